@@ -1,0 +1,30 @@
+namespace FeltNest;
+
+/// <summary>Input that cannot be used: names the file, the field, the value found and what is allowed.</summary>
+public sealed class InputException : FeltNestException
+{
+    /// <summary>An error about one field.</summary>
+    /// <param name="file">File the value came from, or null when the file is not known yet.</param>
+    /// <param name="field">Path of the field, such as <c>core.outerDiameterMm</c>, or null for the file as a whole.</param>
+    /// <param name="problem">What was found and what is allowed, in one line.</param>
+    /// <param name="inner">The cause, kept for debugging and never shown.</param>
+    public InputException(string? file, string? field, string problem, Exception? inner = null)
+        : base(string.Join(": ", new[] { file, field, problem }.Where(part => !string.IsNullOrEmpty(part))), inner)
+    {
+        File = file;
+        Field = field;
+        Problem = problem;
+    }
+
+    /// <summary>File the value came from, or null.</summary>
+    public string? File { get; }
+
+    /// <summary>Path of the field, or null.</summary>
+    public string? Field { get; }
+
+    /// <summary>What was found and what is allowed.</summary>
+    public string Problem { get; }
+
+    /// <summary>The same error with the file named: readers add what the parts below them cannot know.</summary>
+    public InputException InFile(string file) => new(file, Field, Problem, InnerException);
+}

@@ -1,0 +1,6 @@
+namespace FeltNest.Layout;
+
+/// <summary>The panels of one repeat; copies stand at every whole multiple of the length.</summary>
+/// <param name="LengthMm">Length along the roll after which the lay is the same again, mm.</param>
+/// <param name="Panels">Panels of one repeat.</param>
+public sealed record LayoutRepeat(double LengthMm, IReadOnlyList<PlacedPanel> Panels);

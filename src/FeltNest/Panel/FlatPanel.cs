@@ -1,0 +1,36 @@
+using FeltNest.Geometry;
+
+namespace FeltNest.Panel;
+
+/// <summary>The flat panel as it is to be cut, with what flattening did to the felt. Frame: origin at the flat image of the panel's pole, +u along the flat chord
+/// between the two seam tips, seen from the nap side; mm.</summary>
+/// <param name="Arcs">The cut outline as tangent arcs: the true curve.</param>
+/// <param name="Outline">Polygon that contains <paramref name="Arcs"/>, at most 0.01 mm outside it.</param>
+/// <param name="ArcDeviationMm">Greatest distance found between the arcs and the computed curve, mm.</param>
+/// <param name="LengthMm">Extent along u of the cut panel.</param>
+/// <param name="WidthMm">Extent along v.</param>
+/// <param name="WaistMm">Width at u = 0.</param>
+/// <param name="Sphere">What it covers.</param>
+/// <param name="EdgeMap">Edge before allowances, with its seam parameter.</param>
+/// <param name="Strain">Greatest strains and the energy.</param>
+/// <param name="Allowances">Allowances in the order applied.</param>
+/// <param name="Field">Strain over the panel, for the picture.</param>
+public sealed record FlatPanel(
+    ArcOutline Arcs,
+    Outline Outline,
+    double ArcDeviationMm,
+    double LengthMm,
+    double WidthMm,
+    double WaistMm,
+    SphereFigures Sphere,
+    IReadOnlyList<EdgePoint> EdgeMap,
+    StrainSummary Strain,
+    IReadOnlyList<PanelAllowance> Allowances,
+    StrainField Field)
+{
+    /// <summary>Area of the cut panel, mm2, from the arcs.</summary>
+    public double AreaMm2 => Arcs.Area;
+
+    /// <summary>Length of the cut edge, mm, from the arcs.</summary>
+    public double PerimeterMm => Arcs.Perimeter;
+}
