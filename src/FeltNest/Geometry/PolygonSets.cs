@@ -1,11 +1,15 @@
 using NetTopologySuite;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Geometries.Implementation;
+using NetTopologySuite.Operation.Buffer;
+using NetTopologySuite.Operation.OverlayNG;
 using NetTopologySuite.Operation.Valid;
+using NetTopologySuite.Triangulate.Polygon;
 
 namespace FeltNest.Geometry;
 
-/// <summary>Set operations and validity of polygons: the one file of the geometry that stands on NetTopologySuite, so that the choice can be changed here alone.</summary>
+/// <summary>Set operations, offsets, triangles and validity of polygons: the one file of the geometry that stands on NetTopologySuite, so that the choice
+/// can be changed here alone.</summary>
 public static class PolygonSets
 {
     private static readonly GeometryFactory Factory = new NtsGeometryServices(
@@ -22,6 +26,58 @@ public static class PolygonSets
 
         Coordinate? at = test.ValidationError?.Coordinate;
         return at is null ? corners[0] : new Point2(at.X, at.Y);
+    }
+
+    /// <summary>Triangles that fill a simple polygon, counter-clockwise, using its corners alone.</summary>
+    public static IReadOnlyList<Point2[]> Triangles(IReadOnlyList<Point2> corners)
+    {
+        NetTopologySuite.Geometries.Geometry parts = PolygonTriangulator.Triangulate(ToPolygon(corners));
+        List<Point2[]> triangles = [];
+        for (int i = 0; i < parts.NumGeometries; i++)
+        {
+            Coordinate[] ring = parts.GetGeometryN(i).Coordinates;
+            Point2 a = new(ring[0].X, ring[0].Y), b = new(ring[1].X, ring[1].Y), c = new(ring[2].X, ring[2].Y);
+            int turn = Predicates.Turn(a, b, c);
+            if (turn != 0)
+            {
+                triangles.Add(turn > 0 ? [a, b, c] : [a, c, b]);
+            }
+        }
+
+        return triangles;
+    }
+
+    /// <summary>Union of polygons as rings: shells counter-clockwise, holes clockwise.</summary>
+    public static IReadOnlyList<Point2[]> Union(IEnumerable<IReadOnlyList<Point2>> polygons) =>
+        Rings(OverlayNGRobust.Union(Factory.BuildGeometry(polygons.Select(p => (NetTopologySuite.Geometries.Geometry)ToPolygon(p)).ToList())));
+
+    /// <summary>A simple polygon grown (distance positive) or shrunk, corners rounded, as rings: shells counter-clockwise, holes clockwise.</summary>
+    /// <remarks>No simplification: the library's default drops points within 1 % of the distance.</remarks>
+    public static IReadOnlyList<Point2[]> Offset(IReadOnlyList<Point2> corners, double distance)
+    {
+        BufferParameters rules = new(16) { SimplifyFactor = 0 };
+        return Rings(BufferOp.Buffer(ToPolygon(corners), distance, rules));
+    }
+
+    private static List<Point2[]> Rings(NetTopologySuite.Geometries.Geometry geometry)
+    {
+        List<Point2[]> rings = [];
+        for (int i = 0; i < geometry.NumGeometries; i++)
+        {
+            if (geometry.GetGeometryN(i) is Polygon { IsEmpty: false } polygon)
+            {
+                rings.Add(Ring(polygon.Shell, counterClockwise: true));
+                rings.AddRange(polygon.Holes.Select(hole => Ring(hole, counterClockwise: false)));
+            }
+        }
+
+        return rings;
+    }
+
+    private static Point2[] Ring(LinearRing ring, bool counterClockwise)
+    {
+        IEnumerable<Point2> points = ring.Coordinates.Take(ring.NumPoints - 1).Select(c => new Point2(c.X, c.Y));
+        return ring.IsCCW == counterClockwise ? [.. points] : [.. points.Reverse()];
     }
 
     private static Polygon ToPolygon(IReadOnlyList<Point2> corners)
