@@ -1,0 +1,24 @@
+namespace FeltNest.Geometry;
+
+/// <summary>Symmetries of an outline that save search.</summary>
+public static class OutlineSymmetry
+{
+    /// <summary>True when the outline turned by half a turn about <paramref name="centre"/> is the same outline within <paramref name="tolerance"/> mm.</summary>
+    public static bool HasHalfTurn(Outline outline, Point2 centre, double tolerance) =>
+        outline.Points.All(p => DistanceToBoundary(outline, (2 * centre) - p) <= tolerance);
+
+    /// <summary>Least distance from a point to the boundary, mm.</summary>
+    public static double DistanceToBoundary(Outline outline, Point2 p)
+    {
+        double least = double.PositiveInfinity;
+        IReadOnlyList<Point2> points = outline.Points;
+        for (int i = 0; i < points.Count; i++)
+        {
+            Point2 a = points[i], along = points[(i + 1) % points.Count] - a;
+            double share = Math.Clamp((p - a).Dot(along) / along.Dot(along), 0, 1);
+            least = Math.Min(least, (a + (along * share) - p).Length);
+        }
+
+        return least;
+    }
+}

@@ -1,0 +1,269 @@
+using System.Globalization;
+using FeltNest.Geometry;
+using NetTopologySuite.Geometries;
+using NetTopologySuite.Index.Strtree;
+using NetTopologySuite.Operation.Buffer;
+using NetTopologySuite.Operation.Distance;
+
+namespace FeltNest.Layout.Check;
+
+/// <summary>Verifies a layout from its numbers alone with NetTopologySuite; shares no code with the search.</summary>
+/// <remarks>Gap above 0: every distance must reach gap - 1e-4 mm. Gap 0: interiors shrunk by 5e-5 mm must be disjoint, as a distance of 0 says nothing about
+/// overlap. Panels must lie inside the usable width, the rules must be kept, and each part's polygon must contain its arcs, at most 0.01 mm outside.</remarks>
+public sealed class LayoutCheck
+{
+    private const double GapSlack = 1e-4;
+    private const double Shrink = 5e-5;
+    private const double EdgeSlack = 1e-4;
+    private const double AngleSlackDeg = 1e-6;
+    private const int MostLines = 20;
+    private static readonly GeometryFactory Factory = new();
+
+    private readonly RollLayout layout;
+    private readonly List<string> violations = [];
+    private double leastGap = double.PositiveInfinity;
+    private int pairs;
+
+    private LayoutCheck(RollLayout layout) => this.layout = layout;
+
+    /// <summary>Checks a layout.</summary>
+    public static LayoutVerdict Verify(RollLayout layout) => new LayoutCheck(layout).Run();
+
+    private LayoutVerdict Run()
+    {
+        foreach (LayoutPart part in layout.Parts)
+        {
+            CheckPart(part);
+        }
+
+        foreach (LayoutBand band in layout.Bands)
+        {
+            CheckBand(band);
+        }
+
+        for (int i = 0; i < layout.Bands.Count; i++)
+        {
+            for (int k = i + 1; k < layout.Bands.Count; k++)
+            {
+                CheckBandsApart(layout.Bands[i], layout.Bands[k]);
+            }
+        }
+
+        CheckRules();
+        return new LayoutVerdict(double.IsInfinity(leastGap) ? layout.GapMm : leastGap, pairs, violations);
+    }
+
+    private void CheckPart(LayoutPart part)
+    {
+        if (part.Arcs is not { } arcs)
+        {
+            return;
+        }
+
+        const double most = 0.01 + 1e-6, inside = 1e-6;
+        Polygon polygon = Place(part.Outline, 0, 0, 0);
+        LineString boundary = polygon.Shell;
+        for (int i = 0; i < arcs.Vertices.Count; i++)
+        {
+            ArcVertex from = arcs.Vertices[i];
+            ArcVertex to = arcs.Vertices[(i + 1) % arcs.Vertices.Count];
+            foreach (Coordinate at in Along(from, to))
+            {
+                NetTopologySuite.Geometries.Point p = Factory.CreatePoint(at);
+                double off = boundary.Distance(p);
+                if (off > (polygon.Contains(p) ? most : inside))
+                {
+                    Report(Text($"part \"{part.Name}\": polygon and arcs differ by {off:0.#####} mm near ({at.X:0.##}, {at.Y:0.##}); it must contain them, at most 0.01 mm outside"));
+                    return;
+                }
+            }
+        }
+    }
+
+    // Own arc arithmetic, apart from the geometry stage's: centre from the chord and the half angle.
+    private static IEnumerable<Coordinate> Along(ArcVertex from, ArcVertex to)
+    {
+        const int samples = 8;
+        for (int k = 0; k < samples; k++)
+        {
+            double share = (double)k / samples;
+            if (Math.Abs(from.Turn) < 1e-12)
+            {
+                yield return new Coordinate(from.X + (share * (to.X - from.X)), from.Y + (share * (to.Y - from.Y)));
+                continue;
+            }
+
+            double half = from.Turn / 2, chordX = to.X - from.X, chordY = to.Y - from.Y;
+            double length = Math.Sqrt((chordX * chordX) + (chordY * chordY)), heading = Math.Atan2(chordY, chordX) - half;
+            double radius = length / 2 / Math.Sin(half), turned = share * from.Turn;
+            double reach = 2 * radius * Math.Sin(turned / 2);
+            yield return new Coordinate(from.X + (reach * Math.Cos(heading + (turned / 2))), from.Y + (reach * Math.Sin(heading + (turned / 2))));
+        }
+    }
+
+    private void CheckBand(LayoutBand band)
+    {
+        double length = band.Repeat.LengthMm, reach = Reach();
+        double low = Math.Max(band.YFromMm, layout.EdgeMm), high = Math.Min(band.YToMm, layout.RollWidthMm - layout.EdgeMm);
+        List<(int Panel, int Copy, Polygon Shape)> row = [];
+        int copies = (int)Math.Ceiling(reach / length) + 1;
+        for (int i = 0; i < band.Repeat.Panels.Count; i++)
+        {
+            PlacedPanel panel = band.Repeat.Panels[i];
+            Polygon home = Place(layout.Parts[panel.Part].Outline, panel.XMm, panel.YMm, panel.AngleDeg);
+            Envelope extent = home.EnvelopeInternal;
+            if (extent.MinY < low - EdgeSlack || extent.MaxY > high + EdgeSlack)
+            {
+                Report(Text($"panel {i}: reaches from {extent.MinY:0.####} to {extent.MaxY:0.####} mm across, allowed {low:0.####} to {high:0.####}"));
+            }
+
+            // Panels may be written anywhere along the roll: brought to the first repeat before copies are laid beside it.
+            double home0 = -Math.Floor(panel.XMm / length) * length;
+            for (int k = -copies; k <= copies; k++)
+            {
+                row.Add((i, k, Place(layout.Parts[panel.Part].Outline, panel.XMm + home0 + (k * length), panel.YMm, panel.AngleDeg)));
+            }
+        }
+
+        STRtree<int> tree = new();
+        for (int n = 0; n < row.Count; n++)
+        {
+            tree.Insert(row[n].Shape.EnvelopeInternal, n);
+        }
+
+        foreach ((int panel, int copy, Polygon shape) in row.Where(r => r.Copy == 0))
+        {
+            Envelope near = shape.EnvelopeInternal.Copy();
+            near.ExpandBy(layout.GapMm + 1);
+            foreach (int n in tree.Query(near).Order())
+            {
+                (int other, int otherCopy, Polygon otherShape) = row[n];
+                if (other > panel || (other == panel && otherCopy > copy))
+                {
+                    CheckPair(shape, otherShape, Text($"panel {panel} and panel {other}, {otherCopy} repeats on"));
+                }
+            }
+        }
+    }
+
+    // Bands do not share a repeat, so every relative shift comes about: they are apart when their extents across are.
+    private void CheckBandsApart(LayoutBand first, LayoutBand second)
+    {
+        (double Low, double High) a = Extent(first), b = Extent(second);
+        double apart = Math.Max(b.Low - a.High, a.Low - b.High);
+        leastGap = Math.Min(leastGap, Math.Max(0, apart));
+        if (apart < layout.GapMm - GapSlack)
+        {
+            Report(Text($"bands at {first.YFromMm:0.##} and {second.YFromMm:0.##} mm: {apart:0.####} mm apart, gap {layout.GapMm:0.####} promised"));
+        }
+    }
+
+    private (double Low, double High) Extent(LayoutBand band)
+    {
+        IEnumerable<Envelope> all = band.Repeat.Panels.Select(p => Place(layout.Parts[p.Part].Outline, p.XMm, p.YMm, p.AngleDeg).EnvelopeInternal);
+        return (all.Min(e => e.MinY), all.Max(e => e.MaxY));
+    }
+
+    private void CheckPair(Polygon a, Polygon b, string which)
+    {
+        pairs++;
+        double distance = Apart(a, b);
+        leastGap = Math.Min(leastGap, distance);
+        if (layout.GapMm > 0)
+        {
+            // Distance is 0 both for touching and for overlapping parts, so one comparison serves.
+            if (distance < layout.GapMm - GapSlack)
+            {
+                Report(Text($"{which}: {distance:0.#####} mm apart, gap {layout.GapMm:0.####} promised"));
+            }
+        }
+        else if (distance <= 0 && Shrunk(a).Intersects(Shrunk(b)))
+        {
+            Report(Text($"{which}: overlap by more than {2 * Shrink:0.#####} mm"));
+        }
+    }
+
+    // Distance of the boundaries, and 0 where one part lies wholly inside the other.
+    private static double Apart(Polygon a, Polygon b)
+    {
+        double boundaries = IndexedFacetDistance.Distance(a, b);
+        bool inside = boundaries > 0 && a.EnvelopeInternal.Intersects(b.EnvelopeInternal)
+            && (a.Contains(Factory.CreatePoint(b.Coordinate)) || b.Contains(Factory.CreatePoint(a.Coordinate)));
+        return inside ? 0 : boundaries;
+    }
+
+    private void CheckRules()
+    {
+        PlacedPanel[] all = [.. layout.Bands.SelectMany(b => b.Repeat.Panels)];
+        if (layout.Rules.WarpAngleDeg is { } warp)
+        {
+            foreach (PlacedPanel panel in all)
+            {
+                double off = Math.Abs(Math.IEEERemainder(panel.AngleDeg - warp, 180));
+                if (off > layout.Rules.WarpToleranceDeg + AngleSlackDeg)
+                {
+                    Report(Text($"a panel lies at {panel.AngleDeg:0.######} degrees: {off:0.######} off the warp angle {warp:0.######}, tolerance {layout.Rules.WarpToleranceDeg:0.######}"));
+                }
+            }
+        }
+
+        if (layout.Rules.OneWay && all.Length > 0)
+        {
+            double first = all[0].AngleDeg;
+            double[] off = [.. all.Select(p => Math.IEEERemainder(p.AngleDeg - first, 360))];
+            if (off.Max() - off.Min() > 180 + AngleSlackDeg)
+            {
+                Report("one way: panels do not lie within 90 degrees of one direction");
+            }
+        }
+
+        CheckRows(all);
+    }
+
+    private void CheckRows(PlacedPanel[] all)
+    {
+        double[] tilts = [.. all.Select(p => p.AngleDeg - (Math.Floor(p.AngleDeg / 180) * 180))];
+        bool Parallel(double a, double b) => Math.Abs(Math.IEEERemainder(a - b, 180)) <= AngleSlackDeg;
+        if (tilts.Length == 0 || layout.Rules.Rows == RowRule.Any)
+        {
+            return;
+        }
+
+        bool kept = layout.Rules.Rows == RowRule.Same
+            ? tilts.All(t => Parallel(t, tilts[0]))
+            : tilts.All(t => Parallel(t, tilts[0]) || Parallel(t, -tilts[0]));
+        if (!kept)
+        {
+            Report(layout.Rules.Rows == RowRule.Same ? "rows same: panels are not parallel" : "rows alternate: panels lie at other angles than +a and -a");
+        }
+    }
+
+    private double Reach() => layout.Parts.Max(p => p.Outline.Points.Max(q => q.Length)) * 2 + layout.GapMm + 1;
+
+    private void Report(string line)
+    {
+        if (violations.Count < MostLines)
+        {
+            violations.Add(line);
+        }
+    }
+
+    private static NetTopologySuite.Geometries.Geometry Shrunk(Polygon shape) =>
+        BufferOp.Buffer(shape, -Shrink, new BufferParameters(8, EndCapStyle.Round, JoinStyle.Mitre, 5) { SimplifyFactor = 0 });
+
+    private static Polygon Place(Outline outline, double x, double y, double angleDeg)
+    {
+        double angle = angleDeg * Math.PI / 180, cos = Math.Cos(angle), sin = Math.Sin(angle);
+        Coordinate[] ring = new Coordinate[outline.Points.Count + 1];
+        for (int i = 0; i < ring.Length - 1; i++)
+        {
+            Point2 p = outline.Points[i];
+            ring[i] = new Coordinate(x + (p.X * cos) - (p.Y * sin), y + (p.X * sin) + (p.Y * cos));
+        }
+
+        ring[^1] = ring[0].Copy();
+        return Factory.CreatePolygon(ring);
+    }
+
+    private static string Text(FormattableString line) => line.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,58 @@
+using FeltNest.Layout.Polish;
+using FeltNest.Layout.Rows;
+
+namespace FeltNest.Layout.Plane;
+
+/// <summary>The densest lattice of a part in the endless plane, gap included: the reference that says how much of the loss is due to the shape and how much to the roll.</summary>
+/// <remarks>Every tilt of the row direction gives a lattice whose first side touches; the best of these are polished in all four numbers of a lattice. Parts without a
+/// half-turn are also laid in pairs with their turned selves. A search, not a proof: for a part that is not convex no lattice is known to be the densest packing.</remarks>
+internal static class PlaneLattice
+{
+    /// <summary>Parts per mm2 of plane.</summary>
+    internal static double BestDensity(LayoutRequest request, RowTables tables, SearchEffort effort, CancellationToken stop)
+    {
+        RowLattice[] all = [.. AllTilts(request, tables, effort).Select(t => t.Plane()).Where(l => l.Step > 0)];
+        List<(double Density, PoseModel Model, double Parts)> starts = [];
+        for (int i = 0; i < all.Length; i++)
+        {
+            double here = Density(all[i]);
+            if (here >= Density(all[(i + 1) % all.Length]) && here >= Density(all[(i + all.Length - 1) % all.Length]))
+            {
+                starts.Add((here, RowModels.Plane(request, all[i]), 1));
+            }
+        }
+
+        if (!tables.HasHalfTurn && !request.Rules.OneWay)
+        {
+            starts.AddRange(HeadToTailRows.Plane(request, effort, stop));
+        }
+
+        double best = 0;
+        foreach ((_, PoseModel model, double parts) in starts.OrderByDescending(s => s.Density).Take(effort.Starts / 2))
+        {
+            if (stop.IsCancellationRequested && best > 0)
+            {
+                break;
+            }
+
+            if (LayoutPolisher.Polish(model, effort.PolishSteps, effort.FirstTrust) is { } end)
+            {
+                best = Math.Max(best, parts / model.Cost(end));
+            }
+        }
+
+        return best;
+    }
+
+    // A fixed warp angle leaves few tables; the plane is searched over all tilts whatever the rules, as turning the whole plane changes nothing.
+    private static IEnumerable<TiltRows> AllTilts(LayoutRequest request, RowTables tables, SearchEffort effort)
+    {
+        TiltRange free = new(double.NegativeInfinity, double.PositiveInfinity, true);
+        return TiltRange.Of(request.Rules).IsFree
+            ? tables.Tilts
+            : free.Grid(effort.TiltStepDeg).AsParallel().AsOrdered().WithDegreeOfParallelism(2)
+                .Select(t => new TiltRows(request.Part.Outline, t, tables.Grid, request.GapMm));
+    }
+
+    private static double Density(RowLattice lattice) => 1 / (lattice.Pitch * lattice.Step);
+}

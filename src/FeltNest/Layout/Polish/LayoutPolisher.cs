@@ -1,0 +1,237 @@
+namespace FeltNest.Layout.Polish;
+
+/// <summary>Makes a lay as short as its parameters allow: pitch, tilts, steps and phases together, on exact distances.</summary>
+/// <remarks>A sequential linear program: around the present lay every near pair of a corner and an edge gives one linear limit, a step is taken within a box that
+/// shrinks when the step keeps less than it promised. R. E. Griffith and R. A. Stewart, <i>A nonlinear programming technique for the optimization of
+/// continuous processing systems</i>, Management Science 7, 1961; with the box as a trust region and an exact penalty as in R. Fletcher,
+/// <i>Practical Methods of Optimization</i>, 2nd ed. 1987, ch. 14.</remarks>
+internal sealed class LayoutPolisher
+{
+    // Price of one mm of violated distance against one mm of repeat: above any shadow price seen (they stay under 5), so that violation never pays.
+    private const double ViolationPrice = 40;
+
+    // Steps smaller than this, in mm, change nothing that matters; the polish ends there.
+    private const double LeastTrust = 1e-8;
+
+    private readonly PoseModel model;
+    private readonly double radius;
+    private readonly double target;
+    private readonly double tolerance;
+    private readonly Dictionary<double, PosedOutline> posed = [];
+
+    private LayoutPolisher(PoseModel model)
+    {
+        this.model = model;
+        radius = model.Part.Points.Max(p => p.Length);
+
+        // A hair of room so that rounding of the written angles and places does not eat into the gap; relative to the part, 1e-10 of its radius.
+        tolerance = 1e-10 * radius;
+        target = model.Gap + tolerance;
+    }
+
+    /// <summary>Polishes a model.</summary>
+    /// <param name="model">Start; its panels may overlap by a little.</param>
+    /// <param name="mostSteps">Most linear programs to solve.</param>
+    /// <param name="trust">First size of the box, mm.</param>
+    /// <returns>Parameters that keep every distance, or null when none were found near the start.</returns>
+    internal static double[]? Polish(PoseModel model, int mostSteps, double trust) => new LayoutPolisher(model).Run(mostSteps, trust);
+
+    /// <summary>Least distance by which the lay keeps its gap and its edges; negative where it does not.</summary>
+    internal static double Spare(PoseModel model)
+    {
+        LayoutPolisher polisher = new(model);
+        return -polisher.Violation(model.Parameters, polisher.Pairs(model.Parameters, 0));
+    }
+
+    private double[]? Run(int mostSteps, double trust)
+    {
+        double[] at = [.. model.Parameters];
+        double[]? best = null;
+        List<PanelPair> pairs = Pairs(at, trust);
+        double violation = Violation(at, pairs), cost = model.Cost(at);
+        double scale = 1 / Norm(model.CostGradient(at));
+        for (int step = 0; step < mostSteps && trust > LeastTrust; step++)
+        {
+            double[]? change = Step(at, pairs, trust, scale);
+            if (change is null)
+            {
+                trust /= 4;
+                continue;
+            }
+
+            double[] next = [.. at.Zip(change, (a, b) => a + b)];
+            double nextViolation = Violation(next, pairs), nextCost = model.Cost(next);
+            double gain = (scale * (cost - nextCost)) + (ViolationPrice * (violation - nextViolation));
+            double largest = Largest(change);
+            if (gain > 0)
+            {
+                bool small = gain < 1e-3 * trust && violation <= tolerance;
+                (at, violation, cost) = (next, nextViolation, nextCost);
+                pairs = Pairs(at, trust);
+                if (violation <= tolerance)
+                {
+                    best = at;
+                }
+
+                trust = small ? trust / 2 : largest > 0.9 * trust && nextViolation < 0.1 * trust ? trust * 1.5 : nextViolation > 0.25 * largest ? trust / 2 : trust;
+            }
+            else
+            {
+                trust = Math.Min(trust, largest) / 4;
+            }
+        }
+
+        return Settled(best, at, pairs);
+    }
+
+    // The last step may end a hair inside the gap: a few steps that only restore it.
+    private double[]? Settled(double[]? best, double[] at, List<PanelPair> pairs)
+    {
+        double[] restored = at;
+        for (int i = 0; i < 6; i++)
+        {
+            double violation = Violation(restored, pairs);
+            if (violation <= tolerance)
+            {
+                return best is null || model.Cost(restored) < model.Cost(best) ? restored : best;
+            }
+
+            if (Step(restored, pairs, Math.Max(10 * violation, 1e-6), 1e-6) is not { } change)
+            {
+                break;
+            }
+
+            restored = [.. restored.Zip(change, (a, b) => a + b)];
+        }
+
+        return best;
+    }
+
+    private double[]? Step(double[] at, List<PanelPair> pairs, double trust, double costScale)
+    {
+        int n = at.Length;
+        double[] least = new double[n], most = new double[n];
+        for (int i = 0; i < n; i++)
+        {
+            double reach = model.IsAngle[i] ? trust / radius : trust;
+            least[i] = Math.Max(-reach, model.Least[i] - at[i]);
+            most[i] = Math.Min(reach, model.Most[i] - at[i]);
+            if (least[i] > most[i])
+            {
+                least[i] = most[i] = 0;
+            }
+        }
+
+        List<(double[], double)> limits = [];
+        List<Contact> contacts = [];
+        double margin = target + (4 * trust);
+        foreach (PanelPair pair in pairs)
+        {
+            contacts.Clear();
+            AffineForm turnA = model.Panels[pair.First].Angle, turnB = model.Panels[pair.Second].Angle;
+            ContactFinder.Find(Posed(turnA.At(at)), Posed(turnB.At(at)), pair.OffsetX.At(at), pair.OffsetY.At(at), margin, Depth, contacts);
+            foreach (Contact c in contacts)
+            {
+                double[] factors = new double[n];
+                pair.OffsetX.AddTo(factors, -c.NormalX);
+                pair.OffsetY.AddTo(factors, -c.NormalY);
+                turnA.AddTo(factors, (-c.NormalX * c.FirstY) + (c.NormalY * c.FirstX));
+                turnB.AddTo(factors, (c.NormalX * c.SecondY) - (c.NormalY * c.SecondX));
+                limits.Add((factors, target - c.Distance));
+            }
+        }
+
+        AddEdges(at, trust, limits);
+        double[] cost = [.. model.CostGradient(at).Select(g => g * costScale)];
+        return TrustStep.Solve(cost, limits, least, most, ViolationPrice);
+    }
+
+    private void AddEdges(double[] at, double trust, List<(double[], double)> limits)
+    {
+        if (model is not { Lower: { } lower, Upper: { } upper })
+        {
+            return;
+        }
+
+        foreach (PanelPose panel in model.Panels)
+        {
+            PosedOutline outline = Posed(panel.Angle.At(at));
+            double y = panel.Y.At(at);
+            for (int i = 0; i < outline.Y.Length; i++)
+            {
+                foreach ((double room, double side) in new[] { (upper - y - outline.Y[i], -1.0), (y + outline.Y[i] - lower, 1.0) })
+                {
+                    if (room < 4 * trust)
+                    {
+                        double[] factors = new double[at.Length];
+                        panel.Y.AddTo(factors, side);
+                        panel.Angle.AddTo(factors, side * outline.X[i]);
+                        limits.Add((factors, tolerance - room));
+                    }
+                }
+            }
+        }
+    }
+
+    private double Violation(double[] at, List<PanelPair> pairs)
+    {
+        double worst = 0;
+        List<Contact> contacts = [];
+        foreach (PanelPair pair in pairs)
+        {
+            contacts.Clear();
+            ContactFinder.Find(
+                Posed(model.Panels[pair.First].Angle.At(at)), Posed(model.Panels[pair.Second].Angle.At(at)),
+                pair.OffsetX.At(at), pair.OffsetY.At(at), target, Depth, contacts);
+            foreach (Contact c in contacts)
+            {
+                worst = Math.Max(worst, target - c.Distance);
+            }
+        }
+
+        if (model is { Lower: { } lower, Upper: { } upper })
+        {
+            foreach (PanelPose panel in model.Panels)
+            {
+                PosedOutline outline = Posed(panel.Angle.At(at));
+                double y = panel.Y.At(at);
+                worst = Math.Max(worst, Math.Max(y + outline.MaxY - upper, lower - y - outline.MinY) + tolerance);
+            }
+        }
+
+        return worst;
+    }
+
+    // A corner deeper than this inside another part is no longer taken for a contact: starts overlap by a fraction of it.
+    private double Depth => 0.03 * radius;
+
+    private List<PanelPair> Pairs(double[] at, double trust) => PairList.Of(model, at, (2 * radius) + target + (4 * trust));
+
+    private PosedOutline Posed(double angle)
+    {
+        if (!posed.TryGetValue(angle, out PosedOutline? outline))
+        {
+            if (posed.Count > 64)
+            {
+                posed.Clear();
+            }
+
+            posed[angle] = outline = new PosedOutline(model.Part, angle);
+        }
+
+        return outline;
+    }
+
+    private double Largest(double[] change)
+    {
+        double largest = 0;
+        for (int i = 0; i < change.Length; i++)
+        {
+            largest = Math.Max(largest, Math.Abs(change[i]) * (model.IsAngle[i] ? radius : 1));
+        }
+
+        return largest;
+    }
+
+    private static double Norm(double[] v) => Math.Sqrt(v.Sum(x => x * x));
+}

@@ -1,0 +1,81 @@
+using FeltNest.Geometry;
+using FeltNest.Layout.Polish;
+
+namespace FeltNest.Layout.Rows;
+
+/// <summary>Turns row layouts into models for the polisher, and polished parameters into repeats.</summary>
+internal static class RowModels
+{
+    /// <summary>Parallel rows that move as one. Parameters: pitch, tilt, shift, step, place of the first row across.</summary>
+    internal static PoseModel Of(LayoutRequest request, RowLattice rows, TiltRange tilts)
+    {
+        // Rows further apart than two panels' reach never meet, and what rows i and i + n ask of the parameters they all ask: a few rows and the last stand for all.
+        double reach = 2.5 * request.Part.Outline.Points.Max(p => p.Length) + request.GapMm;
+        int near = rows.Step * rows.Rows <= reach ? rows.Rows : Math.Min(rows.Rows, 2 + (int)Math.Ceiling(reach / rows.Step));
+        IEnumerable<int> kept = Enumerable.Range(0, near).Append(rows.Rows - 1).Distinct();
+        PanelPose[] panels = [.. kept.Select(j => new PanelPose(new AffineForm(0, (2, j)), new AffineForm(0, (4, 1), (3, j)), AffineForm.Of(1)))];
+        double low = request.EdgeMm, start = low - request.Part.Outline.Turned(rows.Tilt).MinY;
+        return new PoseModel(
+            request.Part.Outline, request.GapMm, low, low + request.UsableWidthMm, panels, [(AffineForm.Of(0), new AffineForm(0))],
+            [rows.Pitch, rows.Tilt, rows.Shift, rows.Step, start], [false, true, false, false, false],
+            [0, tilts.Least, double.NegativeInfinity, 0, double.NegativeInfinity],
+            [double.PositiveInfinity, tilts.Most, double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity]);
+    }
+
+    /// <summary>The repeat of polished parallel rows.</summary>
+    internal static LayoutRepeat Repeat(int rows, double[] at) =>
+        Repeat(at[0], Enumerable.Range(0, rows).Select(j => (j * at[2], at[4] + (j * at[3]), at[1])));
+
+    /// <summary>The repeat of any polished model, every panel written.</summary>
+    internal static LayoutRepeat Repeat(PoseModel model, double[] at) =>
+        Repeat(model.Periods[0].X.At(at), model.Panels.Select(p => (p.X.At(at), p.Y.At(at), p.Angle.At(at))));
+
+    /// <summary>The endless plane: one panel a cell, cell sides (pitch, 0) and (shift, step). Parameters: pitch, tilt, shift, step.</summary>
+    internal static PoseModel Plane(LayoutRequest request, RowLattice rows) => new(
+        request.Part.Outline, request.GapMm, null, null, [new PanelPose(new AffineForm(0), new AffineForm(0), AffineForm.Of(1))],
+        [(AffineForm.Of(0), new AffineForm(0)), (AffineForm.Of(2), AffineForm.Of(3))],
+        [rows.Pitch, rows.Tilt, rows.Shift, rows.Step], [false, true, false, false],
+        [0, double.NegativeInfinity, double.NegativeInfinity, 0],
+        [double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity]);
+
+    /// <summary>Rows of single panels that move on their own; rows of one kind share their tilt. Parameters: pitch, tilts, then x and y of each row.</summary>
+    /// <param name="request">Part and roll.</param>
+    /// <param name="pitch">Pitch, mm.</param>
+    /// <param name="tilts">Tilt parameters with their ranges.</param>
+    /// <param name="rows">Rows: which tilt parameter, its factor (-1 for a mirrored tilt), a fixed turn, and where the row starts.</param>
+    internal static PoseModel Mixed(
+        LayoutRequest request, double pitch, IReadOnlyList<(double Tilt, double Least, double Most)> tilts, IReadOnlyList<(int Tilt, double Factor, double Turn, Point2 At)> rows)
+    {
+        int first = 1 + tilts.Count;
+        PanelPose[] panels = [.. rows.Select((r, j) => new PanelPose(
+            AffineForm.Of(first + (2 * j)), AffineForm.Of(first + (2 * j) + 1), new AffineForm(r.Turn, (1 + r.Tilt, r.Factor))))];
+        int n = first + (2 * rows.Count);
+        double[] least = new double[n], most = new double[n];
+        Array.Fill(least, double.NegativeInfinity);
+        Array.Fill(most, double.PositiveInfinity);
+        for (int i = 0; i < tilts.Count; i++)
+        {
+            (least[1 + i], most[1 + i]) = (tilts[i].Least, tilts[i].Most);
+        }
+
+        return new PoseModel(
+            request.Part.Outline, request.GapMm, request.EdgeMm, request.EdgeMm + request.UsableWidthMm, panels, [(AffineForm.Of(0), new AffineForm(0))],
+            [pitch, .. tilts.Select(t => t.Tilt), .. rows.SelectMany(r => new[] { r.At.X, r.At.Y })],
+            [false, .. tilts.Select(_ => true), .. Enumerable.Repeat(false, 2 * rows.Count)], least, most);
+    }
+
+    // Panels are written within one repeat along the roll, row by row, with angles from 0 to 360 degrees.
+    private static LayoutRepeat Repeat(double length, IEnumerable<(double X, double Y, double Angle)> panels) => new(
+        length,
+        [.. panels.Select(p => new PlacedPanel(0, p.X - (Math.Floor(p.X / length) * length), p.Y, Degrees(p.Angle))).OrderBy(p => p.YMm).ThenBy(p => p.XMm)]);
+
+    private static double Degrees(double angle)
+    {
+        double degrees = double.RadiansToDegrees(angle);
+
+        // Whole thousandths of a millionth: angles that were asked for come back as asked for.
+        double rounded = Math.Round(degrees, 9);
+        degrees = Math.Abs(rounded - degrees) < 1e-11 ? rounded : degrees;
+        return degrees - (Math.Floor(degrees / 360) * 360);
+    }
+}

@@ -1,0 +1,32 @@
+namespace FeltNest.Layout.Rows;
+
+/// <summary>What an effort buys, all of it counted work: about <c>effort</c> seconds for one width on two cores of the reference machine.</summary>
+/// <param name="TiltStepDeg">Step of the tilts in the tables.</param>
+/// <param name="Samples">Samples over the part's greatest extent.</param>
+/// <param name="Starts">Starts polished.</param>
+/// <param name="PolishSteps">Most linear programs a polish may solve.</param>
+/// <param name="FirstTrust">First step of a polish, mm.</param>
+/// <param name="MixTiltStepDeg">Step of the tilts that mixed rows choose from.</param>
+/// <param name="MixStarts">Mixed row sequences polished.</param>
+/// <param name="FreerPolishes">Mixed sequences polished only to say what freer rows would gain.</param>
+/// <param name="Shakes">Seeded restarts near the best.</param>
+internal sealed record SearchEffort(
+    double TiltStepDeg, int Samples, int Starts, int PolishSteps, double FirstTrust, double MixTiltStepDeg, int MixStarts, int FreerPolishes, int Shakes)
+{
+    /// <summary>The work for a request; grows with its effort, and more effort only adds.</summary>
+    internal static SearchEffort Of(LayoutRequest request)
+    {
+        int e = request.Effort;
+        double extent = Math.Max(request.Part.Outline.MaxX - request.Part.Outline.MinX, request.Part.Outline.MaxY - request.Part.Outline.MinY);
+        return new SearchEffort(
+            TiltStepDeg: e < 2 ? 1 : e < 20 ? 0.5 : 0.25,
+            Samples: e < 2 ? 300 : e < 20 ? 600 : 1000,
+            Starts: 4 + (4 * e),
+            PolishSteps: 60,
+            FirstTrust: extent / 170,
+            MixTiltStepDeg: e < 2 ? 15 : e < 20 ? 7.5 : 5,
+            MixStarts: 2 + e,
+            FreerPolishes: 1 + (e / 5),
+            Shakes: 2 * e);
+    }
+}

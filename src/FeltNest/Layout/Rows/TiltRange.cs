@@ -1,0 +1,34 @@
+namespace FeltNest.Layout.Rows;
+
+/// <summary>Tilts a panel may have, radians: from <paramref name="Least"/> to <paramref name="Most"/>, and all of these turned by half a turn unless one way is asked for.</summary>
+/// <param name="Least">Least tilt.</param>
+/// <param name="Most">Greatest tilt.</param>
+/// <param name="IsFree">True when every tilt is allowed; the range then spans half a turn and wraps round.</param>
+internal readonly record struct TiltRange(double Least, double Most, bool IsFree)
+{
+    /// <summary>The range that a layout's rules allow.</summary>
+    internal static TiltRange Of(LayoutRules rules)
+    {
+        if (rules.WarpAngleDeg is not { } angle || rules.WarpToleranceDeg >= 90)
+        {
+            return new TiltRange(double.NegativeInfinity, double.PositiveInfinity, true);
+        }
+
+        double middle = double.DegreesToRadians(Math.IEEERemainder(angle, 180)), tolerance = double.DegreesToRadians(rules.WarpToleranceDeg);
+        return new TiltRange(middle - tolerance, middle + tolerance, false);
+    }
+
+    /// <summary>Tilts about <paramref name="stepDeg"/> degrees apart over the range, ends included; a free range starts at 0 and leaves out its far end.</summary>
+    internal double[] Grid(double stepDeg)
+    {
+        if (IsFree)
+        {
+            int whole = (int)Math.Round(180 / stepDeg);
+            return [.. Enumerable.Range(0, whole).Select(i => Math.PI * i / whole)];
+        }
+
+        (double least, double span) = (Least, Most - Least);
+        int count = (int)Math.Ceiling((span / double.DegreesToRadians(stepDeg)) - 1e-9);
+        return count == 0 ? [least] : [.. Enumerable.Range(0, count + 1).Select(i => least + (span * i / count))];
+    }
+}

@@ -1,0 +1,132 @@
+using FeltNest.Geometry;
+
+namespace FeltNest.Layout.Rows;
+
+/// <summary>All row layouts of one part at one tilt, one panel per pitch in every row, from one sampled step table.</summary>
+internal sealed class TiltRows
+{
+    private readonly TurnedPart part;
+    private readonly StepTable steps;
+
+    internal TiltRows(Outline outline, double tilt, double grid, double gap)
+    {
+        part = TurnedPart.Make(outline, tilt, grid, gap);
+        steps = StepTable.Make(part, part);
+        OwnPitch = Reach(steps);
+    }
+
+    internal double Tilt => part.Tilt;
+
+    internal double Height => part.Height;
+
+    /// <summary>Least pitch of a single row.</summary>
+    internal double OwnPitch { get; }
+
+    /// <summary>Pitch beyond which rows stand in each other's openings and a row count has no meaning any more.</summary>
+    internal double WidestPitch => steps.MaxShift - steps.MinShift;
+
+    /// <summary>Least pitch at which <paramref name="rows"/> rows fit a free width, with the shift and step from row to row; null when they never do.</summary>
+    internal RowLattice? Fit(int rows, double width)
+    {
+        double room = width - Height;
+        if (room < 0)
+        {
+            return null;
+        }
+
+        if (rows == 1)
+        {
+            return new RowLattice(Tilt, 1, OwnPitch, 0, 0);
+        }
+
+        double step = room / (rows - 1);
+        return LeastPitch(step) is { } found ? new RowLattice(Tilt, rows, found.Pitch, found.Shift, step) : null;
+    }
+
+    /// <summary>The densest lattice of the plane that has <see cref="OwnPitch"/> along the row.</summary>
+    internal RowLattice Plane()
+    {
+        (double step, double shift) = steps.LeastOverRow(OwnPitch);
+        return new RowLattice(Tilt, 2, OwnPitch, shift, step);
+    }
+
+    private (double Pitch, double Shift)? LeastPitch(double step)
+    {
+        List<(double From, double To)> closed = steps.Above(step);
+        if (closed.Count == 0)
+        {
+            return (OwnPitch, OwnPitch / 2);
+        }
+
+        List<double> pitches = [OwnPitch];
+        foreach ((_, double to) in closed)
+        {
+            foreach ((double from, _) in closed.Where(c => to > c.From))
+            {
+                // A place may be the end of one closed run and the start of another one, any whole number of pitches on.
+                pitches.AddRange(Enumerable.Range(1, 4).Select(n => (to - from) / n).Where(p => p > OwnPitch));
+            }
+        }
+
+        foreach (double pitch in pitches.Order())
+        {
+            double? best = null;
+            double widest = -1;
+            foreach ((_, double to) in closed)
+            {
+                double open = OpenAfter(to, pitch, closed);
+                if (open > widest)
+                {
+                    (best, widest) = (to + (open / 2), open);
+                }
+            }
+
+            if (best is { } shift && !OverlapsNextButOne(shift, step, pitch))
+            {
+                return (pitch, shift);
+            }
+        }
+
+        return null;
+    }
+
+    // How far the shifts stay open from `place` on, all copies of the closed runs considered; negative when closed.
+    private static double OpenAfter(double place, double pitch, List<(double From, double To)> closed)
+    {
+        double room = pitch, hair = 1e-9 * pitch;
+        foreach ((double from, double to) in closed)
+        {
+            double start = from - place - (Math.Floor((from - place) / pitch) * pitch);
+            start = start > pitch - hair ? start - pitch : start;
+
+            // The copy one pitch back must not reach past the place.
+            if (start - pitch + (to - from) > hair)
+            {
+                return -1;
+            }
+
+            room = Math.Min(room, Math.Max(0, start));
+        }
+
+        return room;
+    }
+
+    // Sampled tables are off by up to about a sample; the polish sees to the rest.
+    private bool OverlapsNextButOne(double shift, double step, double pitch) => steps.AtRow(2 * shift, pitch) > (2 * step) + steps.Grid;
+
+    private static double Reach(StepTable steps)
+    {
+        double reach = 0;
+        List<(double From, double To)> runs = steps.Above(0);
+        foreach ((double from, double to) in runs)
+        {
+            foreach ((double otherFrom, double otherTo) in runs)
+            {
+                double low = Math.Max(from, -otherTo), high = Math.Min(to, -otherFrom);
+                reach = low < high ? Math.Max(reach, high) : reach;
+            }
+        }
+
+        return reach;
+    }
+}

@@ -1,0 +1,95 @@
+using FeltNest.Geometry;
+
+namespace FeltNest.Layout.Rows;
+
+/// <summary>A part at one tilt, its upper and lower boundary sampled on a grid along the roll. Sampling serves to find good starts; what is kept is polished exactly.</summary>
+internal sealed class TurnedPart
+{
+    private TurnedPart(double tilt, Outline outline, double grid, int first, double[] top, double[] bottom, int firstGrown, double[] topGrown)
+    {
+        Tilt = tilt;
+        Grid = grid;
+        MinX = outline.MinX;
+        MaxX = outline.MaxX;
+        MinY = outline.MinY;
+        MaxY = outline.MaxY;
+        First = first;
+        Top = top;
+        Bottom = bottom;
+        FirstGrown = firstGrown;
+        TopGrown = topGrown;
+    }
+
+    /// <summary>Angle from +x to the part's +u, radians.</summary>
+    internal double Tilt { get; }
+
+    /// <summary>Distance between samples, mm; sample i stands at x = i Grid.</summary>
+    internal double Grid { get; }
+
+    internal double MinX { get; }
+
+    internal double MaxX { get; }
+
+    internal double MinY { get; }
+
+    internal double MaxY { get; }
+
+    internal double Height => MaxY - MinY;
+
+    /// <summary>Grid index of the first sample of <see cref="Top"/> and <see cref="Bottom"/>.</summary>
+    internal int First { get; }
+
+    internal double[] Top { get; }
+
+    internal double[] Bottom { get; }
+
+    /// <summary>Grid index of the first sample of <see cref="TopGrown"/>.</summary>
+    internal int FirstGrown { get; }
+
+    /// <summary>Upper boundary of the part grown by the gap.</summary>
+    internal double[] TopGrown { get; }
+
+    /// <summary>Turns and samples a part.</summary>
+    internal static TurnedPart Make(Outline part, double tilt, double grid, double gap)
+    {
+        Outline turned = part.Turned(tilt);
+        int first = (int)Math.Floor(turned.MinX / grid), last = (int)Math.Ceiling(turned.MaxX / grid);
+        double[] top = new double[last - first + 1], bottom = new double[last - first + 1];
+        Array.Fill(top, double.NegativeInfinity);
+        Array.Fill(bottom, double.PositiveInfinity);
+        IReadOnlyList<Point2> points = turned.Points;
+        for (int i = 0; i < points.Count; i++)
+        {
+            Point2 a = points[i], b = points[(i + 1) % points.Count];
+            (Point2 left, Point2 right) = a.X <= b.X ? (a, b) : (b, a);
+
+            // Corners count for the sample next to them, so that a spike between two samples is not lost.
+            Mark(top, bottom, (int)Math.Round(a.X / grid) - first, a.Y);
+            for (int x = (int)Math.Ceiling(left.X / grid); x * grid <= right.X; x++)
+            {
+                double share = right.X > left.X ? ((x * grid) - left.X) / (right.X - left.X) : 0;
+                Mark(top, bottom, x - first, left.Y + (share * (right.Y - left.Y)));
+            }
+        }
+
+        int reach = (int)Math.Floor(gap / grid);
+        double[] grown = new double[top.Length + (2 * reach)];
+        Array.Fill(grown, double.NegativeInfinity);
+        for (int d = -reach; d <= reach; d++)
+        {
+            double rise = Math.Sqrt(Math.Max(0, (gap * gap) - (d * grid * d * grid)));
+            for (int i = 0; i < top.Length; i++)
+            {
+                grown[i + d + reach] = Math.Max(grown[i + d + reach], top[i] + rise);
+            }
+        }
+
+        return new TurnedPart(tilt, turned, grid, first, top, bottom, first - reach, grown);
+    }
+
+    private static void Mark(double[] top, double[] bottom, int at, double y)
+    {
+        top[at] = Math.Max(top[at], y);
+        bottom[at] = Math.Min(bottom[at], y);
+    }
+}

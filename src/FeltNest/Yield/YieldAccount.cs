@@ -1,0 +1,75 @@
+using FeltNest.Geometry;
+using FeltNest.Layout;
+
+namespace FeltNest.Yield;
+
+/// <summary>Turns a layout into yield, felt per thousand balls and a closed account of the cloth.</summary>
+public static class YieldAccount
+{
+    // Angles this near count as one pairing class, degrees: far below what a die or a guide can hold.
+    private const double ClassSlackDeg = 1e-6;
+
+    /// <summary>The yield of a layout; bases are the full roll width and one repeat, before roll ends and faults.</summary>
+    public static YieldFigures Of(RollLayout layout)
+    {
+        double good = 0, panels = 0, balls = 0;
+        double? massPerAreaGsm = layout.Parts.Select(p => p.MassPerAreaGsm).Distinct().Count() == 1 ? layout.Parts[0].MassPerAreaGsm : null;
+        foreach (LayoutBand band in layout.Bands)
+        {
+            double perMetre = 1000 / band.Repeat.LengthMm;
+            panels += band.Repeat.Panels.Count * perMetre;
+            good += band.Repeat.Panels.Sum(p => layout.Parts[p.Part].AreaMm2) / (band.Repeat.LengthMm * layout.RollWidthMm) * 100;
+        }
+
+        // Classes run over the bands: a panel of one band pairs with one of another. Two panels of one class are a ball; over a roll none is left over.
+        foreach ((PairingClass of, double perMetre) in Classes(layout))
+        {
+            balls += perMetre / 2;
+        }
+
+        double metres = 1000 / balls;
+        double trim = 200 * layout.EdgeMm / layout.RollWidthMm, unused = 100 * (layout.UsableWidthMm - Extent(layout)) / layout.RollWidthMm;
+        return new YieldFigures(
+            panels, balls, good, 100 - good,
+            new FeltUsage(metres, metres * layout.RollWidthMm / 1000, metres * layout.RollWidthMm / 1000 * massPerAreaGsm / 1000),
+            new WasteAccount(good, 100 - good - unused - trim, unused, trim));
+    }
+
+    /// <summary>Pairing classes of a layout with their panels per metre, in order of angle.</summary>
+    public static IReadOnlyList<(PairingClass Class, double PanelsPerMetre)> Classes(RollLayout layout)
+    {
+        double turn = layout.Rules.OneWay ? 360 : 180;
+        List<(PairingClass Class, double PerMetre)> classes = [];
+        foreach (LayoutBand band in layout.Bands)
+        {
+            foreach (PlacedPanel panel in band.Repeat.Panels)
+            {
+                double angle = panel.AngleDeg - (Math.Floor(panel.AngleDeg / turn) * turn), perMetre = 1000 / band.Repeat.LengthMm;
+                int at = classes.FindIndex(c => c.Class.Part == panel.Part && Math.Abs(Math.IEEERemainder(c.Class.AngleDeg - angle, turn)) <= ClassSlackDeg);
+                if (at < 0)
+                {
+                    classes.Add((new PairingClass(panel.Part, angle), perMetre));
+                }
+                else
+                {
+                    classes[at] = (classes[at].Class, classes[at].PerMetre + perMetre);
+                }
+            }
+        }
+
+        return [.. classes.OrderBy(c => c.Class.Part).ThenBy(c => c.Class.AngleDeg)];
+    }
+
+    private static double Extent(RollLayout layout)
+    {
+        double low = double.PositiveInfinity, high = double.NegativeInfinity;
+        foreach (PlacedPanel panel in layout.Bands.SelectMany(b => b.Repeat.Panels))
+        {
+            Outline turned = layout.Parts[panel.Part].Outline.Turned(double.DegreesToRadians(panel.AngleDeg));
+            low = Math.Min(low, panel.YMm + turned.MinY);
+            high = Math.Max(high, panel.YMm + turned.MaxY);
+        }
+
+        return high - low;
+    }
+}
