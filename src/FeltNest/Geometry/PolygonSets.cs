@@ -4,6 +4,7 @@ using NetTopologySuite.Geometries.Implementation;
 using NetTopologySuite.Operation.Buffer;
 using NetTopologySuite.Operation.OverlayNG;
 using NetTopologySuite.Operation.Valid;
+using NetTopologySuite.Simplify;
 using NetTopologySuite.Triangulate.Polygon;
 
 namespace FeltNest.Geometry;
@@ -58,6 +59,10 @@ public static class PolygonSets
         BufferParameters rules = new(16) { SimplifyFactor = 0 };
         return Rings(BufferOp.Buffer(ToPolygon(corners), distance, rules));
     }
+
+    /// <summary>The polygon with fewer corners, nowhere further than <paramref name="tolerance"/> mm from the given one, still simple.</summary>
+    public static IReadOnlyList<Point2> Simplified(IReadOnlyList<Point2> corners, double tolerance) =>
+        Rings(TopologyPreservingSimplifier.Simplify(ToPolygon(corners), tolerance))[0];
 
     private static List<Point2[]> Rings(NetTopologySuite.Geometries.Geometry geometry)
     {

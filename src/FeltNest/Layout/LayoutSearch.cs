@@ -64,7 +64,7 @@ public sealed class LayoutSearch
         List<LayStart> starts = [.. tables.Best(effort.Starts).Select(rows => LayStart.Of(request, rows, tilts))];
         if (!request.Rules.OneWay && !tables.HasHalfTurn)
         {
-            starts.AddRange(HeadToTailRows.Best(request, tilts, effort, stop));
+            starts.AddRange(HeadToTailRows.Best(request, tilts, effort));
         }
 
         return [.. starts.OrderByDescending(s => s.Density)];

@@ -24,7 +24,7 @@ internal static class PlaneLattice
 
         if (!tables.HasHalfTurn && !request.Rules.OneWay)
         {
-            starts.AddRange(HeadToTailRows.Plane(request, effort, stop));
+            starts.AddRange(HeadToTailRows.Plane(request, effort));
         }
 
         double best = 0;
@@ -51,7 +51,7 @@ internal static class PlaneLattice
         return TiltRange.Of(request.Rules).IsFree
             ? tables.Tilts
             : free.Grid(effort.TiltStepDeg).AsParallel().AsOrdered().WithDegreeOfParallelism(2)
-                .Select(t => new TiltRows(request.Part.Outline, t, tables.Grid, request.GapMm));
+                .Select(t => new TiltRows(TurnedPart.Make(request.Part.Outline, t, tables.Grid, request.GapMm)));
     }
 
     private static double Density(RowLattice lattice) => 1 / (lattice.Pitch * lattice.Step);

@@ -1,17 +1,20 @@
 namespace FeltNest.Layout.Polish;
 
-/// <summary>Finds all places where two parts come near each other: corners of each against edges and outward corners of the other, by exact distance.</summary>
+/// <summary>Finds all places where two parts come near each other: corners of each against edges and outward corners of the other, by exact distance. A corner inside
+/// the other part counts once, against the edge nearest to it, however deep it lies.</summary>
 internal static class ContactFinder
 {
+    // A corner this far on the wrong side of an edge, in mm, is on the edge within rounding.
+    private const double Rounding = 1e-12;
+
     /// <summary>Adds the contacts of two parts, the second's origin standing at (<paramref name="offsetX"/>, <paramref name="offsetY"/>) from the first's.</summary>
     /// <param name="first">First part.</param>
     /// <param name="second">Second part.</param>
     /// <param name="offsetX">mm.</param>
     /// <param name="offsetY">mm.</param>
     /// <param name="margin">Greatest distance that counts, mm.</param>
-    /// <param name="depth">Greatest depth of a corner inside the other part that is taken for a contact, mm.</param>
     /// <param name="contacts">List to add to.</param>
-    internal static void Find(PosedOutline first, PosedOutline second, double offsetX, double offsetY, double margin, double depth, List<Contact> contacts)
+    internal static void Find(PosedOutline first, PosedOutline second, double offsetX, double offsetY, double margin, List<Contact> contacts)
     {
         if (offsetX + second.MinX > first.MaxX + margin || offsetX + second.MaxX < first.MinX - margin
             || offsetY + second.MinY > first.MaxY + margin || offsetY + second.MaxY < first.MinY - margin)
@@ -19,15 +22,13 @@ internal static class ContactFinder
             return;
         }
 
-        Corners(first, second, offsetX, offsetY, margin, depth, cornersAreFirst: true, contacts);
-        Corners(second, first, -offsetX, -offsetY, margin, depth, cornersAreFirst: false, contacts);
+        Corners(first, second, offsetX, offsetY, margin, cornersAreFirst: true, contacts);
+        Corners(second, first, -offsetX, -offsetY, margin, cornersAreFirst: false, contacts);
     }
 
     // Corners of `a` against the boundary of `b`, whose origin stands at the offset from a's.
-    private static void Corners(
-        PosedOutline a, PosedOutline b, double offsetX, double offsetY, double margin, double depth, bool cornersAreFirst, List<Contact> contacts)
+    private static void Corners(PosedOutline a, PosedOutline b, double offsetX, double offsetY, double margin, bool cornersAreFirst, List<Contact> contacts)
     {
-        int n = b.X.Length;
         for (int i = 0; i < a.X.Length; i++)
         {
             double x = a.X[i] - offsetX, y = a.Y[i] - offsetY;
@@ -36,29 +37,57 @@ internal static class ContactFinder
                 continue;
             }
 
-            double before = ((x - b.X[n - 1]) * b.AlongX[n - 1]) + ((y - b.Y[n - 1]) * b.AlongY[n - 1]) - b.Length[n - 1];
-            for (int k = 0; k < n; k++)
+            int start = contacts.Count, nearest = -1;
+            double depth = double.PositiveInfinity;
+            bool inside = false;
+            (int firstSlice, int lastSlice) = b.Slices(y - margin, y + margin);
+            for (int slice = firstSlice; slice <= lastSlice; slice++)
             {
-                double dx = x - b.X[k], dy = y - b.Y[k];
-                double along = (dx * b.AlongX[k]) + (dy * b.AlongY[k]);
-                if (along >= 0 && along <= b.Length[k])
+                foreach (int k in b.EdgesIn(slice))
                 {
-                    double off = (dx * b.AlongY[k]) - (dy * b.AlongX[k]);
-                    if (off <= margin && off >= -depth)
+                    // An edge stands in every slice it passes; the first of these that is looked at speaks for it.
+                    if (slice > firstSlice && b.FirstSlice[k] < slice)
                     {
-                        Add(off, b.AlongY[k], -b.AlongX[k], b.X[k] + (along * b.AlongX[k]), b.Y[k] + (along * b.AlongY[k]));
+                        continue;
                     }
-                }
-                else if (along < 0 && before > 0 && b.IsOutwardCorner[k])
-                {
-                    double off = Math.Sqrt((dx * dx) + (dy * dy));
-                    if (off <= margin && off > 0)
-                    {
-                        Add(off, dx / off, dy / off, b.X[k], b.Y[k]);
-                    }
-                }
 
-                before = along - b.Length[k];
+                    int next = k + 1 == b.X.Length ? 0 : k + 1;
+                    if (b.Y[k] > y != b.Y[next] > y && x < b.X[k] + ((y - b.Y[k]) / (b.Y[next] - b.Y[k]) * (b.X[next] - b.X[k])))
+                    {
+                        inside = !inside;
+                    }
+
+                    double dx = x - b.X[k], dy = y - b.Y[k];
+                    double along = (dx * b.AlongX[k]) + (dy * b.AlongY[k]);
+                    if (along >= 0 && along <= b.Length[k])
+                    {
+                        double off = (dx * b.AlongY[k]) - (dy * b.AlongX[k]);
+                        if (off <= 0 && -off < depth)
+                        {
+                            (nearest, depth) = (k, -off);
+                        }
+
+                        if (off <= margin && off >= -Rounding)
+                        {
+                            Add(off, b.AlongY[k], -b.AlongX[k], b.X[k] + (along * b.AlongX[k]), b.Y[k] + (along * b.AlongY[k]));
+                        }
+                    }
+                    else if (along < 0 && b.IsOutwardCorner[k] && (dx * b.BeforeX[k]) + (dy * b.BeforeY[k]) > 0)
+                    {
+                        double off = Math.Sqrt((dx * dx) + (dy * dy));
+                        if (off <= margin && off > Rounding)
+                        {
+                            Add(off, dx / off, dy / off, b.X[k], b.Y[k]);
+                        }
+                    }
+                }
+            }
+
+            if (inside && nearest >= 0 && depth > Rounding)
+            {
+                contacts.RemoveRange(start, contacts.Count - start);
+                double along = ((x - b.X[nearest]) * b.AlongX[nearest]) + ((y - b.Y[nearest]) * b.AlongY[nearest]);
+                Add(-depth, b.AlongY[nearest], -b.AlongX[nearest], b.X[nearest] + (along * b.AlongX[nearest]), b.Y[nearest] + (along * b.AlongY[nearest]));
             }
 
             void Add(double off, double normalX, double normalY, double onX, double onY) => contacts.Add(cornersAreFirst

@@ -73,7 +73,7 @@ internal sealed class LayoutPolisher
                     best = at;
                 }
 
-                trust = small ? trust / 2 : largest > 0.9 * trust && nextViolation < 0.1 * trust ? trust * 1.5 : nextViolation > 0.25 * largest ? trust / 2 : trust;
+                trust = small || nextViolation > 0.25 * largest ? trust / 2 : trust;
             }
             else
             {
@@ -124,12 +124,12 @@ internal sealed class LayoutPolisher
 
         List<(double[], double)> limits = [];
         List<Contact> contacts = [];
-        double margin = target + (4 * trust);
         foreach (PanelPair pair in pairs)
         {
             contacts.Clear();
+            double margin = target + Motion(pair, trust);
             AffineForm turnA = model.Panels[pair.First].Angle, turnB = model.Panels[pair.Second].Angle;
-            ContactFinder.Find(Posed(turnA.At(at)), Posed(turnB.At(at)), pair.OffsetX.At(at), pair.OffsetY.At(at), margin, Depth, contacts);
+            ContactFinder.Find(Posed(turnA.At(at)), Posed(turnB.At(at)), pair.OffsetX.At(at), pair.OffsetY.At(at), margin, contacts);
             foreach (Contact c in contacts)
             {
                 double[] factors = new double[n];
@@ -182,7 +182,7 @@ internal sealed class LayoutPolisher
             contacts.Clear();
             ContactFinder.Find(
                 Posed(model.Panels[pair.First].Angle.At(at)), Posed(model.Panels[pair.Second].Angle.At(at)),
-                pair.OffsetX.At(at), pair.OffsetY.At(at), target, Depth, contacts);
+                pair.OffsetX.At(at), pair.OffsetY.At(at), target, contacts);
             foreach (Contact c in contacts)
             {
                 worst = Math.Max(worst, target - c.Distance);
@@ -202,10 +202,16 @@ internal sealed class LayoutPolisher
         return worst;
     }
 
-    // A corner deeper than this inside another part is no longer taken for a contact: starts overlap by a fraction of it.
-    private double Depth => 0.03 * radius;
+    // Pairs that may meet within a step; the farthest of them move by a few steps against each other.
+    private List<PanelPair> Pairs(double[] at, double trust) => PairList.Of(model, at, (2 * radius) + target + (8 * trust));
 
-    private List<PanelPair> Pairs(double[] at, double trust) => PairList.Of(model, at, (2 * radius) + target + (4 * trust));
+    // How far two panels can move against each other while every parameter moves by at most the trust.
+    private double Motion(PanelPair pair, double trust)
+    {
+        double along = pair.OffsetX.Terms.Sum(t => Math.Abs(t.Factor)), across = pair.OffsetY.Terms.Sum(t => Math.Abs(t.Factor));
+        double turning = model.Panels[pair.First].Angle.Terms.Length + model.Panels[pair.Second].Angle.Terms.Length;
+        return trust * (Math.Sqrt((along * along) + (across * across)) + turning);
+    }
 
     private PosedOutline Posed(double angle)
     {

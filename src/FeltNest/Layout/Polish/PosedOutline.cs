@@ -2,14 +2,18 @@ using FeltNest.Geometry;
 
 namespace FeltNest.Layout.Polish;
 
-/// <summary>A part at one angle, with the outward normals of its edges, ready for distance work.</summary>
+/// <summary>A part at one angle, its edges sorted into level slices, ready for distance work.</summary>
 internal sealed class PosedOutline
 {
+    private readonly int[][] slices;
+    private readonly double sliceHeight;
+
     internal PosedOutline(Outline part, double angle)
     {
         Outline turned = part.Turned(angle);
         int n = turned.Points.Count;
-        (X, Y, AlongX, AlongY, Length, IsOutwardCorner) = (new double[n], new double[n], new double[n], new double[n], new double[n], new bool[n]);
+        (X, Y, AlongX, AlongY, BeforeX, BeforeY, Length) = (new double[n], new double[n], new double[n], new double[n], new double[n], new double[n], new double[n]);
+        (IsOutwardCorner, FirstSlice) = (new bool[n], new int[n]);
         for (int i = 0; i < n; i++)
         {
             Point2 a = turned.Points[i], b = turned.Points[(i + 1) % n];
@@ -17,18 +21,26 @@ internal sealed class PosedOutline
             (X[i], Y[i], AlongX[i], AlongY[i]) = (a.X, a.Y, (b.X - a.X) / Length[i], (b.Y - a.Y) / Length[i]);
         }
 
+        (MinX, MaxX, MinY, MaxY) = (X.Min(), X.Max(), Y.Min(), Y.Max());
+        int count = Math.Clamp(n / 4, 1, 256);
+        sliceHeight = (MaxY - MinY) / count;
+        List<int>[] edges = [.. Enumerable.Range(0, count).Select(_ => new List<int>())];
         for (int i = 0; i < n; i++)
         {
-            int before = (i + n - 1) % n;
+            int before = (i + n - 1) % n, next = (i + 1) % n;
+            (BeforeX[i], BeforeY[i]) = (AlongX[before], AlongY[before]);
             IsOutwardCorner[i] = (AlongX[before] * AlongY[i]) - (AlongY[before] * AlongX[i]) > 0;
+            (FirstSlice[i], int last) = Slices(Math.Min(Y[i], Y[next]), Math.Max(Y[i], Y[next]));
+            for (int slice = FirstSlice[i]; slice <= last; slice++)
+            {
+                edges[slice].Add(i);
+            }
         }
 
-        (MinX, MaxX, MinY, MaxY) = (X.Min(), X.Max(), Y.Min(), Y.Max());
-        Angle = angle;
+        slices = [.. edges.Select(e => e.ToArray())];
     }
 
-    internal double Angle { get; }
-
+    /// <summary>Corners, mm from the part's own origin.</summary>
     internal double[] X { get; }
 
     internal double[] Y { get; }
@@ -38,10 +50,19 @@ internal sealed class PosedOutline
 
     internal double[] AlongY { get; }
 
+    /// <summary>Unit vector along the edge that ends at corner i.</summary>
+    internal double[] BeforeX { get; }
+
+    internal double[] BeforeY { get; }
+
+    /// <summary>Length of edge i, mm.</summary>
     internal double[] Length { get; }
 
     /// <summary>True where the corner bulges outwards, so that a point can have it as its nearest place.</summary>
     internal bool[] IsOutwardCorner { get; }
+
+    /// <summary>Lowest slice that edge i passes.</summary>
+    internal int[] FirstSlice { get; }
 
     internal double MinX { get; }
 
@@ -50,4 +71,15 @@ internal sealed class PosedOutline
     internal double MinY { get; }
 
     internal double MaxY { get; }
+
+    /// <summary>Slices that a range of heights passes, first and last.</summary>
+    internal (int First, int Last) Slices(double low, double high)
+    {
+        // One slice more on both sides than the division says, so that rounding never loses an edge.
+        double first = (low - MinY) / sliceHeight, last = (high - MinY) / sliceHeight, most = Math.Clamp(X.Length / 4, 1, 256) - 1;
+        return ((int)Math.Clamp(first - 1, 0, most), (int)Math.Clamp(last + 1, 0, most));
+    }
+
+    /// <summary>Edges that pass a slice.</summary>
+    internal int[] EdgesIn(int slice) => slices[slice];
 }

@@ -1,11 +1,84 @@
+using FeltNest.Geometry;
 using FeltNest.Layout.Polish;
 
 namespace FeltNest.Layout.Rows;
 
-/// <summary>stub</summary>
+/// <summary>Rows of pairs, each a part and its half-turned self touching it: single rows head to tail and every lattice of such pairs. For parts without a half-turn of their own.</summary>
+/// <remarks>The turned part's places are taken along the boundary of its no-fit region against the part; the pair then moves as one. R. Cuninghame-Green and L. S. Davis,
+/// <i>Cut out waste!</i>, O.R. Insight 5, 1992, and T. J. Nye (2000) treat the pairing of turned blanks in strips the same way.</remarks>
 internal static class HeadToTailRows
 {
-    internal static List<LayStart> Best(LayoutRequest request, TiltRange tilts, SearchEffort effort, CancellationToken stop) => [];
+    /// <summary>The most promising layouts of pairs over the roll, best first.</summary>
+    internal static List<LayStart> Best(LayoutRequest request, TiltRange tilts, SearchEffort effort)
+    {
+        double width = request.UsableWidthMm;
+        return [.. Pairs(request, tilts, effort).SelectMany(pair => Fits(pair, width))
+            .OrderByDescending(f => f.Rows.Density).Take(effort.Starts)
+            .Select(f => new LayStart(
+                "head-to-tail rows, polished", 2 * f.Rows.Density, RowModels.HeadToTail(request, f.Rows, f.Offset, tilts),
+                at => RowModels.HeadToTailRepeat(f.Rows.Rows, at)))];
+    }
 
-    internal static List<(double Density, PoseModel Model, double Parts)> Plane(LayoutRequest request, SearchEffort effort, CancellationToken stop) => [];
+    /// <summary>The most promising lattices of pairs in the endless plane.</summary>
+    internal static List<(double Density, PoseModel Model, double Parts)> Plane(LayoutRequest request, SearchEffort effort)
+    {
+        TiltRange free = new(double.NegativeInfinity, double.PositiveInfinity, true);
+        return [.. Pairs(request, free, effort).Select(pair => (Rows: pair.Rows.Plane(), pair.Offset)).Where(f => f.Rows.Step > 0)
+            .OrderBy(f => f.Rows.Pitch * f.Rows.Step).Take(effort.Starts)
+            .Select(f => (2 / (f.Rows.Pitch * f.Rows.Step), RowModels.PlaneHeadToTail(request, f.Rows, f.Offset), 2.0))];
+    }
+
+    private static List<(TiltRows Rows, Point2 Offset)> Pairs(LayoutRequest request, TiltRange tilts, SearchEffort effort)
+    {
+        Outline part = request.Part.Outline;
+        double extent = Math.Max(part.MaxX - part.MinX, part.MaxY - part.MinY);
+
+        // A quarter of the samples: pairs are many, and the best are polished.
+        double grid = (extent + request.GapMm) / (effort.Samples / 4.0);
+        double[] angles = tilts.Grid(6 * effort.TiltStepDeg);
+        Point2[] places = [.. Places(part, request.GapMm, extent, effort.Samples / 10)];
+        return [.. (from angle in angles from place in places select (angle, place)).AsParallel().AsOrdered().WithDegreeOfParallelism(2)
+            .Select(c => (new TiltRows(TurnedPart.HeadToTail(part, c.place, c.angle, grid, request.GapMm)), c.place))];
+    }
+
+    // Evenly along the boundary on which the turned part touches the gap round the part. A part of many corners is simplified by a thousandth of its size first.
+    private static IEnumerable<Point2> Places(Outline part, double gap, double extent, int count)
+    {
+        Outline plain = part.Points.Count <= 60 ? part : Outline.From(PolygonSets.Simplified(part.Points, extent / 1000));
+        NoFitRegion region = NoFitRegion.Of(plain, plain.Turned(Math.PI));
+        foreach (Point2[] ring in region.Rings)
+        {
+            IEnumerable<Point2[]> grown = gap > 0 ? PolygonSets.Offset(ring, gap) : [ring];
+            foreach (Point2[] round in grown)
+            {
+                double length = round.Select((p, i) => (round[(i + 1) % round.Length] - p).Length).Sum(), step = length / count, next = 0;
+                for (int i = 0; i < round.Length; i++)
+                {
+                    Point2 along = round[(i + 1) % round.Length] - round[i];
+                    yield return round[i];
+                    for (; next < along.Length; next += step)
+                    {
+                        yield return round[i] + (along * (next / along.Length));
+                    }
+
+                    next -= along.Length;
+                }
+            }
+        }
+    }
+
+    private static IEnumerable<(RowLattice Rows, Point2 Offset)> Fits((TiltRows Rows, Point2 Offset) pair, double width)
+    {
+        double loose = Math.Max(pair.Rows.Plane().Step, 1e-3 * pair.Rows.Height), best = 0;
+        for (int count = Math.Max(1, (int)Math.Floor((width - pair.Rows.Height) / loose)); ; count++)
+        {
+            if (pair.Rows.Fit(count, width) is not { } fit || fit.Pitch > pair.Rows.WidestPitch || fit.Density < best)
+            {
+                yield break;
+            }
+
+            best = fit.Density;
+            yield return (fit, pair.Offset);
+        }
+    }
 }

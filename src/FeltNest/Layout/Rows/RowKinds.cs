@@ -18,7 +18,7 @@ internal sealed class RowKinds
         // Half the samples of the parallel rows: pairs of kinds are many, and their best are polished anyway.
         double grid = (extent + request.GapMm) / (effort.Samples / 2.0);
         kinds = [.. tilts.Select(t => TurnedPart.Make(part, t, grid, request.GapMm))];
-        ownPitch = [.. tilts.Select(t => new TiltRows(part, t, grid, request.GapMm).OwnPitch)];
+        ownPitch = [.. kinds.Select(kind => new TiltRows(kind).OwnPitch)];
         tables = new StepTable[tilts.Length, tilts.Length];
         Parallel.For(0, tilts.Length, new ParallelOptions { MaxDegreeOfParallelism = 2 }, i =>
         {

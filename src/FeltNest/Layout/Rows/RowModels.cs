@@ -7,10 +7,12 @@ namespace FeltNest.Layout.Rows;
 internal static class RowModels
 {
     /// <summary>Parallel rows that move as one. Parameters: pitch, tilt, shift, step, place of the first row across.</summary>
-    internal static PoseModel Of(LayoutRequest request, RowLattice rows, TiltRange tilts)
+    internal static PoseModel Of(LayoutRequest request, RowLattice rows, TiltRange tilts) => Of(request, rows, tilts, 0);
+
+    private static PoseModel Of(LayoutRequest request, RowLattice rows, TiltRange tilts, double spread)
     {
         // Rows further apart than two panels' reach never meet, and what rows i and i + n ask of the parameters they all ask: a few rows and the last stand for all.
-        double reach = 2.5 * request.Part.Outline.Points.Max(p => p.Length) + request.GapMm;
+        double reach = (2.5 * request.Part.Outline.Points.Max(p => p.Length)) + request.GapMm + spread;
         int near = rows.Step * rows.Rows <= reach ? rows.Rows : Math.Min(rows.Rows, 2 + (int)Math.Ceiling(reach / rows.Step));
         IEnumerable<int> kept = Enumerable.Range(0, near).Append(rows.Rows - 1).Distinct();
         PanelPose[] panels = [.. kept.Select(j => new PanelPose(new AffineForm(0, (2, j)), new AffineForm(0, (4, 1), (3, j)), AffineForm.Of(1)))];
@@ -21,6 +23,36 @@ internal static class RowModels
             [0, tilts.Least, double.NegativeInfinity, 0, double.NegativeInfinity],
             [double.PositiveInfinity, tilts.Most, double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity]);
     }
+
+    /// <summary>Parallel rows of head-to-tail pairs that move as one. Parameters: pitch, tilt, shift, step, place of the first row across, place of the turned part.</summary>
+    internal static PoseModel HeadToTail(LayoutRequest request, RowLattice rows, Point2 offset, TiltRange tilts)
+    {
+        PoseModel single = Of(request, rows, tilts, offset.Length);
+        Point2 turned = offset.Turned(rows.Tilt);
+        double lowest = Math.Min(request.Part.Outline.Turned(rows.Tilt).MinY, turned.Y + request.Part.Outline.Turned(rows.Tilt + Math.PI).MinY);
+        double[] start = [.. single.Parameters, turned.X, turned.Y];
+        start[4] = request.EdgeMm - lowest;
+        return single with
+        {
+            Panels = [.. single.Panels, .. single.Panels.Select(Turned)],
+            Parameters = start,
+            IsAngle = [.. single.IsAngle, false, false],
+            Least = [.. single.Least, double.NegativeInfinity, double.NegativeInfinity],
+            Most = [.. single.Most, double.PositiveInfinity, double.PositiveInfinity],
+        };
+
+        static PanelPose Turned(PanelPose panel) => new(
+            new AffineForm(0, [.. panel.X.Terms, (5, 1)]), new AffineForm(0, [.. panel.Y.Terms, (6, 1)]), new AffineForm(Math.PI, (1, 1)));
+    }
+
+    /// <summary>The repeat of polished head-to-tail rows.</summary>
+    internal static LayoutRepeat HeadToTailRepeat(int rows, double[] at) => Repeat(
+        at[0],
+        Enumerable.Range(0, rows).SelectMany(j => new[]
+        {
+            (j * at[2], at[4] + (j * at[3]), at[1]),
+            ((j * at[2]) + at[5], at[4] + (j * at[3]) + at[6], at[1] + Math.PI),
+        }));
 
     /// <summary>The repeat of polished parallel rows.</summary>
     internal static LayoutRepeat Repeat(int rows, double[] at) =>
@@ -37,6 +69,21 @@ internal static class RowModels
         [rows.Pitch, rows.Tilt, rows.Shift, rows.Step], [false, true, false, false],
         [0, double.NegativeInfinity, double.NegativeInfinity, 0],
         [double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity]);
+
+    /// <summary>The endless plane with a part and its turned self in each cell. Parameters: pitch, tilt, shift, step, place of the turned part.</summary>
+    internal static PoseModel PlaneHeadToTail(LayoutRequest request, RowLattice rows, Point2 offset)
+    {
+        PoseModel single = Plane(request, rows);
+        Point2 turned = offset.Turned(rows.Tilt);
+        return single with
+        {
+            Panels = [.. single.Panels, new PanelPose(AffineForm.Of(4), AffineForm.Of(5), new AffineForm(Math.PI, (1, 1)))],
+            Parameters = [.. single.Parameters, turned.X, turned.Y],
+            IsAngle = [.. single.IsAngle, false, false],
+            Least = [.. single.Least, double.NegativeInfinity, double.NegativeInfinity],
+            Most = [.. single.Most, double.PositiveInfinity, double.PositiveInfinity],
+        };
+    }
 
     /// <summary>Rows of single panels that move on their own; rows of one kind share their tilt. Parameters: pitch, tilts, then x and y of each row.</summary>
     /// <param name="request">Part and roll.</param>

@@ -24,7 +24,7 @@ internal sealed class RowTables
         // A hair of the part's size: the arcs' polygon is equal under the half-turn far below it.
         HasHalfTurn = OutlineSymmetry.HasHalfTurn(part, default, 1e-6 * extent);
         rows = [.. tilts.Grid(effort.TiltStepDeg).AsParallel().AsOrdered().WithDegreeOfParallelism(2)
-            .Select(tilt => new TiltRows(part, tilt, Grid, request.GapMm)).Select(t => new TiltRow(t, Fits(t)))];
+            .Select(tilt => new TiltRows(TurnedPart.Make(part, tilt, Grid, request.GapMm))).Select(t => new TiltRow(t, Fits(t)))];
     }
 
     /// <summary>Sampling step of the tables, mm.</summary>

@@ -1,16 +1,14 @@
-using FeltNest.Geometry;
-
 namespace FeltNest.Layout.Rows;
 
-/// <summary>All row layouts of one part at one tilt, one panel per pitch in every row, from one sampled step table.</summary>
+/// <summary>All row layouts of one part (or pair of parts) at one tilt, one of it per pitch in every row, from one sampled step table.</summary>
 internal sealed class TiltRows
 {
     private readonly TurnedPart part;
     private readonly StepTable steps;
 
-    internal TiltRows(Outline outline, double tilt, double grid, double gap)
+    internal TiltRows(TurnedPart part)
     {
-        part = TurnedPart.Make(outline, tilt, grid, gap);
+        this.part = part;
         steps = StepTable.Make(part, part);
         OwnPitch = Reach(steps);
     }
@@ -52,7 +50,8 @@ internal sealed class TiltRows
 
     private (double Pitch, double Shift)? LeastPitch(double step)
     {
-        List<(double From, double To)> closed = steps.Above(step);
+        // A sample more than the step: valleys between two samples read up to that much too high, and the polish restores what is too near.
+        List<(double From, double To)> closed = steps.Above(step + steps.Grid);
         if (closed.Count == 0)
         {
             return (OwnPitch, OwnPitch / 2);

@@ -2,17 +2,17 @@ using FeltNest.Geometry;
 
 namespace FeltNest.Layout.Rows;
 
-/// <summary>A part at one tilt, its upper and lower boundary sampled on a grid along the roll. Sampling serves to find good starts; what is kept is polished exactly.</summary>
+/// <summary>A part, or a pair of parts, at one tilt, its upper and lower boundary sampled on a grid along the roll. Sampling serves to find good starts; what is kept is polished exactly.</summary>
 internal sealed class TurnedPart
 {
-    private TurnedPart(double tilt, Outline outline, double grid, int first, double[] top, double[] bottom, int firstGrown, double[] topGrown)
+    private TurnedPart(double tilt, double grid, IReadOnlyList<Outline> turned, int first, double[] top, double[] bottom, int firstGrown, double[] topGrown)
     {
         Tilt = tilt;
         Grid = grid;
-        MinX = outline.MinX;
-        MaxX = outline.MaxX;
-        MinY = outline.MinY;
-        MaxY = outline.MaxY;
+        MinX = turned.Min(o => o.MinX);
+        MaxX = turned.Max(o => o.MaxX);
+        MinY = turned.Min(o => o.MinY);
+        MaxY = turned.Max(o => o.MaxY);
         First = first;
         Top = top;
         Bottom = bottom;
@@ -50,25 +50,32 @@ internal sealed class TurnedPart
     internal double[] TopGrown { get; }
 
     /// <summary>Turns and samples a part.</summary>
-    internal static TurnedPart Make(Outline part, double tilt, double grid, double gap)
+    internal static TurnedPart Make(Outline part, double tilt, double grid, double gap) => Sample([part.Turned(tilt)], tilt, grid, gap);
+
+    /// <summary>A part and its half-turned self as one: the second stands at <paramref name="offset"/> from the first, before both are tilted.</summary>
+    internal static TurnedPart HeadToTail(Outline part, Point2 offset, double tilt, double grid, double gap) =>
+        Sample([part.Turned(tilt), part.Turned(tilt + Math.PI).Moved(offset.Turned(tilt))], tilt, grid, gap);
+
+    private static TurnedPart Sample(IReadOnlyList<Outline> turned, double tilt, double grid, double gap)
     {
-        Outline turned = part.Turned(tilt);
-        int first = (int)Math.Floor(turned.MinX / grid), last = (int)Math.Ceiling(turned.MaxX / grid);
+        int first = (int)Math.Floor(turned.Min(o => o.MinX) / grid), last = (int)Math.Ceiling(turned.Max(o => o.MaxX) / grid);
         double[] top = new double[last - first + 1], bottom = new double[last - first + 1];
         Array.Fill(top, double.NegativeInfinity);
         Array.Fill(bottom, double.PositiveInfinity);
-        IReadOnlyList<Point2> points = turned.Points;
-        for (int i = 0; i < points.Count; i++)
+        foreach (IReadOnlyList<Point2> points in turned.Select(o => o.Points))
         {
-            Point2 a = points[i], b = points[(i + 1) % points.Count];
-            (Point2 left, Point2 right) = a.X <= b.X ? (a, b) : (b, a);
-
-            // Corners count for the sample next to them, so that a spike between two samples is not lost.
-            Mark(top, bottom, (int)Math.Round(a.X / grid) - first, a.Y);
-            for (int x = (int)Math.Ceiling(left.X / grid); x * grid <= right.X; x++)
+            for (int i = 0; i < points.Count; i++)
             {
-                double share = right.X > left.X ? ((x * grid) - left.X) / (right.X - left.X) : 0;
-                Mark(top, bottom, x - first, left.Y + (share * (right.Y - left.Y)));
+                Point2 a = points[i], b = points[(i + 1) % points.Count];
+                (Point2 left, Point2 right) = a.X <= b.X ? (a, b) : (b, a);
+
+                // Corners count for the sample next to them, so that a spike between two samples is not lost.
+                Mark(top, bottom, (int)Math.Round(a.X / grid) - first, a.Y);
+                for (int x = (int)Math.Ceiling(left.X / grid); x * grid <= right.X; x++)
+                {
+                    double share = right.X > left.X ? ((x * grid) - left.X) / (right.X - left.X) : 0;
+                    Mark(top, bottom, x - first, left.Y + (share * (right.Y - left.Y)));
+                }
             }
         }
 
@@ -84,7 +91,7 @@ internal sealed class TurnedPart
             }
         }
 
-        return new TurnedPart(tilt, turned, grid, first, top, bottom, first - reach, grown);
+        return new TurnedPart(tilt, grid, turned, first, top, bottom, first - reach, grown);
     }
 
     private static void Mark(double[] top, double[] bottom, int at, double y)

@@ -1,0 +1,48 @@
+using FeltNest.Geometry;
+using FeltNest.Layout;
+using FeltNest.Layout.Polish;
+using FeltNest.Layout.Rows;
+
+namespace FeltNest.Tests.Layout;
+
+/// <summary>Looks for the strip width that a count of parallel rows uses best: a coarse look over steps and tilts, then a golden-section search on polished rows.</summary>
+internal static class BestWidth
+{
+    internal static double Utilisation(Outline part, int rows)
+    {
+        RowLattice start = new(0, rows, 1, 0, 0);
+        double width = 0, best = 0, extent = part.MaxX - part.MinX;
+        for (int i = 0; i < 180; i++)
+        {
+            TiltRows tilt = new(TurnedPart.Make(part, Math.PI * i / 180, extent / 300, 0));
+            for (double step = extent / 5; step < (rows == 1 ? (extent / 5) + 0.1 : extent); step += extent / 100)
+            {
+                double tried = tilt.Height + ((rows - 1) * step);
+                if (tilt.Fit(rows, tried) is { } fit && rows / (fit.Pitch * tried) > best)
+                {
+                    (start, width, best) = (fit, tried, rows / (fit.Pitch * tried));
+                }
+            }
+        }
+
+        double low = width * (1 - (0.02 / rows)), high = width * (1 + (0.02 / rows)), ratio = (Math.Sqrt(5) - 1) / 2, most = 0;
+        double a = high - (ratio * (high - low)), b = low + (ratio * (high - low)), atA = Polished(a), atB = Polished(b);
+        for (int i = 0; i < 16; i++)
+        {
+            (low, high, a, b, atA, atB) = atA > atB ? (low, b, b - (ratio * (b - low)), a, double.NaN, atA) : (a, high, b, a + (ratio * (high - a)), atB, double.NaN);
+            atA = double.IsNaN(atA) ? Polished(a) : atA;
+            atB = double.IsNaN(atB) ? Polished(b) : atB;
+        }
+
+        return most;
+
+        double Polished(double tried)
+        {
+            LayoutRequest request = Shapes.Request(part, tried);
+            LayStart model = LayStart.Of(request, start with { Step = start.Step + ((tried - width) / Math.Max(1, rows - 1)) }, TiltRange.Of(request.Rules));
+            double found = LayoutPolisher.Polish(model.Model, 60, 1) is { } end ? rows * part.Area / (end[0] * tried) : 0;
+            most = Math.Max(most, found);
+            return found;
+        }
+    }
+}
