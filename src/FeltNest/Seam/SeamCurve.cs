@@ -33,16 +33,26 @@ public abstract class SeamCurve
     /// <summary>Whether the panel equals its mirror image in the long axis.</summary>
     public abstract bool IsMirrorSymmetric { get; }
 
+    /// <summary>Least and greatest waist a family takes, radians.</summary>
+    /// <exception cref="InputException">The family is not built.</exception>
+    public static (double Least, double Greatest) WaistRange(SeamFamily family) => family switch
+    {
+        SeamFamily.TwoHarmonic => (TwoHarmonicSeam.LeastWaistAngle, TwoHarmonicSeam.GreatestWaistAngle),
+        _ => throw NotBuilt(),
+    };
+
     /// <summary>The curve of a family with a given waist.</summary>
     /// <param name="family">Family wanted.</param>
-    /// <param name="waistAngle">Waist as a great-circle arc, radians.</param>
-    /// <exception cref="InputException">The family is not built, or has no such waist.</exception>
+    /// <param name="waistAngle">Waist as a great-circle arc, radians, within <see cref="WaistRange"/>.</param>
+    /// <exception cref="InputException">The family is not built.</exception>
     public static SeamCurve For(SeamFamily family, double waistAngle) => family switch
     {
         SeamFamily.TwoHarmonic => TwoHarmonicSeam.ForWaist(waistAngle),
-        _ => throw new InputException(null, "seam.curve", "only two-harmonic is built so far"),
+        _ => throw NotBuilt(),
     };
 
     /// <summary>Place and derivatives at a parameter.</summary>
     public abstract SeamJet At(double s);
+
+    private static InputException NotBuilt() => new(null, "seam.curve", "only two-harmonic is built so far");
 }

@@ -50,15 +50,11 @@ public sealed class TwoHarmonicSeam : SeamCurve
 
     /// <summary>The curve with a given waist.</summary>
     /// <param name="waistAngle">Waist as a great-circle arc, radians, from <see cref="LeastWaistAngle"/> to <see cref="GreatestWaistAngle"/>.</param>
-    /// <exception cref="InputException">The waist is outside that range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The waist is outside that range.</exception>
     public static TwoHarmonicSeam ForWaist(double waistAngle)
     {
-        if (!(waistAngle >= LeastWaistAngle && waistAngle <= GreatestWaistAngle))
-        {
-            throw new InputException(null, "seam.waistMm", FormattableString.Invariant(
-                $"the waist is {waistAngle * 180 / Math.PI:0.##} degrees of the fitted sphere; {LeastWaistAngle * 180 / Math.PI:0} to {GreatestWaistAngle * 180 / Math.PI:0} degrees are allowed"));
-        }
-
+        ArgumentOutOfRangeException.ThrowIfLessThan(waistAngle, LeastWaistAngle);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(waistAngle, GreatestWaistAngle);
         return new TwoHarmonicSeam((1 - Math.Sin(waistAngle / 2)) / 2);
     }
 
