@@ -1,5 +1,4 @@
 using FeltNest.Geometry;
-using FeltNest.Panel.Felt;
 using FeltNest.Seam;
 using NetTopologySuite.Algorithm.Locate;
 using NetTopologySuite.Geometries;
@@ -147,11 +146,19 @@ public static class FlatPanelCheck
             SpherePoint x = radius * (b.Fitted - a.Fitted), y = radius * (c.Fitted - a.Fitted);
             double twice = p.Cross(q);
 
-            // Images of the unit vectors along u and v.
-            SpherePoint alongU = (1 / twice) * ((q.Y * x) - (p.Y * y)), alongV = (1 / twice) * ((p.X * y) - (q.X * x));
-            FeltLaw law = request.Law;
-            energy += law.Energy(alongU.Dot(alongU), alongU.Dot(alongV), alongV.Dot(alongV)) * twice / 2;
+            // The felt is stretched evenly so that the sides become great-circle arcs: squares and product of the images of p and q, then of the unit vectors.
+            double pp = Arc2(x), qq = Arc2(y), pq = (pp + qq - Arc2(y - x)) / 2;
+            double uu = ((q.Y * q.Y * pp) - (2 * q.Y * p.Y * pq) + (p.Y * p.Y * qq)) / (twice * twice);
+            double vv = ((q.X * q.X * pp) - (2 * q.X * p.X * pq) + (p.X * p.X * qq)) / (twice * twice);
+            double uv = ((((q.Y * p.X) + (p.Y * q.X)) * pq) - (q.Y * q.X * pp) - (p.Y * p.X * qq)) / (twice * twice);
+            energy += request.Law.Energy(uu, uv, vv) * twice / 2;
             sphere += x.Cross(y).Length / 2;
+        }
+
+        double Arc2(SpherePoint chord)
+        {
+            double arc = 2 * request.RadiusMm * Math.Asin(chord.Length / (2 * request.RadiusMm));
+            return arc * arc;
         }
     }
 }

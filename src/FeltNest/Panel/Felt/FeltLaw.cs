@@ -27,7 +27,31 @@ public readonly record struct FeltLaw(double UU, double UV, double VV, double US
 
     /// <summary>The law of a felt for a panel, N/mm.</summary>
     /// <param name="felt">The felt, the same in all directions.</param>
-    public static FeltLaw For(FeltSpec felt) => Isotropic(felt.WarpModulusNPerMm, felt.Poisson);
+    /// <exception cref="InputException">The felt has a warp: its moduli differ, or its shear modulus is not that of an isotropic felt; or they are no moduli at all.</exception>
+    public static FeltLaw For(FeltSpec felt)
+    {
+        // Moduli are given to three digits: a shear modulus within this part of the isotropic one is meant to be it.
+        const double rounding = 1e-3;
+        double modulus = felt.WarpModulusNPerMm, shear = modulus / (2 * (1 + felt.Poisson));
+        if (!(modulus > 0 && double.IsFinite(modulus)))
+        {
+            throw new InputException(null, "felt.warpModulusNPerMm", FormattableString.Invariant($"{modulus}; above 0 is allowed"));
+        }
+
+        if (!(felt.Poisson >= 0 && felt.Poisson < 1))
+        {
+            throw new InputException(null, "felt.poisson", FormattableString.Invariant($"{felt.Poisson}; 0 to below 1 is allowed"));
+        }
+
+        if (felt.WeftModulusNPerMm != modulus)
+        {
+            throw new InputException(null, "felt.weftModulusNPerMm", FormattableString.Invariant($"{felt.WeftModulusNPerMm}; {modulus} as along the warp is allowed, felt with a warp is not built yet"));
+        }
+
+        return Math.Abs((felt.ShearModulusNPerMm / shear) - 1) <= rounding
+            ? Isotropic(modulus, felt.Poisson)
+            : throw new InputException(null, "felt.shearModulusNPerMm", FormattableString.Invariant($"{felt.ShearModulusNPerMm}; {shear:0.####} (isotropic, to 0.1 %) is allowed, felt with a warp is not built yet"));
+    }
 
     /// <summary>The law with all stiffnesses multiplied.</summary>
     public FeltLaw Scaled(double factor) => new(factor * UU, factor * UV, factor * VV, factor * US, factor * VS, factor * SS);
