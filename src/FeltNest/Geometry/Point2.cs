@@ -30,6 +30,9 @@ public readonly record struct Point2(double X, double Y)
     /// <summary>Z part of the vector product: a length or an area. Decide signs of turns with <see cref="Predicates"/> instead.</summary>
     public double Cross(Point2 other) => (X * other.Y) - (Y * other.X);
 
+    /// <summary>The coordinates, invariant. (The printing a record brings along would follow <see cref="Left"/> without end.)</summary>
+    public override string ToString() => FormattableString.Invariant($"({X}, {Y})");
+
     /// <summary>Turned about the origin, radians counter-clockwise.</summary>
     public Point2 Turned(double angle)
     {

@@ -13,9 +13,11 @@ internal sealed class LayoutPolisher
     // Steps smaller than this, in mm, change nothing that matters; the polish ends there.
     private const double LeastTrust = 1e-8;
 
+    // A lay that violates its gap by more than this share of the part's radius has not converged and is not worth restoring.
+    private const double FarFromSettled = 1e-3;
+
     private readonly PoseModel model;
     private readonly double radius;
-    private readonly double target;
     private readonly double tolerance;
     private readonly Dictionary<double, PosedOutline> posed = [];
 
@@ -24,9 +26,8 @@ internal sealed class LayoutPolisher
         this.model = model;
         radius = model.Part.Points.Max(p => p.Length);
 
-        // A hair of room so that rounding of the written angles and places does not eat into the gap; relative to the part, 1e-10 of its radius.
+        // What counts as kept: rounding of a few sums of the part's size, a ten-thousandth of what the check allows.
         tolerance = 1e-10 * radius;
-        target = model.Gap + tolerance;
     }
 
     /// <summary>Polishes a model.</summary>
@@ -81,22 +82,23 @@ internal sealed class LayoutPolisher
             }
         }
 
-        return Settled(best, at, pairs);
+        return Settled(best, at);
     }
 
     // The last step may end a hair inside the gap: a few steps that only restore it.
-    private double[]? Settled(double[]? best, double[] at, List<PanelPair> pairs)
+    private double[]? Settled(double[]? best, double[] at)
     {
         double[] restored = at;
         for (int i = 0; i < 6; i++)
         {
-            double violation = Violation(restored, pairs);
+            double violation = Violation(restored, Pairs(restored, 0));
             if (violation <= tolerance)
             {
                 return best is null || model.Cost(restored) < model.Cost(best) ? restored : best;
             }
 
-            if (Step(restored, pairs, Math.Max(10 * violation, 1e-6), 1e-6) is not { } change)
+            double trust = Math.Max(10 * violation, 1e-6);
+            if (violation > FarFromSettled * radius || Step(restored, Pairs(restored, trust), trust, 1e-6) is not { } change)
             {
                 break;
             }
@@ -127,7 +129,7 @@ internal sealed class LayoutPolisher
         foreach (PanelPair pair in pairs)
         {
             contacts.Clear();
-            double margin = target + Motion(pair, trust);
+            double margin = model.Gap + Motion(pair, trust);
             AffineForm turnA = model.Panels[pair.First].Angle, turnB = model.Panels[pair.Second].Angle;
             ContactFinder.Find(Posed(turnA.At(at)), Posed(turnB.At(at)), pair.OffsetX.At(at), pair.OffsetY.At(at), margin, contacts);
             foreach (Contact c in contacts)
@@ -137,7 +139,7 @@ internal sealed class LayoutPolisher
                 pair.OffsetY.AddTo(factors, -c.NormalY);
                 turnA.AddTo(factors, (-c.NormalX * c.FirstY) + (c.NormalY * c.FirstX));
                 turnB.AddTo(factors, (c.NormalX * c.SecondY) - (c.NormalY * c.SecondX));
-                limits.Add((factors, target - c.Distance));
+                limits.Add((factors, model.Gap - c.Distance));
             }
         }
 
@@ -166,7 +168,7 @@ internal sealed class LayoutPolisher
                         double[] factors = new double[at.Length];
                         panel.Y.AddTo(factors, side);
                         panel.Angle.AddTo(factors, side * outline.X[i]);
-                        limits.Add((factors, tolerance - room));
+                        limits.Add((factors, -room));
                     }
                 }
             }
@@ -182,10 +184,10 @@ internal sealed class LayoutPolisher
             contacts.Clear();
             ContactFinder.Find(
                 Posed(model.Panels[pair.First].Angle.At(at)), Posed(model.Panels[pair.Second].Angle.At(at)),
-                pair.OffsetX.At(at), pair.OffsetY.At(at), target, contacts);
+                pair.OffsetX.At(at), pair.OffsetY.At(at), model.Gap, contacts);
             foreach (Contact c in contacts)
             {
-                worst = Math.Max(worst, target - c.Distance);
+                worst = Math.Max(worst, model.Gap - c.Distance);
             }
         }
 
@@ -195,7 +197,7 @@ internal sealed class LayoutPolisher
             {
                 PosedOutline outline = Posed(panel.Angle.At(at));
                 double y = panel.Y.At(at);
-                worst = Math.Max(worst, Math.Max(y + outline.MaxY - upper, lower - y - outline.MinY) + tolerance);
+                worst = Math.Max(worst, Math.Max(y + outline.MaxY - upper, lower - y - outline.MinY));
             }
         }
 
@@ -203,7 +205,7 @@ internal sealed class LayoutPolisher
     }
 
     // Pairs that may meet within a step; the farthest of them move by a few steps against each other.
-    private List<PanelPair> Pairs(double[] at, double trust) => PairList.Of(model, at, (2 * radius) + target + (8 * trust));
+    private List<PanelPair> Pairs(double[] at, double trust) => PairList.Of(model, at, (2 * radius) + model.Gap + (8 * trust));
 
     // How far two panels can move against each other while every parameter moves by at most the trust.
     private double Motion(PanelPair pair, double trust)

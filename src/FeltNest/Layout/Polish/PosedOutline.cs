@@ -5,18 +5,21 @@ namespace FeltNest.Layout.Polish;
 /// <summary>A part at one angle, its edges sorted into level slices, ready for distance work.</summary>
 internal sealed class PosedOutline
 {
+    // Long edges count as several, none longer than this share of the part, so that two flat sides laid into each other are seen by the corners between.
+    private const double LongestEdge = 0.03;
+
     private readonly int[][] slices;
     private readonly double sliceHeight;
 
     internal PosedOutline(Outline part, double angle)
     {
-        Outline turned = part.Turned(angle);
-        int n = turned.Points.Count;
+        Point2[] turned = Divided(part.Turned(angle));
+        int n = turned.Length;
         (X, Y, AlongX, AlongY, BeforeX, BeforeY, Length) = (new double[n], new double[n], new double[n], new double[n], new double[n], new double[n], new double[n]);
         (IsOutwardCorner, FirstSlice) = (new bool[n], new int[n]);
         for (int i = 0; i < n; i++)
         {
-            Point2 a = turned.Points[i], b = turned.Points[(i + 1) % n];
+            Point2 a = turned[i], b = turned[(i + 1) % n];
             Length[i] = (b - a).Length;
             (X[i], Y[i], AlongX[i], AlongY[i]) = (a.X, a.Y, (b.X - a.X) / Length[i], (b.Y - a.Y) / Length[i]);
         }
@@ -82,4 +85,18 @@ internal sealed class PosedOutline
 
     /// <summary>Edges that pass a slice.</summary>
     internal int[] EdgesIn(int slice) => slices[slice];
+
+    private static Point2[] Divided(Outline outline)
+    {
+        double longest = LongestEdge * (outline.MaxX - outline.MinX + outline.MaxY - outline.MinY);
+        List<Point2> corners = [];
+        for (int i = 0; i < outline.Points.Count; i++)
+        {
+            Point2 a = outline.Points[i], along = outline.Points[(i + 1) % outline.Points.Count] - a;
+            int pieces = (int)Math.Ceiling(along.Length / longest);
+            corners.AddRange(Enumerable.Range(0, pieces).Select(k => a + (along * ((double)k / pieces))));
+        }
+
+        return [.. corners];
+    }
 }

@@ -107,17 +107,17 @@ internal sealed class StepTable
         return runs;
     }
 
-    // Where the line between samples i and i + 1 passes the level; beyond the table the part's own end counts as the place.
+    // Where the line between samples i and i + 1 passes the level; beyond the table the parts, sampled half a step short on both sides, end one step on.
     private double Crossing(int i, double level)
     {
         if (i < 0)
         {
-            return MinShift;
+            return MinShift - grid;
         }
 
         if (i + 1 >= steps.Length)
         {
-            return MaxShift;
+            return MaxShift + grid;
         }
 
         double a = steps[i], b = steps[i + 1];

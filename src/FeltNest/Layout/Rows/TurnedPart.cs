@@ -23,7 +23,7 @@ internal sealed class TurnedPart
     /// <summary>Angle from +x to the part's +u, radians.</summary>
     internal double Tilt { get; }
 
-    /// <summary>Distance between samples, mm; sample i stands at x = i Grid.</summary>
+    /// <summary>Distance between samples, mm; sample i stands at x = (i + 1/2) Grid, so that corners on whole multiples fall between samples and flush sides can meet.</summary>
     internal double Grid { get; }
 
     internal double MinX { get; }
@@ -58,7 +58,8 @@ internal sealed class TurnedPart
 
     private static TurnedPart Sample(IReadOnlyList<Outline> turned, double tilt, double grid, double gap)
     {
-        int first = (int)Math.Floor(turned.Min(o => o.MinX) / grid), last = (int)Math.Ceiling(turned.Max(o => o.MaxX) / grid);
+        double low = turned.Min(o => o.MinX), high = turned.Max(o => o.MaxX);
+        int first = (int)Math.Ceiling((low / grid) - 0.5), last = Math.Max(first, (int)Math.Floor((high / grid) - 0.5));
         double[] top = new double[last - first + 1], bottom = new double[last - first + 1];
         Array.Fill(top, double.NegativeInfinity);
         Array.Fill(bottom, double.PositiveInfinity);
@@ -68,15 +69,19 @@ internal sealed class TurnedPart
             {
                 Point2 a = points[i], b = points[(i + 1) % points.Count];
                 (Point2 left, Point2 right) = a.X <= b.X ? (a, b) : (b, a);
-
-                // Corners count for the sample next to them, so that a spike between two samples is not lost.
-                Mark(top, bottom, (int)Math.Round(a.X / grid) - first, a.Y);
-                for (int x = (int)Math.Ceiling(left.X / grid); x * grid <= right.X; x++)
+                for (int x = (int)Math.Ceiling((left.X / grid) - 0.5); (x + 0.5) * grid <= right.X && right.X > left.X; x++)
                 {
-                    double share = right.X > left.X ? ((x * grid) - left.X) / (right.X - left.X) : 0;
+                    double share = (((x + 0.5) * grid) - left.X) / (right.X - left.X);
                     Mark(top, bottom, x - first, left.Y + (share * (right.Y - left.Y)));
                 }
             }
+        }
+
+        if (top.Any(double.IsInfinity))
+        {
+            // Narrower than a sample: its whole height counts there.
+            Array.Fill(top, turned.Max(o => o.MaxY));
+            Array.Fill(bottom, turned.Min(o => o.MinY));
         }
 
         int reach = (int)Math.Floor(gap / grid);
