@@ -6,10 +6,13 @@ internal static class NearestWord
     /// <summary>"; did you mean 'x'?" for the nearest word when it is near enough to be a slip of the keys, else nothing.</summary>
     public static string Hint(string typed, IEnumerable<string> known)
     {
-        string? best = known.MinBy(word => Distance(typed, word));
-        // One slip in three letters is still the same word.
-        return best is not null && Distance(typed, best) <= Math.Max(1, best.Length / 3) ? $"; did you mean '{best}'?" : string.Empty;
+        // A word left unfinished, or one slip in three letters, is still the same word.
+        string? best = known.MinBy(word => (IsStart(typed, word) ? 0 : 1, Distance(typed, word)));
+        bool near = best is not null && (IsStart(typed, best) || Distance(typed, best) <= Math.Max(1, best.Length / 3));
+        return near ? $"; did you mean '{best}'?" : string.Empty;
     }
+
+    private static bool IsStart(string typed, string word) => typed.Length > 2 && word.StartsWith(typed, StringComparison.OrdinalIgnoreCase);
 
     // Least number of letters added, dropped or changed between two words, capitals aside.
     private static int Distance(string a, string b)

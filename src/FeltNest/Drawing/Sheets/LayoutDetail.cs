@@ -1,4 +1,5 @@
 using System.Globalization;
+using FeltNest.Drawing.Lettering;
 using FeltNest.Drawing.Parts;
 using FeltNest.Geometry;
 using FeltNest.Layout;
@@ -83,7 +84,9 @@ internal sealed class LayoutDetail
     private IEnumerable<Mark> Tilt(Point2 centre, double reach)
     {
         double tilt = ((own.AngleDeg % 180) + 180) % 180;
-        double radians = tilt * Math.PI / 180, radius = 0.55 * reach;
+        double radians = tilt * Math.PI / 180;
+        // A flat tilt is measured beyond the panel's end, where its number does not lie on the axis.
+        double radius = (Math.Sin(radians) > 0.3 ? 0.55 : 1.05) * reach;
         Point2 along = new Point2(reach, 0).Turned(radians);
         yield return new PathMark([Chain.Open(centre - along, centre + along)], Ink.Centre);
         yield return new PathMark([Chain.Open(centre, centre + new Point2(radius + 3, 0))], Ink.Narrow);
@@ -96,7 +99,10 @@ internal sealed class LayoutDetail
         }
 
         Point2 label = centre + new Point2(radius + 4.5, 0) + new Point2(0, -Ink.Note / 2);
-        yield return new TextMark(tilt.ToString("0.00", CultureInfo.InvariantCulture) + "\u00B0", label, Ink.Note, Ink.Dark);
+        foreach (Mark mark in Patched(new TextMark(tilt.ToString("0.00", CultureInfo.InvariantCulture) + "\u00B0", label, Ink.Note, Ink.Dark)))
+        {
+            yield return mark;
+        }
     }
 
     private IEnumerable<Mark> Gap(Point2 a, Point2 b)
@@ -114,7 +120,21 @@ internal sealed class LayoutDetail
         string words = layout.GapMm > 0 ? layout.GapMm.ToString("0.##", CultureInfo.InvariantCulture) : "common cut";
         Point2 at = b + (unit * (tail + 1.5));
         TextAnchor anchor = unit.X < -0.3 ? TextAnchor.End : unit.X > 0.3 ? TextAnchor.Start : TextAnchor.Middle;
-        yield return new TextMark(words, at + new Point2(0, unit.Y < 0 ? -Ink.Note : unit.Y < 0.3 ? -Ink.Note / 2 : 0), Ink.Note, Ink.Dark, anchor);
+        Point2 place = at + new Point2(0, unit.Y < -0.3 ? -Ink.Note : unit.Y < 0.3 ? -Ink.Note / 2 : 0);
+        foreach (Mark mark in Patched(new TextMark(words, place, Ink.Note, Ink.Dark, anchor)))
+        {
+            yield return mark;
+        }
+    }
+
+    // A label on a patch of its own, so that no line runs through it.
+    private static IEnumerable<Mark> Patched(TextMark label)
+    {
+        const double rim = 0.7;
+        double width = StrokeFont.Width(label.Text, label.HeightMm);
+        double left = label.At.X - (label.Anchor switch { TextAnchor.Start => 0, TextAnchor.End => width, _ => width / 2 });
+        yield return new PathMark([Chain.Rectangle(new Box(left - rim, label.At.Y - rim, left + width + rim, label.At.Y + label.HeightMm + rim))], null, Colour.Of(0xFFFFFF));
+        yield return label;
     }
 
     private IEnumerable<PlacedPanel> Neighbours(LayoutRepeat repeat)

@@ -124,7 +124,7 @@ public static class PanelSheet
         Pen ring = new(0.3, Ink.Dark);
         return new GroupMark(id,
         [
-            new TextMark(range, new Point2(centreX + panel.Outline.MinX, top - Ink.Note - 1), Ink.Note, Ink.Dark),
+            new TextMark(range, new Point2(centreX, top - Ink.Note - 1), Ink.Note, Ink.Dark, TextAnchor.Middle),
             .. map.Bands(pick, scale, at),
             new PathMark([new Chain(panel.Arcs.Vertices, true).Placed(1, 0, at)], Ink.Narrow),
             new PathMark([Chain.Circle(at + most.Place, mark)], ring, Ink.Cloth),
