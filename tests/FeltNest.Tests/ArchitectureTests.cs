@@ -20,9 +20,8 @@ public sealed partial class ArchitectureTests
         {
             bool allowed = folder == used || used.Length == 0 || Floors.Contains(used)
                 || (Stages.Contains(folder) && Stages.Contains(used) && Array.IndexOf(Stages, used) < Array.IndexOf(Stages, folder))
-                || (Surfaces.Contains(folder) && Stages.Contains(used))
-                || (folder == "Numerics" && used == "Geometry");
-            Assert.True(allowed && !(folder == "Geometry" && used == "Numerics"), $"{file} ({folder}) names {used}");
+                || (Surfaces.Contains(folder) && Stages.Contains(used));
+            Assert.True(allowed, $"{file} ({folder}) names {used}");
         }
     }
 

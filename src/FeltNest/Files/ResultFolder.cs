@@ -15,7 +15,7 @@ public sealed class ResultFolder
         this.overwrite = overwrite;
     }
 
-    /// <summary>Makes the folder and finds out, before any long work, whether the files named can be written.</summary>
+    /// <summary>Finds out, before any long work, whether the files named can be written; leaves no trace.</summary>
     /// <exception cref="InputException">One of them exists and may not be replaced, or the folder cannot be made or written.</exception>
     public void Prepare(IEnumerable<string> names)
     {
@@ -33,13 +33,7 @@ public sealed class ResultFolder
             }
         }
 
-        Guarded(() =>
-        {
-            Directory.CreateDirectory(folder);
-            string probe = TemporaryName("probe");
-            File.WriteAllBytes(probe, []);
-            File.Delete(probe);
-        });
+        Guarded(Probe);
     }
 
     /// <summary>Writes all files: first each to a temporary file beside its place, then all are renamed.</summary>
@@ -52,6 +46,7 @@ public sealed class ResultFolder
         string[] final = [.. files.Select(file => Path.Combine(folder, file.Name))];
         Guarded(() =>
         {
+            Directory.CreateDirectory(folder);
             try
             {
                 for (int i = 0; i < files.Count; i++)
@@ -73,6 +68,22 @@ public sealed class ResultFolder
             }
         });
         return final;
+    }
+
+    // Writes an empty file and takes it away again, with every folder that had to be made for it: a run that finds no answer leaves nothing behind.
+    private void Probe()
+    {
+        List<string> made = [];
+        for (string? at = Path.GetFullPath(folder); at is not null && !Directory.Exists(at); at = Path.GetDirectoryName(at))
+        {
+            made.Add(at);
+        }
+
+        Directory.CreateDirectory(folder);
+        string probe = TemporaryName("probe");
+        File.WriteAllBytes(probe, []);
+        File.Delete(probe);
+        made.ForEach(Directory.Delete);
     }
 
     private string TemporaryName(string name) => Path.Combine(folder, $".{name}.{Environment.ProcessId}.tmp");
