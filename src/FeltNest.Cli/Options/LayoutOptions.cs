@@ -12,55 +12,73 @@ internal sealed class LayoutOptions
 
     private readonly Option<double> width = new("--width", "-w")
     {
-        Description = "Width of the roll, both edges included.", HelpName = "length", Required = true, CustomParser = LengthText.Positive,
+        Description = "Width of the roll, both edges included.",
+        HelpName = "length",
+        Required = true,
+        CustomParser = LengthText.Positive,
     };
 
     private readonly Option<double> gap = new("--gap")
     {
-        Description = "Least distance between any two cut edges; 0 is a common cut.", HelpName = "length",
-        DefaultValueFactory = _ => UsualGap, CustomParser = LengthText.OrZero,
+        Description = "Least distance between any two cut edges; 0 is a common cut.",
+        HelpName = "length",
+        DefaultValueFactory = _ => UsualGap,
+        CustomParser = LengthText.OrZero,
     };
 
     private readonly Option<double> edge = new("--edge")
     {
-        Description = "Edge trim on each side.", HelpName = "length", DefaultValueFactory = _ => UsualEdge, CustomParser = LengthText.OrZero,
+        Description = "Edge trim on each side.",
+        HelpName = "length",
+        DefaultValueFactory = _ => UsualEdge,
+        CustomParser = LengthText.OrZero,
     };
 
     private readonly Option<WarpAngle?> warpAngle = new("--warp-angle")
     {
         Description = "Angle of the panels to the warp: design, free, or degrees (default: design for a ball, free for an outline).",
-        HelpName = "design|free|degrees", CustomParser = WarpAngle.Parse,
+        HelpName = "design|free|degrees",
+        CustomParser = WarpAngle.Parse,
     };
 
     private readonly Option<double> warpTolerance = new("--warp-tolerance")
     {
-        Description = "How far a panel may lie off that angle, degrees.", HelpName = "degrees", DefaultValueFactory = _ => 0,
+        Description = "How far a panel may lie off that angle, degrees.",
+        HelpName = "degrees",
+        DefaultValueFactory = _ => 0,
         CustomParser = NumberText.Within(0, 90, "degrees"),
     };
 
     private readonly Option<RowRule> rows = new("--rows")
     {
-        Description = "same: all panels parallel; alternate: rows at +a and -a; any: each row its own angle.", HelpName = "same|alternate|any",
-        DefaultValueFactory = _ => RowRule.Same, CustomParser = ParseRows,
+        Description = "same: all panels parallel; alternate: rows at +a and -a; any: each row its own angle.",
+        HelpName = "same|alternate|any",
+        DefaultValueFactory = _ => RowRule.Same,
+        CustomParser = ParseRows,
     };
 
     private readonly Option<bool> oneWay = new("--one-way") { Description = "All panels point the same way along the nap: no half-turns." };
 
     private readonly Option<int> effort = new("--effort")
     {
-        Description = "Work spent on the search, counted and not timed: about as many seconds on two cores, 1 to 1000.", HelpName = "n",
-        DefaultValueFactory = _ => UsualEffort, CustomParser = NumberText.WholeWithin(1, 1000),
+        Description = "Work spent on the search, counted and not timed: about as many seconds on two cores, 1 to 1000.",
+        HelpName = "n",
+        DefaultValueFactory = _ => UsualEffort,
+        CustomParser = NumberText.WholeWithin(1, 1000),
     };
 
     private readonly Option<double?> seconds = new("--seconds")
     {
-        Description = "Wall-clock cap on the search; a search cut short is not promised to repeat.", HelpName = "s",
+        Description = "Wall-clock cap on the search; a search cut short is not promised to repeat.",
+        HelpName = "s",
         CustomParser = result => NumberText.Within(0.01, 86400, "seconds")(result),
     };
 
     private readonly Option<int> seed = new("--seed")
     {
-        Description = "Seed of the random part of the search.", HelpName = "n", DefaultValueFactory = _ => UsualSeed,
+        Description = "Seed of the random part of the search.",
+        HelpName = "n",
+        DefaultValueFactory = _ => UsualSeed,
         CustomParser = NumberText.WholeWithin(0, int.MaxValue),
     };
 
@@ -90,7 +108,10 @@ internal sealed class LayoutOptions
     /// <summary>The same request with every setting but the width and the gap at its default.</summary>
     public static LayoutRequest Usual(LayoutRequest request) => request with
     {
-        EdgeMm = UsualEdge, Effort = UsualEffort, Seed = UsualSeed, Rules = new LayoutRules(request.Part.WarpAngleDeg, 0, RowRule.Same, false),
+        EdgeMm = UsualEdge,
+        Effort = UsualEffort,
+        Seed = UsualSeed,
+        Rules = new LayoutRules(request.Part.WarpAngleDeg, 0, RowRule.Same, false),
     };
 
     private static double? AngleOf(WarpAngle? asked, LayoutPart part)

@@ -72,7 +72,9 @@ public sealed class RuleCheckTests
         // Core of diameter 100 / sqrt(pi) mm has the surface 10,000 mm2 = 0.01 m2: 1.5 g of cement at 150 g/m2. Two panels of 5,000 mm2 at 900 g/m2: 9 g.
         BallSpec ball = TypeTwo with
         {
-            Core = new CoreSpec(100 / Math.Sqrt(Math.PI), 40), Cement = new CementSpec(0, 150), Felt = TypeTwo.Felt with { MassPerAreaGsm = 900 },
+            Core = new CoreSpec(100 / Math.Sqrt(Math.PI), 40),
+            Cement = new CementSpec(0, 150),
+            Felt = TypeTwo.Felt with { MassPerAreaGsm = 900 },
         };
 
         MassBudget mass = MassBudget.Of(ball, 5000);

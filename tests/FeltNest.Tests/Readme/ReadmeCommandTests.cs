@@ -61,7 +61,9 @@ public sealed class ReadmeCommandTests : IDisposable
         string program = Path.Combine(AppContext.BaseDirectory, "FeltNest.Cli.dll");
         ProcessStartInfo start = new("dotnet", [program, .. command.Split(' ', StringSplitOptions.RemoveEmptyEntries)])
         {
-            WorkingDirectory = folder.Root, RedirectStandardOutput = true, RedirectStandardError = true,
+            WorkingDirectory = folder.Root,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
         };
         using Process process = Process.Start(start)!;
         Task<string> results = process.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken);
