@@ -15,6 +15,7 @@ namespace FeltNest.Panel;
 /// <param name="Strain">Greatest strains and the energy.</param>
 /// <param name="Allowances">Allowances in the order applied.</param>
 /// <param name="Field">Strain over the panel, for the picture.</param>
+/// <param name="Solve">How it was computed.</param>
 public sealed record FlatPanel(
     ArcOutline Arcs,
     Outline Outline,
@@ -26,7 +27,8 @@ public sealed record FlatPanel(
     IReadOnlyList<EdgePoint> EdgeMap,
     StrainSummary Strain,
     IReadOnlyList<PanelAllowance> Allowances,
-    StrainField Field)
+    StrainField Field,
+    PanelSolve Solve)
 {
     /// <summary>Area of the cut panel, mm2, from the arcs.</summary>
     public double AreaMm2 => Arcs.Area;

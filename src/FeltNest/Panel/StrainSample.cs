@@ -1,4 +1,5 @@
 using FeltNest.Geometry;
+using FeltNest.Seam;
 
 namespace FeltNest.Panel;
 
@@ -7,4 +8,5 @@ namespace FeltNest.Panel;
 /// <param name="MajorPercent">Greater principal stretch, 100 (sphere/flat - 1): negative where all directions are pushed together.</param>
 /// <param name="MinorPercent">Lesser principal stretch, per cent.</param>
 /// <param name="MajorAngle">Direction of the greater one in the panel frame, radians.</param>
-public readonly record struct StrainSample(Point2 Place, double MajorPercent, double MinorPercent, double MajorAngle);
+/// <param name="Fitted">Where the place comes to lie on the unit sphere.</param>
+public readonly record struct StrainSample(Point2 Place, double MajorPercent, double MinorPercent, double MajorAngle, SpherePoint Fitted);

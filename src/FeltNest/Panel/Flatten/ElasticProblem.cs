@@ -1,0 +1,172 @@
+using FeltNest.Ball;
+using FeltNest.Numerics;
+using FeltNest.Panel.Disc;
+using FeltNest.Panel.Domain;
+using FeltNest.Panel.Felt;
+
+namespace FeltNest.Panel.Flatten;
+
+/// <summary>The felt's elastic energy as a function of the flat map's coefficients, under an edge rule; where the panel is not mirror-symmetric its chord is held along u.</summary>
+internal sealed class ElasticProblem : ConstrainedProblem
+{
+    private readonly FeltLaw law;
+    private readonly FlatSpace space;
+    private readonly DiscQuadrature rule;
+    private readonly Metric[] metrics;
+    private readonly GradientTable u;
+    private readonly GradientTable v;
+    private readonly EdgeEquations edge;
+    private readonly double[]? chord;
+    private readonly double[] uGradient;
+    private readonly double[] vGradient;
+
+    /// <summary>Tabulates everything that does not change during the solve.</summary>
+    public ElasticProblem(PanelDomain domain, FlatSpace space, FeltLaw law, EdgeRule edgeRule)
+    {
+        // The energy is a quotient of polynomials: exact quadrature for three times the map's degree leaves its error below that of the map.
+        const int share = 3;
+        this.law = law;
+        this.space = space;
+        rule = DiscQuadrature.Exact(share * space.Degree, space.IsMirrorSymmetric);
+        metrics = [.. Enumerable.Range(0, rule.Count).Select(q => domain.At(rule.X[q], rule.Y[q]).Metric)];
+        u = new GradientTable(space.U, rule);
+        v = space.IsMirrorSymmetric ? new GradientTable(space.V, rule) : u;
+        edge = new EdgeEquations(domain, space, edgeRule);
+        chord = space.IsMirrorSymmetric ? null : Chord(domain.EdgeAt(Math.PI / 2).Angle);
+        (uGradient, vGradient) = (new double[2 * rule.Count], new double[2 * rule.Count]);
+    }
+
+    /// <inheritdoc/>
+    public override int Unknowns => space.Count;
+
+    /// <inheritdoc/>
+    public override int Equations => edge.Count + (chord is null ? 0 : 1);
+
+    /// <inheritdoc/>
+    public override bool TryValue(ReadOnlySpan<double> x, out double value, Span<double> residuals)
+    {
+        SetGradients(x);
+        value = 0;
+        for (int q = 0; q < rule.Count; q++)
+        {
+            EnergyDensity density = At(q);
+            if (!density.IsSound)
+            {
+                return false;
+            }
+
+            value += rule.Weights[q] * density.Value;
+        }
+
+        edge.Residuals(x, residuals);
+        if (chord is not null)
+        {
+            residuals[^1] = DenseRows.Dot(chord, x[space.U.Count..]);
+        }
+
+        return true;
+    }
+
+    /// <inheritdoc/>
+    public override void Linearise(ReadOnlySpan<double> x, Span<double> gradient, Span<double> jacobian)
+    {
+        SetGradients(x);
+        double[] uForce = new double[2 * rule.Count], vForce = new double[2 * rule.Count];
+        Span<double> first = stackalloc double[4];
+        for (int q = 0; q < rule.Count; q++)
+        {
+            At(q).First(first);
+            double w = rule.Weights[q];
+            (uForce[q], uForce[q + rule.Count], vForce[q], vForce[q + rule.Count]) = (w * first[0], w * first[1], w * first[2], w * first[3]);
+        }
+
+        DenseRows.Dots(uForce, u.Rows(u.Count), gradient[..u.Count]);
+        DenseRows.Dots(vForce, v.Rows(v.Count), gradient[u.Count..]);
+        edge.Gradients(x, jacobian, Unknowns);
+        if (chord is not null)
+        {
+            Span<double> row = jacobian[(edge.Count * Unknowns)..];
+            row.Clear();
+            chord.CopyTo(row[u.Count..]);
+        }
+    }
+
+    /// <inheritdoc/>
+    public override void Curve(ReadOnlySpan<double> x, ReadOnlySpan<double> multipliers, Span<double> hessian)
+    {
+        SetGradients(x);
+        int size = Unknowns, points = rule.Count;
+        double[] second = new double[16 * points];
+        for (int q = 0; q < points; q++)
+        {
+            Span<double> here = second.AsSpan(16 * q, 16);
+            At(q).Second(here);
+            foreach (ref double entry in here)
+            {
+                entry *= rule.Weights[q];
+            }
+        }
+
+        double[] weighted = new double[2 * points];
+        for (int i = 0; i < u.Count; i++)
+        {
+            Weigh(u.Row(i), second, 0, 0, weighted);
+            DenseRows.Dots(weighted, u.Rows(i + 1), hessian.Slice(i * size, i + 1));
+        }
+
+        for (int i = 0; i < v.Count; i++)
+        {
+            int row = (u.Count + i) * size;
+            Weigh(v.Row(i), second, 2, 0, weighted);
+            DenseRows.Dots(weighted, u.Rows(u.Count), hessian.Slice(row, u.Count));
+            Weigh(v.Row(i), second, 2, 2, weighted);
+            DenseRows.Dots(weighted, v.Rows(i + 1), hessian.Slice(row + u.Count, i + 1));
+        }
+
+        for (int i = 0; i < size; i++)
+        {
+            for (int j = 0; j < i; j++)
+            {
+                hessian[(j * size) + i] = hessian[(i * size) + j];
+            }
+        }
+
+        edge.AddSecond(multipliers, hessian, size);
+    }
+
+    // One function's gradients times the 2 x 2 blocks of second derivatives that start at (row, column).
+    private static void Weigh(ReadOnlySpan<double> gradients, double[] second, int row, int column, double[] to)
+    {
+        int points = gradients.Length / 2, at = (4 * row) + column;
+        for (int q = 0; q < points; q++, at += 16)
+        {
+            double x = gradients[q], y = gradients[q + points];
+            to[q] = (second[at] * x) + (second[at + 4] * y);
+            to[q + points] = (second[at + 1] * x) + (second[at + 5] * y);
+        }
+    }
+
+    private double[] Chord(double angle)
+    {
+        double[] values = new double[space.V.Count], ignored = new double[space.V.Count];
+        space.V.Evaluate(Math.Cos(angle), Math.Sin(angle), values, ignored, ignored);
+        return values;
+    }
+
+    private EnergyDensity At(int q) => new(law, metrics[q], uGradient[q], uGradient[q + rule.Count], vGradient[q], vGradient[q + rule.Count]);
+
+    private void SetGradients(ReadOnlySpan<double> x)
+    {
+        Array.Clear(uGradient);
+        Array.Clear(vGradient);
+        for (int i = 0; i < u.Count; i++)
+        {
+            DenseRows.Add(uGradient, x[i], u.Row(i));
+        }
+
+        for (int i = 0; i < v.Count; i++)
+        {
+            DenseRows.Add(vGradient, x[u.Count + i], v.Row(i));
+        }
+    }
+}

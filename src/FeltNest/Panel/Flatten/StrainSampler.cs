@@ -1,0 +1,77 @@
+using FeltNest.Panel.Disc;
+using FeltNest.Panel.Domain;
+using FeltNest.Panel.Felt;
+
+namespace FeltNest.Panel.Flatten;
+
+/// <summary>Principal stretches (sphere/flat) of a flat map.</summary>
+/// <param name="map">The map.</param>
+/// <param name="radius">Radius of the sphere, mm.</param>
+internal sealed class StrainSampler(FlatMap map, double radius)
+{
+    /// <summary>Strain at a place of the disc.</summary>
+    public StrainSample At(double x, double y)
+    {
+        DomainJet sphere = map.Domain.At(x, y);
+        FlatJet flat = map.At(x, y);
+        Metric c = new EnergyDensity(default, sphere.Metric, flat.Ux, flat.Uy, flat.Vx, flat.Vy).Stretch;
+        double mean = (c.XX + c.YY) / 2, half = (c.XX - c.YY) / 2, apart = Math.Sqrt((half * half) + (c.XY * c.XY));
+
+        // The lesser principal value by the determinant, which keeps its digits where the two are far apart.
+        double major = mean + apart, minor = ((c.XX * c.YY) - (c.XY * c.XY)) / major;
+        return new StrainSample(
+            flat.Place * radius, 100 * (Math.Sqrt(major) - 1), 100 * (Math.Sqrt(minor) - 1), 0.5 * Math.Atan2(c.XY, half), sphere.Point);
+    }
+
+    /// <summary>Strain on rings and spokes; spokes at equal steps of the seam parameter from s = 0.</summary>
+    /// <param name="rings">Rings, the pole's included.</param>
+    /// <param name="spokes">Samples a ring, an even number.</param>
+    public StrainField Field(int rings, int spokes)
+    {
+        StrainSample[] samples = new StrainSample[rings * spokes];
+        for (int spoke = 0; spoke < spokes / 2; spoke++)
+        {
+            (double y, double x) = Math.SinCos(map.Domain.EdgeAt(2 * Math.PI * spoke / spokes).Angle);
+            for (int ring = 0; ring < rings; ring++)
+            {
+                double r = ring / (rings - 1.0);
+                StrainSample here = At(r * x, r * y);
+                samples[(ring * spokes) + spoke] = here;
+                samples[(ring * spokes) + spoke + (spokes / 2)] = here with { Place = -here.Place, Fitted = new(-here.Fitted.X, -here.Fitted.Y, here.Fitted.Z) };
+            }
+        }
+
+        Array.Fill(samples, samples[0], 0, spokes);
+        return new StrainField(rings, spokes, samples);
+    }
+
+    /// <summary>Greatest value of a quantity of the strain over the panel, refined from a field's best sample.</summary>
+    public double Greatest(StrainField field, Func<StrainSample, double> quantity)
+    {
+        int best = 0;
+        for (int i = 1; i < field.Samples.Count; i++)
+        {
+            best = quantity(field.Samples[i]) > quantity(field.Samples[best]) ? i : best;
+        }
+
+        double angle = map.Domain.EdgeAt(2 * Math.PI * (best % field.Spokes) / field.Spokes).Angle;
+        double r = best / field.Spokes / (field.Rings - 1.0), found = quantity(field.Samples[best]);
+
+        // Steps to the four sides, halved when none is better, down to where an extreme is flat to the last digits.
+        const double finest = 1e-7;
+        for (double step = 1.0 / field.Rings; step > finest;)
+        {
+            double bestR = r, bestAngle = angle, before = found;
+            foreach ((double nr, double na) in new[] { (Math.Min(1, r + step), angle), (Math.Max(0, r - step), angle), (r, angle + step), (r, angle - step) })
+            {
+                double value = quantity(At(nr * Math.Cos(na), nr * Math.Sin(na)));
+                (found, bestR, bestAngle) = value > found ? (value, nr, na) : (found, bestR, bestAngle);
+            }
+
+            step = found > before ? step : step / 2;
+            (r, angle) = (bestR, bestAngle);
+        }
+
+        return found;
+    }
+}

@@ -1,0 +1,111 @@
+using FeltNest.Ball;
+using FeltNest.Geometry.Curves;
+using FeltNest.Panel.Disc;
+using FeltNest.Panel.Domain;
+using FeltNest.Panel.Flatten;
+using FeltNest.Panel.Shape;
+
+namespace FeltNest.Panel;
+
+/// <summary>From the ball to the flat panel as it is cut: seam, flattening at zero gap, allowances, arcs.</summary>
+public static class PanelFlattener
+{
+    /// <summary>Greatest distance between the arcs and the computed edge, mm.</summary>
+    public const double ArcTolerance = 0.01;
+
+    // How far the polygon may lie outside the arcs, mm: a little under the promised 0.01, so that rounding cannot pass it.
+    private const double PolygonTolerance = 0.0099;
+
+    // Places of the edge map: every half degree of the seam parameter, so that waists and tips are among them.
+    private const int EdgePlaces = 720;
+
+    // Rings and spokes of the strain field: fine enough that a picture a hand wide shows no facets.
+    private const int Rings = 41, Spokes = 180;
+
+    /// <summary>The flat panel of a ball.</summary>
+    /// <exception cref="InputException">The ball cannot have such a panel.</exception>
+    /// <exception cref="NoAnswerException">The felt has no equilibrium on this seam.</exception>
+    public static FlatPanel Flatten(BallSpec ball) => Flatten(PanelRequest.For(ball));
+
+    /// <summary>The flat panel of a request.</summary>
+    /// <exception cref="InputException">The seam gap is too wide for the panel.</exception>
+    /// <exception cref="NoAnswerException">The felt has no equilibrium on this seam.</exception>
+    public static FlatPanel Flatten(PanelRequest request)
+    {
+        SeamDomain domain = new(request.Seam);
+        (FlatMap map, PanelSolve solve) = Method(request).Flatten(domain);
+        double radius = request.RadiusMm;
+        FlatEdge edge = new(map, radius);
+        (CutEdge cut, IReadOnlyList<PanelAllowance> allowances) = AllowanceChain.Apply(request, edge);
+        EdgeMeasure measure = EdgeMeasure.Of(cut);
+        bool mirror = map.Space.IsMirrorSymmetric && cut.KeepsMirrors;
+        BiarcFit fit = BiarcFitter.Fit(cut, ArcTolerance, mirror ? CurveSymmetry.Mirrors : CurveSymmetry.HalfTurn);
+        EdgePoint[] edgeMap = EdgeMap(edge);
+        StrainSampler sampler = new(map, radius);
+        StrainField field = sampler.Field(Rings, Spokes);
+        return new FlatPanel(
+            fit.Arcs,
+            fit.Arcs.ContainingPolygon(PolygonTolerance),
+            fit.Deviation,
+            measure.LengthMm,
+            measure.WidthMm,
+            measure.WaistMm,
+            Figures(request),
+            edgeMap,
+            new StrainSummary(
+                Math.Max(0, sampler.Greatest(field, sample => sample.MajorPercent)),
+                Math.Max(0, sampler.Greatest(field, sample => -sample.MinorPercent)),
+                Math.Max(0, -edgeMap.Min(place => place.StretchPercent)),
+                Mismatch(edgeMap),
+                PanelEnergy.Of(map, request.Law) * radius * radius),
+            allowances,
+            field,
+            solve with { ChordTorqueNmm = solve.ChordTorqueNmm * request.Law.UU * radius * radius });
+    }
+
+    // The elastic solve runs at unit stiffness, where its tolerances mean the same for every felt.
+    private static IFlattening Method(PanelRequest request) => request.Method switch
+    {
+        FlatteningMethod.Elastic => new ElasticFlattening(request.Law.Scaled(1 / request.Law.UU), request.Edge, ElasticFlattening.UsualDegree),
+        FlatteningMethod.Conformal => new ConformalFlattening(ConformalFlattening.UsualDegree),
+        FlatteningMethod.Equidistant => new EquidistantFlattening(EquidistantFlattening.UsualDegree),
+        _ => throw new ArgumentOutOfRangeException(nameof(request), request.Method, "no such flattening"),
+    };
+
+    private static SphereFigures Figures(PanelRequest request)
+    {
+        double radius = request.RadiusMm;
+        return new SphereFigures(
+            radius,
+            radius * request.Seam.Length,
+            radius * radius * Seam.SeamCurve.PanelArea,
+            radius * request.Seam.WaistAngle,
+            radius * request.Seam.LengthAngle,
+            radius * request.Seam.WidthAngle,
+            radius / request.Seam.GreatestCurvature);
+    }
+
+    private static EdgePoint[] EdgeMap(FlatEdge edge) =>
+    [
+        .. Enumerable.Range(0, EdgePlaces).Select(i =>
+        {
+            double s = 2 * Math.PI * i / EdgePlaces;
+            CurvePoint here = edge.At(s);
+            return new EdgePoint(here.Place.X, here.Place.Y, s, 100 * (edge.StretchAt(s) - 1));
+        }),
+    ];
+
+    // s meets pi/2 - s.
+    private static double Mismatch(EdgePoint[] edge)
+    {
+        double worst = 0;
+        for (int i = 0; i < edge.Length; i++)
+        {
+            int mate = (edge.Length + (edge.Length / 4) - i) % edge.Length;
+            double ratio = (1 + (edge[i].StretchPercent / 100)) / (1 + (edge[mate].StretchPercent / 100));
+            worst = Math.Max(worst, 100 * Math.Abs(ratio - 1));
+        }
+
+        return worst;
+    }
+}

@@ -1,0 +1,58 @@
+using FeltNest.Ball;
+using FeltNest.Panel.Felt;
+using FeltNest.Seam;
+
+namespace FeltNest.Panel;
+
+/// <summary>What a flat panel is computed from.</summary>
+/// <param name="RadiusMm">Radius of the fitted sphere, mm.</param>
+/// <param name="Seam">The seam on the unit sphere.</param>
+/// <param name="Method">How the panel is made flat.</param>
+/// <param name="Edge">Edge rule of the elastic method.</param>
+/// <param name="Law">Stiffness of the felt in the panel's axes, N/mm.</param>
+/// <param name="SeamGapMm">Gap left between two panels, mm.</param>
+/// <param name="ShrinkWarp">Shrinkage along the warp when cured, as a part of the cut length.</param>
+/// <param name="ShrinkWeft">Shrinkage along the weft.</param>
+/// <param name="WarpAngle">Angle from the warp to the panel's +u, radians; null where any angle serves.</param>
+public sealed record PanelRequest(
+    double RadiusMm,
+    SeamCurve Seam,
+    FlatteningMethod Method,
+    EdgeRule Edge,
+    FeltLaw Law,
+    double SeamGapMm,
+    double ShrinkWarp,
+    double ShrinkWeft,
+    double? WarpAngle)
+{
+    /// <summary>The request of a ball.</summary>
+    /// <exception cref="InputException">The waist does not fit the sphere, or the felt shrinks unevenly while its panels may lie at any angle.</exception>
+    public static PanelRequest For(BallSpec ball)
+    {
+        double radius = ball.FittedRadiusMm;
+        (double least, double greatest) = SeamCurve.WaistRange(ball.Seam.Curve);
+        double waist = ball.Seam.WaistMm / radius;
+        if (!(waist >= least && waist <= greatest))
+        {
+            throw new InputException(null, "seam.waistMm", FormattableString.Invariant(
+                $"{ball.Seam.WaistMm} mm on a fitted sphere of radius {radius:0.###} mm; {Math.Ceiling(least * radius * 100) / 100:0.##} to {Math.Floor(greatest * radius * 100) / 100:0.##} mm are allowed"));
+        }
+
+        if (ball.Panel.WarpAngleDeg is null && ball.Felt.CureShrinkWarpPercent != ball.Felt.CureShrinkWeftPercent)
+        {
+            throw new InputException(null, "panel.warpAngleDeg", FormattableString.Invariant(
+                $"any, but the felt shrinks {ball.Felt.CureShrinkWarpPercent} % along the warp and {ball.Felt.CureShrinkWeftPercent} % along the weft; an angle is needed"));
+        }
+
+        return new PanelRequest(
+            radius,
+            SeamCurve.For(ball.Seam.Curve, waist),
+            ball.Panel.Flattening,
+            ball.Panel.Edge,
+            FeltLaw.For(ball.Felt),
+            ball.Seam.SeamGapMm,
+            ball.Felt.CureShrinkWarpPercent / 100,
+            ball.Felt.CureShrinkWeftPercent / 100,
+            ball.Panel.WarpAngleDeg * Math.PI / 180);
+    }
+}

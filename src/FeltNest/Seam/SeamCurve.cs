@@ -1,0 +1,58 @@
+using FeltNest.Ball;
+
+namespace FeltNest.Seam;
+
+/// <summary>The seam of a two-panel cover, on the unit sphere in the frame of the panel that holds the pole (0, 0, 1).</summary>
+/// <remarks><para>The parameter s runs over 2 pi: 0 and pi at the panel's waist (y = 0 side first: s = 0 lies at negative y), pi/2 at the tip on +x. It grows counter-clockwise
+/// seen from outside. The curve is kept by the half-turn about z (s to s + pi) and changed end for end by the half-turn about the axis (1, -1, 0), which lays
+/// the second panel: s meets pi/2 - s.</para>
+/// <para>Only these two symmetries may be relied on; <see cref="IsMirrorSymmetric"/> says whether the panel has two mirror planes as well.</para></remarks>
+public abstract class SeamCurve
+{
+    /// <summary>Family the curve belongs to.</summary>
+    public abstract SeamFamily Family { get; }
+
+    /// <summary>Length of the whole seam.</summary>
+    public abstract double Length { get; }
+
+    /// <summary>Great-circle arc across the waist, radians.</summary>
+    public abstract double WaistAngle { get; }
+
+    /// <summary>Great-circle arc from tip to tip through the pole, radians.</summary>
+    public virtual double LengthAngle => (2 * Math.PI) - WaistAngle;
+
+    /// <summary>Greatest width measured along great circles across the long axis, radians.</summary>
+    public abstract double WidthAngle { get; }
+
+    /// <summary>Greatest amount of geodesic curvature anywhere on the seam.</summary>
+    public abstract double GreatestCurvature { get; }
+
+    /// <summary>Area of one panel: half the sphere, as both panels are the same part.</summary>
+    public static double PanelArea => 2 * Math.PI;
+
+    /// <summary>Whether the panel equals its mirror image in the long axis.</summary>
+    public abstract bool IsMirrorSymmetric { get; }
+
+    /// <summary>Least and greatest waist a family takes, radians.</summary>
+    /// <exception cref="InputException">The family is not built.</exception>
+    public static (double Least, double Greatest) WaistRange(SeamFamily family) => family switch
+    {
+        SeamFamily.TwoHarmonic => (TwoHarmonicSeam.LeastWaistAngle, TwoHarmonicSeam.GreatestWaistAngle),
+        _ => throw NotBuilt(),
+    };
+
+    /// <summary>The curve of a family with a given waist.</summary>
+    /// <param name="family">Family wanted.</param>
+    /// <param name="waistAngle">Waist as a great-circle arc, radians, within <see cref="WaistRange"/>.</param>
+    /// <exception cref="InputException">The family is not built.</exception>
+    public static SeamCurve For(SeamFamily family, double waistAngle) => family switch
+    {
+        SeamFamily.TwoHarmonic => TwoHarmonicSeam.ForWaist(waistAngle),
+        _ => throw NotBuilt(),
+    };
+
+    /// <summary>Place and derivatives at a parameter.</summary>
+    public abstract SeamJet At(double s);
+
+    private static InputException NotBuilt() => new(null, "seam.curve", "only two-harmonic is built so far");
+}
