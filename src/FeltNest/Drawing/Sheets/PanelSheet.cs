@@ -74,7 +74,9 @@ public static class PanelSheet
     {
         Outline outline = panel.Outline;
         yield return new PathMark([new Chain(panel.Arcs.Vertices, true).Placed(1, 0, at)], Ink.Wide, Ink.Copy);
-        yield return new PathMark([Chain.Open(at + new Point2(outline.MinX - 4, 0), at + new Point2(outline.MaxX + 4, 0))], Ink.Centre);
+        // The centre line leaves out the place of the waist's number.
+        yield return new PathMark(
+            [Chain.Open(at + new Point2(outline.MinX - 4, 0), at + new Point2(-6, 0)), Chain.Open(at + new Point2(1, 0), at + new Point2(outline.MaxX + 4, 0))], Ink.Centre);
         Point2 left = Extreme(outline, p => -p.X), right = Extreme(outline, p => p.X), low = Extreme(outline, p => -p.Y), high = Extreme(outline, p => p.Y);
         string Mm(double value) => value.ToString("0.00", CultureInfo.InvariantCulture);
 
