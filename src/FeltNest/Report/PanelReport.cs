@@ -1,3 +1,4 @@
+using System.Globalization;
 using FeltNest.Ball;
 using FeltNest.Ball.Mass;
 using FeltNest.Ball.Rules;
@@ -35,7 +36,8 @@ public static class PanelReport
             .Line("greatest compression", panel.Strain.MaxCompressionPercent, "0.00", "%", "anywhere")
             .Line("compression along the edge", panel.Strain.EdgeMaxCompressionPercent, "0.00", "%", FormattableString.Invariant($"limit in the ball file {ball.Felt.MaxEdgeCompressionPercent:0.##} %"))
             .Line("edge mismatch of a pair", panel.Strain.EdgeMismatchPercent, "0.000", "%", "how unlike two edges are that meet on the ball")
-            .Line("elastic energy", panel.Strain.EnergyNmm, "0.00", "N mm", "one panel");
+            .Line("elastic energy", panel.Strain.EnergyNmm, "0.00", "N mm", "one panel")
+            .Line("solved to", panel.Solve.Residual.ToString("0.0e+0", CultureInfo.InvariantCulture), $"degree {panel.Solve.Degree}, {panel.Solve.Unknowns} unknowns, {panel.Solve.Iterations} Newton steps");
 
         table.Heading("Allowances, in the order applied");
         foreach (PanelAllowance step in panel.Allowances)

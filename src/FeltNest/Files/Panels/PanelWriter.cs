@@ -41,6 +41,12 @@ public static class PanelWriter
                 .Number("edgeMaxCompressionPercent", panel.Strain.EdgeMaxCompressionPercent)
                 .Number("edgeMismatchPercent", panel.Strain.EdgeMismatchPercent)
                 .Number("energyNmm", panel.Strain.EnergyNmm))
+            .Object("solve", solve => solve
+                .Number("degree", panel.Solve.Degree)
+                .Number("unknowns", panel.Solve.Unknowns)
+                .Number("iterations", panel.Solve.Iterations)
+                .Number("residual", panel.Solve.Residual)
+                .Number("chordTorqueNmm", panel.Solve.ChordTorqueNmm))
             .Objects("allowances", panel.Allowances, (item, step) => item
                 .Number("step", step.Step)
                 .Text("name", step.Name)
