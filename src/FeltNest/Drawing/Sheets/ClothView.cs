@@ -13,6 +13,9 @@ internal sealed class ClothView
     // Greatest size of the cloth on paper, and the least and the usual length of roll that is shown when repeats are short: mm on paper.
     private const double MostHigh = 365, MostWide = 400, LeastWide = 80, UsualWide = 130;
 
+    // Most panels drawn on a sheet: more turns the picture into a grey and the file into a burden.
+    private const double MostCopies = 3000;
+
     private readonly RollLayout layout;
     private readonly int divisor;
 
@@ -52,6 +55,8 @@ internal sealed class ClothView
         divisor = divisor == 0 ? Scales[^1] : divisor;
         // Two repeats where they fit, and never so little that the picture shows no interlock.
         double window = Math.Max(least, Math.Min(UsualWide * divisor, Math.Max((2 * repeat) + panel, LeastWide * divisor)));
+        // Small parts on a wide roll: no longer a piece than shows so many of them, unless one repeat needs it.
+        window = Math.Max(least, Math.Min(window, MostCopies * 1000 / layout.PanelsPerMetre));
         return new ClothView(layout, divisor, window);
     }
 

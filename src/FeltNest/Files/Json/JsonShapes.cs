@@ -6,8 +6,8 @@ namespace FeltNest.Files.Json;
 /// <summary>Lists of points and arcs in JSON.</summary>
 internal static class JsonShapes
 {
-    // Coordinates further out than this, mm, are a slip of units: the longest sound length is 100 m.
-    private const double FarthestMm = 100_000;
+    /// <summary>Coordinates further out than this, mm, are a slip of units: the longest sound length is 100 m.</summary>
+    public const double FarthestMm = 100_000;
 
     /// <summary>Points of a field holding [[u,v],...].</summary>
     public static List<Point2> Points(JsonFields fields, string name, string file)

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using FeltNest.Files.Json;
 using FeltNest.Geometry;
 
 namespace FeltNest.Files.Outlines;
@@ -7,8 +8,6 @@ namespace FeltNest.Files.Outlines;
 /// <summary>Reads an outline from a CSV of two columns u,v in mm, with or without the line of names.</summary>
 internal static class CsvOutline
 {
-    private const double FarthestMm = 100_000;
-
     /// <summary>The points of a file in order.</summary>
     /// <exception cref="InputException">Names the line that cannot be read.</exception>
     public static List<Point2> ReadPoints(string path)
@@ -67,8 +66,8 @@ internal static class CsvOutline
             throw new InputException(path, $"{place}, {column}", $"'{shown}' is not a number: write it as 12.5");
         }
 
-        return Math.Abs(value) <= FarthestMm
+        return Math.Abs(value) <= JsonShapes.FarthestMm
             ? value
-            : throw new InputException(path, $"{place}, {column}", $"{shown} mm is outside -{FarthestMm} to {FarthestMm} mm: are these millimetres?");
+            : throw new InputException(path, $"{place}, {column}", $"{shown} mm is outside -{JsonShapes.FarthestMm} to {JsonShapes.FarthestMm} mm: are these millimetres?");
     }
 }
