@@ -1,0 +1,47 @@
+using System.CommandLine;
+using System.Text;
+using FeltNest.Files.Layouts;
+using FeltNest.Layout;
+using FeltNest.Report;
+using FeltNest.Yield;
+
+namespace FeltNest.Cli.Commands;
+
+/// <summary><c>check FILE</c>: verifies a layout from its file alone, with the second geometry engine.</summary>
+internal static class CheckCommand
+{
+    /// <summary>The command.</summary>
+    public static Command Create(Terminal terminal)
+    {
+        Argument<string> file = new("FILE") { Description = "A layout.json.", HelpName = "FILE" };
+        Option<bool> json = new("--json") { Description = "Print the verdict as JSON on stdout and nothing else." };
+        Option<bool> quiet = new("--quiet", "-q") { Description = "No report; the exit code and one line on a violation." };
+        Command command = new("check", "Verify a layout file again with a second geometry engine.") { file, json, quiet };
+        command.SetAction((parse, stop) => Task.Run(() => Run(terminal, parse.GetValue(file)!, parse.GetValue(json), parse.GetValue(quiet)), stop));
+        return command;
+    }
+
+    private static int Run(Terminal terminal, string path, bool json, bool quiet)
+    {
+        LayoutInput input = LayoutReader.Read(path);
+        LayoutVerdict geometry = LayoutCheck.Verify(input.Layout);
+        string[] violations = [.. geometry.Violations, .. StatedYield.Contradictions(input, YieldAccount.Of(input.Layout))];
+        LayoutVerdict verdict = geometry with { Passed = geometry.Passed && violations.Length == 0, Violations = violations };
+        if (json)
+        {
+            terminal.Results.Write(Encoding.UTF8.GetString(CheckWriter.Write(verdict)));
+        }
+        else if (!quiet)
+        {
+            terminal.Results.Write(CheckReport.Text(path, input.Layout, verdict));
+        }
+
+        if (verdict.Passed)
+        {
+            return ExitCode.Done;
+        }
+
+        terminal.Say($"{path}: {verdict.Violations.Count} violation{(verdict.Violations.Count == 1 ? string.Empty : "s")}: {verdict.Violations[0]}");
+        return ExitCode.Violation;
+    }
+}

@@ -1,0 +1,95 @@
+using System.CommandLine;
+using System.Text;
+using FeltNest.Ball;
+using FeltNest.Ball.Mass;
+using FeltNest.Cli.Options;
+using FeltNest.Files;
+using FeltNest.Files.Outlines;
+using FeltNest.Layout;
+using FeltNest.Panel;
+using FeltNest.Report;
+using FeltNest.Yield;
+
+namespace FeltNest.Cli.Commands;
+
+/// <summary><c>layout BALL|OUTLINE --width W</c>: lays the panel over the roll; a ball's panel is made flat first and written too.</summary>
+internal static class LayoutCommand
+{
+    /// <summary>The command.</summary>
+    public static Command Create(Terminal terminal)
+    {
+        Argument<string> input = new("BALL|OUTLINE") { Description = "Ball specification (JSON) or flat outline (JSON, CSV, panel.json).", HelpName = "BALL|OUTLINE" };
+        Command command = new("layout", "Lay the panel over a roll width and account for the felt.") { input };
+        LayoutOptions options = new(command);
+        CommonOptions common = new(command);
+        command.SetAction((parse, stop) => Task.Run(() => Run(terminal, parse, parse.GetValue(input)!, options, common, stop), CancellationToken.None));
+        return command;
+    }
+
+    private static int Run(Terminal terminal, ParseResult parse, string path, LayoutOptions options, CommonOptions common, CancellationToken stop)
+    {
+        bool json = parse.GetValue(common.Json), quiet = parse.GetValue(common.Quiet);
+        PartInput input = PartReader.Read(path);
+        BallSpec? ball = input.Ball?.Ball;
+        FlatPanel? panel = ball is null ? null : PanelFlattener.Flatten(ball);
+        LayoutPart part = panel is not null ? PartOf(ball!, panel) : PartOf(input.Outline!);
+        LayoutRequest request = options.Request(parse, part);
+        double? seconds = options.Seconds(parse);
+        ResultFolder results = new(
+            parse.GetValue(common.Out) ?? DefaultFolder.OfLayout(path, request, LayoutOptions.Usual(request), seconds), parse.GetValue(common.Force));
+        results.Prepare(panel is null ? LayoutFiles.Names : [.. LayoutFiles.Names, .. PanelFiles.Names]);
+
+        // The panel's pictures need nothing from the search: they are drawn beside it.
+        Task<IReadOnlyList<(string, byte[])>>? panelFiles = panel is null ? null : Task.Run(() => PanelFiles.Make(ball!, panel), CancellationToken.None);
+        RollLayout layout = Search(request, seconds, quiet ? null : new ProgressLine(terminal), stop);
+        YieldFigures yields = YieldAccount.Of(layout);
+        IReadOnlyList<(string Name, byte[] Content)> files = LayoutFiles.Make(layout, yields);
+        IReadOnlyList<string> written = results.Write([.. files, .. panelFiles?.GetAwaiter().GetResult() ?? []]);
+
+        if (json)
+        {
+            terminal.Results.Write(Encoding.UTF8.GetString(files[0].Content));
+        }
+        else if (!quiet)
+        {
+            terminal.Results.Write(LayoutReport.Text(layout, yields));
+        }
+
+        if (panel is not null)
+        {
+            foreach (string warning in PanelWarnings.Of(ball!, panel, MassBudget.Of(ball!, panel.AreaMm2)))
+            {
+                terminal.Say($"warning: {warning}");
+            }
+        }
+
+        if (!quiet)
+        {
+            terminal.Say($"wrote {string.Join(", ", written)}");
+        }
+
+        return stop.IsCancellationRequested ? ExitCode.Interrupted : ExitCode.Done;
+    }
+
+    // Searches, and lets nothing through that the independent check does not pass.
+    private static RollLayout Search(LayoutRequest request, double? seconds, ProgressLine? progress, CancellationToken stop)
+    {
+        using CancellationTokenSource capped = CancellationTokenSource.CreateLinkedTokenSource(stop);
+        if (seconds is { } cap)
+        {
+            capped.CancelAfter(TimeSpan.FromSeconds(cap));
+        }
+
+        RollLayout layout = LayoutSearch.Run(request, progress, capped.Token);
+        LayoutVerdict verdict = LayoutCheck.Verify(layout);
+        return verdict.Passed
+            ? layout with { Search = layout.Search with { LeastGapMm = verdict.LeastGapMm } }
+            : throw new InvalidOperationException($"the layout found does not pass the independent check, nothing was written: {verdict.Violations[0]}");
+    }
+
+    private static LayoutPart PartOf(BallSpec ball, FlatPanel panel) =>
+        new(ball.Name, ball.Name, panel.Outline, panel.Arcs, ball.Felt.MassPerAreaGsm, ball.Panel.WarpAngleDeg);
+
+    private static LayoutPart PartOf(ImportedOutline outline) =>
+        new(outline.Name, outline.Ball, outline.Centred, outline.CentredArcs, outline.MassPerAreaGsm, outline.WarpAngleDeg);
+}

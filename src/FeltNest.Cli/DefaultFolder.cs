@@ -1,0 +1,46 @@
+using FeltNest.Layout;
+
+namespace FeltNest.Cli;
+
+/// <summary>Names the folder of a run that was not given one: the input and whatever sets the run apart, so that two different runs never share a folder.</summary>
+internal static class DefaultFolder
+{
+    private const string Root = "output";
+
+    /// <summary>Folder of a panel run.</summary>
+    public static string OfPanel(string input) => Path.Combine(Root, $"{NameOf(input)}-panel");
+
+    /// <summary>Folder of a layout run: width and gap always, every other setting where it is not the usual one.</summary>
+    public static string OfLayout(string input, LayoutRequest request, LayoutRequest usual, double? seconds)
+    {
+        List<string> words = [NameOf(input), Word("w", request.RollWidthMm), Word("g", request.GapMm)];
+        LayoutRules rules = request.Rules;
+        AddIf(request.EdgeMm != usual.EdgeMm, Word("e", request.EdgeMm));
+        AddIf(rules.WarpAngleDeg != usual.Rules.WarpAngleDeg, rules.WarpAngleDeg is { } angle ? Word("a", angle) : "free");
+        AddIf(rules.WarpToleranceDeg != 0, Word("t", rules.WarpToleranceDeg));
+        AddIf(rules.Rows != usual.Rules.Rows, EnumWord.Of(rules.Rows));
+        AddIf(rules.OneWay, "oneway");
+        AddIf(request.Effort != usual.Effort, Word("n", request.Effort));
+        AddIf(request.Seed != usual.Seed, Word("s", request.Seed));
+        AddIf(seconds is not null, Word("sec", seconds ?? 0));
+        return Path.Combine(Root, string.Join('-', words));
+
+        void AddIf(bool differs, string word)
+        {
+            if (differs)
+            {
+                words.Add(word);
+            }
+        }
+    }
+
+    private static string Word(string letter, double value) => letter + value.ToString("R", System.Globalization.CultureInfo.InvariantCulture);
+
+    // A result used as input is called after its folder: "panel" and "layout" say nothing.
+    private static string NameOf(string input)
+    {
+        string name = Path.GetFileNameWithoutExtension(input);
+        string? parent = Path.GetFileName(Path.GetDirectoryName(Path.GetFullPath(input)));
+        return name is "panel" or "layout" && !string.IsNullOrEmpty(parent) ? parent : name;
+    }
+}

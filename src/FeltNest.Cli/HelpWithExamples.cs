@@ -1,0 +1,37 @@
+using System.CommandLine;
+using System.CommandLine.Help;
+using System.CommandLine.Invocation;
+
+namespace FeltNest.Cli;
+
+/// <summary>The usual help, followed by examples of the command asked about.</summary>
+internal sealed class HelpWithExamples(HelpAction inner) : SynchronousCommandLineAction
+{
+    private static readonly Dictionary<string, string[]> Examples = new()
+    {
+        ["panel"] = ["feltnest panel shapes/balls/type-2.json", "feltnest panel shapes/balls/type-3.json --out output/trial --force"],
+        ["layout"] =
+        [
+            "feltnest layout shapes/balls/type-2.json --width 1500",
+            "feltnest layout shapes/balls/type-2.json --width 54in --gap 4 --edge 15mm",
+            "feltnest layout shapes/outlines/dog-bone.json --width 137cm --rows alternate --effort 20",
+        ],
+        ["check"] = ["feltnest check output/type-2-w1500-g4/layout.json"],
+    };
+
+    /// <inheritdoc/>
+    public override int Invoke(ParseResult parseResult)
+    {
+        int code = inner.Invoke(parseResult);
+        string name = parseResult.CommandResult.Command.Name;
+        string[] lines = Examples.TryGetValue(name, out string[]? own) ? own : [.. Examples.Values.Select(all => all[0])];
+        TextWriter output = parseResult.InvocationConfiguration.Output;
+        output.WriteLine("Examples:");
+        foreach (string line in lines)
+        {
+            output.WriteLine($"  {line}");
+        }
+
+        return code;
+    }
+}

@@ -1,0 +1,139 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using FeltNest.Layout;
+
+namespace FeltNest.Cli.Options;
+
+/// <summary>Options that say what is laid how.</summary>
+internal sealed class LayoutOptions
+{
+    private const double UsualGap = 4, UsualEdge = 15;
+    private const int UsualEffort = 5, UsualSeed = 1;
+
+    private readonly Option<double> width = new("--width", "-w")
+    {
+        Description = "Width of the roll, both edges included.",
+        HelpName = "length",
+        Required = true,
+        CustomParser = LengthText.Positive,
+    };
+
+    private readonly Option<double> gap = new("--gap")
+    {
+        Description = "Least distance between any two cut edges; 0 is a common cut.",
+        HelpName = "length",
+        DefaultValueFactory = _ => UsualGap,
+        CustomParser = LengthText.OrZero,
+    };
+
+    private readonly Option<double> edge = new("--edge")
+    {
+        Description = "Edge trim on each side.",
+        HelpName = "length",
+        DefaultValueFactory = _ => UsualEdge,
+        CustomParser = LengthText.OrZero,
+    };
+
+    private readonly Option<WarpAngle?> warpAngle = new("--warp-angle")
+    {
+        Description = "Angle of the panels to the warp: design, free, or degrees (default: design for a ball, free for an outline).",
+        HelpName = "design|free|degrees",
+        CustomParser = WarpAngle.Parse,
+    };
+
+    private readonly Option<double> warpTolerance = new("--warp-tolerance")
+    {
+        Description = "How far a panel may lie off that angle, degrees.",
+        HelpName = "degrees",
+        DefaultValueFactory = _ => 0,
+        CustomParser = NumberText.Within(0, 90, "degrees"),
+    };
+
+    private readonly Option<RowRule> rows = new("--rows")
+    {
+        Description = "same: all panels parallel; alternate: rows at +a and -a; any: each row its own angle.",
+        HelpName = "same|alternate|any",
+        DefaultValueFactory = _ => RowRule.Same,
+        CustomParser = ParseRows,
+    };
+
+    private readonly Option<bool> oneWay = new("--one-way") { Description = "All panels point the same way along the nap: no half-turns." };
+
+    private readonly Option<int> effort = new("--effort")
+    {
+        Description = "Work spent on the search, counted and not timed: about as many seconds on two cores, 1 to 1000.",
+        HelpName = "n",
+        DefaultValueFactory = _ => UsualEffort,
+        CustomParser = NumberText.WholeWithin(1, 1000),
+    };
+
+    private readonly Option<double?> seconds = new("--seconds")
+    {
+        Description = "Wall-clock cap on the search; a search cut short is not promised to repeat.",
+        HelpName = "s",
+        CustomParser = result => NumberText.Within(0.01, 86400, "seconds")(result),
+    };
+
+    private readonly Option<int> seed = new("--seed")
+    {
+        Description = "Seed of the random part of the search.",
+        HelpName = "n",
+        DefaultValueFactory = _ => UsualSeed,
+        CustomParser = NumberText.WholeWithin(0, int.MaxValue),
+    };
+
+    /// <summary>Adds the options to a command.</summary>
+    public LayoutOptions(Command command)
+    {
+        foreach (Option option in (Option[])[width, gap, edge, warpAngle, warpTolerance, rows, oneWay, effort, seconds, seed])
+        {
+            command.Add(option);
+        }
+    }
+
+    /// <summary>Wall-clock cap, seconds, or null.</summary>
+    public double? Seconds(ParseResult parse) => parse.GetValue(seconds);
+
+    /// <summary>What to ask of the search for a part.</summary>
+    /// <exception cref="InputException">The design angle is asked for and the part has none.</exception>
+    public LayoutRequest Request(ParseResult parse, LayoutPart part) => new(
+        part,
+        parse.GetValue(width),
+        parse.GetValue(edge),
+        parse.GetValue(gap),
+        new LayoutRules(AngleOf(parse.GetValue(warpAngle), part), parse.GetValue(warpTolerance), parse.GetValue(rows), parse.GetValue(oneWay)),
+        parse.GetValue(effort),
+        parse.GetValue(seed));
+
+    /// <summary>The same request with every setting but the width and the gap at its default.</summary>
+    public static LayoutRequest Usual(LayoutRequest request) => request with
+    {
+        EdgeMm = UsualEdge,
+        Effort = UsualEffort,
+        Seed = UsualSeed,
+        Rules = new LayoutRules(request.Part.WarpAngleDeg, 0, RowRule.Same, false),
+    };
+
+    private static double? AngleOf(WarpAngle? asked, LayoutPart part)
+    {
+        if (asked is { Design: true } && part.Ball is null)
+        {
+            throw new InputException(null, "--warp-angle", "'design' needs a ball: a plain outline has no design angle; use free or degrees");
+        }
+
+        // A ball's panel is laid as designed unless told otherwise; where any angle serves, and for a plain outline, that is free.
+        return asked is null or { Design: true } ? part.WarpAngleDeg : asked.Value.Degrees;
+    }
+
+    private static RowRule ParseRows(ArgumentResult result)
+    {
+        string text = result.Tokens[0].Value;
+        if (EnumWord.Find<RowRule>(text) is { } rule)
+        {
+            return rule;
+        }
+
+        result.AddError($"--rows: '{text}' is not allowed: {string.Join(", ", EnumWord.All<RowRule>())}");
+        return RowRule.Same;
+    }
+}

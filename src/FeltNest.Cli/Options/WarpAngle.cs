@@ -1,0 +1,31 @@
+using System.CommandLine.Parsing;
+using System.Globalization;
+
+namespace FeltNest.Cli.Options;
+
+/// <summary>What was asked about the angle to the warp.</summary>
+/// <param name="Design">The part's own design angle.</param>
+/// <param name="Degrees">A given angle, or null.</param>
+internal readonly record struct WarpAngle(bool Design, double? Degrees)
+{
+    /// <summary>Parser of <c>design</c>, <c>free</c> or a number of degrees.</summary>
+    public static WarpAngle? Parse(ArgumentResult result)
+    {
+        string text = result.Tokens[0].Value;
+        switch (text)
+        {
+            case "design":
+                return new WarpAngle(true, null);
+            case "free":
+                return new WarpAngle(false, null);
+        }
+
+        if (double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out double degrees) && degrees is >= -360 and <= 360)
+        {
+            return new WarpAngle(false, degrees);
+        }
+
+        result.AddError($"--warp-angle: '{text}' is not allowed: design, free, or degrees from -360 to 360");
+        return null;
+    }
+}

@@ -1,0 +1,34 @@
+using System.Diagnostics;
+using FeltNest.Layout;
+
+namespace FeltNest.Cli;
+
+/// <summary>Tells on the message stream how far a search is, not more often than a person can read; each new stage at once.</summary>
+internal sealed class ProgressLine(Terminal terminal) : IProgress<SearchProgress>
+{
+    // Seconds between two lines of the same stage.
+    private const double Pause = 2;
+
+    private readonly Lock gate = new();
+    private readonly Stopwatch clock = Stopwatch.StartNew();
+    private string stage = string.Empty;
+    private double next;
+
+    /// <inheritdoc/>
+    public void Report(SearchProgress value)
+    {
+        lock (gate)
+        {
+            double now = clock.Elapsed.TotalSeconds;
+            if (value.Stage == stage && now < next)
+            {
+                return;
+            }
+
+            stage = value.Stage;
+            next = now + Pause;
+            string found = value.PanelsPerMetre > 0 ? FormattableString.Invariant($", best so far {value.PanelsPerMetre:0.00} panels per metre") : string.Empty;
+            terminal.Say(FormattableString.Invariant($"{value.Stage} ({100 * value.Share:0} %){found}"));
+        }
+    }
+}

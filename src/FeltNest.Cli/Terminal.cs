@@ -1,0 +1,10 @@
+namespace FeltNest.Cli;
+
+/// <summary>Where a command speaks: results to one stream, messages and progress to the other.</summary>
+/// <param name="Results">Results, and nothing else.</param>
+/// <param name="Messages">Messages, warnings and progress.</param>
+internal sealed record Terminal(TextWriter Results, TextWriter Messages)
+{
+    /// <summary>One message line with the program's name.</summary>
+    public void Say(string line) => Messages.WriteLine($"feltnest: {line}");
+}

@@ -1,0 +1,55 @@
+using System.Globalization;
+using FeltNest.Ball;
+using FeltNest.Ball.Mass;
+using FeltNest.Ball.Rules;
+using FeltNest.Panel;
+
+namespace FeltNest.Drawing.Sheets;
+
+/// <summary>The key figures of a panel sheet, in two columns.</summary>
+internal static class PanelFigures
+{
+    /// <summary>Left: the panel and its strain. Right: the ball.</summary>
+    public static IReadOnlyList<(string Name, string Value)>[] Columns(BallSpec ball, FlatPanel panel, MassBudget mass)
+    {
+        List<(string, string)> left =
+        [
+            ("Panel", string.Empty),
+            ("area of the cut panel", F(panel.AreaMm2 / 100, "0.00", "cm\u00B2")),
+            ("edge length", F(panel.PerimeterMm, "0.00", "mm")),
+            ("outline", $"{panel.Arcs.Vertices.Count} arcs"),
+            ("Strain", string.Empty),
+            ("greatest stretch", F(panel.Strain.MaxStretchPercent, "0.0", "%")),
+            ("greatest compression", F(panel.Strain.MaxCompressionPercent, "0.0", "%")),
+            ("compression along the edge", F(panel.Strain.EdgeMaxCompressionPercent, "0.0", "%")),
+            ("mismatch of mating edges", F(panel.Strain.EdgeMismatchPercent, "0.000", "%")),
+            ("elastic energy", F(panel.Strain.EnergyNmm, "0.00", "N mm")),
+        ];
+        List<(string, string)> right =
+        [
+            ($"Ball ({EnumWord.Of(ball.RuleType)})", string.Empty),
+            ("fitted sphere, radius", F(panel.Sphere.RadiusMm, "0.000", "mm")),
+            ("seam length", F(panel.Sphere.SeamLengthMm, "0.00", "mm")),
+            ("felt, cement, core", string.Create(CultureInfo.InvariantCulture, $"{mass.FeltG:0.0}, {mass.CementG:0.0}, {mass.CoreG:0.0} g")),
+            ("Against the rules", string.Empty),
+        ];
+        foreach (RuleFinding finding in RuleCheck.Of(ball, mass).Where(f => f.Value is not null))
+        {
+            right.Add(($"{finding.Quantity} {F(finding.Value!.Value, "0.0", finding.Unit)}", Words(finding.Verdict)));
+        }
+
+        right.Add(("edition", "check the current rule book"));
+        return [left, right];
+    }
+
+    private static string Words(RuleVerdict verdict) => verdict switch
+    {
+        RuleVerdict.Within => "within",
+        RuleVerdict.WithinFromMemory => "within (from memory)",
+        RuleVerdict.Outside => "outside",
+        RuleVerdict.OutsideFromMemory => "outside (from memory)",
+        _ => "not known",
+    };
+
+    private static string F(double value, string format, string unit) => value.ToString(format, CultureInfo.InvariantCulture) + " " + unit;
+}

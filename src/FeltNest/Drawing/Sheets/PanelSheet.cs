@@ -1,0 +1,153 @@
+using System.Globalization;
+using FeltNest.Ball;
+using FeltNest.Ball.Mass;
+using FeltNest.Drawing.Lettering;
+using FeltNest.Drawing.Parts;
+using FeltNest.Drawing.Strain;
+using FeltNest.Geometry;
+using FeltNest.Panel;
+
+namespace FeltNest.Drawing.Sheets;
+
+/// <summary>The sheet of a flat panel: outline with main dimensions, two strain maps, key figures; everything true to size.</summary>
+public static class PanelSheet
+{
+    // The sheet is at least A4 upright, which an ordinary ball's panel fits; margin, room for the dimension left of the panel and for its extension, mm.
+    private const double LeastWidth = 210, LeastHeight = 297, Margin = 10, LeftRoom = 16, RightRoom = 6;
+
+    // Heights of the blocks besides the panels themselves, mm.
+    private const double TitleBlock = 17, DimensionBlock = 22, MapTitle = 6, MapGap = 4, BarBlock = 17, ScaleBlock = 10;
+
+    /// <summary>Draws the sheet.</summary>
+    public static Sheet Draw(BallSpec ball, FlatPanel panel)
+    {
+        Outline outline = panel.Outline;
+        double width = Math.Max(LeastWidth, outline.MaxX - outline.MinX + LeftRoom + RightRoom + (2 * Margin)), high = outline.MaxY - outline.MinY;
+        IReadOnlyList<(string, string)>[] figures = PanelFigures.Columns(ball, panel, MassBudget.Of(ball, panel.AreaMm2));
+        double height = Math.Max(
+            LeastHeight, (2 * Margin) + TitleBlock + (high + DimensionBlock) + ScaleBlock + (2 * (high + MapTitle + MapGap)) + BarBlock + figures.Max(FigureTable.Height));
+
+        List<Mark> marks = [];
+        Cursor cursor = new(height - Margin);
+        double centreX = Margin + LeftRoom - outline.MinX + ((width - (2 * Margin) - LeftRoom - RightRoom - (outline.MaxX - outline.MinX)) / 2);
+        marks.Add(new GroupMark("title", [.. Title(ball, panel, cursor.Take(TitleBlock), width)]));
+        double top = cursor.Take(high + DimensionBlock);
+        marks.Add(new GroupMark("outline", [.. OutlineView(panel, new Point2(centreX, top - 4 - outline.MaxY))]));
+        top = cursor.Take(ScaleBlock);
+        marks.Add(new GroupMark("scale-bar",
+        [
+            .. ScaleBar.Draw(new Point2(Margin + 4, top - 7), 100, 1),
+            .. WarpView(ball, new Point2(Margin + 126, top - 7)),
+        ]));
+
+        StrainMap map = new(panel.Field);
+        StrainScale scale = StrainScale.Reaching(panel.Field.Samples.Max(s => Math.Max(Math.Abs(s.MajorPercent), Math.Abs(s.MinorPercent))));
+        marks.Add(MapView("greater-strain", "Greater principal strain", panel, map, scale, s => s.MajorPercent, cursor.Take(high + MapTitle + MapGap), centreX));
+        marks.Add(MapView("lesser-strain", "Lesser principal strain, across the greater one", panel, map, scale, s => s.MinorPercent, cursor.Take(high + MapTitle + MapGap), centreX));
+        top = cursor.Take(BarBlock);
+        const double barWidth = 150;
+        marks.Add(new GroupMark("strain-bar", [.. StrainMap.Bar(scale, new Point2((width - barWidth) / 2, top - 9), barWidth)]));
+
+        double column = (width - (2 * Margin) - 8) / 2;
+        marks.Add(new GroupMark("figures",
+        [
+            .. FigureTable.Draw(new Point2(Margin, cursor.Y), column, figures[0]),
+            .. FigureTable.Draw(new Point2(width - Margin - column, cursor.Y), column, figures[1]),
+        ]));
+        string shape = string.Create(CultureInfo.InvariantCulture, $"{panel.LengthMm:0.00} mm long, {panel.WidthMm:0.00} mm wide, waist {panel.WaistMm:0.00} mm");
+        return new Sheet($"Flat panel of {ball.Name}", $"Cut outline true to size, {shape}, with maps of the greater and the lesser principal strain.", width, height, [], marks);
+    }
+
+    private static IEnumerable<Mark> Title(BallSpec ball, FlatPanel panel, double top, double width)
+    {
+        double room = width - (2 * Margin);
+        yield return new TextMark(StrokeFont.Fitted($"Flat panel: {ball.Name}", Ink.Title, room), new Point2(Margin, top - Ink.Title), Ink.Title, Ink.Dark);
+        string edge = ball.Panel.Flattening == FlatteningMethod.Elastic ? $", edge {EnumWord.Of(ball.Panel.Edge)}" : string.Empty;
+        string words = string.Create(
+            CultureInfo.InvariantCulture,
+            $"seen from the nap side   SCALE 1:1   mm   {EnumWord.Of(ball.Panel.Flattening)}{edge}   seam {EnumWord.Of(ball.Seam.Curve)}, waist {panel.Sphere.WaistMm:0.##}");
+        yield return new TextMark(StrokeFont.Fitted(words, Ink.Note, room), new Point2(Margin, top - 12), Ink.Note, Ink.Soft);
+        yield return new PathMark([Chain.Open(new Point2(Margin, top - 15), new Point2(width - Margin, top - 15))], Ink.Wide);
+    }
+
+    private static IEnumerable<Mark> OutlineView(FlatPanel panel, Point2 at)
+    {
+        Outline outline = panel.Outline;
+        yield return new PathMark([new Chain(panel.Arcs.Vertices, true).Placed(1, 0, at)], Ink.Wide, Ink.Copy);
+        // The centre line leaves out the place of the waist's number.
+        yield return new PathMark(
+            [Chain.Open(at + new Point2(outline.MinX - 4, 0), at + new Point2(-6, 0)), Chain.Open(at + new Point2(1, 0), at + new Point2(outline.MaxX + 4, 0))], Ink.Centre);
+        Point2 left = Extreme(outline, p => -p.X), right = Extreme(outline, p => p.X), low = Extreme(outline, p => -p.Y), high = Extreme(outline, p => p.Y);
+        string Mm(double value) => value.ToString("0.00", CultureInfo.InvariantCulture);
+
+        foreach (Mark mark in Dimension.Level(at + left, at + right, at.Y + outline.MinY - 10, Mm(panel.LengthMm)))
+        {
+            yield return mark;
+        }
+
+        foreach (Mark mark in Dimension.Upright(at + low, at + high, at.X + outline.MinX - 9, Mm(panel.WidthMm)))
+        {
+            yield return mark;
+        }
+
+        foreach (Mark mark in Dimension.Upright(at + new Point2(0, -panel.WaistMm / 2), at + new Point2(0, panel.WaistMm / 2), at.X, Mm(panel.WaistMm)))
+        {
+            yield return mark;
+        }
+    }
+
+    // The warp in the panel's frame: a panel laid at the design angle has +x of the roll at minus that angle.
+    private static IEnumerable<Mark> WarpView(BallSpec ball, Point2 at)
+    {
+        if (ball.Panel.WarpAngleDeg is not { } design)
+        {
+            yield return new TextMark("warp: any direction", at, Ink.Note, Ink.Dark);
+            yield break;
+        }
+
+        const double half = 9;
+        Point2 way = new Point2(half, 0).Turned(-design * Math.PI / 180), middle = at + new Point2(half, 1);
+        foreach (Mark mark in Arrows.Line(middle - way, middle + way, Ink.Wide, 3, both: true))
+        {
+            yield return mark;
+        }
+
+        yield return new TextMark(
+            string.Create(CultureInfo.InvariantCulture, $"warp; panel laid at {design:0.##}\u00B0 to it"), middle + new Point2(half + 4, -1), Ink.Note, Ink.Dark);
+    }
+
+    private static GroupMark MapView(
+        string id, string words, FlatPanel panel, StrainMap map, StrainScale scale, Func<StrainSample, double> pick, double top, double centreX)
+    {
+        StrainSample most = panel.Field.Samples.MaxBy(pick), least = panel.Field.Samples.MinBy(pick);
+        string range = string.Create(CultureInfo.InvariantCulture, $"{words}: {pick(least):+0.0;-0.0;0.0} % (square) to {pick(most):+0.0;-0.0;0.0} % (ring)");
+        Point2 at = new(centreX, top - MapTitle - panel.Outline.MaxY);
+        const double mark = 1.1;
+        Pen ring = new(0.3, Ink.Dark);
+        return new GroupMark(id,
+        [
+            new TextMark(range, new Point2(centreX, top - Ink.Note - 1), Ink.Note, Ink.Dark, TextAnchor.Middle),
+            .. map.Bands(pick, scale, at),
+            new PathMark([new Chain(panel.Arcs.Vertices, true).Placed(1, 0, at)], Ink.Narrow),
+            new PathMark([Chain.Circle(at + most.Place, mark)], ring, Ink.Cloth),
+            new PathMark([Chain.Rectangle(Around(at + least.Place, mark))], ring, Ink.Cloth),
+        ]);
+    }
+
+    private static Box Around(Point2 p, double half) => new(p.X - half, p.Y - half, p.X + half, p.Y + half);
+
+    private static Point2 Extreme(Outline outline, Func<Point2, double> direction) => outline.Points.MaxBy(direction);
+
+    // Goes down the sheet block by block.
+    private sealed class Cursor(double top)
+    {
+        public double Y { get; private set; } = top;
+
+        public double Take(double height)
+        {
+            double at = Y;
+            Y -= height;
+            return at;
+        }
+    }
+}

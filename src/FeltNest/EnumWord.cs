@@ -1,0 +1,44 @@
+using System.Text;
+
+namespace FeltNest;
+
+/// <summary>Words of the files for the values of an enumeration: <c>HighAltitude</c> is written <c>high-altitude</c>, <c>Stage3Felt</c> <c>stage-3-felt</c>.</summary>
+public static class EnumWord
+{
+    /// <summary>The word of a value.</summary>
+    public static string Of<T>(T value)
+        where T : struct, Enum
+    {
+        StringBuilder word = new();
+        foreach (char c in value.ToString())
+        {
+            if (word.Length > 0 && (char.IsUpper(c) || char.IsDigit(c)))
+            {
+                word.Append('-');
+            }
+
+            word.Append(char.ToLowerInvariant(c));
+        }
+
+        return word.ToString();
+    }
+
+    /// <summary>All words, in the order of the enumeration.</summary>
+    public static IReadOnlyList<string> All<T>()
+        where T : struct, Enum => [.. Enum.GetValues<T>().Select(Of)];
+
+    /// <summary>The value of a word, or null when there is none; case counts.</summary>
+    public static T? Find<T>(string word)
+        where T : struct, Enum
+    {
+        foreach (T value in Enum.GetValues<T>())
+        {
+            if (Of(value) == word)
+            {
+                return value;
+            }
+        }
+
+        return null;
+    }
+}

@@ -1,0 +1,76 @@
+using System.Text.Json;
+using FeltNest.Ball;
+using FeltNest.Ball.Ranges;
+using FeltNest.Files.Json;
+
+namespace FeltNest.Files.Balls;
+
+/// <summary>Reads a ball specification (schema feltnest/ball/1).</summary>
+public static class BallReader
+{
+    /// <summary>The ball of a file, every number checked against its range and against what is built.</summary>
+    /// <exception cref="InputException">Names the file, the field, the value found and what is allowed.</exception>
+    public static BallInput Read(string path) => Read(path, JsonInput.ReadObject(path));
+
+    /// <summary>The ball of a JSON object already read from a file.</summary>
+    internal static BallInput Read(string path, JsonElement root)
+    {
+        JsonInput.SchemaOf(root, path, SchemaName.Ball);
+        JsonFields top = JsonFields.Top(path, root, "schema", "name", "ruleType", "core", "cement", "felt", "seam", "panel");
+        JsonFields core = top.Object("core", "outerDiameterMm", "massG");
+        JsonFields cement = top.Object("cement", "thicknessMm", "massPerAreaGsm");
+        JsonFields seam = top.Object("seam", "curve", "waistMm", "seamGapMm");
+        JsonFields panel = top.Object("panel", "flattening", "edge", "warpAngleDeg");
+        BallSpec ball = new(
+            top.Text("name"),
+            top.Word<RuleType>("ruleType"),
+            new CoreSpec(core.Number("outerDiameterMm"), core.Number("massG")),
+            new CementSpec(cement.Number("thicknessMm"), cement.Number("massPerAreaGsm")),
+            Felt(top),
+            new SeamSpec(seam.Word<SeamFamily>("curve"), seam.Number("waistMm"), seam.Number("seamGapMm")),
+            new PanelSpec(panel.Word<FlatteningMethod>("flattening"), panel.Word<EdgeRule>("edge"), panel.NumberOr("warpAngleDeg", "any")));
+        try
+        {
+            return new BallInput(BuiltSoFar.Checked(BallRanges.Checked(ball)), Assumed(top, root));
+        }
+        catch (InputException error)
+        {
+            throw error.File is null ? error.InFile(path) : error;
+        }
+    }
+
+    private static FeltSpec Felt(JsonFields top)
+    {
+        JsonFields felt = top.Object(
+            "felt", "name", "construction", "thicknessMm", "finishedThicknessMm", "massPerAreaGsm", "warpModulusNPerMm", "weftModulusNPerMm", "shearModulusNPerMm",
+            "poisson", "neutralLayer", "maxStretchPercent", "maxEdgeCompressionPercent", "cureShrinkWarpPercent", "cureShrinkWeftPercent");
+        return new FeltSpec(
+            felt.Text("name"),
+            felt.Word<FeltConstruction>("construction"),
+            felt.Number("thicknessMm"),
+            felt.Number("finishedThicknessMm"),
+            felt.Number("massPerAreaGsm"),
+            felt.Number("warpModulusNPerMm"),
+            felt.Number("weftModulusNPerMm"),
+            felt.Number("shearModulusNPerMm"),
+            felt.Number("poisson"),
+            felt.Number("neutralLayer"),
+            felt.Number("maxStretchPercent"),
+            felt.Number("maxEdgeCompressionPercent"),
+            felt.Number("cureShrinkWarpPercent"),
+            felt.Number("cureShrinkWeftPercent"));
+    }
+
+    private static string[] Assumed(JsonFields top, JsonElement root)
+    {
+        if (!top.Has("assumptions"))
+        {
+            return [];
+        }
+
+        JsonElement list = root.GetProperty("assumptions");
+        return list.ValueKind == JsonValueKind.Object
+            ? [.. list.EnumerateObject().Select(item => OneLine.Of(item.Name))]
+            : throw top.Fault("assumptions", $"is {JsonFields.KindName(list)} where an object {{ \"field\": \"reason\" }} is wanted");
+    }
+}

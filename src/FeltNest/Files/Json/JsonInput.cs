@@ -1,0 +1,43 @@
+using System.Text.Json;
+
+namespace FeltNest.Files.Json;
+
+/// <summary>Reads a JSON file strictly: no comments, no trailing commas, no field twice, bounded depth.</summary>
+internal static class JsonInput
+{
+    // Deeper nesting than any of our files has.
+    private const int MostDepth = 16;
+
+    /// <summary>The top-level object of a file.</summary>
+    /// <exception cref="InputException">The file cannot be read, is not JSON, or holds no object.</exception>
+    public static JsonElement ReadObject(string path)
+    {
+        ReadOnlyMemory<byte> bytes = InputBytes.Read(path);
+        JsonElement root;
+        try
+        {
+            // Not disposed on purpose: the elements live as long as the reader that walks them.
+            root = JsonDocument.Parse(bytes, new JsonDocumentOptions { MaxDepth = MostDepth, AllowDuplicateProperties = false }).RootElement;
+        }
+        catch (JsonException error)
+        {
+            throw JsonFault.Describe(path, bytes, error);
+        }
+
+        return root.ValueKind == JsonValueKind.Object
+            ? root
+            : throw new InputException(path, null, $"holds {JsonFields.KindName(root)} where an object {{ ... }} is wanted");
+    }
+
+    /// <summary>The word in the top-level field "schema".</summary>
+    /// <exception cref="InputException">Missing or not text.</exception>
+    public static string SchemaOf(JsonElement root, string path, params string[] allowed)
+    {
+        string found = !root.TryGetProperty("schema", out JsonElement schema)
+            ? throw new InputException(path, "schema", $"is missing; allowed: {string.Join(", ", allowed)}")
+            : schema.ValueKind == JsonValueKind.String ? schema.GetString()! : schema.GetRawText();
+        return Array.IndexOf(allowed, found) >= 0
+            ? found
+            : throw new InputException(path, "schema", $"'{OneLine.Of(found)}' cannot be used here; allowed: {string.Join(", ", allowed)}{NearestWord.Hint(found, allowed)}");
+    }
+}

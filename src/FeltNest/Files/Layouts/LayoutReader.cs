@@ -1,0 +1,125 @@
+using System.Text.Json;
+using FeltNest.Ball.Ranges;
+using FeltNest.Files.Json;
+using FeltNest.Files.Outlines;
+using FeltNest.Geometry;
+using FeltNest.Layout;
+
+namespace FeltNest.Files.Layouts;
+
+/// <summary>Reads a layout (schema feltnest/layout/1). <c>yield</c> and <c>search</c> may be left out; everything the geometry needs may not.</summary>
+public static class LayoutReader
+{
+    private static readonly FieldRange Width = new("roll.widthMm", 0.1, 100_000, "mm", "sound lengths run from 0.1 mm to 100 m");
+    private static readonly FieldRange Edge = new("roll.edgeMm", 0, 100_000, "mm", "sound lengths run to 100 m");
+    private static readonly FieldRange Gap = new("gapMm", 0, 100_000, "mm", "sound lengths run to 100 m");
+    private static readonly FieldRange Tolerance = new("rules.warpToleranceDeg", 0, 90, "degrees", "90 already allows every angle");
+
+    /// <summary>The layout of a file.</summary>
+    /// <exception cref="InputException">Names the file, the field, the value found and what is allowed.</exception>
+    public static LayoutInput Read(string path) => Read(path, JsonInput.ReadObject(path));
+
+    /// <summary>The layout of a JSON object already read from a file.</summary>
+    internal static LayoutInput Read(string path, JsonElement root)
+    {
+        JsonInput.SchemaOf(root, path, SchemaName.Layout);
+        JsonFields top = JsonFields.Top(path, root, "schema", "panels", "roll", "gapMm", "rules", "repeat", "bands", "yield", "search");
+        JsonFields roll = top.Object("roll", "widthMm", "edgeMm", "usableWidthMm");
+        JsonFields rules = top.Object("rules", "warpAngle", "warpToleranceDeg", "rows", "oneWay");
+        List<StatedFigure> stated = [new("roll.usableWidthMm", roll.Number("usableWidthMm"))];
+        LayoutPart[] parts = [.. top.Objects("panels", "name", "ball", "areaMm2", "perimeterMm", "massPerAreaGsm", "warpAngleDeg", "outline", "arcs")
+            .Select(item => Part(path, item, stated))];
+        if (parts.Length == 0)
+        {
+            throw top.Fault("panels", "is empty: at least one panel is wanted");
+        }
+
+        try
+        {
+            double width = Width.Checked(roll.Number("widthMm")), edge = Edge.Checked(roll.Number("edgeMm"));
+            LayoutRules kept = new(
+                rules.NumberOr("warpAngle", "free"), Tolerance.Checked(rules.Number("warpToleranceDeg")), rules.Word<RowRule>("rows"), rules.Flag("oneWay"));
+            IReadOnlyList<LayoutBand> bands = Bands(top, parts.Length, edge, width);
+            StatedYield.Collect(top, stated);
+            return new LayoutInput(new RollLayout(parts, width, edge, Gap.Checked(top.Number("gapMm")), kept, bands, Search(top)), stated);
+        }
+        catch (InputException error)
+        {
+            throw error.File is null ? error.InFile(path) : error;
+        }
+    }
+
+    private static LayoutPart Part(string path, JsonFields item, List<StatedFigure> stated)
+    {
+        string name = item.Text("name"), field = item.PathOf("outline");
+        List<Point2> points = JsonShapes.Points(item, "outline", path);
+        Outline outline = OutlineReader.Shaped(path, field, () => Outline.From(points));
+        ArcOutline? curve = null;
+        if (item.Has("arcs") && item.Array("arcs").GetArrayLength() > 0)
+        {
+            List<ArcVertex> arcs = JsonShapes.Arcs(item, "arcs", path);
+            // Straight pieces all round only repeat the polygon.
+            if (arcs.Exists(v => v.Turn != 0))
+            {
+                curve = OutlineReader.Shaped(path, item.PathOf("arcs"), () => ArcOutline.From(arcs));
+            }
+        }
+
+        stated.Add(new(item.PathOf("areaMm2"), item.Number("areaMm2")));
+        stated.Add(new(item.PathOf("perimeterMm"), item.Number("perimeterMm")));
+        return new LayoutPart(
+            name, item.Has("ball") ? item.Text("ball") : null, outline, curve, item.OptionalNumber("massPerAreaGsm"), item.NumberOr("warpAngleDeg", "any"));
+    }
+
+    private static LayoutBand[] Bands(JsonFields top, int parts, double edge, double width)
+    {
+        if (top.Has("repeat") == top.Has("bands"))
+        {
+            throw top.Fault("repeat", "give either 'repeat' or 'bands', one of them");
+        }
+
+        if (top.Has("repeat"))
+        {
+            return [new LayoutBand(edge, width - edge, Repeat(top, parts))];
+        }
+
+        LayoutBand[] bands = [.. top.Objects("bands", "yFromMm", "yToMm", "repeat")
+            .Select(band => new LayoutBand(band.Number("yFromMm"), band.Number("yToMm"), Repeat(band, parts)))];
+        return bands.Length > 0 ? bands : throw top.Fault("bands", "is empty: at least one band is wanted");
+    }
+
+    private static LayoutRepeat Repeat(JsonFields holder, int parts)
+    {
+        JsonFields repeat = holder.Object("repeat", "lengthMm", "panels");
+        double length = new FieldRange(repeat.PathOf("lengthMm"), 0.1, 100_000, "mm", "sound lengths run from 0.1 mm to 100 m").Checked(repeat.Number("lengthMm"));
+        PlacedPanel[] placed = [.. repeat.Objects("panels", "panel", "xMm", "yMm", "angleDeg").Select(item =>
+        {
+            int part = item.Whole("panel");
+            return part >= 0 && part < parts
+                ? new PlacedPanel(part, item.Number("xMm"), item.Number("yMm"), item.Number("angleDeg"))
+                : throw item.Fault("panel", $"{part} is outside 0 to {parts - 1}: the places in the list of panels");
+        })];
+        return placed.Length > 0 ? new LayoutRepeat(length, placed) : throw repeat.Fault("panels", "is empty: a repeat holds at least one panel");
+    }
+
+    private static SearchRecord Search(JsonFields top)
+    {
+        if (!top.Has("search"))
+        {
+            return new SearchRecord(1, 1, false, "not stated", null, 0, 0, null);
+        }
+
+        JsonFields search = top.Object(
+            "search", "seed", "effort", "cutShort", "method", "provedOnGrid", "planeUtilisationPercent", "leastGapMm", "freerRowsPanelsPerMetre");
+        GridProof? proof = null;
+        if (search.Has("provedOnGrid"))
+        {
+            JsonFields grid = search.Object("provedOnGrid", "angleStepDeg", "pitchStepMm");
+            proof = new GridProof(grid.Number("angleStepDeg"), grid.Number("pitchStepMm"));
+        }
+
+        return new SearchRecord(
+            search.Whole("seed"), search.Whole("effort"), search.Flag("cutShort"), search.Text("method"), proof, search.OptionalNumber("planeUtilisationPercent") ?? 0,
+            search.OptionalNumber("leastGapMm") ?? 0, search.OptionalNumber("freerRowsPanelsPerMetre"));
+    }
+}

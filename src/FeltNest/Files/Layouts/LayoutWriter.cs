@@ -1,0 +1,93 @@
+using FeltNest.Files.Json;
+using FeltNest.Geometry;
+using FeltNest.Layout;
+using FeltNest.Yield;
+
+namespace FeltNest.Files.Layouts;
+
+/// <summary>Writes a layout (schema feltnest/layout/1) with every digit, so that it can be checked from the file alone.</summary>
+public static class LayoutWriter
+{
+    /// <summary>The file's bytes: <c>repeat</c> where one repeat serves the whole width, else <c>bands</c>.</summary>
+    public static byte[] Write(RollLayout layout, YieldFigures yields)
+    {
+        using JsonOutput json = new();
+        json.Text("schema", SchemaName.Layout);
+        json.Objects("panels", layout.Parts, WritePart);
+        json.Object("roll", roll => roll
+            .Number("widthMm", layout.RollWidthMm)
+            .Number("edgeMm", layout.EdgeMm)
+            .Number("usableWidthMm", layout.UsableWidthMm));
+        json.Number("gapMm", layout.GapMm);
+        json.Object("rules", rules => rules
+            .NumberOr("warpAngle", layout.Rules.WarpAngleDeg, "free")
+            .Number("warpToleranceDeg", layout.Rules.WarpToleranceDeg)
+            .Text("rows", EnumWord.Of(layout.Rules.Rows))
+            .Flag("oneWay", layout.Rules.OneWay));
+        if (layout.Bands.Count == 1)
+        {
+            json.Object("repeat", repeat => WriteRepeat(repeat, layout.Bands[0].Repeat));
+        }
+        else
+        {
+            json.Objects("bands", layout.Bands, (item, band) => item
+                .Number("yFromMm", band.YFromMm)
+                .Number("yToMm", band.YToMm)
+                .Object("repeat", repeat => WriteRepeat(repeat, band.Repeat)));
+        }
+
+        json.Object("yield", fields => WriteYield(fields, yields));
+        json.Object("search", fields => WriteSearch(fields, layout.Search));
+        return json.Finish();
+    }
+
+    private static void WritePart(JsonOutput json, LayoutPart part) => json
+        .Text("name", part.Name)
+        .Text("ball", part.Ball)
+        .Number("areaMm2", part.AreaMm2)
+        .Number("perimeterMm", part.PerimeterMm)
+        .Number("massPerAreaGsm", part.MassPerAreaGsm)
+        .NumberOr("warpAngleDeg", part.WarpAngleDeg, "any")
+        .Outline("outline", part.Outline)
+        .Arcs("arcs", part.Arcs?.Vertices ?? part.Outline.Points.Select(p => new ArcVertex(p.X, p.Y, 0)));
+
+    private static void WriteRepeat(JsonOutput json, LayoutRepeat repeat) => json
+        .Number("lengthMm", repeat.LengthMm)
+        .Objects("panels", repeat.Panels, (item, placed) => item
+            .Number("panel", placed.Part)
+            .Number("xMm", placed.XMm)
+            .Number("yMm", placed.YMm)
+            .Number("angleDeg", placed.AngleDeg));
+
+    private static void WriteYield(JsonOutput json, YieldFigures yields) => json
+        .Number("panelsPerMetre", yields.PanelsPerMetre)
+        .Number("ballsPerMetre", yields.BallsPerMetre)
+        .Number("utilisationPercent", yields.UtilisationPercent)
+        .Number("wastePercent", yields.WastePercent)
+        .Object("perThousandBalls", usage => usage
+            .Number("metres", yields.PerThousandBalls.Metres)
+            .Number("squareMetres", yields.PerThousandBalls.SquareMetres)
+            .Number("kilograms", yields.PerThousandBalls.Kilograms))
+        .Object("account", account => account
+            .Number("goodPanelsPercent", yields.Account.GoodPanelsPercent)
+            .Number("betweenPanelsPercent", yields.Account.BetweenPanelsPercent)
+            .Number("unusedEdgePercent", yields.Account.UnusedEdgePercent)
+            .Number("edgeTrimPercent", yields.Account.EdgeTrimPercent));
+
+    private static void WriteSearch(JsonOutput json, SearchRecord search)
+    {
+        json.Number("seed", search.Seed).Number("effort", search.Effort).Flag("cutShort", search.CutShort).Text("method", search.Method);
+        if (search.ProvedOnGrid is { } grid)
+        {
+            json.Object("provedOnGrid", proof => proof.Number("angleStepDeg", grid.AngleStepDeg).Number("pitchStepMm", grid.PitchStepMm));
+        }
+        else
+        {
+            json.Text("provedOnGrid", null);
+        }
+
+        json.Number("planeUtilisationPercent", search.PlaneUtilisationPercent)
+            .Number("leastGapMm", search.LeastGapMm)
+            .Number("freerRowsPanelsPerMetre", search.FreerRowsPanelsPerMetre);
+    }
+}

@@ -1,0 +1,37 @@
+namespace FeltNest.Files;
+
+/// <summary>Guesses which word was meant by a mistyped one.</summary>
+internal static class NearestWord
+{
+    /// <summary>"; did you mean 'x'?" for the nearest word when it is near enough to be a slip of the keys, else nothing.</summary>
+    public static string Hint(string typed, IEnumerable<string> known)
+    {
+        // A word left unfinished, or one slip in three letters, is still the same word.
+        string? best = known.MinBy(word => (IsStart(typed, word) ? 0 : 1, Distance(typed, word)));
+        bool near = best is not null && (IsStart(typed, best) || Distance(typed, best) <= Math.Max(1, best.Length / 3));
+        return near ? $"; did you mean '{best}'?" : string.Empty;
+    }
+
+    private static bool IsStart(string typed, string word) => typed.Length > 2 && word.StartsWith(typed, StringComparison.OrdinalIgnoreCase);
+
+    // Least number of letters added, dropped or changed between two words, capitals aside.
+    private static int Distance(string a, string b)
+    {
+        a = a.ToLowerInvariant();
+        b = b.ToLowerInvariant();
+        int[] row = [.. Enumerable.Range(0, b.Length + 1)];
+        for (int i = 1; i <= a.Length; i++)
+        {
+            int diagonal = row[0];
+            row[0] = i;
+            for (int j = 1; j <= b.Length; j++)
+            {
+                int change = diagonal + (a[i - 1] == b[j - 1] ? 0 : 1);
+                diagonal = row[j];
+                row[j] = Math.Min(change, 1 + Math.Min(row[j], row[j - 1]));
+            }
+        }
+
+        return row[^1];
+    }
+}

@@ -1,0 +1,15 @@
+namespace FeltNest.Files;
+
+/// <summary>Keeps a message on one line and of bearable length, whatever text of the input it quotes.</summary>
+internal static class OneLine
+{
+    // Longest piece of input quoted back, in characters.
+    private const int Longest = 160;
+
+    /// <summary>The text with line breaks and control characters as blanks, cut where it is too long.</summary>
+    public static string Of(string text)
+    {
+        string flat = string.Concat(text.Select(c => char.IsControl(c) ? ' ' : c)).Trim();
+        return flat.Length <= Longest ? flat : flat[..Longest] + "...";
+    }
+}

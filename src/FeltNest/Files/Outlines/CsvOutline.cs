@@ -1,0 +1,73 @@
+using System.Globalization;
+using System.Text;
+using FeltNest.Files.Json;
+using FeltNest.Geometry;
+
+namespace FeltNest.Files.Outlines;
+
+/// <summary>Reads an outline from a CSV of two columns u,v in mm, with or without the line of names.</summary>
+internal static class CsvOutline
+{
+    /// <summary>The points of a file in order.</summary>
+    /// <exception cref="InputException">Names the line that cannot be read.</exception>
+    public static List<Point2> ReadPoints(string path)
+    {
+        string text = Encoding.UTF8.GetString(InputBytes.Read(path).Span);
+        List<Point2> points = [];
+        int number = 0;
+        foreach (string raw in text.Split('\n'))
+        {
+            number++;
+            string line = raw.Trim();
+            if (line.Length == 0 || (points.Count == 0 && IsHeader(line)))
+            {
+                continue;
+            }
+
+            points.Add(PointOf(path, $"line {number}", line));
+            if (points.Count > Outline.MostPoints + 1)
+            {
+                throw new InputException(path, null, $"has more than {Outline.MostPoints} points, which is the most allowed");
+            }
+        }
+
+        return points.Count > 0 ? points : throw new InputException(path, null, "holds no points: lines of u,v in mm are wanted");
+    }
+
+    private static bool IsHeader(string line) => line.Replace(" ", string.Empty, StringComparison.Ordinal).ToLowerInvariant() is "u,v" or "\"u\",\"v\"";
+
+    private static Point2 PointOf(string path, string place, string line)
+    {
+        string shown = OneLine.Of(line);
+        if (line.Contains(';'))
+        {
+            throw new InputException(path, place, $"'{shown}' has a semicolon: separate u and v by a comma and write decimals with a point, as 1.5,2.5");
+        }
+
+        string[] parts = line.Split(',');
+        if (parts.Length > 2)
+        {
+            throw new InputException(path, place, $"'{shown}' has {parts.Length} columns where 2 are wanted; are these decimal commas? write 1.5,2.5");
+        }
+
+        if (parts.Length < 2)
+        {
+            throw new InputException(path, place, $"'{shown}' has 1 column where 2 are wanted: u,v");
+        }
+
+        return new Point2(NumberOf(path, place, "u", parts[0]), NumberOf(path, place, "v", parts[1]));
+    }
+
+    private static double NumberOf(string path, string place, string column, string text)
+    {
+        string shown = OneLine.Of(text.Trim());
+        if (!double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out double value) || !double.IsFinite(value))
+        {
+            throw new InputException(path, $"{place}, {column}", $"'{shown}' is not a number: write it as 12.5");
+        }
+
+        return Math.Abs(value) <= JsonShapes.FarthestMm
+            ? value
+            : throw new InputException(path, $"{place}, {column}", $"{shown} mm is outside -{JsonShapes.FarthestMm} to {JsonShapes.FarthestMm} mm: are these millimetres?");
+    }
+}

@@ -1,0 +1,20 @@
+namespace FeltNest.Files;
+
+/// <summary>Names by which the files say what they are.</summary>
+public static class SchemaName
+{
+    /// <summary>Ball specification.</summary>
+    public const string Ball = "feltnest/ball/1";
+
+    /// <summary>Flat outline.</summary>
+    public const string Outline = "feltnest/outline/1";
+
+    /// <summary>Computed flat panel.</summary>
+    public const string Panel = "feltnest/panel/1";
+
+    /// <summary>Roll layout.</summary>
+    public const string Layout = "feltnest/layout/1";
+
+    /// <summary>Verdict of a check.</summary>
+    public const string Check = "feltnest/check/1";
+}

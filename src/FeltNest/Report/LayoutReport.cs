@@ -1,0 +1,79 @@
+using System.Globalization;
+using FeltNest.Layout;
+using FeltNest.Yield;
+
+namespace FeltNest.Report;
+
+/// <summary>The table a layout prints.</summary>
+public static class LayoutReport
+{
+    /// <summary>The text, lines ending in a line feed.</summary>
+    public static string Text(RollLayout layout, YieldFigures yields)
+    {
+        TextTable table = new();
+        table.Heading($"{layout.Parts[0].Name}: lay over {Number(layout.RollWidthMm)} mm")
+            .Line("usable width", layout.UsableWidthMm, "0.##", "mm", $"edge trim {Number(layout.EdgeMm)} mm each side")
+            .Line("gap", layout.GapMm, "0.###", "mm", FormattableString.Invariant($"least found by the check: {layout.Search.LeastGapMm:0.0000} mm"))
+            .Line("warp angle", Angle(layout.Rules), RuleWords(layout.Rules));
+        foreach (LayoutBand band in layout.Bands)
+        {
+            string place = layout.Bands.Count > 1 ? FormattableString.Invariant($", {band.YFromMm:0.#} to {band.YToMm:0.#} mm") : string.Empty;
+            table.Line($"repeat{place}", band.Repeat.LengthMm, "0.000", "mm", $"{band.Repeat.Panels.Count} panels at {Tilts(band.Repeat)}");
+        }
+
+        FeltUsage felt = yields.PerThousandBalls;
+        table.Heading("Yield (full roll width, one repeat, before roll ends and faults)")
+            .Line("cuts per metre", yields.PanelsPerMetre, "0.000", string.Empty, "panels per running metre")
+            .Line("balls per metre", yields.BallsPerMetre, "0.000", string.Empty, "pairs of one class")
+            .Line("felt per thousand balls", felt.Metres, "0.00", "m")
+            .Line(string.Empty, felt.SquareMetres, "0.00", "m2")
+            .Line(string.Empty, felt.Kilograms is { } kilograms ? kilograms.ToString("0.00", CultureInfo.InvariantCulture) + " kg" : "not known", felt.Kilograms is null ? "mass per area of the felt not given" : string.Empty);
+
+        WasteAccount account = yields.Account;
+        table.Heading("Where the cloth goes (per cent of the full roll width)")
+            .Line("good panels", account.GoodPanelsPercent, "0.00", "%", "utilisation")
+            .Line("web between panels", account.BetweenPanelsPercent, "0.00", "%")
+            .Line("unused edge", account.UnusedEdgePercent, "0.00", "%")
+            .Line("edge trim", account.EdgeTrimPercent, "0.00", "%")
+            .Line("waste", yields.WastePercent, "0.00", "%", "the last three together");
+
+        table.Heading("How it was found");
+        SearchLines(table, layout);
+        return table.ToString();
+    }
+
+    private static void SearchLines(TextTable table, RollLayout layout)
+    {
+        SearchRecord search = layout.Search;
+        table.Note($"{search.Method} (effort {search.Effort}, seed {search.Seed}).");
+        if (search.CutShort)
+        {
+            table.Note("Cut short: the best so far, not promised to repeat.");
+        }
+
+        if (search.ProvedOnGrid is { } grid)
+        {
+            table.Note($"No better row lay exists on the grid of {Number(grid.AngleStepDeg)} degrees and {Number(grid.PitchStepMm)} mm.");
+        }
+
+        table.Note(FormattableString.Invariant($"Best lattice in the infinite plane with this gap: {search.PlaneUtilisationPercent:0.00} % utilisation (a reference, not a bound)."));
+        if (search.FreerRowsPanelsPerMetre is { } freer)
+        {
+            table.Note(FormattableString.Invariant($"Rows of any angle (--rows any) would give {freer:0.000} cuts per metre."));
+        }
+    }
+
+    private static string Angle(LayoutRules rules) => rules.WarpAngleDeg is { } angle ? $"{Number(angle)} deg" : "free";
+
+    private static string RuleWords(LayoutRules rules) =>
+        $"rows {EnumWord.Of(rules.Rows)}{(rules.WarpToleranceDeg > 0 ? $", within {Number(rules.WarpToleranceDeg)} degrees" : string.Empty)}{(rules.OneWay ? ", one way" : string.Empty)}";
+
+    // Tilts of a repeat without the half-turns, in degrees, each once.
+    private static string Tilts(LayoutRepeat repeat) => string.Join(", ", repeat.Panels
+        .Select(p => Math.Round(((p.AngleDeg % 180) + 180) % 180, 2) % 180)
+        .Distinct()
+        .Order()
+        .Select(angle => angle.ToString("0.00", CultureInfo.InvariantCulture))) + " degrees";
+
+    private static string Number(double value) => value.ToString("0.###", CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,82 @@
+using System.Globalization;
+using FeltNest.Ball;
+using FeltNest.Ball.Mass;
+using FeltNest.Ball.Rules;
+using FeltNest.Panel;
+
+namespace FeltNest.Report;
+
+/// <summary>The table a panel prints.</summary>
+public static class PanelReport
+{
+    /// <summary>The text, lines ending in a line feed.</summary>
+    /// <param name="ball">The ball.</param>
+    /// <param name="panel">Its panel.</param>
+    /// <param name="assumed">Fields of the ball file that are assumed rather than sourced.</param>
+    public static string Text(BallSpec ball, FlatPanel panel, IReadOnlyList<string> assumed)
+    {
+        TextTable table = new();
+        string edge = ball.Panel.Flattening == FlatteningMethod.Elastic ? $", edge {EnumWord.Of(ball.Panel.Edge)}" : string.Empty;
+        table.Heading($"{ball.Name}: flat panel ({EnumWord.Of(ball.Panel.Flattening)}{edge})")
+            .Line("length", panel.LengthMm, "0.00", "mm", "as cut, all allowances in")
+            .Line("greatest width", panel.WidthMm, "0.00", "mm")
+            .Line("waist", panel.WaistMm, "0.00", "mm")
+            .Line("area", panel.AreaMm2 / 100, "0.00", "cm2", "one panel; two the same cover the ball")
+            .Line("edge length", panel.PerimeterMm, "0.00", "mm")
+            .Line("outline", $"{panel.Arcs.Vertices.Count} arcs", FormattableString.Invariant($"within {panel.ArcDeviationMm:0.0000} mm of the computed curve"));
+
+        table.Heading("Fitted sphere")
+            .Line("radius", panel.Sphere.RadiusMm, "0.000", "mm", "core, cement and the felt's neutral layer")
+            .Line("seam", panel.Sphere.SeamLengthMm, "0.00", "mm", $"{EnumWord.Of(ball.Seam.Curve)}, zero seam gap")
+            .Line("waist, length, width", FormattableString.Invariant($"{panel.Sphere.WaistMm:0.0}, {panel.Sphere.LengthMm:0.0}, {panel.Sphere.WidthMm:0.0} mm"), "arcs on the sphere")
+            .Line("least seam radius", panel.Sphere.LeastRadiusMm, "0.00", "mm", "geodesic");
+
+        table.Heading("Strain of the felt when it is put on")
+            .Line("greatest stretch", panel.Strain.MaxStretchPercent, "0.00", "%", FormattableString.Invariant($"limit in the ball file {ball.Felt.MaxStretchPercent:0.##} %"))
+            .Line("greatest compression", panel.Strain.MaxCompressionPercent, "0.00", "%", "anywhere")
+            .Line("compression along the edge", panel.Strain.EdgeMaxCompressionPercent, "0.00", "%", FormattableString.Invariant($"limit in the ball file {ball.Felt.MaxEdgeCompressionPercent:0.##} %"))
+            .Line("edge mismatch of a pair", panel.Strain.EdgeMismatchPercent, "0.000", "%", "how unlike two edges are that meet on the ball")
+            .Line("elastic energy", panel.Strain.EnergyNmm, "0.00", "N mm", "one panel")
+            .Line("solved to", panel.Solve.Residual.ToString("0.0e+0", CultureInfo.InvariantCulture), $"degree {panel.Solve.Degree}, {panel.Solve.Unknowns} unknowns, {panel.Solve.Iterations} Newton steps");
+
+        table.Heading("Allowances, in the order applied");
+        foreach (PanelAllowance step in panel.Allowances)
+        {
+            table.Line($"{step.Step} {step.Name}", step.Value, FormattableString.Invariant($"length {step.LengthEffectMm:+0.00;-0.00;0} mm, width {step.WidthEffectMm:+0.00;-0.00;0} mm"));
+        }
+
+        BallLines(table, ball, MassBudget.Of(ball, panel.AreaMm2));
+        if (assumed.Count > 0)
+        {
+            table.Note(string.Empty).Note($"Assumed in the ball file, not sourced: {string.Join(", ", assumed)}.");
+        }
+
+        return table.ToString();
+    }
+
+    private static void BallLines(TextTable table, BallSpec ball, MassBudget mass)
+    {
+        table.Heading($"Finished ball against the rules ({EnumWord.Of(ball.RuleType)})")
+            .Line("felt, both panels", mass.FeltG, "0.0", "g")
+            .Line("cement", mass.CementG, "0.0", "g", "film on the core; edge adhesive not counted")
+            .Line("core", mass.CoreG, "0.0", "g");
+        foreach (RuleFinding finding in RuleCheck.Of(ball, mass))
+        {
+            if (finding.Value is { } value)
+            {
+                table.Line(finding.Quantity, value, "0.0", finding.Unit, VerdictWords.WithLimits(finding));
+            }
+            else
+            {
+                table.Line(finding.Quantity, "-", VerdictWords.WithLimits(finding));
+            }
+        }
+
+        if (RuleTable.Row(ball.RuleType) is { } row)
+        {
+            table.Note($"Row: {row.Source}.");
+        }
+
+        table.Note($"Edition: {RuleTable.Edition}.");
+    }
+}

@@ -1,0 +1,35 @@
+using System.Globalization;
+using FeltNest.Ball;
+using FeltNest.Ball.Mass;
+using FeltNest.Panel;
+
+namespace FeltNest.Report;
+
+/// <summary>What a cutting room should look at before it trusts a panel.</summary>
+public static class PanelWarnings
+{
+    /// <summary>Warnings, the gravest first; empty when there is nothing to warn of.</summary>
+    public static IReadOnlyList<string> Of(BallSpec ball, FlatPanel panel, MassBudget mass)
+    {
+        List<string> lines = [];
+        if (panel.Strain.MaxStretchPercent > ball.Felt.MaxStretchPercent)
+        {
+            lines.Add(Percent("the felt is stretched by up to", panel.Strain.MaxStretchPercent, ball.Felt.MaxStretchPercent));
+        }
+
+        if (panel.Strain.EdgeMaxCompressionPercent > ball.Felt.MaxEdgeCompressionPercent)
+        {
+            lines.Add(Percent("the edge is pushed together by up to", panel.Strain.EdgeMaxCompressionPercent, ball.Felt.MaxEdgeCompressionPercent) + ": it may pucker");
+        }
+
+        if (mass.FeltWarning is { } felt)
+        {
+            lines.Add(felt);
+        }
+
+        return lines;
+    }
+
+    private static string Percent(string what, double value, double limit) =>
+        string.Create(CultureInfo.InvariantCulture, $"{what} {value:0.0} %, more than the {limit:0.0} % the ball file allows");
+}

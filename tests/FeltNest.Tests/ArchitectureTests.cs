@@ -1,0 +1,83 @@
+using System.Text.RegularExpressions;
+using FeltNest.Tests.Files;
+using Xunit;
+
+namespace FeltNest.Tests;
+
+/// <summary>Who may know whom: a stage knows the stages before it and the two floors; heavy packages are named where they belong and nowhere else.</summary>
+public sealed partial class ArchitectureTests
+{
+    private static readonly string[] Stages = ["Ball", "Seam", "Panel", "Layout", "Yield", "Cost", "Rolls", "Die"];
+    private static readonly string[] Floors = ["Geometry", "Numerics"];
+    private static readonly string[] Surfaces = ["Drawing", "Report", "Files"];
+
+    private static string Library { get; } = RepositoryFile.PathOf("src", "FeltNest");
+
+    [Fact]
+    public void A_stage_knows_only_the_stages_before_it_and_the_floors()
+    {
+        foreach ((string file, string folder, string used) in References())
+        {
+            bool allowed = folder == used || used.Length == 0 || Floors.Contains(used)
+                || (Stages.Contains(folder) && Stages.Contains(used) && Array.IndexOf(Stages, used) < Array.IndexOf(Stages, folder))
+                || (Surfaces.Contains(folder) && Stages.Contains(used));
+            Assert.True(allowed, $"{file} ({folder}) names {used}");
+        }
+    }
+
+    [Fact]
+    public void Every_type_lives_in_the_namespace_of_its_folder()
+    {
+        foreach (string file in Sources())
+        {
+            string expected = "FeltNest." + Path.GetRelativePath(Path.GetDirectoryName(Library)!, Path.GetDirectoryName(file)!).Replace('/', '.')["FeltNest".Length..].TrimStart('.');
+            Assert.Contains($"namespace {expected.TrimEnd('.')};", File.ReadAllText(file), StringComparison.Ordinal);
+        }
+    }
+
+    [Theory]
+    [InlineData("SkiaSharp", "Drawing")]
+    [InlineData("Google.OrTools", "Layout,Cost,Rolls")]
+    [InlineData("NetTopologySuite", "Geometry")]
+    public void A_heavy_package_is_named_only_where_it_belongs(string package, string folders)
+    {
+        string[] named = [.. Sources()
+            .Where(file => File.ReadAllText(file).Contains($"using {package}", StringComparison.Ordinal))
+            .Where(file => !(package == "NetTopologySuite" && Path.GetFileNameWithoutExtension(file).EndsWith("Check", StringComparison.Ordinal)))
+            .Select(FolderOf)];
+
+        Assert.NotEmpty(named);
+        Assert.All(named, folder => Assert.Contains(folder, folders.Split(',')));
+    }
+
+    [Fact]
+    public void The_library_knows_no_console_no_clock_and_no_current_folder()
+    {
+        foreach (string file in Sources())
+        {
+            Assert.DoesNotMatch(@"\bConsole\.|\bDateTime\.|\bDateTimeOffset\.|\bStopwatch\b|CurrentDirectory|\bEnvironment\.GetCommandLineArgs", File.ReadAllText(file));
+        }
+    }
+
+    [Fact]
+    public void No_folder_holds_more_than_twelve_files_and_no_file_more_than_three_hundred_lines()
+    {
+        Assert.All(Sources().GroupBy(Path.GetDirectoryName), folder => Assert.True(folder.Count() <= 12, $"{folder.Key}: {folder.Count()} files"));
+        Assert.All(Sources(), file => Assert.True(File.ReadLines(file).Count() <= 300, file));
+    }
+
+    private static IEnumerable<string> Sources() => Directory.EnumerateFiles(Library, "*.cs", SearchOption.AllDirectories)
+        .Where(file => !file.Contains("/obj/", StringComparison.Ordinal) && !file.Contains("/bin/", StringComparison.Ordinal));
+
+    private static string FolderOf(string file) => Path.GetRelativePath(Library, file).Split('/') is { Length: > 1 } parts ? parts[0] : string.Empty;
+
+    private static IEnumerable<(string File, string Folder, string Used)> References() =>
+        from file in Sources()
+        from Match match in Names().Matches(File.ReadAllText(file))
+        let used = match.Groups[1].Value
+        where FolderOf(file).Length > 0 && (Stages.Contains(used) || Floors.Contains(used) || Surfaces.Contains(used))
+        select (file, FolderOf(file), used);
+
+    [GeneratedRegex(@"\bFeltNest\.(\w+)")]
+    private static partial Regex Names();
+}

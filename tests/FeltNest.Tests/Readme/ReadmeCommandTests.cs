@@ -1,0 +1,75 @@
+using System.Diagnostics;
+using FeltNest.Tests.Files;
+using Xunit;
+
+namespace FeltNest.Tests.Readme;
+
+/// <summary>Every feltnest command of the README runs, in its order, in a folder that holds nothing but the shapes.</summary>
+public sealed class ReadmeCommandTests : IDisposable
+{
+    private const string Run = "dotnet run --project src/FeltNest.Cli -c Release -- ";
+
+    private readonly TempFolder folder = new();
+
+    public void Dispose() => folder.Dispose();
+
+    [Fact]
+    public async Task Every_command_of_the_readme_runs()
+    {
+        foreach (string kind in new[] { "balls", "outlines" })
+        {
+            Directory.CreateDirectory(folder.Path($"shapes/{kind}"));
+            foreach (string file in Directory.GetFiles(RepositoryFile.PathOf("shapes", kind)))
+            {
+                File.Copy(file, folder.Path($"shapes/{kind}/{Path.GetFileName(file)}"));
+            }
+        }
+
+        string[] commands = [.. Commands()];
+        Assert.True(commands.Length >= 7, "the README shows its commands in fenced blocks");
+        foreach (string command in commands)
+        {
+            (int code, string messages) = await RunAsync(command);
+            Assert.True(code == 0, $"{command}: exit code {code}: {messages}");
+        }
+
+        Assert.True(File.Exists(folder.Path("output/type-2-w1500-g4/layout.png")), "the main command writes where the README says");
+    }
+
+    private static IEnumerable<string> Commands()
+    {
+        bool fenced = false;
+        foreach (string line in File.ReadLines(RepositoryFile.PathOf("README.md")))
+        {
+            if (line.StartsWith("```", StringComparison.Ordinal))
+            {
+                fenced = !fenced;
+            }
+            else if (fenced && line.StartsWith(Run, StringComparison.Ordinal))
+            {
+                yield return line[Run.Length..];
+            }
+            else if (fenced && line.StartsWith("feltnest ", StringComparison.Ordinal))
+            {
+                yield return line["feltnest ".Length..];
+            }
+        }
+    }
+
+    private async Task<(int Code, string Messages)> RunAsync(string command)
+    {
+        string program = Path.Combine(AppContext.BaseDirectory, "FeltNest.Cli.dll");
+        ProcessStartInfo start = new("dotnet", [program, .. command.Split(' ', StringSplitOptions.RemoveEmptyEntries)])
+        {
+            WorkingDirectory = folder.Root,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+        };
+        using Process process = Process.Start(start)!;
+        Task<string> results = process.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken);
+        string messages = await process.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken);
+        await results;
+        await process.WaitForExitAsync(TestContext.Current.CancellationToken);
+        return (process.ExitCode, messages);
+    }
+}
