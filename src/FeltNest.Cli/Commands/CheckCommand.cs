@@ -1,7 +1,7 @@
 using System.CommandLine;
 using System.Text;
 using FeltNest.Files.Layouts;
-using FeltNest.Layout;
+using FeltNest.Layout.Check;
 using FeltNest.Report;
 using FeltNest.Yield;
 
@@ -26,7 +26,7 @@ internal static class CheckCommand
         LayoutInput input = LayoutReader.Read(path);
         LayoutVerdict geometry = LayoutCheck.Verify(input.Layout);
         string[] violations = [.. geometry.Violations, .. StatedYield.Contradictions(input, YieldAccount.Of(input.Layout))];
-        LayoutVerdict verdict = geometry with { Passed = geometry.Passed && violations.Length == 0, Violations = violations };
+        LayoutVerdict verdict = geometry with { Violations = violations };
         if (json)
         {
             terminal.Results.Write(Encoding.UTF8.GetString(CheckWriter.Write(verdict)));

@@ -1,4 +1,5 @@
 using FeltNest.Layout;
+using FeltNest.Layout.Check;
 
 namespace FeltNest.Report;
 

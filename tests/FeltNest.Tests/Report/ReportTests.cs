@@ -1,5 +1,4 @@
 using FeltNest.Ball.Mass;
-using FeltNest.Layout;
 using FeltNest.Report;
 using FeltNest.Tests.Drawing;
 using FeltNest.Tests.Files;
@@ -78,7 +77,7 @@ public sealed class ReportTests
     [Fact]
     public void A_check_lists_every_violation()
     {
-        string flat = Flat(CheckReport.Text("a.json", SampleLayout.OneRepeat, new LayoutVerdict(false, 3.9, ["one", "two"])));
+        string flat = Flat(CheckReport.Text("a.json", SampleLayout.OneRepeat, new LayoutVerdict(3.9, 2, ["one", "two"])));
 
         Assert.Contains("verdict violated", flat, StringComparison.Ordinal);
         Assert.Contains("least gap found 3.9000 mm", flat, StringComparison.Ordinal);

@@ -1,5 +1,5 @@
 using FeltNest.Files.Json;
-using FeltNest.Layout;
+using FeltNest.Layout.Check;
 
 namespace FeltNest.Files.Layouts;
 
