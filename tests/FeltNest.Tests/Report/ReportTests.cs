@@ -1,3 +1,4 @@
+using FeltNest.Layout.Check;
 using FeltNest.Ball.Mass;
 using FeltNest.Report;
 using FeltNest.Tests.Drawing;
