@@ -2,6 +2,8 @@ using FeltNest.Layout.Check;
 using FeltNest.Layout.Plane;
 using FeltNest.Layout.Polish;
 using FeltNest.Layout.Rows;
+using FeltNest.Layout.Rows.Mixed;
+using FeltNest.Layout.Rows.Tables;
 
 namespace FeltNest.Layout;
 

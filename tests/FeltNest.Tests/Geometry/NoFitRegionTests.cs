@@ -1,4 +1,5 @@
 using FeltNest.Geometry;
+using FeltNest.Geometry.NoFit;
 using Xunit;
 
 namespace FeltNest.Tests.Geometry;

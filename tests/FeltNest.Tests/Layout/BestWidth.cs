@@ -2,6 +2,7 @@ using FeltNest.Geometry;
 using FeltNest.Layout;
 using FeltNest.Layout.Polish;
 using FeltNest.Layout.Rows;
+using FeltNest.Layout.Rows.Tables;
 
 namespace FeltNest.Tests.Layout;
 
@@ -10,24 +11,33 @@ internal static class BestWidth
 {
     internal static double Utilisation(Outline part, int rows)
     {
-        RowLattice start = new(0, rows, 1, 0, 0);
-        double width = 0, best = 0, extent = part.MaxX - part.MinX;
+        double extent = part.MaxX - part.MinX;
+        List<(double Utilisation, double Width, RowLattice Rows)> starts = [];
         for (int i = 0; i < 180; i++)
         {
             TiltRows tilt = new(TurnedPart.Make(part, Math.PI * i / 180, extent / 300, 0));
+            (double Utilisation, double Width, RowLattice? Rows) best = default;
             for (double step = extent / 5; step < (rows == 1 ? (extent / 5) + 0.1 : extent); step += extent / 100)
             {
-                double tried = tilt.Height + ((rows - 1) * step);
-                if (tilt.Fit(rows, tried) is { } fit && rows / (fit.Pitch * tried) > best)
+                double width = tilt.Height + ((rows - 1) * step);
+                if (tilt.Fit(rows, width) is { } fit && rows * part.Area / (fit.Pitch * width) > best.Utilisation)
                 {
-                    (start, width, best) = (fit, tried, rows / (fit.Pitch * tried));
+                    best = (rows * part.Area / (fit.Pitch * width), width, fit);
                 }
             }
+
+            starts.Add((best.Utilisation, best.Width, best.Rows!));
         }
 
-        double low = width * (1 - (0.02 / rows)), high = width * (1 + (0.02 / rows)), ratio = (Math.Sqrt(5) - 1) / 2, most = 0;
+        return starts.OrderByDescending(s => s.Utilisation).Take(12).Max(s => Refined(part, s.Width, s.Rows));
+    }
+
+    private static double Refined(Outline part, double width, RowLattice start)
+    {
+        int rows = start.Rows;
+        double low = width * (1 - (0.03 / rows)), high = width * (1 + (0.03 / rows)), ratio = (Math.Sqrt(5) - 1) / 2, most = 0;
         double a = high - (ratio * (high - low)), b = low + (ratio * (high - low)), atA = Polished(a), atB = Polished(b);
-        for (int i = 0; i < 16; i++)
+        for (int i = 0; i < 14; i++)
         {
             (low, high, a, b, atA, atB) = atA > atB ? (low, b, b - (ratio * (b - low)), a, double.NaN, atA) : (a, high, b, a + (ratio * (high - a)), atB, double.NaN);
             atA = double.IsNaN(atA) ? Polished(a) : atA;

@@ -1,5 +1,5 @@
-using FeltNest.Layout.Check;
 using FeltNest.Ball.Mass;
+using FeltNest.Layout.Check;
 using FeltNest.Report;
 using FeltNest.Tests.Drawing;
 using FeltNest.Tests.Files;

@@ -1,5 +1,6 @@
 using FeltNest.Layout.Polish;
 using FeltNest.Layout.Rows;
+using FeltNest.Layout.Rows.Tables;
 
 namespace FeltNest.Layout.Plane;
 

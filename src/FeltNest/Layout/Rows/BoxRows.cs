@@ -1,4 +1,5 @@
 using FeltNest.Geometry;
+using FeltNest.Layout.Rows.Tables;
 
 namespace FeltNest.Layout.Rows;
 

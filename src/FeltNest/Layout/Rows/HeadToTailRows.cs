@@ -1,5 +1,7 @@
 using FeltNest.Geometry;
+using FeltNest.Geometry.NoFit;
 using FeltNest.Layout.Polish;
+using FeltNest.Layout.Rows.Tables;
 
 namespace FeltNest.Layout.Rows;
 
@@ -46,6 +48,15 @@ internal static class HeadToTailRows
     {
         Outline plain = part.Points.Count <= 60 ? part : Outline.From(PolygonSets.Simplified(part.Points, extent / 1000));
         NoFitRegion region = NoFitRegion.Of(plain, plain.Turned(Math.PI));
+        if (gap == 0)
+        {
+            // Exact fits into a pocket: the only allowed places there.
+            foreach (Point2 tight in region.IsolatedPoints.Concat(region.Slits.SelectMany(s => new[] { s.From, s.To })))
+            {
+                yield return tight;
+            }
+        }
+
         foreach (Point2[] ring in region.Rings)
         {
             IEnumerable<Point2[]> grown = gap > 0 ? PolygonSets.Offset(ring, gap) : [ring];

@@ -1,5 +1,6 @@
 using FeltNest.Geometry;
 using FeltNest.Layout.Polish;
+using FeltNest.Layout.Rows.Tables;
 
 namespace FeltNest.Layout.Rows;
 

@@ -1,4 +1,4 @@
-namespace FeltNest.Geometry;
+namespace FeltNest.Geometry.NoFit;
 
 /// <summary>One convex piece of a no-fit region: the sum of a convex piece and the negative of another.</summary>
 internal sealed class ConvexSum

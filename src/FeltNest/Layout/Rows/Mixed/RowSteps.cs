@@ -1,4 +1,4 @@
-namespace FeltNest.Layout.Rows;
+namespace FeltNest.Layout.Rows.Mixed;
 
 /// <summary>Least steps between kinds of row at one pitch, with the model that puts them in sequence.</summary>
 internal sealed class RowSteps

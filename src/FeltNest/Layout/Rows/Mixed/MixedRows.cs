@@ -1,6 +1,7 @@
 using FeltNest.Geometry;
+using FeltNest.Layout.Rows.Tables;
 
-namespace FeltNest.Layout.Rows;
+namespace FeltNest.Layout.Rows.Mixed;
 
 /// <summary>Rows of different tilts in one lay at a common pitch.</summary>
 internal static class MixedRows

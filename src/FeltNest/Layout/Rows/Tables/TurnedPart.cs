@@ -1,6 +1,6 @@
 using FeltNest.Geometry;
 
-namespace FeltNest.Layout.Rows;
+namespace FeltNest.Layout.Rows.Tables;
 
 /// <summary>A part, or a pair of parts, at one tilt, its upper and lower boundary sampled on a grid along the roll. Sampling serves to find good starts; what is kept is polished exactly.</summary>
 internal sealed class TurnedPart

@@ -1,4 +1,4 @@
-namespace FeltNest.Geometry;
+namespace FeltNest.Geometry.NoFit;
 
 /// <summary>A straight piece of allowed places inside a no-fit region, without area: the moving part fits exactly between two sides.</summary>
 /// <param name="From">One end, mm.</param>

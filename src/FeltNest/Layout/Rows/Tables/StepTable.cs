@@ -1,6 +1,6 @@
 using System.Numerics;
 
-namespace FeltNest.Layout.Rows;
+namespace FeltNest.Layout.Rows.Tables;
 
 /// <summary>How far above one part another must stand, as a function of its shift along the roll: the upper boundary of the no-fit region, gap included, sampled.</summary>
 internal sealed class StepTable

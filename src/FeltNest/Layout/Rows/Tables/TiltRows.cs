@@ -1,4 +1,4 @@
-namespace FeltNest.Layout.Rows;
+namespace FeltNest.Layout.Rows.Tables;
 
 /// <summary>All row layouts of one part (or pair of parts) at one tilt, one of it per pitch in every row, from one sampled step table.</summary>
 internal sealed class TiltRows

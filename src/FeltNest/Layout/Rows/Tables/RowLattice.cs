@@ -1,4 +1,4 @@
-namespace FeltNest.Layout.Rows;
+namespace FeltNest.Layout.Rows.Tables;
 
 /// <summary>Parallel rows of parallel panels, each row the same step and shift from the one below.</summary>
 /// <param name="Tilt">Tilt of every panel, radians.</param>

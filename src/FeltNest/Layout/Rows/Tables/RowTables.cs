@@ -1,6 +1,6 @@
 using FeltNest.Geometry;
 
-namespace FeltNest.Layout.Rows;
+namespace FeltNest.Layout.Rows.Tables;
 
 /// <summary>Step tables of a part for all tilts on the grid, and the parallel row layouts they promise.</summary>
 internal sealed class RowTables

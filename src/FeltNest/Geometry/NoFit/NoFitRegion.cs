@@ -1,4 +1,4 @@
-namespace FeltNest.Geometry;
+namespace FeltNest.Geometry.NoFit;
 
 /// <summary>All places of a moving part's reference point (its own origin) at which it would overlap a standing part. The region is open: its boundary, the
 /// slits and the isolated points in it are places where the parts touch and do not overlap.</summary>

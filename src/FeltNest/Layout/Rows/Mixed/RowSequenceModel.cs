@@ -1,6 +1,6 @@
 using Google.OrTools.Graph;
 
-namespace FeltNest.Layout.Rows;
+namespace FeltNest.Layout.Rows.Mixed;
 
 /// <summary>Chooses the kind of every row, from the lower edge up, so that a given count of rows needs the least width.</summary>
 /// <remarks>A layered network, one layer a row and one node a kind (or a pair of kinds), an arc the step between two kinds; one unit of flow from the lower to the upper edge is

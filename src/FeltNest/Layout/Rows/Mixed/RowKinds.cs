@@ -1,4 +1,5 @@
-namespace FeltNest.Layout.Rows;
+using FeltNest.Layout.Rows.Tables;
+namespace FeltNest.Layout.Rows.Mixed;
 
 /// <summary>The kinds of row a sequence may choose from: one part at several tilts, with the step tables of every two.</summary>
 internal sealed class RowKinds

@@ -1,4 +1,4 @@
-namespace FeltNest.Geometry;
+namespace FeltNest.Geometry.NoFit;
 
 /// <summary>Cuts an outline into convex pieces whose closures cover it and whose interiors are disjoint.</summary>
 /// <remarks>Triangles merged along diagonals that are not needed: S. Hertel and K. Mehlhorn, <i>Fast triangulation of simple polygons</i>, FCT 1983,
