@@ -10,11 +10,14 @@ namespace FeltNest.Layout.Rows;
 /// <i>Cut out waste!</i>, O.R. Insight 5, 1992, and T. J. Nye (2000) treat the pairing of turned blanks in strips the same way.</remarks>
 internal static class HeadToTailRows
 {
+    // As for single parts: deeper than this share of the loose step, pairs no longer stand in each other's openings.
+    private const double DeepestStep = 0.5;
+
     /// <summary>The most promising layouts of pairs over the roll, best first.</summary>
     internal static List<LayStart> Best(LayoutRequest request, TiltRange tilts, SearchEffort effort)
     {
         double width = request.UsableWidthMm;
-        return [.. Pairs(request, tilts, effort).SelectMany(pair => Fits(pair, width))
+        return [.. Pairs(request, tilts, effort).SelectMany(pair => pair.Rows.Fits(width, DeepestStep).Select(rows => (Rows: rows, pair.Offset)))
             .OrderByDescending(f => f.Rows.Density).Take(effort.Starts)
             .Select(f => new LayStart(
                 "head-to-tail rows, polished", 2 * f.Rows.Density, RowModels.HeadToTail(request, f.Rows, f.Offset, tilts),
@@ -75,21 +78,6 @@ internal static class HeadToTailRows
                     next -= along.Length;
                 }
             }
-        }
-    }
-
-    private static IEnumerable<(RowLattice Rows, Point2 Offset)> Fits((TiltRows Rows, Point2 Offset) pair, double width)
-    {
-        double loose = Math.Max(pair.Rows.Plane().Step, 1e-3 * pair.Rows.Height), best = 0;
-        for (int count = Math.Max(1, (int)Math.Floor((width - pair.Rows.Height) / loose)); ; count++)
-        {
-            if (pair.Rows.Fit(count, width) is not { } fit || fit.Pitch > pair.Rows.WidestPitch || fit.Density < best)
-            {
-                yield break;
-            }
-
-            best = fit.Density;
-            yield return (fit, pair.Offset);
         }
     }
 }

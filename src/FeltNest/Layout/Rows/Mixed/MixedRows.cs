@@ -9,6 +9,9 @@ internal static class MixedRows
     // Sampled tables read up to this share low, so sequences down to it below the best are worth polishing.
     private const double WorthPolishing = 0.985;
 
+    // Sequences of more arcs than this are not modelled: with hundreds of rows a change of tilt in a few of them gains nothing that could be seen.
+    private const int MostArcs = 60_000;
+
     /// <summary>The most promising row sequences with at least two tilts, best first.</summary>
     internal static List<LayStart> Best(LayoutRequest request, RowTables tables, TiltRange tilts, SearchEffort effort, double toBeat, CancellationToken stop)
     {
@@ -49,7 +52,7 @@ internal static class MixedRows
         for (int rows = Math.Max(2, (int)Math.Ceiling(least * pitch)); ; rows++)
         {
             steps ??= kinds.StepsAt(pitch);
-            if (!steps.MayFit(rows, width) || steps.Model.Least(rows) is not { } answer || answer.Width > width)
+            if (kinds.Count * kinds.Count * rows > MostArcs || !steps.MayFit(rows, width) || steps.Model.Least(rows) is not { } answer || answer.Width > width)
             {
                 yield break;
             }

@@ -30,6 +30,9 @@ internal sealed class RowKinds
         });
     }
 
+    /// <summary>How many kinds.</summary>
+    internal int Count => kinds.Length;
+
     /// <summary>Tilt of a kind, radians, its half-turn included.</summary>
     internal double Tilt(int kind) => kinds[kind].Tilt;
 

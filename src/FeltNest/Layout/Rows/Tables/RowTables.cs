@@ -5,8 +5,8 @@ namespace FeltNest.Layout.Rows.Tables;
 /// <summary>Step tables of a part for all tilts on the grid, and the parallel row layouts they promise.</summary>
 internal sealed class RowTables
 {
-    // Row counts whose density falls this far below the best of their tilt are not followed further: pitch grows faster than rows from there on.
-    private const double WorthFollowing = 0.85;
+    // Rows are pushed into each other until their step is this share of the step at the least pitch; deeper, parts of the kind cut here no longer fit.
+    private const double DeepestStep = 0.25;
 
     private readonly LayoutRequest request;
     private readonly TiltRow[] rows;
@@ -72,24 +72,12 @@ internal sealed class RowTables
     private SortedDictionary<int, RowLattice> Fits(TiltRows tilt)
     {
         SortedDictionary<int, RowLattice> fits = [];
-        double width = request.UsableWidthMm, best = 0;
-        if (tilt.Height > width)
+        foreach (RowLattice fit in tilt.Fits(request.UsableWidthMm, DeepestStep))
         {
-            return fits;
+            fits[fit.Rows] = fit;
         }
 
-        double loose = Math.Max(tilt.Plane().Step, 1e-3 * tilt.Height);
-        for (int count = Math.Max(1, (int)Math.Floor((width - tilt.Height) / loose)); ; count++)
-        {
-            RowLattice? fit = tilt.Fit(count, width);
-            if (fit is null || fit.Pitch > tilt.WidestPitch || fit.Density < WorthFollowing * best)
-            {
-                return fits;
-            }
-
-            best = Math.Max(best, fit.Density);
-            fits[count] = fit;
-        }
+        return fits;
     }
 
     private sealed record TiltRow(TiltRows Tables, SortedDictionary<int, RowLattice> Fits);

@@ -25,6 +25,9 @@ internal sealed class StepTable
     /// <summary>Distance between samples, mm.</summary>
     internal double Grid => grid;
 
+    /// <summary>Greatest step at any shift.</summary>
+    internal double Highest => steps.Max();
+
     /// <summary>The table for <paramref name="above"/> over <paramref name="below"/>.</summary>
     internal static StepTable Make(TurnedPart below, TurnedPart above)
     {

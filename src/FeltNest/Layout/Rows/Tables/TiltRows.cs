@@ -3,6 +3,9 @@ namespace FeltNest.Layout.Rows.Tables;
 /// <summary>All row layouts of one part (or pair of parts) at one tilt, one of it per pitch in every row, from one sampled step table.</summary>
 internal sealed class TiltRows
 {
+    // Layouts below this share of the best of their tilt are not looked for pitch by pitch.
+    private const double WorthScanning = 0.98;
+
     private readonly TurnedPart part;
     private readonly StepTable steps;
 
@@ -23,10 +26,11 @@ internal sealed class TiltRows
     /// <summary>Pitch beyond which rows stand in each other's openings and a row count has no meaning any more.</summary>
     internal double WidestPitch => steps.MaxShift - steps.MinShift;
 
-    /// <summary>Least pitch at which <paramref name="rows"/> rows fit a free width, with the shift and step from row to row; null when they never do.</summary>
-    internal RowLattice? Fit(int rows, double width)
+    /// <summary>Least pitch at which <paramref name="rows"/> rows fit a free width, with the shift and step from row to row; null when they never do, or only above
+    /// <paramref name="mostPitch"/> with rows that reach past their neighbours.</summary>
+    internal RowLattice? Fit(int rows, double width, double mostPitch = 0)
     {
-        double room = width - Height;
+        double room = Room(width);
         if (room < 0)
         {
             return null;
@@ -38,8 +42,25 @@ internal sealed class TiltRows
         }
 
         double step = room / (rows - 1);
-        return LeastPitch(step) is { } found ? new RowLattice(Tilt, rows, found.Pitch, found.Shift, step) : null;
+        return (LeastPitch(step) ?? DeepPitch(step, mostPitch)) is { } found ? new RowLattice(Tilt, rows, found.Pitch, found.Shift, step) : null;
     }
+
+    /// <summary>Fits of every row count, from the last that leaves the rows loose to the one whose step is <paramref name="deepest"/> of the loose step.</summary>
+    internal IEnumerable<RowLattice> Fits(double width, double deepest)
+    {
+        double loose = Math.Max(Plane().Step, 1e-3 * Height), room = Room(width), best = 0;
+        for (int rows = Math.Max(1, (int)Math.Floor(room / loose)); room >= 0 && rows <= 1 + (room / (deepest * loose)); rows++)
+        {
+            if (Fit(rows, width, Math.Min(WidestPitch, rows / (WorthScanning * best))) is { } fit && fit.Pitch <= WidestPitch)
+            {
+                best = Math.Max(best, fit.Density);
+                yield return fit;
+            }
+        }
+    }
+
+    // A part that fills the width exactly may miss it by rounding; a sample more is let through, the polish restores it.
+    private double Room(double width) => width - Height is < 0 and var room && room > -steps.Grid ? 0 : width - Height;
 
     /// <summary>The densest lattice of the plane that has <see cref="OwnPitch"/> along the row.</summary>
     internal RowLattice Plane()
@@ -83,6 +104,31 @@ internal sealed class TiltRows
             if (best is { } shift && !OverlapsNextButOne(shift, step, pitch))
             {
                 return (pitch, shift);
+            }
+        }
+
+        return null;
+    }
+
+    // Rows that reach past their neighbours meet the rows beyond too: pitch by pitch and shift by shift, every row that can be met is asked.
+    private (double Pitch, double Shift)? DeepPitch(double step, double mostPitch)
+    {
+        int deep = (int)(steps.Highest / step);
+        double narrow = steps.Above(step + steps.Grid) is [var only] ? only.To - only.From : 0;
+        for (double pitch = Math.Max(OwnPitch, narrow); pitch <= mostPitch; pitch += steps.Grid)
+        {
+            for (double shift = 0; shift < pitch; shift += steps.Grid)
+            {
+                bool open = true;
+                for (int n = 1; n <= deep && open; n++)
+                {
+                    open = steps.AtRow(n * shift, pitch) <= (n * step) + steps.Grid;
+                }
+
+                if (open)
+                {
+                    return (pitch, shift);
+                }
             }
         }
 

@@ -1,0 +1,104 @@
+using FeltNest.Geometry;
+using FeltNest.Layout;
+using FeltNest.Layout.Check;
+using Xunit;
+
+namespace FeltNest.Tests.Layout.Check;
+
+/// <summary>Layouts that break one promise each must be caught, and the same layouts unbroken must pass.</summary>
+public sealed class LayoutCheckTests
+{
+    private static readonly Outline Square = Outline.From([new(-10, -10), new(10, -10), new(10, 10), new(-10, 10)]);
+
+    [Fact]
+    public void Squares_side_by_side_pass_with_a_gap_and_without()
+    {
+        Assert.Empty(Verify(Lay(24, 4)).Violations);
+        Assert.Equal(4, Verify(Lay(24, 4)).LeastGapMm, 1e-9);
+        Assert.Empty(Verify(Lay(20, 0)).Violations);
+    }
+
+    [Theory]
+    [InlineData(23.9, 4)]
+    [InlineData(24 - 2e-4, 4)]
+    [InlineData(20 - 2e-4, 0)]
+    [InlineData(10, 0)]
+    public void Squares_too_near_to_their_copies_are_caught(double length, double gap) => Assert.NotEmpty(Verify(Lay(length, gap)).Violations);
+
+    [Fact]
+    public void A_part_inside_another_is_caught_at_gap_0()
+    {
+        RollLayout layout = Lay(30, 0) with { Parts = [Part(Square), Part(Outline.From([new(-1, -1), new(1, -1), new(1, 1), new(-1, 1)]))] };
+        layout = With(layout, new PlacedPanel(0, 0, 20, 0), new PlacedPanel(1, 0, 20, 0));
+        Assert.NotEmpty(Verify(layout).Violations);
+    }
+
+    [Fact]
+    public void Panels_written_far_along_the_roll_meet_their_neighbours_all_the_same()
+    {
+        RollLayout layout = With(Lay(50, 4), new PlacedPanel(0, 0, 20, 0), new PlacedPanel(0, 1000 + 22, 20, 0));
+        Assert.NotEmpty(Verify(layout).Violations);
+    }
+
+    [Theory]
+    [InlineData(14.9)]
+    [InlineData(25.1)]
+    public void A_panel_over_the_edge_trim_is_caught(double y) => Assert.NotEmpty(Verify(With(Lay(24, 4), new PlacedPanel(0, 0, y, 0))).Violations);
+
+    [Fact]
+    public void A_panel_off_the_warp_angle_is_caught()
+    {
+        LayoutRules rules = new(0, 2, RowRule.Any, false);
+        Assert.Empty(Verify(With(Lay(40, 4, rules), new PlacedPanel(0, 0, 20, 181.9))).Violations);
+        Assert.NotEmpty(Verify(With(Lay(40, 4, rules), new PlacedPanel(0, 0, 20, 2.1))).Violations);
+    }
+
+    [Fact]
+    public void A_half_turn_in_a_one_way_lay_is_caught()
+    {
+        LayoutRules rules = new(null, 0, RowRule.Same, true);
+        Assert.Empty(Verify(With(Lay(60, 4, rules), new PlacedPanel(0, 0, 20, 0), new PlacedPanel(0, 30, 20, 0))).Violations);
+        Assert.NotEmpty(Verify(With(Lay(90, 4, rules), new PlacedPanel(0, 0, 20, 0), new PlacedPanel(0, 30, 20, 180), new PlacedPanel(0, 60, 20, 90))).Violations);
+    }
+
+    [Fact]
+    public void Rows_that_break_their_rule_are_caught()
+    {
+        PlacedPanel[] mixed = [new PlacedPanel(0, 0, 20, 10), new PlacedPanel(0, 40, 20, -10)];
+        Assert.NotEmpty(Verify(With(Lay(80, 4, new LayoutRules(null, 0, RowRule.Same, false), 10), mixed)).Violations);
+        Assert.Empty(Verify(With(Lay(80, 4, new LayoutRules(null, 0, RowRule.Alternate, false), 10), mixed)).Violations);
+        mixed[1] = mixed[1] with { AngleDeg = 20 };
+        Assert.NotEmpty(Verify(With(Lay(80, 4, new LayoutRules(null, 0, RowRule.Alternate, false), 10), mixed)).Violations);
+        Assert.Empty(Verify(With(Lay(80, 4, new LayoutRules(null, 0, RowRule.Any, false), 10), mixed)).Violations);
+    }
+
+    [Fact]
+    public void A_polygon_that_does_not_contain_its_arcs_is_caught()
+    {
+        ArcOutline disc = ArcOutline.From([new(-10, 0, Math.PI), new(10, 0, Math.PI)]);
+        Assert.Empty(Verify(Lay(24, 4) with { Parts = [new LayoutPart("disc", null, disc.ContainingPolygon(0.01), disc, null, null)] }).Violations);
+        Outline chords = Outline.From(Enumerable.Range(0, 90).Select(i => new Point2(10, 0).Turned(Math.PI * i / 45)));
+        Assert.NotEmpty(Verify(Lay(24, 4) with { Parts = [new LayoutPart("disc", null, chords, disc, null, null)] }).Violations);
+        Assert.NotEmpty(Verify(Lay(24, 4) with { Parts = [new LayoutPart("disc", null, disc.ContainingPolygon(0.05), disc, null, null)] }).Violations);
+    }
+
+    [Fact]
+    public void Bands_nearer_than_the_gap_are_caught()
+    {
+        LayoutRepeat low = new(24, [new PlacedPanel(0, 0, 15, 0)]), high = new(25, [new PlacedPanel(0, 0, 39, 0)]), near = new(25, [new PlacedPanel(0, 0, 38, 0)]);
+        RollLayout roll = Lay(24, 4) with { RollWidthMm = 60 };
+        Assert.Empty(Verify(roll with { Bands = [new LayoutBand(5, 27, low), new LayoutBand(27, 55, high)] }).Violations);
+        Assert.NotEmpty(Verify(roll with { Bands = [new LayoutBand(5, 27, low), new LayoutBand(27, 55, near)] }).Violations);
+    }
+
+    private static LayoutVerdict Verify(RollLayout layout) => LayoutCheck.Verify(layout);
+
+    private static LayoutPart Part(Outline outline) => new("part", null, outline, null, null, null);
+
+    private static RollLayout Lay(double length, double gap, LayoutRules? rules = null, double room = 0) => new(
+        [Part(Square)], 40 + room, 5, gap, rules ?? new LayoutRules(null, 0, RowRule.Any, false),
+        [new LayoutBand(5, 35 + room, new LayoutRepeat(length, [new PlacedPanel(0, 0, 20, 0)]))], new SearchRecord(1, 1, false, "by hand", null, 0, 0, null));
+
+    private static RollLayout With(RollLayout layout, params PlacedPanel[] panels) =>
+        layout with { Bands = [layout.Bands[0] with { Repeat = layout.Bands[0].Repeat with { Panels = panels } }] };
+}
