@@ -110,14 +110,16 @@ internal sealed class TiltRows
         return null;
     }
 
-    // Rows that reach past their neighbours meet the rows beyond too: pitch by pitch and shift by shift, every row that can be met is asked.
+    // Rows that reach past their neighbours meet the rows beyond too. Each row still touches the next, so the shift is an end of a closed run; the pitch is
+    // looked for step by step, and every row that can be met is asked.
     private (double Pitch, double Shift)? DeepPitch(double step, double mostPitch)
     {
+        List<(double From, double To)> closed = steps.Above(step + steps.Grid);
         int deep = (int)(steps.Highest / step);
-        double narrow = steps.Above(step + steps.Grid) is [var only] ? only.To - only.From : 0;
-        for (double pitch = Math.Max(OwnPitch, narrow); pitch <= mostPitch; pitch += steps.Grid)
+        double least = Math.Max(OwnPitch, closed.Max(c => c.To - c.From));
+        for (double pitch = least; pitch <= mostPitch; pitch += steps.Grid)
         {
-            for (double shift = 0; shift < pitch; shift += steps.Grid)
+            foreach ((_, double shift) in closed)
             {
                 bool open = true;
                 for (int n = 1; n <= deep && open; n++)
