@@ -25,6 +25,9 @@ public sealed record PanelRequest(
     double ShrinkWeft,
     double? WarpAngle)
 {
+    /// <summary>Greatest compression along the edge, as a part of flat length, 0 to below 1: binds the mated elastic panel. Null for none.</summary>
+    public double? EdgeLimit { get; init; }
+
     /// <summary>The request of a ball.</summary>
     /// <exception cref="InputException">The waist does not fit the sphere, or the felt shrinks unevenly while its panels may lie at any angle.</exception>
     public static PanelRequest For(BallSpec ball)
@@ -44,15 +47,26 @@ public sealed record PanelRequest(
                 $"any, but the felt shrinks {ball.Felt.CureShrinkWarpPercent} % along the warp and {ball.Felt.CureShrinkWeftPercent} % along the weft; an angle is needed"));
         }
 
+        double most = ball.Felt.MaxEdgeCompressionPercent;
+        if (!(most >= 0))
+        {
+            throw new InputException(null, "felt.maxEdgeCompressionPercent", FormattableString.Invariant($"{most}; 0 to 100 is allowed"));
+        }
+
+        double? warpAngle = ball.Panel.WarpAngleDeg * Math.PI / 180;
         return new PanelRequest(
             radius,
             SeamCurve.For(ball.Seam.Curve, waist),
             ball.Panel.Flattening,
             ball.Panel.Edge,
-            FeltLaw.For(ball.Felt),
+            FeltLaw.For(ball.Felt, warpAngle),
             ball.Seam.SeamGapMm,
             ball.Felt.CureShrinkWarpPercent / 100,
             ball.Felt.CureShrinkWeftPercent / 100,
-            ball.Panel.WarpAngleDeg * Math.PI / 180);
+            warpAngle)
+        {
+            // A felt that takes up all of itself has no limit.
+            EdgeLimit = most < 100 ? most / 100 : null,
+        };
     }
 }
