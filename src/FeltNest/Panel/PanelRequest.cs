@@ -33,14 +33,6 @@ public sealed record PanelRequest(
     public static PanelRequest For(BallSpec ball)
     {
         double radius = ball.FittedRadiusMm;
-        (double least, double greatest) = SeamCurve.WaistRange(ball.Seam.Curve);
-        double waist = ball.Seam.WaistMm / radius;
-        if (!(waist >= least && waist <= greatest))
-        {
-            throw new InputException(null, "seam.waistMm", FormattableString.Invariant(
-                $"{ball.Seam.WaistMm} mm on a fitted sphere of radius {radius:0.###} mm; {Math.Ceiling(least * radius * 100) / 100:0.##} to {Math.Floor(greatest * radius * 100) / 100:0.##} mm are allowed"));
-        }
-
         if (ball.Panel.WarpAngleDeg is null && ball.Felt.CureShrinkWarpPercent != ball.Felt.CureShrinkWeftPercent)
         {
             throw new InputException(null, "panel.warpAngleDeg", FormattableString.Invariant(
@@ -56,7 +48,7 @@ public sealed record PanelRequest(
         double? warpAngle = ball.Panel.WarpAngleDeg * Math.PI / 180;
         return new PanelRequest(
             radius,
-            SeamCurve.For(ball.Seam.Curve, waist),
+            SeamCurve.For(ball.Seam, radius),
             ball.Panel.Flattening,
             ball.Panel.Edge,
             FeltLaw.For(ball.Felt, warpAngle),

@@ -159,16 +159,6 @@ public sealed class PanelFlattenerTests
     }
 
     [Fact]
-    public void A_seam_family_that_is_not_built_is_refused()
-    {
-        BallSpec ball = Balls.Usual();
-
-        InputException error = Assert.Throws<InputException>(() => PanelFlattener.Flatten(ball with { Seam = ball.Seam with { Curve = SeamFamily.FourArc } }));
-
-        Assert.Equal("seam.curve", error.Field);
-    }
-
-    [Fact]
     public void A_shear_modulus_given_to_three_digits_is_taken_as_isotropic()
     {
         BallSpec ball = Balls.Usual();
