@@ -9,8 +9,8 @@ internal sealed class ConstrainedNewton
     // Most steps before the solve is given up: sound panels take fewer than 30.
     private const int MostSteps = 200;
 
-    // Conditions this small are met: the energies are of order 0.01 and their gradients are known to about 1e-14.
-    private const double Met = 1e-11;
+    /// <summary>Conditions this small are met: the energies are of order 0.01 and their gradients are known to about 1e-14.</summary>
+    public const double Met = 1e-11;
 
     // Conditions this small are accepted where rounding lets no step improve them.
     private const double NearlyMet = 1e-8;
@@ -39,14 +39,18 @@ internal sealed class ConstrainedNewton
     }
 
     /// <summary>Finds the minimum nearest to a start.</summary>
+    /// <param name="start">Where to start.</param>
+    /// <param name="until">Greatest violation of the conditions that ends the solve; <see cref="Met"/> where the result is wanted for itself.</param>
     /// <exception cref="NoAnswerException">The start has no value, or no minimum was reached.</exception>
-    public NewtonResult Minimise(ReadOnlySpan<double> start) => Run(start, true);
+    public NewtonResult Minimise(ReadOnlySpan<double> start, double until = Met) => Run(start, true, until);
 
     /// <summary>Finds the stationary point nearest to a start that is already near one, be it a minimum or not: each step must bring the conditions nearer.</summary>
+    /// <param name="start">Where to start.</param>
+    /// <param name="until">Greatest violation of the conditions that ends the solve.</param>
     /// <exception cref="NoAnswerException">The start has no value, or the steps did not close in.</exception>
-    public NewtonResult Follow(ReadOnlySpan<double> start) => Run(start, false);
+    public NewtonResult Follow(ReadOnlySpan<double> start, double until = Met) => Run(start, false, until);
 
-    private NewtonResult Run(ReadOnlySpan<double> start, bool minimum)
+    private NewtonResult Run(ReadOnlySpan<double> start, bool minimum, double until)
     {
         double[] x = start.ToArray();
         if (!problem.TryValue(x, out double value, residuals))
@@ -57,7 +61,7 @@ internal sealed class ConstrainedNewton
         State here = Condition(x);
         for (int step = 0; step < MostSteps; step++)
         {
-            if (here.Residual <= Met)
+            if (here.Residual <= until)
             {
                 return new NewtonResult(x, here.Multipliers, value, here.Residual, step);
             }

@@ -1,4 +1,5 @@
 using FeltNest.Geometry;
+using FeltNest.Panel.Elastic;
 
 namespace FeltNest.Panel;
 
@@ -30,6 +31,9 @@ public sealed record FlatPanel(
     StrainField Field,
     PanelSolve Solve)
 {
+    /// <summary>What the edge take-up limit did; null where none was set, and for all but the mated elastic panel.</summary>
+    public EdgeLimitReport? EdgeLimit { get; init; }
+
     /// <summary>Area of the cut panel, mm2, from the arcs.</summary>
     public double AreaMm2 => Arcs.Area;
 

@@ -2,6 +2,8 @@ using FeltNest.Ball;
 using FeltNest.Geometry.Curves;
 using FeltNest.Panel.Disc;
 using FeltNest.Panel.Domain;
+using FeltNest.Panel.Elastic;
+using FeltNest.Panel.Felt;
 using FeltNest.Panel.Flatten;
 using FeltNest.Panel.Shape;
 
@@ -33,7 +35,7 @@ public static class PanelFlattener
     public static FlatPanel Flatten(PanelRequest request)
     {
         SeamDomain domain = new(request.Seam);
-        (FlatMap map, PanelSolve solve) = Method(request).Flatten(domain);
+        (FlatMap map, PanelSolve solve, EdgeLimitReport? limit) = Flatten(request, domain);
         double radius = request.RadiusMm;
         FlatEdge edge = new(map, radius);
         (CutEdge cut, IReadOnlyList<PanelAllowance> allowances) = AllowanceChain.Apply(request, edge);
@@ -60,17 +62,31 @@ public static class PanelFlattener
                 PanelEnergy.Of(map, request.Law) * radius * radius),
             allowances,
             field,
-            solve with { ChordTorqueNmm = solve.ChordTorqueNmm * request.Law.UU * radius * radius });
+            solve with { ChordTorqueNmm = solve.ChordTorqueNmm * request.Law.UU * radius * radius })
+        {
+            EdgeLimit = limit,
+        };
     }
 
     // The elastic solve runs at unit stiffness, where its tolerances mean the same for every felt.
-    private static IFlattening Method(PanelRequest request) => request.Method switch
+    private static (FlatMap Map, PanelSolve Solve, EdgeLimitReport? Limit) Flatten(PanelRequest request, SeamDomain domain)
     {
-        FlatteningMethod.Elastic => new ElasticFlattening(request.Law.Scaled(1 / request.Law.UU), request.Edge, ElasticFlattening.UsualDegree),
-        FlatteningMethod.Conformal => new ConformalFlattening(ConformalFlattening.UsualDegree),
-        FlatteningMethod.Equidistant => new EquidistantFlattening(EquidistantFlattening.UsualDegree),
-        _ => throw new ArgumentOutOfRangeException(nameof(request), request.Method, "no such flattening"),
-    };
+        FeltLaw unit = request.Law.Scaled(1 / request.Law.UU);
+        if (request is { Method: FlatteningMethod.Elastic, Edge: EdgeRule.Mated, EdgeLimit: { } limit })
+        {
+            return new LimitedFlattening(unit, limit, ElasticFlattening.UsualDegree).Flatten(domain, request.RadiusMm, request.Law.UU);
+        }
+
+        IFlattening method = request.Method switch
+        {
+            FlatteningMethod.Elastic => new ElasticFlattening(unit, request.Edge, null, ElasticFlattening.UsualDegree),
+            FlatteningMethod.Conformal => new ConformalFlattening(ConformalFlattening.UsualDegree),
+            FlatteningMethod.Equidistant => new EquidistantFlattening(EquidistantFlattening.UsualDegree),
+            _ => throw new ArgumentOutOfRangeException(nameof(request), request.Method, "no such flattening"),
+        };
+        (FlatMap map, PanelSolve solve) = method.Flatten(domain);
+        return (map, solve, null);
+    }
 
     private static SphereFigures Figures(PanelRequest request)
     {

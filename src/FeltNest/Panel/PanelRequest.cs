@@ -25,34 +25,40 @@ public sealed record PanelRequest(
     double ShrinkWeft,
     double? WarpAngle)
 {
+    /// <summary>Greatest compression along the edge, as a part of flat length, 0 to below 1: binds the mated elastic panel. Null for none.</summary>
+    public double? EdgeLimit { get; init; }
+
     /// <summary>The request of a ball.</summary>
     /// <exception cref="InputException">The waist does not fit the sphere, or the felt shrinks unevenly while its panels may lie at any angle.</exception>
     public static PanelRequest For(BallSpec ball)
     {
         double radius = ball.FittedRadiusMm;
-        (double least, double greatest) = SeamCurve.WaistRange(ball.Seam.Curve);
-        double waist = ball.Seam.WaistMm / radius;
-        if (!(waist >= least && waist <= greatest))
-        {
-            throw new InputException(null, "seam.waistMm", FormattableString.Invariant(
-                $"{ball.Seam.WaistMm} mm on a fitted sphere of radius {radius:0.###} mm; {Math.Ceiling(least * radius * 100) / 100:0.##} to {Math.Floor(greatest * radius * 100) / 100:0.##} mm are allowed"));
-        }
-
         if (ball.Panel.WarpAngleDeg is null && ball.Felt.CureShrinkWarpPercent != ball.Felt.CureShrinkWeftPercent)
         {
             throw new InputException(null, "panel.warpAngleDeg", FormattableString.Invariant(
                 $"any, but the felt shrinks {ball.Felt.CureShrinkWarpPercent} % along the warp and {ball.Felt.CureShrinkWeftPercent} % along the weft; an angle is needed"));
         }
 
+        double most = ball.Felt.MaxEdgeCompressionPercent;
+        if (!(most >= 0))
+        {
+            throw new InputException(null, "felt.maxEdgeCompressionPercent", FormattableString.Invariant($"{most}; 0 to 100 is allowed"));
+        }
+
+        double? warpAngle = ball.Panel.WarpAngleDeg * Math.PI / 180;
         return new PanelRequest(
             radius,
-            SeamCurve.For(ball.Seam.Curve, waist),
+            SeamCurve.For(ball.Seam, radius),
             ball.Panel.Flattening,
             ball.Panel.Edge,
-            FeltLaw.For(ball.Felt),
+            FeltLaw.For(ball.Felt, warpAngle),
             ball.Seam.SeamGapMm,
             ball.Felt.CureShrinkWarpPercent / 100,
             ball.Felt.CureShrinkWeftPercent / 100,
-            ball.Panel.WarpAngleDeg * Math.PI / 180);
+            warpAngle)
+        {
+            // A felt that takes up all of itself has no limit.
+            EdgeLimit = most < 100 ? most / 100 : null,
+        };
     }
 }

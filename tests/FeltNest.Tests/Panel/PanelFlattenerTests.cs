@@ -159,29 +159,6 @@ public sealed class PanelFlattenerTests
     }
 
     [Fact]
-    public void A_seam_family_that_is_not_built_is_refused()
-    {
-        BallSpec ball = Balls.Usual();
-
-        InputException error = Assert.Throws<InputException>(() => PanelFlattener.Flatten(ball with { Seam = ball.Seam with { Curve = SeamFamily.FourArc } }));
-
-        Assert.Equal("seam.curve", error.Field);
-    }
-
-    [Theory]
-    [InlineData(2, 1.9, 0.769, 0.3, "felt.weftModulusNPerMm")]
-    [InlineData(2, 2, 0.5, 0.3, "felt.shearModulusNPerMm")]
-    [InlineData(0, 0, 0, 0.3, "felt.warpModulusNPerMm")]
-    [InlineData(2, 2, 0.5, 1, "felt.poisson")]
-    public void Felt_that_is_not_isotropic_is_refused(double warp, double weft, double shear, double poisson, string field)
-    {
-        BallSpec ball = Balls.Usual();
-        FeltSpec felt = ball.Felt with { WarpModulusNPerMm = warp, WeftModulusNPerMm = weft, ShearModulusNPerMm = shear, Poisson = poisson };
-
-        Assert.Equal(field, Assert.Throws<InputException>(() => PanelFlattener.Flatten(ball with { Felt = felt })).Field);
-    }
-
-    [Fact]
     public void A_shear_modulus_given_to_three_digits_is_taken_as_isotropic()
     {
         BallSpec ball = Balls.Usual();

@@ -12,33 +12,24 @@ internal sealed class SeamDomain : PanelDomain
     private const int Terms = 64;
 
     private readonly SeamCurve seam;
-    private readonly ChebyshevSeries along;
-    private readonly ChebyshevSeries across;
-    private readonly ChebyshevSeries? alongTilt;
-    private readonly ChebyshevSeries? acrossShift;
+    private readonly PiecewiseSeries along;
+    private readonly PiecewiseSeries across;
+    private readonly PiecewiseSeries? alongTilt;
+    private readonly PiecewiseSeries? acrossShift;
 
     /// <summary>Builds the functions.</summary>
     public SeamDomain(SeamCurve seam)
     {
         this.seam = seam;
-        double[] nodes = ChebyshevSeries.Nodes(Terms);
-        double[][] parts = [.. Enumerable.Range(0, 4).Select(_ => new double[Terms])];
-        for (int i = 0; i < Terms; i++)
-        {
-            double s = Math.Asin(nodes[i]), y = -Math.Cos(s);
-            (SpherePoint lower, SpherePoint upper) = (seam.At(s).Point, seam.At(Math.PI - s).Point);
-            parts[0][i] = (Along(lower) + Along(upper)) / 2;
-            parts[1][i] = (Across(lower) - Across(upper)) / (2 * y);
-            parts[2][i] = (Along(lower) - Along(upper)) / (2 * y);
-            parts[3][i] = (Across(lower) + Across(upper)) / 2;
-        }
 
-        along = ChebyshevSeries.Through(parts[0]);
-        across = ChebyshevSeries.Through(parts[1]);
+        // Joints of the seam at pi/4 and so on give the functions joints at plus and minus the sine of it.
+        double[] joints = seam.HasJoints ? [-Math.Sqrt(0.5), Math.Sqrt(0.5)] : [];
+        along = Function(joints, (lower, upper, y) => (Along(lower) + Along(upper)) / 2);
+        across = Function(joints, (lower, upper, y) => (Across(lower) - Across(upper)) / (2 * y));
         if (!seam.IsMirrorSymmetric)
         {
-            alongTilt = ChebyshevSeries.Through(parts[2]);
-            acrossShift = ChebyshevSeries.Through(parts[3]);
+            alongTilt = Function(joints, (lower, upper, y) => (Along(lower) - Along(upper)) / (2 * y));
+            acrossShift = Function(joints, (lower, upper, y) => (Across(lower) + Across(upper)) / 2);
         }
     }
 
@@ -74,6 +65,12 @@ internal sealed class SeamDomain : PanelDomain
         SeamJet jet = seam.At(s);
         return new DomainEdge(s - (Math.PI / 2), 1, jet.Speed, jet.GeodesicCurvature);
     }
+
+    private PiecewiseSeries Function(double[] joints, Func<SpherePoint, SpherePoint, double, double> of) => new(joints, Terms, x =>
+    {
+        double s = Math.Asin(x);
+        return of(seam.At(s).Point, seam.At(Math.PI - s).Point, -Math.Cos(s));
+    });
 
     private static double Along(SpherePoint p) => Math.Atan2(p.X, p.Z);
 

@@ -25,32 +25,68 @@ public readonly record struct FeltLaw(double UU, double UV, double VV, double US
         return new FeltLaw(plane, poisson * plane, plane, 0, 0, modulus / (2 * (1 + poisson)));
     }
 
-    /// <summary>The law of a felt for a panel, N/mm.</summary>
-    /// <param name="felt">The felt, the same in all directions.</param>
-    /// <exception cref="InputException">The felt has a warp: its moduli differ, or its shear modulus is not that of an isotropic felt; or they are no moduli at all.</exception>
-    public static FeltLaw For(FeltSpec felt)
+    /// <summary>Felt with a warp, seen from axes turned against it.</summary>
+    /// <remarks>Plane stress of an orthotropic sheet and its turning as in R. M. Jones, <i>Mechanics of Composite Materials</i>, 2nd ed. 1999, sections 2.5 and 2.6.</remarks>
+    /// <param name="warp">Modulus times thickness along the warp.</param>
+    /// <param name="weft">Modulus times thickness along the weft.</param>
+    /// <param name="shear">Shear modulus times thickness.</param>
+    /// <param name="poisson">Shortening along the weft over stretch along the warp, for a pull along the warp.</param>
+    /// <param name="direction">Direction of the warp in the panel's axes, radians.</param>
+    /// <exception cref="ArgumentException">The moduli are not those of a stable sheet: its energy is not positive for every strain.</exception>
+    public static FeltLaw Orthotropic(double warp, double weft, double shear, double poisson, double direction)
+    {
+        double part = 1 - (poisson * poisson * weft / warp);
+        if (!(warp > 0 && weft > 0 && shear > 0 && part > 0))
+        {
+            throw new ArgumentException("the moduli are not positive definite", nameof(poisson));
+        }
+
+        double q11 = warp / part, q22 = weft / part, q12 = poisson * q22, q66 = shear;
+        (double s, double c) = Turn(direction);
+        double cc = c * c, ss = s * s, cs = c * s, along = q11 - q12 - (2 * q66), across = q12 - q22 + (2 * q66), mixed = 2 * (q12 + (2 * q66));
+        return new FeltLaw(
+            (q11 * cc * cc) + (mixed * cc * ss) + (q22 * ss * ss),
+            ((q11 + q22 - (4 * q66)) * cc * ss) + (q12 * ((cc * cc) + (ss * ss))),
+            (q11 * ss * ss) + (mixed * cc * ss) + (q22 * cc * cc),
+            cs * ((along * cc) + (across * ss)),
+            cs * ((along * ss) + (across * cc)),
+            ((q11 + q22 - (2 * q12) - (2 * q66)) * cc * ss) + (q66 * ((cc * cc) + (ss * ss))));
+    }
+
+    /// <summary>Whether a felt is the same in all directions.</summary>
+    public static bool IsIsotropic(FeltSpec felt)
     {
         // Moduli are given to three digits: a shear modulus within this part of the isotropic one is meant to be it.
         const double rounding = 1e-3;
-        double modulus = felt.WarpModulusNPerMm, shear = modulus / (2 * (1 + felt.Poisson));
-        if (!(modulus > 0 && double.IsFinite(modulus)))
+        double shear = felt.WarpModulusNPerMm / (2 * (1 + felt.Poisson));
+        return felt.WeftModulusNPerMm == felt.WarpModulusNPerMm && Math.Abs((felt.ShearModulusNPerMm / shear) - 1) <= rounding;
+    }
+
+    /// <summary>The law of a felt for a panel, N/mm.</summary>
+    /// <param name="felt">The felt.</param>
+    /// <param name="warpAngle">Angle from the warp to the panel's +u, radians; null where any angle serves, which only felt without a warp allows.</param>
+    /// <exception cref="InputException">The moduli are no moduli, or are not positive definite together, or felt with a warp was given no angle.</exception>
+    public static FeltLaw For(FeltSpec felt, double? warpAngle)
+    {
+        double warp = felt.WarpModulusNPerMm, weft = felt.WeftModulusNPerMm, shear = felt.ShearModulusNPerMm;
+        foreach ((string field, double modulus) in new[] { ("warp", warp), ("weft", weft), ("shear", shear) })
         {
-            throw new InputException(null, "felt.warpModulusNPerMm", FormattableString.Invariant($"{modulus}; above 0 is allowed"));
+            if (!(modulus > 0 && double.IsFinite(modulus)))
+            {
+                throw new InputException(null, $"felt.{field}ModulusNPerMm", FormattableString.Invariant($"{modulus}; above 0 is allowed"));
+            }
         }
 
-        if (!(felt.Poisson >= 0 && felt.Poisson < 1))
+        double most = Math.Sqrt(warp / weft);
+        if (!(felt.Poisson >= 0 && felt.Poisson < most))
         {
-            throw new InputException(null, "felt.poisson", FormattableString.Invariant($"{felt.Poisson}; 0 to below 1 is allowed"));
+            throw new InputException(null, "felt.poisson", FormattableString.Invariant(
+                $"{felt.Poisson}; 0 to below {most:0.####} is allowed with these moduli (the root of warp over weft modulus), else the felt would give energy when stretched"));
         }
 
-        if (felt.WeftModulusNPerMm != modulus)
-        {
-            throw new InputException(null, "felt.weftModulusNPerMm", FormattableString.Invariant($"{felt.WeftModulusNPerMm}; {modulus} as along the warp is allowed, felt with a warp is not built yet"));
-        }
-
-        return Math.Abs((felt.ShearModulusNPerMm / shear) - 1) <= rounding
-            ? Isotropic(modulus, felt.Poisson)
-            : throw new InputException(null, "felt.shearModulusNPerMm", FormattableString.Invariant($"{felt.ShearModulusNPerMm}; {shear:0.####} (isotropic, to 0.1 %) is allowed, felt with a warp is not built yet"));
+        return IsIsotropic(felt) ? Isotropic(warp, felt.Poisson)
+            : warpAngle is { } angle ? Orthotropic(warp, weft, shear, felt.Poisson, -angle)
+            : throw new InputException(null, "panel.warpAngleDeg", "any; felt with a warp (its moduli differ by direction) needs an angle in degrees");
     }
 
     /// <summary>The law with all stiffnesses multiplied.</summary>
@@ -64,5 +100,14 @@ public readonly record struct FeltLaw(double UU, double UV, double VV, double US
     {
         double u = (cUU - 1) / 2, v = (cVV - 1) / 2, s = cUV;
         return 0.5 * ((UU * u * u) + (VV * v * v) + (SS * s * s)) + (UV * u * v) + (US * u * s) + (VS * v * s);
+    }
+
+    // Quarter turns are exact, so that a panel along or across the warp keeps its mirrors.
+    private static (double Sin, double Cos) Turn(double angle)
+    {
+        // Angles this near to a quarter turn, radians, are it: 90 degrees is not exact in binary.
+        const double straight = 1e-12;
+        double quarters = Math.Round(angle / (Math.PI / 2));
+        return Math.Abs(angle - (quarters * Math.PI / 2)) > straight ? Math.SinCos(angle) : quarters % 2 == 0 ? (0, 1) : (1, 0);
     }
 }

@@ -1,6 +1,7 @@
 using FeltNest.Ball;
 using FeltNest.Panel.Disc;
 using FeltNest.Panel.Domain;
+using FeltNest.Panel.Elastic;
 using FeltNest.Panel.Felt;
 using FeltNest.Panel.Flatten;
 using Xunit;
@@ -19,7 +20,7 @@ public sealed class CapFlatteningTests
         // Values: an independent solver of the ordinary differential equation (own derivation), E = 1, t = 1, nu = 0.3.
         CapDomain cap = new(degrees * Math.PI / 180);
 
-        FlatMap map = new ElasticFlattening(Felt, EdgeRule.Free, 17).Flatten(cap).Map;
+        FlatMap map = new ElasticFlattening(Felt, EdgeRule.Free, null, 17).Flatten(cap).Map;
 
         double reach = map.At(1, 0).Place.X;
         Assert.Equal(energy, PanelEnergy.Of(map, Felt), 9);
@@ -34,7 +35,7 @@ public sealed class CapFlatteningTests
         // Edge hoop strain a^2/8 and energy pi E t a^6/384: own derivation from small-strain plane stress, within 0.2 % at a = 0.1.
         const double a = 0.1;
 
-        FlatMap map = new ElasticFlattening(Felt, EdgeRule.Free, 13).Flatten(new CapDomain(a)).Map;
+        FlatMap map = new ElasticFlattening(Felt, EdgeRule.Free, null, 13).Flatten(new CapDomain(a)).Map;
 
         Assert.InRange(((map.At(1, 0).Place.X / Math.Sin(a)) - 1) / (a * a / 8), 0.998, 1.002);
         Assert.InRange(PanelEnergy.Of(map, Felt) / (Math.PI * Math.Pow(a, 6) / 384), 0.998, 1.002);
@@ -60,7 +61,7 @@ public sealed class CapFlatteningTests
     {
         CapDomain cap = new(1);
 
-        FlatMap soft = new ElasticFlattening(Felt, EdgeRule.Free, 13).Flatten(cap).Map, stiff = new ElasticFlattening(Felt.Scaled(2), EdgeRule.Free, 13).Flatten(cap).Map;
+        FlatMap soft = new ElasticFlattening(Felt, EdgeRule.Free, null, 13).Flatten(cap).Map, stiff = new ElasticFlattening(Felt.Scaled(2), EdgeRule.Free, null, 13).Flatten(cap).Map;
 
         Assert.Equal(soft.At(1, 0).Place.X, stiff.At(1, 0).Place.X, 11);
         Assert.Equal(2 * PanelEnergy.Of(soft, Felt), PanelEnergy.Of(stiff, Felt.Scaled(2)), 12);

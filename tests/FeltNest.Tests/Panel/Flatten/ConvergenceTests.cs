@@ -1,6 +1,7 @@
 using FeltNest.Ball;
 using FeltNest.Panel.Disc;
 using FeltNest.Panel.Domain;
+using FeltNest.Panel.Elastic;
 using FeltNest.Panel.Felt;
 using FeltNest.Panel.Flatten;
 using FeltNest.Seam;
@@ -20,7 +21,7 @@ public sealed class ConvergenceTests
         SeamDomain domain = new(TwoHarmonicSeam.ForWaist(waistDeg * Math.PI / 180));
         FeltLaw felt = FeltLaw.Isotropic(1, 0.3);
 
-        FlatMap coarse = new ElasticFlattening(felt, EdgeRule.Mated, 25).Flatten(domain).Map, fine = new ElasticFlattening(felt, EdgeRule.Mated, 37).Flatten(domain).Map;
+        FlatMap coarse = new ElasticFlattening(felt, EdgeRule.Mated, null, 25).Flatten(domain).Map, fine = new ElasticFlattening(felt, EdgeRule.Mated, null, 37).Flatten(domain).Map;
 
         Assert.InRange(PanelEnergy.Of(fine, felt) / PanelEnergy.Of(coarse, felt), 1 - 2e-6, 1 + 2e-6);
         Assert.Equal(0, (coarse.At(1, 0).Place - fine.At(1, 0).Place).Length, 2e-5);

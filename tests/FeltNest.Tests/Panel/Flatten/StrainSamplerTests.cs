@@ -2,6 +2,7 @@ using FeltNest.Ball;
 using FeltNest.Panel;
 using FeltNest.Panel.Disc;
 using FeltNest.Panel.Domain;
+using FeltNest.Panel.Elastic;
 using FeltNest.Panel.Felt;
 using FeltNest.Panel.Flatten;
 using FeltNest.Seam;
@@ -11,7 +12,7 @@ namespace FeltNest.Tests.Panel.Flatten;
 
 public sealed class StrainSamplerTests
 {
-    private static readonly FlatMap Map = new ElasticFlattening(FeltLaw.Isotropic(1, 0.3), EdgeRule.Free, 17).Flatten(new SeamDomain(TwoHarmonicSeam.ForWaist(1))).Map;
+    private static readonly FlatMap Map = new ElasticFlattening(FeltLaw.Isotropic(1, 0.3), EdgeRule.Free, null, 17).Flatten(new SeamDomain(TwoHarmonicSeam.ForWaist(1))).Map;
 
     [Theory]
     [InlineData(0.5, 0.4)]

@@ -4,9 +4,11 @@ using FeltNest.Panel.Disc;
 using FeltNest.Panel.Domain;
 using FeltNest.Panel.Felt;
 
-namespace FeltNest.Panel.Flatten;
+namespace FeltNest.Panel.Elastic;
 
-/// <summary>The felt's elastic energy as a function of the flat map's coefficients, under an edge rule; where the panel is not mirror-symmetric its chord is held along u.</summary>
+/// <summary>The felt's elastic energy as a function of the flat map's coefficients, under an edge rule; where the panel is not mirror-symmetric its mean turn is held.</summary>
+/// <remarks>The mean turn is the integral of x v - y u over the disc. Holding it spreads the torque over the whole panel: a torque given by two forces at the tips alone would bend the tips without
+/// end as the degree grows.</remarks>
 internal sealed class ElasticProblem : ConstrainedProblem
 {
     private readonly FeltLaw law;
@@ -16,12 +18,12 @@ internal sealed class ElasticProblem : ConstrainedProblem
     private readonly GradientTable u;
     private readonly GradientTable v;
     private readonly EdgeEquations edge;
-    private readonly double[]? chord;
+    private readonly double[]? turn;
     private readonly double[] uGradient;
     private readonly double[] vGradient;
 
     /// <summary>Tabulates everything that does not change during the solve.</summary>
-    public ElasticProblem(PanelDomain domain, FlatSpace space, FeltLaw law, EdgeRule edgeRule)
+    public ElasticProblem(PanelDomain domain, FlatSpace space, FeltLaw law, EdgeRule edgeRule, double? edgeLimit)
     {
         // The energy is a quotient of polynomials: exact quadrature for three times the map's degree leaves its error below that of the map.
         const int share = 3;
@@ -31,16 +33,22 @@ internal sealed class ElasticProblem : ConstrainedProblem
         metrics = [.. Enumerable.Range(0, rule.Count).Select(q => domain.At(rule.X[q], rule.Y[q]).Metric)];
         u = new GradientTable(space.U, rule);
         v = space.IsMirrorSymmetric ? new GradientTable(space.V, rule) : u;
-        edge = new EdgeEquations(domain, space, edgeRule);
-        chord = space.IsMirrorSymmetric ? null : Chord(domain.EdgeAt(Math.PI / 2).Angle);
+        edge = new EdgeEquations(domain, space, edgeRule, edgeLimit);
+        turn = space.IsMirrorSymmetric ? null : TurnRow();
         (uGradient, vGradient) = (new double[2 * rule.Count], new double[2 * rule.Count]);
     }
+
+    /// <summary>Where the mean turn is held; without effect on a mirror-symmetric panel.</summary>
+    public double MeanTurn { get; set; }
+
+    /// <summary>The edge's equations, whose held nodes may be changed between solves.</summary>
+    public EdgeEquations Edge => edge;
 
     /// <inheritdoc/>
     public override int Unknowns => space.Count;
 
     /// <inheritdoc/>
-    public override int Equations => edge.Count + (chord is null ? 0 : 1);
+    public override int Equations => edge.Count + (turn is null ? 0 : 1);
 
     /// <inheritdoc/>
     public override bool TryValue(ReadOnlySpan<double> x, out double value, Span<double> residuals)
@@ -58,11 +66,13 @@ internal sealed class ElasticProblem : ConstrainedProblem
             value += rule.Weights[q] * density.Value;
         }
 
-        edge.Residuals(x, residuals);
-        if (chord is not null)
+        // The turn comes first, so that the edge's equations for held nodes are the last ones.
+        if (turn is not null)
         {
-            residuals[^1] = DenseRows.Dot(chord, x[space.U.Count..]);
+            residuals[0] = DenseRows.Dot(turn, x) - MeanTurn;
         }
+
+        edge.Residuals(x, residuals[(Equations - edge.Count)..]);
 
         return true;
     }
@@ -82,13 +92,8 @@ internal sealed class ElasticProblem : ConstrainedProblem
 
         DenseRows.Dots(uForce, u.Rows(u.Count), gradient[..u.Count]);
         DenseRows.Dots(vForce, v.Rows(v.Count), gradient[u.Count..]);
-        edge.Gradients(x, jacobian, Unknowns);
-        if (chord is not null)
-        {
-            Span<double> row = jacobian[(edge.Count * Unknowns)..];
-            row.Clear();
-            chord.CopyTo(row[u.Count..]);
-        }
+        turn?.CopyTo(jacobian);
+        edge.Gradients(x, jacobian[((Equations - edge.Count) * Unknowns)..], Unknowns);
     }
 
     /// <inheritdoc/>
@@ -131,7 +136,7 @@ internal sealed class ElasticProblem : ConstrainedProblem
             }
         }
 
-        edge.AddSecond(multipliers, hessian, size);
+        edge.AddSecond(multipliers[(Equations - edge.Count)..], hessian, size);
     }
 
     // One function's gradients times the 2 x 2 blocks of second derivatives that start at (row, column).
@@ -146,11 +151,33 @@ internal sealed class ElasticProblem : ConstrainedProblem
         }
     }
 
-    private double[] Chord(double angle)
+    /// <summary>The mean turn of a map.</summary>
+    public double Turn(ReadOnlySpan<double> x) => turn is null ? 0 : DenseRows.Dot(turn, x);
+
+    /// <summary>How fast the mean turn grows when the flat panel is turned as a whole.</summary>
+    /// <exception cref="InvalidOperationException">The panel is mirror-symmetric, so that its turn is not held.</exception>
+    public double TurnRate(ReadOnlySpan<double> x)
     {
-        double[] values = new double[space.V.Count], ignored = new double[space.V.Count];
-        space.V.Evaluate(Math.Cos(angle), Math.Sin(angle), values, ignored, ignored);
-        return values;
+        double[] row = turn ?? throw new InvalidOperationException("the turn of a mirror-symmetric panel is not held");
+        return DenseRows.Dot(row.AsSpan(u.Count), x[..u.Count]) - DenseRows.Dot(row.AsSpan(0, u.Count), x[u.Count..]);
+    }
+
+    private double[] TurnRow()
+    {
+        double[] row = new double[space.Count];
+        double[] x = new double[rule.Count], y = new double[rule.Count];
+        for (int q = 0; q < rule.Count; q++)
+        {
+            (x[q], y[q]) = (rule.Weights[q] * rule.X[q], rule.Weights[q] * rule.Y[q]);
+        }
+
+        for (int i = 0; i < space.U.Count; i++)
+        {
+            row[i] = -DenseRows.Dot(y, u.Values(i));
+            row[space.U.Count + i] = DenseRows.Dot(x, v.Values(i));
+        }
+
+        return row;
     }
 
     private EnergyDensity At(int q) => new(law, metrics[q], uGradient[q], uGradient[q + rule.Count], vGradient[q], vGradient[q + rule.Count]);

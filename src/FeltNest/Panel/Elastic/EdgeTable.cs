@@ -1,7 +1,7 @@
 using FeltNest.Panel.Disc;
 using FeltNest.Panel.Domain;
 
-namespace FeltNest.Panel.Flatten;
+namespace FeltNest.Panel.Elastic;
 
 /// <summary>The panel's edge at equal steps of the seam parameter over half a turn: how fast each rim function runs along the seam there.</summary>
 internal sealed class EdgeTable

@@ -2,29 +2,33 @@ using FeltNest.Ball;
 using FeltNest.Panel;
 using FeltNest.Panel.Disc;
 using FeltNest.Panel.Domain;
+using FeltNest.Panel.Elastic;
 using FeltNest.Panel.Felt;
 using FeltNest.Panel.Flatten;
 using FeltNest.Seam;
 using Xunit;
 
-namespace FeltNest.Tests.Panel.Flatten;
+namespace FeltNest.Tests.Panel.Elastic;
 
 public sealed class ElasticProblemTests
 {
     private static readonly SeamDomain Domain = new(TwoHarmonicSeam.ForWaist(Math.PI / 3));
 
     [Theory]
-    [InlineData(EdgeRule.Free, true)]
-    [InlineData(EdgeRule.Mated, true)]
-    [InlineData(EdgeRule.True, true)]
-    [InlineData(EdgeRule.Free, false)]
-    [InlineData(EdgeRule.Mated, false)]
-    [InlineData(EdgeRule.True, false)]
-    public void Derivatives_agree_with_differences(EdgeRule rule, bool mirrors)
+    [InlineData(EdgeRule.Free, true, null)]
+    [InlineData(EdgeRule.Mated, true, null)]
+    [InlineData(EdgeRule.Mated, true, 0.1)]
+    [InlineData(EdgeRule.True, true, null)]
+    [InlineData(EdgeRule.Free, false, null)]
+    [InlineData(EdgeRule.Mated, false, null)]
+    [InlineData(EdgeRule.Mated, false, 0.1)]
+    [InlineData(EdgeRule.True, false, null)]
+    public void Derivatives_agree_with_differences(EdgeRule rule, bool mirrors, double? limit)
     {
         FeltLaw law = mirrors ? FeltLaw.Isotropic(1, 0.3) : new FeltLaw(1.2, 0.3, 0.9, 0.1, 0.05, 0.4);
         FlatSpace space = FlatSpace.Of(9, mirrors);
-        ElasticProblem problem = new(Domain, space, law, rule);
+        ElasticProblem problem = new(Domain, space, law, rule, limit);
+        problem.Edge.Held = limit is null ? [] : [0, 1];
         int n = problem.Unknowns, m = problem.Equations;
         double[] x = new EquidistantFlattening(9).Flatten(Domain).Map.Raised(space).Coefficients.ToArray(), gradient = new double[n], jacobian = new double[n * m];
         double[] multipliers = [.. Enumerable.Range(0, m).Select(i => 0.3 - (0.1 * i))], hessian = new double[n * n];
@@ -69,8 +73,8 @@ public sealed class ElasticProblemTests
         // A law whose mirror symmetry is broken by a rounding takes the general path: twice the unknowns, chord held.
         FeltLaw felt = FeltLaw.Isotropic(1, 0.3), general = felt with { US = 1e-15 };
 
-        (FlatMap plain, PanelSolve ofPlain) = new ElasticFlattening(felt, rule, 17).Flatten(Domain);
-        (FlatMap half, PanelSolve ofHalf) = new ElasticFlattening(general, rule, 17).Flatten(Domain);
+        (FlatMap plain, PanelSolve ofPlain) = new ElasticFlattening(felt, rule, null, 17).Flatten(Domain);
+        (FlatMap half, PanelSolve ofHalf) = new ElasticFlattening(general, rule, null, 17).Flatten(Domain);
 
         Assert.Equal(2 * ofPlain.Unknowns, ofHalf.Unknowns);
         foreach ((double x, double y) in new[] { (1.0, 0.0), (0.0, -1.0), (0.6, 0.8), (-0.6, 0.8), (0.3, 0.1) })
@@ -86,7 +90,7 @@ public sealed class ElasticProblemTests
     {
         FeltLaw skew = new(1.1, 0.33, 1.1, 0.05, 0.02, 0.38);
 
-        (FlatMap map, PanelSolve solve) = new ElasticFlattening(skew, EdgeRule.Mated, 17).Flatten(Domain);
+        (FlatMap map, PanelSolve solve) = new ElasticFlattening(skew, EdgeRule.Mated, null, 17).Flatten(Domain);
 
         Assert.Equal(0, map.At(1, 0).Place.Y, 12);
         Assert.True(Math.Abs(solve.ChordTorqueNmm) > 1e-5);
@@ -96,8 +100,8 @@ public sealed class ElasticProblemTests
     [Fact]
     public void The_same_solve_gives_the_same_bits()
     {
-        double[] once = new ElasticFlattening(FeltLaw.Isotropic(1, 0.3), EdgeRule.Mated, 21).Flatten(Domain).Map.Coefficients.ToArray();
-        double[] again = new ElasticFlattening(FeltLaw.Isotropic(1, 0.3), EdgeRule.Mated, 21).Flatten(Domain).Map.Coefficients.ToArray();
+        double[] once = new ElasticFlattening(FeltLaw.Isotropic(1, 0.3), EdgeRule.Mated, null, 21).Flatten(Domain).Map.Coefficients.ToArray();
+        double[] again = new ElasticFlattening(FeltLaw.Isotropic(1, 0.3), EdgeRule.Mated, null, 21).Flatten(Domain).Map.Coefficients.ToArray();
 
         Assert.Equal(once, again);
     }

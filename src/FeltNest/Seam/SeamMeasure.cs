@@ -1,0 +1,43 @@
+namespace FeltNest.Seam;
+
+/// <summary>Figures of a smooth closed curve on the unit sphere that has no closed forms for them, summed at equal steps of its parameter.</summary>
+/// <param name="Length">Length of the whole seam.</param>
+/// <param name="WidthAngle">Greatest width measured along great circles across the long axis, radians.</param>
+/// <param name="GreatestCurvature">Greatest amount of geodesic curvature.</param>
+internal readonly record struct SeamMeasure(double Length, double WidthAngle, double GreatestCurvature)
+{
+    // Steps round the curve: sums of smooth periodic functions are then exact to the last digits, and extremes are bracketed to half a degree.
+    private const int Steps = 720;
+
+    /// <summary>Measures.</summary>
+    public static SeamMeasure Of(Func<double, SeamJet> at)
+    {
+        const double step = 2 * Math.PI / Steps;
+        SeamJet[] places = [.. Enumerable.Range(0, Steps).Select(i => at(i * step))];
+        return new SeamMeasure(
+            places.Sum(place => place.Speed) * step,
+            2 * Math.Asin(Greatest(place => Math.Abs(place.Point.Y))),
+            Greatest(place => Math.Abs(place.GeodesicCurvature)));
+
+        // The best place, then golden sections of the steps on both sides of it.
+        double Greatest(Func<SeamJet, double> quantity)
+        {
+            int best = 0;
+            for (int i = 1; i < Steps; i++)
+            {
+                best = quantity(places[i]) > quantity(places[best]) ? i : best;
+            }
+
+            // Sections: each keeps 0.618 of the span, so that an extreme, flat as it is, has its last digits.
+            const int sections = 30;
+            double low = (best - 1) * step, high = (best + 1) * step, part = (3 - Math.Sqrt(5)) / 2;
+            for (int i = 0; i < sections; i++)
+            {
+                double a = low + (part * (high - low)), b = high - (part * (high - low));
+                (low, high) = quantity(at(a)) < quantity(at(b)) ? (a, high) : (low, b);
+            }
+
+            return Math.Max(quantity(places[best]), quantity(at((low + high) / 2)));
+        }
+    }
+}
