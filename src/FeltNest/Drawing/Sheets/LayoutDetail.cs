@@ -14,10 +14,13 @@ internal sealed class LayoutDetail
         [(5, "5:1"), (2, "2:1"), (1, "1:1"), (0.5, "1:2"), (0.2, "1:5"), (0.1, "1:10"), (0.05, "1:20"), (0.02, "1:50"), (0.01, "1:100")];
 
     // Height of the heading and of the window, and cloth shown around the panel at least: mm on paper.
-    private const double HeadHigh = 5, WindowHigh = 84, Rim = 6;
+    private const double HeadHigh = 5, WindowHigh = 84, Rim = 4;
 
     // Corners of an outline looked at to find where the gap is least: enough for a picture, the check measures every one.
     private const int MostCorners = 500;
+
+    // Gaps that differ by less than this, mm, are the same gap on a picture.
+    private const double SameGap = 0.01;
 
     private readonly RollLayout layout;
     private readonly ClothView view;
@@ -26,23 +29,27 @@ internal sealed class LayoutDetail
     private readonly Point2 from;
     private readonly Point2 to;
 
-    /// <summary>The detail of a layout: the first panel of its first repeat.</summary>
+    /// <summary>The detail of a layout: the panel of its first repeat nearest the middle of the roll, which has neighbours on all sides where any has.</summary>
     public LayoutDetail(RollLayout layout, ClothView view)
     {
         this.layout = layout;
         this.view = view;
         LayoutRepeat repeat = layout.Bands[0].Repeat;
-        own = repeat.Panels[0];
+        own = repeat.Panels.MinBy(p => Math.Abs(p.YMm - (layout.RollWidthMm / 2)))!;
+        List<(double Distance, Point2 A, Point2 B)> contacts = [];
         double best = double.PositiveInfinity;
         Point2[] mine = Corners(own);
         foreach (PlacedPanel candidate in Neighbours(repeat))
         {
-            (double distance, Point2 a, Point2 b) = Nearest(mine, Corners(candidate), best);
-            if (distance < best)
-            {
-                (best, from, to, found) = (distance, a, b, true);
-            }
+            (double Distance, Point2 A, Point2 B) contact = Nearest(mine, Corners(candidate), best + SameGap);
+            contacts.Add(contact);
+            best = Math.Min(best, contact.Distance);
         }
+
+        // Of places as near as the nearest the highest one: the tilt is written at the right.
+        contacts.RemoveAll(contact => !(contact.Distance <= best + SameGap));
+        found = contacts.Count > 0;
+        (_, from, to) = found ? contacts.MaxBy(contact => contact.B.Y) : default;
     }
 
     /// <summary>Height the detail takes, mm.</summary>
@@ -70,8 +77,8 @@ internal sealed class LayoutDetail
             [
                 .. Neighbours(layout.Bands[0].Repeat).Select(p => Drawn(p, Paper(new Point2(p.XMm, p.YMm)), scale, Ink.Copy)),
                 Drawn(own, place, scale, Ink.Classes[view.ClassIndex(own) % Ink.Classes.Length]),
-                .. Tilt(place, layout.Parts[own.Part].Outline.MaxX * scale),
-                .. found ? Gap(Paper(from), Paper(to)) : [],
+                .. Tilt(place, layout.Parts[own.Part].Outline.MaxX * scale, window),
+                .. found ? Gap(Paper(from), Paper(to), window) : [],
             ],
             window);
         yield return new PathMark([Chain.Rectangle(window)], Ink.Narrow);
@@ -80,32 +87,36 @@ internal sealed class LayoutDetail
     private PathMark Drawn(PlacedPanel p, Point2 place, double scale, Colour fill) =>
         new([ClothView.ChainOf(layout.Parts[p.Part]).Placed(scale, p.AngleDeg * Math.PI / 180, place)], Ink.Narrow, fill);
 
-    // The panel's axis against the warp, as an angle of less than a half-turn.
-    private IEnumerable<Mark> Tilt(Point2 centre, double reach)
+    // The panel's axis against the warp, as an angle of less than a half-turn; beyond a right angle the arc is drawn on the near side, with both ways to say it.
+    private IEnumerable<Mark> Tilt(Point2 centre, double reach, Box window)
     {
         double tilt = ((own.AngleDeg % 180) + 180) % 180;
-        double radians = tilt * Math.PI / 180;
-        // A flat tilt is measured beyond the panel's end, where its number does not lie on the axis.
-        double radius = (Math.Sin(radians) > 0.3 ? 0.55 : 1.05) * reach;
+        double shown = tilt > 90 ? tilt - 180 : tilt, radians = shown * Math.PI / 180;
+        string Degrees(double value) => value.ToString("0.00", CultureInfo.InvariantCulture) + "\u00B0";
+        string words = tilt > 90 ? $"{Degrees(tilt)} = {Degrees(shown)}" : Degrees(tilt);
+        // A flat tilt is measured as far out as its number still fits, where the number does not lie on the axis.
+        double room = window.MaxX - centre.X - StrokeFont.Width(words, Ink.Note) - 7;
+        double radius = Math.Min((Math.Abs(Math.Sin(radians)) > 0.3 ? 0.55 : 1.05) * reach, room);
         Point2 along = new Point2(reach, 0).Turned(radians);
         yield return new PathMark([Chain.Open(centre - along, centre + along)], Ink.Centre);
         yield return new PathMark([Chain.Open(centre, centre + new Point2(radius + 3, 0))], Ink.Narrow);
-        // An arc too short for its heads is left out; the number says enough.
-        if (radius * radians > 2)
+        // An arc too short for its head is left out; the number says enough.
+        if (radius * Math.Abs(radians) > 2)
         {
             Point2 start = centre + new Point2(radius, 0), end = centre + new Point2(radius, 0).Turned(radians);
+            Point2 back = new Point2(1, 0).Turned(radians - (Math.Sign(radians) * Math.PI / 2));
             yield return new PathMark([new Chain([new ArcVertex(start.X, start.Y, radians), new ArcVertex(end.X, end.Y, 0)], false)], Ink.Narrow);
-            yield return Arrows.Head(end + new Point2(1, 0).Turned(radians - (Math.PI / 2)), end, 2, Ink.Dark);
+            yield return Arrows.Head(end + back, end, 2, Ink.Dark);
         }
 
         Point2 label = centre + new Point2(radius + 4.5, 0) + new Point2(0, -Ink.Note / 2);
-        foreach (Mark mark in Patched(new TextMark(tilt.ToString("0.00", CultureInfo.InvariantCulture) + "\u00B0", label, Ink.Note, Ink.Dark)))
+        foreach (Mark mark in Patched(new TextMark(words, label, Ink.Note, Ink.Dark)))
         {
             yield return mark;
         }
     }
 
-    private IEnumerable<Mark> Gap(Point2 a, Point2 b)
+    private IEnumerable<Mark> Gap(Point2 a, Point2 b, Box window)
     {
         Point2 way = b - a;
         Point2 unit = way.Length > 1e-6 ? way * (1 / way.Length) : new Point2(0, 1);
@@ -117,25 +128,38 @@ internal sealed class LayoutDetail
             yield return Arrows.Head(b + (unit * tail), b, head, Ink.Dark);
         }
 
-        string words = layout.GapMm > 0 ? layout.GapMm.ToString("0.##", CultureInfo.InvariantCulture) : "common cut";
-        Point2 at = b + (unit * (tail + 1.5));
-        TextAnchor anchor = unit.X < -0.3 ? TextAnchor.End : unit.X > 0.3 ? TextAnchor.Start : TextAnchor.Middle;
-        Point2 place = at + new Point2(0, unit.Y < -0.3 ? -Ink.Note : unit.Y < 0.3 ? -Ink.Note / 2 : 0);
-        foreach (Mark mark in Patched(new TextMark(words, place, Ink.Note, Ink.Dark, anchor)))
+        string words = layout.GapMm > 0 ? $"gap {layout.GapMm.ToString("0.##", CultureInfo.InvariantCulture)}" : "common cut";
+        TextMark outer = LabelBeyond(b, unit, tail, words), inner = LabelBeyond(a, unit * -1, tail, words);
+        foreach (Mark mark in Patched(Inside(Patch(outer), window) ? outer : inner))
         {
             yield return mark;
         }
     }
 
+    private static TextMark LabelBeyond(Point2 end, Point2 unit, double tail, string words)
+    {
+        Point2 at = end + (unit * (tail + 1.5));
+        TextAnchor anchor = unit.X < -0.3 ? TextAnchor.End : unit.X > 0.3 ? TextAnchor.Start : TextAnchor.Middle;
+        Point2 place = at + new Point2(0, unit.Y < -0.3 ? -Ink.Note : unit.Y < 0.3 ? -Ink.Note / 2 : 0);
+        return new TextMark(words, place, Ink.Note, Ink.Dark, anchor);
+    }
+
     // A label on a patch of its own, so that no line runs through it.
     private static IEnumerable<Mark> Patched(TextMark label)
+    {
+        yield return new PathMark([Chain.Rectangle(Patch(label))], null, Colour.Of(0xFFFFFF));
+        yield return label;
+    }
+
+    private static Box Patch(TextMark label)
     {
         const double rim = 0.7;
         double width = StrokeFont.Width(label.Text, label.HeightMm);
         double left = label.At.X - (label.Anchor switch { TextAnchor.Start => 0, TextAnchor.End => width, _ => width / 2 });
-        yield return new PathMark([Chain.Rectangle(new Box(left - rim, label.At.Y - rim, left + width + rim, label.At.Y + label.HeightMm + rim))], null, Colour.Of(0xFFFFFF));
-        yield return label;
+        return new Box(left - rim, label.At.Y - rim, left + width + rim, label.At.Y + label.HeightMm + rim);
     }
+
+    private static bool Inside(Box box, Box window) => box.MinX > window.MinX && box.MaxX < window.MaxX && box.MinY > window.MinY && box.MaxY < window.MaxY;
 
     private IEnumerable<PlacedPanel> Neighbours(LayoutRepeat repeat)
     {

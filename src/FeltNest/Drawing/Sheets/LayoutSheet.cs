@@ -67,7 +67,7 @@ public static class LayoutSheet
             yield return mark;
         }
 
-        string words = layout.Rules.OneWay ? "nap, one way" : "nap, either way (panels half-turned)";
+        string words = layout.Rules.OneWay ? "nap, one way" : "nap, either way (half-turns allowed)";
         yield return new TextMark(words, nap + new Point2(length + text, -1.2), Ink.Note, Ink.Dark);
     }
 }
