@@ -99,6 +99,16 @@ public sealed class LayoutSearchTests
         Assert.Empty(LayoutCheck.Verify(layout).Violations);
     }
 
+    [Theory]
+    [InlineData(18, RowRule.Alternate)]
+    [InlineData(39, RowRule.Any)]
+    [InlineData(25, RowRule.Same)]
+    public void Regular_polygons_whose_corners_all_touch_at_once_are_laid_too(int corners, RowRule rows)
+    {
+        RollLayout layout = Shapes.Lay(Shapes.Request(Shapes.Polygon(corners, 66.68687061861488), 953.55, gap: 4, edge: 15, rows: rows));
+        Assert.InRange(YieldAccount.Of(layout).UtilisationPercent, 70, 90);
+    }
+
     [Fact]
     public void Tiles_fill_a_wide_strip_up_to_its_two_ragged_sides()
     {

@@ -54,7 +54,9 @@ internal sealed class RowTables
             }
         }
 
-        return peaks.OrderByDescending(p => p.Density).ThenBy(p => p.Tilt).Take(most);
+        // Tables read a little wide: a row count too many may look best at every tilt and never come true, so no count takes more than half of the places.
+        return peaks.OrderByDescending(p => p.Density).ThenBy(p => p.Tilt).GroupBy(p => p.Rows).SelectMany(count => count.Take((most + 1) / 2))
+            .OrderByDescending(p => p.Density).ThenBy(p => p.Tilt).Take(most);
     }
 
     private double Neighbour(int i, int count)

@@ -69,7 +69,7 @@ internal sealed class TurnedPart
             {
                 Point2 a = points[i], b = points[(i + 1) % points.Count];
                 (Point2 left, Point2 right) = a.X <= b.X ? (a, b) : (b, a);
-                for (int x = (int)Math.Ceiling((left.X / grid) - 0.5); (x + 0.5) * grid <= right.X && right.X > left.X; x++)
+                for (int x = Math.Max(first, (int)Math.Ceiling((left.X / grid) - 0.5)); x <= last && (x + 0.5) * grid <= right.X && right.X > left.X; x++)
                 {
                     double share = (((x + 0.5) * grid) - left.X) / (right.X - left.X);
                     Mark(top, bottom, x - first, left.Y + (share * (right.Y - left.Y)));
