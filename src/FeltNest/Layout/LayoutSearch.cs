@@ -80,7 +80,12 @@ public sealed class LayoutSearch
         List<LayStart> starts = [.. tables.Best(effort.Starts).Select(rows => LayStart.Of(request, rows, tilts))];
         if (!request.Rules.OneWay && !tables.HasHalfTurn)
         {
-            starts.AddRange(HeadToTailRows.Best(request, tilts, effort));
+            starts.AddRange(PairedRows.Best(request, tilts, Math.PI, effort));
+        }
+
+        if (!tilts.IsFree)
+        {
+            starts.AddRange(PairedRows.Best(request, tilts, 0, effort));
         }
 
         return [.. starts.OrderByDescending(s => s.Density)];

@@ -25,7 +25,7 @@ internal static class PlaneLattice
 
         if (!tables.HasHalfTurn && !request.Rules.OneWay)
         {
-            starts.AddRange(HeadToTailRows.Plane(request, effort));
+            starts.AddRange(PairedRows.Plane(request, effort));
         }
 
         double best = 0;

@@ -25,34 +25,34 @@ internal static class RowModels
             [double.PositiveInfinity, tilts.Most, double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity]);
     }
 
-    /// <summary>Parallel rows of head-to-tail pairs that move as one. Parameters: pitch, tilt, shift, step, place of the first row across, place of the turned part.</summary>
-    internal static PoseModel HeadToTail(LayoutRequest request, RowLattice rows, Point2 offset, TiltRange tilts)
+    /// <summary>Parallel rows of pairs that move as one. Parameters: pitch, tilt, shift, step, place of the first row across, place of the second part.</summary>
+    internal static PoseModel Paired(LayoutRequest request, RowLattice rows, Point2 offset, double turn, TiltRange tilts)
     {
         PoseModel single = Of(request, rows, tilts, offset.Length);
-        Point2 turned = offset.Turned(rows.Tilt);
-        double lowest = Math.Min(request.Part.Outline.Turned(rows.Tilt).MinY, turned.Y + request.Part.Outline.Turned(rows.Tilt + Math.PI).MinY);
-        double[] start = [.. single.Parameters, turned.X, turned.Y];
+        Point2 second = offset.Turned(rows.Tilt);
+        double lowest = Math.Min(request.Part.Outline.Turned(rows.Tilt).MinY, second.Y + request.Part.Outline.Turned(rows.Tilt + turn).MinY);
+        double[] start = [.. single.Parameters, second.X, second.Y];
         start[4] = request.EdgeMm - lowest;
         return single with
         {
-            Panels = [.. single.Panels, .. single.Panels.Select(Turned)],
+            Panels = [.. single.Panels, .. single.Panels.Select(Second)],
             Parameters = start,
             IsAngle = [.. single.IsAngle, false, false],
             Least = [.. single.Least, double.NegativeInfinity, double.NegativeInfinity],
             Most = [.. single.Most, double.PositiveInfinity, double.PositiveInfinity],
         };
 
-        static PanelPose Turned(PanelPose panel) => new(
-            new AffineForm(0, [.. panel.X.Terms, (5, 1)]), new AffineForm(0, [.. panel.Y.Terms, (6, 1)]), new AffineForm(Math.PI, (1, 1)));
+        PanelPose Second(PanelPose panel) => new(
+            new AffineForm(0, [.. panel.X.Terms, (5, 1)]), new AffineForm(0, [.. panel.Y.Terms, (6, 1)]), new AffineForm(turn, (1, 1)));
     }
 
-    /// <summary>The repeat of polished head-to-tail rows.</summary>
-    internal static LayoutRepeat HeadToTailRepeat(int rows, double[] at) => Repeat(
+    /// <summary>The repeat of polished rows of pairs.</summary>
+    internal static LayoutRepeat PairedRepeat(int rows, double turn, double[] at) => Repeat(
         at[0],
         Enumerable.Range(0, rows).SelectMany(j => new[]
         {
             (j * at[2], at[4] + (j * at[3]), at[1]),
-            ((j * at[2]) + at[5], at[4] + (j * at[3]) + at[6], at[1] + Math.PI),
+            ((j * at[2]) + at[5], at[4] + (j * at[3]) + at[6], at[1] + turn),
         }));
 
     /// <summary>The repeat of polished parallel rows.</summary>
@@ -72,7 +72,7 @@ internal static class RowModels
         [double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity]);
 
     /// <summary>The endless plane with a part and its turned self in each cell. Parameters: pitch, tilt, shift, step, place of the turned part.</summary>
-    internal static PoseModel PlaneHeadToTail(LayoutRequest request, RowLattice rows, Point2 offset)
+    internal static PoseModel PlanePaired(LayoutRequest request, RowLattice rows, Point2 offset)
     {
         PoseModel single = Plane(request, rows);
         Point2 turned = offset.Turned(rows.Tilt);

@@ -52,9 +52,9 @@ internal sealed class TurnedPart
     /// <summary>Turns and samples a part.</summary>
     internal static TurnedPart Make(Outline part, double tilt, double grid, double gap) => Sample([part.Turned(tilt)], tilt, grid, gap);
 
-    /// <summary>A part and its half-turned self as one: the second stands at <paramref name="offset"/> from the first, before both are tilted.</summary>
-    internal static TurnedPart HeadToTail(Outline part, Point2 offset, double tilt, double grid, double gap) =>
-        Sample([part.Turned(tilt), part.Turned(tilt + Math.PI).Moved(offset.Turned(tilt))], tilt, grid, gap);
+    /// <summary>Two parts as one: the second, turned by <paramref name="turn"/>, stands at <paramref name="offset"/> from the first, before both are tilted.</summary>
+    internal static TurnedPart Pair(Outline part, Point2 offset, double turn, double tilt, double grid, double gap) =>
+        Sample([part.Turned(tilt), part.Turned(tilt + turn).Moved(offset.Turned(tilt))], tilt, grid, gap);
 
     private static TurnedPart Sample(IReadOnlyList<Outline> turned, double tilt, double grid, double gap)
     {

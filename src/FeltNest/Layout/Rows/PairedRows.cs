@@ -5,52 +5,53 @@ using FeltNest.Layout.Rows.Tables;
 
 namespace FeltNest.Layout.Rows;
 
-/// <summary>Rows of pairs, each a part and its half-turned self touching it: single rows head to tail and every lattice of such pairs. For parts without a half-turn of their own.</summary>
-/// <remarks>The turned part's places are taken along the boundary of its no-fit region against the part; the pair then moves as one. R. Cuninghame-Green and L. S. Davis,
+/// <summary>Rows of pairs, each a part and a second one touching it. With the second half-turned: single rows head to tail and every lattice of such pairs, for parts
+/// without a half-turn of their own. With it parallel: two panels a row period, each with its own offset, which gains where the warp fixes the angle.</summary>
+/// <remarks>The second part's places are taken along the boundary of its no-fit region against the part; the pair then moves as one. R. Cuninghame-Green and L. S. Davis,
 /// <i>Cut out waste!</i>, O.R. Insight 5, 1992, and T. J. Nye (2000) treat the pairing of turned blanks in strips the same way.</remarks>
-internal static class HeadToTailRows
+internal static class PairedRows
 {
     // As for single parts: deeper than this share of the loose step, pairs no longer stand in each other's openings.
     private const double DeepestStep = 0.5;
 
     /// <summary>The most promising layouts of pairs over the roll, best first.</summary>
-    internal static List<LayStart> Best(LayoutRequest request, TiltRange tilts, SearchEffort effort)
+    internal static List<LayStart> Best(LayoutRequest request, TiltRange tilts, double turn, SearchEffort effort)
     {
         double width = request.UsableWidthMm;
-        return [.. Pairs(request, tilts, effort).SelectMany(pair => pair.Rows.Fits(width, DeepestStep).Select(rows => (Rows: rows, pair.Offset)))
+        return [.. Pairs(request, tilts, turn, effort).SelectMany(pair => pair.Rows.Fits(width, DeepestStep).Select(rows => (Rows: rows, pair.Offset)))
             .OrderByDescending(f => f.Rows.Density).Take(effort.Starts)
             .Select(f => new LayStart(
-                "head-to-tail rows, polished", 2 * f.Rows.Density, RowModels.HeadToTail(request, f.Rows, f.Offset, tilts),
-                at => RowModels.HeadToTailRepeat(f.Rows.Rows, at)))];
+                turn == 0 ? "rows of two panels a period, polished" : "head-to-tail rows, polished", 2 * f.Rows.Density, RowModels.Paired(request, f.Rows, f.Offset, turn, tilts),
+                at => RowModels.PairedRepeat(f.Rows.Rows, turn, at)))];
     }
 
     /// <summary>The most promising lattices of pairs in the endless plane.</summary>
     internal static List<(double Density, PoseModel Model, double Parts)> Plane(LayoutRequest request, SearchEffort effort)
     {
         TiltRange free = new(double.NegativeInfinity, double.PositiveInfinity, true);
-        return [.. Pairs(request, free, effort).Select(pair => (Rows: pair.Rows.Plane(), pair.Offset)).Where(f => f.Rows.Step > 0)
+        return [.. Pairs(request, free, Math.PI, effort).Select(pair => (Rows: pair.Rows.Plane(), pair.Offset)).Where(f => f.Rows.Step > 0)
             .OrderBy(f => f.Rows.Pitch * f.Rows.Step).Take(effort.Starts)
-            .Select(f => (2 / (f.Rows.Pitch * f.Rows.Step), RowModels.PlaneHeadToTail(request, f.Rows, f.Offset), 2.0))];
+            .Select(f => (2 / (f.Rows.Pitch * f.Rows.Step), RowModels.PlanePaired(request, f.Rows, f.Offset), 2.0))];
     }
 
-    private static List<(TiltRows Rows, Point2 Offset)> Pairs(LayoutRequest request, TiltRange tilts, SearchEffort effort)
+    private static List<(TiltRows Rows, Point2 Offset)> Pairs(LayoutRequest request, TiltRange tilts, double turn, SearchEffort effort)
     {
         Outline part = request.Part.Outline;
         double extent = Math.Max(part.MaxX - part.MinX, part.MaxY - part.MinY);
 
-        // A quarter of the samples: pairs are many, and the best are polished.
-        double grid = (extent + request.GapMm) / (effort.Samples / 4.0);
+        // A quarter of the samples and few tilts: pairs are many, and the best are polished. Where the tilt is fixed there is time for all samples.
         double[] angles = tilts.Grid(6 * effort.TiltStepDeg);
-        Point2[] places = [.. Places(part, request.GapMm, extent, effort.Samples / 10)];
+        double grid = (extent + request.GapMm) / (angles.Length > 1 ? effort.Samples / 4.0 : effort.Samples);
+        Point2[] places = [.. Places(part, turn, request.GapMm, extent, effort.Samples / 10)];
         return [.. (from angle in angles from place in places select (angle, place)).AsParallel().AsOrdered().WithDegreeOfParallelism(2)
-            .Select(c => (new TiltRows(TurnedPart.HeadToTail(part, c.place, c.angle, grid, request.GapMm)), c.place))];
+            .Select(c => (new TiltRows(TurnedPart.Pair(part, c.place, turn, c.angle, grid, request.GapMm)), c.place))];
     }
 
-    // Evenly along the boundary on which the turned part touches the gap round the part. A part of many corners is simplified by a thousandth of its size first.
-    private static IEnumerable<Point2> Places(Outline part, double gap, double extent, int count)
+    // Evenly along the boundary on which the second part touches the gap round the part. A part of many corners is simplified by a thousandth of its size first.
+    private static IEnumerable<Point2> Places(Outline part, double turn, double gap, double extent, int count)
     {
         Outline plain = part.Points.Count <= 60 ? part : Outline.From(PolygonSets.Simplified(part.Points, extent / 1000));
-        NoFitRegion region = NoFitRegion.Of(plain, plain.Turned(Math.PI));
+        NoFitRegion region = NoFitRegion.Of(plain, plain.Turned(turn));
         if (gap == 0)
         {
             // Exact fits into a pocket: the only allowed places there.
