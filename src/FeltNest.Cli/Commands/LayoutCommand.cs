@@ -18,7 +18,7 @@ internal static class LayoutCommand
     /// <summary>The command.</summary>
     public static Command Create(Terminal terminal)
     {
-        Argument<string> input = new("BALL|OUTLINE") { Description = "Ball specification (JSON) or flat outline (JSON, CSV, panel.json).", HelpName = "BALL|OUTLINE" };
+        Argument<string> input = new("BALL|OUTLINE") { Description = "Ball specification (JSON) or flat outline (JSON, CSV, SVG, DXF, panel.json).", HelpName = "BALL|OUTLINE" };
         Command command = new("layout", "Lay the panel over a roll width and account for the felt.") { input };
         LayoutOptions options = new(command);
         CommonOptions common = new(command);
@@ -31,6 +31,14 @@ internal static class LayoutCommand
         bool json = parse.GetValue(common.Json), quiet = parse.GetValue(common.Quiet);
         PartInput input = PartReader.Read(path);
         BallSpec? ball = input.Ball?.Ball;
+        if (!quiet)
+        {
+            foreach (string note in input.Outline?.Notes ?? [])
+            {
+                terminal.Say($"note: {path}: {note}");
+            }
+        }
+
         FlatPanel? panel = ball is null ? null : PanelFlattener.Flatten(ball);
         LayoutPart part = panel is not null ? PartOf(ball!, panel) : PartOf(input.Outline!);
         LayoutRequest request = options.Request(parse, part);
@@ -43,7 +51,7 @@ internal static class LayoutCommand
         Task<IReadOnlyList<(string, byte[])>>? panelFiles = panel is null ? null : Task.Run(() => PanelFiles.Make(ball!, panel), CancellationToken.None);
         RollLayout layout = Search(request, seconds, quiet ? null : new ProgressLine(terminal), stop);
         YieldFigures yields = YieldAccount.Of(layout);
-        IReadOnlyList<(string Name, byte[] Content)> files = LayoutFiles.Make(layout, yields);
+        IReadOnlyList<(string Name, byte[] Content)> files = LayoutFiles.Make(layout, yields, input.Outline?.Notes ?? []);
         IReadOnlyList<string> written = results.Write([.. files, .. panelFiles?.GetAwaiter().GetResult() ?? []]);
 
         if (json)
