@@ -3,6 +3,7 @@ using System.Text;
 using FeltNest.Ball;
 using FeltNest.Ball.Mass;
 using FeltNest.Cli.Options;
+using FeltNest.Cost;
 using FeltNest.Files;
 using FeltNest.Files.Outlines;
 using FeltNest.Layout;
@@ -40,11 +41,11 @@ internal static class LayoutCommand
         }
 
         FlatPanel? panel = ball is null ? null : PanelFlattener.Flatten(ball);
-        LayoutPart part = panel is not null ? PartOf(ball!, panel) : PartOf(input.Outline!);
+        LayoutPart part = panel is not null ? CoverPart.Of(ball!, panel) : PartOf(input.Outline!);
         LayoutRequest request = options.Request(parse, part);
         double? seconds = options.Seconds(parse);
         ResultFolder results = new(
-            parse.GetValue(common.Out) ?? DefaultFolder.OfLayout(path, request, LayoutOptions.Usual(request), seconds), parse.GetValue(common.Force));
+            parse.GetValue(common.Out) ?? DefaultFolder.OfLayout(path, request, options.Usual(request), seconds), parse.GetValue(common.Force));
         results.Prepare(panel is null ? LayoutFiles.Names : [.. LayoutFiles.Names, .. PanelFiles.Names]);
 
         // The panel's pictures need nothing from the search: they are drawn beside it.
@@ -90,9 +91,6 @@ internal static class LayoutCommand
 
         return LayoutSearch.Run(request, progress, capped.Token);
     }
-
-    private static LayoutPart PartOf(BallSpec ball, FlatPanel panel) =>
-        new(ball.Name, ball.Name, panel.Outline, panel.Arcs, ball.Felt.MassPerAreaGsm, ball.Panel.WarpAngleDeg);
 
     private static LayoutPart PartOf(ImportedOutline outline) =>
         new(outline.Name, outline.Ball, outline.Centred, outline.CentredArcs, outline.MassPerAreaGsm, outline.WarpAngleDeg);
