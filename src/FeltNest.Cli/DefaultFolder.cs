@@ -11,9 +11,18 @@ internal static class DefaultFolder
     public static string OfPanel(string input) => Path.Combine(Root, $"{NameOf(input)}-panel");
 
     /// <summary>Folder of a layout run: width and gap always, every other setting where it is not the usual one.</summary>
-    public static string OfLayout(string input, LayoutRequest request, LayoutRequest usual, double? seconds)
+    public static string OfLayout(string input, LayoutRequest request, LayoutRequest usual, double? seconds) => OfRoll(NameOf(input), request, usual, seconds);
+
+    /// <summary>Folder of a study of waists: its range, and the roll as for a layout.</summary>
+    public static string OfWaists(string input, IReadOnlyList<double> waists, LayoutRequest request, LayoutRequest usual, double? seconds)
     {
-        List<string> words = [NameOf(input), Word("w", request.RollWidthMm), Word("g", request.GapMm)];
+        string step = waists.Count > 1 ? Word("-by", Math.Round(waists[1] - waists[0], 9)) : string.Empty;
+        return OfRoll($"{NameOf(input)}-waist{Word(string.Empty, waists[0])}{Word("to", waists[^1])}{step}", request, usual, seconds);
+    }
+
+    private static string OfRoll(string name, LayoutRequest request, LayoutRequest usual, double? seconds)
+    {
+        List<string> words = [name, Word("w", request.RollWidthMm), Word("g", request.GapMm)];
         LayoutRules rules = request.Rules;
         AddIf(request.EdgeMm != usual.EdgeMm, Word("e", request.EdgeMm));
         AddIf(rules.WarpAngleDeg != usual.Rules.WarpAngleDeg, rules.WarpAngleDeg is { } angle ? Word("a", angle) : "free");

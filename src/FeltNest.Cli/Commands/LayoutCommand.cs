@@ -3,6 +3,7 @@ using System.Text;
 using FeltNest.Ball;
 using FeltNest.Ball.Mass;
 using FeltNest.Cli.Options;
+using FeltNest.Cost;
 using FeltNest.Files;
 using FeltNest.Files.Outlines;
 using FeltNest.Layout;
@@ -18,7 +19,7 @@ internal static class LayoutCommand
     /// <summary>The command.</summary>
     public static Command Create(Terminal terminal)
     {
-        Argument<string> input = new("BALL|OUTLINE") { Description = "Ball specification (JSON) or flat outline (JSON, CSV, panel.json).", HelpName = "BALL|OUTLINE" };
+        Argument<string> input = new("BALL|OUTLINE") { Description = "Ball specification (JSON) or flat outline (JSON, CSV, SVG, DXF, panel.json).", HelpName = "BALL|OUTLINE" };
         Command command = new("layout", "Lay the panel over a roll width and account for the felt.") { input };
         LayoutOptions options = new(command);
         CommonOptions common = new(command);
@@ -31,19 +32,27 @@ internal static class LayoutCommand
         bool json = parse.GetValue(common.Json), quiet = parse.GetValue(common.Quiet);
         PartInput input = PartReader.Read(path);
         BallSpec? ball = input.Ball?.Ball;
+        if (!quiet)
+        {
+            foreach (string note in input.Outline?.Notes ?? [])
+            {
+                terminal.Say($"note: {path}: {note}");
+            }
+        }
+
         FlatPanel? panel = ball is null ? null : PanelFlattener.Flatten(ball);
-        LayoutPart part = panel is not null ? PartOf(ball!, panel) : PartOf(input.Outline!);
+        LayoutPart part = panel is not null ? CoverPart.Of(ball!, panel) : PartOf(input.Outline!);
         LayoutRequest request = options.Request(parse, part);
         double? seconds = options.Seconds(parse);
         ResultFolder results = new(
-            parse.GetValue(common.Out) ?? DefaultFolder.OfLayout(path, request, LayoutOptions.Usual(request), seconds), parse.GetValue(common.Force));
+            parse.GetValue(common.Out) ?? DefaultFolder.OfLayout(path, request, options.Usual(request), seconds), parse.GetValue(common.Force));
         results.Prepare(panel is null ? LayoutFiles.Names : [.. LayoutFiles.Names, .. PanelFiles.Names]);
 
         // The panel's pictures need nothing from the search: they are drawn beside it.
         Task<IReadOnlyList<(string, byte[])>>? panelFiles = panel is null ? null : Task.Run(() => PanelFiles.Make(ball!, panel), CancellationToken.None);
         RollLayout layout = Search(request, seconds, quiet ? null : new ProgressLine(terminal), stop);
         YieldFigures yields = YieldAccount.Of(layout);
-        IReadOnlyList<(string Name, byte[] Content)> files = LayoutFiles.Make(layout, yields);
+        IReadOnlyList<(string Name, byte[] Content)> files = LayoutFiles.Make(layout, yields, input.Outline?.Notes ?? []);
         IReadOnlyList<string> written = results.Write([.. files, .. panelFiles?.GetAwaiter().GetResult() ?? []]);
 
         if (json)
@@ -82,9 +91,6 @@ internal static class LayoutCommand
 
         return LayoutSearch.Run(request, progress, capped.Token);
     }
-
-    private static LayoutPart PartOf(BallSpec ball, FlatPanel panel) =>
-        new(ball.Name, ball.Name, panel.Outline, panel.Arcs, ball.Felt.MassPerAreaGsm, ball.Panel.WarpAngleDeg);
 
     private static LayoutPart PartOf(ImportedOutline outline) =>
         new(outline.Name, outline.Ball, outline.Centred, outline.CentredArcs, outline.MassPerAreaGsm, outline.WarpAngleDeg);

@@ -12,21 +12,43 @@ namespace FeltNest.Cli.Commands;
 /// <summary><c>panel BALL</c>: the flat panel, its strains, and the ball against the rules.</summary>
 internal static class PanelCommand
 {
+    // Roll and effort of a study of waists when none is given: a common felt width, and little work a waist, as there are many.
+    private const double StudyWidthMm = 1500;
+    private const int StudyEffort = 1;
+
     /// <summary>The command.</summary>
     public static Command Create(Terminal terminal)
     {
         Argument<string> ball = new("BALL") { Description = "Ball specification (JSON).", HelpName = "BALL" };
-        Command command = new("panel", "The flat panel of a ball: outline, strains, fit to the rules.") { ball };
+        Option<IReadOnlyList<double>?> waists = new("--waist-range")
+        {
+            Description = "Waists to compare by strain and felt instead of one panel; the options from --width on belong to it.",
+            HelpName = "from:to:step",
+            CustomParser = WaistRange.Parse,
+        };
+        Command command = new("panel", "The flat panel of a ball: outline, strains, fit to the rules; or a range of waists compared.") { ball, waists };
+        LayoutOptions layout = new(command, StudyWidthMm, StudyEffort);
         CommonOptions common = new(command);
-        command.SetAction((parse, stop) => Task.Run(
-            () => Run(terminal, parse.GetValue(ball)!, parse.GetValue(common.Out), parse.GetValue(common.Force), parse.GetValue(common.Json), parse.GetValue(common.Quiet)),
-            stop));
+        command.SetAction((parse, stop) => Task.Run(() => Run(terminal, parse, parse.GetValue(ball)!, parse.GetValue(waists), layout, common, stop), CancellationToken.None));
         return command;
     }
 
-    private static int Run(Terminal terminal, string path, string? folder, bool force, bool json, bool quiet)
+    private static int Run(
+        Terminal terminal, ParseResult parse, string path, IReadOnlyList<double>? waists, LayoutOptions layout, CommonOptions common, CancellationToken stop)
     {
+        if (waists is null && layout.FirstGiven(parse) is { } stray)
+        {
+            throw new InputException(null, stray, "belongs to --waist-range: give that too, or use the layout command");
+        }
+
         BallInput input = BallReader.Read(path);
+        return waists is null
+            ? RunOne(terminal, input, path, parse.GetValue(common.Out), parse.GetValue(common.Force), parse.GetValue(common.Json), parse.GetValue(common.Quiet))
+            : WaistCommand.Run(terminal, parse, path, input.Ball, waists, layout, common, stop);
+    }
+
+    private static int RunOne(Terminal terminal, BallInput input, string path, string? folder, bool force, bool json, bool quiet)
+    {
         ResultFolder results = new(folder ?? DefaultFolder.OfPanel(path), force);
         results.Prepare(PanelFiles.Names);
         FlatPanel panel = PanelFlattener.Flatten(input.Ball);

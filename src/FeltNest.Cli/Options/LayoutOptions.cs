@@ -8,13 +8,15 @@ namespace FeltNest.Cli.Options;
 internal sealed class LayoutOptions
 {
     private const double UsualGap = 4, UsualEdge = 15;
-    private const int UsualEffort = 5, UsualSeed = 1;
+    private const int UsualSeed = 1;
+
+    private readonly Option[] all;
+    private readonly int usualEffort;
 
     private readonly Option<double> width = new("--width", "-w")
     {
         Description = "Width of the roll, both edges included.",
         HelpName = "length",
-        Required = true,
         CustomParser = LengthText.Positive,
     };
 
@@ -63,7 +65,6 @@ internal sealed class LayoutOptions
     {
         Description = "Work spent on the search, counted and not timed: about as many seconds on two cores, 1 to 1000.",
         HelpName = "n",
-        DefaultValueFactory = _ => UsualEffort,
         CustomParser = NumberText.WholeWithin(1, 1000),
     };
 
@@ -83,13 +84,28 @@ internal sealed class LayoutOptions
     };
 
     /// <summary>Adds the options to a command.</summary>
-    public LayoutOptions(Command command)
+    /// <param name="command">The command.</param>
+    /// <param name="usualWidthMm">Width taken when none is given; null asks for one.</param>
+    /// <param name="usualEffort">Effort taken when none is given.</param>
+    public LayoutOptions(Command command, double? usualWidthMm = null, int usualEffort = 5)
     {
-        foreach (Option option in (Option[])[width, gap, edge, warpAngle, warpTolerance, rows, oneWay, effort, seconds, seed])
+        this.usualEffort = usualEffort;
+        effort.DefaultValueFactory = _ => usualEffort;
+        width.Required = usualWidthMm is null;
+        if (usualWidthMm is { } usual)
+        {
+            width.DefaultValueFactory = _ => usual;
+        }
+
+        all = [width, gap, edge, warpAngle, warpTolerance, rows, oneWay, effort, seconds, seed];
+        foreach (Option option in all)
         {
             command.Add(option);
         }
     }
+
+    /// <summary>Name of the first of these options that was typed, or null.</summary>
+    public string? FirstGiven(ParseResult parse) => Array.Find(all, option => parse.GetResult(option) is { Implicit: false })?.Name;
 
     /// <summary>Wall-clock cap, seconds, or null.</summary>
     public double? Seconds(ParseResult parse) => parse.GetValue(seconds);
@@ -106,10 +122,10 @@ internal sealed class LayoutOptions
         parse.GetValue(seed));
 
     /// <summary>The same request with every setting but the width and the gap at its default.</summary>
-    public static LayoutRequest Usual(LayoutRequest request) => request with
+    public LayoutRequest Usual(LayoutRequest request) => request with
     {
         EdgeMm = UsualEdge,
-        Effort = UsualEffort,
+        Effort = usualEffort,
         Seed = UsualSeed,
         Rules = new LayoutRules(request.Part.WarpAngleDeg, 0, RowRule.Same, false),
     };

@@ -29,4 +29,14 @@ public sealed record FeltSpec(
     double MaxStretchPercent,
     double MaxEdgeCompressionPercent,
     double CureShrinkWarpPercent,
-    double CureShrinkWeftPercent);
+    double CureShrinkWeftPercent)
+{
+    // A panel solved to lie on a limit keeps it at the solver's points and may pass it between them by this much, per cent: far below anything that can be measured.
+    private const double RoundingPercent = 1e-3;
+
+    /// <summary>Whether a stretch, per cent, stays within the felt's limit.</summary>
+    public bool TakesStretch(double percent) => percent <= MaxStretchPercent + RoundingPercent;
+
+    /// <summary>Whether the edge may be pushed together by so much, per cent.</summary>
+    public bool TakesAlongEdge(double percent) => percent <= MaxEdgeCompressionPercent + RoundingPercent;
+}

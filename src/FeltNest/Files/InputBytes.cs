@@ -4,7 +4,7 @@ namespace FeltNest.Files;
 internal static class InputBytes
 {
     // Largest input read, bytes: far above any sound outline, far below what would fill the memory.
-    private const long MostBytes = 32L * 1024 * 1024;
+    private const long MostBytes = 20L * 1024 * 1024;
 
     /// <summary>The file's bytes without a byte order mark.</summary>
     /// <exception cref="InputException">Missing, a folder, not readable, empty or too large.</exception>

@@ -15,6 +15,9 @@ public static class SchemaName
     /// <summary>Roll layout.</summary>
     public const string Layout = "feltnest/layout/1";
 
+    /// <summary>Study of waists.</summary>
+    public const string Waist = "feltnest/waist/1";
+
     /// <summary>Verdict of a check.</summary>
     public const string Check = "feltnest/check/1";
 }

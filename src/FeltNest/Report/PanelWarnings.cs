@@ -12,12 +12,12 @@ public static class PanelWarnings
     public static IReadOnlyList<string> Of(BallSpec ball, FlatPanel panel, MassBudget mass)
     {
         List<string> lines = [];
-        if (panel.Strain.MaxStretchPercent > ball.Felt.MaxStretchPercent)
+        if (!ball.Felt.TakesStretch(panel.Strain.MaxStretchPercent))
         {
             lines.Add(Percent("the felt is stretched by up to", panel.Strain.MaxStretchPercent, ball.Felt.MaxStretchPercent));
         }
 
-        if (panel.Strain.EdgeMaxCompressionPercent > ball.Felt.MaxEdgeCompressionPercent)
+        if (!ball.Felt.TakesAlongEdge(panel.Strain.EdgeMaxCompressionPercent))
         {
             lines.Add(Percent("the edge is pushed together by up to", panel.Strain.EdgeMaxCompressionPercent, ball.Felt.MaxEdgeCompressionPercent) + ": it may pucker");
         }

@@ -147,6 +147,19 @@ public sealed class LayoutCommandTests : IDisposable
         Assert.True(JsonDocument.Parse(File.ReadAllText(folder.Path("out/layout.json"))).RootElement.GetProperty("search").GetProperty("cutShort").GetBoolean());
     }
 
+    [Fact]
+    public async Task What_was_assumed_about_a_drawing_is_said_and_kept_in_the_result()
+    {
+        string path = folder.Write("plate.svg", """<svg xmlns="http://www.w3.org/2000/svg"><rect width="400" height="200"/></svg>""");
+
+        CommandRun run = await CommandRun.Of("layout", path, "--width", "300", "--effort", "1", "--json", "--out", folder.Path("out"));
+
+        Assert.Equal(0, run.Code);
+        Assert.Contains($"feltnest: note: {path}: no viewBox: a user unit is a CSS pixel, 96 to the inch (0.264583 mm)", run.Messages);
+        Assert.StartsWith("no viewBox", JsonDocument.Parse(run.Out).RootElement.GetProperty("assumptions").GetProperty("outline").GetString(), StringComparison.Ordinal);
+        Assert.Equal(0, (await CommandRun.Of("check", folder.Path("out/layout.json"))).Code);
+    }
+
     private static JsonElement Yield(CommandRun run) => JsonDocument.Parse(run.Out).RootElement.GetProperty("yield");
 
     private static double PanelsPerMetre(CommandRun run) => Yield(run).GetProperty("panelsPerMetre").GetDouble();

@@ -125,16 +125,6 @@ public sealed class OutlineReaderTests : IDisposable
         Assert.Equal($"{csv}: has more than 10000 points, which is the most allowed", Assert.Throws<InputException>(() => OutlineReader.Read(csv)).Message);
     }
 
-    [Theory]
-    [InlineData("o.svg")]
-    [InlineData("o.DXF")]
-    public void Drawings_are_said_not_to_be_built_yet(string name)
-    {
-        string path = folder.Write(name, "anything");
-
-        Assert.Equal($"{path}: outlines from SVG and DXF are not built yet: use JSON or CSV", Assert.Throws<InputException>(() => OutlineReader.Read(path)).Message);
-    }
-
     [Fact]
     public void A_ball_is_no_outline()
     {

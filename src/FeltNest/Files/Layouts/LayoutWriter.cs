@@ -9,7 +9,10 @@ namespace FeltNest.Files.Layouts;
 public static class LayoutWriter
 {
     /// <summary>The file's bytes: <c>repeat</c> where one repeat serves the whole width, else <c>bands</c>.</summary>
-    public static byte[] Write(RollLayout layout, YieldFigures yields)
+    /// <param name="layout">The layout.</param>
+    /// <param name="yields">Its yield.</param>
+    /// <param name="assumed">What was assumed or healed when the outline was read; written as <c>assumptions.outline</c> when there is any.</param>
+    public static byte[] Write(RollLayout layout, YieldFigures yields, IReadOnlyList<string>? assumed = null)
     {
         using JsonOutput json = new();
         json.Text("schema", SchemaName.Layout);
@@ -38,6 +41,11 @@ public static class LayoutWriter
 
         json.Object("yield", fields => WriteYield(fields, yields));
         json.Object("search", fields => WriteSearch(fields, layout.Search));
+        if (assumed is { Count: > 0 })
+        {
+            json.Object("assumptions", item => item.Text("outline", string.Join("; ", assumed)));
+        }
+
         return json.Finish();
     }
 

@@ -41,6 +41,9 @@ public sealed record ImportedOutline
     /// <summary>Angle from the warp to +u for which the part is designed, degrees, where the file says so.</summary>
     public double? WarpAngleDeg { get; init; }
 
+    /// <summary>What the reader assumed and healed, one sentence each; empty where it took the file as it stood.</summary>
+    public IReadOnlyList<string> Notes { get; init; } = [];
+
     // Polygons made from arcs lie at most this far outside them, mm: the promise of every polygon that stands for a curve.
     private const double PolygonTolerance = 0.01;
 

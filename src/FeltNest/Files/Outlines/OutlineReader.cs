@@ -1,13 +1,15 @@
 using System.Text.Json;
+using FeltNest.Files.Dxf;
 using FeltNest.Files.Json;
 using FeltNest.Files.Layouts;
 using FeltNest.Files.Panels;
+using FeltNest.Files.Svg;
 using FeltNest.Geometry;
 using FeltNest.Layout;
 
 namespace FeltNest.Files.Outlines;
 
-/// <summary>Reads a flat outline: JSON points or arcs, CSV, a computed panel, or the first part of a layout.</summary>
+/// <summary>Reads a flat outline: JSON points or arcs, CSV, SVG, DXF, a computed panel, or the first part of a layout.</summary>
 public static class OutlineReader
 {
     private static readonly string[] Allowed = [SchemaName.Outline, SchemaName.Panel, SchemaName.Layout];
@@ -18,9 +20,10 @@ public static class OutlineReader
     {
         switch (Path.GetExtension(path).ToLowerInvariant())
         {
-            case ".svg" or ".dxf":
-                InputBytes.Read(path);
-                throw new InputException(path, null, "outlines from SVG and DXF are not built yet: use JSON or CSV");
+            case ".svg":
+                return SvgOutline.Read(path);
+            case ".dxf":
+                return DxfOutline.Read(path);
             case ".csv":
                 List<Point2> points = CsvOutline.ReadPoints(path);
                 return Shaped(path, null, () => ImportedOutline.OfPoints(Path.GetFileNameWithoutExtension(path), points));

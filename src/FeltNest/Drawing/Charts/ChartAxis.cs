@@ -1,0 +1,35 @@
+namespace FeltNest.Drawing.Charts;
+
+/// <summary>One axis of a chart: where it begins and ends, and its even steps.</summary>
+/// <param name="Low">Value at its beginning.</param>
+/// <param name="High">Value at its end.</param>
+/// <param name="Step">Distance of two ticks.</param>
+internal readonly record struct ChartAxis(double Low, double High, double Step)
+{
+    /// <summary>The axis that holds all values, with steps of 1, 2 or 5 times a power of ten, about <paramref name="ticks"/> of them.</summary>
+    public static ChartAxis Around(IEnumerable<double> values, int ticks)
+    {
+        double[] all = [.. values.Where(double.IsFinite)];
+        double low = all.Min(), high = all.Max(), span = high > low ? high - low : Math.Max(1, Math.Abs(high) * 0.1);
+        double power = Math.Pow(10, Math.Floor(Math.Log10(span / ticks))), share = span / ticks / power;
+        double step = power * (share <= 1 ? 1 : share <= 2 ? 2 : share <= 5 ? 5 : 10);
+
+        // A value on a tick stays on it in spite of rounding.
+        const double slack = 1e-9;
+        double from = Math.Floor((low / step) + slack) * step, to = Math.Ceiling((high / step) - slack) * step;
+        return new ChartAxis(from, to > from ? to : from + step, step);
+    }
+
+    /// <summary>Values of the ticks.</summary>
+    public IEnumerable<double> Ticks()
+    {
+        ChartAxis axis = this;
+        return Enumerable.Range(0, (int)Math.Round((High - Low) / Step) + 1).Select(i => axis.Low + (i * axis.Step));
+    }
+
+    /// <summary>How far along the axis a value lies, 0 to 1.</summary>
+    public double Share(double value) => (value - Low) / (High - Low);
+
+    /// <summary>Format with as many decimals as the step needs.</summary>
+    public string Format => Step >= 1 ? "0" : "0." + new string('0', (int)Math.Ceiling(-Math.Log10(Step) - 1e-9));
+}

@@ -1,0 +1,150 @@
+using FeltNest.Geometry;
+
+namespace FeltNest.Files.Svg;
+
+/// <summary>Draws the data of an SVG path: all commands, absolute and relative, repeated arguments, flags written together.</summary>
+/// <remarks>Follows W3C, <i>Scalable Vector Graphics (SVG) 2</i>, chapter 9 and appendix B.2 (arcs). An error anywhere refuses the whole path.</remarks>
+internal sealed class SvgPathData
+{
+    private readonly SvgCursor text;
+    private readonly SvgPen pen;
+    private Point2 at;
+    private Point2 start;
+    private Point2 handle;
+    private char last = 'M';
+    private bool begun;
+    private bool moved;
+
+    private SvgPathData(SvgCursor text, SvgPen pen)
+    {
+        this.text = text;
+        this.pen = pen;
+    }
+
+    /// <summary>Draws one path.</summary>
+    /// <exception cref="InputException">Names the character that cannot be read.</exception>
+    public static void Draw(SvgCursor text, SvgPen pen) => new SvgPathData(text, pen).Draw();
+
+    private void Draw()
+    {
+        while (!text.AtEnd)
+        {
+            int place = text.At;
+            char command = text.Character();
+            if (!"MmZzLlHhVvCcSsQqTtAa".Contains(command, StringComparison.Ordinal))
+            {
+                throw text.Fault(place, $"'{command}' is no path command: M L H V C S Q T A Z, or small letters");
+            }
+
+            if (!begun && command is not ('M' or 'm'))
+            {
+                throw text.Fault(place, $"'{command}' comes first where M is wanted");
+            }
+
+            if (command is 'Z' or 'z')
+            {
+                Close();
+                continue;
+            }
+
+            do
+            {
+                Step(command);
+                // More pairs after a move are lines.
+                command = command switch { 'M' => 'L', 'm' => 'l', _ => command };
+            }
+            while (text.NumberFollows);
+        }
+    }
+
+    private void Close()
+    {
+        if (!moved)
+        {
+            pen.Close();
+        }
+
+        (at, moved, last) = (start, true, 'Z');
+    }
+
+    private void Step(char command)
+    {
+        bool relative = char.IsAsciiLetterLower(command);
+        char kind = char.ToUpperInvariant(command);
+        Point2 origin = relative ? at : default;
+        if (kind == 'M')
+        {
+            at = origin + Pair();
+            (start, begun, moved, last) = (at, true, true, kind);
+            return;
+        }
+
+        // A run begins with its first piece: a move alone, or one after a close, draws nothing.
+        if (moved)
+        {
+            pen.Move(at);
+            (start, moved) = (at, false);
+        }
+
+        Point2 to;
+        switch (kind)
+        {
+            case 'L':
+                pen.Line(to = origin + Pair());
+                break;
+            case 'H':
+                pen.Line(to = new Point2(origin.X + text.Number(), at.Y));
+                break;
+            case 'V':
+                pen.Line(to = new Point2(at.X, origin.Y + text.Number()));
+                break;
+            case 'C' or 'S':
+                Point2 first = kind == 'C' ? origin + Pair() : last is 'C' or 'S' ? (at * 2) - handle : at;
+                handle = origin + Pair();
+                pen.Bezier(at, first, handle, to = origin + Pair());
+                break;
+            case 'Q' or 'T':
+                handle = kind == 'Q' ? origin + Pair() : last is 'Q' or 'T' ? (at * 2) - handle : at;
+                pen.Bezier(at, handle, to = origin + Pair());
+                break;
+            default:
+                to = Arc(origin);
+                break;
+        }
+
+        (at, last) = (to, kind);
+    }
+
+    private Point2 Pair() => new(text.Number(), text.Number());
+
+    private Point2 Arc(Point2 origin)
+    {
+        double rx = Math.Abs(text.Number()), ry = Math.Abs(text.Number()), tilt = text.Number() * Math.PI / 180;
+        bool large = text.Flag(), positive = text.Flag();
+        Point2 to = origin + Pair();
+        if (to == at)
+        {
+            return to;
+        }
+
+        if (rx == 0 || ry == 0)
+        {
+            pen.Line(to);
+            return to;
+        }
+
+        // In the frame of the ellipse, scaled to a circle of radius 1.
+        Point2 half = ((at - to) * 0.5).Turned(-tilt);
+        double grow = Math.Sqrt((half.X * half.X / (rx * rx)) + (half.Y * half.Y / (ry * ry)));
+        (rx, ry) = grow > 1 ? (rx * grow, ry * grow) : (rx, ry);
+        Point2 unit = new(half.X / rx, half.Y / ry);
+        double height = Math.Sqrt(Math.Max(0, 1 - unit.Dot(unit))), length = unit.Length;
+        Point2 middle = length == 0 ? default : new Point2(unit.Y, -unit.X) * (height / length * (large == positive ? -1 : 1));
+        Point2 spoke = unit - middle, spokeEnd = (unit * -1) - middle;
+        double from = Math.Atan2(spoke.Y, spoke.X), sweep = Math.Atan2(spokeEnd.Y, spokeEnd.X) - from;
+        sweep += positive && sweep < 0 ? 2 * Math.PI : !positive && sweep > 0 ? -2 * Math.PI : 0;
+        Point2 centre = new Point2(middle.X * rx, middle.Y * ry).Turned(tilt) + ((at + to) * 0.5);
+        pen.Ellipse(centre, new Point2(rx, 0).Turned(tilt), new Point2(0, ry).Turned(tilt), from, sweep, to);
+        return to;
+    }
+}
