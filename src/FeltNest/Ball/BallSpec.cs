@@ -1,3 +1,5 @@
+using FeltNest.Ball.Tolerance;
+
 namespace FeltNest.Ball;
 
 /// <summary>What is covered and with what: the whole ball specification.</summary>
@@ -10,6 +12,9 @@ namespace FeltNest.Ball;
 /// <param name="Panel">How the panel is made flat.</param>
 public sealed record BallSpec(string Name, RuleType RuleType, CoreSpec Core, CementSpec Cement, FeltSpec Felt, SeamSpec Seam, PanelSpec Panel)
 {
+    /// <summary>How far the parts may be off, or null where the file states nothing.</summary>
+    public ToleranceSpec? Tolerances { get; init; }
+
     /// <summary>Radius of the sphere on which the cover is fitted, mm: core radius + cement + the share of the felt's thickness at which its neutral layer sits.</summary>
     public double FittedRadiusMm => (Core.OuterDiameterMm / 2) + Cement.ThicknessMm + (Felt.NeutralLayer * Felt.ThicknessMm);
 

@@ -2,6 +2,7 @@ using System.Globalization;
 using FeltNest.Ball;
 using FeltNest.Ball.Mass;
 using FeltNest.Ball.Rules;
+using FeltNest.Ball.Tolerance;
 using FeltNest.Panel;
 
 namespace FeltNest.Report;
@@ -45,7 +46,7 @@ public static class PanelReport
             table.Line($"{step.Step} {step.Name}", step.Value, FormattableString.Invariant($"length {step.LengthEffectMm:+0.00;-0.00;0} mm, width {step.WidthEffectMm:+0.00;-0.00;0} mm"));
         }
 
-        BallLines(table, ball, MassBudget.Of(ball, panel.AreaMm2));
+        BallLines(table, ball, MassBudget.Of(ball, panel.AreaMm2), panel.AreaMm2);
         if (assumed.Count > 0)
         {
             table.Note(string.Empty).Note($"Assumed in the ball file, not sourced: {string.Join(", ", assumed)}.");
@@ -54,7 +55,7 @@ public static class PanelReport
         return table.ToString();
     }
 
-    private static void BallLines(TextTable table, BallSpec ball, MassBudget mass)
+    private static void BallLines(TextTable table, BallSpec ball, MassBudget mass, double panelAreaMm2)
     {
         table.Heading($"Finished ball against the rules ({EnumWord.Of(ball.RuleType)})")
             .Line("felt, both panels", mass.FeltG, "0.0", "g")
@@ -72,6 +73,12 @@ public static class PanelReport
             }
         }
 
+        foreach (ToleranceFinding spread in ToleranceCheck.Of(ball, mass, panelAreaMm2))
+        {
+            table.Line($"{spread.Quantity}, worst", FormattableString.Invariant($"+/- {spread.WorstCase:0.00} {spread.Unit}"), Spread(spread, spread.WorstCase, spread.WorstCaseVerdict))
+                .Line("  root sum square", FormattableString.Invariant($"+/- {spread.RootSumSquare:0.00} {spread.Unit}"), Spread(spread, spread.RootSumSquare, spread.RootSumSquareVerdict));
+        }
+
         if (RuleTable.Row(ball.RuleType) is { } row)
         {
             table.Note($"Row: {row.Source}.");
@@ -79,4 +86,7 @@ public static class PanelReport
 
         table.Note($"Edition: {RuleTable.Edition}.");
     }
+
+    private static string Spread(ToleranceFinding spread, double off, RuleVerdict verdict) =>
+        FormattableString.Invariant($"{spread.Value - off:0.0} to {spread.Value + off:0.0} {spread.Unit}: {VerdictWords.Of(verdict)}");
 }

@@ -1,3 +1,5 @@
+using FeltNest.Ball.Tolerance;
+
 namespace FeltNest.Ball.Ranges;
 
 /// <summary>What every number of a ball specification may be.</summary>
@@ -59,6 +61,24 @@ public static class BallRanges
     /// <summary>Design angle to the warp.</summary>
     public static readonly FieldRange WarpAngle = new("panel.warpAngleDeg", -180, 180, "degrees", "a half-turn either way covers every direction");
 
+    /// <summary>Tolerance of the core diameter.</summary>
+    public static readonly FieldRange CoreDiameterTolerance = new("tolerances.coreDiameterMm", 0, 5, "mm", "a core that far off is another core");
+
+    /// <summary>Tolerance of the core mass.</summary>
+    public static readonly FieldRange CoreMassTolerance = new("tolerances.coreMassG", 0, 50, "g", "a core that far off is another core");
+
+    /// <summary>Tolerance of the cement thickness.</summary>
+    public static readonly FieldRange CementThicknessTolerance = new("tolerances.cementThicknessMm", 0, 2, "mm", "no film is thicker");
+
+    /// <summary>Tolerance of the cement mass per area.</summary>
+    public static readonly FieldRange CementMassTolerance = new("tolerances.cementMassPerAreaGsm", 0, 2000, "g/m2", "no film is heavier");
+
+    /// <summary>Tolerance of the finished felt thickness.</summary>
+    public static readonly FieldRange FinishedThicknessTolerance = new("tolerances.feltFinishedThicknessMm", 0, 5, "mm", "felt that far off is another felt");
+
+    /// <summary>Tolerance of the felt mass per area.</summary>
+    public static readonly FieldRange FeltMassTolerance = new("tolerances.feltMassPerAreaGsm", 0, 1000, "g/m2", "felt that far off is another felt");
+
     // The waist as an angle seen from the ball's centre, degrees: a narrower waist tears when it is pulled over, a wider one leaves no waist to cut.
     private const double NarrowestWaistDeg = 20, WidestWaistDeg = 100;
 
@@ -81,7 +101,22 @@ public static class BallRanges
             WarpAngle.Checked(angle);
         }
 
+        if (ball.Tolerances is { } off)
+        {
+            CheckTolerances(off);
+        }
+
         return ball;
+    }
+
+    private static void CheckTolerances(ToleranceSpec off)
+    {
+        CoreDiameterTolerance.Checked(off.CoreDiameterMm);
+        CoreMassTolerance.Checked(off.CoreMassG);
+        CementThicknessTolerance.Checked(off.CementThicknessMm);
+        CementMassTolerance.Checked(off.CementMassPerAreaGsm);
+        FinishedThicknessTolerance.Checked(off.FeltFinishedThicknessMm);
+        FeltMassTolerance.Checked(off.FeltMassPerAreaGsm);
     }
 
     private static void CheckFelt(FeltSpec felt)

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using FeltNest.Ball;
 using FeltNest.Ball.Ranges;
+using FeltNest.Ball.Tolerance;
 using FeltNest.Files.Json;
 
 namespace FeltNest.Files.Balls;
@@ -16,7 +17,7 @@ public static class BallReader
     internal static BallInput Read(string path, JsonElement root)
     {
         JsonInput.SchemaOf(root, path, SchemaName.Ball);
-        JsonFields top = JsonFields.Top(path, root, "schema", "name", "ruleType", "core", "cement", "felt", "seam", "panel");
+        JsonFields top = JsonFields.Top(path, root, "schema", "name", "ruleType", "core", "cement", "felt", "seam", "panel", "tolerances");
         JsonFields core = top.Object("core", "outerDiameterMm", "massG");
         JsonFields cement = top.Object("cement", "thicknessMm", "massPerAreaGsm");
         JsonFields seam = top.Object("seam", "curve", "waistMm", "seamGapMm");
@@ -28,7 +29,10 @@ public static class BallReader
             new CementSpec(cement.Number("thicknessMm"), cement.Number("massPerAreaGsm")),
             Felt(top),
             new SeamSpec(seam.Word<SeamFamily>("curve"), seam.Number("waistMm"), seam.Number("seamGapMm")),
-            new PanelSpec(panel.Word<FlatteningMethod>("flattening"), panel.Word<EdgeRule>("edge"), panel.NumberOr("warpAngleDeg", "any")));
+            new PanelSpec(panel.Word<FlatteningMethod>("flattening"), panel.Word<EdgeRule>("edge"), panel.NumberOr("warpAngleDeg", "any")))
+        {
+            Tolerances = Tolerances(top),
+        };
         try
         {
             return new BallInput(BuiltSoFar.Checked(BallRanges.Checked(ball)), Assumed(top, root));
@@ -37,6 +41,21 @@ public static class BallReader
         {
             throw error.File is null ? error.InFile(path) : error;
         }
+    }
+
+    // Every tolerance may be left out; one that is counts as none.
+    private static ToleranceSpec? Tolerances(JsonFields top)
+    {
+        if (!top.Has("tolerances"))
+        {
+            return null;
+        }
+
+        JsonFields off = top.Object(
+            "tolerances", "coreDiameterMm", "coreMassG", "cementThicknessMm", "cementMassPerAreaGsm", "feltFinishedThicknessMm", "feltMassPerAreaGsm");
+        double Of(string name) => off.OptionalNumber(name) ?? 0;
+        return new ToleranceSpec(
+            Of("coreDiameterMm"), Of("coreMassG"), Of("cementThicknessMm"), Of("cementMassPerAreaGsm"), Of("feltFinishedThicknessMm"), Of("feltMassPerAreaGsm"));
     }
 
     private static FeltSpec Felt(JsonFields top)

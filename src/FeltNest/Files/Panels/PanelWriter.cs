@@ -1,6 +1,7 @@
 using FeltNest.Ball;
 using FeltNest.Ball.Mass;
 using FeltNest.Ball.Rules;
+using FeltNest.Ball.Tolerance;
 using FeltNest.Files.Json;
 using FeltNest.Panel;
 
@@ -54,14 +55,14 @@ public static class PanelWriter
                 .Number("lengthEffectMm", step.LengthEffectMm)
                 .Number("widthEffectMm", step.WidthEffectMm)
                 .Number("areaEffectMm2", step.AreaEffectMm2))
-            .Object("ballCheck", check => WriteBallCheck(check, ball, MassBudget.Of(ball, panel.AreaMm2)))
+            .Object("ballCheck", check => WriteBallCheck(check, ball, MassBudget.Of(ball, panel.AreaMm2), panel.AreaMm2))
             .Outline("outline", panel.Outline)
             .Arcs("arcs", panel.Arcs.Vertices)
             .Rows("edgeMap", panel.EdgeMap, p => [p.U, p.V, p.S]);
         return json.Finish();
     }
 
-    private static void WriteBallCheck(JsonOutput json, BallSpec ball, MassBudget mass) => json
+    private static void WriteBallCheck(JsonOutput json, BallSpec ball, MassBudget mass, double panelAreaMm2) => json
         .Text("ruleType", EnumWord.Of(ball.RuleType))
         .Text("edition", RuleTable.Edition)
         .Text("source", RuleTable.Row(ball.RuleType)?.Source)
@@ -76,5 +77,13 @@ public static class PanelWriter
             .Text("unit", finding.Unit)
             .Number("low", finding.Limits?.Low)
             .Number("high", finding.Limits?.High)
-            .Text("verdict", EnumWord.Of(finding.Verdict)));
+            .Text("verdict", EnumWord.Of(finding.Verdict)))
+        .Objects("tolerances", ToleranceCheck.Of(ball, mass, panelAreaMm2), (item, spread) => item
+            .Text("quantity", spread.Quantity)
+            .Number("value", spread.Value)
+            .Text("unit", spread.Unit)
+            .Number("worstCase", spread.WorstCase)
+            .Number("rootSumSquare", spread.RootSumSquare)
+            .Text("worstCaseVerdict", EnumWord.Of(spread.WorstCaseVerdict))
+            .Text("rootSumSquareVerdict", EnumWord.Of(spread.RootSumSquareVerdict)));
 }
