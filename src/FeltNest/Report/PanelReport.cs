@@ -40,6 +40,7 @@ public static class PanelReport
             .Line("elastic energy", panel.Strain.EnergyNmm, "0.00", "N mm", "one panel")
             .Line("solved to", panel.Solve.Residual.ToString("0.0e+0", CultureInfo.InvariantCulture), $"degree {panel.Solve.Degree}, {panel.Solve.Unknowns} unknowns, {panel.Solve.Iterations} Newton steps");
 
+        HeldLines(table, panel);
         table.Heading("Allowances, in the order applied");
         foreach (PanelAllowance step in panel.Allowances)
         {
@@ -53,6 +54,30 @@ public static class PanelReport
         }
 
         return table.ToString();
+    }
+
+    // What holds the panel against what the felt would do alone: the angle of its chord, and its edge.
+    private static void HeldLines(TextTable table, FlatPanel panel)
+    {
+        if (panel.Solve.ChordTorqueNmm != 0)
+        {
+            table.Line("torque on the chord", panel.Solve.ChordTorqueNmm, "0.00", "N mm", "holds the chord between the tips at its angle to the warp; left alone the felt would turn it");
+        }
+
+        if (panel.EdgeLimit is not { } limit)
+        {
+            return;
+        }
+
+        if (!limit.IsActive)
+        {
+            table.Line("edge limit", "does not act", FormattableString.Invariant($"the edge takes up {limit.UnlimitedCompressionPercent:0.00} %, the limit is {limit.LimitPercent:0.##} %"));
+            return;
+        }
+
+        table.Line("edge limit acts on", limit.SharePercent, "0", "%", FormattableString.Invariant($"of the seam; without it the edge would take up {limit.UnlimitedCompressionPercent:0.00} %"))
+            .Line("  costs in panel area", (limit.EdgeAreaMm2 - limit.UnlimitedAreaMm2) / 100, "+0.00;-0.00;0.00", "cm2", "against the same panel without the limit, before allowances")
+            .Line("  costs in energy", limit.EnergyNmm - limit.UnlimitedEnergyNmm, "+0.00;-0.00;0.00", "N mm", "against the same panel without the limit");
     }
 
     private static void BallLines(TextTable table, BallSpec ball, MassBudget mass, double panelAreaMm2)

@@ -41,34 +41,6 @@ public sealed class BallRangesTests
         Assert.Same(ball, BallRanges.Checked(ball));
     }
 
-    [Theory]
-    [InlineData(0.7692)]
-    [InlineData(0.7655)]
-    [InlineData(0.7730)]
-    public void A_shear_modulus_within_half_a_per_cent_is_taken_as_rounded(double shear)
-    {
-        // Modulus 2, Poisson 0.3: shear = 2 / 2.6 = 0.76923; half a per cent is 0.00385.
-        BallSpec ball = With("felt.shearModulusNPerMm", shear);
-
-        Assert.Same(ball, BuiltSoFar.Checked(ball));
-    }
-
-    [Theory]
-    [InlineData(0.7653)]
-    [InlineData(0.7732)]
-    public void A_shear_modulus_further_off_is_refused(double shear) =>
-        Assert.Equal("felt.shearModulusNPerMm", Assert.Throws<InputException>(() => BuiltSoFar.Checked(With("felt.shearModulusNPerMm", shear))).Field);
-
-    [Fact]
-    public void Seam_families_that_are_only_reserved_say_so()
-    {
-        foreach (SeamFamily family in new[] { SeamFamily.FourArc, SeamFamily.Elastica, SeamFamily.Points })
-        {
-            InputException error = Assert.Throws<InputException>(() => BuiltSoFar.Checked(Good with { Seam = Good.Seam with { Curve = family } }));
-            Assert.Equal("seam.curve: this seam family is reserved, not built yet: use two-harmonic", error.Message);
-        }
-    }
-
     private static BallSpec With(string field, double value) => With(field, value, Good);
 
     private static BallSpec With(string field, double value, BallSpec ball) => field switch

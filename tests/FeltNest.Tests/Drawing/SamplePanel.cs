@@ -1,6 +1,7 @@
 using FeltNest.Ball;
 using FeltNest.Geometry;
 using FeltNest.Panel;
+using FeltNest.Panel.Elastic;
 using FeltNest.Seam;
 
 namespace FeltNest.Tests.Drawing;
@@ -16,6 +17,13 @@ public static class SamplePanel
         new SeamSpec(SeamFamily.TwoHarmonic, 8, 0.4), new PanelSpec(FlatteningMethod.Elastic, EdgeRule.Mated, 30));
 
     public static FlatPanel Panel { get; } = Make();
+
+    /// <summary>The same panel with its edge held at a limit on two fifths of the seam, and its chord held against the warp.</summary>
+    public static FlatPanel Held { get; } = Panel with
+    {
+        EdgeLimit = new EdgeLimitReport(6, 40, [new SeamInterval(1, 2)], 380, 1.5, 9, 390, 1.25),
+        Solve = Panel.Solve with { ChordTorqueNmm = -2.5 },
+    };
 
     private static FlatPanel Make()
     {

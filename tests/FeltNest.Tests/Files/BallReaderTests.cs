@@ -1,5 +1,6 @@
 using FeltNest.Ball;
 using FeltNest.Files.Balls;
+using FeltNest.Seam;
 using Xunit;
 
 namespace FeltNest.Tests.Files;
@@ -62,11 +63,17 @@ public sealed class BallReaderTests : IDisposable
     [InlineData("\"schema\": \"feltnest/ball/1\",", "", "schema: is missing; allowed: feltnest/ball/1")]
     [InlineData("\"ruleType\": \"type-2\"", "\"ruleType\": \"type 2\"", "ruleType: 'type 2' is not known; allowed: type-1, type-2, type-3, high-altitude, stage-1, stage-2, stage-3-felt, stage-3-foam, none")]
     [InlineData("\"name\": \"Example type 2, pressurised\"", "\"name\": \" \"", "name: is blank")]
-    [InlineData("\"warpModulusNPerMm\": 2.0", "\"warpModulusNPerMm\": 2.5", "felt.weftModulusNPerMm: 2 N/mm differs from felt.warpModulusNPerMm 2.5: felt with a warp is not built yet")]
-    [InlineData("\"shearModulusNPerMm\": 0.769", "\"shearModulusNPerMm\": 0.9", "felt.shearModulusNPerMm: 0.9 N/mm does not agree with the other two: modulus / (2 (1 + poisson)) = 0.7692 N/mm")]
-    [InlineData("\"two-harmonic\"", "\"elastica\"", "seam.curve: this seam family is reserved, not built yet")]
+    [InlineData("\"warpModulusNPerMm\": 2.0", "\"warpModulusNPerMm\": 2.5", "panel.warpAngleDeg: any; felt with a warp (its moduli differ by direction) needs an angle")]
+    [InlineData("\"shearModulusNPerMm\": 0.769", "\"shearModulusNPerMm\": 0.9", "panel.warpAngleDeg: any; felt with a warp (its moduli differ by direction) needs an angle")]
+    [InlineData("\"weftModulusNPerMm\": 2.0", "\"weftModulusNPerMm\": 200", "felt.poisson: 0.3; 0 to below 0.1 is allowed with these moduli")]
+    [InlineData("\"cureShrinkWarpPercent\": 0", "\"cureShrinkWarpPercent\": 2", "panel.warpAngleDeg: any, but the felt shrinks 2 % along the warp and 0 % along the weft")]
+    [InlineData("\"two-harmonic\"", "\"points\"", "seam.waistMm: has no place beside seam.curve points")]
+    [InlineData("\"waistMm\": 28.0", "\"waistMm\": 28.0, \"points\": []", "seam.points: has no place beside seam.curve two-harmonic")]
+    [InlineData("\"two-harmonic\", \"waistMm\": 28.0", "\"points\"", "seam.points: is missing")]
+    [InlineData("\"two-harmonic\", \"waistMm\": 28.0", "\"points\", \"points\": [[1, 2]]", "seam.points[0]: is a list where three numbers [x, y, z] are wanted")]
+    [InlineData("\"two-harmonic\", \"waistMm\": 28.0", "\"points\", \"points\": [[1, 2, 3]]", "seam.points: 1 points; at least 24 are needed")]
     [InlineData("\"two-harmonic\"", "\"two-harmonics\"", "seam.curve: 'two-harmonics' is not known; allowed: two-harmonic, four-arc, elastica, points; did you mean 'two-harmonic'?")]
-    [InlineData("\"waistMm\": 28.0", "\"waistMm\": 80", "seam.waistMm: 80 mm is outside 11.083 to 55.414 mm")]
+    [InlineData("\"waistMm\": 28.0", "\"waistMm\": 80", "seam.waistMm: 80 mm is outside 11.083 to 49.872 mm")]
     [InlineData("\"warpAngleDeg\": \"any\"", "\"warpAngleDeg\": \"all\"", "panel.warpAngleDeg: \"all\" is not allowed: a number of degrees or \"any\"")]
     [InlineData("\"core\": {", "\"core\": 5, \"x\": {", "x: is not a known field")]
     public void A_bad_field_is_named_with_its_value_and_what_is_allowed(string good, string bad, string expected)
@@ -78,6 +85,39 @@ public sealed class BallReaderTests : IDisposable
 
         Assert.StartsWith($"{path}: {expected}", error.Message, StringComparison.Ordinal);
         Assert.DoesNotContain('\n', error.Message);
+    }
+
+    [Fact]
+    public void Felt_with_a_warp_and_its_angle_are_taken_as_they_are()
+    {
+        BallSpec woven = BallReader.Read(RepositoryFile.PathOf("shapes", "balls", "type-2-woven.json")).Ball;
+
+        Assert.Equal((3.0, 1.8, 0.6, 0.25), (woven.Felt.WarpModulusNPerMm, woven.Felt.WeftModulusNPerMm, woven.Felt.ShearModulusNPerMm, woven.Felt.Poisson));
+        Assert.Equal(30, woven.Panel.WarpAngleDeg);
+    }
+
+    [Theory]
+    [InlineData("four-arc", SeamFamily.FourArc)]
+    [InlineData("elastica", SeamFamily.Elastica)]
+    public void Every_seam_family_with_a_waist_is_taken(string word, SeamFamily family)
+    {
+        BallSpec ball = BallReader.Read(folder.Write("ball.json", Good.Replace("two-harmonic", word, StringComparison.Ordinal))).Ball;
+
+        Assert.Equal((family, 28.0), (ball.Seam.Curve, ball.Seam.WaistMm));
+    }
+
+    [Fact]
+    public void A_seam_given_as_points_keeps_them_in_order_and_has_no_waist_field()
+    {
+        TwoHarmonicSeam known = TwoHarmonicSeam.ForWaist(1);
+        string[] rows = [.. Enumerable.Range(0, 120).Select(i => known.At(2 * Math.PI * i / 120).Point).Select(p => FormattableString.Invariant($"[{p.X:R}, {p.Y:R}, {p.Z:R}]"))];
+        string text = Good.Replace("\"two-harmonic\", \"waistMm\": 28.0", $"\"points\", \"points\": [{string.Join(", ", rows)}]", StringComparison.Ordinal);
+
+        SeamSpec seam = BallReader.Read(folder.Write("ball.json", text)).Ball.Seam;
+
+        Assert.Equal((SeamFamily.Points, 0.0, 120), (seam.Curve, seam.WaistMm, seam.Points!.Count));
+        Assert.Equal(new SeamPoint(known.At(0).Point.X, known.At(0).Point.Y, known.At(0).Point.Z), seam.Points[0]);
+        Assert.Equal(1, SeamCurve.For(seam, 31.75).WaistAngle, 1e-6);
     }
 
     [Theory]

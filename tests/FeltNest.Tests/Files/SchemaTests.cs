@@ -53,6 +53,7 @@ public sealed class SchemaTests
         Holds(Schema("layout"), Parse(LayoutWriter.Write(SampleLayout.OneRepeat, SampleLayout.Yields)), "layout");
         Holds(Schema("layout"), Parse(LayoutWriter.Write(SampleLayout.TwoBands, SampleLayout.Yields)), "layout");
         Holds(Schema("panel"), Parse(PanelWriter.Write(SamplePanel.Ball, SamplePanel.Panel)), "panel");
+        Holds(Schema("panel"), Parse(PanelWriter.Write(SamplePanel.Ball, SamplePanel.Held)), "panel");
         Holds(Schema("outline"), Parse(File.ReadAllBytes(RepositoryFile.PathOf("shapes", "outlines", "dog-bone.json"))), "outline");
         foreach (string name in Directory.GetFiles(RepositoryFile.PathOf("shapes", "balls")))
         {

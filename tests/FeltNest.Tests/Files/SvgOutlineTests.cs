@@ -38,6 +38,9 @@ public sealed class SvgOutlineTests : IDisposable
     [InlineData("M0,0L10-0 10 1e1.0.1e2Z", 100)]
     [InlineData("M0 0A5 5 0 0 1 10 0L10 20 0 20Z", 200 + (12.5 * Math.PI))]
     [InlineData("M0 0A1 1 0 0 1 10 0L10 20 0 20Z", 200 + (12.5 * Math.PI))]
+    // A quarter disc about (0, 5); and three quarters about (5, 0) with the square that fills them up to (0, 5).
+    [InlineData("M0 0A5 5 0 0 1 5 5L0 5Z", 6.25 * Math.PI)]
+    [InlineData("M0 0A5 5 0 1 1 5 5L0 5Z", (18.75 * Math.PI) + 25)]
     [InlineData("M0 0A5 5 0 0 0 10 0L10 20 0 20Z", 200 - (12.5 * Math.PI))]
     public void Lines_and_circles_of_a_path_enclose_their_area_exactly(string data, double area)
     {

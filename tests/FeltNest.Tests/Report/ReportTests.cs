@@ -13,6 +13,19 @@ public sealed class ReportTests
     private static string PanelText { get; } = PanelReport.Text(SamplePanel.Ball, SamplePanel.Panel, ["core.massG", "felt.poisson"]);
 
     [Fact]
+    public void A_panel_held_by_its_edge_limit_and_its_chord_says_what_that_costs()
+    {
+        string held = PanelReport.Text(SamplePanel.Ball, SamplePanel.Held, []), free = PanelReport.Text(SamplePanel.Ball, SamplePanel.Panel, []);
+
+        Assert.Matches("edge limit acts on +40 %", held);
+        Assert.Matches("costs in panel area +-0.10 cm2", held);
+        Assert.Matches("costs in energy +\\+0.25 N mm", held);
+        Assert.Matches("torque on the chord +-2.50 N mm", held);
+        Assert.DoesNotContain("edge limit", free, StringComparison.Ordinal);
+        Assert.DoesNotContain("torque", free, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void No_line_is_wider_than_eighty_columns()
     {
         string[] lines = [.. (PanelText + LayoutReport.Text(SampleLayout.OneRepeat, SampleLayout.Yields) + LayoutReport.Text(SampleLayout.TwoBands, SampleLayout.Yields)).Split('\n')];

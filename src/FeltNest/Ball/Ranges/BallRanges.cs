@@ -79,8 +79,8 @@ public static class BallRanges
     /// <summary>Tolerance of the felt mass per area.</summary>
     public static readonly FieldRange FeltMassTolerance = new("tolerances.feltMassPerAreaGsm", 0, 1000, "g/m2", "felt that far off is another felt");
 
-    // The waist as an angle seen from the ball's centre, degrees: a narrower waist tears when it is pulled over, a wider one leaves no waist to cut.
-    private const double NarrowestWaistDeg = 20, WidestWaistDeg = 100;
+    // The waist as an angle seen from the ball's centre, degrees: a narrower waist tears when it is pulled over; the seam families reach no wider.
+    private const double NarrowestWaistDeg = 20, WidestWaistDeg = 90;
 
     /// <summary>The specification itself when every number lies in its range.</summary>
     /// <exception cref="InputException">Names the first field that does not.</exception>
@@ -92,10 +92,11 @@ public static class BallRanges
         CementMass.Checked(ball.Cement.MassPerAreaGsm);
         CheckFelt(ball.Felt);
         SeamGap.Checked(ball.Seam.SeamGapMm);
-        double perDegree = ball.FittedRadiusMm * Math.PI / 180;
-        new FieldRange(
-            "seam.waistMm", Math.Round(NarrowestWaistDeg * perDegree, 3), Math.Round(WidestWaistDeg * perDegree, 3), "mm",
-            $"on this sphere that is {NarrowestWaistDeg} to {WidestWaistDeg} degrees; narrower tears, wider is no waist").Checked(ball.Seam.WaistMm);
+        if (ball.Seam.Curve != SeamFamily.Points)
+        {
+            WaistOn(ball.FittedRadiusMm).Checked(ball.Seam.WaistMm);
+        }
+
         if (ball.Panel.WarpAngleDeg is { } angle)
         {
             WarpAngle.Checked(angle);
@@ -118,6 +119,11 @@ public static class BallRanges
         FinishedThicknessTolerance.Checked(off.FeltFinishedThicknessMm);
         FeltMassTolerance.Checked(off.FeltMassPerAreaGsm);
     }
+
+    // Rounded towards the inside, so that the ends as they are shown are allowed.
+    private static FieldRange WaistOn(double radiusMm) => new(
+        "seam.waistMm", Math.Ceiling(NarrowestWaistDeg * radiusMm * Math.PI / 180 * 1000) / 1000, Math.Floor(WidestWaistDeg * radiusMm * Math.PI / 180 * 1000) / 1000, "mm",
+        $"on this sphere that is {NarrowestWaistDeg} to {WidestWaistDeg} degrees; narrower tears, wider is no waist");
 
     private static void CheckFelt(FeltSpec felt)
     {

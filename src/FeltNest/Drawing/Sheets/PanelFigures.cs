@@ -25,6 +25,16 @@ internal static class PanelFigures
             ("mismatch of mating edges", F(panel.Strain.EdgeMismatchPercent, "0.000", "%")),
             ("elastic energy", F(panel.Strain.EnergyNmm, "0.00", "N mm")),
         ];
+        if (panel.EdgeLimit is { IsActive: true } limit)
+        {
+            left.Add(("held at the edge limit", F(limit.SharePercent, "0", "% of the seam")));
+        }
+
+        if (panel.Solve.ChordTorqueNmm != 0)
+        {
+            left.Add(("torque on the chord", F(panel.Solve.ChordTorqueNmm, "0.00", "N mm")));
+        }
+
         List<(string, string)> right =
         [
             ($"Ball ({EnumWord.Of(ball.RuleType)})", string.Empty),

@@ -105,15 +105,16 @@ public static class PanelSheet
             yield break;
         }
 
-        const double half = 9;
-        Point2 way = new Point2(half, 0).Turned(-design * Math.PI / 180), middle = at + new Point2(half, 1);
+        // At any angle the arrow keeps clear of the map's title below it.
+        const double half = 7, rise = 4;
+        Point2 way = new Point2(half, 0).Turned(-design * Math.PI / 180), middle = at + new Point2(half, rise);
         foreach (Mark mark in Arrows.Line(middle - way, middle + way, Ink.Wide, 3, both: true))
         {
             yield return mark;
         }
 
         yield return new TextMark(
-            string.Create(CultureInfo.InvariantCulture, $"warp; panel laid at {design:0.##}\u00B0 to it"), middle + new Point2(half + 4, -1), Ink.Note, Ink.Dark);
+            string.Create(CultureInfo.InvariantCulture, $"warp; panel laid at {design:0.##}\u00B0 to it"), at + new Point2((2 * half) + 4, 0), Ink.Note, Ink.Dark);
     }
 
     private static GroupMark MapView(

@@ -3,13 +3,14 @@ using FeltNest.Ball;
 using FeltNest.Ball.Ranges;
 using FeltNest.Ball.Tolerance;
 using FeltNest.Files.Json;
+using FeltNest.Panel;
 
 namespace FeltNest.Files.Balls;
 
 /// <summary>Reads a ball specification (schema feltnest/ball/1).</summary>
 public static class BallReader
 {
-    /// <summary>The ball of a file, every number checked against its range and against what is built.</summary>
+    /// <summary>The ball of a file, every number checked against its range, and the felt and the seam as wholes.</summary>
     /// <exception cref="InputException">Names the file, the field, the value found and what is allowed.</exception>
     public static BallInput Read(string path) => Read(path, JsonInput.ReadObject(path));
 
@@ -20,7 +21,6 @@ public static class BallReader
         JsonFields top = JsonFields.Top(path, root, "schema", "name", "ruleType", "core", "cement", "felt", "seam", "panel", "tolerances");
         JsonFields core = top.Object("core", "outerDiameterMm", "massG");
         JsonFields cement = top.Object("cement", "thicknessMm", "massPerAreaGsm");
-        JsonFields seam = top.Object("seam", "curve", "waistMm", "seamGapMm");
         JsonFields panel = top.Object("panel", "flattening", "edge", "warpAngleDeg");
         BallSpec ball = new(
             top.Text("name"),
@@ -28,14 +28,16 @@ public static class BallReader
             new CoreSpec(core.Number("outerDiameterMm"), core.Number("massG")),
             new CementSpec(cement.Number("thicknessMm"), cement.Number("massPerAreaGsm")),
             Felt(top),
-            new SeamSpec(seam.Word<SeamFamily>("curve"), seam.Number("waistMm"), seam.Number("seamGapMm")),
+            BallSeam.Of(top, path),
             new PanelSpec(panel.Word<FlatteningMethod>("flattening"), panel.Word<EdgeRule>("edge"), panel.NumberOr("warpAngleDeg", "any")))
         {
             Tolerances = Tolerances(top),
         };
         try
         {
-            return new BallInput(BuiltSoFar.Checked(BallRanges.Checked(ball)), Assumed(top, root));
+            // What a panel asks of felt and seam together is found out here, where the fault can still name the file.
+            PanelRequest.For(BallRanges.Checked(ball));
+            return new BallInput(ball, Assumed(top, root));
         }
         catch (InputException error)
         {

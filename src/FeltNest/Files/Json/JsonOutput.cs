@@ -62,6 +62,19 @@ internal sealed class JsonOutput : IDisposable
         return this;
     }
 
+    /// <summary>An object, or null.</summary>
+    public JsonOutput ObjectOrNull<T>(string name, T? value, Action<JsonOutput, T> fields)
+        where T : class
+    {
+        if (value is not null)
+        {
+            return Object(name, json => fields(json, value));
+        }
+
+        writer.WriteNull(name);
+        return this;
+    }
+
     /// <summary>A list of objects.</summary>
     public JsonOutput Objects<T>(string name, IEnumerable<T> items, Action<JsonOutput, T> fields)
     {

@@ -12,21 +12,18 @@ internal static class JsonShapes
     /// <summary>Points of a field holding [[u,v],...].</summary>
     public static List<Point2> Points(JsonFields fields, string name, string file)
     {
-        JsonElement list = Counted(fields, name);
-        List<Point2> points = new(list.GetArrayLength());
-        foreach (JsonElement item in list.EnumerateArray())
+        List<Point2> points = [];
+        foreach (double[] row in Rows(fields, name, file, 2, "two numbers [u, v]"))
         {
-            string place = $"{fields.PathOf(name)}[{points.Count}]";
-            if (item.ValueKind != JsonValueKind.Array || item.GetArrayLength() != 2)
-            {
-                throw new InputException(file, place, $"is {JsonFields.KindName(item)} where two numbers [u, v] are wanted");
-            }
-
-            points.Add(new Point2(Coordinate(item[0], file, place), Coordinate(item[1], file, place)));
+            points.Add(new Point2(row[0], row[1]));
         }
 
         return points;
     }
+
+    /// <summary>Points of a field holding [[x,y,z],...].</summary>
+    public static IEnumerable<(double X, double Y, double Z)> SpacePoints(JsonFields fields, string name, string file) =>
+        Rows(fields, name, file, 3, "three numbers [x, y, z]").Select(row => (row[0], row[1], row[2]));
 
     /// <summary>Arc vertices of a field holding [{x,y,turnDeg},...].</summary>
     public static List<ArcVertex> Arcs(JsonFields fields, string name, string file)
@@ -46,6 +43,18 @@ internal static class JsonShapes
         }
 
         return arcs;
+    }
+
+    private static IEnumerable<double[]> Rows(JsonFields fields, string name, string file, int count, string wanted)
+    {
+        int at = 0;
+        foreach (JsonElement item in Counted(fields, name).EnumerateArray())
+        {
+            string place = $"{fields.PathOf(name)}[{at++}]";
+            yield return item.ValueKind == JsonValueKind.Array && item.GetArrayLength() == count
+                ? [.. item.EnumerateArray().Select(number => Coordinate(number, file, place))]
+                : throw new InputException(file, place, $"is {JsonFields.KindName(item)} where {wanted} are wanted");
+        }
     }
 
     private static JsonElement Counted(JsonFields fields, string name)

@@ -48,6 +48,16 @@ public static class PanelWriter
                 .Number("iterations", panel.Solve.Iterations)
                 .Number("residual", panel.Solve.Residual)
                 .Number("chordTorqueNmm", panel.Solve.ChordTorqueNmm))
+            .ObjectOrNull("edgeLimit", panel.EdgeLimit, (json, limit) => json
+                .Number("limitPercent", limit.LimitPercent)
+                .Flag("active", limit.IsActive)
+                .Number("sharePercent", limit.SharePercent)
+                .Rows("where", limit.Where, piece => [piece.FromS, piece.ToS])
+                .Number("edgeAreaMm2", limit.EdgeAreaMm2)
+                .Number("energyNmm", limit.EnergyNmm)
+                .Number("unlimitedCompressionPercent", limit.UnlimitedCompressionPercent)
+                .Number("unlimitedAreaMm2", limit.UnlimitedAreaMm2)
+                .Number("unlimitedEnergyNmm", limit.UnlimitedEnergyNmm))
             .Objects("allowances", panel.Allowances, (item, step) => item
                 .Number("step", step.Step)
                 .Text("name", step.Name)
