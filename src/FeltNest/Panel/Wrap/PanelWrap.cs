@@ -1,0 +1,171 @@
+using FeltNest.Geometry;
+using FeltNest.Numerics;
+using FeltNest.Panel.Felt;
+using FeltNest.Panel.Wrap.Solve;
+using FeltNest.Seam;
+
+namespace FeltNest.Panel.Wrap;
+
+/// <summary>Lays a flat piece of felt on a sphere with the least elastic energy, its edge free and its edge drawn to the seam.</summary>
+/// <remarks>The place on the sphere is sought as polynomials in the flat coordinates, over the piece itself: nothing is meshed. Pieces with the half-turn, and those with mirrors, are solved with functions of
+/// that symmetry alone.</remarks>
+public static class PanelWrap
+{
+    // Degrees by symmetry: as high as the unknowns, 240 to 312, are solved for within a second or two.
+    private const int MirrorDegree = 29, HalfTurnDegree = 23, PlainDegree = 14;
+
+    // The highest wave along the edge that is held, against the degree: the polynomials follow waves up to about it, and the high ones of a mirrored piece a little farther.
+    private const int MirrorWaves = 2, PlainWaves = -1;
+
+    // Share of the panel's area on the sphere that a flat outline must at least and may at most have: felt drawn farther than this to reach the seam would tear or pleat.
+    private const double LeastArea = 0.6, GreatestArea = 1.5;
+
+    // Greatest distance of a held edge from the seam that still counts as held, in radii: 0.06 mm on a ball.
+    private const double Held = 2e-3;
+
+    // Stations round the edge, multiples of 8: of a smooth one these are exact, and arcs' jumps of curvature leave an error below 1e-5.
+    private const int SmoothStations = 240, ArcStations = 480;
+
+    /// <summary>Lays the piece on.</summary>
+    /// <exception cref="InputException">Neither an outline nor a sound edge map is given.</exception>
+    /// <exception cref="NoAnswerException">The piece is too large for the sphere, cannot be seen whole from its centroid, or no equilibrium was found.</exception>
+    public static WrapResult Lay(WrapRequest request)
+    {
+        WrapRegion region = Region(request);
+        FeltLaw law = request.Law.Scaled(1 / request.Law.UU);
+        double scale = request.Law.UU * request.RadiusMm * request.RadiusMm;
+        WrapField field = Field(region, law);
+        NewtonResult free = Solve(new WrapProblem(field, law, null), field.Start());
+        EdgeFreeWrap edgeFree = Free(request, region, field, free, scale);
+        double area = field.Weights.Sum() / SeamCurve.PanelArea;
+        if (!(area >= LeastArea && area <= GreatestArea))
+        {
+            return new WrapResult(edgeFree, null, FormattableString.Invariant(
+                $"the outline's area is {100 * area:0} % of half the sphere's; {100 * LeastArea:0} to {100 * GreatestArea:0} % can be drawn to the seam"));
+        }
+
+        try
+        {
+            EdgeHeldWrap held = Hold(request, region, field, law, free, scale);
+            return held.EdgeOffSeamMm <= Held * request.RadiusMm ? new WrapResult(edgeFree, held, null)
+                : new WrapResult(edgeFree, null, FormattableString.Invariant($"the edge stays {held.EdgeOffSeamMm:0.##} mm off the seam: the outline's edge is too unlike the seam"));
+        }
+        catch (NoAnswerException error)
+        {
+            return new WrapResult(edgeFree, null, error.Message);
+        }
+    }
+
+    /// <summary>Functions for a piece.</summary>
+    internal static WrapField Field(WrapRegion region, FeltLaw law) =>
+        new(region, law.IsMirrorSymmetric, !region.HasHalfTurn ? PlainDegree : region.HasMirrors && law.IsMirrorSymmetric ? MirrorDegree : HalfTurnDegree);
+
+    /// <summary>The piece of a request at unit radius.</summary>
+    internal static WrapRegion Region(WrapRequest request)
+    {
+        WrapRegion region;
+        if (request.EdgeMap is { } map)
+        {
+            region = WrapRegion.Of(new EdgeMapCurve(map), default, 0, SmoothStations, request.RadiusMm);
+        }
+        else
+        {
+            ArcOutline outline = request.Outline ?? throw new InputException(null, "outline", "missing; an outline or an edge map is needed");
+            ArcLengthCurve curve = new(outline);
+            region = WrapRegion.Of(curve, outline.Centroid, curve.Below(outline.Centroid), ArcStations, request.RadiusMm);
+        }
+
+        // Angles the chart of the sphere can hold, radians, less what felt gives: 170 degrees to each side along the piece and 80 across.
+        const double along = 2.96, across = 1.4;
+        double u = region.Edge.Max(p => Math.Abs(p.X)), v = region.Edge.Max(p => Math.Abs(p.Y));
+        return u <= along && v <= across ? region : throw new NoAnswerException(FormattableString.Invariant(
+            $"the outline reaches {u * request.RadiusMm:0.#} mm along and {v * request.RadiusMm:0.#} mm across from its centroid; on a sphere of radius {request.RadiusMm:0.##} mm at most {along * request.RadiusMm:0.#} and {across * request.RadiusMm:0.#} mm can be laid"));
+    }
+
+    private static NewtonResult Solve(WrapProblem problem, double[] start) => new ConstrainedNewton(problem).Minimise(start);
+
+    private static EdgeFreeWrap Free(WrapRequest request, WrapRegion region, WrapField field, NewtonResult found, double scale)
+    {
+        SpherePoint[] edge = [.. region.Edge.Select(place => OnSphere(field, found.X, place))];
+        double[] gaps = [.. SeamGap.Of(edge).Select(gap => gap * request.RadiusMm)];
+        double[] met = [.. gaps.Where(gap => !double.IsNaN(gap))];
+        return new EdgeFreeWrap(
+            found.Value * scale,
+            Math.Max(0, met.DefaultIfEmpty(0).Max()),
+            Math.Max(0, -met.DefaultIfEmpty(0).Min()),
+            [.. edge.Select(p => request.RadiusMm * p)],
+            gaps,
+            found.Residual);
+    }
+
+    private static EdgeHeldWrap Hold(WrapRequest request, WrapRegion region, WrapField field, FeltLaw law, NewtonResult free, double scale)
+    {
+        bool slides = request.EdgeMap is null;
+        double[] start = slides ? ByLength(request.Seam, region) : [.. region.Parameters.Take(region.Half)];
+        WrapHold hold = new(region, field, request.Seam, start, field.Degree + (field.HasMirrors ? MirrorWaves : PlainWaves), slides);
+        NewtonResult found = Solve(new WrapProblem(field, law, hold), [.. free.X, .. new double[hold.Slides]]);
+        double[] parameters = hold.Parameters(found.X);
+        double off = 0, pull = 0;
+        for (int i = 0; i < region.Half; i++)
+        {
+            off = Math.Max(off, (OnSphere(field, found.X, region.Edge[i]) - request.Seam.At(parameters[i]).Point).Length);
+            Point2 normal = region.Outward(i);
+            (double along, double across) = Density(field, law, found.X, region.Edge[i]).Pull(normal.X, normal.Y);
+            pull = Math.Max(pull, Math.Sqrt((along * along) + (across * across)));
+        }
+
+        (double stretch, double compression) = Extremes(region, field, law, found.X);
+        return new EdgeHeldWrap(found.Value * scale, stretch, compression, pull * request.Law.UU, off * request.RadiusMm, found.Residual);
+    }
+
+    // Seam parameters at which the seam's length has the same share of its whole as the edge's length at each station.
+    private static double[] ByLength(SeamCurve seam, WrapRegion region)
+    {
+        const int steps = 2880;
+        double[] length = new double[steps + 1];
+        for (int i = 0; i < steps; i++)
+        {
+            length[i + 1] = length[i] + (seam.At((i + 0.5) * 2 * Math.PI / steps).Speed * 2 * Math.PI / steps);
+        }
+
+        return [.. region.Parameters.Take(region.Half).Select(t =>
+        {
+            double wanted = t / (2 * Math.PI) * length[^1];
+            int found = Array.BinarySearch(length, wanted), at = Math.Clamp(found >= 0 ? found : ~found - 1, 0, steps - 1);
+            return (at + ((wanted - length[at]) / (length[at + 1] - length[at]))) * 2 * Math.PI / steps;
+        })];
+    }
+
+    private static SpherePoint OnSphere(WrapField field, double[] x, Point2 place)
+    {
+        (double along, _, _, double across, _, _) = field.At(x, place);
+        (double sinL, double cosL) = Math.SinCos(along);
+        (double sinP, double cosP) = Math.SinCos(across);
+        return new SpherePoint(sinL * cosP, sinP, cosL * cosP);
+    }
+
+    private static WrapDensity Density(WrapField field, in FeltLaw law, double[] x, Point2 place)
+    {
+        (_, double lu, double lv, double across, double pu, double pv) = field.At(x, place);
+        return new WrapDensity(in law, lu, lv, pu, pv, across);
+    }
+
+    private static (double Stretch, double Compression) Extremes(WrapRegion region, WrapField field, FeltLaw law, double[] x)
+    {
+        // Rings looked at between centroid and edge: an extreme between two of them is missed by less than 1e-3 per cent.
+        const int rings = 40;
+        (double most, double least) = (0, 0);
+        for (int i = 0; i < region.Half; i += 2)
+        {
+            for (int ring = 0; ring <= rings; ring++)
+            {
+                (double uu, double uv, double vv) = Density(field, law, x, region.Edge[i] * ((double)ring / rings)).Strain;
+                double mean = (uu + vv) / 2, apart = Math.Sqrt(((uu - vv) * (uu - vv) / 4) + (uv * uv));
+                most = Math.Max(most, Math.Sqrt(1 + (2 * (mean + apart))) - 1);
+                least = Math.Min(least, Math.Sqrt(Math.Max(0, 1 + (2 * (mean - apart)))) - 1);
+            }
+        }
+
+        return (100 * most, -100 * least);
+    }
+}

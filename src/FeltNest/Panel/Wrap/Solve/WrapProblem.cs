@@ -1,0 +1,172 @@
+using FeltNest.Geometry;
+using FeltNest.Numerics;
+using FeltNest.Panel.Felt;
+
+namespace FeltNest.Panel.Wrap.Solve;
+
+/// <summary>The felt's energy as a function of where it lies on the sphere, with its edge free or held; free, the centroid is kept at the pole and +u towards +x, which holds no force.</summary>
+internal sealed class WrapProblem : ConstrainedProblem
+{
+    private readonly WrapField functions;
+    private readonly FeltLaw law;
+    private readonly WrapHold? hold;
+    private readonly double[][] gauge;
+    private readonly double[] state;
+
+    /// <summary>A problem on a functions.</summary>
+    public WrapProblem(WrapField functions, FeltLaw law, WrapHold? hold)
+    {
+        this.functions = functions;
+        this.law = law;
+        this.hold = hold;
+        gauge = hold is null ? Gauge() : [];
+        state = new double[5 * functions.Points.Length];
+    }
+
+    /// <inheritdoc/>
+    public override int Unknowns => functions.Along.Count + functions.Across.Count + (hold?.Slides ?? 0);
+
+    /// <inheritdoc/>
+    public override int Equations => hold?.Count ?? gauge.Length;
+
+    /// <inheritdoc/>
+    public override bool TryValue(ReadOnlySpan<double> x, out double value, Span<double> residuals)
+    {
+        SetState(x);
+        value = 0;
+        for (int q = 0; q < functions.Points.Length; q++)
+        {
+            value += functions.Weights[q] * At(q).Value;
+        }
+
+        hold?.Residuals(x, residuals);
+        for (int i = 0; i < gauge.Length; i++)
+        {
+            residuals[i] = DenseRows.Dot(gauge[i], x);
+        }
+
+        return double.IsFinite(value);
+    }
+
+    /// <inheritdoc/>
+    public override void Linearise(ReadOnlySpan<double> x, Span<double> gradient, Span<double> jacobian)
+    {
+        SetState(x);
+        int q = functions.Points.Length, along = functions.Along.Count;
+        double[] forAlong = new double[3 * q], forAcross = new double[3 * q];
+        Span<double> first = stackalloc double[5];
+        for (int i = 0; i < q; i++)
+        {
+            At(i).First(first);
+            double weight = functions.Weights[i];
+            (forAlong[i], forAlong[i + q]) = (weight * first[0], weight * first[1]);
+            (forAcross[i], forAcross[i + q], forAcross[i + (2 * q)]) = (weight * first[2], weight * first[3], weight * first[4]);
+        }
+
+        gradient.Clear();
+        DenseRows.Dots(forAlong, functions.Along.Rows, gradient[..along]);
+        DenseRows.Dots(forAcross, functions.Across.Rows, gradient.Slice(along, functions.Across.Count));
+        jacobian.Clear();
+        hold?.Gradients(x, jacobian, Unknowns);
+        for (int i = 0; i < gauge.Length; i++)
+        {
+            gauge[i].CopyTo(jacobian[(i * Unknowns)..]);
+        }
+    }
+
+    /// <inheritdoc/>
+    public override void Curve(ReadOnlySpan<double> x, ReadOnlySpan<double> multipliers, Span<double> hessian)
+    {
+        SetState(x);
+        int q = functions.Points.Length, along = functions.Along.Count, across = functions.Across.Count, size = Unknowns;
+        double[] second = new double[25 * q], weighed = new double[3 * q];
+        for (int i = 0; i < q; i++)
+        {
+            Span<double> here = second.AsSpan(25 * i, 25);
+            At(i).Second(here);
+            foreach (ref double entry in here)
+            {
+                entry *= functions.Weights[i];
+            }
+        }
+
+        hessian.Clear();
+        for (int k = 0; k < along; k++)
+        {
+            Weigh(functions.Along.Rows.AsSpan(3 * q * k, 3 * q), second, [0, 1], [0, 1], weighed);
+            DenseRows.Dots(weighed, functions.Along.Rows, hessian.Slice(k * size, k + 1));
+        }
+
+        for (int k = 0; k < across; k++)
+        {
+            int row = (along + k) * size;
+            Weigh(functions.Across.Rows.AsSpan(3 * q * k, 3 * q), second, [2, 3, 4], [0, 1], weighed);
+            DenseRows.Dots(weighed, functions.Along.Rows, hessian.Slice(row, along));
+            Weigh(functions.Across.Rows.AsSpan(3 * q * k, 3 * q), second, [2, 3, 4], [2, 3, 4], weighed);
+            DenseRows.Dots(weighed, functions.Across.Rows, hessian.Slice(row + along, k + 1));
+        }
+
+        for (int i = 0; i < size; i++)
+        {
+            for (int j = 0; j < i; j++)
+            {
+                hessian[(j * size) + i] = hessian[(i * size) + j];
+            }
+        }
+
+        hold?.AddSecond(x, multipliers, hessian, size);
+    }
+
+    // One function's derivatives and value times a block of second derivatives.
+    private static void Weigh(ReadOnlySpan<double> row, double[] second, ReadOnlySpan<int> from, ReadOnlySpan<int> to, double[] target)
+    {
+        int q = row.Length / 3;
+        Array.Clear(target);
+        for (int b = 0; b < to.Length; b++)
+        {
+            for (int a = 0; a < from.Length; a++)
+            {
+                int at = (5 * from[a]) + to[b];
+                for (int i = 0; i < q; i++)
+                {
+                    target[(b * q) + i] += row[(a * q) + i] * second[(25 * i) + at];
+                }
+            }
+        }
+    }
+
+    private double[][] Gauge()
+    {
+        if (functions.HasMirrors)
+        {
+            return [];
+        }
+
+        int n = functions.Along.Count;
+        double[] value = new double[n], du = new double[n], dv = new double[n], none = new double[n];
+        functions.Along.Evaluate(new Point2(0, 0), value, du, dv);
+        double[] turn = [.. none, .. du];
+        return functions.HasHalfTurn ? [turn] : [turn, [.. value, .. none], [.. none, .. value]];
+    }
+
+    private WrapDensity At(int q)
+    {
+        int n = functions.Points.Length;
+        return new WrapDensity(law, state[q], state[q + n], state[q + (2 * n)], state[q + (3 * n)], state[q + (4 * n)]);
+    }
+
+    private void SetState(ReadOnlySpan<double> x)
+    {
+        int q = functions.Points.Length, along = functions.Along.Count;
+        Array.Clear(state);
+        for (int k = 0; k < along; k++)
+        {
+            DenseRows.Add(state.AsSpan(0, 2 * q), x[k], functions.Along.Rows.AsSpan(3 * q * k, 2 * q));
+        }
+
+        for (int k = 0; k < functions.Across.Count; k++)
+        {
+            DenseRows.Add(state.AsSpan(2 * q, 3 * q), x[along + k], functions.Across.Rows.AsSpan(3 * q * k, 3 * q));
+        }
+    }
+}
