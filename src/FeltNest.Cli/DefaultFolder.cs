@@ -10,6 +10,9 @@ internal static class DefaultFolder
     /// <summary>Folder of a panel run.</summary>
     public static string OfPanel(string input) => Path.Combine(Root, $"{NameOf(input)}-panel");
 
+    /// <summary>Folder of an outline laid on a ball.</summary>
+    public static string OfWrap(string ball, string outline) => Path.Combine(Root, $"{NameOf(ball)}-wrap-{NameOf(outline)}");
+
     /// <summary>Folder of a layout run: width and gap always, every other setting where it is not the usual one.</summary>
     public static string OfLayout(string input, LayoutRequest request, LayoutRequest usual, double? seconds) => OfRoll(NameOf(input), request, usual, seconds);
 

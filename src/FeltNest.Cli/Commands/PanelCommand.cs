@@ -26,22 +26,38 @@ internal static class PanelCommand
             HelpName = "from:to:step",
             CustomParser = WaistRange.Parse,
         };
-        Command command = new("panel", "The flat panel of a ball: outline, strains, fit to the rules; or a range of waists compared.") { ball, waists };
+        Option<string?> wrap = new("--wrap")
+        {
+            Description = "Lay this flat outline (or panel.json) on the ball instead: gap or overlap with the edge free, strains and pull with the edge on the seam.",
+            HelpName = "OUTLINE",
+        };
+        Command command = new("panel", "The flat panel of a ball: outline, strains, fit to the rules; or a range of waists compared, or an outline laid on the ball.") { ball, waists, wrap };
         LayoutOptions layout = new(command, StudyWidthMm, StudyEffort);
         CommonOptions common = new(command);
-        command.SetAction((parse, stop) => Task.Run(() => Run(terminal, parse, parse.GetValue(ball)!, parse.GetValue(waists), layout, common, stop), CancellationToken.None));
+        command.SetAction((parse, stop) => Task.Run(() => Run(terminal, parse, parse.GetValue(ball)!, parse.GetValue(waists), parse.GetValue(wrap), layout, common, stop), CancellationToken.None));
         return command;
     }
 
     private static int Run(
-        Terminal terminal, ParseResult parse, string path, IReadOnlyList<double>? waists, LayoutOptions layout, CommonOptions common, CancellationToken stop)
+        Terminal terminal, ParseResult parse, string path, IReadOnlyList<double>? waists, string? wrap, LayoutOptions layout, CommonOptions common, CancellationToken stop)
     {
         if (waists is null && layout.FirstGiven(parse) is { } stray)
         {
             throw new InputException(null, stray, "belongs to --waist-range: give that too, or use the layout command");
         }
 
+        if (wrap is not null && waists is not null)
+        {
+            throw new InputException(null, "--wrap", "cannot go with --waist-range: give one of them");
+        }
+
         BallInput input = BallReader.Read(path);
+        if (wrap is not null)
+        {
+            return WrapCommand.Run(
+                terminal, input.Ball, wrap, parse.GetValue(common.Out) ?? DefaultFolder.OfWrap(path, wrap), parse.GetValue(common.Force), parse.GetValue(common.Json), parse.GetValue(common.Quiet));
+        }
+
         return waists is null
             ? RunOne(terminal, input, path, parse.GetValue(common.Out), parse.GetValue(common.Force), parse.GetValue(common.Json), parse.GetValue(common.Quiet))
             : WaistCommand.Run(terminal, parse, path, input.Ball, waists, layout, common, stop);

@@ -12,6 +12,9 @@ public static class SchemaName
     /// <summary>Computed flat panel.</summary>
     public const string Panel = "feltnest/panel/1";
 
+    /// <summary>Flat outline laid on a ball.</summary>
+    public const string Wrap = "feltnest/wrap/1";
+
     /// <summary>Roll layout.</summary>
     public const string Layout = "feltnest/layout/1";
 

@@ -1,4 +1,5 @@
 using FeltNest.Geometry;
+using FeltNest.Panel;
 
 namespace FeltNest.Files.Outlines;
 
@@ -40,6 +41,9 @@ public sealed record ImportedOutline
 
     /// <summary>Angle from the warp to +u for which the part is designed, degrees, where the file says so.</summary>
     public double? WarpAngleDeg { get; init; }
+
+    /// <summary>Edge before allowances with its seam parameters, where the file is a computed panel.</summary>
+    public IReadOnlyList<EdgePoint>? EdgeMap { get; init; }
 
     /// <summary>What the reader assumed and healed, one sentence each; empty where it took the file as it stood.</summary>
     public IReadOnlyList<string> Notes { get; init; } = [];

@@ -2,6 +2,7 @@ using System.Text.Json;
 using FeltNest.Files.Json;
 using FeltNest.Files.Outlines;
 using FeltNest.Geometry;
+using FeltNest.Panel;
 
 namespace FeltNest.Files.Panels;
 
@@ -25,6 +26,7 @@ internal static class PanelReader
         {
             Ball = top.Has("ball") ? top.Text("ball") : null,
             MassPerAreaGsm = top.OptionalNumber("massPerAreaGsm"),
+            EdgeMap = top.Has("edgeMap") ? [.. JsonShapes.SpacePoints(top, "edgeMap", path).Select(p => new EdgePoint(p.X, p.Y, p.Z, 0))] : null,
             WarpAngleDeg = top.Has("warpAngleDeg") ? top.NumberOr("warpAngleDeg", "any") : null,
         };
     }

@@ -1,0 +1,62 @@
+using System.Text;
+using FeltNest.Ball;
+using FeltNest.Drawing;
+using FeltNest.Drawing.Sheets;
+using FeltNest.Drawing.Writers;
+using FeltNest.Files;
+using FeltNest.Files.Outlines;
+using FeltNest.Files.Panels;
+using FeltNest.Geometry;
+using FeltNest.Panel.Wrap;
+using FeltNest.Report;
+
+namespace FeltNest.Cli.Commands;
+
+/// <summary><c>panel BALL --wrap OUTLINE</c>: any flat outline laid on the ball.</summary>
+internal static class WrapCommand
+{
+    private static readonly string[] Names = ["wrap.json", "wrap.svg", "wrap.png"];
+
+    /// <summary>Lays the outline and writes the results.</summary>
+    public static int Run(Terminal terminal, BallSpec ball, string outlinePath, string folder, bool force, bool json, bool quiet)
+    {
+        PartInput part = PartReader.Read(outlinePath);
+        ImportedOutline outline = part.Outline ?? throw new InputException(outlinePath, null, "is a ball specification; --wrap takes a flat outline or a panel.json");
+        ResultFolder results = new(folder, force);
+        results.Prepare(Names);
+        bool byMap = outline.EdgeMap is not null;
+        WrapResult wrap = PanelWrap.Lay(outline.EdgeMap is { } map ? WrapRequest.For(ball, map) : WrapRequest.For(ball, Curve(outline)));
+        Sheet sheet = WrapSheet.Draw(ball, outline.Name, wrap);
+        byte[] content = WrapWriter.Write(ball, outline.Name, byMap, wrap);
+        IReadOnlyList<string> written = results.Write([(Names[0], content), (Names[1], SvgWriter.Write(sheet)), (Names[2], PngWriter.Write(sheet))]);
+        if (json)
+        {
+            terminal.Results.Write(Encoding.UTF8.GetString(content));
+        }
+        else if (!quiet)
+        {
+            terminal.Results.Write(WrapReport.Text(ball, outline.Name, byMap, wrap));
+        }
+
+        foreach (string note in outline.Notes)
+        {
+            terminal.Say($"{outlinePath}: {note}");
+        }
+
+        if (wrap.EdgeHeld is { } held && held.MaxStretchPercent > ball.Felt.MaxStretchPercent)
+        {
+            terminal.Say(FormattableString.Invariant($"warning: the felt is stretched by {held.MaxStretchPercent:0.0} %, above felt.maxStretchPercent {ball.Felt.MaxStretchPercent:0.##}"));
+        }
+
+        if (!quiet)
+        {
+            terminal.Say($"wrote {string.Join(", ", written)}");
+        }
+
+        return ExitCode.Done;
+    }
+
+    // Seen from the outline's own centroid; a polygon is laid as its straight pieces.
+    private static ArcOutline Curve(ImportedOutline outline) =>
+        outline.CentredArcs ?? ArcOutline.From(outline.Centred.Points.Select(p => new ArcVertex(p.X, p.Y, 0)));
+}

@@ -1,0 +1,122 @@
+using System.Globalization;
+using FeltNest.Ball;
+using FeltNest.Drawing.Charts;
+using FeltNest.Drawing.Lettering;
+using FeltNest.Drawing.Parts;
+using FeltNest.Geometry;
+using FeltNest.Panel.Wrap;
+using FeltNest.Seam;
+
+namespace FeltNest.Drawing.Sheets;
+
+/// <summary>The sheet of a flat outline laid on a ball with its edge free: the edge on the sphere from two sides, two copies, and the gap along it.</summary>
+public static class WrapSheet
+{
+    // A4 lying; margin and title, mm.
+    private const double Width = 297, Height = 210, Margin = 12, TitleRoom = 20;
+
+    private static readonly Pen First = new(0.5, Colour.Of(0x5E7A22)), Second = new(0.5, Colour.Of(0x9C4A0B)), Level = new(0.3, Ink.Soft, 1.5, 1);
+
+    /// <summary>Draws the sheet.</summary>
+    public static Sheet Draw(BallSpec ball, string outline, WrapResult wrap)
+    {
+        double radius = ball.FittedRadiusMm, scale = Math.Min(1, 34 / radius), high = Height - Margin - TitleRoom, middle = high - (radius * scale) - 10;
+        IReadOnlyList<SpherePoint> edge = wrap.EdgeFree.Edge;
+
+        // The second copy is the first half-turned about the axis (1, -1, 0).
+        SpherePoint[] copy = [.. edge.Select(p => new SpherePoint(-p.Y, -p.X, -p.Z))];
+        Mark[] marks =
+        [
+            new GroupMark("title", [.. Title(ball, outline)]),
+            new GroupMark("from-above", [.. View("seen along the pole", new Point2(Margin + 40, middle), edge, copy, p => (p.X, p.Y, p.Z))]),
+            new GroupMark("from-the-side", [.. View("seen across the waist", new Point2(Margin + 120, middle), edge, copy, p => (p.X, p.Z, -p.Y))]),
+            new GroupMark("figures", [.. FigureTable.Draw(new Point2(Margin + 172, high - 4), Width - (2 * Margin) - 172, Figures(wrap))]),
+            new GroupMark("gap", [.. Gap(wrap).Draw(new Box(Margin, Margin, Width - Margin, middle - (radius * scale) - 12))]),
+        ];
+        return new Sheet($"Wrap of {outline} on {ball.Name}", "the edge on the sphere and the gap two copies leave", Width, Height, [], marks);
+
+        // Near half of each edge in full, far half dashed.
+        IEnumerable<Mark> View(string title, Point2 at, IReadOnlyList<SpherePoint> one, SpherePoint[] two, Func<SpherePoint, (double X, double Y, double Depth)> seen)
+        {
+            yield return new PathMark([Chain.Circle(at, radius * scale)], Ink.Faint);
+            foreach ((IReadOnlyList<SpherePoint> line, Pen pen) in new[] { (one, First), (two, Second) })
+            {
+                foreach (bool near in new[] { false, true })
+                {
+                    IReadOnlyList<Chain> runs = [.. Runs(line, near)];
+                    if (runs.Count > 0)
+                    {
+                        yield return new PathMark(runs, near ? pen : new Pen(0.25, pen.Colour, 1, 1));
+                    }
+                }
+            }
+
+            yield return new TextMark(title, at - new Point2(0, (radius * scale) + 5), Ink.Note, Ink.Soft, TextAnchor.Middle);
+
+            IEnumerable<Chain> Runs(IReadOnlyList<SpherePoint> line, bool near)
+            {
+                List<Point2> run = [];
+                for (int i = 0; i <= line.Count; i++)
+                {
+                    (double x, double y, double depth) = seen(line[i % line.Count]);
+                    if (depth >= 0 == near && i < line.Count)
+                    {
+                        run.Add(at + (new Point2(x, y) * scale));
+                        continue;
+                    }
+
+                    if (run.Count > 1)
+                    {
+                        yield return Chain.Open([.. run]);
+                    }
+
+                    run.Clear();
+                }
+            }
+        }
+    }
+
+    private static LineChart Gap(WrapResult wrap)
+    {
+        (double Place, double Gap)[] met = [.. wrap.EdgeFree.Gaps.Select((gap, i) => (100.0 * i / wrap.EdgeFree.Gaps.Count, gap)).Where(g => double.IsFinite(g.gap))];
+        double[] places = [.. met.Select(g => g.Place)];
+        return new LineChart(
+            "Gap between the two edges, mm (below 0: overlap)", "place along the edge from the waist, % of its stations", places,
+            [new ChartSeries("gap", [.. met.Select(g => g.Gap)], First, Level: true), new ChartSeries("closed", [.. places.Select(_ => 0.0)], Level, Level: true)], null);
+    }
+
+    private static List<(string Name, string Value)> Figures(WrapResult wrap)
+    {
+        static string Number(double value, string format, string unit) => value.ToString(format, CultureInfo.InvariantCulture) + " " + unit;
+        List<(string, string)> lines =
+        [
+            ("Edge free", string.Empty),
+            ("largest gap", Number(wrap.EdgeFree.LargestGapMm, "0.00", "mm")),
+            ("largest overlap", Number(wrap.EdgeFree.LargestOverlapMm, "0.00", "mm")),
+            ("elastic energy", Number(wrap.EdgeFree.EnergyNmm, "0.00", "N mm")),
+            ("Edge drawn to the seam", string.Empty),
+        ];
+        if (wrap.EdgeHeld is { } held)
+        {
+            lines.Add(("greatest stretch", Number(held.MaxStretchPercent, "0.0", "%")));
+            lines.Add(("greatest compression", Number(held.MaxCompressionPercent, "0.0", "%")));
+            lines.Add(("greatest edge pull", Number(held.EdgePullNPerMm, "0.000", "N/mm")));
+            lines.Add(("elastic energy", Number(held.EnergyNmm, "0.00", "N mm")));
+        }
+        else
+        {
+            lines.Add(("cannot be drawn to it", "-"));
+        }
+
+        return lines;
+    }
+
+    private static IEnumerable<Mark> Title(BallSpec ball, string outline)
+    {
+        const double top = Height - Margin;
+        yield return new TextMark(StrokeFont.Fitted($"Wrap: {outline}", Ink.Title, Width - (2 * Margin)), new Point2(Margin, top - Ink.Title), Ink.Title, Ink.Dark);
+        string words = string.Create(CultureInfo.InvariantCulture, $"on {ball.Name}, fitted sphere of radius {ball.FittedRadiusMm:0.00} mm, edge free; far side dashed; two copies in two colours");
+        yield return new TextMark(StrokeFont.Fitted(words, Ink.Note, Width - (2 * Margin)), new Point2(Margin, top - 12), Ink.Note, Ink.Soft);
+        yield return new PathMark([Chain.Open(new Point2(Margin, top - 15), new Point2(Width - Margin, top - 15))], Ink.Wide);
+    }
+}
