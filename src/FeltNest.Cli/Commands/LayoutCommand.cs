@@ -44,13 +44,17 @@ internal static class LayoutCommand
         LayoutPart part = panel is not null ? CoverPart.Of(ball!, panel) : PartOf(input.Outline!);
         LayoutRequest request = options.Request(parse, part);
         double? seconds = options.Seconds(parse);
+        bool joint = options.IsJoint(parse);
         ResultFolder results = new(
-            parse.GetValue(common.Out) ?? DefaultFolder.OfLayout(path, request, options.Usual(request), seconds), parse.GetValue(common.Force));
+            parse.GetValue(common.Out) ?? DefaultFolder.OfLayout(path, request, options.Usual(request), seconds) + (joint ? "-joint" : string.Empty), parse.GetValue(common.Force));
         results.Prepare(panel is null ? LayoutFiles.Names : [.. LayoutFiles.Names, .. PanelFiles.Names]);
+
+        JointResult? together = joint ? Together(ball!, request, seconds, quiet ? null : terminal, stop) : null;
+        (ball, panel) = together is null ? (ball, panel) : (together.Ball, together.Panel);
 
         // The panel's pictures need nothing from the search: they are drawn beside it.
         Task<IReadOnlyList<(string, byte[])>>? panelFiles = panel is null ? null : Task.Run(() => PanelFiles.Make(ball!, panel), CancellationToken.None);
-        RollLayout layout = Search(request, seconds, quiet ? null : new ProgressLine(terminal), stop);
+        RollLayout layout = together?.Layout ?? Search(request, seconds, quiet ? null : new ProgressLine(terminal), stop);
         YieldFigures yields = YieldAccount.Of(layout);
         IReadOnlyList<(string Name, byte[] Content)> files = LayoutFiles.Make(layout, yields, input.Outline?.Notes ?? []);
         IReadOnlyList<string> written = results.Write([.. files, .. panelFiles?.GetAwaiter().GetResult() ?? []]);
@@ -62,6 +66,8 @@ internal static class LayoutCommand
         else if (!quiet)
         {
             terminal.Results.Write(LayoutReport.Text(layout, yields));
+            terminal.Results.Write(together is null ? string.Empty : DesignReport.Joint(together));
+            terminal.Results.Write(panel is null || stop.IsCancellationRequested ? string.Empty : DesignReport.Laid(ball!, LaidStrain.Of(ball!, panel, layout)));
         }
 
         if (panel is not null)
@@ -78,6 +84,26 @@ internal static class LayoutCommand
         }
 
         return stop.IsCancellationRequested ? ExitCode.Interrupted : ExitCode.Done;
+    }
+
+    private static JointResult Together(BallSpec ball, LayoutRequest request, double? seconds, Terminal? terminal, CancellationToken stop)
+    {
+        using CancellationTokenSource capped = CancellationTokenSource.CreateLinkedTokenSource(stop);
+        if (seconds is { } cap)
+        {
+            capped.CancelAfter(TimeSpan.FromSeconds(cap));
+        }
+
+        return JointDesign.Run(
+            ball, (part, angle) => request with { Part = part, Rules = request.Rules with { WarpAngleDeg = angle } },
+            new ChoiceLines(terminal), capped.Token);
+    }
+
+    // Tells each design on the message stream as it is laid.
+    private sealed class ChoiceLines(Terminal? terminal) : IProgress<DesignChoice>
+    {
+        public void Report(DesignChoice value) => terminal?.Say(FormattableString.Invariant(
+            $"{value.Name}: {value.DesignAngleDeg:0.##} degrees, {value.Yield.PerThousandBalls.SquareMetres:0.00} m2 per thousand balls"));
     }
 
     // The search lets nothing through that the independent check does not pass.

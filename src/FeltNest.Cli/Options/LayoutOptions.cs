@@ -38,8 +38,8 @@ internal sealed class LayoutOptions
 
     private readonly Option<WarpAngle?> warpAngle = new("--warp-angle")
     {
-        Description = "Angle of the panels to the warp: design, free, or degrees (default: design for a ball, free for an outline).",
-        HelpName = "design|free|degrees",
+        Description = "Angle of the panels to the warp: design, free, degrees, or joint: panel and tilt found together (default: design for a ball, free for an outline).",
+        HelpName = "design|free|joint|degrees",
         CustomParser = WarpAngle.Parse,
     };
 
@@ -130,11 +130,14 @@ internal sealed class LayoutOptions
         Rules = new LayoutRules(request.Part.WarpAngleDeg, 0, RowRule.Same, false),
     };
 
+    /// <summary>True when panel and tilt are to be found together.</summary>
+    public bool IsJoint(ParseResult parse) => parse.GetValue(warpAngle) is { Joint: true };
+
     private static double? AngleOf(WarpAngle? asked, LayoutPart part)
     {
         if (asked is { Design: true } && part.Ball is null)
         {
-            throw new InputException(null, "--warp-angle", "'design' needs a ball: a plain outline has no design angle; use free or degrees");
+            throw new InputException(null, "--warp-angle", "'design' and 'joint' need a ball: a plain outline has no design angle; use free or degrees");
         }
 
         // A ball's panel is laid as designed unless told otherwise; where any angle serves, and for a plain outline, that is free.
