@@ -137,7 +137,7 @@ internal sealed class LayoutOptions
     {
         if (asked is { Design: true } && part.Ball is null)
         {
-            throw new InputException(null, "--warp-angle", "'design' and 'joint' need a ball: a plain outline has no design angle; use free or degrees");
+            throw new InputException(null, "--warp-angle", "'design' needs a ball, and so does 'joint': a plain outline has no design angle; use free or degrees");
         }
 
         // A ball's panel is laid as designed unless told otherwise; where any angle serves, and for a plain outline, that is free.

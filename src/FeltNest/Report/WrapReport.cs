@@ -18,8 +18,8 @@ public static class WrapReport
             .Line("fitted sphere, radius", ball.FittedRadiusMm, "0.000", "mm");
 
         table.Heading("Edge free: two copies, the second half-turned")
-            .Line("largest gap", wrap.EdgeFree.LargestGapMm, "0.00", "mm", "between the two edges, along the sphere")
-            .Line("largest overlap", wrap.EdgeFree.LargestOverlapMm, "0.00", "mm")
+            .Line("largest gap", Millimetres(wrap.EdgeFree.LargestGapMm), "between the two edges, along the sphere")
+            .Line("largest overlap", Millimetres(wrap.EdgeFree.LargestOverlapMm), "the outline's long axis along u")
             .Line("elastic energy", wrap.EdgeFree.EnergyNmm, "0.00", "N mm");
 
         table.Heading(byMap ? "Edge drawn to the seam, each place to its own" : "Edge drawn to the seam, free to slide along it");
@@ -38,4 +38,6 @@ public static class WrapReport
 
         return table.Note("Bending, wrinkling and contact are not modelled: prove it on a ball.").ToString();
     }
+
+    private static string Millimetres(double value) => double.IsNaN(value) ? "not met" : FormattableString.Invariant($"{value:0.00} mm");
 }

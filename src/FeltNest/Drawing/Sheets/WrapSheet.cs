@@ -87,7 +87,7 @@ public static class WrapSheet
 
     private static List<(string Name, string Value)> Figures(WrapResult wrap)
     {
-        static string Number(double value, string format, string unit) => value.ToString(format, CultureInfo.InvariantCulture) + " " + unit;
+        static string Number(double value, string format, string unit) => double.IsNaN(value) ? "not met" : value.ToString(format, CultureInfo.InvariantCulture) + " " + unit;
         List<(string, string)> lines =
         [
             ("Edge free", string.Empty),

@@ -22,8 +22,8 @@ public static class WrapWriter
             .NumberOr("warpAngleDeg", ball.Panel.WarpAngleDeg, "any")
             .Object("edgeFree", free => free
                 .Number("energyNmm", wrap.EdgeFree.EnergyNmm)
-                .Number("largestGapMm", wrap.EdgeFree.LargestGapMm)
-                .Number("largestOverlapMm", wrap.EdgeFree.LargestOverlapMm)
+                .Number("largestGapMm", Known(wrap.EdgeFree.LargestGapMm))
+                .Number("largestOverlapMm", Known(wrap.EdgeFree.LargestOverlapMm))
                 .Number("residual", wrap.EdgeFree.Residual)
                 .Rows("edge", wrap.EdgeFree.Edge, p => [p.X, p.Y, p.Z])
                 .Rows("gaps", wrap.EdgeFree.Gaps.Select((gap, place) => (gap, place)).Where(g => double.IsFinite(g.gap)), g => [g.place, g.gap]))
@@ -38,4 +38,6 @@ public static class WrapWriter
             .Text("whyNotHeld", wrap.WhyNotHeld);
         return json.Finish();
     }
+
+    private static double? Known(double value) => double.IsNaN(value) ? null : value;
 }

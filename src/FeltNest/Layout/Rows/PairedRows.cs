@@ -42,13 +42,16 @@ internal static class PairedRows
         // A quarter of the samples and few tilts: pairs are many, and the best are polished. Where the tilt is fixed there is time for all samples.
         double[] angles = tilts.Grid(6 * effort.TiltStepDeg);
         double grid = (extent + request.GapMm) / (angles.Length > 1 ? effort.Samples / 4.0 : effort.Samples);
-        Point2[] places = [.. Places(part, turn, request.GapMm, extent, effort.Samples / 10)];
+
+        // About as many places round the part as a tenth of the samples: the way round is some six times the part's extent.
+        double spacing = 60 * extent / effort.Samples;
+        Point2[] places = [.. Places(part, turn, request.GapMm, extent, spacing)];
         return [.. (from angle in angles from place in places select (angle, place)).AsParallel().AsOrdered().WithDegreeOfParallelism(2)
-            .Select(c => (new TiltRows(TurnedPart.Pair(part, c.place, turn, c.angle, grid, request.GapMm)), c.place))];
+            .Select(c => (new TiltRows(TurnedPart.Pair(part, c.place, turn, c.angle, grid, request.GapMm), spacing / 2), c.place))];
     }
 
     // Evenly along the boundary on which the second part touches the gap round the part. A part of many corners is simplified by a thousandth of its size first.
-    private static IEnumerable<Point2> Places(Outline part, double turn, double gap, double extent, int count)
+    private static IEnumerable<Point2> Places(Outline part, double turn, double gap, double extent, double spacing)
     {
         Outline plain = part.Points.Count <= 60 ? part : Outline.From(PolygonSets.Simplified(part.Points, extent / 1000));
         NoFitRegion region = NoFitRegion.Of(plain, plain.Turned(turn));
@@ -66,12 +69,15 @@ internal static class PairedRows
             IEnumerable<Point2[]> grown = gap > 0 ? PolygonSets.Offset(ring, gap) : [ring];
             foreach (Point2[] round in grown)
             {
-                double length = round.Select((p, i) => (round[(i + 1) % round.Length] - p).Length).Sum(), step = length / count, next = 0;
+                double next = 0;
                 for (int i = 0; i < round.Length; i++)
                 {
                     Point2 along = round[(i + 1) % round.Length] - round[i];
                     yield return round[i];
-                    for (; next < along.Length; next += step)
+
+                    // Where two sides face each other over their whole length.
+                    yield return round[i] + (along * 0.5);
+                    for (; next < along.Length; next += spacing)
                     {
                         yield return round[i] + (along * (next / along.Length));
                     }

@@ -91,8 +91,8 @@ public static class PanelWrap
         double[] met = [.. gaps.Where(gap => !double.IsNaN(gap))];
         return new EdgeFreeWrap(
             found.Value * scale,
-            Math.Max(0, met.DefaultIfEmpty(0).Max()),
-            Math.Max(0, -met.DefaultIfEmpty(0).Min()),
+            met.Length == 0 ? double.NaN : Math.Max(0, met.Max()),
+            met.Length == 0 ? double.NaN : Math.Max(0, -met.Min()),
             [.. edge.Select(p => request.RadiusMm * p)],
             gaps,
             found.Residual);

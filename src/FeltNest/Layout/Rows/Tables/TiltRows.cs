@@ -7,11 +7,15 @@ internal sealed class TiltRows
     private const double WorthScanning = 0.98;
 
     private readonly TurnedPart part;
+    private readonly double slack;
     private readonly StepTable steps;
 
-    internal TiltRows(TurnedPart part)
+    /// <param name="part">Part or pair at its tilt.</param>
+    /// <param name="slack">How far a pair may pass the width because its second part's place is only known to about that, mm.</param>
+    internal TiltRows(TurnedPart part, double slack = 0)
     {
         this.part = part;
+        this.slack = Math.Max(slack, part.Grid);
         steps = StepTable.Make(part, part);
         OwnPitch = Reach(steps);
     }
@@ -59,8 +63,8 @@ internal sealed class TiltRows
         }
     }
 
-    // A part that fills the width exactly may miss it by rounding; a sample more is let through, the polish restores it.
-    private double Room(double width) => width - Height is < 0 and var room && room > -steps.Grid ? 0 : width - Height;
+    // A part that fills the width exactly may miss it by rounding; a little more is let through, the polish restores it.
+    private double Room(double width) => width - Height is < 0 and var room && room > -slack ? 0 : width - Height;
 
     /// <summary>The densest lattice of the plane that has <see cref="OwnPitch"/> along the row.</summary>
     internal RowLattice Plane()
