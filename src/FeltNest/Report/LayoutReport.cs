@@ -53,7 +53,7 @@ public static class LayoutReport
 
         if (search.ProvedOnGrid is { } grid)
         {
-            table.Note($"No better row lay exists on the grid of {Number(grid.AngleStepDeg)} degrees and {Number(grid.PitchStepMm)} mm.");
+            table.Note($"Parallel rows: every row count at every tilt was tried, {Number(grid.AngleStepDeg)} degrees apart, on tables sampled every {Number(grid.PitchStepMm)} mm.");
         }
 
         table.Note(FormattableString.Invariant($"Best lattice in the infinite plane with this gap: {search.PlaneUtilisationPercent:0.00} % utilisation (a reference, not a bound)."));

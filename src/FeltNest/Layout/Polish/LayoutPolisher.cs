@@ -7,7 +7,7 @@ namespace FeltNest.Layout.Polish;
 /// <i>Practical Methods of Optimization</i>, 2nd ed. 1987, ch. 14.</remarks>
 internal sealed class LayoutPolisher
 {
-    // Price of one mm of violated distance against one mm of repeat: above any shadow price seen (they stay under 5), so that violation never pays.
+    // Price of one mm of violated distance against one mm of repeat, chosen far above the few mm by which a mm of gap can lengthen a repeat; the check has the last word.
     private const double ViolationPrice = 40;
 
     // Steps smaller than this, in mm, change nothing that matters; the polish ends there.
@@ -15,6 +15,9 @@ internal sealed class LayoutPolisher
 
     // A lay that violates its gap by more than this share of the part's radius has not converged and is not worth restoring.
     private const double FarFromSettled = 1e-3;
+
+    // Turned outlines kept for reuse: several tilts of a few steps; old ones are never asked for again.
+    private const int MostPosed = 64;
 
     private readonly PoseModel model;
     private readonly double radius;
@@ -36,13 +39,6 @@ internal sealed class LayoutPolisher
     /// <param name="trust">First size of the box, mm.</param>
     /// <returns>Parameters that keep every distance, or null when none were found near the start.</returns>
     internal static double[]? Polish(PoseModel model, int mostSteps, double trust) => new LayoutPolisher(model).Run(mostSteps, trust);
-
-    /// <summary>Least distance by which the lay keeps its gap and its edges; negative where it does not.</summary>
-    internal static double Spare(PoseModel model)
-    {
-        LayoutPolisher polisher = new(model);
-        return -polisher.Violation(model.Parameters, polisher.Pairs(model.Parameters, 0));
-    }
 
     private double[]? Run(int mostSteps, double trust)
     {
@@ -219,7 +215,7 @@ internal sealed class LayoutPolisher
     {
         if (!posed.TryGetValue(angle, out PosedOutline? outline))
         {
-            if (posed.Count > 64)
+            if (posed.Count >= MostPosed)
             {
                 posed.Clear();
             }

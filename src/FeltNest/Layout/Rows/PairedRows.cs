@@ -8,7 +8,7 @@ namespace FeltNest.Layout.Rows;
 /// <summary>Rows of pairs, each a part and a second one touching it. With the second half-turned: single rows head to tail and every lattice of such pairs, for parts
 /// without a half-turn of their own. With it parallel: two panels a row period, each with its own offset, which gains where the warp fixes the angle.</summary>
 /// <remarks>The second part's places are taken along the boundary of its no-fit region against the part; the pair then moves as one. R. Cuninghame-Green and L. S. Davis,
-/// <i>Cut out waste!</i>, O.R. Insight 5, 1992, and T. J. Nye (2000) treat the pairing of turned blanks in strips the same way.</remarks>
+/// <i>Cut out waste!</i>, O.R. Insight 5, 1992 (from memory), pair turned blanks in strips likewise.</remarks>
 internal static class PairedRows
 {
     // As for single parts: deeper than this share of the loose step, pairs no longer stand in each other's openings.
