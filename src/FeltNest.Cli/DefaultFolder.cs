@@ -1,4 +1,5 @@
 using FeltNest.Layout;
+using FeltNest.Layout.Limits;
 
 namespace FeltNest.Cli;
 
@@ -27,11 +28,20 @@ internal static class DefaultFolder
     {
         List<string> words = [name, Word("w", request.RollWidthMm), Word("g", request.GapMm)];
         LayoutRules rules = request.Rules;
-        AddIf(request.EdgeMm != usual.EdgeMm, Word("e", request.EdgeMm));
+        AddIf(request.Trims != usual.Trims, Word("e", request.Trims.LowerMm) + (request.Trims.AreEqual ? string.Empty : Word("to", request.Trims.UpperMm)));
         AddIf(rules.WarpAngleDeg != usual.Rules.WarpAngleDeg, rules.WarpAngleDeg is { } angle ? Word("a", angle) : "free");
         AddIf(rules.WarpToleranceDeg != 0, Word("t", rules.WarpToleranceDeg));
         AddIf(rules.Rows != usual.Rules.Rows, EnumWord.Of(rules.Rows));
         AddIf(rules.OneWay, "oneway");
+        AddIf(rules.Bands > 1, Word("bands", rules.Bands));
+        foreach (ForbiddenStrip strip in rules.Forbidden)
+        {
+            words.Add(Word("not", strip.YFromMm) + Word("to", strip.YToMm));
+        }
+
+        AddIf(rules.Die is not null, $"die{rules.Die?.MostPanels}{Bed(rules.Die)}");
+        AddIf(rules.LeastRepeatMm > 0, Word("repeat", rules.LeastRepeatMm));
+        AddIf(rules.Plies != Plies.One, Word("plies", rules.Plies.Count) + (rules.Plies.FaceToFace ? "f" : string.Empty));
         AddIf(request.Effort != usual.Effort, Word("n", request.Effort));
         AddIf(request.Seed != usual.Seed, Word("s", request.Seed));
         AddIf(seconds is not null, Word("sec", seconds ?? 0));
@@ -45,6 +55,9 @@ internal static class DefaultFolder
             }
         }
     }
+
+    private static string Bed(DieLimit? die) =>
+        die is { BedLengthMm: { } length, BedWidthMm: { } width } ? Word("bed", length) + Word("x", width) : string.Empty;
 
     private static string Word(string letter, double value) => letter + value.ToString("R", System.Globalization.CultureInfo.InvariantCulture);
 

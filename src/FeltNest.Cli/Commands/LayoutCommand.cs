@@ -22,12 +22,13 @@ internal static class LayoutCommand
         Argument<string> input = new("BALL|OUTLINE") { Description = "Ball specification (JSON) or flat outline (JSON, CSV, SVG, DXF, panel.json).", HelpName = "BALL|OUTLINE" };
         Command command = new("layout", "Lay the panel over a roll width and account for the felt.") { input };
         LayoutOptions options = new(command);
+        ShopOptions shop = new(command);
         CommonOptions common = new(command);
-        command.SetAction((parse, stop) => Task.Run(() => Run(terminal, parse, parse.GetValue(input)!, options, common, stop), CancellationToken.None));
+        command.SetAction((parse, stop) => Task.Run(() => Run(terminal, parse, parse.GetValue(input)!, options, shop, common, stop), CancellationToken.None));
         return command;
     }
 
-    private static int Run(Terminal terminal, ParseResult parse, string path, LayoutOptions options, CommonOptions common, CancellationToken stop)
+    private static int Run(Terminal terminal, ParseResult parse, string path, LayoutOptions options, ShopOptions shop, CommonOptions common, CancellationToken stop)
     {
         bool json = parse.GetValue(common.Json), quiet = parse.GetValue(common.Quiet);
         PartInput input = PartReader.Read(path);
@@ -42,7 +43,7 @@ internal static class LayoutCommand
 
         FlatPanel? panel = ball is null ? null : PanelFlattener.Flatten(ball);
         LayoutPart part = panel is not null ? CoverPart.Of(ball!, panel) : PartOf(input.Outline!);
-        LayoutRequest request = options.Request(parse, part);
+        LayoutRequest request = shop.Applied(parse, options.Request(parse, part));
         double? seconds = options.Seconds(parse);
         bool joint = options.IsJoint(parse);
         ResultFolder results = new(

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using FeltNest.Layout;
+using FeltNest.Layout.Limits;
 
 namespace FeltNest.Cli.Options;
 
@@ -28,12 +29,12 @@ internal sealed class LayoutOptions
         CustomParser = LengthText.OrZero,
     };
 
-    private readonly Option<double> edge = new("--edge")
+    private readonly Option<EdgeTrims> edge = new("--edge")
     {
-        Description = "Edge trim on each side.",
-        HelpName = "length",
+        Description = "Edge trim on each side, or lower and upper (12,20).",
+        HelpName = "length[,length]",
         DefaultValueFactory = _ => UsualEdge,
-        CustomParser = LengthText.OrZero,
+        CustomParser = EdgeText.Parse,
     };
 
     private readonly Option<WarpAngle?> warpAngle = new("--warp-angle")
@@ -124,7 +125,7 @@ internal sealed class LayoutOptions
     /// <summary>The same request with every setting but the width and the gap at its default.</summary>
     public LayoutRequest Usual(LayoutRequest request) => request with
     {
-        EdgeMm = UsualEdge,
+        Trims = UsualEdge,
         Effort = usualEffort,
         Seed = UsualSeed,
         Rules = new LayoutRules(request.Part.WarpAngleDeg, 0, RowRule.Same, false),

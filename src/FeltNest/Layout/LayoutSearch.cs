@@ -63,8 +63,8 @@ public sealed class LayoutSearch
                 request.Seed, request.Effort, stop.IsCancellationRequested, start.Method,
                 stop.IsCancellationRequested ? null : new GridProof(tables.TiltStepDeg, tables.Grid), 100 * plane, 0, freer);
             RollLayout layout = new(
-                [request.Part], request.RollWidthMm, request.EdgeMm, request.GapMm, request.Rules,
-                [new LayoutBand(request.EdgeMm, request.RollWidthMm - request.EdgeMm, repeat)], record);
+                [request.Part], request.RollWidthMm, request.Trims, request.GapMm, request.Rules,
+                [new LayoutBand(request.Usable.Low, request.Usable.High, repeat)], record);
             LayoutVerdict verdict = LayoutCheck.Verify(layout);
             if (verdict.Passed)
             {

@@ -12,7 +12,9 @@ public static class LayoutReport
     {
         TextTable table = new();
         table.Heading($"{layout.Parts[0].Name}: lay over {Number(layout.RollWidthMm)} mm")
-            .Line("usable width", layout.UsableWidthMm, "0.##", "mm", $"edge trim {Number(layout.EdgeMm)} mm each side")
+            .Line("usable width", layout.UsableWidthMm, "0.##", "mm", layout.Trims.AreEqual
+                ? $"edge trim {Number(layout.Trims.LowerMm)} mm each side"
+                : $"edge trims {Number(layout.Trims.LowerMm)} mm lower, {Number(layout.Trims.UpperMm)} mm upper")
             .Line("gap", layout.GapMm, "0.###", "mm", FormattableString.Invariant($"least found by the check: {layout.Search.LeastGapMm:0.0000} mm"))
             .Line("warp angle", Angle(layout.Rules), RuleWords(layout.Rules));
         foreach (LayoutBand band in layout.Bands)

@@ -28,7 +28,7 @@ public static class YieldAccount
         }
 
         double metres = 1000 / balls;
-        double trim = 200 * layout.EdgeMm / layout.RollWidthMm, unused = 100 * (layout.UsableWidthMm - Extent(layout)) / layout.RollWidthMm;
+        double trim = 100 * layout.Trims.TotalMm / layout.RollWidthMm, unused = 100 * (layout.UsableWidthMm - Extent(layout)) / layout.RollWidthMm;
         return new YieldFigures(
             panels, balls, good, 100 - good,
             new FeltUsage(metres, metres * layout.RollWidthMm / 1000, metres * layout.RollWidthMm / 1000 * massPerAreaGsm / 1000),

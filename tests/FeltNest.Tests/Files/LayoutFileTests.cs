@@ -104,7 +104,7 @@ public sealed class LayoutFileTests : IDisposable
     private static void AssertSame(RollLayout expected, RollLayout read)
     {
         Assert.Equal(expected.RollWidthMm, read.RollWidthMm);
-        Assert.Equal(expected.EdgeMm, read.EdgeMm);
+        Assert.Equal(expected.Trims, read.Trims);
         Assert.Equal(expected.GapMm, read.GapMm);
         Assert.Equal(expected.Rules, read.Rules);
         Assert.Equal(expected.Search, read.Search);

@@ -111,18 +111,17 @@ internal sealed class ClothView
     {
         Box all = new(corner.X, corner.Y, corner.X + PaperWidth, corner.Y + PaperHeight);
         yield return new PathMark([Chain.Rectangle(all)], null, Ink.Cloth);
-        double trim = layout.EdgeMm * Scale;
-        if (trim <= 0)
-        {
-            yield break;
-        }
-
-        foreach (Box box in (Box[])[all with { MaxY = all.MinY + trim }, all with { MinY = all.MaxY - trim }])
+        double lower = layout.Trims.LowerMm * Scale, upper = layout.Trims.UpperMm * Scale;
+        IEnumerable<Box> lost = ((Box[])[all with { MaxY = all.MinY + lower }, all with { MinY = all.MaxY - upper }])
+            .Concat(layout.Rules.Forbidden.Select(s => all with { MinY = all.MinY + (s.YFromMm * Scale), MaxY = all.MinY + (s.YToMm * Scale) }));
+        foreach (Box box in lost.Where(box => box.Height > 0))
         {
             yield return new PathMark([Chain.Rectangle(box)], null, Ink.Trim);
             yield return new PathMark([.. Hatch(box)], new Pen(0.13, Ink.TrimHatch));
-            double inner = box.MinY == all.MinY ? box.MaxY : box.MinY;
-            yield return new PathMark([Chain.Open(new Point2(box.MinX, inner), new Point2(box.MaxX, inner))], Ink.Faint);
+            foreach (double side in new[] { box.MinY, box.MaxY }.Where(y => y > all.MinY && y < all.MaxY))
+            {
+                yield return new PathMark([Chain.Open(new Point2(box.MinX, side), new Point2(box.MaxX, side))], Ink.Faint);
+            }
         }
     }
 

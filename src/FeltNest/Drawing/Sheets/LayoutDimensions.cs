@@ -14,15 +14,16 @@ internal static class LayoutDimensions
     /// <summary>The marks, with the cloth's lower left corner on the sheet at a place.</summary>
     public static IEnumerable<Mark> Draw(RollLayout layout, ClothView view, Point2 corner)
     {
-        double right = corner.X + view.PaperWidth, width = view.PaperHeight, trim = layout.EdgeMm * view.Scale;
+        double right = corner.X + view.PaperWidth, width = view.PaperHeight;
+        double lower = layout.Trims.LowerMm * view.Scale, upper = layout.Trims.UpperMm * view.Scale;
         List<Mark> marks = [];
         marks.AddRange(Dimension.Upright(corner, corner + new Point2(0, width), corner.X - 17, Mm(layout.RollWidthMm), Ink.Note));
-        if (trim > 0)
+        if (lower + upper > 0)
         {
             marks.AddRange(Dimension.Upright(
-                new Point2(corner.X, corner.Y + trim), new Point2(corner.X, corner.Y + width - trim), corner.X - 9, Mm(layout.UsableWidthMm), Ink.Note));
-            marks.Add(new TextMark(Mm(layout.EdgeMm), new Point2(right + 2, corner.Y + (trim / 2) - (Ink.Note / 2)), Ink.Note, Ink.Dark));
-            marks.Add(new TextMark(Mm(layout.EdgeMm), new Point2(right + 2, corner.Y + width - (trim / 2) - (Ink.Note / 2)), Ink.Note, Ink.Dark));
+                new Point2(corner.X, corner.Y + lower), new Point2(corner.X, corner.Y + width - upper), corner.X - 9, Mm(layout.UsableWidthMm), Ink.Note));
+            marks.Add(new TextMark(Mm(layout.Trims.LowerMm), new Point2(right + 2, corner.Y + (lower / 2) - (Ink.Note / 2)), Ink.Note, Ink.Dark));
+            marks.Add(new TextMark(Mm(layout.Trims.UpperMm), new Point2(right + 2, corner.Y + width - (upper / 2) - (Ink.Note / 2)), Ink.Note, Ink.Dark));
         }
 
         marks.AddRange(RepeatLength(layout, view, corner));

@@ -17,7 +17,9 @@ internal static class LayoutFigures
             ("Lay", string.Empty),
             ("roll width", F(layout.RollWidthMm, "0.##", "mm")),
             ("usable width", F(layout.UsableWidthMm, "0.##", "mm")),
-            ("edge trim, each side", F(layout.EdgeMm, "0.##", "mm")),
+            layout.Trims.AreEqual
+                ? ("edge trim, each side", F(layout.Trims.LowerMm, "0.##", "mm"))
+                : ("edge trims, lower and upper", string.Create(CultureInfo.InvariantCulture, $"{layout.Trims.LowerMm:0.##}, {layout.Trims.UpperMm:0.##} mm")),
             ("gap, least found", string.Create(CultureInfo.InvariantCulture, $"{layout.GapMm:0.##}, {layout.Search.LeastGapMm:0.0000} mm")),
         ];
         foreach (LayoutBand band in layout.Bands)

@@ -54,7 +54,7 @@ public static class WaistSheet
         yield return new TextMark(StrokeFont.Fitted($"Choosing the waist: {study.Ball.Name}", Ink.Title, Width - (2 * Margin)), new Point2(Margin, top - Ink.Title), Ink.Title, Ink.Dark);
         string words = string.Create(
             CultureInfo.InvariantCulture,
-            $"roll {roll.RollWidthMm:0.##} mm, edge {roll.EdgeMm:0.##} mm, gap {roll.GapMm:0.##} mm, rows {EnumWord.Of(roll.Rules.Rows)}   {EnumWord.Of(study.Ball.Panel.Flattening)}, edge {EnumWord.Of(study.Ball.Panel.Edge)}{(study.CutShort ? "   cut short" : string.Empty)}");
+            $"roll {roll.RollWidthMm:0.##} mm, edge {roll.Trims.LowerMm:0.##} mm, gap {roll.GapMm:0.##} mm, rows {EnumWord.Of(roll.Rules.Rows)}   {EnumWord.Of(study.Ball.Panel.Flattening)}, edge {EnumWord.Of(study.Ball.Panel.Edge)}{(study.CutShort ? "   cut short" : string.Empty)}");
         yield return new TextMark(StrokeFont.Fitted(words, Ink.Note, Width - (2 * Margin)), new Point2(Margin, top - 12), Ink.Note, Ink.Soft);
         yield return new PathMark([Chain.Open(new Point2(Margin, top - 15), new Point2(Width - Margin, top - 15))], Ink.Wide);
     }

@@ -4,6 +4,7 @@ using FeltNest.Files.Json;
 using FeltNest.Files.Outlines;
 using FeltNest.Geometry;
 using FeltNest.Layout;
+using FeltNest.Layout.Limits;
 
 namespace FeltNest.Files.Layouts;
 
@@ -12,8 +13,8 @@ public static class LayoutReader
 {
     private static readonly FieldRange Width = new("roll.widthMm", 0.1, 100_000, "mm", "sound lengths run from 0.1 mm to 100 m");
     private static readonly FieldRange Edge = new("roll.edgeMm", 0, 100_000, "mm", "sound lengths run to 100 m");
+    private static readonly FieldRange UpperEdge = new("roll.upperEdgeMm", 0, 100_000, "mm", "sound lengths run to 100 m");
     private static readonly FieldRange Gap = new("gapMm", 0, 100_000, "mm", "sound lengths run to 100 m");
-    private static readonly FieldRange Tolerance = new("rules.warpToleranceDeg", 0, 90, "degrees", "90 already allows every angle");
 
     /// <summary>The layout of a file.</summary>
     /// <exception cref="InputException">Names the file, the field, the value found and what is allowed.</exception>
@@ -24,8 +25,7 @@ public static class LayoutReader
     {
         JsonInput.SchemaOf(root, path, SchemaName.Layout);
         JsonFields top = JsonFields.Top(path, root, "schema", "panels", "roll", "gapMm", "rules", "repeat", "bands", "yield", "search");
-        JsonFields roll = top.Object("roll", "widthMm", "edgeMm", "usableWidthMm");
-        JsonFields rules = top.Object("rules", "warpAngle", "warpToleranceDeg", "rows", "oneWay");
+        JsonFields roll = top.Object("roll", "widthMm", "edgeMm", "upperEdgeMm", "usableWidthMm");
         List<StatedFigure> stated = [new("roll.usableWidthMm", roll.Number("usableWidthMm"))];
         LayoutPart[] parts = [.. top.Objects("panels", "name", "ball", "areaMm2", "perimeterMm", "massPerAreaGsm", "warpAngleDeg", "outline", "arcs")
             .Select(item => Part(path, item, stated))];
@@ -37,11 +37,11 @@ public static class LayoutReader
         try
         {
             double width = Width.Checked(roll.Number("widthMm")), edge = Edge.Checked(roll.Number("edgeMm"));
-            LayoutRules kept = new(
-                rules.NumberOr("warpAngle", "free"), Tolerance.Checked(rules.Number("warpToleranceDeg")), rules.Word<RowRule>("rows"), rules.Flag("oneWay"));
-            IReadOnlyList<LayoutBand> bands = Bands(top, parts.Length, edge, width);
+            EdgeTrims trims = new(edge, UpperEdge.Checked(roll.OptionalNumber("upperEdgeMm") ?? edge));
+            LayoutRules kept = RulesFields.Read(top);
+            IReadOnlyList<LayoutBand> bands = Bands(top, parts.Length, trims, width);
             StatedYield.Collect(top, stated);
-            return new LayoutInput(new RollLayout(parts, width, edge, Gap.Checked(top.Number("gapMm")), kept, bands, Search(top)), stated);
+            return new LayoutInput(new RollLayout(parts, width, trims, Gap.Checked(top.Number("gapMm")), kept, bands, Search(top)), stated);
         }
         catch (InputException error)
         {
@@ -71,7 +71,7 @@ public static class LayoutReader
             name, item.Has("ball") ? item.Text("ball") : null, outline, curve, item.OptionalNumber("massPerAreaGsm"), item.NumberOr("warpAngleDeg", "any"));
     }
 
-    private static LayoutBand[] Bands(JsonFields top, int parts, double edge, double width)
+    private static LayoutBand[] Bands(JsonFields top, int parts, EdgeTrims trims, double width)
     {
         if (top.Has("repeat") == top.Has("bands"))
         {
@@ -80,7 +80,7 @@ public static class LayoutReader
 
         if (top.Has("repeat"))
         {
-            return [new LayoutBand(edge, width - edge, Repeat(top, parts))];
+            return [new LayoutBand(trims.LowerMm, width - trims.UpperMm, Repeat(top, parts))];
         }
 
         LayoutBand[] bands = [.. top.Objects("bands", "yFromMm", "yToMm", "repeat")

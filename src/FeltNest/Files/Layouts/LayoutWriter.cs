@@ -19,14 +19,11 @@ public static class LayoutWriter
         json.Objects("panels", layout.Parts, WritePart);
         json.Object("roll", roll => roll
             .Number("widthMm", layout.RollWidthMm)
-            .Number("edgeMm", layout.EdgeMm)
+            .Number("edgeMm", layout.Trims.LowerMm)
+            .Number("upperEdgeMm", layout.Trims.UpperMm)
             .Number("usableWidthMm", layout.UsableWidthMm));
         json.Number("gapMm", layout.GapMm);
-        json.Object("rules", rules => rules
-            .NumberOr("warpAngle", layout.Rules.WarpAngleDeg, "free")
-            .Number("warpToleranceDeg", layout.Rules.WarpToleranceDeg)
-            .Text("rows", EnumWord.Of(layout.Rules.Rows))
-            .Flag("oneWay", layout.Rules.OneWay));
+        json.Object("rules", rules => RulesFields.Write(rules, layout.Rules));
         if (layout.Bands.Count == 1)
         {
             json.Object("repeat", repeat => WriteRepeat(repeat, layout.Bands[0].Repeat));

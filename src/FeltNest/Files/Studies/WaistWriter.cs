@@ -24,7 +24,7 @@ public static class WaistWriter
                 .Number("maxEdgeCompressionPercent", study.Ball.Felt.MaxEdgeCompressionPercent))
             .Object("roll", fields => fields
                 .Number("widthMm", roll.RollWidthMm)
-                .Number("edgeMm", roll.EdgeMm)
+                .Number("edgeMm", roll.Trims.LowerMm)
                 .Number("gapMm", roll.GapMm)
                 .Text("rows", EnumWord.Of(roll.Rules.Rows))
                 .NumberOr("warpAngle", roll.Rules.WarpAngleDeg, "free")

@@ -110,7 +110,7 @@ public sealed class LayoutCheck
     private void CheckBand(LayoutBand band)
     {
         double length = band.Repeat.LengthMm, reach = Reach();
-        double low = Math.Max(band.YFromMm, layout.EdgeMm), high = Math.Min(band.YToMm, layout.RollWidthMm - layout.EdgeMm);
+        double low = Math.Max(band.YFromMm, layout.Trims.LowerMm), high = Math.Min(band.YToMm, layout.RollWidthMm - layout.Trims.UpperMm);
         List<(int Panel, int Copy, Polygon Shape)> row = [];
         int copies = (int)Math.Ceiling(reach / length) + 1;
         for (int i = 0; i < band.Repeat.Panels.Count; i++)

@@ -15,13 +15,23 @@ public static class LayoutLimits
     /// <summary>Highest effort.</summary>
     public const int MostEffort = 1000;
 
+    /// <summary>Most bands with a repeat of their own.</summary>
+    public const int MostBands = 4;
+
+    /// <summary>Most panels a die may be limited to.</summary>
+    public const int MostDiePanels = 10_000;
+
+    /// <summary>Most layers of cloth.</summary>
+    public const int MostPlies = 20;
+
     /// <summary>Refuses a request that makes no sense or has no answer.</summary>
     /// <exception cref="InputException">A number out of its range.</exception>
     /// <exception cref="NoAnswerException">The part fits at no allowed tilt, or the row rule asks for tilts the warp angle forbids.</exception>
     public static void Require(LayoutRequest request)
     {
         Within("width", request.RollWidthMm, LeastLengthMm, MostLengthMm, "mm");
-        Within("edge", request.EdgeMm, 0, MostLengthMm, "mm");
+        Within("edge", request.Trims.LowerMm, 0, MostLengthMm, "mm");
+        Within("edge", request.Trims.UpperMm, 0, MostLengthMm, "mm");
         Within("gap", request.GapMm, 0, MostLengthMm, "mm");
         Within("warp-tolerance", request.Rules.WarpToleranceDeg, 0, 90, "degrees");
         Within("effort", request.Effort, 1, MostEffort, string.Empty);
@@ -33,7 +43,7 @@ public static class LayoutLimits
         if (request.UsableWidthMm <= 0)
         {
             throw new InputException(null, "edge", FormattableString.Invariant(
-                $"two edge trims of {request.EdgeMm:0.###} mm leave nothing of a {request.RollWidthMm:0.###} mm roll"));
+                $"edge trims of {request.Trims.LowerMm:0.###} and {request.Trims.UpperMm:0.###} mm leave nothing of a {request.RollWidthMm:0.###} mm roll"));
         }
 
         TiltRange tilts = TiltRange.Of(request.Rules);
@@ -49,7 +59,7 @@ public static class LayoutLimits
         if (height > request.UsableWidthMm)
         {
             // Rounded up, so that the width named does work.
-            double works = Math.Ceiling((height + (2 * request.EdgeMm)) * 100) / 100;
+            double works = Math.Ceiling((height + request.Trims.TotalMm) * 100) / 100;
             throw new NoAnswerException(FormattableString.Invariant(
                 $"the panel needs {height:0.###} mm across (tilted {double.RadiansToDegrees(tilt):0.#} degrees), the usable width is {request.UsableWidthMm:0.###} mm: the least roll width that works is {works:0.##} mm"));
         }

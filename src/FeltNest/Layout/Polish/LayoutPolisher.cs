@@ -146,13 +146,13 @@ internal sealed class LayoutPolisher
 
     private void AddEdges(double[] at, double trust, List<(double[], double)> limits)
     {
-        if (model is not { Lower: { } lower, Upper: { } upper })
-        {
-            return;
-        }
-
         foreach (PanelPose panel in model.Panels)
         {
+            if (model.Limits(panel) is not (var lower, var upper))
+            {
+                continue;
+            }
+
             PosedOutline outline = Posed(panel.Angle.At(at));
             double y = panel.Y.At(at);
             for (int i = 0; i < outline.Y.Length; i++)
@@ -187,9 +187,9 @@ internal sealed class LayoutPolisher
             }
         }
 
-        if (model is { Lower: { } lower, Upper: { } upper })
+        foreach (PanelPose panel in model.Panels)
         {
-            foreach (PanelPose panel in model.Panels)
+            if (model.Limits(panel) is (var lower, var upper))
             {
                 PosedOutline outline = Posed(panel.Angle.At(at));
                 double y = panel.Y.At(at);

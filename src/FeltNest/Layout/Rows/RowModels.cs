@@ -17,9 +17,9 @@ internal static class RowModels
         int near = rows.Step * rows.Rows <= reach ? rows.Rows : Math.Min(rows.Rows, 2 + (int)Math.Ceiling(reach / rows.Step));
         IEnumerable<int> kept = Enumerable.Range(0, near).Append(rows.Rows - 1).Distinct();
         PanelPose[] panels = [.. kept.Select(j => new PanelPose(new AffineForm(0, (2, j)), new AffineForm(0, (4, 1), (3, j)), AffineForm.Of(1)))];
-        double low = request.EdgeMm, start = low - request.Part.Outline.Turned(rows.Tilt).MinY;
+        double low = request.Usable.Low, start = low - request.Part.Outline.Turned(rows.Tilt).MinY;
         return new PoseModel(
-            request.Part.Outline, request.GapMm, low, low + request.UsableWidthMm, panels, [(AffineForm.Of(0), new AffineForm(0))],
+            request.Part.Outline, request.GapMm, low, request.Usable.High, panels, [(AffineForm.Of(0), new AffineForm(0))],
             [rows.Pitch, rows.Tilt, rows.Shift, rows.Step, start], [false, true, false, false, false],
             [0, tilts.Least, double.NegativeInfinity, 0, double.NegativeInfinity],
             [double.PositiveInfinity, tilts.Most, double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity]);
@@ -32,7 +32,7 @@ internal static class RowModels
         Point2 second = offset.Turned(rows.Tilt);
         double lowest = Math.Min(request.Part.Outline.Turned(rows.Tilt).MinY, second.Y + request.Part.Outline.Turned(rows.Tilt + turn).MinY);
         double[] start = [.. single.Parameters, second.X, second.Y];
-        start[4] = request.EdgeMm - lowest;
+        start[4] = request.Usable.Low - lowest;
         return single with
         {
             Panels = [.. single.Panels, .. single.Panels.Select(Second)],
@@ -107,7 +107,7 @@ internal static class RowModels
         }
 
         return new PoseModel(
-            request.Part.Outline, request.GapMm, request.EdgeMm, request.EdgeMm + request.UsableWidthMm, panels, [(AffineForm.Of(0), new AffineForm(0))],
+            request.Part.Outline, request.GapMm, request.Usable.Low, request.Usable.High, panels, [(AffineForm.Of(0), new AffineForm(0))],
             [pitch, .. tilts.Select(t => t.Tilt), .. rows.SelectMany(r => new[] { r.At.X, r.At.Y })],
             [false, .. tilts.Select(_ => true), .. Enumerable.Repeat(false, 2 * rows.Count)], least, most);
     }

@@ -68,7 +68,7 @@ internal static class MixedRows
     {
         int[] used = [.. sequence.Kinds.Distinct()];
         List<(int, double, double, Point2)> rows = [];
-        double x = 0, y = request.EdgeMm + kinds.Bottom(sequence.Kinds[0]);
+        double x = 0, y = request.Usable.Low + kinds.Bottom(sequence.Kinds[0]);
         for (int i = 0; i < sequence.Kinds.Length; i++)
         {
             int kind = sequence.Kinds[i];

@@ -1,0 +1,23 @@
+using System.CommandLine.Parsing;
+using FeltNest.Layout.Limits;
+
+namespace FeltNest.Cli.Options;
+
+/// <summary>Edge trims as they are typed: one length for both sides, or the lower and the upper one with a comma between.</summary>
+internal static class EdgeText
+{
+    /// <summary>Parser of <c>--edge</c>.</summary>
+    public static EdgeTrims Parse(ArgumentResult result)
+    {
+        string text = result.Tokens[0].Value;
+        string[] sides = text.Split(',');
+        double?[] lengths = [.. sides.Select(LengthText.Read)];
+        if (sides.Length > 2 || Array.Exists(lengths, l => l is not (0 or (>= 0.1 and <= 100_000))))
+        {
+            result.AddError($"--edge: '{text}' is not allowed: one length for both sides (15), or lower and upper (12,20), each 0 or 0.1 mm to 100 m; the decimal mark is the point");
+            return default;
+        }
+
+        return new EdgeTrims(lengths[0]!.Value, lengths[^1]!.Value);
+    }
+}

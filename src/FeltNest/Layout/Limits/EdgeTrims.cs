@@ -1,0 +1,16 @@
+namespace FeltNest.Layout.Limits;
+
+/// <summary>What is cut off along both selvedges and never carries a panel.</summary>
+/// <param name="LowerMm">Trim at the lower selvedge (y = 0), mm.</param>
+/// <param name="UpperMm">Trim at the upper selvedge, mm.</param>
+public readonly record struct EdgeTrims(double LowerMm, double UpperMm)
+{
+    /// <summary>Both together, mm.</summary>
+    public double TotalMm => LowerMm + UpperMm;
+
+    /// <summary>True when both sides lose the same.</summary>
+    public bool AreEqual => LowerMm == UpperMm;
+
+    /// <summary>The same trim on each side.</summary>
+    public static implicit operator EdgeTrims(double eachMm) => new(eachMm, eachMm);
+}
