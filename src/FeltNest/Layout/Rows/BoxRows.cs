@@ -1,5 +1,5 @@
 using FeltNest.Geometry;
-using FeltNest.Layout.Rows.Tables;
+using FeltNest.Layout.Limits;
 
 namespace FeltNest.Layout.Rows;
 
@@ -7,17 +7,24 @@ namespace FeltNest.Layout.Rows;
 internal static class BoxRows
 {
     /// <summary>As many boxes over the width as fit, at the allowed tilt with the least height.</summary>
-    internal static (LayStart Start, LayoutRepeat Repeat) Lay(LayoutRequest request, TiltRange tilts)
+    internal static LayCandidate Lay(LayoutRequest request, TiltRange tilts)
     {
+        List<double> places = [];
         Outline part = request.Part.Outline;
         (_, double tilt) = tilts.IsFree ? OutlineWidth.Least(part, 0, Math.PI) : OutlineWidth.Least(part, tilts.Least, tilts.Most);
         Outline turned = part.Turned(tilt);
 
         // A hair more than the gap, so that rounding of the written places keeps it.
         double gap = request.GapMm + (1e-9 * (turned.MaxX - turned.MinX)), height = turned.MaxY - turned.MinY;
-        int rows = 1 + (int)Math.Floor((request.UsableWidthMm - height) / (height + gap));
-        RowLattice lattice = new(tilt, Math.Max(1, rows), turned.MaxX - turned.MinX + gap, 0, height + gap);
-        LayStart start = LayStart.Of(request, lattice, tilts) with { Method = "rows of bounding boxes" };
-        return (start, start.Build(start.Model.Parameters));
+        foreach ((double low, double high) in FreeCloth.Of(request))
+        {
+            for (double y = low - turned.MinY; y + turned.MaxY <= high + (1e-12 * high); y += height + gap)
+            {
+                places.Add(y);
+            }
+        }
+
+        LayoutRepeat repeat = new(turned.MaxX - turned.MinX + gap, [.. places.Select(y => new PlacedPanel(0, 0, y, RowModels.Degrees(tilt)))]);
+        return new LayCandidate("rows of bounding boxes", [new LayoutBand(request.Usable.Low, request.Usable.High, repeat)]);
     }
 }

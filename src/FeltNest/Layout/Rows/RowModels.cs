@@ -117,7 +117,8 @@ internal static class RowModels
         length,
         [.. panels.Select(p => new PlacedPanel(0, p.X - (Math.Floor(p.X / length) * length), p.Y, Degrees(p.Angle))).OrderBy(p => p.YMm).ThenBy(p => p.XMm)]);
 
-    private static double Degrees(double angle)
+    /// <summary>An angle of the search, radians, as it is written: degrees from 0 to 360.</summary>
+    internal static double Degrees(double angle)
     {
         double degrees = double.RadiansToDegrees(angle);
 

@@ -1,0 +1,134 @@
+using FeltNest.Layout.Limits;
+using FeltNest.Layout.Polish;
+using FeltNest.Layout.Rows;
+using FeltNest.Layout.Rows.Tables;
+
+namespace FeltNest.Layout.Bands;
+
+/// <summary>Bands across a run of cloth, each of parallel rows with its own tilt and repeat, and so its own die, a straight gap apart.</summary>
+/// <remarks>The widths are chosen by <see cref="BandModel"/> on sampled tables; every band is then polished on exact distances and neighbours trade width until the sum is greatest.</remarks>
+internal sealed class BandSearch
+{
+    // Widths in the model, and how far the widths of its choices must differ as a share of a panel.
+    private const int Widths = 700;
+    private const double ApartShare = 0.1;
+
+    // Trades of width between two neighbours, each a pair of polishes, and the first one's reach as a share of a panel.
+    private const int Trades = 9;
+    private const double TradeShare = 0.06;
+
+    private readonly LayoutRequest request;
+    private readonly SearchEffort effort;
+    private readonly TiltRange tilts;
+    private readonly double reach;
+
+    private BandSearch(LayoutRequest request, TiltRange tilts, SearchEffort effort)
+    {
+        this.request = request;
+        this.tilts = tilts;
+        this.effort = effort;
+        reach = request.Part.Outline.Points.Max(p => p.Length);
+    }
+
+    /// <summary>The best bands of a run, or null where two bands do not fit.</summary>
+    /// <param name="request">The run as the usable width.</param>
+    /// <param name="tables">Its tables.</param>
+    /// <param name="tilts">Tilts allowed.</param>
+    /// <param name="effort">Work to spend.</param>
+    /// <param name="stop">Ends the search with what is found.</param>
+    internal static LayCandidate? Best(LayoutRequest request, RowTables tables, TiltRange tilts, SearchEffort effort, CancellationToken stop)
+    {
+        PitchCurve[] curves = BandWidths.Curves(tables);
+        BandSearch search = new(request, tilts, effort);
+        LayCandidate? best = null;
+
+        // Where all panels must be parallel the bands share a tilt: each promising one is tried for itself.
+        IEnumerable<PitchCurve[]> kinds = request.Rules.Rows == RowRule.Any
+            ? [curves] : curves.OrderByDescending(c => c.Best(request.UsableWidthMm).Density).Take(effort.BandTilts).Select(c => new[] { c });
+        foreach (PitchCurve[] kind in kinds)
+        {
+            BandWidths widths = BandWidths.Of(kind, request.UsableWidthMm, Widths);
+            foreach (double[] chosen in BandModel.Best(
+                widths, request.UsableWidthMm, request.GapMm, request.Rules.Bands, request.Rules.Rows == RowRule.Any ? effort.BandChoices : 1, ApartShare * search.reach))
+            {
+                if (!stop.IsCancellationRequested && search.Polished(widths, chosen, kind.Length == 1) is { } bands && bands.Density > (best?.Density ?? 0))
+                {
+                    best = bands;
+                }
+            }
+        }
+
+        return best;
+    }
+
+    private LayCandidate? Polished(BandWidths widths, double[] chosen, bool oneTilt)
+    {
+        // What the grid left over goes to the first band.
+        double spare = request.UsableWidthMm - chosen.Sum() - ((chosen.Length - 1) * request.GapMm);
+        List<Band> bands = [];
+        double y = request.Usable.Low;
+        for (int i = 0; i < chosen.Length; i++)
+        {
+            double width = chosen[i] + (i == 0 ? spare : 0);
+            if (widths.Rows(width) is not { } rows || Polished(new Band(y, y + width, rows, null), oneTilt) is not { } band)
+            {
+                return null;
+            }
+
+            bands.Add(band);
+            y += width + request.GapMm;
+        }
+
+        for (int i = 0; i + 1 < bands.Count; i++)
+        {
+            (bands[i], bands[i + 1]) = Traded(bands[i], bands[i + 1], oneTilt);
+        }
+
+        return new LayCandidate($"{bands.Count} bands, knapsack over the width, polished", [.. bands.Select(b => new LayoutBand(b.Low, b.High, b.Repeat!))]);
+    }
+
+    // The interface moves to where the two together give most: steps that halve whenever neither direction gains.
+    private (Band Lower, Band Upper) Traded(Band lower, Band upper, bool oneTilt)
+    {
+        double step = TradeShare * reach;
+        for (int n = 0; n < Trades; n++)
+        {
+            bool gained = false;
+            foreach (double move in new[] { step, -step })
+            {
+                if (Polished(lower with { High = lower.High + move }, oneTilt) is { } low && Polished(upper with { Low = upper.Low + move }, oneTilt) is { } high
+                    && low.Density + high.Density > lower.Density + upper.Density)
+                {
+                    (lower, upper, gained) = (low, high, true);
+                    break;
+                }
+            }
+
+            step = gained ? step : step / 2;
+        }
+
+        return (lower, upper);
+    }
+
+    private Band? Polished(Band band, bool oneTilt)
+    {
+        double height = Height(band.Rows.Tilt), room = band.High - band.Low - height;
+        if (room < (band.Rows.Rows == 1 ? -effort.FirstTrust : 0))
+        {
+            return null;
+        }
+
+        LayoutRequest run = FreeCloth.Run(request, band.Low, band.High);
+        RowLattice rows = band.Rows with { Step = band.Rows.Rows == 1 ? 0 : room / (band.Rows.Rows - 1) };
+        LayStart start = LayStart.Of(run, rows, oneTilt ? new TiltRange(rows.Tilt, rows.Tilt, false) : tilts);
+        return LayoutPolisher.Polish(start.Model, effort.PolishSteps, effort.FirstTrust) is { } end
+            ? band with { Rows = new RowLattice(end[1], rows.Rows, end[0], end[2], end[3]), Repeat = start.Build(end) } : null;
+    }
+
+    private double Height(double tilt) => request.Part.Outline.Turned(tilt) is var turned ? turned.MaxY - turned.MinY : 0;
+
+    private sealed record Band(double Low, double High, RowLattice Rows, LayoutRepeat? Repeat)
+    {
+        internal double Density => Rows.Density;
+    }
+}

@@ -1,0 +1,66 @@
+using FeltNest.Layout.Rows.Tables;
+
+namespace FeltNest.Layout.Bands;
+
+/// <summary>Least pitch of parallel rows at one tilt against the step from row to row: what a width gives follows from it for every row count without a new search.</summary>
+internal sealed class PitchCurve
+{
+    // Samples of the curve, and the deepest step as a share of the loose one: between them the curve is smooth enough to be drawn straight.
+    private const int Samples = 60;
+    private const double Deepest = 0.3;
+
+    private readonly TiltRows rows;
+    private readonly double loose, spacing;
+    private readonly double[] pitches;
+
+    internal PitchCurve(TiltRows rows)
+    {
+        this.rows = rows;
+        loose = Math.Max(rows.Plane().Step, 1e-3 * rows.Height);
+        double least = Deepest * loose;
+        spacing = (loose - least) / (Samples - 1);
+        pitches = [.. Enumerable.Range(0, Samples).Select(i =>
+            rows.Fit(2, rows.Height + least + (i * spacing), rows.WidestPitch) is { } fit && fit.Pitch <= rows.WidestPitch ? fit.Pitch : double.PositiveInfinity)];
+    }
+
+    /// <summary>Tilt, radians.</summary>
+    internal double Tilt => rows.Tilt;
+
+    /// <summary>Height of one row, mm.</summary>
+    internal double Height => rows.Height;
+
+    /// <summary>The densest parallel rows in a width: how many rows, and panels per mm; no rows where none fits.</summary>
+    internal (int Rows, double Density) Best(double width)
+    {
+        double room = width - rows.Height;
+        if (room < 0)
+        {
+            return (0, 0);
+        }
+
+        (int rows, double density) best = (1, 1 / rows.OwnPitch);
+        int first = Math.Max(2, 1 + (int)Math.Floor(room / loose)), last = 1 + (int)Math.Floor(room / (Deepest * loose));
+        for (int count = first; count <= last; count++)
+        {
+            double density = count / Pitch(room / (count - 1));
+            best = density > best.density ? (count, density) : best;
+        }
+
+        return best;
+    }
+
+    /// <summary>The rows themselves, as a start for the polisher; null where they do not fit.</summary>
+    internal RowLattice? Lattice(int count, double width) => rows.Fit(count, width, rows.WidestPitch);
+
+    private double Pitch(double step)
+    {
+        if (step >= loose)
+        {
+            return rows.OwnPitch;
+        }
+
+        double place = (step - (Deepest * loose)) / spacing;
+        int i = Math.Clamp((int)place, 0, Samples - 2);
+        return place < 0 ? double.PositiveInfinity : pitches[i] + ((pitches[i + 1] - pitches[i]) * (place - i));
+    }
+}

@@ -1,0 +1,81 @@
+using FeltNest.Geometry;
+
+namespace FeltNest.Layout.Limits;
+
+/// <summary>Divides a repeat into equal strikes of one die.</summary>
+internal static class StrikeDivision
+{
+    // Places this near are one place, mm and degrees: far above rounding, a thousandth of what the check allows.
+    private const double Same = 1e-7;
+
+    /// <summary>The repeat with its panels in the order of the strikes and its die stated: the fewest strikes that keep the limit. Null when no division keeps it.</summary>
+    internal static LayoutRepeat? Divided(LayoutRepeat repeat, IReadOnlyList<LayoutPart> parts, DieLimit limit)
+    {
+        PlacedPanel[] panels = [.. repeat.Panels.OrderBy(p => p.YMm).ThenBy(p => p.XMm)];
+        for (int across = 1; across <= panels.Length; across++)
+        {
+            int cavities = panels.Length / across;
+            if (panels.Length % across != 0 || cavities > (limit.MostPanels ?? int.MaxValue) || Step(panels, cavities, repeat.LengthMm) is not { } step)
+            {
+                continue;
+            }
+
+            (double length, double width) = Extent(panels.AsSpan(0, cavities), parts, repeat.LengthMm);
+            if (length <= (limit.BedLengthMm ?? double.PositiveInfinity) && width <= (limit.BedWidthMm ?? double.PositiveInfinity))
+            {
+                return repeat with { Panels = panels, Strike = new StrikeBlock(cavities, across, step.X, step.Y, length, width) };
+            }
+        }
+
+        return null;
+    }
+
+    private static Point2? Step(PlacedPanel[] panels, int cavities, double repeat)
+    {
+        if (cavities == panels.Length)
+        {
+            return default(Point2);
+        }
+
+        Point2 step = new(panels[cavities].XMm - panels[0].XMm, panels[cavities].YMm - panels[0].YMm);
+        for (int i = cavities; i < panels.Length; i++)
+        {
+            PlacedPanel a = panels[i - cavities], b = panels[i];
+            bool moved = a.Part == b.Part && Math.Abs(Math.IEEERemainder(b.AngleDeg - a.AngleDeg, 360)) < Same
+                && Math.Abs(Math.IEEERemainder(b.XMm - a.XMm - step.X, repeat)) < Same && Math.Abs(b.YMm - a.YMm - step.Y) < Same;
+            if (!moved)
+            {
+                return null;
+            }
+        }
+
+        return step;
+    }
+
+    // The copies along the roll are chosen so that the die is as short as it can be.
+    private static (double Length, double Width) Extent(ReadOnlySpan<PlacedPanel> cavities, IReadOnlyList<LayoutPart> parts, double repeat)
+    {
+        Outline[] turned = new Outline[cavities.Length];
+        double low = double.PositiveInfinity, high = double.NegativeInfinity, shortest = double.PositiveInfinity;
+        for (int i = 0; i < cavities.Length; i++)
+        {
+            turned[i] = parts[cavities[i].Part].Outline.Turned(double.DegreesToRadians(cavities[i].AngleDeg));
+            (low, high) = (Math.Min(low, cavities[i].YMm + turned[i].MinY), Math.Max(high, cavities[i].YMm + turned[i].MaxY));
+        }
+
+        foreach (PlacedPanel from in cavities)
+        {
+            double left = double.PositiveInfinity, right = double.NegativeInfinity;
+            for (int i = 0; i < cavities.Length; i++)
+            {
+                double x = cavities[i].XMm - from.XMm;
+                x -= Math.Floor((x / repeat) + 1e-9) * repeat;
+                (left, right) = (Math.Min(left, x + turned[i].MinX), Math.Max(right, x + turned[i].MaxX));
+            }
+
+            shortest = Math.Min(shortest, right - left);
+        }
+
+        return (shortest, high - low);
+    }
+}

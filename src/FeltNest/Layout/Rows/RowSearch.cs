@@ -1,0 +1,141 @@
+using FeltNest.Layout.Polish;
+using FeltNest.Layout.Rows.Mixed;
+using FeltNest.Layout.Rows.Tables;
+
+namespace FeltNest.Layout.Rows;
+
+/// <summary>Row layouts over one run of cloth.</summary>
+/// <remarks>Starts come from sampled step tables (all tilts, all row counts, pitch interpolated) and, where rows may mix, from a network model of the row
+/// sequence solved with OR-Tools; the best are polished on exact distances in pitch, tilt, steps and phases together. The classic one-row case is T. J. Nye,
+/// <i>Stamping Strip Layout for Optimal Raw Material Utilization</i>, J. Manuf. Systems 19, 2000.</remarks>
+internal sealed class RowSearch
+{
+    private readonly LayoutRequest request;
+    private readonly IProgress<SearchProgress>? progress;
+    private readonly CancellationToken stop;
+    private readonly SearchEffort effort;
+    private readonly TiltRange tilts;
+    private readonly List<LayCandidate> found = [];
+    private LayStart? best;
+    private double bestDensity;
+
+    /// <param name="request">The run as the usable width.</param>
+    /// <param name="progress">Told the best so far; may be null.</param>
+    /// <param name="stop">Ends the search early, but never before a first layout.</param>
+    internal RowSearch(LayoutRequest request, IProgress<SearchProgress>? progress, CancellationToken stop)
+    {
+        this.request = request;
+        this.progress = progress;
+        this.stop = stop;
+        effort = SearchEffort.Of(request);
+        tilts = TiltRange.Of(request.Rules);
+        Tables = new RowTables(request, tilts, effort);
+    }
+
+    /// <summary>The sampled tables, for those who go on from here.</summary>
+    internal RowTables Tables { get; }
+
+    /// <summary>Panels per metre that rows of any tilt would give where the rule is stricter, or null when not better.</summary>
+    internal double? FreerPanelsPerMetre { get; private set; }
+
+    /// <summary>Every lay that was the best so far when it was found.</summary>
+    internal IReadOnlyList<LayCandidate> Run()
+    {
+        PolishAll(Starts(), 0.1, 0.4);
+        FreerPanelsPerMetre = Mixed();
+        Shake();
+        return found;
+    }
+
+    private List<LayStart> Starts()
+    {
+        List<LayStart> starts = [.. Tables.Best(effort.Starts).Select(rows => LayStart.Of(request, rows, tilts))];
+        if (!request.Rules.OneWay && !Tables.HasHalfTurn)
+        {
+            starts.AddRange(PairedRows.Best(request, tilts, Math.PI, effort));
+        }
+
+        if (!tilts.IsFree)
+        {
+            starts.AddRange(PairedRows.Best(request, tilts, 0, effort));
+        }
+
+        return [.. starts.OrderByDescending(s => s.Density)];
+    }
+
+    private void PolishAll(List<LayStart> starts, double from, double to)
+    {
+        // Two at a time and taken in order, so that the winner does not depend on which thread was faster.
+        for (int i = 0; i < starts.Count && (!stop.IsCancellationRequested || best is null); i += 2)
+        {
+            LayStart[] pair = [.. starts.Skip(i).Take(2)];
+            double[]?[] ends = [.. pair.AsParallel().AsOrdered().WithDegreeOfParallelism(2).Select(s => LayoutPolisher.Polish(s.Model, effort.PolishSteps, effort.FirstTrust))];
+            for (int k = 0; k < pair.Length; k++)
+            {
+                Keep(pair[k], ends[k]);
+            }
+
+            progress?.Report(new SearchProgress("polishing rows", 1000 * bestDensity, from + ((to - from) * (i + pair.Length) / starts.Count)));
+        }
+    }
+
+    private void Keep(LayStart start, double[]? end)
+    {
+        if (end is null)
+        {
+            return;
+        }
+
+        LayCandidate candidate = new(start.Method, [new LayoutBand(request.Usable.Low, request.Usable.High, start.Build(end))]);
+
+        // A gain below this share is rounding: the earlier layout stays, which keeps results stable.
+        if (candidate.Density > bestDensity * (1 + 1e-10))
+        {
+            (best, bestDensity) = (start with { Model = start.Model with { Parameters = end } }, candidate.Density);
+            found.Add(candidate);
+        }
+    }
+
+    // Rows of more than one tilt: part of the search where the rules allow it, else the answer to "what would freer rows gain".
+    private double? Mixed()
+    {
+        RowRule wanted = request.Rules.Rows;
+        double strict = bestDensity;
+        List<LayStart> mixed = stop.IsCancellationRequested ? [] : MixedRows.Best(request, Tables, tilts, effort, bestDensity, stop);
+        if (wanted == RowRule.Any)
+        {
+            PolishAll(mixed, 0.4, 0.5);
+            return null;
+        }
+
+        if (wanted == RowRule.Alternate)
+        {
+            PolishAll([.. mixed.Where(s => s.IsAlternate)], 0.4, 0.5);
+            strict = bestDensity;
+        }
+
+        double freer = strict;
+        foreach (LayStart start in mixed.Take(effort.FreerPolishes))
+        {
+            if (!stop.IsCancellationRequested && LayoutPolisher.Polish(start.Model, effort.PolishSteps, effort.FirstTrust) is { } end)
+            {
+                LayoutRepeat repeat = start.Build(end);
+                freer = Math.Max(freer, repeat.Panels.Count / repeat.LengthMm);
+            }
+        }
+
+        return freer > strict * (1 + 1e-6) ? 1000 * freer : null;
+    }
+
+    // Seeded restarts near the best: a wrong contact chosen by a start is shaken loose.
+    private void Shake()
+    {
+        Random random = new(request.Seed);
+        for (int i = 0; i < effort.Shakes && best is not null && !stop.IsCancellationRequested; i++)
+        {
+            LayStart start = best.Shaken(random, effort.FirstTrust, request.Part.Outline);
+            Keep(start, LayoutPolisher.Polish(start.Model, effort.PolishSteps, effort.FirstTrust));
+            progress?.Report(new SearchProgress("shaking the best", 1000 * bestDensity, 0.5 + (0.1 * (i + 1) / effort.Shakes)));
+        }
+    }
+}
