@@ -44,9 +44,9 @@ public sealed class LayoutSearch
         (double low, double high) = FreeCloth.Of(request).MaxBy(run => run.High - run.Low);
         RowSearch rows = new(FreeCloth.Run(request, low, high), progress, stop);
         found.AddRange(rows.Run());
-        if (request.Rules.Bands > 1 && BandSearch.Best(FreeCloth.Run(request, low, high), rows.Tables, tilts, effort, stop) is { } bands)
+        if (request.Rules.Bands > 1 || request.Rules.Rows == RowRule.Any)
         {
-            found.Add(bands);
+            found.AddRange(BandSearch.Best(FreeCloth.Run(request, low, high), rows.Tables, tilts, effort, stop));
         }
 
         double plane = PlaneLattice.BestDensity(request, rows.Tables, effort, stop) * request.Part.AreaMm2;

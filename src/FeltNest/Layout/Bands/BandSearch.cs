@@ -5,7 +5,8 @@ using FeltNest.Layout.Rows.Tables;
 
 namespace FeltNest.Layout.Bands;
 
-/// <summary>Bands across a run of cloth, each of parallel rows with its own tilt and repeat, and so its own die, a straight gap apart.</summary>
+/// <summary>Bands across a run of cloth, each of parallel rows with its own tilt: with a repeat, and so a die, of their own and a straight gap between, or on a common repeat and
+/// laid into each other.</summary>
 /// <remarks>The widths are chosen by <see cref="BandModel"/> on sampled tables; every band is then polished on exact distances and neighbours trade width until the sum is greatest.</remarks>
 internal sealed class BandSearch
 {
@@ -30,17 +31,17 @@ internal sealed class BandSearch
         reach = request.Part.Outline.Points.Max(p => p.Length);
     }
 
-    /// <summary>The best bands of a run, or null where two bands do not fit.</summary>
+    /// <summary>Bands of a run: the best ones with repeats of their own where more than one is allowed, and the best on a common repeat.</summary>
     /// <param name="request">The run as the usable width.</param>
     /// <param name="tables">Its tables.</param>
     /// <param name="tilts">Tilts allowed.</param>
     /// <param name="effort">Work to spend.</param>
     /// <param name="stop">Ends the search with what is found.</param>
-    internal static LayCandidate? Best(LayoutRequest request, RowTables tables, TiltRange tilts, SearchEffort effort, CancellationToken stop)
+    internal static IReadOnlyList<LayCandidate> Best(LayoutRequest request, RowTables tables, TiltRange tilts, SearchEffort effort, CancellationToken stop)
     {
         PitchCurve[] curves = BandWidths.Curves(tables);
         BandSearch search = new(request, tilts, effort);
-        LayCandidate? best = null;
+        LayCandidate? apart = null, shared = null;
 
         // Where all panels must be parallel the bands share a tilt: each promising one is tried for itself.
         IEnumerable<PitchCurve[]> kinds = request.Rules.Rows == RowRule.Any
@@ -49,19 +50,35 @@ internal sealed class BandSearch
         {
             BandWidths widths = BandWidths.Of(kind, request.UsableWidthMm, Widths);
             foreach (double[] chosen in BandModel.Best(
-                widths, request.UsableWidthMm, request.GapMm, request.Rules.Bands, request.Rules.Rows == RowRule.Any ? effort.BandChoices : 1, ApartShare * search.reach))
+                widths, request.UsableWidthMm, request.GapMm, Math.Max(2, request.Rules.Bands), request.Rules.Rows == RowRule.Any ? effort.BandChoices : 1, ApartShare * search.reach))
             {
-                if (!stop.IsCancellationRequested && search.Polished(widths, chosen, kind.Length == 1) is { } bands && bands.Density > (best?.Density ?? 0))
+                if (stop.IsCancellationRequested || search.Polished(widths, chosen, kind.Length == 1) is not { } bands)
                 {
-                    best = bands;
+                    continue;
+                }
+
+                LayCandidate own = new($"{bands.Count} bands, knapsack over the width, polished", [.. bands.Select(b => new LayoutBand(b.Low, b.High, b.Repeat!))]);
+                apart = own.Density > (apart?.Density ?? 0) ? own : apart;
+                if (request.Rules.Rows == RowRule.Any && bands.Count == 2 && search.Shared(bands[0], bands[1]) is { } one && one.Density > (shared?.Density ?? 0))
+                {
+                    shared = one;
                 }
             }
         }
 
-        return best;
+        return [.. new[] { request.Rules.Bands > 1 ? apart : null, shared }.OfType<LayCandidate>()];
     }
 
-    private LayCandidate? Polished(BandWidths widths, double[] chosen, bool oneTilt)
+    private LayCandidate? Shared(Band first, Band second)
+    {
+        LayStart[] starts = [.. SharedRepeat.Starts(request, first.Rows, second.Rows, tilts).OrderByDescending(s => s.Density).Take(effort.BandChoices)];
+        double[]?[] ends = [.. starts.AsParallel().AsOrdered().WithDegreeOfParallelism(2).Select(s => LayoutPolisher.Polish(s.Model, effort.PolishSteps, effort.FirstTrust))];
+        return starts.Zip(ends).Where(pair => pair.Second is not null)
+            .Select(pair => new LayCandidate(pair.First.Method, [new LayoutBand(request.Usable.Low, request.Usable.High, pair.First.Build(pair.Second!))]))
+            .MaxBy(candidate => candidate.Density);
+    }
+
+    private List<Band>? Polished(BandWidths widths, double[] chosen, bool oneTilt)
     {
         // What the grid left over goes to the first band.
         double spare = request.UsableWidthMm - chosen.Sum() - ((chosen.Length - 1) * request.GapMm);
@@ -84,7 +101,7 @@ internal sealed class BandSearch
             (bands[i], bands[i + 1]) = Traded(bands[i], bands[i + 1], oneTilt);
         }
 
-        return new LayCandidate($"{bands.Count} bands, knapsack over the width, polished", [.. bands.Select(b => new LayoutBand(b.Low, b.High, b.Repeat!))]);
+        return bands;
     }
 
     // The interface moves to where the two together give most: steps that halve whenever neither direction gains.

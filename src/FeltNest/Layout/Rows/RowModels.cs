@@ -1,5 +1,6 @@
 using FeltNest.Geometry;
 using FeltNest.Layout.Polish;
+using FeltNest.Layout.Rows.Mixed;
 using FeltNest.Layout.Rows.Tables;
 
 namespace FeltNest.Layout.Rows;
@@ -90,13 +91,14 @@ internal static class RowModels
     /// <param name="request">Part and roll.</param>
     /// <param name="pitch">Pitch, mm.</param>
     /// <param name="tilts">Tilt parameters with their ranges.</param>
-    /// <param name="rows">Rows: which tilt parameter, its factor (-1 for a mirrored tilt), a fixed turn, and where the row starts.</param>
+    /// <param name="rows">The rows, lowest first.</param>
     internal static PoseModel Mixed(
-        LayoutRequest request, double pitch, IReadOnlyList<(double Tilt, double Least, double Most)> tilts, IReadOnlyList<(int Tilt, double Factor, double Turn, Point2 At)> rows)
+        LayoutRequest request, double pitch, IReadOnlyList<(double Tilt, double Least, double Most)> tilts, IReadOnlyList<MixedRow> rows)
     {
         int first = 1 + tilts.Count;
-        PanelPose[] panels = [.. rows.Select((r, j) => new PanelPose(
-            AffineForm.Of(first + (2 * j)), AffineForm.Of(first + (2 * j) + 1), new AffineForm(r.Turn, (1 + r.Tilt, r.Factor))))];
+        PanelPose[] panels = [.. rows.SelectMany((r, j) => Enumerable.Range(0, r.Copies).Select(c => new PanelPose(
+            c == 0 ? AffineForm.Of(first + (2 * j)) : new AffineForm(0, (first + (2 * j), 1), (0, (double)c / r.Copies)),
+            AffineForm.Of(first + (2 * j) + 1), new AffineForm(r.Turn, (1 + r.Tilt, r.Factor)))))];
         int n = first + (2 * rows.Count);
         double[] least = new double[n], most = new double[n];
         Array.Fill(least, double.NegativeInfinity);

@@ -10,10 +10,11 @@ namespace FeltNest.Layout.Rows;
 /// <param name="MixStarts">Mixed row sequences polished.</param>
 /// <param name="FreerPolishes">Mixed sequences polished only to say what freer rows would gain.</param>
 /// <param name="Shakes">Seeded restarts near the best.</param>
+/// <param name="MixTilts">Tilts for rows that may stand several times in a repeat.</param>
 /// <param name="BandChoices">Choices of bands polished.</param>
 /// <param name="BandTilts">Tilts at which bands are tried where all panels must be parallel.</param>
 internal sealed record SearchEffort(
-    double TiltStepDeg, int Samples, int Starts, int PolishSteps, double FirstTrust, double MixTiltStepDeg, int MixStarts, int FreerPolishes, int Shakes, int BandChoices, int BandTilts)
+    double TiltStepDeg, int Samples, int Starts, int PolishSteps, double FirstTrust, double MixTiltStepDeg, int MixStarts, int FreerPolishes, int Shakes, int MixTilts, int BandChoices, int BandTilts)
 {
     /// <summary>The work for a request; grows with its effort, and more effort only adds.</summary>
     internal static SearchEffort Of(LayoutRequest request)
@@ -32,7 +33,8 @@ internal sealed record SearchEffort(
             MixStarts: 2 + e,
             FreerPolishes: 1 + (e / 5),
             Shakes: 2 * e,
-            BandChoices: 1 + e,
+            MixTilts: e < 2 ? 2 : e < 20 ? 4 : 8,
+            BandChoices: 1 + (e / 2),
             BandTilts: 2 + (e / 5));
     }
 }

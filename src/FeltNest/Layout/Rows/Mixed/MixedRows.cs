@@ -3,7 +3,7 @@ using FeltNest.Layout.Rows.Tables;
 
 namespace FeltNest.Layout.Rows.Mixed;
 
-/// <summary>Rows of different tilts in one lay at a common pitch.</summary>
+/// <summary>Rows of different tilts in one lay with a common repeat; a row may stand several times in it.</summary>
 internal static class MixedRows
 {
     // Sampled tables read up to this share low, so sequences down to it below the best are worth polishing.
@@ -11,6 +11,9 @@ internal static class MixedRows
 
     // Sequences of more arcs than this are not modelled: with hundreds of rows a change of tilt in a few of them gains nothing that could be seen.
     private const int MostArcs = 60_000;
+
+    // Rows that lie flat against an edge: tilts from the least height on, degrees.
+    private static readonly double[] FlatTilts = [-10, -5, 0, 5, 10];
 
     /// <summary>The most promising row sequences with at least two tilts, best first.</summary>
     internal static List<LayStart> Best(LayoutRequest request, RowTables tables, TiltRange tilts, SearchEffort effort, double toBeat, CancellationToken stop)
@@ -20,8 +23,12 @@ internal static class MixedRows
         bool turned = !request.Rules.OneWay && !tables.HasHalfTurn;
         if (request.Rules.Rows != RowRule.Alternate)
         {
-            double[] kinds = turned ? [.. grid, .. grid.Select(t => t + Math.PI)] : grid;
-            starts.AddRange(Sequences(request, new RowKinds(request, kinds, effort), tilts, effort, toBeat, isAlternate: false, stop));
+            starts.AddRange(Sequences(request, new RowKinds(request, Turned(grid, turned), effort, several: false), tilts, effort, toBeat, isAlternate: false, stop));
+        }
+
+        if (request.Rules.Rows == RowRule.Any && tilts.IsFree && !stop.IsCancellationRequested)
+        {
+            starts.AddRange(Sequences(request, new RowKinds(request, Turned(Promising(request, tables, effort), turned), effort, several: true), tilts, effort, toBeat, isAlternate: false, stop));
         }
 
         foreach (double tilt in grid.Where(t => t is > 0 and < Math.PI / 2 && (tilts.IsFree || -t >= tilts.Least)))
@@ -31,10 +38,20 @@ internal static class MixedRows
                 break;
             }
 
-            starts.AddRange(Sequences(request, new RowKinds(request, [tilt, -tilt], effort), tilts, effort, toBeat, isAlternate: true, stop));
+            starts.AddRange(Sequences(request, new RowKinds(request, [tilt, -tilt], effort, several: false), tilts, effort, toBeat, isAlternate: true, stop));
         }
 
         return [.. starts.OrderByDescending(s => s.Density).Take(effort.MixStarts)];
+    }
+
+    private static double[] Turned(double[] tilts, bool turned) => turned ? [.. tilts, .. tilts.Select(t => t + Math.PI)] : tilts;
+
+    // The tilts that are best for parallel rows, steep and flat, and those that lie flat against an edge.
+    private static double[] Promising(LayoutRequest request, RowTables tables, SearchEffort effort)
+    {
+        (_, double flat) = OutlineWidth.Least(request.Part.Outline, 0, Math.PI);
+        IEnumerable<double> best = tables.Best(4 * effort.MixTilts).Select(rows => rows.Tilt).Distinct().Take(effort.MixTilts);
+        return [.. best.Concat(FlatTilts.Select(d => flat + double.DegreesToRadians(d))).Select(t => t - (Math.Floor(t / Math.PI) * Math.PI)).Distinct().Order()];
     }
 
     private static IEnumerable<LayStart> Sequences(
@@ -43,23 +60,32 @@ internal static class MixedRows
         double width = request.UsableWidthMm;
         IEnumerable<RowSequence> found = kinds.Pitches(effort.FirstTrust).AsParallel().AsOrdered().WithDegreeOfParallelism(2)
             .SelectMany(pitch => stop.IsCancellationRequested ? [] : AtPitch(kinds, pitch, width, toBeat * WorthPolishing));
-        return found.OrderByDescending(s => s.Kinds.Length / s.Pitch).Take(effort.MixStarts).ToList().Select(s => Start(request, kinds, s, tilts, isAlternate));
+        return found.OrderByDescending(s => s.Panels / s.Pitch).Take(effort.MixStarts).ToList().Select(s => Start(request, kinds, s, tilts, isAlternate));
     }
 
     private static IEnumerable<RowSequence> AtPitch(RowKinds kinds, double pitch, double width, double least)
     {
         RowSteps? steps = null;
-        for (int rows = Math.Max(2, (int)Math.Ceiling(least * pitch)); ; rows++)
+        int misses = 0;
+        for (int panels = Math.Max(2, (int)Math.Ceiling(least * pitch)); ; panels++)
         {
             steps ??= kinds.StepsAt(pitch);
-            if (kinds.Count * kinds.Count * rows > MostArcs || !steps.MayFit(rows, width) || steps.Model.Least(rows) is not { } answer || answer.Width > width)
+            if (kinds.Count * kinds.Count * panels > MostArcs || !steps.MayFit(panels, width))
             {
                 yield break;
             }
 
-            if (answer.Kinds.Distinct().Count() > 1)
+            // A count of panels may have no sequence where rows come in twos and threes, and the next one have one; so the first miss is not the end there.
+            if (steps.Model.Least(panels) is not { } answer || answer.Width > width)
             {
-                yield return new RowSequence(pitch, answer.Kinds, steps);
+                if (++misses >= steps.MostCopies)
+                {
+                    yield break;
+                }
+            }
+            else if (answer.Kinds.Distinct().Count() > 1)
+            {
+                yield return new RowSequence(pitch, answer.Kinds, panels, steps);
             }
         }
     }
@@ -67,7 +93,7 @@ internal static class MixedRows
     private static LayStart Start(LayoutRequest request, RowKinds kinds, RowSequence sequence, TiltRange tilts, bool isAlternate)
     {
         int[] used = [.. sequence.Kinds.Distinct()];
-        List<(int, double, double, Point2)> rows = [];
+        List<MixedRow> rows = [];
         double x = 0, y = request.Usable.Low + kinds.Bottom(sequence.Kinds[0]);
         for (int i = 0; i < sequence.Kinds.Length; i++)
         {
@@ -78,20 +104,20 @@ internal static class MixedRows
                 (x, y) = (x + shift, y + step);
             }
 
-            double turn = isAlternate ? 0 : kinds.Turn(kind);
             rows.Add(isAlternate
-                ? (0, kinds.Tilt(kind) == kinds.Tilt(0) ? 1 : -1, 0, new Point2(x, y))
-                : (Array.IndexOf(used, kind), 1, turn, new Point2(x, y)));
+                ? new MixedRow(0, kinds.Tilt(kind) == kinds.Tilt(0) ? 1 : -1, 0, new Point2(x, y), sequence.Steps.Copies(kind))
+                : new MixedRow(Array.IndexOf(used, kind), 1, kinds.Turn(kind), new Point2(x, y), sequence.Steps.Copies(kind)));
         }
 
         (double, double, double)[] free = isAlternate
             ? [(kinds.Tilt(0), Math.Max(tilts.Least, -tilts.Most), Math.Min(tilts.Most, -tilts.Least))]
             : [.. used.Select(k => (kinds.Tilt(k) - kinds.Turn(k), tilts.Least, tilts.Most))];
         Polish.PoseModel model = RowModels.Mixed(request, sequence.Pitch, free, rows);
+        string several = rows.Any(r => r.Copies > 1) ? ", some several times in the repeat" : string.Empty;
         return new LayStart(
-            isAlternate ? "rows at +a and -a, network model, polished" : "rows of several tilts, network model, polished",
-            sequence.Kinds.Length / sequence.Pitch, model, at => RowModels.Repeat(model, at), isAlternate);
+            isAlternate ? "rows at +a and -a, network model, polished" : $"rows of several tilts{several}, network model, polished",
+            sequence.Panels / sequence.Pitch, model, at => RowModels.Repeat(model, at), isAlternate);
     }
 
-    private sealed record RowSequence(double Pitch, int[] Kinds, RowSteps Steps);
+    private sealed record RowSequence(double Pitch, int[] Kinds, int Panels, RowSteps Steps);
 }

@@ -1,18 +1,31 @@
 using FeltNest.Layout.Rows.Tables;
 namespace FeltNest.Layout.Rows.Mixed;
 
-/// <summary>The kinds of row a sequence may choose from: one part at several tilts, with the step tables of every two.</summary>
+/// <summary>The kinds of row a sequence may choose from: one part at several tilts, with the step tables of every two. In a repeat long enough for it a kind stands several
+/// times in its row, evenly spaced.</summary>
 internal sealed class RowKinds
 {
     // A step below this share of the lower kind's height means that one row stands in the openings of the other: no row of its own.
     private const double LeastStepShare = 0.2;
 
+    // A kind stands in a repeat as often as fits, unless that leaves each more than this share beyond its own pitch: then the repeat is not for that kind.
+    private const double LoosestPitch = 0.3;
+
+    // How far beyond its own pitch the widest kind is stretched to make room for narrower ones.
+    private const double LoosestWide = 1.05;
+
     private readonly TurnedPart[] kinds;
     private readonly StepTable[,] tables;
     private readonly double[] ownPitch;
+    private readonly bool several;
 
-    internal RowKinds(LayoutRequest request, double[] tilts, SearchEffort effort)
+    /// <param name="request">Part and roll.</param>
+    /// <param name="tilts">Tilts, half-turns included.</param>
+    /// <param name="effort">Work to spend.</param>
+    /// <param name="several">True when a kind may stand several times in a repeat.</param>
+    internal RowKinds(LayoutRequest request, double[] tilts, SearchEffort effort, bool several)
     {
+        this.several = several;
         Geometry.Outline part = request.Part.Outline;
         double extent = Math.Max(part.MaxX - part.MinX, part.MaxY - part.MinY);
 
@@ -42,24 +55,47 @@ internal sealed class RowKinds
     /// <summary>How far a kind reaches below its row line, mm.</summary>
     internal double Bottom(int kind) => -kinds[kind].MinY;
 
-    /// <summary>Pitches worth a look, from the least own pitch of any kind to the greatest, <paramref name="step"/> mm apart.</summary>
+    /// <summary>Repeats worth a look, <paramref name="step"/> mm apart: from the least own pitch of any kind to the greatest; where kinds stand several times, those in which the
+    /// widest kind stands close, once or twice.</summary>
     internal double[] Pitches(double step)
     {
         double least = ownPitch.Min(), most = ownPitch.Max();
-        return [.. Enumerable.Range(0, 1 + (int)Math.Ceiling((most - least) / step)).Select(i => least + (i * step))];
+        return several ? [.. Between(most, LoosestWide * most), .. Between(2 * most, 2 * LoosestWide * most)] : Between(least, most);
+
+        double[] Between(double from, double to) => [.. Enumerable.Range(0, 1 + (int)Math.Ceiling((to - from) / step)).Select(i => from + (i * step))];
+    }
+
+    // 0 where the kind does not fit the repeat.
+    private int Copies(double own, double pitch, double grid)
+    {
+        int most = (int)Math.Floor((pitch + grid) / own);
+        return !several ? Math.Min(1, most) : most > 0 && pitch / most > (1 + LoosestPitch) * own ? 0 : most;
+    }
+
+    // Two rows evenly spaced m and n times in a repeat meet as two rows spaced by the least common multiple of m and n do.
+    private static int CommonCopies(int m, int n)
+    {
+        int a = m, b = n;
+        while (b != 0)
+        {
+            (a, b) = (b, a % b);
+        }
+
+        return m / a * n;
     }
 
     /// <summary>Least steps between kinds at one pitch; kinds that do not fit the pitch are left out.</summary>
     internal RowSteps StepsAt(double pitch)
     {
         int n = kinds.Length;
+        int[] copies = [.. ownPitch.Select((own, i) => Copies(own, pitch, kinds[i].Grid))];
         (double Step, double Shift)[,] between = new (double, double)[n, n];
         for (int i = 0; i < n; i++)
         {
             for (int k = 0; k < n; k++)
             {
-                bool fits = ownPitch[i] <= pitch + tables[i, k].Grid && ownPitch[k] <= pitch + tables[i, k].Grid;
-                between[i, k] = fits ? tables[i, k].LeastOverRow(pitch) : (double.PositiveInfinity, 0);
+                between[i, k] = copies[i] > 0 && copies[k] > 0
+                    ? tables[i, k].LeastOverRow(pitch / CommonCopies(copies[i], copies[k])) : (double.PositiveInfinity, 0);
                 if (between[i, k].Step < LeastStepShare * Math.Min(kinds[i].Height, kinds[k].Height))
                 {
                     between[i, k].Step = double.PositiveInfinity;
@@ -67,9 +103,9 @@ internal sealed class RowKinds
             }
         }
 
-        double[] bottoms = [.. kinds.Select((p, i) => ownPitch[i] <= pitch + p.Grid ? -p.MinY : double.PositiveInfinity)];
+        double[] bottoms = [.. kinds.Select((p, i) => copies[i] > 0 ? -p.MinY : double.PositiveInfinity)];
         return new RowSteps(
-            between, bottoms, [.. kinds.Select(p => p.MaxY)],
-            (a, b, c) => tables[a, c].AtRow(between[a, b].Shift + between[b, c].Shift, pitch) > between[a, b].Step + between[b, c].Step + tables[a, c].Grid);
+            between, copies, bottoms, [.. kinds.Select(p => p.MaxY)],
+            (a, b, c) => tables[a, c].AtRow(between[a, b].Shift + between[b, c].Shift, pitch / CommonCopies(copies[a], copies[c])) > between[a, b].Step + between[b, c].Step + tables[a, c].Grid);
     }
 }

@@ -4,25 +4,28 @@ namespace FeltNest.Layout.Rows.Mixed;
 internal sealed class RowSteps
 {
     private readonly (double Step, double Shift)[,] between;
-    private readonly double leastStep, leastEnds;
+    private readonly int[] copies;
+    private readonly double leastEnds, leastStepPerPanel;
 
-    internal RowSteps((double Step, double Shift)[,] between, double[] bottoms, double[] tops, Func<int, int, int, bool> meets)
+    internal RowSteps((double Step, double Shift)[,] between, int[] copies, double[] bottoms, double[] tops, Func<int, int, int, bool> meets)
     {
         this.between = between;
+        this.copies = copies;
+        MostCopies = Math.Max(1, copies.Max());
         int n = bottoms.Length;
         double[,] steps = new double[n, n];
-        leastStep = double.PositiveInfinity;
+        leastStepPerPanel = double.PositiveInfinity;
         for (int i = 0; i < n; i++)
         {
             for (int k = 0; k < n; k++)
             {
                 steps[i, k] = between[i, k].Step;
-                leastStep = Math.Min(leastStep, steps[i, k]);
+                leastStepPerPanel = Math.Min(leastStepPerPanel, steps[i, k] / Math.Max(1, copies[k]));
             }
         }
 
         leastEnds = bottoms.Min() + tops.Min();
-        Model = new RowSequenceModel(bottoms, tops, steps, meets);
+        Model = new RowSequenceModel(copies, bottoms, tops, steps, meets);
     }
 
     /// <summary>Chooses the sequence.</summary>
@@ -31,6 +34,12 @@ internal sealed class RowSteps
     /// <summary>Step and shift from a row of one kind to the next of another.</summary>
     internal (double Step, double Shift) Between(int below, int above) => between[below, above];
 
+    /// <summary>Greatest number of times a kind stands in a repeat, at least 1.</summary>
+    internal int MostCopies { get; }
+
+    /// <summary>How often a kind stands in a repeat.</summary>
+    internal int Copies(int kind) => copies[kind];
+
     /// <summary>False when even the least steps do not fit: saves the model's work.</summary>
-    internal bool MayFit(int rows, double width) => leastEnds + ((rows - 1) * leastStep) <= width;
+    internal bool MayFit(int panels, double width) => leastEnds + ((panels - MostCopies) * leastStepPerPanel) <= width;
 }
