@@ -19,7 +19,7 @@ public static class SampleLayout
     /// <summary>The same two rows as bands of their own repeats, in two classes.</summary>
     public static RollLayout TwoBands { get; } = OneRepeat with
     {
-        Rules = new LayoutRules(30, 45, RowRule.Any, false),
+        Rules = new LayoutRules(30, 45, RowRule.Any, false) { Bands = 2 },
         Bands =
         [
             new LayoutBand(15, 25, new LayoutRepeat(50, [new PlacedPanel(0, 0, 20, 0)])),

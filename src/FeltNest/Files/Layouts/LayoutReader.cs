@@ -38,8 +38,8 @@ public static class LayoutReader
         {
             double width = Width.Checked(roll.Number("widthMm")), edge = Edge.Checked(roll.Number("edgeMm"));
             EdgeTrims trims = new(edge, UpperEdge.Checked(roll.OptionalNumber("upperEdgeMm") ?? edge));
-            LayoutRules kept = RulesFields.Read(top);
-            IReadOnlyList<LayoutBand> bands = Bands(top, parts.Length, trims, width);
+            LayoutBand[] bands = Bands(top, parts.Length, trims, width);
+            LayoutRules kept = RulesFields.Read(top, bands.Length);
             StatedYield.Collect(top, stated);
             return new LayoutInput(new RollLayout(parts, width, trims, Gap.Checked(top.Number("gapMm")), kept, bands, Search(top)), stated);
         }
@@ -90,7 +90,7 @@ public static class LayoutReader
 
     private static LayoutRepeat Repeat(JsonFields holder, int parts)
     {
-        JsonFields repeat = holder.Object("repeat", "lengthMm", "panels");
+        JsonFields repeat = holder.Object("repeat", "lengthMm", "panels", "strike");
         double length = new FieldRange(repeat.PathOf("lengthMm"), 0.1, 100_000, "mm", "sound lengths run from 0.1 mm to 100 m").Checked(repeat.Number("lengthMm"));
         PlacedPanel[] placed = [.. repeat.Objects("panels", "panel", "xMm", "yMm", "angleDeg").Select(item =>
         {
@@ -99,7 +99,21 @@ public static class LayoutReader
                 ? new PlacedPanel(part, item.Number("xMm"), item.Number("yMm"), item.Number("angleDeg"))
                 : throw item.Fault("panel", $"{part} is outside 0 to {parts - 1}: the places in the list of panels");
         })];
-        return placed.Length > 0 ? new LayoutRepeat(length, placed) : throw repeat.Fault("panels", "is empty: a repeat holds at least one panel");
+        return placed.Length > 0 ? new LayoutRepeat(length, placed) { Strike = Strike(repeat) } : throw repeat.Fault("panels", "is empty: a repeat holds at least one panel");
+    }
+
+    private static StrikeBlock? Strike(JsonFields repeat)
+    {
+        if (!repeat.Has("strike"))
+        {
+            return null;
+        }
+
+        JsonFields strike = repeat.Object("strike", "panels", "across", "stepXMm", "stepYMm", "lengthMm", "widthMm");
+        int panels = strike.Whole("panels"), across = strike.Whole("across");
+        return panels >= 1 && across >= 1
+            ? new StrikeBlock(panels, across, strike.Number("stepXMm"), strike.Number("stepYMm"), strike.Number("lengthMm"), strike.Number("widthMm"))
+            : throw strike.Fault("panels", "a die has at least one panel and is struck at least once");
     }
 
     private static SearchRecord Search(JsonFields top)

@@ -56,13 +56,25 @@ public static class LayoutWriter
         .Outline("outline", part.Outline)
         .Arcs("arcs", part.Arcs?.Vertices ?? part.Outline.Points.Select(p => new ArcVertex(p.X, p.Y, 0)));
 
-    private static void WriteRepeat(JsonOutput json, LayoutRepeat repeat) => json
-        .Number("lengthMm", repeat.LengthMm)
-        .Objects("panels", repeat.Panels, (item, placed) => item
-            .Number("panel", placed.Part)
-            .Number("xMm", placed.XMm)
-            .Number("yMm", placed.YMm)
-            .Number("angleDeg", placed.AngleDeg));
+    private static void WriteRepeat(JsonOutput json, LayoutRepeat repeat)
+    {
+        json.Number("lengthMm", repeat.LengthMm)
+            .Objects("panels", repeat.Panels, (item, placed) => item
+                .Number("panel", placed.Part)
+                .Number("xMm", placed.XMm)
+                .Number("yMm", placed.YMm)
+                .Number("angleDeg", placed.AngleDeg));
+        if (repeat.Strike is { } strike)
+        {
+            json.Object("strike", item => item
+                .Number("panels", strike.Panels)
+                .Number("across", strike.Across)
+                .Number("stepXMm", strike.StepXMm)
+                .Number("stepYMm", strike.StepYMm)
+                .Number("lengthMm", strike.LengthMm)
+                .Number("widthMm", strike.WidthMm));
+        }
+    }
 
     private static void WriteYield(JsonOutput json, YieldFigures yields) => json
         .Number("panelsPerMetre", yields.PanelsPerMetre)

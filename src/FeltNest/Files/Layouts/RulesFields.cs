@@ -44,16 +44,16 @@ internal static class RulesFields
         }
     }
 
-    /// <summary>Reads the rules.</summary>
+    /// <summary>Reads the rules; where the file states no number of bands, as many as it has are allowed.</summary>
     /// <exception cref="InputException">Names the field, the value found and what is allowed.</exception>
-    internal static LayoutRules Read(JsonFields top)
+    internal static LayoutRules Read(JsonFields top, int bands)
     {
         JsonFields rules = top.Object(
             "rules", "warpAngle", "warpToleranceDeg", "rows", "oneWay", "bands", "forbidden", "die", "leastRepeatMm", "plies");
         return new LayoutRules(
             rules.NumberOr("warpAngle", "free"), Tolerance.Checked(rules.Number("warpToleranceDeg")), rules.Word<RowRule>("rows"), rules.Flag("oneWay"))
         {
-            Bands = rules.Has("bands") ? Whole(rules, "bands", LayoutLimits.MostBands) : 1,
+            Bands = rules.Has("bands") ? Whole(rules, "bands", LayoutLimits.MostBands) : bands,
             Forbidden = rules.Has("forbidden")
                 ? [.. rules.Objects("forbidden", "yFromMm", "yToMm").Select(s => new ForbiddenStrip(s.Number("yFromMm"), s.Number("yToMm")))] : [],
             Die = rules.Has("die") ? Die(rules.Object("die", "mostPanels", "bedLengthMm", "bedWidthMm")) : null,

@@ -32,21 +32,33 @@ internal sealed class PitchCurve
     /// <summary>The densest parallel rows in a width: how many rows, and panels per mm; no rows where none fits.</summary>
     internal (int Rows, double Density) Best(double width)
     {
-        double room = width - rows.Height;
-        if (room < 0)
+        (int Rows, double Density) best = (0, 0);
+        foreach ((int count, double pitch) in Fits(width))
         {
-            return (0, 0);
-        }
-
-        (int rows, double density) best = (1, 1 / rows.OwnPitch);
-        int first = Math.Max(2, 1 + (int)Math.Floor(room / loose)), last = 1 + (int)Math.Floor(room / (Deepest * loose));
-        for (int count = first; count <= last; count++)
-        {
-            double density = count / Pitch(room / (count - 1));
-            best = density > best.density ? (count, density) : best;
+            best = count / pitch > best.Density ? (count, count / pitch) : best;
         }
 
         return best;
+    }
+
+    /// <summary>Least pitch of every row count worth a look in a width: from the last that leaves the rows loose on.</summary>
+    internal IEnumerable<(int Rows, double Pitch)> Fits(double width)
+    {
+        double room = width - rows.Height;
+        if (room < 0)
+        {
+            yield break;
+        }
+
+        yield return (1, rows.OwnPitch);
+        int first = Math.Max(2, 1 + (int)Math.Floor(room / loose)), last = 1 + (int)Math.Floor(room / (Deepest * loose));
+        for (int count = first; count <= last; count++)
+        {
+            if (Pitch(room / (count - 1)) is var pitch && !double.IsInfinity(pitch))
+            {
+                yield return (count, pitch);
+            }
+        }
     }
 
     /// <summary>The rows themselves, as a start for the polisher; null where they do not fit.</summary>

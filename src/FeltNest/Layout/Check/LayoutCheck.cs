@@ -51,6 +51,11 @@ public sealed class LayoutCheck
         }
 
         CheckRules();
+        foreach (string line in ShopCheck.Violations(layout))
+        {
+            Report(line);
+        }
+
         return new LayoutVerdict(double.IsInfinity(leastGap) ? layout.GapMm : leastGap, pairs, violations);
     }
 

@@ -1,4 +1,5 @@
 using FeltNest.Geometry;
+using FeltNest.Layout.Limits;
 using FeltNest.Layout.Rows;
 
 namespace FeltNest.Layout.Check;
@@ -26,7 +27,7 @@ public static class LayoutLimits
 
     /// <summary>Refuses a request that makes no sense or has no answer.</summary>
     /// <exception cref="InputException">A number out of its range.</exception>
-    /// <exception cref="NoAnswerException">The part fits at no allowed tilt, or the row rule asks for tilts the warp angle forbids.</exception>
+    /// <exception cref="NoAnswerException">The part fits the cloth or the die bed at no allowed tilt, or the row rule asks for tilts the warp angle forbids.</exception>
     public static void Require(LayoutRequest request)
     {
         Within("width", request.RollWidthMm, LeastLengthMm, MostLengthMm, "mm");
@@ -34,6 +35,9 @@ public static class LayoutLimits
         Within("edge", request.Trims.UpperMm, 0, MostLengthMm, "mm");
         Within("gap", request.GapMm, 0, MostLengthMm, "mm");
         Within("warp-tolerance", request.Rules.WarpToleranceDeg, 0, 90, "degrees");
+        Within("bands", request.Rules.Bands, 1, MostBands, string.Empty);
+        Within("plies", request.Rules.Plies.Count, 1, MostPlies, string.Empty);
+        Within("least-repeat", request.Rules.LeastRepeatMm, 0, MostLengthMm, "mm");
         Within("effort", request.Effort, 1, MostEffort, string.Empty);
         if (request.Rules.WarpAngleDeg is { } angle)
         {
@@ -53,15 +57,65 @@ public static class LayoutLimits
                 $"rows alternate needs tilts +a and -a, but the warp angle {request.Rules.WarpAngleDeg:0.###} with tolerance {request.Rules.WarpToleranceDeg:0.###} degrees allows no such pair: use rows same, or a warp angle within the tolerance of 0 or 90"));
         }
 
-        (double height, double tilt) = tilts.IsFree
-            ? OutlineWidth.Least(request.Part.Outline, 0, Math.PI)
-            : OutlineWidth.Least(request.Part.Outline, tilts.Least, tilts.Most);
+        RequireStripes(request);
+        (double height, double tilt) = tilts.Flattest(request.Part.Outline);
+        RequireThickness(request);
+        IReadOnlyList<(double Low, double High)> runs = FreeCloth.Of(request);
+        double widest = runs.Count == 0 ? 0 : runs.Max(run => run.High - run.Low);
+        if (request.Rules.Forbidden.Count > 0 && height > widest && height <= request.UsableWidthMm)
+        {
+            throw new NoAnswerException(FormattableString.Invariant(
+                $"the forbidden stripes leave no room: the panel needs {height:0.###} mm across (tilted {double.RadiansToDegrees(tilt):0.#} degrees), the widest run of cloth between stripes and trims is {widest:0.###} mm"));
+        }
+
+        if (request.Rules.Die is { } die)
+        {
+            RequireBed(request, die, tilts);
+        }
+
         if (height > request.UsableWidthMm)
         {
             // Rounded up, so that the width named does work.
             double works = Math.Ceiling((height + request.Trims.TotalMm) * 100) / 100;
             throw new NoAnswerException(FormattableString.Invariant(
                 $"the panel needs {height:0.###} mm across (tilted {double.RadiansToDegrees(tilt):0.#} degrees), the usable width is {request.UsableWidthMm:0.###} mm: the least roll width that works is {works:0.##} mm"));
+        }
+    }
+
+    private static void RequireStripes(LayoutRequest request)
+    {
+        foreach (ForbiddenStrip strip in request.Rules.Forbidden)
+        {
+            if (!(strip.YFromMm >= 0 && strip.YFromMm < strip.YToMm && strip.YToMm <= request.RollWidthMm))
+            {
+                throw new InputException(null, "forbid", FormattableString.Invariant(
+                    $"{strip.YFromMm:0.###} to {strip.YToMm:0.###} mm is not a stripe of a {request.RollWidthMm:0.###} mm roll: from 0 up to the width, the lower side first"));
+            }
+        }
+    }
+
+    // A gap wider than the part is thick leaves more web than part round every edge: nobody cuts that, a unit is wrong.
+    private static void RequireThickness(LayoutRequest request)
+    {
+        double thickness = OutlineWidth.Least(request.Part.Outline, 0, Math.PI).Height;
+        if (thickness < request.GapMm)
+        {
+            throw new InputException(null, "gap", FormattableString.Invariant(
+                $"{request.GapMm:0.###} mm swallows the part, which is only {thickness:0.###} mm across at its thinnest: at most {thickness:0.###} mm is allowed"));
+        }
+    }
+
+    private static void RequireBed(LayoutRequest request, DieLimit die, TiltRange tilts)
+    {
+        double length = die.BedLengthMm ?? double.PositiveInfinity, width = die.BedWidthMm ?? double.PositiveInfinity;
+
+        // Tilts a quarter of a degree apart: a bed that holds the panel only between two of them is no bed to build a die for.
+        (double needLength, double needWidth) = tilts.Grid(0.25).Select(t => request.Part.Outline.Turned(t)).Select(o => (o.MaxX - o.MinX, o.MaxY - o.MinY))
+            .MinBy(need => Math.Max(need.Item1 / length, need.Item2 / width));
+        if (needLength > length || needWidth > width)
+        {
+            throw new NoAnswerException(FormattableString.Invariant(
+                $"a die bed of {length:0.###} x {width:0.###} mm holds no panel at an allowed tilt: the nearest needs {needLength:0.###} mm along and {needWidth:0.###} mm across"));
         }
     }
 

@@ -8,22 +8,32 @@ internal static class StrikeDivision
     // Places this near are one place, mm and degrees: far above rounding, a thousandth of what the check allows.
     private const double Same = 1e-7;
 
-    /// <summary>The repeat with its panels in the order of the strikes and its die stated: the fewest strikes that keep the limit. Null when no division keeps it.</summary>
-    internal static LayoutRepeat? Divided(LayoutRepeat repeat, IReadOnlyList<LayoutPart> parts, DieLimit limit)
+    /// <summary>How often a repeat is written over so that it is at least as long as asked.</summary>
+    internal static int Times(LayoutRepeat repeat, double leastMm) => Math.Max(1, (int)Math.Ceiling((leastMm / repeat.LengthMm) - 1e-12));
+
+    /// <summary>The repeat written <paramref name="times"/> times over, its panels in the order of the strikes and its die stated: the fewest strikes that keep the limit. Null when no
+    /// division keeps it. A die holds whole rows of the longer repeat.</summary>
+    internal static LayoutRepeat? Divided(LayoutRepeat repeat, int times, IReadOnlyList<LayoutPart> parts, DieLimit limit)
     {
         PlacedPanel[] panels = [.. repeat.Panels.OrderBy(p => p.YMm).ThenBy(p => p.XMm)];
         for (int across = 1; across <= panels.Length; across++)
         {
             int cavities = panels.Length / across;
-            if (panels.Length % across != 0 || cavities > (limit.MostPanels ?? int.MaxValue) || Step(panels, cavities, repeat.LengthMm) is not { } step)
+            if (panels.Length % across != 0 || cavities * times > (limit.MostPanels ?? int.MaxValue) || Step(panels, cavities, repeat.LengthMm) is not { } step)
             {
                 continue;
             }
 
-            (double length, double width) = Extent(panels.AsSpan(0, cavities), parts, repeat.LengthMm);
+            PlacedPanel[] die = [.. from panel in panels.Take(cavities) from k in Enumerable.Range(0, times) select panel with { XMm = panel.XMm + (k * repeat.LengthMm) }];
+            (double length, double width) = Extent(die, parts, times * repeat.LengthMm);
             if (length <= (limit.BedLengthMm ?? double.PositiveInfinity) && width <= (limit.BedWidthMm ?? double.PositiveInfinity))
             {
-                return repeat with { Panels = panels, Strike = new StrikeBlock(cavities, across, step.X, step.Y, length, width) };
+                return new LayoutRepeat(
+                    times * repeat.LengthMm,
+                    [.. from s in Enumerable.Range(0, across) from p in die select p with { XMm = p.XMm + (s * step.X), YMm = p.YMm + (s * step.Y) }])
+                {
+                    Strike = new StrikeBlock(die.Length, across, step.X, step.Y, length, width),
+                };
             }
         }
 

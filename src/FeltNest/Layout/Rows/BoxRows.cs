@@ -11,7 +11,7 @@ internal static class BoxRows
     {
         List<double> places = [];
         Outline part = request.Part.Outline;
-        (_, double tilt) = tilts.IsFree ? OutlineWidth.Least(part, 0, Math.PI) : OutlineWidth.Least(part, tilts.Least, tilts.Most);
+        (_, double tilt) = tilts.Flattest(part);
         Outline turned = part.Turned(tilt);
 
         // A hair more than the gap, so that rounding of the written places keeps it.

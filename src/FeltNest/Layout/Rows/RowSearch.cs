@@ -1,3 +1,5 @@
+using FeltNest.Geometry;
+using FeltNest.Layout.Limits;
 using FeltNest.Layout.Polish;
 using FeltNest.Layout.Rows.Mixed;
 using FeltNest.Layout.Rows.Tables;
@@ -49,7 +51,9 @@ internal sealed class RowSearch
 
     private List<LayStart> Starts()
     {
-        List<LayStart> starts = [.. Tables.Best(effort.Starts).Select(rows => LayStart.Of(request, rows, tilts))];
+        IEnumerable<RowLattice> parallel = request.Rules.Die is { } die
+            ? Tables.Best(int.MaxValue - 1).Where(rows => FitsBed(rows.Tilt, die)).Take(effort.Starts) : Tables.Best(effort.Starts);
+        List<LayStart> starts = [.. parallel.Select(rows => LayStart.Of(request, rows, tilts))];
         if (!request.Rules.OneWay && !Tables.HasHalfTurn)
         {
             starts.AddRange(PairedRows.Best(request, tilts, Math.PI, effort));
@@ -61,6 +65,13 @@ internal sealed class RowSearch
         }
 
         return [.. starts.OrderByDescending(s => s.Density)];
+    }
+
+    // A single panel may be a die, so a bed forbids no more than the tilts at which the panel is too long or too wide for it.
+    private bool FitsBed(double tilt, DieLimit die)
+    {
+        Outline turned = request.Part.Outline.Turned(tilt);
+        return turned.MaxX - turned.MinX <= (die.BedLengthMm ?? double.PositiveInfinity) && turned.MaxY - turned.MinY <= (die.BedWidthMm ?? double.PositiveInfinity);
     }
 
     private void PolishAll(List<LayStart> starts, double from, double to)
@@ -89,12 +100,15 @@ internal sealed class RowSearch
         LayCandidate candidate = new(start.Method, [new LayoutBand(request.Usable.Low, request.Usable.High, start.Build(end))]);
 
         // A gain below this share is rounding: the earlier layout stays, which keeps results stable.
-        if (candidate.Density > bestDensity * (1 + 1e-10))
+        if (candidate.Density > bestDensity * (1 + 1e-10) && IsStruck(candidate))
         {
             (best, bestDensity) = (start with { Model = start.Model with { Parameters = end } }, candidate.Density);
             found.Add(candidate);
         }
     }
+
+    private bool IsStruck(LayCandidate candidate) => request.Rules.Die is not { } die
+        || candidate.Bands.All(b => StrikeDivision.Divided(b.Repeat, StrikeDivision.Times(b.Repeat, request.Rules.LeastRepeatMm), [request.Part], die) is not null);
 
     // Rows of more than one tilt: part of the search where the rules allow it, else the answer to "what would freer rows gain".
     private double? Mixed()

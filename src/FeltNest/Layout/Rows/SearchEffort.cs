@@ -34,7 +34,7 @@ internal sealed record SearchEffort(
             FreerPolishes: 1 + (e / 5),
             Shakes: 2 * e,
             MixTilts: e < 2 ? 2 : e < 20 ? 4 : 8,
-            BandChoices: 1 + (e / 2),
+            BandChoices: 2 + (e / 2),
             BandTilts: 2 + (e / 5));
     }
 }

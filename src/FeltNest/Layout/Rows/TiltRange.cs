@@ -1,3 +1,5 @@
+using FeltNest.Geometry;
+
 namespace FeltNest.Layout.Rows;
 
 /// <summary>Tilts a panel may have, radians: from <paramref name="Least"/> to <paramref name="Most"/>, and all of these turned by half a turn unless one way is asked for.</summary>
@@ -17,6 +19,9 @@ internal readonly record struct TiltRange(double Least, double Most, bool IsFree
         double middle = double.DegreesToRadians(Math.IEEERemainder(angle, 180)), tolerance = double.DegreesToRadians(rules.WarpToleranceDeg);
         return new TiltRange(middle - tolerance, middle + tolerance, false);
     }
+
+    /// <summary>Least extent of a part across the roll at any allowed tilt, and the tilt that has it.</summary>
+    internal (double Height, double Tilt) Flattest(Outline part) => IsFree ? OutlineWidth.Least(part, 0, Math.PI) : OutlineWidth.Least(part, Least, Most);
 
     /// <summary>Tilts about <paramref name="stepDeg"/> degrees apart over the range, ends included; a free range starts at 0 and leaves out its far end.</summary>
     internal double[] Grid(double stepDeg)

@@ -86,7 +86,8 @@ public sealed class LayoutCheckTests
     public void Bands_nearer_than_the_gap_are_caught()
     {
         LayoutRepeat low = new(24, [new PlacedPanel(0, 0, 15, 0)]), high = new(25, [new PlacedPanel(0, 0, 39, 0)]), near = new(25, [new PlacedPanel(0, 0, 38, 0)]);
-        RollLayout roll = Lay(24, 4) with { RollWidthMm = 60 };
+        RollLayout roll = Lay(24, 4);
+        roll = roll with { RollWidthMm = 60, Rules = roll.Rules with { Bands = 2 } };
         Assert.Empty(Verify(roll with { Bands = [new LayoutBand(5, 27, low), new LayoutBand(27, 55, high)] }).Violations);
         Assert.NotEmpty(Verify(roll with { Bands = [new LayoutBand(5, 27, low), new LayoutBand(27, 55, near)] }).Violations);
     }
