@@ -2,14 +2,13 @@ using NetTopologySuite;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Geometries.Implementation;
 using NetTopologySuite.Operation.Buffer;
-using NetTopologySuite.Operation.OverlayNG;
 using NetTopologySuite.Operation.Valid;
 using NetTopologySuite.Simplify;
 using NetTopologySuite.Triangulate.Polygon;
 
 namespace FeltNest.Geometry;
 
-/// <summary>Set operations, offsets, triangles and validity of polygons: the one file of the geometry that stands on NetTopologySuite, so that the choice
+/// <summary>Offsets, triangles and validity of polygons: the one file of the geometry that stands on NetTopologySuite, so that the choice
 /// can be changed here alone.</summary>
 public static class PolygonSets
 {
@@ -47,10 +46,6 @@ public static class PolygonSets
 
         return triangles;
     }
-
-    /// <summary>Union of polygons as rings: shells counter-clockwise, holes clockwise.</summary>
-    public static IReadOnlyList<Point2[]> Union(IEnumerable<IReadOnlyList<Point2>> polygons) =>
-        Rings(OverlayNGRobust.Union(Factory.BuildGeometry(polygons.Select(p => (NetTopologySuite.Geometries.Geometry)ToPolygon(p)).ToList())));
 
     /// <summary>A simple polygon grown (distance positive) or shrunk, corners rounded, as rings: shells counter-clockwise, holes clockwise.</summary>
     /// <remarks>No simplification: the library's default drops points within 1 % of the distance.</remarks>

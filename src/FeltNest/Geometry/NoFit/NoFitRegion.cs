@@ -1,22 +1,37 @@
+using FeltNest.Geometry.NoFit.Curves;
+
 namespace FeltNest.Geometry.NoFit;
 
 /// <summary>All places of a moving part's reference point (its own origin) at which it would overlap a standing part. The region is open: its boundary, the
 /// slits and the isolated points in it are places where the parts touch and do not overlap.</summary>
-/// <remarks>The region is the sum of the standing part and the negative of the moving one. An overlap of two open sets meets the interiors of some pair of convex
-/// pieces, so the region is exactly the union of the open sums of the pieces, and what no open sum covers is allowed: no arrangement is approximated.
-/// E. Burke, R. Hellier, G. Kendall, G. Whitwell, <i>Complete and robust no-fit polygon generation</i>, EJOR 179, 2007, names the degenerate cases.</remarks>
+/// <remarks>The region is the sum of the standing part and the negative of the moving one: what the convolution of their outlines winds round (see
+/// <see cref="ConvolutionCurves"/>). On a curve meetings that only begin there are no overlap, which gives the slits; the few places that may be single points are asked directly.
+/// Parts with many spikes, whose convolution would cross itself too often, are summed with one convex piece of the moving part after another, and the regions are united: an overlap of
+/// two open sets meets the interior of some piece. E. Burke, R. Hellier, G. Kendall, G. Whitwell, <i>Complete and robust no-fit polygon generation</i>, EJOR 179, 2007, names
+/// the degenerate cases.</remarks>
 public sealed class NoFitRegion
 {
-    private readonly List<ConvexSum> sums;
+    // Curves longer than this many extents of the region cross themselves so often that pieces are cheaper; a ball's panel against itself needs about five.
+    private const double MostExtents = 40;
+
     private readonly double touch;
 
-    private NoFitRegion(List<ConvexSum> sums, double touch)
+    private NoFitRegion(CurveRegion region, IEnumerable<Point2> points, double touch)
     {
-        this.sums = sums;
         this.touch = touch;
-        Rings = PolygonSets.Union(sums.Select(s => (IReadOnlyList<Point2>)s.Corners));
-        FilledArea = Rings.Sum(SignedArea);
-        (Slits, IsolatedPoints) = Degenerate();
+        Rings = region.Rings;
+        FilledArea = Rings.Sum(CurveRegion.SignedArea);
+        Slits = region.Slits;
+        List<Point2> isolated = [];
+        foreach (Point2 p in points)
+        {
+            if (Forbids(p) && !isolated.Exists(q => (p - q).Length <= 4 * touch))
+            {
+                isolated.Add(p);
+            }
+        }
+
+        IsolatedPoints = isolated;
     }
 
     /// <summary>Boundary with area on one side: shells counter-clockwise, holes clockwise.</summary>
@@ -29,174 +44,73 @@ public sealed class NoFitRegion
     public IReadOnlyList<NoFitSlit> Slits { get; }
 
     /// <summary>Allowed single points.</summary>
-    public IReadOnlyList<Point2> IsolatedPoints { get; }
+    public IReadOnlyList<Point2> IsolatedPoints { get; } = [];
 
     /// <summary>The region of <paramref name="moving"/> against <paramref name="standing"/>.</summary>
     public static NoFitRegion Of(Outline standing, Outline moving)
     {
-        IReadOnlyList<Point2[]> a = ConvexPieces.Of(standing), b = ConvexPieces.Of(moving);
-        List<ConvexSum> sums = new(a.Count * b.Count);
-        foreach (Point2[] first in a)
-        {
-            foreach (Point2[] second in b)
-            {
-                sums.Add(ConvexSum.Of(first, second));
-            }
-        }
-
-        double size = sums.Max(s => Math.Max(s.MaxX - s.MinX, s.MaxY - s.MinY));
+        double extent = Math.Max(
+            standing.MaxX - standing.MinX + moving.MaxX - moving.MinX, standing.MaxY - standing.MinY + moving.MaxY - moving.MinY);
 
         // Rounding of sums of coordinates; places closer to a side than this count as touching.
-        return new NoFitRegion(sums, 1e-11 * size);
+        double touch = 1e-11 * extent;
+        Point2[] turned = [.. moving.Points.Select(p => -p)];
+        CurveRegion region = ConvolutionCurves.Of(standing.Points, turned, MostExtents * extent) is { } curves
+            ? CurveRegion.Of(curves, touch)
+            : ByPieces(standing, moving, touch);
+        if (region.Points.Count == 0)
+        {
+            return new NoFitRegion(region, [], touch);
+        }
+
+        PieceOverlap overlap = new(standing, moving);
+        return new NoFitRegion(region, region.Points.Where(p => !overlap.At(p, touch)), touch);
     }
 
     /// <summary>True when the parts overlap with the moving one's origin at this place; touching is not overlapping.</summary>
     public bool Forbids(Point2 place)
     {
-        foreach (ConvexSum sum in sums)
+        bool inside = false;
+        foreach (Point2[] ring in Rings)
         {
-            if (place.X > sum.MinX && place.X < sum.MaxX && place.Y > sum.MinY && place.Y < sum.MaxY && sum.Depth(place) > touch)
+            Point2 a = ring[^1];
+            foreach (Point2 b in ring)
             {
-                return true;
-            }
-        }
-
-        return false;
-    }
-
-    private static double SignedArea(Point2[] ring)
-    {
-        double twice = 0;
-        for (int i = 0; i < ring.Length; i++)
-        {
-            twice += (ring[i] - ring[0]).Cross(ring[(i + 1) % ring.Length] - ring[0]);
-        }
-
-        return twice / 2;
-    }
-
-    // Walks every edge of every sum, keeps what no open sum covers, and sorts that into boundary, slits (forbidden on both sides) and single points.
-    private (List<NoFitSlit> Slits, List<Point2> Points) Degenerate()
-    {
-        List<NoFitSlit> open = [];
-        List<Point2> single = [];
-        foreach (ConvexSum sum in sums)
-        {
-            for (int i = 0; i < sum.Corners.Length; i++)
-            {
-                Uncovered(sum.Corners[i], sum.Corners[(i + 1) % sum.Corners.Length], open, single);
-            }
-        }
-
-        List<NoFitSlit> slits = [];
-        foreach (NoFitSlit piece in open.Where(IsForbiddenOnBothSides))
-        {
-            AddOnce(slits, piece);
-        }
-
-        List<Point2> points = [];
-        foreach (Point2 p in single)
-        {
-            bool near = open.Any(piece => DistanceTo(piece, p) < 4 * touch) || points.Any(q => (q - p).Length < 4 * touch);
-            if (!near && !Forbids(p))
-            {
-                points.Add(p);
-            }
-        }
-
-        return (slits, points);
-    }
-
-    private void Uncovered(Point2 start, Point2 end, List<NoFitSlit> open, List<Point2> single)
-    {
-        double length = (end - start).Length;
-        double minX = Math.Min(start.X, end.X), maxX = Math.Max(start.X, end.X), minY = Math.Min(start.Y, end.Y), maxY = Math.Max(start.Y, end.Y);
-        List<(double From, double To)> covered = [];
-        SortedSet<double> splits = [];
-        foreach (ConvexSum other in sums)
-        {
-            if (other.MinX > maxX + touch || other.MaxX < minX - touch || other.MinY > maxY + touch || other.MaxY < minY - touch)
-            {
-                continue;
-            }
-
-            (double from, double to) = other.Covered(start, end, touch);
-            if (from < to)
-            {
-                covered.Add((from, to));
-                continue;
-            }
-
-            foreach (Point2 corner in other.Corners)
-            {
-                double share = (corner - start).Dot(end - start) / (length * length);
-                if (share > 0 && share < 1 && (start + ((end - start) * share) - corner).Length <= touch)
+                if (IsNear(a, b, place))
                 {
-                    splits.Add(share);
+                    return false;
                 }
-            }
-        }
 
-        covered.Sort();
-        double at = 0;
-        double point = 4 * touch / length;
-        foreach ((double from, double to) in covered.Append((1, 1)))
-        {
-            if (from >= at)
-            {
-                if (from - at <= point)
+                if (a.Y > place.Y != b.Y > place.Y && a.X + ((b.X - a.X) * ((place.Y - a.Y) / (b.Y - a.Y))) < place.X)
                 {
-                    single.Add(start + ((end - start) * ((from + at) / 2)));
+                    inside = !inside;
                 }
-                else
-                {
-                    AddPieces(start, end, at, from, splits, open);
-                }
-            }
 
-            at = Math.Max(at, to);
+                a = b;
+            }
         }
+
+        return inside && !Slits.Any(s => IsNear(s.From, s.To, place)) && !IsolatedPoints.Any(p => (p - place).Length <= touch);
     }
 
-    private static void AddPieces(Point2 start, Point2 end, double from, double to, SortedSet<double> splits, List<NoFitSlit> open)
+    // Unions of neighbours first, so that each stays small.
+    private static CurveRegion ByPieces(Outline standing, Outline moving, double touch)
     {
-        foreach (double split in splits.Where(s => s > from && s < to).Append(to))
+        List<CurveRegion> regions = [.. ConvexPieces.Of(moving).Select(piece =>
+            CurveRegion.Of(ConvolutionCurves.Of(standing.Points, [.. piece.Select(p => -p)], double.PositiveInfinity)!, touch))];
+        while (regions.Count > 1)
         {
-            open.Add(new NoFitSlit(start + ((end - start) * from), start + ((end - start) * split)));
-            from = split;
-        }
-    }
-
-    private bool IsForbiddenOnBothSides(NoFitSlit piece)
-    {
-        Point2 along = piece.To - piece.From, middle = (piece.From + piece.To) * 0.5;
-        Point2 side = along.Left * (Math.Min(1000 * touch, along.Length / 4) / along.Length);
-        return Forbids(middle + side) && Forbids(middle - side);
-    }
-
-    private void AddOnce(List<NoFitSlit> slits, NoFitSlit piece)
-    {
-        for (int i = 0; i < slits.Count; i++)
-        {
-            if (DistanceTo(slits[i], piece.From) < 4 * touch && DistanceTo(slits[i], piece.To) < 4 * touch)
-            {
-                return;
-            }
-
-            if (DistanceTo(piece, slits[i].From) < 4 * touch && DistanceTo(piece, slits[i].To) < 4 * touch)
-            {
-                slits[i] = piece;
-                return;
-            }
+            regions = [.. regions.Chunk(2).Select(pair => pair.Length == 1 ? pair[0] : CurveRegion.Union(pair[0], pair[1], touch))];
         }
 
-        slits.Add(piece);
+        return regions[0];
     }
 
-    private static double DistanceTo(NoFitSlit piece, Point2 p)
+    private bool IsNear(Point2 a, Point2 b, Point2 place)
     {
-        Point2 along = piece.To - piece.From;
-        double share = Math.Clamp((p - piece.From).Dot(along) / along.Dot(along), 0, 1);
-        return (piece.From + (along * share) - p).Length;
+        Point2 along = b - a, off = place - a;
+        double share = Math.Clamp(off.Dot(along) / along.Dot(along), 0, 1);
+        Point2 apart = off - (along * share);
+        return apart.Dot(apart) <= touch * touch;
     }
 }

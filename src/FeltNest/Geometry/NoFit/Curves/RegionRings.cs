@@ -1,0 +1,71 @@
+namespace FeltNest.Geometry.NoFit.Curves;
+
+/// <summary>Links the edges that part the region from what lies outside it into simple rings.</summary>
+internal static class RegionRings
+{
+    /// <summary>Simple rings with the region on their left.</summary>
+    internal static List<Point2[]> Of(CurveArrangement arrangement, CurveFaces faces)
+    {
+        List<Point2[]> rings = [];
+        bool[] used = new bool[faces.HalfEdges];
+        Dictionary<int, int> onPath = [];
+        List<int> path = [];
+        for (int first = 0; first < faces.HalfEdges; first++)
+        {
+            if (used[first] || !IsBoundary(faces, first))
+            {
+                continue;
+            }
+
+            path.Clear();
+            onPath.Clear();
+            for (int h = first; !used[h]; h = After(faces, h))
+            {
+                used[h] = true;
+                onPath[faces.From(h)] = path.Count;
+                path.Add(faces.From(h));
+
+                // A place met again closes a ring of its own.
+                if (onPath.TryGetValue(faces.To(h), out int start))
+                {
+                    List<int> ring = path[start..];
+                    rings.Add([.. ring.Select(v => arrangement.Places[v])]);
+                    path.RemoveRange(start, path.Count - start);
+                    ring.ForEach(v => onPath.Remove(v));
+                }
+            }
+        }
+
+        return rings;
+    }
+
+    /// <summary>The ring without corners that lie on the line between their neighbours.</summary>
+    internal static Point2[] WithoutStraight(Point2[] ring, double touch)
+    {
+        List<Point2> kept = [];
+        for (int i = 0; i < ring.Length; i++)
+        {
+            Point2 before = kept.Count > 0 ? kept[^1] : ring[^1], here = ring[i], along = ring[(i + 1) % ring.Length] - before;
+            if (Math.Abs((here - before).Cross(along)) > touch * along.Length || (here - before).Dot(along) < 0)
+            {
+                kept.Add(here);
+            }
+        }
+
+        return kept.Count < 3 ? ring : [.. kept];
+    }
+
+    private static bool IsBoundary(CurveFaces faces, int h) => faces.Left(h) > 0 && faces.Left(h ^ 1) <= 0;
+
+    // The next boundary edge, turning over the region.
+    private static int After(CurveFaces faces, int h)
+    {
+        int k = faces.Next(h);
+        while (!IsBoundary(faces, k))
+        {
+            k = faces.Next(k ^ 1);
+        }
+
+        return k;
+    }
+}
