@@ -1,8 +1,11 @@
+using FeltNest.Geometry;
 using FeltNest.Layout.Bands;
 using FeltNest.Layout.Check;
+using FeltNest.Layout.Free;
 using FeltNest.Layout.Limits;
 using FeltNest.Layout.Plane;
 using FeltNest.Layout.Polish;
+using FeltNest.Layout.Quality;
 using FeltNest.Layout.Rows;
 using FeltNest.Layout.Rows.Tables;
 
@@ -20,8 +23,12 @@ public sealed class LayoutSearch
     private readonly TiltRange tilts;
     private readonly List<LayCandidate> found = [];
 
-    private LayoutSearch(LayoutRequest request, IProgress<SearchProgress>? progress, CancellationToken stop)
+    private readonly bool pricesRules;
+    private double? freerRows;
+
+    private LayoutSearch(LayoutRequest request, IProgress<SearchProgress>? progress, bool pricesRules, CancellationToken stop)
     {
+        this.pricesRules = pricesRules;
         this.request = request;
         this.progress = progress;
         this.stop = stop;
@@ -38,34 +45,111 @@ public sealed class LayoutSearch
     public static RollLayout Run(LayoutRequest request, IProgress<SearchProgress>? progress = null, CancellationToken stop = default)
     {
         LayoutLimits.Require(request);
-        return new LayoutSearch(request, progress, stop).Run();
+        return new LayoutSearch(request, progress, pricesRules: true, stop).Run();
     }
 
     private RollLayout Run()
     {
+        RowTables tables = Find();
+        double plane = PlaneLattice.BestDensity(request, tables, effort, stop);
+        RollLayout layout = Verified(new SearchRecord(
+            request.Seed, request.Effort, false, string.Empty, new GridProof(tables.TiltStepDeg, tables.Grid), 100 * plane * request.Part.AreaMm2, 0, freerRows));
+        LayoutRequest bare = request with { GapMm = 0, Effort = 1, Rules = request.Rules with { WarpAngleDeg = null } };
+        double noGap = request.GapMm == 0 || stop.IsCancellationRequested ? plane
+            : Math.Max(plane, PlaneLattice.BestDensity(bare, new RowTables(bare, TiltRange.Of(bare.Rules), SearchEffort.Of(bare)), SearchEffort.Of(bare), stop));
+        IReadOnlyList<RuleCost> costs = RuleCosts(layout);
+        bool cut = stop.IsCancellationRequested;
+        return layout with
+        {
+            Search = layout.Search with
+            {
+                CutShort = cut,
+                ProvedOnGrid = cut ? null : layout.Search.ProvedOnGrid,
+                UpperBoundPercent = UtilisationBound.Percent(request),
+                Loss = cut ? null : LossAccount.Of(request, layout, noGap, plane),
+                Methods = Methods(),
+                RuleCosts = costs,
+            },
+        };
+    }
+
+    // All ways of searching that the request gives work to.
+    private RowTables Find()
+    {
         IReadOnlyList<(double Low, double High)> runs = FreeCloth.Of(request);
         (double low, double high) = runs.MaxBy(run => run.High - run.Low);
-        RowSearch rows = new(FreeCloth.Run(request, low, high), progress, stop);
+        LayoutRequest widest = FreeCloth.Run(request, low, high);
+        RowSearch rows = new(widest, progress, stop);
         if (runs.Count > 1)
         {
             OverRuns(runs, rows.Tables);
-        }
-        else
-        {
-            found.AddRange(rows.Run());
+            return rows.Tables;
         }
 
-        if (runs.Count == 1 && (request.Rules.Bands > 1 || request.Rules.Rows == RowRule.Any))
+        found.AddRange(rows.Run());
+        freerRows = rows.FreerPanelsPerMetre;
+        if (request.Rules.Bands > 1 || request.Rules.Rows == RowRule.Any)
         {
-            found.AddRange(BandSearch.Best(FreeCloth.Run(request, low, high), rows.Tables, tilts, effort, stop));
+            found.AddRange(BandSearch.Best(widest, rows.Tables, tilts, effort, stop));
+            progress?.Report(new SearchProgress("bands", 1000 * found.Max(f => f.Density), 0.7));
         }
 
-        double plane = PlaneLattice.BestDensity(request, rows.Tables, effort, stop) * request.Part.AreaMm2;
-        SearchRecord record = new(
-            request.Seed, request.Effort, stop.IsCancellationRequested, string.Empty,
-            stop.IsCancellationRequested ? null : new GridProof(rows.Tables.TiltStepDeg, rows.Tables.Grid), 100 * plane, 0, rows.FreerPanelsPerMetre);
-        return Verified(record);
+        if (found.Where(f => f.Bands.Count == 1).MaxBy(f => f.Density) is { } one && !stop.IsCancellationRequested
+            && FreeSearch.Better(widest, tilts, one.Bands[0].Repeat, rows.Tables.HasHalfTurn, effort, stop) is { } free)
+        {
+            found.Add(free);
+        }
+
+        progress?.Report(new SearchProgress("free search", 1000 * (found.Count == 0 ? 0 : found.Max(f => f.Density)), 0.9));
+        return rows.Tables;
     }
+
+    // What every rule that can cost something costs, by a short search without it.
+    private List<RuleCost> RuleCosts(RollLayout layout)
+    {
+        List<RuleCost> costs = [];
+        if (!pricesRules || stop.IsCancellationRequested)
+        {
+            return costs;
+        }
+
+        if (!tilts.IsFree)
+        {
+            Price("warp angle held", request.Rules with { WarpAngleDeg = null, WarpToleranceDeg = 0 }, "every tilt allowed");
+        }
+
+        if (request.Rules.OneWay)
+        {
+            bool half = OutlineSymmetry.HasHalfTurn(request.Part.Outline, default, 1e-6 * request.Part.Outline.Points.Max(p => p.Length));
+            if (half)
+            {
+                costs.Add(new RuleCost("one way", layout.PanelsPerMetre, "the panel is its own half-turn: laying it one way costs nothing"));
+            }
+            else
+            {
+                Price("one way", request.Rules with { OneWay = false }, "half-turns allowed");
+            }
+        }
+
+        if (request.Rules.Forbidden.Count > 0)
+        {
+            Price("forbidden stripes", request.Rules with { Forbidden = [] }, "no stripes");
+        }
+
+        return costs;
+
+        void Price(string rule, LayoutRules without, string words)
+        {
+            LayoutRequest shorter = request with { Rules = without, Effort = Math.Max(1, request.Effort / 5) };
+            LayoutSearch search = new(shorter, null, pricesRules: false, stop);
+            search.Find();
+            double best = 1000 * search.found.Select(f => f.Density).DefaultIfEmpty(0).Max();
+            costs.Add(new RuleCost(rule, Math.Max(best, layout.PanelsPerMetre), FormattableString.Invariant($"{words}, searched with effort {shorter.Effort}")));
+        }
+    }
+
+    private MethodReach[] Methods() =>
+        [.. found.GroupBy(f => f.Method).Select(g => new MethodReach(g.Key, 1000 * g.Max(f => f.Density), g.MaxBy(f => f.Density)!.Bands.Count)).OrderByDescending(m => m.PanelsPerMetre)];
 
     // One die over all runs; and, where so many dies are allowed, a die for every run.
     private void OverRuns(IReadOnlyList<(double Low, double High)> runs, RowTables tables)

@@ -1,5 +1,6 @@
 using System.Globalization;
 using FeltNest.Layout;
+using FeltNest.Layout.Quality;
 using FeltNest.Yield;
 
 namespace FeltNest.Report;
@@ -20,7 +21,18 @@ public static class LayoutReport
         foreach (LayoutBand band in layout.Bands)
         {
             string place = layout.Bands.Count > 1 ? FormattableString.Invariant($", {band.YFromMm:0.#} to {band.YToMm:0.#} mm") : string.Empty;
-            table.Line($"repeat{place}", band.Repeat.LengthMm, "0.000", "mm", $"{band.Repeat.Panels.Count} panels at {Tilts(band.Repeat)}");
+            table.Line($"repeat{place}", band.Repeat.LengthMm, "0.000", "mm", $"{band.Repeat.Panels.Count} {(band.Repeat.Panels.Count == 1 ? "panel" : "panels")} at {Tilts(band.Repeat)}");
+            if (band.Repeat.Strike is { } strike)
+            {
+                table.Line("  one strike", $"{strike.Panels} panels", FormattableString.Invariant($"{strike.LengthMm:0.#} x {strike.WidthMm:0.#} mm, {strike.Places.Count} strikes a repeat"));
+            }
+        }
+
+        if (layout.Rules.Plies.Count > 1)
+        {
+            int kinds = PartKinds.Of(layout);
+            string faces = layout.Rules.Plies.FaceToFace ? "face to face" : "all nap side up";
+            table.Line("layers", $"{layout.Rules.Plies.Count}", $"{faces}: {(kinds == 1 ? "one kind of part" : $"{kinds} kinds of part that make no pair with each other, keep them apart")}");
         }
 
         FeltUsage felt = yields.PerThousandBalls;
@@ -38,6 +50,16 @@ public static class LayoutReport
             .Line("unused edge", account.UnusedEdgePercent, "0.00", "%")
             .Line("edge trim", account.EdgeTrimPercent, "0.00", "%")
             .Line("waste", yields.WastePercent, "0.00", "%", "the last three together");
+
+        if (layout.Search.Loss is { } loss)
+        {
+            table.Heading("Where the waste comes from (per cent of the full roll width)")
+                .Line("shape", loss.ShapePercent, "0.00", "%", "the best plane lattice, no gap")
+                .Line("gap", loss.GapPercent, "0.00", "%", "what the gap takes in the plane")
+                .Line("trims and stripes", loss.TrimPercent, "0.00", "%")
+                .Line("straight edges", loss.EdgesPercent, "0.00", "%", "half row height - step - gap, both sides")
+                .Line("row fit", loss.RowFitPercent, "0.00", "%", "the rest: whole rows in this width");
+        }
 
         table.Heading("How it was found");
         SearchLines(table, layout);
@@ -59,6 +81,29 @@ public static class LayoutReport
         }
 
         table.Note(FormattableString.Invariant($"Best lattice in the infinite plane with this gap: {search.PlaneUtilisationPercent:0.00} % utilisation (a reference, not a bound)."));
+        if (search.UpperBoundPercent > 0)
+        {
+            table.Note(FormattableString.Invariant(
+                $"No layout at all can use more than {search.UpperBoundPercent:0.00} %: parts grown by half the gap do not overlap, times (width + gap)/width."));
+        }
+
+        foreach (MethodReach reach in search.Methods.Skip(1).Take(3))
+        {
+            table.Note(FormattableString.Invariant($"Also tried: {reach.Method}: {reach.PanelsPerMetre:0.000} cuts per metre{(reach.Bands > 1 ? $", {reach.Bands} dies" : string.Empty)}."));
+        }
+
+        if (layout.Bands.Count > 1 && search.Methods.FirstOrDefault(m => m.Bands == 1) is { } one)
+        {
+            table.Note(FormattableString.Invariant(
+                $"The best with one die: {one.PanelsPerMetre:0.000} cuts per metre ({one.Method}); {layout.Bands.Count} dies give {100 * ((layout.PanelsPerMetre / one.PanelsPerMetre) - 1):0.00} % more."));
+        }
+
+        foreach (RuleCost cost in search.RuleCosts)
+        {
+            table.Note(FormattableString.Invariant(
+                $"Without the rule \"{cost.Rule}\": {cost.PanelsPerMetreWithout:0.000} cuts per metre, {100 * ((cost.PanelsPerMetreWithout / layout.PanelsPerMetre) - 1):0.00} % more ({cost.Words})."));
+        }
+
         if (search.FreerRowsPanelsPerMetre is { } freer)
         {
             table.Note(FormattableString.Invariant($"Rows of any angle (--rows any) would give {freer:0.000} cuts per metre."));

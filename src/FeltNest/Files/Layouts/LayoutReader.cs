@@ -41,7 +41,7 @@ public static class LayoutReader
             LayoutBand[] bands = Bands(top, parts.Length, trims, width);
             LayoutRules kept = RulesFields.Read(top, bands.Length);
             StatedYield.Collect(top, stated);
-            return new LayoutInput(new RollLayout(parts, width, trims, Gap.Checked(top.Number("gapMm")), kept, bands, Search(top)), stated);
+            return new LayoutInput(new RollLayout(parts, width, trims, Gap.Checked(top.Number("gapMm")), kept, bands, SearchFields.Read(top)), stated);
         }
         catch (InputException error)
         {
@@ -109,31 +109,11 @@ public static class LayoutReader
             return null;
         }
 
-        JsonFields strike = repeat.Object("strike", "panels", "across", "stepXMm", "stepYMm", "lengthMm", "widthMm");
-        int panels = strike.Whole("panels"), across = strike.Whole("across");
-        return panels >= 1 && across >= 1
-            ? new StrikeBlock(panels, across, strike.Number("stepXMm"), strike.Number("stepYMm"), strike.Number("lengthMm"), strike.Number("widthMm"))
+        JsonFields strike = repeat.Object("strike", "panels", "places", "lengthMm", "widthMm");
+        int panels = strike.Whole("panels");
+        Point2[] places = [.. strike.Objects("places", "xMm", "yMm").Select(at => new Point2(at.Number("xMm"), at.Number("yMm")))];
+        return panels >= 1 && places.Length >= 1
+            ? new StrikeBlock(panels, places, strike.Number("lengthMm"), strike.Number("widthMm"))
             : throw strike.Fault("panels", "a die has at least one panel and is struck at least once");
-    }
-
-    private static SearchRecord Search(JsonFields top)
-    {
-        if (!top.Has("search"))
-        {
-            return new SearchRecord(1, 1, false, "not stated", null, 0, 0, null);
-        }
-
-        JsonFields search = top.Object(
-            "search", "seed", "effort", "cutShort", "method", "provedOnGrid", "planeUtilisationPercent", "leastGapMm", "freerRowsPanelsPerMetre");
-        GridProof? proof = null;
-        if (search.Has("provedOnGrid"))
-        {
-            JsonFields grid = search.Object("provedOnGrid", "angleStepDeg", "pitchStepMm");
-            proof = new GridProof(grid.Number("angleStepDeg"), grid.Number("pitchStepMm"));
-        }
-
-        return new SearchRecord(
-            search.Whole("seed"), search.Whole("effort"), search.Flag("cutShort"), search.Text("method"), proof, search.OptionalNumber("planeUtilisationPercent") ?? 0,
-            search.OptionalNumber("leastGapMm") ?? 0, search.OptionalNumber("freerRowsPanelsPerMetre"));
     }
 }

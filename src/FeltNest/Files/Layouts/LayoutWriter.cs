@@ -37,7 +37,7 @@ public static class LayoutWriter
         }
 
         json.Object("yield", fields => WriteYield(fields, yields));
-        json.Object("search", fields => WriteSearch(fields, layout.Search));
+        json.Object("search", fields => SearchFields.Write(fields, layout.Search));
         if (assumed is { Count: > 0 })
         {
             json.Object("assumptions", item => item.Text("outline", string.Join("; ", assumed)));
@@ -68,9 +68,7 @@ public static class LayoutWriter
         {
             json.Object("strike", item => item
                 .Number("panels", strike.Panels)
-                .Number("across", strike.Across)
-                .Number("stepXMm", strike.StepXMm)
-                .Number("stepYMm", strike.StepYMm)
+                .Objects("places", strike.Places, (place, at) => place.Number("xMm", at.X).Number("yMm", at.Y))
                 .Number("lengthMm", strike.LengthMm)
                 .Number("widthMm", strike.WidthMm));
         }
@@ -90,21 +88,4 @@ public static class LayoutWriter
             .Number("betweenPanelsPercent", yields.Account.BetweenPanelsPercent)
             .Number("unusedEdgePercent", yields.Account.UnusedEdgePercent)
             .Number("edgeTrimPercent", yields.Account.EdgeTrimPercent));
-
-    private static void WriteSearch(JsonOutput json, SearchRecord search)
-    {
-        json.Number("seed", search.Seed).Number("effort", search.Effort).Flag("cutShort", search.CutShort).Text("method", search.Method);
-        if (search.ProvedOnGrid is { } grid)
-        {
-            json.Object("provedOnGrid", proof => proof.Number("angleStepDeg", grid.AngleStepDeg).Number("pitchStepMm", grid.PitchStepMm));
-        }
-        else
-        {
-            json.Text("provedOnGrid", null);
-        }
-
-        json.Number("planeUtilisationPercent", search.PlaneUtilisationPercent)
-            .Number("leastGapMm", search.LeastGapMm)
-            .Number("freerRowsPanelsPerMetre", search.FreerRowsPanelsPerMetre);
-    }
 }

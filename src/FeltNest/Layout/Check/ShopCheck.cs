@@ -46,14 +46,14 @@ internal static class ShopCheck
         }
     }
 
-    // The first panels of the list are the die; every later one must be the die's panel in the same place of its strike, moved by whole steps.
+    // The first panels of the list are the die; every later one must be the die's panel of the same number, moved to the place of its strike.
     private static IEnumerable<string> Strikes(RollLayout layout, LayoutRepeat repeat)
     {
         DieLimit? limit = layout.Rules.Die;
-        StrikeBlock die = repeat.Strike ?? new StrikeBlock(repeat.Panels.Count, 1, 0, 0, 0, 0);
-        if (die.Panels * die.Across != repeat.Panels.Count)
+        StrikeBlock die = repeat.Strike ?? new StrikeBlock(repeat.Panels.Count, [default], 0, 0);
+        if (die.Panels * die.Places.Count != repeat.Panels.Count)
         {
-            yield return Text($"a die of {die.Panels} panels struck {die.Across} times does not make a repeat of {repeat.Panels.Count}");
+            yield return Text($"a die of {die.Panels} panels struck {die.Places.Count} times does not make a repeat of {repeat.Panels.Count}");
             yield break;
         }
 
@@ -61,9 +61,9 @@ internal static class ShopCheck
         {
             PlacedPanel from = repeat.Panels[i % die.Panels], to = repeat.Panels[i];
             int strike = i / die.Panels;
-            double x = to.XMm - from.XMm - (strike * die.StepXMm);
+            double x = to.XMm - from.XMm - die.Places[strike].X;
             x -= Math.Round(x / repeat.LengthMm) * repeat.LengthMm;
-            double y = to.YMm - from.YMm - (strike * die.StepYMm), turn = Math.IEEERemainder(to.AngleDeg - from.AngleDeg, 360);
+            double y = to.YMm - from.YMm - die.Places[strike].Y, turn = Math.IEEERemainder(to.AngleDeg - from.AngleDeg, 360);
             if (from.Part != to.Part || Math.Abs(x) > Slack || Math.Abs(y) > Slack || Math.Abs(turn) > 1e-5)
             {
                 yield return Text($"panel {i} is not cut by strike {strike} of the die: off by {x:0.####} mm along, {y:0.####} mm across, {turn:0.####} degrees");

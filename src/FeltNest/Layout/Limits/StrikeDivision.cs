@@ -19,7 +19,7 @@ internal static class StrikeDivision
         for (int across = 1; across <= panels.Length; across++)
         {
             int cavities = panels.Length / across;
-            if (panels.Length % across != 0 || cavities * times > (limit.MostPanels ?? int.MaxValue) || Step(panels, cavities, repeat.LengthMm) is not { } step)
+            if (panels.Length % across != 0 || cavities * times > (limit.MostPanels ?? int.MaxValue) || Places(panels, cavities, repeat.LengthMm) is not { } places)
             {
                 continue;
             }
@@ -30,9 +30,9 @@ internal static class StrikeDivision
             {
                 return new LayoutRepeat(
                     times * repeat.LengthMm,
-                    [.. from s in Enumerable.Range(0, across) from p in die select p with { XMm = p.XMm + (s * step.X), YMm = p.YMm + (s * step.Y) }])
+                    [.. from place in places from p in die select p with { XMm = p.XMm + place.X, YMm = p.YMm + place.Y }])
                 {
-                    Strike = new StrikeBlock(die.Length, across, step.X, step.Y, length, width),
+                    Strike = new StrikeBlock(die.Length, places, length, width),
                 };
             }
         }
@@ -40,26 +40,27 @@ internal static class StrikeDivision
         return null;
     }
 
-    private static Point2? Step(PlacedPanel[] panels, int cavities, double repeat)
+    // Where the die goes so that every group of panels, taken in order across the roll, is its moved copy; null where one is not.
+    private static List<Point2>? Places(PlacedPanel[] panels, int cavities, double repeat)
     {
-        if (cavities == panels.Length)
+        List<Point2> places = [];
+        for (int i = 0; i < panels.Length; i++)
         {
-            return default(Point2);
-        }
+            PlacedPanel die = panels[i % cavities], panel = panels[i];
+            if (i % cavities == 0)
+            {
+                places.Add(new Point2(panel.XMm - die.XMm, panel.YMm - die.YMm));
+            }
 
-        Point2 step = new(panels[cavities].XMm - panels[0].XMm, panels[cavities].YMm - panels[0].YMm);
-        for (int i = cavities; i < panels.Length; i++)
-        {
-            PlacedPanel a = panels[i - cavities], b = panels[i];
-            bool moved = a.Part == b.Part && Math.Abs(Math.IEEERemainder(b.AngleDeg - a.AngleDeg, 360)) < Same
-                && Math.Abs(Math.IEEERemainder(b.XMm - a.XMm - step.X, repeat)) < Same && Math.Abs(b.YMm - a.YMm - step.Y) < Same;
+            bool moved = die.Part == panel.Part && Math.Abs(Math.IEEERemainder(panel.AngleDeg - die.AngleDeg, 360)) < Same
+                && Math.Abs(Math.IEEERemainder(panel.XMm - die.XMm - places[^1].X, repeat)) < Same && Math.Abs(panel.YMm - die.YMm - places[^1].Y) < Same;
             if (!moved)
             {
                 return null;
             }
         }
 
-        return step;
+        return places;
     }
 
     // The copies along the roll are chosen so that the die is as short as it can be.

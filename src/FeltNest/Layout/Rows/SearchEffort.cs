@@ -13,8 +13,10 @@ namespace FeltNest.Layout.Rows;
 /// <param name="MixTilts">Tilts for rows that may stand several times in a repeat.</param>
 /// <param name="BandChoices">Choices of bands polished.</param>
 /// <param name="BandTilts">Tilts at which bands are tried where all panels must be parallel.</param>
+/// <param name="FreeTries">Repeats tried by the free search, from the rows and from scratch alike.</param>
+/// <param name="FreeWork">Depths read for each of these at most.</param>
 internal sealed record SearchEffort(
-    double TiltStepDeg, int Samples, int Starts, int PolishSteps, double FirstTrust, double MixTiltStepDeg, int MixStarts, int FreerPolishes, int Shakes, int MixTilts, int BandChoices, int BandTilts)
+    double TiltStepDeg, int Samples, int Starts, int PolishSteps, double FirstTrust, double MixTiltStepDeg, int MixStarts, int FreerPolishes, int Shakes, int MixTilts, int BandChoices, int BandTilts, int FreeTries, long FreeWork)
 {
     /// <summary>The work for a request; grows with its effort, and more effort only adds.</summary>
     internal static SearchEffort Of(LayoutRequest request)
@@ -35,6 +37,8 @@ internal sealed record SearchEffort(
             Shakes: 2 * e,
             MixTilts: e < 2 ? 2 : e < 20 ? 4 : 8,
             BandChoices: 2 + (e / 2),
-            BandTilts: 2 + (e / 5));
+            BandTilts: 2 + (e / 5),
+            FreeTries: 3 + (3 * e),
+            FreeWork: 150_000L * (1 + e));
     }
 }

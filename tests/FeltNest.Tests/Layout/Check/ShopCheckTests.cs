@@ -1,3 +1,4 @@
+using FeltNest.Geometry;
 using FeltNest.Layout;
 using FeltNest.Layout.Check;
 using FeltNest.Layout.Limits;
@@ -54,7 +55,7 @@ public sealed class ShopCheckTests
     private static RollLayout Struck(int panels, int across, double x, double y)
     {
         LayoutBand band = Squares.Bands[0];
-        return Squares with { Bands = [band with { Repeat = band.Repeat with { Strike = new StrikeBlock(panels, across, x, y, 0, 0) } }] };
+        return Squares with { Bands = [band with { Repeat = band.Repeat with { Strike = new StrikeBlock(panels, [.. Enumerable.Range(0, across).Select(k => new Point2(k * x, k * y))], 0, 0) } }] };
     }
 
     private static IReadOnlyList<string> Violations(RollLayout layout, DieLimit die) => LayoutCheck.Verify(layout with { Rules = layout.Rules with { Die = die } }).Violations;

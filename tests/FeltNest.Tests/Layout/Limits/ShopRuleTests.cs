@@ -61,7 +61,7 @@ public sealed class ShopRuleTests
         RollLayout free = Shapes.Lay(Request), limited = Shapes.Lay(With(new DieLimit(most, null, null)));
         StrikeBlock strike = limited.Bands[0].Repeat.Strike!;
         Assert.InRange(strike.Panels, 1, expectedAtMost);
-        Assert.Equal(limited.Bands[0].Repeat.Panels.Count, strike.Panels * strike.Across);
+        Assert.Equal(limited.Bands[0].Repeat.Panels.Count, strike.Panels * strike.Places.Count);
 
         // A single panel moved by the lattice's own steps is a die too, so nothing is lost.
         Assert.Equal(free.PanelsPerMetre, limited.PanelsPerMetre, 1e-6);
