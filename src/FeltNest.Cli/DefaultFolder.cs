@@ -42,6 +42,7 @@ internal static class DefaultFolder
         AddIf(rules.Die is not null, $"die{rules.Die?.MostPanels}{Bed(rules.Die)}");
         AddIf(rules.LeastRepeatMm > 0, Word("repeat", rules.LeastRepeatMm));
         AddIf(rules.Plies != Plies.One, Word("plies", rules.Plies.Count) + (rules.Plies.FaceToFace ? "f" : string.Empty));
+        AddIf(request.Second is not null, $"with-{request.Second?.Part.Name.Replace(' ', '-')}{(request.Second?.SharePercent is { } share ? Word(string.Empty, share) : string.Empty)}");
         AddIf(request.Effort != usual.Effort, Word("n", request.Effort));
         AddIf(request.Seed != usual.Seed, Word("s", request.Seed));
         AddIf(seconds is not null, Word("sec", seconds ?? 0));

@@ -7,6 +7,7 @@ using FeltNest.Cost;
 using FeltNest.Files;
 using FeltNest.Files.Outlines;
 using FeltNest.Layout;
+using FeltNest.Layout.Limits;
 using FeltNest.Panel;
 using FeltNest.Report;
 using FeltNest.Yield;
@@ -44,6 +45,7 @@ internal static class LayoutCommand
         FlatPanel? panel = ball is null ? null : PanelFlattener.Flatten(ball);
         LayoutPart part = panel is not null ? CoverPart.Of(ball!, panel) : PartOf(input.Outline!);
         LayoutRequest request = shop.Applied(parse, options.Request(parse, part));
+        request = shop.Second(parse) is { } file ? request with { Second = new SecondPart(SecondOf(file), shop.SecondShare(parse)) } : request;
         double? seconds = options.Seconds(parse);
         bool joint = options.IsJoint(parse);
         ResultFolder results = new(
@@ -117,6 +119,12 @@ internal static class LayoutCommand
         }
 
         return LayoutSearch.Run(request, progress, capped.Token);
+    }
+
+    private static LayoutPart SecondOf(string path)
+    {
+        PartInput input = PartReader.Read(path);
+        return input.Ball is { } ball ? CoverPart.Of(ball.Ball, PanelFlattener.Flatten(ball.Ball)) : PartOf(input.Outline!);
     }
 
     private static LayoutPart PartOf(ImportedOutline outline) =>

@@ -60,10 +60,23 @@ internal sealed class ShopOptions
         Description = "Every second layer lies nap side down: its panels come out mirrored about the warp.",
     };
 
+    private readonly Option<string?> second = new("--second")
+    {
+        Description = "A second ball or outline that shares the width, in a band of its own.",
+        HelpName = "BALL|OUTLINE",
+    };
+
+    private readonly Option<double?> secondShare = new("--second-share")
+    {
+        Description = "Share of the second part among all panels, per cent, or fill: a band narrower than a row of the first part (default: fill).",
+        HelpName = "percent|fill",
+        CustomParser = result => result.Tokens[0].Value == "fill" ? null : NumberText.Within(0.01, 99.99, "per cent, or fill")(result),
+    };
+
     /// <summary>Adds the options to a command.</summary>
     public ShopOptions(Command command)
     {
-        foreach (Option option in (Option[])[bands, forbid, diePanels, dieBed, leastRepeat, plies, faceToFace])
+        foreach (Option option in (Option[])[bands, forbid, diePanels, dieBed, leastRepeat, plies, faceToFace, second, secondShare])
         {
             command.Add(option);
         }
@@ -92,6 +105,14 @@ internal sealed class ShopOptions
             },
         };
     }
+
+    /// <summary>File of the second part, or null.</summary>
+    /// <exception cref="InputException">A share without a second part.</exception>
+    public string? Second(ParseResult parse) => parse.GetValue(second) is not { } file && parse.GetResult(secondShare) is { Implicit: false }
+        ? throw new InputException(null, "--second-share", "needs a second part: give --second BALL or OUTLINE") : parse.GetValue(second);
+
+    /// <summary>Wanted share of the second part, per cent, or null to fill.</summary>
+    public double? SecondShare(ParseResult parse) => parse.GetValue(secondShare);
 
     private static ForbiddenStrip[] ParseStrips(ArgumentResult result)
     {

@@ -12,6 +12,12 @@ namespace FeltNest.Layout;
 /// <param name="Seed">Seed of the random part of the search.</param>
 public sealed record LayoutRequest(LayoutPart Part, double RollWidthMm, EdgeTrims Trims, double GapMm, LayoutRules Rules, int Effort, int Seed)
 {
+    /// <summary>A second part that shares the width, or null.</summary>
+    public SecondPart? Second { get; init; }
+
+    /// <summary>All parts, the first one first.</summary>
+    public IReadOnlyList<LayoutPart> Parts => Second is null ? [Part] : [Part, Second.Part];
+
     /// <summary>Roll width less both edge trims, mm.</summary>
     public double UsableWidthMm => RollWidthMm - Trims.TotalMm;
 

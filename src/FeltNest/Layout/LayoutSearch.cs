@@ -45,6 +45,9 @@ public sealed class LayoutSearch
     public static RollLayout Run(LayoutRequest request, IProgress<SearchProgress>? progress = null, CancellationToken stop = default)
     {
         LayoutLimits.Require(request);
+
+        // A second part has a band, and so a die, of its own.
+        request = request.Second is null ? request : request with { Rules = request.Rules with { Bands = Math.Max(2, request.Rules.Bands) } };
         return new LayoutSearch(request, progress, pricesRules: true, stop).Run();
     }
 
@@ -80,6 +83,15 @@ public sealed class LayoutSearch
         (double low, double high) = runs.MaxBy(run => run.High - run.Low);
         LayoutRequest widest = FreeCloth.Run(request, low, high);
         RowSearch rows = new(widest, progress, stop);
+        if (request.Second is { } second)
+        {
+            found.AddRange(TwoParts.Best(widest, second, rows.Tables, stop));
+            if (second.SharePercent is not null)
+            {
+                return rows.Tables;
+            }
+        }
+
         if (runs.Count > 1)
         {
             OverRuns(runs, rows.Tables);
@@ -172,11 +184,15 @@ public sealed class LayoutSearch
         }
     }
 
+    // Panels count alike where there is one part, by their area where there are two.
+    private double Worth(LayCandidate lay) => request.Second is null
+        ? lay.Density : lay.Bands.Sum(b => b.Repeat.Panels.Sum(p => request.Parts[p.Part].AreaMm2) / b.Repeat.LengthMm);
+
     // The best layout that the rules on dies allow and the independent check passes. Two thin spikes that cross between their corners can deceive the polish, never the
     // check; rows of bounding boxes pass always.
     private RollLayout Verified(SearchRecord record)
     {
-        foreach (LayCandidate candidate in found.OrderByDescending(f => f.Density).Append(BoxRows.Lay(request, tilts)))
+        foreach (LayCandidate candidate in found.OrderByDescending(Worth).Concat(request.Second?.SharePercent is null ? [BoxRows.Lay(request, tilts)] : []))
         {
             LayoutRepeat?[] repeats = [.. candidate.Bands.Select(b => Struck(b.Repeat))];
             if (Array.Exists(repeats, r => r is null))
@@ -185,13 +201,18 @@ public sealed class LayoutSearch
             }
 
             RollLayout layout = new(
-                [request.Part], request.RollWidthMm, request.Trims, request.GapMm, request.Rules,
+                request.Parts, request.RollWidthMm, request.Trims, request.GapMm, request.Rules,
                 [.. candidate.Bands.Select((b, i) => b with { Repeat = repeats[i]! })], record with { Method = candidate.Method });
             LayoutVerdict verdict = LayoutCheck.Verify(layout);
             if (verdict.Passed)
             {
                 return layout with { Search = layout.Search with { LeastGapMm = verdict.LeastGapMm } };
             }
+        }
+
+        if (request.Second is not null)
+        {
+            throw new NoAnswerException("the two parts do not fit side by side in this width: take a wider roll or one part alone");
         }
 
         if (request.Rules.Die is null)
@@ -220,7 +241,7 @@ public sealed class LayoutSearch
     private LayoutRepeat? Struck(LayoutRepeat repeat)
     {
         int times = StrikeDivision.Times(repeat, request.Rules.LeastRepeatMm);
-        return request.Rules.Die is { } die ? StrikeDivision.Divided(repeat, times, [request.Part], die) : times == 1 ? repeat : new LayoutRepeat(
+        return request.Rules.Die is { } die ? StrikeDivision.Divided(repeat, times, request.Parts, die) : times == 1 ? repeat : new LayoutRepeat(
             times * repeat.LengthMm,
             [.. from panel in repeat.Panels from k in Enumerable.Range(0, times) select panel with { XMm = panel.XMm + (k * repeat.LengthMm) }]);
     }

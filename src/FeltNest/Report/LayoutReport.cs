@@ -35,11 +35,20 @@ public static class LayoutReport
             table.Line("layers", $"{layout.Rules.Plies.Count}", $"{faces}: {(kinds == 1 ? "one kind of part" : $"{kinds} kinds of part that make no pair with each other, keep them apart")}");
         }
 
+        if (layout.Parts.Count > 1)
+        {
+            foreach ((LayoutPart part, int n) in layout.Parts.Select((part, n) => (part, n)))
+            {
+                double perMetre = 1000 * layout.Bands.Sum(b => b.Repeat.Panels.Count(p => p.Part == n) / b.Repeat.LengthMm);
+                table.Line($"part {n + 1}", FormattableString.Invariant($"{perMetre:0.000} panels per metre"), FormattableString.Invariant($"{part.Name}: {100 * perMetre / layout.PanelsPerMetre:0.00} % of the panels"));
+            }
+        }
+
         FeltUsage felt = yields.PerThousandBalls;
         table.Heading("Yield (full roll width, one repeat, before roll ends and faults)")
             .Line("cuts per metre", yields.PanelsPerMetre, "0.000", string.Empty, "panels per running metre")
             .Line("balls per metre", yields.BallsPerMetre, "0.000", string.Empty, "pairs of one class")
-            .Line("felt per thousand balls", felt.Metres, "0.00", "m")
+            .Line(layout.Parts.Count > 1 ? "felt per thousand balls of both" : "felt per thousand balls", felt.Metres, "0.00", "m")
             .Line(string.Empty, felt.SquareMetres, "0.00", "m2")
             .Line(string.Empty, felt.Kilograms is { } kilograms ? kilograms.ToString("0.00", CultureInfo.InvariantCulture) + " kg" : "not known", felt.Kilograms is null ? "mass per area of the felt not given" : string.Empty);
 

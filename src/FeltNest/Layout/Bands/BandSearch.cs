@@ -1,4 +1,3 @@
-using FeltNest.Layout.Limits;
 using FeltNest.Layout.Polish;
 using FeltNest.Layout.Rows;
 using FeltNest.Layout.Rows.Tables;
@@ -57,7 +56,7 @@ internal sealed class BandSearch
                     continue;
                 }
 
-                LayCandidate own = new($"{bands.Count} bands, knapsack over the width, polished", [.. bands.Select(b => new LayoutBand(b.Low, b.High, b.Repeat!))]);
+                LayCandidate own = new($"{bands.Count} bands, knapsack over the width, polished", [.. bands.Select(b => new LayoutBand(b.Low, b.High, b.Repeat))]);
                 apart = own.Density > (apart?.Density ?? 0) ? own : apart;
                 if (request.Rules.Rows == RowRule.Any && bands.Count == 2 && search.Shared(bands[0], bands[1]) is { } one && one.Density > (shared?.Density ?? 0))
                 {
@@ -69,7 +68,7 @@ internal sealed class BandSearch
         return [.. new[] { request.Rules.Bands > 1 ? apart : null, shared }.OfType<LayCandidate>()];
     }
 
-    private LayCandidate? Shared(Band first, Band second)
+    private LayCandidate? Shared(RowBand first, RowBand second)
     {
         LayStart[] starts = [.. SharedRepeat.Starts(request, first.Rows, second.Rows, tilts).OrderByDescending(s => s.Density).Take(effort.BandChoices)];
         double[]?[] ends = [.. starts.AsParallel().AsOrdered().WithDegreeOfParallelism(2).Select(s => LayoutPolisher.Polish(s.Model, effort.PolishSteps, effort.FirstTrust))];
@@ -78,16 +77,16 @@ internal sealed class BandSearch
             .MaxBy(candidate => candidate.Density);
     }
 
-    private List<Band>? Polished(BandWidths widths, double[] chosen, bool oneTilt)
+    private List<RowBand>? Polished(BandWidths widths, double[] chosen, bool oneTilt)
     {
         // What the grid left over goes to the first band.
         double spare = request.UsableWidthMm - chosen.Sum() - ((chosen.Length - 1) * request.GapMm);
-        List<Band> bands = [];
+        List<RowBand> bands = [];
         double y = request.Usable.Low;
         for (int i = 0; i < chosen.Length; i++)
         {
             double width = chosen[i] + (i == 0 ? spare : 0);
-            if (widths.Rows(width) is not { } rows || Polished(new Band(y, y + width, rows, null), oneTilt) is not { } band)
+            if (widths.Rows(width) is not { } rows || Polished(y, y + width, rows, oneTilt) is not { } band)
             {
                 return null;
             }
@@ -105,7 +104,7 @@ internal sealed class BandSearch
     }
 
     // The interface moves to where the two together give most: steps that halve whenever neither direction gains.
-    private (Band Lower, Band Upper) Traded(Band lower, Band upper, bool oneTilt)
+    private (RowBand Lower, RowBand Upper) Traded(RowBand lower, RowBand upper, bool oneTilt)
     {
         double step = TradeShare * reach;
         for (int n = 0; n < Trades; n++)
@@ -113,7 +112,7 @@ internal sealed class BandSearch
             bool gained = false;
             foreach (double move in new[] { step, -step })
             {
-                if (Polished(lower with { High = lower.High + move }, oneTilt) is { } low && Polished(upper with { Low = upper.Low + move }, oneTilt) is { } high
+                if (Polished(lower.Low, lower.High + move, lower.Rows, oneTilt) is { } low && Polished(upper.Low + move, upper.High, upper.Rows, oneTilt) is { } high
                     && low.Density + high.Density > lower.Density + upper.Density)
                 {
                     (lower, upper, gained) = (low, high, true);
@@ -127,25 +126,6 @@ internal sealed class BandSearch
         return (lower, upper);
     }
 
-    private Band? Polished(Band band, bool oneTilt)
-    {
-        double height = Height(band.Rows.Tilt), room = band.High - band.Low - height;
-        if (room < (band.Rows.Rows == 1 ? -effort.FirstTrust : 0))
-        {
-            return null;
-        }
-
-        LayoutRequest run = FreeCloth.Run(request, band.Low, band.High);
-        RowLattice rows = band.Rows with { Step = band.Rows.Rows == 1 ? 0 : room / (band.Rows.Rows - 1) };
-        LayStart start = LayStart.Of(run, rows, oneTilt ? new TiltRange(rows.Tilt, rows.Tilt, false) : tilts);
-        return LayoutPolisher.Polish(start.Model, effort.PolishSteps, effort.FirstTrust) is { } end
-            ? band with { Rows = new RowLattice(end[1], rows.Rows, end[0], end[2], end[3]), Repeat = start.Build(end) } : null;
-    }
-
-    private double Height(double tilt) => request.Part.Outline.Turned(tilt) is var turned ? turned.MaxY - turned.MinY : 0;
-
-    private sealed record Band(double Low, double High, RowLattice Rows, LayoutRepeat? Repeat)
-    {
-        internal double Density => Rows.Density;
-    }
+    private RowBand? Polished(double low, double high, RowLattice near, bool oneTilt) =>
+        RowBand.Polished(request, low, high, near, oneTilt ? new TiltRange(near.Tilt, near.Tilt, false) : tilts, effort);
 }

@@ -203,21 +203,25 @@ public sealed class LayoutCheck
         return inside ? 0 : boundaries;
     }
 
+    // The rules on angles bind the first part; a further one is laid at its own design angle. Each part's panels keep the rules among themselves.
     private void CheckRules()
     {
-        PlacedPanel[] all = [.. layout.Bands.SelectMany(b => b.Repeat.Panels)];
-        if (layout.Rules.WarpAngleDeg is { } warp)
+        foreach (IGrouping<int, PlacedPanel> part in layout.Bands.SelectMany(b => b.Repeat.Panels).GroupBy(p => p.Part))
         {
-            foreach (PlacedPanel panel in all)
+            double? warp = part.Key == 0 ? layout.Rules.WarpAngleDeg : layout.Parts[part.Key].WarpAngleDeg;
+            foreach (PlacedPanel panel in part.Where(_ => warp is not null))
             {
-                double off = Math.Abs(Math.IEEERemainder(panel.AngleDeg - warp, 180));
+                double off = Math.Abs(Math.IEEERemainder(panel.AngleDeg - warp!.Value, 180));
                 if (off > layout.Rules.WarpToleranceDeg + AngleSlackDeg)
                 {
                     Report(Text($"a panel lies at {panel.AngleDeg:0.######} degrees: {off:0.######} off the warp angle {warp:0.######}, tolerance {layout.Rules.WarpToleranceDeg:0.######}"));
                 }
             }
+
+            CheckRows([.. part]);
         }
 
+        PlacedPanel[] all = [.. layout.Bands.SelectMany(b => b.Repeat.Panels)];
         if (layout.Rules.OneWay && all.Length > 0)
         {
             double first = all[0].AngleDeg;
@@ -227,13 +231,11 @@ public sealed class LayoutCheck
                 Report("one way: panels do not lie within 90 degrees of one direction");
             }
         }
-
-        CheckRows(all);
     }
 
-    private void CheckRows(PlacedPanel[] all)
+    private void CheckRows(PlacedPanel[] panels)
     {
-        double[] tilts = [.. all.Select(p => p.AngleDeg - (Math.Floor(p.AngleDeg / 180) * 180))];
+        double[] tilts = [.. panels.Select(p => p.AngleDeg - (Math.Floor(p.AngleDeg / 180) * 180))];
         bool Parallel(double a, double b) => Math.Abs(Math.IEEERemainder(a - b, 180)) <= AngleSlackDeg;
         if (tilts.Length == 0 || layout.Rules.Rows == RowRule.Any)
         {

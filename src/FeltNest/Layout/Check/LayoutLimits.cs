@@ -58,6 +58,7 @@ public static class LayoutLimits
         }
 
         RequireStripes(request);
+        RequireSecond(request);
         (double height, double tilt) = tilts.Flattest(request.Part.Outline);
         RequireThickness(request);
         IReadOnlyList<(double Low, double High)> runs = FreeCloth.Of(request);
@@ -79,6 +80,24 @@ public static class LayoutLimits
             double works = Math.Ceiling((height + request.Trims.TotalMm) * 100) / 100;
             throw new NoAnswerException(FormattableString.Invariant(
                 $"the panel needs {height:0.###} mm across (tilted {double.RadiansToDegrees(tilt):0.#} degrees), the usable width is {request.UsableWidthMm:0.###} mm: the least roll width that works is {works:0.##} mm"));
+        }
+    }
+
+    private static void RequireSecond(LayoutRequest request)
+    {
+        if (request.Second is not { } second)
+        {
+            return;
+        }
+
+        if (request.Rules.Forbidden.Count > 0)
+        {
+            throw new InputException(null, "second", "a second part and forbidden stripes cannot be asked for together: lay each run of cloth by itself");
+        }
+
+        if (second.SharePercent is { } share && !(share > 0 && share < 100))
+        {
+            throw new InputException(null, "second-share", FormattableString.Invariant($"{share:0.###} is not allowed: above 0 and below 100 per cent, or fill"));
         }
     }
 
