@@ -69,7 +69,7 @@ public sealed class LayoutSearch
                 CutShort = cut,
                 ProvedOnGrid = cut ? null : layout.Search.ProvedOnGrid,
                 UpperBoundPercent = UtilisationBound.Percent(request),
-                Loss = cut ? null : LossAccount.Of(request, layout, noGap, plane),
+                Loss = cut || layout.Parts.Count > 1 ? null : LossAccount.Of(request, layout, noGap, plane),
                 Methods = Methods(),
                 RuleCosts = costs,
             },
@@ -201,7 +201,7 @@ public sealed class LayoutSearch
             }
 
             RollLayout layout = new(
-                request.Parts, request.RollWidthMm, request.Trims, request.GapMm, request.Rules,
+                candidate.Bands.Any(b => b.Repeat.Panels.Any(p => p.Part > 0)) ? request.Parts : [request.Part], request.RollWidthMm, request.Trims, request.GapMm, request.Rules,
                 [.. candidate.Bands.Select((b, i) => b with { Repeat = repeats[i]! })], record with { Method = candidate.Method });
             LayoutVerdict verdict = LayoutCheck.Verify(layout);
             if (verdict.Passed)
