@@ -1,4 +1,5 @@
 using FeltNest.Geometry;
+using FeltNest.Layout;
 
 namespace FeltNest.Benchmarks;
 
@@ -17,4 +18,8 @@ internal static class DogBones
                 .Select(t => new Point2(fillet * Math.Cos(t), w + fillet + (fillet * Math.Sin(t)))));
         return Outline.From(half.Select(p => p * scale).Concat(half.Select(p => p * -scale)));
     }
+
+    /// <summary>A dog bone on a roll: edges 15 mm, gap 4 mm, free warp angle, all panels parallel.</summary>
+    internal static LayoutRequest Request(int points, double width, int effort) =>
+        new(new LayoutPart("bone", null, Make(points), null, null, null), width, 15, 4, new LayoutRules(null, 0, RowRule.Same, false), effort, 1);
 }

@@ -7,6 +7,10 @@ public static class OutlineSymmetry
     public static bool HasHalfTurn(Outline outline, Point2 centre, double tolerance) =>
         outline.Points.All(p => DistanceToBoundary(outline, (2 * centre) - p) <= tolerance);
 
+    /// <summary>True when the outline mirrored in its x axis, y to -y, is the same outline within <paramref name="tolerance"/> mm.</summary>
+    public static bool HasMirror(Outline outline, double tolerance) =>
+        outline.Points.All(p => DistanceToBoundary(outline, new Point2(p.X, -p.Y)) <= tolerance);
+
     /// <summary>Least distance from a point to the boundary, mm.</summary>
     public static double DistanceToBoundary(Outline outline, Point2 p)
     {

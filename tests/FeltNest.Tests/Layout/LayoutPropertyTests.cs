@@ -46,6 +46,19 @@ public sealed class LayoutPropertyTests
         },
         iter: Runs.Count(40), threads: 1);
 
+    // With FELTNEST_TEST_RUNS=50 these are the 2,000 of which DEVELOPERS.md gives the count.
+    [Fact]
+    public void Outlines_of_every_kind_keep_gap_width_and_rules_in_the_independent_check()
+    {
+        for (int seed = 0; seed < Runs.Count(40); seed++)
+        {
+            LayoutRequest request = RandomRequests.Of(seed);
+            LayoutVerdict verdict = LayoutCheck.Verify(LayoutSearch.Run(request, null, TestContext.Current.CancellationToken));
+            Assert.True(verdict.Passed, $"seed {seed}: {string.Join("; ", verdict.Violations)}");
+            Assert.True(verdict.LeastGapMm >= request.GapMm - 1e-4, $"seed {seed}: gap {verdict.LeastGapMm}");
+        }
+    }
+
     [Fact]
     public void Doubling_all_lengths_doubles_the_repeat() => Outlines.Sample(
         outline =>

@@ -19,7 +19,7 @@ internal sealed record CurveRegion(IReadOnlyList<Point2[]> Rings, IReadOnlyList<
             // Narrower than touching: the two sides touch within rounding.
             if (Math.Abs(SignedArea(ring)) > touch * Length(ring) / 2)
             {
-                rings.Add(RegionRings.WithoutStraight(ring, touch));
+                rings.Add(ring);
             }
             else
             {

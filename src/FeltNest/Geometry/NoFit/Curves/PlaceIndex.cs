@@ -6,12 +6,15 @@ internal sealed class PlaceIndex
     // Cells this many touching distances wide: most places then look into one cell alone.
     private const double CellSize = 16;
 
-    private readonly double touch, cell;
+    // Places are kept to a power of two of this share of the touching distance (a few units of the last place of a coordinate), so that the last bits of a sum of coordinates, which depend on the order of adding, do not show.
+    private const double Digit = 1.0 / 16384;
+
+    private readonly double touch, cell, digit;
     private readonly Dictionary<(long, long), int> newest = [];
     private readonly List<int> older = [];
     private readonly List<Point2> places = [];
 
-    internal PlaceIndex(double touch) => (this.touch, cell) = (touch, CellSize * touch);
+    internal PlaceIndex(double touch) => (this.touch, cell, digit) = (touch, CellSize * touch, Math.ScaleB(1, Math.ILogB(Digit * touch)));
 
     /// <summary>The places, by number.</summary>
     internal List<Point2> Places => places;
@@ -19,6 +22,7 @@ internal sealed class PlaceIndex
     /// <summary>The number of the known place nearest by, or of this one as a new place.</summary>
     internal int NumberOf(Point2 p)
     {
+        p = new Point2(Math.Round(p.X / digit) * digit, Math.Round(p.Y / digit) * digit);
         long lowX = Cell(p.X - touch), highX = Cell(p.X + touch), lowY = Cell(p.Y - touch), highY = Cell(p.Y + touch);
         for (long x = lowX; x <= highX; x++)
         {

@@ -3,7 +3,7 @@ namespace FeltNest.Geometry.NoFit.Curves;
 /// <summary>Links the edges that part the region from what lies outside it into simple rings.</summary>
 internal static class RegionRings
 {
-    /// <summary>Simple rings with the region on their left.</summary>
+    /// <summary>Simple rings with the region on their left. Places on a straight side at which a corner of one part meets a corner of the other stay: parts that tile meet there.</summary>
     internal static List<Point2[]> Of(CurveArrangement arrangement, CurveFaces faces)
     {
         List<Point2[]> rings = [];
@@ -37,22 +37,6 @@ internal static class RegionRings
         }
 
         return rings;
-    }
-
-    /// <summary>The ring without corners that lie on the line between their neighbours.</summary>
-    internal static Point2[] WithoutStraight(Point2[] ring, double touch)
-    {
-        List<Point2> kept = [];
-        for (int i = 0; i < ring.Length; i++)
-        {
-            Point2 before = kept.Count > 0 ? kept[^1] : ring[^1], here = ring[i], along = ring[(i + 1) % ring.Length] - before;
-            if (Math.Abs((here - before).Cross(along)) > touch * along.Length || (here - before).Dot(along) < 0)
-            {
-                kept.Add(here);
-            }
-        }
-
-        return kept.Count < 3 ? ring : [.. kept];
     }
 
     private static bool IsBoundary(CurveFaces faces, int h) => faces.Left(h) > 0 && faces.Left(h ^ 1) <= 0;

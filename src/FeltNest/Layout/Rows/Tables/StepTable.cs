@@ -1,19 +1,27 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
 
 namespace FeltNest.Layout.Rows.Tables;
 
 /// <summary>How far above one part another must stand, as a function of its shift along the roll: the upper boundary of the no-fit region, gap included, sampled.</summary>
+/// <remarks>The hot loops work on as many samples at once as the machine's vectors hold. Every sample is computed alone and only greatest values are taken over them, so the
+/// tables are the same bits whatever the width of the vectors. They are compiled in full at their first call: in a process that lays one width they would else run unoptimised.</remarks>
 internal sealed class StepTable
 {
     private readonly int first;
     private readonly double[] steps;
     private readonly double grid;
 
+    // The steps with each end repeated once: between these every shift with contact has two neighbours.
+    private readonly double[] padded;
+
     private StepTable(int first, double[] steps, double grid)
     {
         this.first = first;
         this.steps = steps;
         this.grid = grid;
+        padded = [steps[0], .. steps, steps[^1]];
     }
 
     /// <summary>Least shift with any contact.</summary>
@@ -29,6 +37,7 @@ internal sealed class StepTable
     internal double Highest => steps.Max();
 
     /// <summary>The table for <paramref name="above"/> over <paramref name="below"/>.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal static StepTable Make(TurnedPart below, TurnedPart above)
     {
         double[] top = below.TopGrown, bottom = above.Bottom;
@@ -45,50 +54,82 @@ internal sealed class StepTable
         return new StepTable(first, steps, below.Grid);
     }
 
+    /// <summary>The table of both parts mirrored along the roll.</summary>
+    internal StepTable Mirrored()
+    {
+        double[] reversed = [.. steps];
+        Array.Reverse(reversed);
+        return new StepTable(-(first + steps.Length - 1), reversed, grid);
+    }
+
     /// <summary>Least step at a shift, straight between samples; minus infinity where the parts never meet.</summary>
     internal double At(double shift)
     {
-        double place = (shift / grid) - first;
-        int i = (int)Math.Floor(place);
-        if (i < -1 || i >= steps.Length)
+        double place = (shift / grid) - first + 1, whole = Math.Floor(place);
+        if (whole < 0 || whole >= padded.Length - 1)
         {
             return double.NegativeInfinity;
         }
 
-        double a = i < 0 ? double.NegativeInfinity : steps[i], b = i + 1 >= steps.Length ? double.NegativeInfinity : steps[i + 1];
-        return double.IsNegativeInfinity(a) || double.IsNegativeInfinity(b) ? Math.Max(a, b) : a + ((b - a) * (place - i));
+        int i = (int)whole;
+        return padded[i] + ((padded[i + 1] - padded[i]) * (place - whole));
     }
 
     /// <summary>Least step against a whole row of pitch <paramref name="pitch"/>.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal double AtRow(double shift, double pitch)
     {
-        double greatest = double.NegativeInfinity;
-        for (double at = shift - (Math.Floor((shift - MinShift + grid) / pitch) * pitch); at <= MaxShift + grid; at += pitch)
+        double greatest = double.NegativeInfinity, stride = pitch / grid;
+        double place = (shift / grid) - first + 1;
+        for (place -= Math.Floor(place / stride) * stride; place < padded.Length - 1; place += stride)
         {
-            greatest = Math.Max(greatest, At(at));
+            int i = (int)place;
+            double value = padded[i] + ((padded[i + 1] - padded[i]) * (place - i));
+            greatest = value > greatest ? value : greatest;
         }
 
         return greatest;
     }
 
     /// <summary>Least step over a row of pitch <paramref name="pitch"/> and the shift at which it is had, within [0, pitch).</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal (double Step, double Shift) LeastOverRow(double pitch)
     {
+        // Whole parts of the pitch, at most a grid step apart: shifts that are simple fractions of the pitch are met exactly.
         int count = Math.Max(8, (int)Math.Ceiling(pitch / grid));
-        (double step, double shift) = (double.PositiveInfinity, 0);
-        for (int i = 0; i < count; i++)
+        double stride = pitch / grid, apart = stride / count, last = padded.Length - 1;
+        double[] row = new double[count];
+        Array.Fill(row, double.NegativeInfinity);
+
+        // Copy by copy of the row below; shift i stands at place start + i * apart of the table.
+        double start = 1.0 - first;
+        for (start -= Math.Ceiling((start + stride) / stride) * stride; start < last; start += stride)
         {
-            double at = pitch * i / count, value = AtRow(at, pitch);
-            if (value < step)
+            for (int i = Math.Max(0, (int)Math.Ceiling(-start / apart)); i < count; i++)
             {
-                (step, shift) = (value, at);
+                double place = start + (i * apart);
+                if (place >= last)
+                {
+                    break;
+                }
+
+                int whole = (int)place;
+                double value = padded[whole] + ((padded[whole + 1] - padded[whole]) * (place - whole));
+                row[i] = value > row[i] ? value : row[i];
             }
         }
 
-        return (step, shift);
+        int best = 0;
+        for (int i = 1; i < count; i++)
+        {
+            best = row[i] < row[best] ? i : best;
+        }
+
+        return (row[best], pitch * best / count);
     }
 
     /// <summary>Runs of shifts at which the step exceeds a level.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal List<(double From, double To)> Above(double level)
     {
         List<(double From, double To)> runs = [];
@@ -128,22 +169,32 @@ internal sealed class StepTable
         return (first + i + share) * grid;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static double GreatestDifference(ReadOnlySpan<double> top, ReadOnlySpan<double> bottom)
     {
         double greatest = double.NegativeInfinity;
         int i = 0, width = Vector<double>.Count;
-        if (top.Length >= width)
+        if (top.Length >= 4 * width)
         {
-            Vector<double> most = new(double.NegativeInfinity);
-            for (; i <= top.Length - width; i += width)
+            // Four at a time: a greatest value waits for the one before it, four of them do not wait for each other.
+            Vector<double> a = new(double.NegativeInfinity), b = a, c = a, d = a;
+            ReadOnlySpan<Vector<double>> tops = MemoryMarshal.Cast<double, Vector<double>>(top), bottoms = MemoryMarshal.Cast<double, Vector<double>>(bottom);
+            int whole = Math.Min(tops.Length, bottoms.Length) & ~3;
+            for (int k = 0; k < whole; k += 4)
             {
-                most = Vector.Max(most, new Vector<double>(top[i..]) - new Vector<double>(bottom[i..]));
+                a = Vector.Max(a, tops[k] - bottoms[k]);
+                b = Vector.Max(b, tops[k + 1] - bottoms[k + 1]);
+                c = Vector.Max(c, tops[k + 2] - bottoms[k + 2]);
+                d = Vector.Max(d, tops[k + 3] - bottoms[k + 3]);
             }
 
+            a = Vector.Max(Vector.Max(a, b), Vector.Max(c, d));
             for (int k = 0; k < width; k++)
             {
-                greatest = Math.Max(greatest, most[k]);
+                greatest = Math.Max(greatest, a[k]);
             }
+
+            i = whole * width;
         }
 
         for (; i < top.Length; i++)

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace FeltNest.Layout.Rows.Tables;
 
 /// <summary>All row layouts of one part (or pair of parts) at one tilt, one of it per pitch in every row, from one sampled step table.</summary>
@@ -6,6 +8,12 @@ internal sealed class TiltRows
     // Layouts below this share of the best of their tilt are not looked for pitch by pitch.
     private const double WorthScanning = 0.98;
 
+    // No strip is fuller than its area, and sampled parts may overlap by a few samples: more rows than this share of the area holds need more than the widest pitch.
+    private const double FullestStrip = 1.1;
+
+    // A part reaches over so many copies of its row at most before the pitch is shorter than any that fits.
+    private const int MostCopies = 4;
+
     private readonly TurnedPart part;
     private readonly double slack;
     private readonly StepTable steps;
@@ -13,12 +21,14 @@ internal sealed class TiltRows
     /// <param name="part">Part or pair at its tilt.</param>
     /// <param name="slack">How far a pair may pass the width because its second part's place is only known to about that, mm.</param>
     internal TiltRows(TurnedPart part, double slack = 0)
+        : this(part, Math.Max(slack, part.Grid), StepTable.Make(part, part))
     {
-        this.part = part;
-        this.slack = Math.Max(slack, part.Grid);
-        steps = StepTable.Make(part, part);
-        OwnPitch = Reach(steps);
     }
+
+    private TiltRows(TurnedPart part, double slack, StepTable steps) => (this.part, this.slack, this.steps, OwnPitch) = (part, slack, steps, Reach(steps));
+
+    /// <summary>Rows of the part mirrored along the roll.</summary>
+    internal TiltRows Mirrored() => new(part.Mirrored(), slack, steps.Mirrored());
 
     internal double Tilt => part.Tilt;
 
@@ -53,7 +63,8 @@ internal sealed class TiltRows
     internal IEnumerable<RowLattice> Fits(double width, double deepest)
     {
         double loose = Math.Max(Plane().Step, 1e-3 * Height), room = Room(width), best = 0;
-        for (int rows = Math.Max(1, (int)Math.Floor(room / loose)); room >= 0 && rows <= 1 + (room / (deepest * loose)); rows++)
+        double most = Math.Min(1 + (room / (deepest * loose)), FullestStrip * width * WidestPitch / part.Area);
+        for (int rows = Math.Max(1, (int)Math.Floor(room / loose)); room >= 0 && rows <= Math.Max(1, most); rows++)
         {
             if (Fit(rows, width, Math.Min(WidestPitch, rows / (WorthScanning * best))) is { } fit && fit.Pitch <= WidestPitch)
             {
@@ -73,6 +84,7 @@ internal sealed class TiltRows
         return new RowLattice(Tilt, 2, OwnPitch, shift, step);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private (double Pitch, double Shift)? LeastPitch(double step)
     {
         // A sample more than the step: valleys between two samples read up to that much too high, and the polish restores what is too near.
@@ -85,14 +97,18 @@ internal sealed class TiltRows
         List<double> pitches = [OwnPitch];
         foreach ((_, double to) in closed)
         {
-            foreach ((double from, _) in closed.Where(c => to > c.From))
+            foreach ((double from, _) in closed)
             {
                 // A place may be the end of one closed run and the start of another one, any whole number of pitches on.
-                pitches.AddRange(Enumerable.Range(1, 4).Select(n => (to - from) / n).Where(p => p > OwnPitch));
+                for (int n = 1; n <= MostCopies && to - from > n * OwnPitch; n++)
+                {
+                    pitches.Add((to - from) / n);
+                }
             }
         }
 
-        foreach (double pitch in pitches.Order())
+        pitches.Sort();
+        foreach (double pitch in pitches)
         {
             double? best = null;
             double widest = -1;
@@ -116,11 +132,17 @@ internal sealed class TiltRows
 
     // Rows that reach past their neighbours meet the rows beyond too. Each row still touches the next, so the shift is an end of a closed run; the pitch is
     // looked for step by step, and every row that can be met is asked.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private (double Pitch, double Shift)? DeepPitch(double step, double mostPitch)
     {
         List<(double From, double To)> closed = steps.Above(step + steps.Grid);
         int deep = (int)(steps.Highest / step);
-        double least = Math.Max(OwnPitch, closed.Max(c => c.To - c.From));
+        double least = OwnPitch;
+        foreach ((double from, double to) in closed)
+        {
+            least = Math.Max(least, to - from);
+        }
+
         for (double pitch = least; pitch <= mostPitch; pitch += steps.Grid)
         {
             foreach ((_, double shift) in closed)
@@ -142,6 +164,7 @@ internal sealed class TiltRows
     }
 
     // How far the shifts stay open from `place` on, all copies of the closed runs considered; negative when closed.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static double OpenAfter(double place, double pitch, List<(double From, double To)> closed)
     {
         double room = pitch, hair = 1e-9 * pitch;
@@ -165,6 +188,7 @@ internal sealed class TiltRows
     // Sampled tables are off by up to about a sample; the polish sees to the rest.
     private bool OverlapsNextButOne(double shift, double step, double pitch) => steps.AtRow(2 * shift, pitch) > (2 * step) + steps.Grid;
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static double Reach(StepTable steps)
     {
         double reach = 0;

@@ -1,3 +1,5 @@
+using System.Numerics;
+using System.Runtime.CompilerServices;
 using FeltNest.Geometry;
 
 namespace FeltNest.Layout.Rows.Tables;
@@ -5,14 +7,12 @@ namespace FeltNest.Layout.Rows.Tables;
 /// <summary>A part, or a pair of parts, at one tilt, its upper and lower boundary sampled on a grid along the roll. Sampling serves to find good starts; what is kept is polished exactly.</summary>
 internal sealed class TurnedPart
 {
-    private TurnedPart(double tilt, double grid, IReadOnlyList<Outline> turned, int first, double[] top, double[] bottom, int firstGrown, double[] topGrown)
+    private TurnedPart(double tilt, double grid, double area, (double MinX, double MaxX, double MinY, double MaxY) box, int first, double[] top, double[] bottom, int firstGrown, double[] topGrown)
     {
         Tilt = tilt;
         Grid = grid;
-        MinX = turned.Min(o => o.MinX);
-        MaxX = turned.Max(o => o.MaxX);
-        MinY = turned.Min(o => o.MinY);
-        MaxY = turned.Max(o => o.MaxY);
+        Area = area;
+        (MinX, MaxX, MinY, MaxY) = box;
         First = first;
         Top = top;
         Bottom = bottom;
@@ -25,6 +25,9 @@ internal sealed class TurnedPart
 
     /// <summary>Distance between samples, mm; sample i stands at x = (i + 1/2) Grid, so that corners on whole multiples fall between samples and flush sides can meet.</summary>
     internal double Grid { get; }
+
+    /// <summary>Area of the part or of both, mm2.</summary>
+    internal double Area { get; }
 
     internal double MinX { get; }
 
@@ -56,6 +59,17 @@ internal sealed class TurnedPart
     internal static TurnedPart Pair(Outline part, Point2 offset, double turn, double tilt, double grid, double gap) =>
         Sample([part.Turned(tilt), part.Turned(tilt + turn).Moved(offset.Turned(tilt))], tilt, grid, gap);
 
+    /// <summary>The same part mirrored along the roll: for a part that is its own mirror in its u axis, that part at half a turn less the tilt.</summary>
+    internal TurnedPart Mirrored() => new(
+        Math.PI - Tilt, Grid, Area, (-MaxX, -MinX, MinY, MaxY), -First - Top.Length, Reversed(Top), Reversed(Bottom), -FirstGrown - TopGrown.Length, Reversed(TopGrown));
+
+    private static double[] Reversed(double[] samples)
+    {
+        double[] reversed = [.. samples];
+        Array.Reverse(reversed);
+        return reversed;
+    }
+
     private static TurnedPart Sample(IReadOnlyList<Outline> turned, double tilt, double grid, double gap)
     {
         double low = turned.Min(o => o.MinX), high = turned.Max(o => o.MaxX);
@@ -63,18 +77,9 @@ internal sealed class TurnedPart
         double[] top = new double[last - first + 1], bottom = new double[last - first + 1];
         Array.Fill(top, double.NegativeInfinity);
         Array.Fill(bottom, double.PositiveInfinity);
-        foreach (IReadOnlyList<Point2> points in turned.Select(o => o.Points))
+        foreach (Outline outline in turned)
         {
-            for (int i = 0; i < points.Count; i++)
-            {
-                Point2 a = points[i], b = points[(i + 1) % points.Count];
-                (Point2 left, Point2 right) = a.X <= b.X ? (a, b) : (b, a);
-                for (int x = Math.Max(first, (int)Math.Ceiling((left.X / grid) - 0.5)); x <= last && (x + 0.5) * grid <= right.X && right.X > left.X; x++)
-                {
-                    double share = (((x + 0.5) * grid) - left.X) / (right.X - left.X);
-                    Mark(top, bottom, x - first, left.Y + (share * (right.Y - left.Y)));
-                }
-            }
+            Mark([.. outline.Points], grid, first, top, bottom);
         }
 
         if (top.Any(double.IsInfinity))
@@ -89,19 +94,43 @@ internal sealed class TurnedPart
         Array.Fill(grown, double.NegativeInfinity);
         for (int d = -reach; d <= reach; d++)
         {
-            double rise = Math.Sqrt(Math.Max(0, (gap * gap) - (d * grid * d * grid)));
-            for (int i = 0; i < top.Length; i++)
-            {
-                grown[i + d + reach] = Math.Max(grown[i + d + reach], top[i] + rise);
-            }
+            TakeGreater(grown.AsSpan(d + reach, top.Length), top, Math.Sqrt(Math.Max(0, (gap * gap) - (d * grid * d * grid))));
         }
 
-        return new TurnedPart(tilt, grid, turned, first, top, bottom, first - reach, grown);
+        return new TurnedPart(
+            tilt, grid, turned.Sum(o => o.Area), (low, high, turned.Min(o => o.MinY), turned.Max(o => o.MaxY)), first, top, bottom, first - reach, grown);
     }
 
-    private static void Mark(double[] top, double[] bottom, int at, double y)
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private static void Mark(ReadOnlySpan<Point2> points, double grid, int first, double[] top, double[] bottom)
     {
-        top[at] = Math.Max(top[at], y);
-        bottom[at] = Math.Min(bottom[at], y);
+        for (int i = 0; i < points.Length; i++)
+        {
+            Point2 a = points[i], b = points[i + 1 == points.Length ? 0 : i + 1];
+            (Point2 left, Point2 right) = a.X <= b.X ? (a, b) : (b, a);
+            for (int x = Math.Max(0, (int)Math.Ceiling((left.X / grid) - 0.5) - first); x < top.Length && (first + x + 0.5) * grid <= right.X && right.X > left.X; x++)
+            {
+                double share = (((first + x + 0.5) * grid) - left.X) / (right.X - left.X);
+                double y = left.Y + (share * (right.Y - left.Y));
+                top[x] = Math.Max(top[x], y);
+                bottom[x] = Math.Min(bottom[x], y);
+            }
+        }
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private static void TakeGreater(Span<double> grown, ReadOnlySpan<double> top, double rise)
+    {
+        int i = 0, width = Vector<double>.Count;
+        Vector<double> rises = new(rise);
+        for (; i <= top.Length - width; i += width)
+        {
+            Vector.Max(new Vector<double>(grown[i..]), new Vector<double>(top[i..]) + rises).CopyTo(grown[i..]);
+        }
+
+        for (; i < top.Length; i++)
+        {
+            grown[i] = Math.Max(grown[i], top[i] + rise);
+        }
     }
 }
