@@ -12,6 +12,9 @@ internal sealed class FreeSearch
     // How much shorter than the best the next repeat is tried.
     private static readonly double[] Shorter = [0.004, 0.0015];
 
+    // Rows make a simpler die: a free lay is worth having only from this gain on.
+    private const double LeastGain = 1 + 1e-4;
+
     // Repeats of the rows taken as one, at most.
     private const int MostTimes = 3;
 
@@ -69,7 +72,7 @@ internal sealed class FreeSearch
         for (int n = 0, k = 0; n < effort.FreeTries && k < Shorter.Length && !stop.IsCancellationRequested; n++)
         {
             FreeLay next = at.Stretched(at.Repeat * (1 - Shorter[k]));
-            if (OverlapSearch.Separated(angles, next, size, random, effort.FreeWork, stop) && Polished(angles, next) is { } end && end.Panels.Count / end.LengthMm > density * (1 + 1e-9))
+            if (OverlapSearch.Separated(angles, next, size, random, effort.FreeWork, stop) && Polished(angles, next) is { } end && end.Panels.Count / end.LengthMm > density * LeastGain)
             {
                 (best, density, at) = (end, end.Panels.Count / end.LengthMm, next.Stretched(end.LengthMm));
             }
@@ -93,7 +96,7 @@ internal sealed class FreeSearch
             int[] angle = [.. Enumerable.Range(0, count).Select(_ => random.Next(angles.Values.Length))];
             FreeLay lay = new(
                 repeat, [.. angle.Select(_ => random.NextDouble() * repeat)], [.. angle.Select(a => angles.Low[a] + (random.NextDouble() * Math.Max(0, angles.High[a] - angles.Low[a])))], angle);
-            if (OverlapSearch.Separated(angles, lay, size, random, effort.FreeWork, stop) && Polished(angles, lay) is { } end && end.Panels.Count / end.LengthMm > density * (1 + 1e-9))
+            if (OverlapSearch.Separated(angles, lay, size, random, effort.FreeWork, stop) && Polished(angles, lay) is { } end && end.Panels.Count / end.LengthMm > density * LeastGain)
             {
                 (best, density) = (end, end.Panels.Count / end.LengthMm);
             }
