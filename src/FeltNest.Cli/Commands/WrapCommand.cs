@@ -1,5 +1,7 @@
+using System.CommandLine;
 using System.Text;
 using FeltNest.Ball;
+using FeltNest.Cli.Options;
 using FeltNest.Drawing;
 using FeltNest.Drawing.Sheets;
 using FeltNest.Drawing.Writers;
@@ -18,11 +20,12 @@ internal static class WrapCommand
     private static readonly string[] Names = ["wrap.json", "wrap.svg", "wrap.png"];
 
     /// <summary>Lays the outline and writes the results.</summary>
-    public static int Run(Terminal terminal, BallSpec ball, string outlinePath, string folder, bool force, bool json, bool quiet)
+    public static int Run(Terminal terminal, ParseResult parse, string ballPath, BallSpec ball, string outlinePath, CommonOptions common)
     {
+        bool json = parse.GetValue(common.Json), quiet = parse.GetValue(common.Quiet);
         PartInput part = PartReader.Read(outlinePath);
         ImportedOutline outline = part.Outline ?? throw new InputException(outlinePath, null, "is a ball specification; --wrap takes a flat outline or a panel.json");
-        ResultFolder results = new(folder, force);
+        ResultFolder results = new(parse.GetValue(common.Out) ?? DefaultFolder.OfOutline(ballPath, "wrap", outlinePath), parse.GetValue(common.Force));
         results.Prepare(Names);
         bool byMap = outline.EdgeMap is not null;
         WrapResult wrap = PanelWrap.Lay(outline.EdgeMap is { } map ? WrapRequest.For(ball, map) : WrapRequest.For(ball, Curve(outline)));
@@ -56,7 +59,7 @@ internal static class WrapCommand
         return ExitCode.Done;
     }
 
-    // Seen from the outline's own centroid; a polygon is laid as its straight pieces.
-    private static ArcOutline Curve(ImportedOutline outline) =>
+    /// <summary>An outline as it is laid: seen from its own centroid; a polygon as its straight pieces.</summary>
+    public static ArcOutline Curve(ImportedOutline outline) =>
         outline.CentredArcs ?? ArcOutline.From(outline.Centred.Points.Select(p => new ArcVertex(p.X, p.Y, 0)));
 }

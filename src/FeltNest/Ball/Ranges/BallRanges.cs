@@ -120,8 +120,9 @@ public static class BallRanges
         FeltMassTolerance.Checked(off.FeltMassPerAreaGsm);
     }
 
-    // Rounded towards the inside, so that the ends as they are shown are allowed.
-    private static FieldRange WaistOn(double radiusMm) => new(
+    /// <summary>Waist on a fitted sphere, rounded towards the inside, so that the ends as they are shown are allowed.</summary>
+    /// <param name="radiusMm">Radius of the fitted sphere, mm.</param>
+    public static FieldRange WaistOn(double radiusMm) => new(
         "seam.waistMm", Math.Ceiling(NarrowestWaistDeg * radiusMm * Math.PI / 180 * 1000) / 1000, Math.Floor(WidestWaistDeg * radiusMm * Math.PI / 180 * 1000) / 1000, "mm",
         $"on this sphere that is {NarrowestWaistDeg} to {WidestWaistDeg} degrees; narrower tears, wider is no waist");
 
