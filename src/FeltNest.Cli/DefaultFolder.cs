@@ -23,6 +23,9 @@ internal static class DefaultFolder
         return OfRoll($"{NameOf(input)}-waist{Word(string.Empty, waists[0])}{Word("to", waists[^1])}{step}", request, usual, seconds);
     }
 
+    /// <summary>Folder of the seam families side by side.</summary>
+    public static string OfSeams(string input, LayoutRequest request, LayoutRequest usual, double? seconds) => OfRoll($"{NameOf(input)}-seams", request, usual, seconds);
+
     private static string OfRoll(string name, LayoutRequest request, LayoutRequest usual, double? seconds)
     {
         List<string> words = [name, Word("w", request.RollWidthMm), Word("g", request.GapMm)];

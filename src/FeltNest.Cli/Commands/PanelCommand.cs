@@ -26,6 +26,7 @@ internal static class PanelCommand
             HelpName = "from:to:step",
             CustomParser = WaistRange.Parse,
         };
+        Option<bool> seams = new("--seams") { Description = "Seam families side by side at the ball's waist instead: strains, panel and felt; the options from --width on belong to it too." };
         Option<string?> wrap = new("--wrap")
         {
             Description = "Lay this flat outline (or panel.json) on the ball instead: gap or overlap with the edge free, strains and pull with the edge on the seam.",
@@ -36,9 +37,9 @@ internal static class PanelCommand
             Description = "Fit the ball to this measured panel instead: neutral layer, waist and edge limit that reproduce it best, and how well it determines them.",
             HelpName = "OUTLINE",
         };
-        Command command = new("panel", "The flat panel of a ball: outline, strains, fit to the rules; or a range of waists compared, an outline laid on the ball, the ball fitted to a proven panel.")
+        Command command = new("panel", "The flat panel of a ball: outline, strains, fit to the rules; or waists or seams compared, an outline laid on the ball, the ball fitted to a proven panel.")
         {
-            ball, waists, wrap, proven,
+            ball, waists, seams, wrap, proven,
         };
         LayoutOptions layout = new(command, StudyWidthMm, StudyEffort);
         CommonOptions common = new(command);
@@ -48,21 +49,22 @@ internal static class PanelCommand
         int Run(ParseResult parse, CancellationToken stop)
         {
             string path = parse.GetValue(ball)!;
-            Option[] jobs = [.. new Option[] { waists, wrap, proven }.Where(option => parse.GetResult(option) is { Implicit: false })];
+            Option[] jobs = [.. new Option[] { waists, seams, wrap, proven }.Where(option => parse.GetResult(option) is { Implicit: false })];
             if (jobs.Length > 1)
             {
                 throw new InputException(null, jobs[1].Name, $"cannot go with {jobs[0].Name}: give one of them");
             }
 
-            if (!jobs.Contains(waists) && layout.FirstGiven(parse) is { } stray)
+            if (!jobs.Contains(waists) && !jobs.Contains(seams) && layout.FirstGiven(parse) is { } stray)
             {
-                throw new InputException(null, stray, "belongs to --waist-range: give that too, or use the layout command");
+                throw new InputException(null, stray, "belongs to --waist-range and --seams: give one of them too, or use the layout command");
             }
 
             BallInput input = BallReader.Read(path);
             return parse.GetValue(wrap) is { } laid ? WrapCommand.Run(terminal, parse, path, input.Ball, laid, common)
                 : parse.GetValue(proven) is { } measured ? ProvenCommand.Run(terminal, parse, path, input.Ball, measured, common)
                 : parse.GetValue(waists) is { } range ? WaistCommand.Run(terminal, parse, path, input.Ball, range, layout, common, stop)
+                : parse.GetValue(seams) ? SeamsCommand.Run(terminal, parse, path, input.Ball, layout, common, stop)
                 : RunOne(terminal, input, path, parse.GetValue(common.Out), parse.GetValue(common.Force), parse.GetValue(common.Json), parse.GetValue(common.Quiet));
         }
     }
