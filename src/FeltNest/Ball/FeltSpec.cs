@@ -31,6 +31,12 @@ public sealed record FeltSpec(
     double CureShrinkWarpPercent,
     double CureShrinkWeftPercent)
 {
+    /// <summary>Stretch along the warp by which the felt is pulled on over its whole face, beyond what the sphere asks, per cent of the cut length.</summary>
+    public double ApplicationStretchWarpPercent { get; init; }
+
+    /// <summary>The same along the weft, per cent.</summary>
+    public double ApplicationStretchWeftPercent { get; init; }
+
     // A panel solved to lie on a limit keeps it at the solver's points and may pass it between them by this much, per cent: far below anything that can be measured.
     private const double RoundingPercent = 1e-3;
 
