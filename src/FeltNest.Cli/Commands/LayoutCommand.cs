@@ -56,7 +56,8 @@ internal static class LayoutCommand
         Task<IReadOnlyList<(string, byte[])>>? panelFiles = panel is null ? null : Task.Run(() => PanelFiles.Make(ball!, panel), CancellationToken.None);
         RollLayout layout = together?.Layout ?? Search(request, seconds, quiet ? null : new ProgressLine(terminal), stop);
         YieldFigures yields = YieldAccount.Of(layout);
-        IReadOnlyList<(string Name, byte[] Content)> files = LayoutFiles.Make(layout, yields, input.Outline?.Notes ?? []);
+        IReadOnlyList<LaidStrain> laid = panel is null || stop.IsCancellationRequested ? [] : LaidStrain.Of(ball!, panel, layout);
+        IReadOnlyList<(string Name, byte[] Content)> files = LayoutFiles.Make(layout, yields, input.Outline?.Notes ?? [], laid);
         IReadOnlyList<string> written = results.Write([.. files, .. panelFiles?.GetAwaiter().GetResult() ?? []]);
 
         if (json)
@@ -67,12 +68,12 @@ internal static class LayoutCommand
         {
             terminal.Results.Write(LayoutReport.Text(layout, yields));
             terminal.Results.Write(together is null ? string.Empty : DesignReport.Joint(together));
-            terminal.Results.Write(panel is null || stop.IsCancellationRequested ? string.Empty : DesignReport.Laid(ball!, LaidStrain.Of(ball!, panel, layout)));
+            terminal.Results.Write(panel is null ? string.Empty : DesignReport.Laid(ball!, laid));
         }
 
         if (panel is not null)
         {
-            foreach (string warning in PanelWarnings.Of(ball!, panel, MassBudget.Of(ball!, panel.AreaMm2)))
+            foreach (string warning in PanelWarnings.Of(ball!, panel, MassBudget.Of(ball!, panel.AreaMm2)).Concat(DesignReport.Warnings(ball!, laid)))
             {
                 terminal.Say($"warning: {warning}");
             }
