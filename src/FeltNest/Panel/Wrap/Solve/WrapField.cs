@@ -18,8 +18,10 @@ internal sealed class WrapField
 
         // The energy has four times the degree, but its high parts are small: nodes for one and a half times the degree leave an error below that of the functions.
         (double[] nodes, double[] radial) = GaussLegendre.Rule((3 * degree / 4) + 4);
-        int n = region.Half;
-        double share = (double)region.Edge.Length / n;
+
+        // With mirrors a quarter of the rays is enough, the two on the axes counting half.
+        int n = HasMirrors ? (region.Edge.Length / 4) + 1 : region.Half;
+        double Share(int i) => !HasMirrors ? (double)region.Edge.Length / n : i == 0 || i == n - 1 ? 2 : 4;
         Points = new Point2[n * nodes.Length];
         Weights = new double[Points.Length];
         for (int i = 0; i < n; i++)
@@ -27,7 +29,7 @@ internal sealed class WrapField
             for (int j = 0; j < nodes.Length; j++)
             {
                 Points[(i * nodes.Length) + j] = region.Edge[i] * nodes[j];
-                Weights[(i * nodes.Length) + j] = share * radial[j] * nodes[j] * region.Edge[i].Cross(region.Steps[i]);
+                Weights[(i * nodes.Length) + j] = Share(i) * radial[j] * nodes[j] * region.Edge[i].Cross(region.Steps[i]);
             }
         }
 
