@@ -8,6 +8,7 @@ using FeltNest.Files;
 using FeltNest.Files.Outlines;
 using FeltNest.Layout;
 using FeltNest.Panel;
+using FeltNest.Panel.Wrap;
 using FeltNest.Report;
 using FeltNest.Yield;
 
@@ -53,7 +54,7 @@ internal static class LayoutCommand
         (ball, panel) = together is null ? (ball, panel) : (together.Ball, together.Panel);
 
         // The panel's pictures need nothing from the search: they are drawn beside it.
-        Task<IReadOnlyList<(string, byte[])>>? panelFiles = panel is null ? null : Task.Run(() => PanelFiles.Make(ball!, panel), CancellationToken.None);
+        Task<IReadOnlyList<(string, byte[])>>? panelFiles = panel is null ? null : Task.Run(() => PanelFiles.Make(ball!, PanelFit.Felt(ball!, panel)), CancellationToken.None);
         RollLayout layout = together?.Layout ?? Search(request, seconds, quiet ? null : new ProgressLine(terminal), stop);
         YieldFigures yields = YieldAccount.Of(layout);
         IReadOnlyList<LaidStrain> laid = panel is null || stop.IsCancellationRequested ? [] : LaidStrain.Of(ball!, panel, layout);

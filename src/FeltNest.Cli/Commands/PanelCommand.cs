@@ -5,6 +5,7 @@ using FeltNest.Cli.Options;
 using FeltNest.Files;
 using FeltNest.Files.Balls;
 using FeltNest.Panel;
+using FeltNest.Panel.Wrap;
 using FeltNest.Report;
 
 namespace FeltNest.Cli.Commands;
@@ -73,7 +74,7 @@ internal static class PanelCommand
     {
         ResultFolder results = new(folder ?? DefaultFolder.OfPanel(path), force);
         results.Prepare(PanelFiles.Names);
-        FlatPanel panel = PanelFlattener.Flatten(input.Ball);
+        FlatPanel panel = PanelFit.Felt(input.Ball, PanelFlattener.Flatten(input.Ball));
         IReadOnlyList<(string Name, byte[] Content)> files = PanelFiles.Make(input.Ball, panel);
         IReadOnlyList<string> written = results.Write(files);
         if (json)

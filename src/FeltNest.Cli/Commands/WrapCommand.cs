@@ -28,9 +28,10 @@ internal static class WrapCommand
         ResultFolder results = new(parse.GetValue(common.Out) ?? DefaultFolder.OfOutline(ballPath, "wrap", outlinePath), parse.GetValue(common.Force));
         results.Prepare(Names);
         bool byMap = outline.EdgeMap is not null;
-        WrapResult wrap = PanelWrap.Lay(outline.EdgeMap is { } map ? WrapRequest.For(ball, map) : WrapRequest.For(ball, Curve(outline)));
+        WrapRequest request = outline.EdgeMap is { } map ? WrapRequest.For(ball, map) : WrapRequest.For(ball, Curve(outline));
+        WrapResult wrap = PanelWrap.Lay(request);
         Sheet sheet = WrapSheet.Draw(ball, outline.Name, wrap);
-        byte[] content = WrapWriter.Write(ball, outline.Name, byMap, wrap);
+        byte[] content = WrapWriter.Write(ball, outline.Name, byMap, request.TurnedDeg, wrap);
         IReadOnlyList<string> written = results.Write([(Names[0], content), (Names[1], SvgWriter.Write(sheet)), (Names[2], PngWriter.Write(sheet))]);
         if (json)
         {
@@ -44,6 +45,11 @@ internal static class WrapCommand
         foreach (string note in outline.Notes)
         {
             terminal.Say($"{outlinePath}: {note}");
+        }
+
+        if (request.TurnedDeg != 0)
+        {
+            terminal.Say(FormattableString.Invariant($"{outlinePath}: turned by {request.TurnedDeg:0.00} degrees, so that its long axis lies along u"));
         }
 
         if (wrap.EdgeHeld is { } held && held.MaxStretchPercent > ball.Felt.MaxStretchPercent)

@@ -15,18 +15,7 @@ internal sealed class MeasuredEdge
     {
         ArcLengthCurve curve = new(outline);
         Point2[] raw = [.. Enumerable.Range(0, Count).Select(i => curve.At(i * curve.Period / Count).Place - outline.Centroid)];
-        (double xx, double xy, double yy) = (0, 0, 0);
-        for (int i = 0; i < Count; i++)
-        {
-            // Second moments of the triangles from the centroid.
-            Point2 a = raw[i], b = raw[(i + 1) % Count];
-            double twice = a.Cross(b);
-            xx += twice * ((a.X * a.X) + (a.X * b.X) + (b.X * b.X));
-            yy += twice * ((a.Y * a.Y) + (a.Y * b.Y) + (b.Y * b.Y));
-            xy += twice * ((a.X * a.Y) + (b.X * b.Y) + (((a.X * b.Y) + (b.X * a.Y)) / 2));
-        }
-
-        Axis = Math.Atan2(2 * xy, xx - yy) / 2;
+        Axis = LongAxis.Of(raw, default).Angle;
         Places = [.. raw.Select(p => p.Turned(-Axis))];
     }
 

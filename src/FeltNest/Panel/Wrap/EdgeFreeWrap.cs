@@ -5,7 +5,7 @@ namespace FeltNest.Panel.Wrap;
 /// <summary>Where a flat piece comes to lie when nothing pulls its edge.</summary>
 /// <param name="EnergyNmm">Elastic energy, N mm.</param>
 /// <param name="LargestGapMm">Greatest gap two copies leave along the edge, mm, 0 or more: geodesic distance from copy 1's edge, normal to it, to the edge of copy 2, which is copy 1 half-turned about
-/// the axis (1, -1, 0); not a number where the copies' edges nowhere face each other. An outline must lie with its long axis along u for this to be the pair on the ball.</param>
+/// the axis (1, -1, 0); not a number where the copies' edges nowhere face each other. The outline's long axis along u, this is the pair on the ball.</param>
 /// <param name="LargestOverlapMm">Greatest overlap, mm, 0 or more; not a number likewise.</param>
 /// <param name="Edge">The edge on the sphere, mm: centre of the sphere at 0, the outline's centroid on +z, its +u in the +x half-plane, seen from outside.</param>
 /// <param name="Gaps">Signed gap at each place of <paramref name="Edge"/>, mm, negative where the copies overlap, not a number where the other edge is not met.</param>

@@ -1,5 +1,6 @@
 using FeltNest.Geometry;
 using FeltNest.Numerics;
+using FeltNest.Panel.Felt;
 
 namespace FeltNest.Panel.Wrap.Solve;
 
@@ -83,6 +84,13 @@ internal sealed class WrapField
         (double l, double lu, double lv) = Sum(Along, x[..Along.Count], place);
         (double p, double pu, double pv) = Sum(Across, x.Slice(Along.Count, Across.Count), place);
         return (l, lu, lv, p, pu, pv);
+    }
+
+    /// <summary>Elastic state at a place.</summary>
+    public WrapDensity Density(in FeltLaw law, ReadOnlySpan<double> x, Point2 place)
+    {
+        (_, double lu, double lv, double across, double pu, double pv) = At(x, place);
+        return new WrapDensity(in law, lu, lv, pu, pv, across);
     }
 
     private static (double Value, double Du, double Dv) Sum(WrapBasis basis, ReadOnlySpan<double> c, Point2 place)
