@@ -26,6 +26,7 @@ public static class WrapWriter
                 .Number("energyNmm", wrap.EdgeFree.EnergyNmm)
                 .Number("largestGapMm", Known(wrap.EdgeFree.LargestGapMm))
                 .Number("largestOverlapMm", Known(wrap.EdgeFree.LargestOverlapMm))
+                .Number("turnDeg", wrap.EdgeFree.Turn * 180 / Math.PI)
                 .Number("residual", wrap.EdgeFree.Residual)
                 .Rows("edge", wrap.EdgeFree.Edge, p => [p.X, p.Y, p.Z])
                 .Rows("gaps", wrap.EdgeFree.Gaps.Select((gap, place) => (gap, place)).Where(g => double.IsFinite(g.gap)), g => [g.place, g.gap]))

@@ -98,13 +98,15 @@ public static class PanelWrap
     private static EdgeFreeWrap Free(WrapRequest request, WrapRegion region, WrapField field, NewtonResult found, double scale)
     {
         SpherePoint[] edge = [.. region.Edge.Select(place => OnSphere(field, found.X, place))];
-        double[] gaps = [.. SeamGap.Of(edge).Select(gap => gap * request.RadiusMm)];
+        double turn = field.HasMirrors ? 0 : SeamGap.BestTurn(edge);
+        double[] gaps = [.. SeamGap.Of(EdgeFreeWrap.Turned(edge, turn)).Select(gap => gap * request.RadiusMm)];
         double[] met = [.. gaps.Where(gap => !double.IsNaN(gap))];
         return new EdgeFreeWrap(
             found.Value * scale,
             met.Length == 0 ? double.NaN : Math.Max(0, met.Max()),
             met.Length == 0 ? double.NaN : Math.Max(0, -met.Min()),
             [.. edge.Select(p => request.RadiusMm * p)],
+            turn,
             gaps,
             found.Residual);
     }

@@ -132,6 +132,22 @@ public sealed class PanelWrapTests
     }
 
     [Fact]
+    public void Felt_askew_to_its_warp_is_turned_on_the_ball_until_its_edges_meet_best()
+    {
+        // The seam's own edge, half-turned, closes without a gap; turned by a known angle first, that turn is found.
+        SpherePoint[] edge = [.. Enumerable.Range(0, 240).Select(i => Seam.At(i * Math.PI / 120).Point)];
+
+        Assert.Equal(-0.05, SeamGap.BestTurn(EdgeFreeWrap.Turned(edge, 0.05)), 1e-4);
+        Assert.All(SeamGap.Of(edge), gap => Assert.Equal(0, gap, 1e-3));
+
+        // Askew felt with little warp is nearly the felt without one, and so is what its fitter feels.
+        BallSpec ball = Balls.Usual();
+        BallSpec askew = ball with { Felt = ball.Felt with { WarpModulusNPerMm = 2.1, WeftModulusNPerMm = 1.9 }, Panel = ball.Panel with { WarpAngleDeg = 30 } };
+        double even = PanelFit.Felt(ball, PanelFlattener.Flatten(ball)).Fit!.LargestGapMm, found = PanelFit.Felt(askew, PanelFlattener.Flatten(askew)).Fit!.LargestGapMm;
+        Assert.Equal(even, found, 0.15);
+    }
+
+    [Fact]
     public void A_panel_carries_what_its_fitter_feels()
     {
         FlatPanel panel = PanelFlattener.Flatten(Balls.Usual()), felt = PanelFit.Felt(Balls.Usual(), panel);
