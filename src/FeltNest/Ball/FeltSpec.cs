@@ -37,8 +37,8 @@ public sealed record FeltSpec(
     /// <summary>The same along the weft, per cent.</summary>
     public double ApplicationStretchWeftPercent { get; init; }
 
-    // A panel solved to lie on a limit keeps it at the solver's points and may pass it between them by this much, per cent: far below anything that can be measured.
-    private const double RoundingPercent = 1e-3;
+    // A panel solved to lie on a limit may pass it by this much, per cent, between the solver's points: far below anything that can be measured.
+    private const double RoundingPercent = 0.01;
 
     /// <summary>Whether a stretch, per cent, stays within the felt's limit.</summary>
     public bool TakesStretch(double percent) => percent <= MaxStretchPercent + RoundingPercent;
