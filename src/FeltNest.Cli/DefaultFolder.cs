@@ -11,8 +11,8 @@ internal static class DefaultFolder
     /// <summary>Folder of a panel run.</summary>
     public static string OfPanel(string input) => Path.Combine(Root, $"{NameOf(input)}-panel");
 
-    /// <summary>Folder of an outline laid on a ball.</summary>
-    public static string OfWrap(string ball, string outline) => Path.Combine(Root, $"{NameOf(ball)}-wrap-{NameOf(outline)}");
+    /// <summary>Folder of what is done with an outline on a ball: its word is <c>wrap</c> or <c>proven</c>.</summary>
+    public static string OfOutline(string ball, string word, string outline) => Path.Combine(Root, $"{NameOf(ball)}-{word}-{NameOf(outline)}");
 
     /// <summary>Folder of a layout run: width and gap always, every other setting where it is not the usual one.</summary>
     public static string OfLayout(string input, LayoutRequest request, LayoutRequest usual, double? seconds) => OfRoll(NameOf(input), request, usual, seconds);
@@ -23,6 +23,9 @@ internal static class DefaultFolder
         string step = waists.Count > 1 ? Word("-by", Math.Round(waists[1] - waists[0], 9)) : string.Empty;
         return OfRoll($"{NameOf(input)}-waist{Word(string.Empty, waists[0])}{Word("to", waists[^1])}{step}", request, usual, seconds);
     }
+
+    /// <summary>Folder of the seam families side by side.</summary>
+    public static string OfSeams(string input, LayoutRequest request, LayoutRequest usual, double? seconds) => OfRoll($"{NameOf(input)}-seams", request, usual, seconds);
 
     private static string OfRoll(string name, LayoutRequest request, LayoutRequest usual, double? seconds)
     {

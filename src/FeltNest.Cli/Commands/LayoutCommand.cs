@@ -9,6 +9,7 @@ using FeltNest.Files.Outlines;
 using FeltNest.Layout;
 using FeltNest.Layout.Limits;
 using FeltNest.Panel;
+using FeltNest.Panel.Wrap;
 using FeltNest.Report;
 using FeltNest.Yield;
 
@@ -56,10 +57,11 @@ internal static class LayoutCommand
         (ball, panel) = together is null ? (ball, panel) : (together.Ball, together.Panel);
 
         // The panel's pictures need nothing from the search: they are drawn beside it.
-        Task<IReadOnlyList<(string, byte[])>>? panelFiles = panel is null ? null : Task.Run(() => PanelFiles.Make(ball!, panel), CancellationToken.None);
+        Task<IReadOnlyList<(string, byte[])>>? panelFiles = panel is null ? null : Task.Run(() => PanelFiles.Make(ball!, PanelFit.Felt(ball!, panel)), CancellationToken.None);
         RollLayout layout = together?.Layout ?? Search(request, seconds, quiet ? null : new ProgressLine(terminal), stop);
         YieldFigures yields = YieldAccount.Of(layout);
-        IReadOnlyList<(string Name, byte[] Content)> files = LayoutFiles.Make(layout, yields, input.Outline?.Notes ?? []);
+        IReadOnlyList<LaidStrain> laid = panel is null || stop.IsCancellationRequested ? [] : LaidStrain.Of(ball!, panel, layout);
+        IReadOnlyList<(string Name, byte[] Content)> files = LayoutFiles.Make(layout, yields, input.Outline?.Notes ?? [], laid);
         IReadOnlyList<string> written = results.Write([.. files, .. panelFiles?.GetAwaiter().GetResult() ?? []]);
 
         if (json)
@@ -70,12 +72,12 @@ internal static class LayoutCommand
         {
             terminal.Results.Write(LayoutReport.Text(layout, yields));
             terminal.Results.Write(together is null ? string.Empty : DesignReport.Joint(together));
-            terminal.Results.Write(panel is null || stop.IsCancellationRequested ? string.Empty : DesignReport.Laid(ball!, LaidStrain.Of(ball!, panel, layout)));
+            terminal.Results.Write(panel is null ? string.Empty : DesignReport.Laid(ball!, laid));
         }
 
         if (panel is not null)
         {
-            foreach (string warning in PanelWarnings.Of(ball!, panel, MassBudget.Of(ball!, panel.AreaMm2)))
+            foreach (string warning in PanelWarnings.Of(ball!, panel, MassBudget.Of(ball!, panel.AreaMm2)).Concat(DesignReport.Warnings(ball!, laid)))
             {
                 terminal.Say($"warning: {warning}");
             }

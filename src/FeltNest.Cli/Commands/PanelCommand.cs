@@ -5,6 +5,7 @@ using FeltNest.Cli.Options;
 using FeltNest.Files;
 using FeltNest.Files.Balls;
 using FeltNest.Panel;
+using FeltNest.Panel.Wrap;
 using FeltNest.Report;
 
 namespace FeltNest.Cli.Commands;
@@ -26,48 +27,54 @@ internal static class PanelCommand
             HelpName = "from:to:step",
             CustomParser = WaistRange.Parse,
         };
+        Option<bool> seams = new("--seams") { Description = "Seam families side by side at the ball's waist instead: strains, panel and felt; the options from --width on belong to it too." };
         Option<string?> wrap = new("--wrap")
         {
             Description = "Lay this flat outline (or panel.json) on the ball instead: gap or overlap with the edge free, strains and pull with the edge on the seam.",
             HelpName = "OUTLINE",
         };
-        Command command = new("panel", "The flat panel of a ball: outline, strains, fit to the rules; or a range of waists compared, or an outline laid on the ball.") { ball, waists, wrap };
+        Option<string?> proven = new("--proven")
+        {
+            Description = "Fit the ball to this measured panel instead: neutral layer, waist and edge limit that reproduce it best, and how well it determines them.",
+            HelpName = "OUTLINE",
+        };
+        Command command = new("panel", "The flat panel of a ball: outline, strains, fit to the rules; or waists or seams compared, an outline laid on the ball, the ball fitted to a proven panel.")
+        {
+            ball, waists, seams, wrap, proven,
+        };
         LayoutOptions layout = new(command, StudyWidthMm, StudyEffort);
         CommonOptions common = new(command);
-        command.SetAction((parse, stop) => Task.Run(() => Run(terminal, parse, parse.GetValue(ball)!, parse.GetValue(waists), parse.GetValue(wrap), layout, common, stop), CancellationToken.None));
+        command.SetAction((parse, stop) => Task.Run(() => Run(parse, stop), CancellationToken.None));
         return command;
-    }
 
-    private static int Run(
-        Terminal terminal, ParseResult parse, string path, IReadOnlyList<double>? waists, string? wrap, LayoutOptions layout, CommonOptions common, CancellationToken stop)
-    {
-        if (waists is null && layout.FirstGiven(parse) is { } stray)
+        int Run(ParseResult parse, CancellationToken stop)
         {
-            throw new InputException(null, stray, "belongs to --waist-range: give that too, or use the layout command");
-        }
+            string path = parse.GetValue(ball)!;
+            Option[] jobs = [.. new Option[] { waists, seams, wrap, proven }.Where(option => parse.GetResult(option) is { Implicit: false })];
+            if (jobs.Length > 1)
+            {
+                throw new InputException(null, jobs[1].Name, $"cannot go with {jobs[0].Name}: give one of them");
+            }
 
-        if (wrap is not null && waists is not null)
-        {
-            throw new InputException(null, "--wrap", "cannot go with --waist-range: give one of them");
-        }
+            if (!jobs.Contains(waists) && !jobs.Contains(seams) && layout.FirstGiven(parse) is { } stray)
+            {
+                throw new InputException(null, stray, "belongs to --waist-range and --seams: give one of them too, or use the layout command");
+            }
 
-        BallInput input = BallReader.Read(path);
-        if (wrap is not null)
-        {
-            return WrapCommand.Run(
-                terminal, input.Ball, wrap, parse.GetValue(common.Out) ?? DefaultFolder.OfWrap(path, wrap), parse.GetValue(common.Force), parse.GetValue(common.Json), parse.GetValue(common.Quiet));
+            BallInput input = BallReader.Read(path);
+            return parse.GetValue(wrap) is { } laid ? WrapCommand.Run(terminal, parse, path, input.Ball, laid, common)
+                : parse.GetValue(proven) is { } measured ? ProvenCommand.Run(terminal, parse, path, input.Ball, measured, common)
+                : parse.GetValue(waists) is { } range ? WaistCommand.Run(terminal, parse, path, input.Ball, range, layout, common, stop)
+                : parse.GetValue(seams) ? SeamsCommand.Run(terminal, parse, path, input.Ball, layout, common, stop)
+                : RunOne(terminal, input, path, parse.GetValue(common.Out), parse.GetValue(common.Force), parse.GetValue(common.Json), parse.GetValue(common.Quiet));
         }
-
-        return waists is null
-            ? RunOne(terminal, input, path, parse.GetValue(common.Out), parse.GetValue(common.Force), parse.GetValue(common.Json), parse.GetValue(common.Quiet))
-            : WaistCommand.Run(terminal, parse, path, input.Ball, waists, layout, common, stop);
     }
 
     private static int RunOne(Terminal terminal, BallInput input, string path, string? folder, bool force, bool json, bool quiet)
     {
         ResultFolder results = new(folder ?? DefaultFolder.OfPanel(path), force);
         results.Prepare(PanelFiles.Names);
-        FlatPanel panel = PanelFlattener.Flatten(input.Ball);
+        FlatPanel panel = PanelFit.Felt(input.Ball, PanelFlattener.Flatten(input.Ball));
         IReadOnlyList<(string Name, byte[] Content)> files = PanelFiles.Make(input.Ball, panel);
         IReadOnlyList<string> written = results.Write(files);
         if (json)

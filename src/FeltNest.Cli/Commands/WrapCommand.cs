@@ -1,5 +1,7 @@
+using System.CommandLine;
 using System.Text;
 using FeltNest.Ball;
+using FeltNest.Cli.Options;
 using FeltNest.Drawing;
 using FeltNest.Drawing.Sheets;
 using FeltNest.Drawing.Writers;
@@ -18,16 +20,18 @@ internal static class WrapCommand
     private static readonly string[] Names = ["wrap.json", "wrap.svg", "wrap.png"];
 
     /// <summary>Lays the outline and writes the results.</summary>
-    public static int Run(Terminal terminal, BallSpec ball, string outlinePath, string folder, bool force, bool json, bool quiet)
+    public static int Run(Terminal terminal, ParseResult parse, string ballPath, BallSpec ball, string outlinePath, CommonOptions common)
     {
+        bool json = parse.GetValue(common.Json), quiet = parse.GetValue(common.Quiet);
         PartInput part = PartReader.Read(outlinePath);
         ImportedOutline outline = part.Outline ?? throw new InputException(outlinePath, null, "is a ball specification; --wrap takes a flat outline or a panel.json");
-        ResultFolder results = new(folder, force);
+        ResultFolder results = new(parse.GetValue(common.Out) ?? DefaultFolder.OfOutline(ballPath, "wrap", outlinePath), parse.GetValue(common.Force));
         results.Prepare(Names);
         bool byMap = outline.EdgeMap is not null;
-        WrapResult wrap = PanelWrap.Lay(outline.EdgeMap is { } map ? WrapRequest.For(ball, map) : WrapRequest.For(ball, Curve(outline)));
+        WrapRequest request = outline.EdgeMap is { } map ? WrapRequest.For(ball, map) : WrapRequest.For(ball, Curve(outline));
+        WrapResult wrap = PanelWrap.Lay(request);
         Sheet sheet = WrapSheet.Draw(ball, outline.Name, wrap);
-        byte[] content = WrapWriter.Write(ball, outline.Name, byMap, wrap);
+        byte[] content = WrapWriter.Write(ball, outline.Name, byMap, request.TurnedDeg, wrap);
         IReadOnlyList<string> written = results.Write([(Names[0], content), (Names[1], SvgWriter.Write(sheet)), (Names[2], PngWriter.Write(sheet))]);
         if (json)
         {
@@ -43,6 +47,11 @@ internal static class WrapCommand
             terminal.Say($"{outlinePath}: {note}");
         }
 
+        if (request.TurnedDeg != 0)
+        {
+            terminal.Say(FormattableString.Invariant($"{outlinePath}: turned by {request.TurnedDeg:0.00} degrees, so that its long axis lies along u"));
+        }
+
         if (wrap.EdgeHeld is { } held && held.MaxStretchPercent > ball.Felt.MaxStretchPercent)
         {
             terminal.Say(FormattableString.Invariant($"warning: the felt is stretched by {held.MaxStretchPercent:0.0} %, above felt.maxStretchPercent {ball.Felt.MaxStretchPercent:0.##}"));
@@ -56,7 +65,7 @@ internal static class WrapCommand
         return ExitCode.Done;
     }
 
-    // Seen from the outline's own centroid; a polygon is laid as its straight pieces.
-    private static ArcOutline Curve(ImportedOutline outline) =>
+    /// <summary>An outline as it is laid: seen from its own centroid; a polygon as its straight pieces.</summary>
+    public static ArcOutline Curve(ImportedOutline outline) =>
         outline.CentredArcs ?? ArcOutline.From(outline.Centred.Points.Select(p => new ArcVertex(p.X, p.Y, 0)));
 }

@@ -31,8 +31,14 @@ public sealed record FeltSpec(
     double CureShrinkWarpPercent,
     double CureShrinkWeftPercent)
 {
-    // A panel solved to lie on a limit keeps it at the solver's points and may pass it between them by this much, per cent: far below anything that can be measured.
-    private const double RoundingPercent = 1e-3;
+    /// <summary>Stretch along the warp by which the felt is pulled on over its whole face, beyond what the sphere asks, per cent of the cut length.</summary>
+    public double ApplicationStretchWarpPercent { get; init; }
+
+    /// <summary>The same along the weft, per cent.</summary>
+    public double ApplicationStretchWeftPercent { get; init; }
+
+    // A panel solved to lie on a limit may pass it by this much, per cent, between the solver's points: far below anything that can be measured.
+    private const double RoundingPercent = 0.01;
 
     /// <summary>Whether a stretch, per cent, stays within the felt's limit.</summary>
     public bool TakesStretch(double percent) => percent <= MaxStretchPercent + RoundingPercent;

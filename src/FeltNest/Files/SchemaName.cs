@@ -21,6 +21,12 @@ public static class SchemaName
     /// <summary>Study of waists.</summary>
     public const string Waist = "feltnest/waist/1";
 
+    /// <summary>Ball fitted to a measured outline.</summary>
+    public const string Proven = "feltnest/proven/1";
+
+    /// <summary>Seam families side by side.</summary>
+    public const string Seams = "feltnest/seams/1";
+
     /// <summary>Verdict of a check.</summary>
     public const string Check = "feltnest/check/1";
 }

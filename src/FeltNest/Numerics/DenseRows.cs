@@ -35,15 +35,22 @@ internal static class DenseRows
     }
 
     /// <summary>Scalar products of one row with the rows of a block, each as long as it, four at a time.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static void Dots(ReadOnlySpan<double> row, ReadOnlySpan<double> block, Span<double> to)
+    {
+        to.Clear();
+        AddDots(row, block, row.Length, to);
+    }
+
+    /// <summary>Adds to each place the scalar product of one row with a row of a block whose rows begin <paramref name="stride"/> apart, four at a time.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    public static void AddDots(ReadOnlySpan<double> row, ReadOnlySpan<double> block, int stride, Span<double> to)
     {
         int length = row.Length, j = 0;
         ReadOnlySpan<Vector<double>> left = MemoryMarshal.Cast<double, Vector<double>>(row);
         for (; j + 3 < to.Length; j += 4)
         {
-            ReadOnlySpan<double> a = block.Slice(j * length, length), b = block.Slice((j + 1) * length, length);
-            ReadOnlySpan<double> c = block.Slice((j + 2) * length, length), d = block.Slice((j + 3) * length, length);
+            ReadOnlySpan<double> a = block.Slice(j * stride, length), b = block.Slice((j + 1) * stride, length);
+            ReadOnlySpan<double> c = block.Slice((j + 2) * stride, length), d = block.Slice((j + 3) * stride, length);
             ReadOnlySpan<Vector<double>> va = MemoryMarshal.Cast<double, Vector<double>>(a)[..left.Length], vb = MemoryMarshal.Cast<double, Vector<double>>(b)[..left.Length];
             ReadOnlySpan<Vector<double>> vc = MemoryMarshal.Cast<double, Vector<double>>(c)[..left.Length], vd = MemoryMarshal.Cast<double, Vector<double>>(d)[..left.Length];
             Vector<double> sa = Vector<double>.Zero, sb = Vector<double>.Zero, sc = Vector<double>.Zero, sd = Vector<double>.Zero;
@@ -65,12 +72,32 @@ internal static class DenseRows
                 td += row[k] * d[k];
             }
 
-            (to[j], to[j + 1], to[j + 2], to[j + 3]) = (ta, tb, tc, td);
+            to[j] += ta;
+            to[j + 1] += tb;
+            to[j + 2] += tc;
+            to[j + 3] += td;
         }
 
         for (; j < to.Length; j++)
         {
-            to[j] = Dot(row, block.Slice(j * length, length));
+            to[j] += Dot(row, block.Slice(j * stride, length));
+        }
+    }
+
+    /// <summary>Adds the products of two rows, place by place, to another.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    public static void AddProducts(Span<double> to, ReadOnlySpan<double> a, ReadOnlySpan<double> b)
+    {
+        Span<Vector<double>> target = MemoryMarshal.Cast<double, Vector<double>>(to);
+        ReadOnlySpan<Vector<double>> left = MemoryMarshal.Cast<double, Vector<double>>(a[..to.Length]), right = MemoryMarshal.Cast<double, Vector<double>>(b[..to.Length]);
+        for (int i = 0; i < target.Length; i++)
+        {
+            target[i] += left[i] * right[i];
+        }
+
+        for (int k = target.Length * Vector<double>.Count; k < to.Length; k++)
+        {
+            to[k] += a[k] * b[k];
         }
     }
 

@@ -1,5 +1,6 @@
 using FeltNest.Geometry;
 using FeltNest.Panel.Elastic;
+using FeltNest.Panel.Wrap;
 
 namespace FeltNest.Panel;
 
@@ -33,6 +34,9 @@ public sealed record FlatPanel(
 {
     /// <summary>What the edge take-up limit did; null where none was set, and for all but the mated elastic panel.</summary>
     public EdgeLimitReport? EdgeLimit { get; init; }
+
+    /// <summary>Where the edge comes to lie with nothing pulling it; null where that was not computed or has no answer.</summary>
+    public PanelFit? Fit { get; init; }
 
     /// <summary>Area of the cut panel, mm2, from the arcs.</summary>
     public double AreaMm2 => Arcs.Area;

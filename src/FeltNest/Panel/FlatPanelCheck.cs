@@ -1,3 +1,4 @@
+using FeltNest.Ball;
 using FeltNest.Geometry;
 using FeltNest.Seam;
 using NetTopologySuite.Algorithm.Locate;
@@ -46,7 +47,8 @@ public static class FlatPanelCheck
             Percent(Settled(sphere, coarseSphere), 2 * Math.PI * request.RadiusMm * request.RadiusMm),
             OffSeam(panel.Field, request),
             Percent(Settled(energy, coarseEnergy), panel.Strain.EnergyNmm),
-            Mismatch(panel.EdgeMap));
+            Mismatch(panel.EdgeMap),
+            AboveLimit(panel.EdgeMap, request));
     }
 
     private static double Percent(double found, double stated) => 100 * Math.Abs((found / stated) - 1);
@@ -102,6 +104,25 @@ public static class FlatPanelCheck
         {
             int mate = (n + (n / 4) - i - 1) % n;
             worst = Math.Max(worst, Percent(Piece(edge[i], edge[(i + 1) % n]), Piece(edge[mate], edge[(mate + 1) % n])));
+        }
+
+        return worst;
+    }
+
+    // Pieces of edge against the arcs of great circle between their places on the seam.
+    private static double AboveLimit(IReadOnlyList<EdgePoint> edge, PanelRequest request)
+    {
+        if (request is not { Method: FlatteningMethod.Elastic, Edge: EdgeRule.Mated, EdgeLimit: { } limit })
+        {
+            return 0;
+        }
+
+        double worst = 0;
+        for (int i = 0; i < edge.Count; i++)
+        {
+            EdgePoint a = edge[i], b = edge[(i + 1) % edge.Count];
+            double chord = (request.Seam.At(b.S).Point - request.Seam.At(a.S).Point).Length, arc = 2 * request.RadiusMm * Math.Asin(chord / 2);
+            worst = Math.Max(worst, 100 * (1 - (arc / Piece(a, b)) - limit));
         }
 
         return worst;

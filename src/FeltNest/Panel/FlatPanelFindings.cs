@@ -10,6 +10,7 @@ namespace FeltNest.Panel;
 /// <param name="EdgeOffSeamMm">Greatest distance of the fitted edge from the seam, mm.</param>
 /// <param name="EnergyDifferencePercent">Energy reported against that of small triangles, each evenly stretched, per cent.</param>
 /// <param name="EdgeMismatchPercent">Greatest difference in flat length between pieces of edge that meet, per cent, from the edge map alone.</param>
+/// <param name="EdgeAboveLimitPercent">How far any piece of a mated elastic edge is pushed together beyond its limit, per cent of flat length, from the edge map and the seam alone; 0 where there is no limit.</param>
 public sealed record FlatPanelFindings(
     double OutlineInsideMm,
     double OutlineOutsideMm,
@@ -19,4 +20,5 @@ public sealed record FlatPanelFindings(
     double SphereAreaDifferencePercent,
     double EdgeOffSeamMm,
     double EnergyDifferencePercent,
-    double EdgeMismatchPercent);
+    double EdgeMismatchPercent,
+    double EdgeAboveLimitPercent);

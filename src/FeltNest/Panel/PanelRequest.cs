@@ -28,8 +28,17 @@ public sealed record PanelRequest(
     /// <summary>Greatest compression along the edge, as a part of flat length, 0 to below 1: binds the mated elastic panel. Null for none.</summary>
     public double? EdgeLimit { get; init; }
 
+    /// <summary>Stretch along the warp when the felt is pulled on, as a part of the cut length.</summary>
+    public double StretchWarp { get; init; }
+
+    /// <summary>Stretch along the weft when the felt is pulled on.</summary>
+    public double StretchWeft { get; init; }
+
+    /// <summary>How far outside the panel wanted the die cuts, mm, below 0 inside.</summary>
+    public double DieOffsetMm { get; init; }
+
     /// <summary>The request of a ball.</summary>
-    /// <exception cref="InputException">The waist does not fit the sphere, or the felt shrinks unevenly while its panels may lie at any angle.</exception>
+    /// <exception cref="InputException">The waist does not fit the sphere, or the felt shrinks or is pulled on unevenly while its panels may lie at any angle.</exception>
     public static PanelRequest For(BallSpec ball)
     {
         double radius = ball.FittedRadiusMm;
@@ -37,6 +46,12 @@ public sealed record PanelRequest(
         {
             throw new InputException(null, "panel.warpAngleDeg", FormattableString.Invariant(
                 $"any, but the felt shrinks {ball.Felt.CureShrinkWarpPercent} % along the warp and {ball.Felt.CureShrinkWeftPercent} % along the weft; an angle is needed"));
+        }
+
+        if (ball.Panel.WarpAngleDeg is null && ball.Felt.ApplicationStretchWarpPercent != ball.Felt.ApplicationStretchWeftPercent)
+        {
+            throw new InputException(null, "panel.warpAngleDeg", FormattableString.Invariant(
+                $"any, but the felt is pulled on by {ball.Felt.ApplicationStretchWarpPercent} % along the warp and {ball.Felt.ApplicationStretchWeftPercent} % along the weft; an angle is needed"));
         }
 
         double most = ball.Felt.MaxEdgeCompressionPercent;
@@ -59,6 +74,9 @@ public sealed record PanelRequest(
         {
             // A felt that takes up all of itself has no limit.
             EdgeLimit = most < 100 ? most / 100 : null,
+            StretchWarp = ball.Felt.ApplicationStretchWarpPercent / 100,
+            StretchWeft = ball.Felt.ApplicationStretchWeftPercent / 100,
+            DieOffsetMm = ball.Panel.DieOffsetMm,
         };
     }
 }

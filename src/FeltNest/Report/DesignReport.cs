@@ -31,6 +31,14 @@ public static class DesignReport
         return laid.Count == 0 ? string.Empty : table.ToString();
     }
 
+    /// <summary>Limits of the ball file that are passed only because a panel is laid off its design; empty where none is.</summary>
+    /// <remarks>The edge is held place by place as designed, so what it is pushed together by does not change: stretch alone can pass its limit there.</remarks>
+    public static IReadOnlyList<string> Warnings(BallSpec ball, IReadOnlyList<LaidStrain> laid) =>
+    [
+        .. laid.Where(one => one.Wrap.EdgeHeld is { } held && !ball.Felt.TakesStretch(held.MaxStretchPercent)).Select(one => FormattableString.Invariant(
+            $"laid at {one.LaidAngleDeg:0.##} degrees to the warp instead of {one.DesignAngleDeg:0.##} the felt is stretched by up to {one.Wrap.EdgeHeld!.MaxStretchPercent:0.0} %, more than the {ball.Felt.MaxStretchPercent:0.0} % the ball file allows")),
+    ];
+
     /// <summary>What each way to choose the angle gives.</summary>
     public static string Joint(JointResult joint)
     {

@@ -40,6 +40,12 @@ public static class PanelReport
             .Line("elastic energy", panel.Strain.EnergyNmm, "0.00", "N mm", "one panel")
             .Line("solved to", panel.Solve.Residual.ToString("0.0e+0", CultureInfo.InvariantCulture), $"degree {panel.Solve.Degree}, {panel.Solve.Unknowns} unknowns, {panel.Solve.Iterations} Newton steps");
 
+        if (panel.Fit is { } fit)
+        {
+            table.Line("gap, edge free", fit.LargestGapMm, "0.00", "mm", "greatest gap between the two panels before the edges are pulled together: what the fitter feels")
+                .Line("overlap, edge free", fit.LargestOverlapMm, "0.00", "mm");
+        }
+
         HeldLines(table, panel);
         table.Heading("Allowances, in the order applied");
         foreach (PanelAllowance step in panel.Allowances)

@@ -19,7 +19,7 @@ public static class WrapReport
 
         table.Heading("Edge free: two copies, the second half-turned")
             .Line("largest gap", Millimetres(wrap.EdgeFree.LargestGapMm), "between the two edges, along the sphere")
-            .Line("largest overlap", Millimetres(wrap.EdgeFree.LargestOverlapMm), "the outline's long axis along u")
+            .Line("largest overlap", Millimetres(wrap.EdgeFree.LargestOverlapMm), "the copies turned for the least mean square gap")
             .Line("elastic energy", wrap.EdgeFree.EnergyNmm, "0.00", "N mm");
 
         table.Heading(byMap ? "Edge drawn to the seam, each place to its own" : "Edge drawn to the seam, free to slide along it");

@@ -2,6 +2,7 @@ using FeltNest.Ball;
 using FeltNest.Geometry;
 using FeltNest.Panel;
 using FeltNest.Panel.Elastic;
+using FeltNest.Panel.Wrap;
 using FeltNest.Seam;
 
 namespace FeltNest.Tests.Drawing;
@@ -21,6 +22,7 @@ public static class SamplePanel
     /// <summary>The same panel with its edge held at a limit on two fifths of the seam, and its chord held against the warp.</summary>
     public static FlatPanel Held { get; } = Panel with
     {
+        Fit = new PanelFit(0.34, 0, 1.25),
         EdgeLimit = new EdgeLimitReport(6, 40, [new SeamInterval(1, 2)], 380, 1.5, 9, 390, 1.25),
         Solve = Panel.Solve with { ChordTorqueNmm = -2.5 },
     };

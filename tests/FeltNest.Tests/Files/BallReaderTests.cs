@@ -64,7 +64,7 @@ public sealed class BallReaderTests : IDisposable
     [InlineData("\"ruleType\": \"type-2\"", "\"ruleType\": \"type 2\"", "ruleType: 'type 2' is not known; allowed: type-1, type-2, type-3, high-altitude, stage-1, stage-2, stage-3-felt, stage-3-foam, none")]
     [InlineData("\"name\": \"Example type 2, pressurised\"", "\"name\": \" \"", "name: is blank")]
     [InlineData("\"warpModulusNPerMm\": 2.0", "\"warpModulusNPerMm\": 2.5", "panel.warpAngleDeg: any; felt with a warp (its moduli differ by direction) needs an angle")]
-    [InlineData("\"shearModulusNPerMm\": 0.769", "\"shearModulusNPerMm\": 0.9", "panel.warpAngleDeg: any; felt with a warp (its moduli differ by direction) needs an angle")]
+    [InlineData("\"shearModulusNPerMm\": 0.769", "\"shearModulusNPerMm\": 0.9", "felt.shearModulusNPerMm: 0.9; felt without a warp has 0.7692 here, warp modulus / (2 (1 + poisson))")]
     [InlineData("\"weftModulusNPerMm\": 2.0", "\"weftModulusNPerMm\": 200", "felt.poisson: 0.3; 0 to below 0.1 is allowed with these moduli")]
     [InlineData("\"cureShrinkWarpPercent\": 0", "\"cureShrinkWarpPercent\": 2", "panel.warpAngleDeg: any, but the felt shrinks 2 % along the warp and 0 % along the weft")]
     [InlineData("\"two-harmonic\"", "\"points\"", "seam.waistMm: has no place beside seam.curve points")]

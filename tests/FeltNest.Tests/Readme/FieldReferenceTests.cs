@@ -12,6 +12,10 @@ public sealed class FieldReferenceTests
     [InlineData("outline")]
     [InlineData("panel")]
     [InlineData("layout")]
+    [InlineData("wrap")]
+    [InlineData("waist")]
+    [InlineData("seams")]
+    [InlineData("proven")]
     public void Every_field_of_a_schema_is_in_the_reference(string name)
     {
         string page = File.ReadAllText(RepositoryFile.PathOf("shapes", "schema", "README.md"));

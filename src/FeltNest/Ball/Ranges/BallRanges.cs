@@ -55,6 +55,17 @@ public static class BallRanges
     /// <summary>Shrinkage along the weft.</summary>
     public static readonly FieldRange ShrinkWeft = new("felt.cureShrinkWeftPercent", 0, 30, "%", "felt that shrinks more is not ready to be cut");
 
+    /// <summary>Stretch along the warp when applied.</summary>
+    public static readonly FieldRange ApplicationStretchWarp = new(
+        "felt.applicationStretchWarpPercent", 0, 20, "%", "felt cannot be pushed on, and felt pulled farther all over springs back off the core");
+
+    /// <summary>Stretch along the weft when applied.</summary>
+    public static readonly FieldRange ApplicationStretchWeft = new(
+        "felt.applicationStretchWeftPercent", 0, 20, "%", "felt cannot be pushed on, and felt pulled farther all over springs back off the core");
+
+    /// <summary>Die against panel.</summary>
+    public static readonly FieldRange DieOffset = new("panel.dieOffsetMm", -2, 2, "mm", "more than the thickness of a cutting rule and any springback of felt");
+
     /// <summary>Seam gap.</summary>
     public static readonly FieldRange SeamGap = new("seam.seamGapMm", 0, 3, "mm", "a wider gap leaves the core bare");
 
@@ -102,6 +113,7 @@ public static class BallRanges
             WarpAngle.Checked(angle);
         }
 
+        DieOffset.Checked(ball.Panel.DieOffsetMm);
         if (ball.Tolerances is { } off)
         {
             CheckTolerances(off);
@@ -120,8 +132,9 @@ public static class BallRanges
         FeltMassTolerance.Checked(off.FeltMassPerAreaGsm);
     }
 
-    // Rounded towards the inside, so that the ends as they are shown are allowed.
-    private static FieldRange WaistOn(double radiusMm) => new(
+    /// <summary>Waist on a fitted sphere, rounded towards the inside, so that the ends as they are shown are allowed.</summary>
+    /// <param name="radiusMm">Radius of the fitted sphere, mm.</param>
+    public static FieldRange WaistOn(double radiusMm) => new(
         "seam.waistMm", Math.Ceiling(NarrowestWaistDeg * radiusMm * Math.PI / 180 * 1000) / 1000, Math.Floor(WidestWaistDeg * radiusMm * Math.PI / 180 * 1000) / 1000, "mm",
         $"on this sphere that is {NarrowestWaistDeg} to {WidestWaistDeg} degrees; narrower tears, wider is no waist");
 
@@ -139,5 +152,7 @@ public static class BallRanges
         MaxEdgeCompression.Checked(felt.MaxEdgeCompressionPercent);
         ShrinkWarp.Checked(felt.CureShrinkWarpPercent);
         ShrinkWeft.Checked(felt.CureShrinkWeftPercent);
+        ApplicationStretchWarp.Checked(felt.ApplicationStretchWarpPercent);
+        ApplicationStretchWeft.Checked(felt.ApplicationStretchWeftPercent);
     }
 }

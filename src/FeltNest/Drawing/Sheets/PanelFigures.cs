@@ -25,6 +25,11 @@ internal static class PanelFigures
             ("mismatch of mating edges", F(panel.Strain.EdgeMismatchPercent, "0.000", "%")),
             ("elastic energy", F(panel.Strain.EnergyNmm, "0.00", "N mm")),
         ];
+        if (panel.Fit is { } fit)
+        {
+            left.Add(("gap and overlap, edge free", string.Create(CultureInfo.InvariantCulture, $"{fit.LargestGapMm:0.00}, {fit.LargestOverlapMm:0.00} mm")));
+        }
+
         if (panel.EdgeLimit is { IsActive: true } limit)
         {
             left.Add(("held at the edge limit", F(limit.SharePercent, "0", "% of the seam")));

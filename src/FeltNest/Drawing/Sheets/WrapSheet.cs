@@ -21,7 +21,7 @@ public static class WrapSheet
     public static Sheet Draw(BallSpec ball, string outline, WrapResult wrap)
     {
         double radius = ball.FittedRadiusMm, scale = Math.Min(1, 34 / radius), high = Height - Margin - TitleRoom, middle = high - (radius * scale) - 10;
-        IReadOnlyList<SpherePoint> edge = wrap.EdgeFree.Edge;
+        IReadOnlyList<SpherePoint> edge = wrap.EdgeFree.TurnedEdge;
 
         // The second copy is the first half-turned about the axis (1, -1, 0).
         SpherePoint[] copy = [.. edge.Select(p => new SpherePoint(-p.Y, -p.X, -p.Z))];

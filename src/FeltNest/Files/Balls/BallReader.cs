@@ -21,7 +21,7 @@ public static class BallReader
         JsonFields top = JsonFields.Top(path, root, "schema", "name", "ruleType", "core", "cement", "felt", "seam", "panel", "tolerances");
         JsonFields core = top.Object("core", "outerDiameterMm", "massG");
         JsonFields cement = top.Object("cement", "thicknessMm", "massPerAreaGsm");
-        JsonFields panel = top.Object("panel", "flattening", "edge", "warpAngleDeg");
+        JsonFields panel = top.Object("panel", "flattening", "edge", "warpAngleDeg", "dieOffsetMm");
         BallSpec ball = new(
             top.Text("name"),
             top.Word<RuleType>("ruleType"),
@@ -29,7 +29,7 @@ public static class BallReader
             new CementSpec(cement.Number("thicknessMm"), cement.Number("massPerAreaGsm")),
             Felt(top),
             BallSeam.Of(top, path),
-            new PanelSpec(panel.Word<FlatteningMethod>("flattening"), panel.Word<EdgeRule>("edge"), panel.NumberOr("warpAngleDeg", "any")))
+            new PanelSpec(panel.Word<FlatteningMethod>("flattening"), panel.Word<EdgeRule>("edge"), panel.NumberOr("warpAngleDeg", "any")) { DieOffsetMm = panel.OptionalNumber("dieOffsetMm") ?? 0 })
         {
             Tolerances = Tolerances(top),
         };
@@ -64,7 +64,8 @@ public static class BallReader
     {
         JsonFields felt = top.Object(
             "felt", "name", "construction", "thicknessMm", "finishedThicknessMm", "massPerAreaGsm", "warpModulusNPerMm", "weftModulusNPerMm", "shearModulusNPerMm",
-            "poisson", "neutralLayer", "maxStretchPercent", "maxEdgeCompressionPercent", "cureShrinkWarpPercent", "cureShrinkWeftPercent");
+            "poisson", "neutralLayer", "maxStretchPercent", "maxEdgeCompressionPercent", "cureShrinkWarpPercent", "cureShrinkWeftPercent",
+            "applicationStretchWarpPercent", "applicationStretchWeftPercent");
         return new FeltSpec(
             felt.Text("name"),
             felt.Word<FeltConstruction>("construction"),
@@ -79,7 +80,11 @@ public static class BallReader
             felt.Number("maxStretchPercent"),
             felt.Number("maxEdgeCompressionPercent"),
             felt.Number("cureShrinkWarpPercent"),
-            felt.Number("cureShrinkWeftPercent"));
+            felt.Number("cureShrinkWeftPercent"))
+        {
+            ApplicationStretchWarpPercent = felt.OptionalNumber("applicationStretchWarpPercent") ?? 0,
+            ApplicationStretchWeftPercent = felt.OptionalNumber("applicationStretchWeftPercent") ?? 0,
+        };
     }
 
     private static string[] Assumed(JsonFields top, JsonElement root)

@@ -24,7 +24,7 @@ public static class LayoutReader
     internal static LayoutInput Read(string path, JsonElement root)
     {
         JsonInput.SchemaOf(root, path, SchemaName.Layout);
-        JsonFields top = JsonFields.Top(path, root, "schema", "panels", "roll", "gapMm", "rules", "repeat", "bands", "yield", "search");
+        JsonFields top = JsonFields.Top(path, root, "schema", "panels", "roll", "gapMm", "rules", "repeat", "bands", "yield", "search", "laid");
         JsonFields roll = top.Object("roll", "widthMm", "edgeMm", "upperEdgeMm", "usableWidthMm");
         List<StatedFigure> stated = [new("roll.usableWidthMm", roll.Number("usableWidthMm"))];
         LayoutPart[] parts = [.. top.Objects("panels", "name", "ball", "areaMm2", "perimeterMm", "massPerAreaGsm", "warpAngleDeg", "outline", "arcs")

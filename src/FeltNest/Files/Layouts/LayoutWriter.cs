@@ -1,3 +1,4 @@
+using FeltNest.Cost;
 using FeltNest.Files.Json;
 using FeltNest.Geometry;
 using FeltNest.Layout;
@@ -12,7 +13,8 @@ public static class LayoutWriter
     /// <param name="layout">The layout.</param>
     /// <param name="yields">Its yield.</param>
     /// <param name="assumed">What was assumed or healed when the outline was read; written as <c>assumptions.outline</c> when there is any.</param>
-    public static byte[] Write(RollLayout layout, YieldFigures yields, IReadOnlyList<string>? assumed = null)
+    /// <param name="laid">Strains of a panel laid off its design angle to the warp; written as <c>laid</c> when there are any.</param>
+    public static byte[] Write(RollLayout layout, YieldFigures yields, IReadOnlyList<string>? assumed = null, IReadOnlyList<LaidStrain>? laid = null)
     {
         using JsonOutput json = new();
         json.Text("schema", SchemaName.Layout);
@@ -38,6 +40,11 @@ public static class LayoutWriter
 
         json.Object("yield", fields => WriteYield(fields, yields));
         json.Object("search", fields => SearchFields.Write(fields, layout.Search));
+        if (laid is { Count: > 0 })
+        {
+            json.Objects("laid", laid, WriteLaid);
+        }
+
         if (assumed is { Count: > 0 })
         {
             json.Object("assumptions", item => item.Text("outline", string.Join("; ", assumed)));
@@ -88,4 +95,18 @@ public static class LayoutWriter
             .Number("betweenPanelsPercent", yields.Account.BetweenPanelsPercent)
             .Number("unusedEdgePercent", yields.Account.UnusedEdgePercent)
             .Number("edgeTrimPercent", yields.Account.EdgeTrimPercent));
+
+    private static void WriteLaid(JsonOutput json, LaidStrain laid) => json
+        .Number("designAngleDeg", laid.DesignAngleDeg)
+        .Number("laidAngleDeg", laid.LaidAngleDeg)
+        .ObjectOrNull("edgeHeld", laid.Wrap.EdgeHeld, (held, item) => held
+            .Number("energyNmm", item.EnergyNmm)
+            .Number("maxStretchPercent", item.MaxStretchPercent)
+            .Number("maxCompressionPercent", item.MaxCompressionPercent)
+            .Number("edgePullNPerMm", item.EdgePullNPerMm))
+        .Text("whyNotHeld", laid.Wrap.WhyNotHeld)
+        .Object("edgeFree", free => free
+            .Number("energyNmm", laid.Wrap.EdgeFree.EnergyNmm)
+            .Number("largestGapMm", laid.Wrap.EdgeFree.LargestGapMm)
+            .Number("largestOverlapMm", laid.Wrap.EdgeFree.LargestOverlapMm));
 }

@@ -12,7 +12,7 @@ internal static class PanelReader
     private static readonly string[] Known =
     [
         "schema", "name", "ball", "curve", "flattening", "edge", "warpAngleDeg", "massPerAreaGsm", "areaMm2", "perimeterMm", "lengthMm", "widthMm", "waistMm",
-        "arcDeviationMm", "sphere", "strain", "solve", "edgeLimit", "allowances", "ballCheck", "outline", "arcs", "edgeMap",
+        "arcDeviationMm", "sphere", "strain", "fit", "solve", "edgeLimit", "allowances", "ballCheck", "outline", "arcs", "edgeMap",
     ];
 
     /// <summary>The outline with its ball, felt mass and design angle.</summary>

@@ -42,6 +42,10 @@ public static class PanelWriter
                 .Number("edgeMaxCompressionPercent", panel.Strain.EdgeMaxCompressionPercent)
                 .Number("edgeMismatchPercent", panel.Strain.EdgeMismatchPercent)
                 .Number("energyNmm", panel.Strain.EnergyNmm))
+            .ObjectOrNull("fit", panel.Fit, (fields, fit) => fields
+                .Number("largestGapMm", fit.LargestGapMm)
+                .Number("largestOverlapMm", fit.LargestOverlapMm)
+                .Number("energyNmm", fit.EnergyNmm))
             .Object("solve", solve => solve
                 .Number("degree", panel.Solve.Degree)
                 .Number("unknowns", panel.Solve.Unknowns)

@@ -2,7 +2,6 @@ using System.Globalization;
 using System.Text;
 using FeltNest.Cost;
 using FeltNest.Files.Json;
-using FeltNest.Layout;
 using FeltNest.Yield;
 
 namespace FeltNest.Files.Studies;
@@ -14,7 +13,6 @@ public static class WaistWriter
     public static byte[] Json(WaistTradeOff study)
     {
         using JsonOutput json = new();
-        LayoutRequest roll = study.Roll;
         json.Text("schema", SchemaName.Waist)
             .Text("ball", study.Ball.Name)
             .Text("flattening", EnumWord.Of(study.Ball.Panel.Flattening))
@@ -22,16 +20,7 @@ public static class WaistWriter
             .Object("limits", limits => limits
                 .Number("maxStretchPercent", study.Ball.Felt.MaxStretchPercent)
                 .Number("maxEdgeCompressionPercent", study.Ball.Felt.MaxEdgeCompressionPercent))
-            .Object("roll", fields => fields
-                .Number("widthMm", roll.RollWidthMm)
-                .Number("edgeMm", roll.Trims.LowerMm)
-                .Number("gapMm", roll.GapMm)
-                .Text("rows", EnumWord.Of(roll.Rules.Rows))
-                .NumberOr("warpAngle", roll.Rules.WarpAngleDeg, "free")
-                .Number("warpToleranceDeg", roll.Rules.WarpToleranceDeg)
-                .Flag("oneWay", roll.Rules.OneWay)
-                .Number("effort", roll.Effort)
-                .Number("seed", roll.Seed))
+            .Object("roll", fields => RollFields.Roll(fields, study.Roll))
             .Flag("cutShort", study.CutShort)
             .Number("bestWaistMm", study.Best?.WaistMm)
             .Text("rule", study.Rule)
@@ -61,22 +50,18 @@ public static class WaistWriter
         return Encoding.UTF8.GetBytes(text.ToString());
     }
 
-    private static void WritePoint(JsonOutput json, WaistPoint p) => json
-        .Number("waistMm", p.WaistMm)
-        .Number("maxStretchPercent", p.Strain.MaxStretchPercent)
-        .Number("maxCompressionPercent", p.Strain.MaxCompressionPercent)
-        .Number("edgeMaxCompressionPercent", p.Strain.EdgeMaxCompressionPercent)
-        .Flag("stretchAllowed", p.StretchAllowed)
-        .Flag("edgeAllowed", p.EdgeAllowed)
-        .Number("panelAreaMm2", p.PanelAreaMm2)
-        .Number("seamLengthMm", p.SeamLengthMm)
-        .Number("panelsPerMetre", p.Yield.PanelsPerMetre)
-        .Number("ballsPerMetre", p.Yield.BallsPerMetre)
-        .Number("wastePercent", p.Yield.WastePercent)
-        .Object("perThousandBalls", felt => felt
-            .Number("metres", p.Yield.PerThousandBalls.Metres)
-            .Number("squareMetres", p.Yield.PerThousandBalls.SquareMetres)
-            .Number("kilograms", p.Yield.PerThousandBalls.Kilograms));
+    private static void WritePoint(JsonOutput json, WaistPoint p)
+    {
+        json.Number("waistMm", p.WaistMm)
+            .Number("maxStretchPercent", p.Strain.MaxStretchPercent)
+            .Number("maxCompressionPercent", p.Strain.MaxCompressionPercent)
+            .Number("edgeMaxCompressionPercent", p.Strain.EdgeMaxCompressionPercent)
+            .Flag("stretchAllowed", p.StretchAllowed)
+            .Flag("edgeAllowed", p.EdgeAllowed)
+            .Number("panelAreaMm2", p.PanelAreaMm2)
+            .Number("seamLengthMm", p.SeamLengthMm);
+        RollFields.Yield(json, p.Yield);
+    }
 
     private static string Number(double? value) => value is { } number && double.IsFinite(number) ? number.ToString("R", CultureInfo.InvariantCulture) : string.Empty;
 

@@ -52,7 +52,7 @@ internal sealed class ElasticFlattening(FeltLaw law, EdgeRule edge, double? limi
 
             // Nodes are carried over by where they lie.
             int[] guess = [.. Enumerable.Range(0, count).Where(i => held.Contains((int)((i + 0.5) * step / spacing)))];
-            ElasticState state = solver.Solve(map.Raised(space).Coefficients, guess, rung <= FirstDegree);
+            ElasticState state = solver.Solve(map.Raised(space).Coefficients, guess, rung <= FirstDegree, limit is not null && rung == degree);
             map = new FlatMap(domain, space, state.Result.X);
             (held, spacing) = (state.Held, step);
             solve = new PanelSolve(rung, space.Count, solve.Iterations + state.Result.Iterations, state.Result.Residual, state.Torque);

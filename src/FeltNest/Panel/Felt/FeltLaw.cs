@@ -86,7 +86,10 @@ public readonly record struct FeltLaw(double UU, double UV, double VV, double US
 
         return IsIsotropic(felt) ? Isotropic(warp, felt.Poisson)
             : warpAngle is { } angle ? Orthotropic(warp, weft, shear, felt.Poisson, -angle)
-            : throw new InputException(null, "panel.warpAngleDeg", "any; felt with a warp (its moduli differ by direction) needs an angle in degrees");
+            : throw (warp == weft
+                ? new InputException(null, "felt.shearModulusNPerMm", FormattableString.Invariant(
+                    $"{shear}; felt without a warp has {warp / (2 * (1 + felt.Poisson)):0.####} here, warp modulus / (2 (1 + poisson)), within 0.1 %; any other value is felt with a warp, and panel.warpAngleDeg needs an angle in degrees"))
+                : new InputException(null, "panel.warpAngleDeg", "any; felt with a warp (its moduli differ by direction) needs an angle in degrees"));
     }
 
     /// <summary>The law with all stiffnesses multiplied.</summary>

@@ -14,9 +14,29 @@ namespace FeltNest.Panel.Wrap;
 /// for any other outline, whose edge slides along the seam.</param>
 public sealed record WrapRequest(double RadiusMm, SeamCurve Seam, FeltLaw Law, ArcOutline? Outline, IReadOnlyList<EdgePoint>? EdgeMap)
 {
-    /// <summary>Any outline on a ball; its u axis lies to the warp as the ball's panel does.</summary>
+    // A long axis this far off u, radians (5 degrees), is a matter of how the outline was drawn and not of its shape: a panel askew to the warp has its area's axis less than a degree off its
+    // chord. A piece hardly longer than wide has no such axis.
+    private const double Askew = 5 * Math.PI / 180, Long = 1.1;
+
+    /// <summary>How far the outline was turned so that its long axis lies along u, degrees; 0 where it was drawn so, or has no long axis.</summary>
+    public double TurnedDeg { get; private init; }
+
+    /// <summary>Any outline on a ball, turned where its long axis is not drawn along u: the seam, and the second copy beside the first, have it there. Its u axis then lies to the warp as the ball's
+    /// panel does.</summary>
     /// <exception cref="InputException">The ball has no seam or felt that can be used.</exception>
-    public static WrapRequest For(BallSpec ball, ArcOutline outline) => From(ball, outline, null);
+    public static WrapRequest For(BallSpec ball, ArcOutline outline)
+    {
+        // The polygon's distance from the arcs, mm: the axis it gives is good to a hundredth of a degree.
+        const double close = 0.05;
+        LongAxis axis = LongAxis.Of(outline.ContainingPolygon(close).Points, outline.Centroid);
+        if (axis.Ratio < Long || Math.Abs(axis.Angle) <= Askew)
+        {
+            return From(ball, outline, null);
+        }
+
+        ArcOutline turned = ArcOutline.From(outline.Vertices.Select(v => v.Point.Turned(-axis.Angle)).Zip(outline.Vertices, (p, v) => new ArcVertex(p.X, p.Y, v.Turn)));
+        return From(ball, turned, null) with { TurnedDeg = -axis.Angle * 180 / Math.PI };
+    }
 
     /// <summary>A panel of our own on a ball, by its edge before allowances.</summary>
     /// <exception cref="InputException">The ball has no seam or felt that can be used.</exception>

@@ -17,7 +17,8 @@ public sealed class WidthScanTests
         // k staggered rows at pitch 1 need W = 1 + (k - 1) sqrt(3)/2; below it one row less, spread, is what H. Groemer's bound of 1960 allows no more than equal to.
         const double diameter = 50;
         Outline disc = Shapes.Polygon(720, diameter / 2);
-        RollLayout three = Shapes.Lay(Shapes.Request(disc, diameter * (1 + Math.Sqrt(3) + 0.001)));
+        double width = diameter * (1 + Math.Sqrt(3) + 0.001);
+        RollLayout three = new WidthScan(Shapes.Request(disc, width)).At(width)!;
         IReadOnlyList<DropWidth> drops = KeptDie.Widths(three, 1000);
         for (int rows = 1; rows <= 3; rows++)
         {

@@ -93,6 +93,16 @@ public sealed class FeltLawTests
         Assert.Equal("panel.warpAngleDeg", Assert.Throws<InputException>(() => FeltLaw.For(Felt(2.4, 1.6, 0.6, 0.35), null)).Field);
 
     // Energy for strains given along and across a direction.
+    [Fact]
+    public void A_mistyped_shear_modulus_is_told_the_one_of_felt_without_a_warp()
+    {
+        // E / (2 (1 + nu)) = 2 / 2.6.
+        InputException error = Assert.Throws<InputException>(() => FeltLaw.For(Balls.Usual().Felt with { ShearModulusNPerMm = 0.7 }, null));
+
+        Assert.Equal("felt.shearModulusNPerMm", error.Field);
+        Assert.Contains("felt without a warp has 0.7692 here", error.Message, StringComparison.Ordinal);
+    }
+
     private static double Energy(FeltLaw law, double direction, double along, double across, double shear)
     {
         (double s, double c) = Math.SinCos(direction);

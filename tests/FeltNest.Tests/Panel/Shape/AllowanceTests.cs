@@ -94,6 +94,61 @@ public sealed class AllowanceTests
         Assert.Equal("seam.seamGapMm", error.Field);
     }
 
+    [Fact]
+    public void Felt_that_is_pulled_on_is_cut_smaller_along_warp_and_weft()
+    {
+        BallSpec ball = With(0.4, 0, 0, 90);
+        FlatPanel zero = PanelFlattener.Flatten(ball);
+        FlatPanel pulled = PanelFlattener.Flatten(ball with { Felt = ball.Felt with { ApplicationStretchWarpPercent = 5, ApplicationStretchWeftPercent = 2 } });
+
+        // At 90 degrees the warp lies across the panel.
+        Assert.Equal(zero.LengthMm / 1.02, pulled.LengthMm, 1e-6);
+        Assert.Equal(zero.WidthMm / 1.05, pulled.WidthMm, 1e-6);
+        Assert.Equal((3, "stretch on application"), (pulled.Allowances[2].Step, pulled.Allowances[2].Name));
+        Assert.Equal(pulled.WidthMm - zero.WidthMm, pulled.Allowances[2].WidthEffectMm, 1e-6);
+        Assert.Equal(zero.Strain, pulled.Strain);
+    }
+
+    [Theory]
+    [InlineData(0.36)]
+    [InlineData(-0.5)]
+    public void The_die_offset_moves_the_finished_edge_and_comes_last(double offset)
+    {
+        // Outwards by d of a smooth simple curve: area grows by length times d plus pi d^2, each extent by 2 d (J. Steiner 1840).
+        BallSpec ball = With(0.4, 4, 1, 90);
+        ball = ball with { Felt = ball.Felt with { ApplicationStretchWarpPercent = 3, ApplicationStretchWeftPercent = 1 } };
+        FlatPanel zero = PanelFlattener.Flatten(ball), moved = PanelFlattener.Flatten(ball with { Panel = ball.Panel with { DieOffsetMm = offset } });
+        PanelAllowance last = moved.Allowances[^1];
+
+        Assert.Equal((4, "die offset"), (last.Step, last.Name));
+        Assert.Equal(2 * offset, last.LengthEffectMm, 1e-9);
+        Assert.Equal(2 * offset, last.WidthEffectMm, 1e-9);
+        Assert.Equal(zero.WaistMm + (2 * offset), moved.WaistMm, 1e-9);
+        Assert.Equal((zero.PerimeterMm * offset) + (Math.PI * offset * offset), last.AreaEffectMm2, 0.02);
+        Assert.Equal(zero.AreaMm2 + last.AreaEffectMm2, moved.AreaMm2, 0.05);
+        Assert.Equal(["seam gap", "cure shrinkage", "stretch on application", "die offset"], moved.Allowances.Select(a => a.Name));
+    }
+
+    [Fact]
+    public void Askew_allowances_end_in_an_outline_with_the_tangents_of_its_curve()
+    {
+        // Every place of the last edge lies the offset away from the edge before it, measured to the old outline.
+        BallSpec ball = With(0.4, 4, 1, 30);
+        FlatPanel zero = PanelFlattener.Flatten(ball), moved = PanelFlattener.Flatten(ball with { Panel = ball.Panel with { DieOffsetMm = 0.5 } });
+
+        Assert.All(moved.Arcs.Vertices, v => Assert.Equal(0.5, Distance(zero, v.X, v.Y), 0.02));
+    }
+
+    [Fact]
+    public void A_die_that_leaves_no_edge_and_an_uneven_pull_without_an_angle_are_refused()
+    {
+        BallSpec ball = Balls.Usual();
+        BallSpec small = ball with { Panel = ball.Panel with { DieOffsetMm = -20 } }, uneven = ball with { Felt = ball.Felt with { ApplicationStretchWarpPercent = 2 } };
+
+        Assert.Equal("panel.dieOffsetMm", Assert.Throws<InputException>(() => PanelFlattener.Flatten(small)).Field);
+        Assert.Equal("panel.warpAngleDeg", Assert.Throws<InputException>(() => PanelFlattener.Flatten(uneven)).Field);
+    }
+
     private static BallSpec With(double gap, double warp, double weft, double? angle)
     {
         BallSpec ball = Balls.Usual();

@@ -5,6 +5,39 @@ namespace FeltNest.Panel.Wrap.Solve;
 /// <summary>Gap that two copies of an edge on the unit sphere leave: the second is the first half-turned about the axis (1, -1, 0).</summary>
 internal static class SeamGap
 {
+    /// <summary>The turn of both copies about their poles, radians, that leaves the least mean square gap.</summary>
+    /// <remarks>Golden section within a fifth of a radian either way: felt askew to its warp turns its middle against its ends by a degree or two.</remarks>
+    public static double BestTurn(IReadOnlyList<SpherePoint> edge)
+    {
+        // Steps until the turn is known to a millionth of a radian.
+        const int steps = 26;
+        const double most = 0.2;
+        double share = (Math.Sqrt(5) - 1) / 2, low = -most, high = most, a = high - (share * (high - low)), b = low + (share * (high - low)), fa = Uneven(a), fb = Uneven(b);
+        for (int i = 0; i < steps; i++)
+        {
+            if (fa <= fb)
+            {
+                (high, b, fb) = (b, a, fa);
+                a = high - (share * (high - low));
+                fa = Uneven(a);
+            }
+            else
+            {
+                (low, a, fa) = (a, b, fb);
+                b = low + (share * (high - low));
+                fb = Uneven(b);
+            }
+        }
+
+        return (low + high) / 2;
+
+        double Uneven(double turn)
+        {
+            double[] met = [.. Of(EdgeFreeWrap.Turned(edge, turn)).Where(gap => !double.IsNaN(gap))];
+            return met.Length == 0 ? double.PositiveInfinity : met.Average(gap => gap * gap);
+        }
+    }
+
     /// <summary>Signed gap at each place, radians: along the great circle normal to the edge, outwards, to the other copy's edge; negative where that lies inside. Not a number where the circle meets no
     /// such edge.</summary>
     /// <param name="edge">The edge, counter-clockwise seen from outside.</param>

@@ -9,6 +9,7 @@ internal sealed class WrapBasis
 {
     private readonly (int I, int J)[] products;
     private readonly double[] mixing;
+    private readonly int highest;
     private readonly double boxU;
     private readonly double boxV;
 
@@ -20,7 +21,7 @@ internal sealed class WrapBasis
     /// <param name="wanted">Which powers of u and v are wanted.</param>
     public WrapBasis(int degree, Point2 box, Point2[] points, double[] weights, Func<int, int, bool> wanted)
     {
-        (boxU, boxV) = (box.X, box.Y);
+        (boxU, boxV, highest) = (box.X, box.Y, degree);
         products = [.. from d in Enumerable.Range(0, degree + 1) from i in Enumerable.Range(0, d + 1) where wanted(i, d - i) select (i, d - i)];
         int n = products.Length, q = points.Length;
         mixing = new double[n * n];
@@ -82,9 +83,8 @@ internal sealed class WrapBasis
 
     private void Products(Point2 at, double[] value, double[] du, double[] dv)
     {
-        int most = products.Max(p => Math.Max(p.I, p.J));
-        (double[] pu, double[] su) = Legendre(at.X / boxU, most);
-        (double[] pv, double[] sv) = Legendre(at.Y / boxV, most);
+        (double[] pu, double[] su) = Legendre(at.X / boxU, highest);
+        (double[] pv, double[] sv) = Legendre(at.Y / boxV, highest);
         for (int k = 0; k < products.Length; k++)
         {
             (int i, int j) = products[k];

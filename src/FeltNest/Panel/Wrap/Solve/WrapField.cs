@@ -1,5 +1,6 @@
 using FeltNest.Geometry;
 using FeltNest.Numerics;
+using FeltNest.Panel.Felt;
 
 namespace FeltNest.Panel.Wrap.Solve;
 
@@ -18,8 +19,10 @@ internal sealed class WrapField
 
         // The energy has four times the degree, but its high parts are small: nodes for one and a half times the degree leave an error below that of the functions.
         (double[] nodes, double[] radial) = GaussLegendre.Rule((3 * degree / 4) + 4);
-        int n = region.Half;
-        double share = (double)region.Edge.Length / n;
+
+        // With mirrors a quarter of the rays is enough, the two on the axes counting half.
+        int n = HasMirrors ? (region.Edge.Length / 4) + 1 : region.Half;
+        double Share(int i) => !HasMirrors ? (double)region.Edge.Length / n : i == 0 || i == n - 1 ? 2 : 4;
         Points = new Point2[n * nodes.Length];
         Weights = new double[Points.Length];
         for (int i = 0; i < n; i++)
@@ -27,7 +30,7 @@ internal sealed class WrapField
             for (int j = 0; j < nodes.Length; j++)
             {
                 Points[(i * nodes.Length) + j] = region.Edge[i] * nodes[j];
-                Weights[(i * nodes.Length) + j] = share * radial[j] * nodes[j] * region.Edge[i].Cross(region.Steps[i]);
+                Weights[(i * nodes.Length) + j] = Share(i) * radial[j] * nodes[j] * region.Edge[i].Cross(region.Steps[i]);
             }
         }
 
@@ -81,6 +84,13 @@ internal sealed class WrapField
         (double l, double lu, double lv) = Sum(Along, x[..Along.Count], place);
         (double p, double pu, double pv) = Sum(Across, x.Slice(Along.Count, Across.Count), place);
         return (l, lu, lv, p, pu, pv);
+    }
+
+    /// <summary>Elastic state at a place.</summary>
+    public WrapDensity Density(in FeltLaw law, ReadOnlySpan<double> x, Point2 place)
+    {
+        (_, double lu, double lv, double across, double pu, double pv) = At(x, place);
+        return new WrapDensity(in law, lu, lv, pu, pv, across);
     }
 
     private static (double Value, double Du, double Dv) Sum(WrapBasis basis, ReadOnlySpan<double> c, Point2 place)

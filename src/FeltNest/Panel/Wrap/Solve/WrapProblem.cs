@@ -79,34 +79,44 @@ internal sealed class WrapProblem : ConstrainedProblem
     {
         SetState(x);
         int q = functions.Points.Length, along = functions.Along.Count, across = functions.Across.Count, size = Unknowns;
-        double[] second = new double[25 * q], weighed = new double[3 * q];
-        for (int i = 0; i < q; i++)
+        hessian.Clear();
+
+        // Points are taken in portions that stay in the processor's nearest memory while all pairs of functions are summed over them.
+        const int portion = 128;
+        double[] second = new double[25 * portion], weighed = new double[3 * portion];
+        for (int from = 0; from < q; from += portion)
         {
-            Span<double> here = second.AsSpan(25 * i, 25);
-            At(i).Second(here);
-            foreach (ref double entry in here)
+            int count = Math.Min(portion, q - from);
+            Second(from, count, second);
+            for (int k = 0; k < along + across; k++)
             {
-                entry *= functions.Weights[i];
+                Span<double> row = hessian.Slice(k * size, k + 1);
+                ReadOnlySpan<double> function = k < along ? functions.Along.Rows.AsSpan(3 * q * k, 3 * q) : functions.Across.Rows.AsSpan(3 * q * (k - along), 3 * q);
+                ReadOnlySpan<int> own = k < along ? [0, 1] : [2, 3, 4];
+                AddRow(function, own, [0, 1], functions.Along, k < along ? row : row[..along]);
+                if (k >= along)
+                {
+                    AddRow(function, own, [2, 3, 4], functions.Across, row[along..]);
+                }
+            }
+
+            void AddRow(ReadOnlySpan<double> function, ReadOnlySpan<int> own, ReadOnlySpan<int> others, WrapBasis basis, Span<double> to)
+            {
+                for (int b = 0; b < others.Length; b++)
+                {
+                    Span<double> target = weighed.AsSpan(b * count, count);
+                    target.Clear();
+                    for (int a = 0; a < own.Length; a++)
+                    {
+                        DenseRows.AddProducts(target, function.Slice((a * q) + from, count), second.AsSpan(((5 * own[a]) + others[b]) * count, count));
+                    }
+
+                    DenseRows.AddDots(target, basis.Rows.AsSpan((b * q) + from), 3 * q, to);
+                }
             }
         }
 
-        hessian.Clear();
-        for (int k = 0; k < along; k++)
-        {
-            Weigh(functions.Along.Rows.AsSpan(3 * q * k, 3 * q), second, [0, 1], [0, 1], weighed);
-            DenseRows.Dots(weighed, functions.Along.Rows, hessian.Slice(k * size, k + 1));
-        }
-
-        for (int k = 0; k < across; k++)
-        {
-            int row = (along + k) * size;
-            Weigh(functions.Across.Rows.AsSpan(3 * q * k, 3 * q), second, [2, 3, 4], [0, 1], weighed);
-            DenseRows.Dots(weighed, functions.Along.Rows, hessian.Slice(row, along));
-            Weigh(functions.Across.Rows.AsSpan(3 * q * k, 3 * q), second, [2, 3, 4], [2, 3, 4], weighed);
-            DenseRows.Dots(weighed, functions.Across.Rows, hessian.Slice(row + along, k + 1));
-        }
-
-        for (int i = 0; i < size; i++)
+        for (int i = 0; i < along + across; i++)
         {
             for (int j = 0; j < i; j++)
             {
@@ -117,20 +127,16 @@ internal sealed class WrapProblem : ConstrainedProblem
         hold?.AddSecond(x, multipliers, hessian, size);
     }
 
-    // One function's derivatives and value times a block of second derivatives.
-    private static void Weigh(ReadOnlySpan<double> row, double[] second, ReadOnlySpan<int> from, ReadOnlySpan<int> to, double[] target)
+    // Second derivatives times weights at a portion of the points: for each of the 25 entries one row, so that they are read in order.
+    private void Second(int from, int count, double[] second)
     {
-        int q = row.Length / 3;
-        Array.Clear(target);
-        for (int b = 0; b < to.Length; b++)
+        Span<double> here = stackalloc double[25];
+        for (int i = 0; i < count; i++)
         {
-            for (int a = 0; a < from.Length; a++)
+            At(from + i).Second(here);
+            for (int k = 0; k < here.Length; k++)
             {
-                int at = (5 * from[a]) + to[b];
-                for (int i = 0; i < q; i++)
-                {
-                    target[(b * q) + i] += row[(a * q) + i] * second[(25 * i) + at];
-                }
+                second[(k * count) + i] = functions.Weights[from + i] * here[k];
             }
         }
     }

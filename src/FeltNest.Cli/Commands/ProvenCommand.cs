@@ -1,0 +1,58 @@
+using System.CommandLine;
+using System.Text;
+using FeltNest.Ball;
+using FeltNest.Cli.Options;
+using FeltNest.Drawing;
+using FeltNest.Drawing.Sheets;
+using FeltNest.Drawing.Writers;
+using FeltNest.Files;
+using FeltNest.Files.Outlines;
+using FeltNest.Files.Panels;
+using FeltNest.Panel.Proven;
+using FeltNest.Report;
+
+namespace FeltNest.Cli.Commands;
+
+/// <summary><c>panel BALL --proven OUTLINE</c>: the ball's values that reproduce a measured panel best.</summary>
+internal static class ProvenCommand
+{
+    private static readonly string[] Names = ["proven.json", "proven.svg", "proven.png"];
+
+    /// <summary>Fits the ball and writes the results.</summary>
+    public static int Run(Terminal terminal, ParseResult parse, string ballPath, BallSpec ball, string outlinePath, CommonOptions common)
+    {
+        bool json = parse.GetValue(common.Json), quiet = parse.GetValue(common.Quiet);
+        ImportedOutline outline = PartReader.Read(outlinePath).Outline ?? throw new InputException(outlinePath, null, "is a ball specification; --proven takes a flat outline or a panel.json");
+        ResultFolder results = new(parse.GetValue(common.Out) ?? DefaultFolder.OfOutline(ballPath, "proven", outlinePath), parse.GetValue(common.Force));
+        results.Prepare(Names);
+        foreach (string note in outline.Notes)
+        {
+            terminal.Say($"{outlinePath}: {note}");
+        }
+
+        ProvenFit fit = ProvenPanel.Fit(ball, WrapCommand.Curve(outline));
+        Sheet sheet = ProvenSheet.Draw(outline.Name, fit);
+        byte[] content = ProvenWriter.Write(outline.Name, fit);
+        IReadOnlyList<string> written = results.Write([(Names[0], content), (Names[1], SvgWriter.Write(sheet)), (Names[2], PngWriter.Write(sheet))]);
+        if (json)
+        {
+            terminal.Results.Write(Encoding.UTF8.GetString(content));
+        }
+        else if (!quiet)
+        {
+            terminal.Results.Write(ProvenReport.Text(outline.Name, fit));
+        }
+
+        foreach (ProvenValue value in fit.Values.Where(value => value.AtBound is not null))
+        {
+            terminal.Say($"warning: {value.Name} stands {value.AtBound}: the outline would be met better beyond it");
+        }
+
+        if (!quiet)
+        {
+            terminal.Say($"wrote {string.Join(", ", written)}");
+        }
+
+        return ExitCode.Done;
+    }
+}

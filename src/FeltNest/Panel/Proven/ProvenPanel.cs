@@ -1,0 +1,141 @@
+using FeltNest.Ball;
+using FeltNest.Ball.Ranges;
+using FeltNest.Geometry;
+using FeltNest.Numerics;
+using FeltNest.Panel.Elastic;
+
+namespace FeltNest.Panel.Proven;
+
+/// <summary>Finds the neutral layer, the waist and the edge limit with which a ball's computed panel comes nearest to a measured one.</summary>
+/// <remarks>All else of the ball, its moduli and allowances included, is taken as given. An edge limit that does not act leaves no trace in the outline: the fit without a limit is kept unless one with
+/// a limit is clearly nearer, and the greatest edge compression of the panel is then the limit below which the outline shows none.</remarks>
+public static class ProvenPanel
+{
+    // Share of the measured outline's size (the radius of a disc of its area) by which it may be off, rms, and still be taken for a panel of this ball: 1 mm on an ordinary one.
+    private const double NearShare = 0.02;
+
+    // Degree of the maps while the values are sought from afar: good to 0.001 mm.
+    private const int SearchDegree = 21;
+
+    // Degree at the end where felt lies askew to the panel, whose solves take ten times as long: good to 0.0005 mm.
+    private const int AskewDegree = 25;
+
+    // Edge limits tried first, as shares of what the edge takes up without one.
+    private static readonly double[] Shares = [0.9, 0.5];
+
+    // A limit acts where it lowers the rms to this share at least, and by as much as a panel's arcs are good for, mm.
+    private const double NearerShare = 0.9, NearerMm = 0.001;
+
+    /// <summary>Fits a ball to an outline.</summary>
+    /// <param name="ball">The ball; an elastic panel by a seam family.</param>
+    /// <param name="outline">The measured outline, in any place and direction.</param>
+    /// <exception cref="InputException">The ball's panel is not elastic, or its seam is given as points.</exception>
+    /// <exception cref="NoAnswerException">The outline is nowhere near a panel of this ball.</exception>
+    public static ProvenFit Fit(BallSpec ball, ArcOutline outline)
+    {
+        Refuse(ball);
+        MeasuredEdge measured = new(outline);
+        double[] start = [ball.Felt.NeutralLayer, ball.Seam.WaistMm, 100];
+        bool mirror = PanelRequest.For(ball) is { Law.IsMirrorSymmetric: true, Seam.IsMirrorSymmetric: true };
+        ProvenModel rough = new(ball, SearchDegree), fine = new(ball, mirror ? ElasticFlattening.UsualDegree : AskewDegree);
+        ProvenState plain = new ProvenSearch(rough, measured, 2).Run(Begin(start)) ?? throw new NoAnswerException("--proven: this ball has no panel to begin with");
+        ProvenState? limited = ball.Panel.Edge == EdgeRule.Mated ? Limited(rough, measured, plain) : null;
+        bool acts = limited is not null && limited.Rms < NearerShare * plain.Rms && limited.Rms < plain.Rms - NearerMm;
+        ProvenSearch last = new(fine, measured, acts ? 3 : 2);
+        ProvenState found = last.Run(acts ? limited! : plain) ?? throw new NoAnswerException("--proven: the nearest panel could not be computed");
+        double size = Math.Sqrt(outline.Area / Math.PI);
+        return found.Rms <= NearShare * size ? Told(fine, last, found, acts, measured) : throw new NoAnswerException(FormattableString.Invariant(
+            $"the outline is nowhere near a panel of this ball: the nearest (neutral layer {found.Values[0]:0.##}, waist {found.Values[1]:0.#} mm{(acts ? FormattableString.Invariant($", edge limit {found.Values[2]:0.#} %") : string.Empty)}) is off by {found.Rms:0.0} mm rms and {found.Off.Max(Math.Abs):0.0} mm at most; up to {NearShare * size:0.0} mm rms is taken for one. Check units, scale and ball"));
+    }
+
+    private static void Refuse(BallSpec ball)
+    {
+        if (ball.Panel.Flattening != FlatteningMethod.Elastic)
+        {
+            throw new InputException(null, "panel.flattening", $"{EnumWord.Of(ball.Panel.Flattening)}; --proven fits elastic panels: neither neutral layer nor edge limit means anything to another flattening's shape");
+        }
+
+        if (ball.Seam.Curve == SeamFamily.Points)
+        {
+            throw new InputException(null, "seam.curve", "points: a seam given as points has its own waist; --proven needs a family that takes waistMm");
+        }
+    }
+
+    private static ProvenState Begin(double[] values) => new(values, 0, default, [], [], [], []);
+
+    // The best fit with a limit that acts, from a limit just below what the edge takes up without one and from one far below.
+    private static ProvenState? Limited(ProvenModel model, MeasuredEdge measured, ProvenState plain)
+    {
+        double greatest = model.EdgeTakesUp(plain.Values);
+        ProvenSearch search = new(model, measured, 3);
+        return Shares
+            .Select(share => search.Run(plain with { Values = [plain.Values[0], plain.Values[1], share * greatest] }))
+            .Where(state => state is not null && state.Values[2] < model.EdgeTakesUp(state.Values))
+            .MinBy(state => state!.Rms);
+    }
+
+    private static ProvenFit Told(ProvenModel model, ProvenSearch search, ProvenState found, bool acts, MeasuredEdge measured)
+    {
+        BallSpec ball = model.With(found.Values);
+        FlatPanel panel = PanelFlattener.Flatten(ball);
+        int count = acts ? 3 : 2;
+        (double Value, double[] Vector)[] directions = SymmetricEigen.Of(Seen(search.Columns(found), count), count);
+        double tellable = Math.Max(ProvenFit.LeastTellableMm, found.Rms);
+
+        // A direction the outline does not show at all still gets a finite spread: wider than any range.
+        const double least = 1e-9;
+        ProvenTrade[] trades = [.. directions.Select(d =>
+        {
+            double singular = Math.Sqrt(Math.Max(d.Value, least * least));
+            return new ProvenTrade(singular, [.. d.Vector.Select((part, i) => part * ProvenModel.Steps[i] * tellable / singular)]);
+        })];
+        double Spread(int i) => Math.Sqrt(trades.Sum(trade => trade.Changes[i] * trade.Changes[i]));
+        FieldRange waist = BallRanges.WaistOn(ball.FittedRadiusMm);
+        List<ProvenValue> values =
+        [
+            new("neutral layer", BallRanges.NeutralLayer.Field, found.Values[0], string.Empty, Spread(0), End(found.Values[0], BallRanges.NeutralLayer)),
+            new("waist", waist.Field, found.Values[1], "mm", Spread(1), End(found.Values[1], waist)),
+        ];
+        if (acts)
+        {
+            values.Add(new("edge limit", BallRanges.MaxEdgeCompression.Field, found.Values[2], "%", Spread(2), End(found.Values[2], BallRanges.MaxEdgeCompression)));
+        }
+        else if (ball.Panel.Edge == EdgeRule.Mated)
+        {
+            // Rounded up, so that the panel itself keeps it: what this outline shows the felt to take up, and nothing beyond.
+            ball = ball with { Felt = ball.Felt with { MaxEdgeCompressionPercent = Math.Ceiling(100 * panel.Strain.EdgeMaxCompressionPercent) / 100 } };
+        }
+
+        ProvenDeviation[] deviations = [.. found.Off.Select((off, i) => new ProvenDeviation(found.Feet[i], found.Outward[i], off))];
+        return new ProvenFit(ball, panel, values, acts, deviations, trades, (found.Turn - measured.Axis) * 180 / Math.PI);
+
+        static string? End(double value, FieldRange range) => value <= range.Low ? FormattableString.Invariant($"at the least allowed, {range.Low}")
+            : value >= range.High ? FormattableString.Invariant($"at the greatest allowed, {range.High}") : null;
+    }
+
+    // Mean products of the columns of the values, with what turning and moving the outline could make good taken out.
+    private static double[] Seen(double[][] columns, int count)
+    {
+        List<double[]> rigid = [];
+        foreach (double[] column in columns[count..])
+        {
+            double[] rest = Without(column, rigid);
+            double length = Math.Sqrt(DenseRows.Dot(rest, rest));
+            rigid.Add([.. rest.Select(value => value / length)]);
+        }
+
+        double[][] left = [.. columns[..count].Select(column => Without(column, rigid))];
+        return [.. from a in left from b in left select DenseRows.Dot(a, b) / a.Length];
+    }
+
+    private static double[] Without(double[] column, List<double[]> directions)
+    {
+        double[] rest = [.. column];
+        foreach (double[] direction in directions)
+        {
+            DenseRows.Add(rest, -DenseRows.Dot(rest, direction), direction);
+        }
+
+        return rest;
+    }
+}

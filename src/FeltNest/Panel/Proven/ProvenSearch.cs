@@ -1,0 +1,180 @@
+using FeltNest.Geometry;
+using FeltNest.Numerics;
+
+namespace FeltNest.Panel.Proven;
+
+/// <summary>Least squares of the normal distances between a measured outline and a panel's edge, over the panel's values and the place of the outline.</summary>
+/// <remarks>Follows K. Madsen, H. B. Nielsen and O. Tingleff, <i>Methods for Non-Linear Least Squares Problems</i>, 2nd ed. 2004, section 3.2 (Levenberg and Marquardt's method), with the values kept
+/// in their ranges: one that stands at its end and is pushed outwards is left there. The foot of each distance moves along the edge, which changes the distance in second order only.</remarks>
+/// <param name="model">The panel's edge by its values.</param>
+/// <param name="measured">The outline.</param>
+/// <param name="count">How many of the values are sought; the rest stays as it is at the start.</param>
+internal sealed class ProvenSearch(ProvenModel model, MeasuredEdge measured, int count)
+{
+    // Unknowns besides the values: turn and two moves. The turn is counted in hundredths of a radian, half a millimetre at a tip.
+    private const int Rigid = 3;
+    private const double TurnStep = 0.01;
+
+    // Steps of the differences, in the steps of the values: the edge is known to 1e-8 of them, and curved by its own size in about ten of them.
+    private const double Difference = 1e-4;
+
+    // Most rounds, and the share by which the sum of squares must still fall to go on.
+    private const int MostRounds = 40;
+    private const double Settled = 1e-9;
+
+    /// <summary>The state nearest to a start; null where the start has no panel.</summary>
+    public ProvenState? Run(ProvenState start)
+    {
+        if (At(start.Values, start.Turn, start.Move) is not { } here)
+        {
+            return null;
+        }
+
+        double damping = 1e-3;
+        for (int round = 0; round < MostRounds; round++)
+        {
+            double[][] columns = Columns(here);
+            int n = columns.Length;
+            double[] normal = new double[n * n], pull = new double[n];
+            for (int i = 0; i < n; i++)
+            {
+                pull[i] = -DenseRows.Dot(columns[i], here.Off);
+                for (int j = 0; j <= i; j++)
+                {
+                    normal[(i * n) + j] = normal[(j * n) + i] = DenseRows.Dot(columns[i], columns[j]);
+                }
+            }
+
+            ProvenState? next = null;
+
+            // Damping beyond this makes steps below rounding.
+            const double most = 1e9, growth = 5, fall = 0.2;
+            for (; damping < most; damping *= growth)
+            {
+                next = Try(here, normal, pull, damping);
+                if (next is not null && next.Square < here.Square)
+                {
+                    break;
+                }
+
+                next = null;
+            }
+
+            if (next is null)
+            {
+                return here;
+            }
+
+            bool settled = here.Square - next.Square <= Settled * here.Square;
+            (here, damping) = (next, damping * fall);
+            if (settled)
+            {
+                return here;
+            }
+        }
+
+        return here;
+    }
+
+    /// <summary>The state of given values and place; null where there is no such panel.</summary>
+    public ProvenState? At(double[] values, double turn, Point2 move)
+    {
+        double[] inside = model.Inside(values);
+        if (model.Edge(inside) is not { } edge)
+        {
+            return null;
+        }
+
+        (double Parameter, Point2 Foot, Point2 Outward, double Off)[] feet = measured.Against(edge, turn, move);
+        return new ProvenState(inside, turn, move, [.. feet.Select(f => f.Parameter)], [.. feet.Select(f => f.Foot)], [.. feet.Select(f => f.Outward)], [.. feet.Select(f => f.Off)]);
+    }
+
+    /// <summary>Change of each distance by one step of each value, then of turn and moves.</summary>
+    public double[][] Columns(ProvenState at)
+    {
+        double[][] columns = new double[count + Rigid][];
+        Parallel.For(0, count, i => columns[i] = ByValue(at, i));
+        columns[count] = [.. measured.Places.Select((p, k) => p.Turned(at.Turn).Left.Dot(at.Outward[k]) * TurnStep)];
+        columns[count + 1] = [.. at.Outward.Select(normal => normal.X)];
+        columns[count + 2] = [.. at.Outward.Select(normal => normal.Y)];
+        return columns;
+    }
+
+    private double[] ByValue(ProvenState at, int i)
+    {
+        // Downwards, where an edge limit acts, or upwards where the range ends below or there is no panel.
+        double step = ProvenModel.Steps[i];
+        foreach (double difference in new[] { -Difference, Difference })
+        {
+            double[] there = [.. at.Values];
+            there[i] += difference * step;
+            if (model.Inside(there)[i] == there[i] && model.Edge(there) is { } edge)
+            {
+                return [.. at.Parameters.Select((s, k) => (at.Feet[k] - edge.At(s).Place).Dot(at.Outward[k]) / difference)];
+            }
+        }
+
+        return new double[at.Off.Length];
+    }
+
+    private ProvenState? Try(ProvenState here, double[] normal, double[] pull, double damping)
+    {
+        int n = pull.Length;
+        bool[] left = new bool[n];
+        for (int attempt = 0; attempt <= count; attempt++)
+        {
+            int[] free = [.. Enumerable.Range(0, n).Where(i => !left[i])];
+            double[] matrix = new double[free.Length * free.Length], step = [.. free.Select(i => pull[i])];
+            for (int a = 0; a < free.Length; a++)
+            {
+                for (int b = 0; b < free.Length; b++)
+                {
+                    matrix[(a * free.Length) + b] = normal[(free[a] * n) + free[b]];
+                }
+
+                // A value that moves nothing keeps its place.
+                matrix[(a * free.Length) + a] += Math.Max(damping * matrix[(a * free.Length) + a], double.Epsilon);
+            }
+
+            if (DenseCholesky.TryFactor(matrix, free.Length, 0) is not { } factor)
+            {
+                return null;
+            }
+
+            factor.Solve(step);
+            double[] values = [.. here.Values];
+            (double turn, Point2 move) = (here.Turn, here.Move);
+            for (int a = 0; a < free.Length; a++)
+            {
+                int i = free[a];
+                switch (i - count)
+                {
+                    case < 0:
+                        values[i] += step[a] * ProvenModel.Steps[i];
+                        break;
+                    case 0:
+                        turn += step[a] * TurnStep;
+                        break;
+                    case 1:
+                        move += new Point2(step[a], 0);
+                        break;
+                    default:
+                        move += new Point2(0, step[a]);
+                        break;
+                }
+            }
+
+            double[] inside = model.Inside(values);
+            int[] stopped = [.. Enumerable.Range(0, count).Where(i => !left[i] && inside[i] != values[i] && inside[i] == here.Values[i])];
+            if (stopped.Length == 0)
+            {
+                return At(inside, turn, move);
+            }
+
+            // The others go their way without the value that cannot move.
+            Array.ForEach(stopped, i => left[i] = true);
+        }
+
+        return null;
+    }
+}

@@ -1,0 +1,131 @@
+using System.Text;
+using System.Text.Json;
+using FeltNest.Ball;
+using FeltNest.Cost;
+using FeltNest.Files.Balls;
+using FeltNest.Files.Panels;
+using FeltNest.Files.Studies;
+using FeltNest.Geometry;
+using FeltNest.Layout;
+using FeltNest.Panel;
+using FeltNest.Panel.Proven;
+using FeltNest.Panel.Wrap;
+using Xunit;
+
+namespace FeltNest.Tests.Files;
+
+/// <summary>Every file of the panel command holds what its schema says, kinds of values included.</summary>
+public sealed class StudySchemaTests
+{
+    private static readonly BallSpec Ball = BallReader.Read(RepositoryFile.PathOf("shapes", "balls", "type-2.json")).Ball;
+
+    [Fact]
+    public void A_study_of_waists_fits_its_schema()
+    {
+        // The widest waist has no panel within so tight a roll: a reason stands in its place.
+        BallSpec along = Ball with { Panel = Ball.Panel with { WarpAngleDeg = 0 } };
+        Fits("waist", WaistWriter.Json(WaistStudy.Run(along, [14, 40], part => Lay(part) with { RollWidthMm = 80, Rules = new LayoutRules(0, 0, RowRule.Same, false) }, stop: TestContext.Current.CancellationToken)));
+        Fits("waist", WaistWriter.Json(WaistStudy.Run(Ball, [26], Lay, stop: TestContext.Current.CancellationToken)));
+    }
+
+    [Fact]
+    public void Seams_side_by_side_fit_their_schema() => Fits("seams", SeamsWriter.Json(SeamStudy.Run(Ball, Lay, stop: TestContext.Current.CancellationToken)));
+
+    [Fact]
+    public void A_wrap_fits_its_schema_held_or_not()
+    {
+        FlatPanel panel = PanelFlattener.Flatten(Ball);
+        ArcOutline disc = ArcOutline.From([new(-20, 0, Math.PI), new(20, 0, Math.PI)]);
+
+        Fits("wrap", WrapWriter.Write(Ball, "panel", true, 0, PanelWrap.Lay(WrapRequest.For(Ball, panel.EdgeMap))));
+        Fits("wrap", WrapWriter.Write(Ball, "disc", false, 0, PanelWrap.Lay(WrapRequest.For(Ball, disc))));
+    }
+
+    [Fact]
+    public void A_fit_to_a_proven_panel_fits_its_schema_with_and_without_a_limit()
+    {
+        FlatPanel plain = PanelFlattener.Flatten(Ball), limited = PanelFlattener.Flatten(Ball with { Felt = Ball.Felt with { MaxEdgeCompressionPercent = 8 } });
+
+        Fits("proven", ProvenWriter.Write("plain", ProvenPanel.Fit(Ball, plain.Arcs)));
+        Fits("proven", ProvenWriter.Write("limited", ProvenPanel.Fit(Ball, limited.Arcs)));
+    }
+
+    [Fact]
+    public void A_panel_with_its_fit_fits_its_schema() => Fits("panel", PanelWriter.Write(Ball, PanelFit.Felt(Ball, PanelFlattener.Flatten(Ball))));
+
+    [Theory]
+    [InlineData("""{ "type": "number" }""", "\"a\"")]
+    [InlineData("""{ "type": ["number", "null"] }""", "true")]
+    [InlineData("""{ "const": "x" }""", "\"y\"")]
+    [InlineData("""{ "enum": ["x", "y"] }""", "\"z\"")]
+    [InlineData("""{ "type": "array", "minItems": 2, "items": { "type": "number" } }""", "[1]")]
+    [InlineData("""{ "type": "object", "required": ["a"], "properties": { "a": { "type": "null" } } }""", "{}")]
+    [InlineData("""{ "type": "object", "required": [], "properties": {} }""", """{ "b": 1 }""")]
+    public void What_does_not_fit_is_found(string schema, string value) =>
+        Assert.NotNull(Misfit(JsonDocument.Parse(schema).RootElement, JsonDocument.Parse(value).RootElement, "x"));
+
+    private static LayoutRequest Lay(LayoutPart part) => new(part, 400, 15, 4, new LayoutRules(null, 0, RowRule.Same, false), 1, 1);
+
+    private static void Fits(string schema, byte[] json) => Assert.Null(Misfit(
+        JsonDocument.Parse(File.ReadAllBytes(RepositoryFile.PathOf("shapes", "schema", $"{schema}.schema.json"))).RootElement, JsonDocument.Parse(Encoding.UTF8.GetString(json)).RootElement, schema));
+
+    // The part of the schema language that these schemas use: kinds, words, counts, required and known fields. The first place that does not fit, or null.
+    private static string? Misfit(JsonElement schema, JsonElement value, string path)
+    {
+        if (schema.TryGetProperty("oneOf", out JsonElement choices))
+        {
+            return choices.EnumerateArray().Count(choice => Misfit(choice, value, path) is null) == 1 ? null : $"{path} fits none or several of its kinds";
+        }
+
+        if (schema.TryGetProperty("const", out JsonElement only) && only.GetString() != (value.ValueKind == JsonValueKind.String ? value.GetString() : null))
+        {
+            return $"{path} is not {only}";
+        }
+
+        if (schema.TryGetProperty("enum", out JsonElement words) && (value.ValueKind != JsonValueKind.String || words.EnumerateArray().All(word => word.GetString() != value.GetString())))
+        {
+            return $"{path} is none of its words";
+        }
+
+        if (schema.TryGetProperty("type", out JsonElement type))
+        {
+            string[] kinds = type.ValueKind == JsonValueKind.Array ? [.. type.EnumerateArray().Select(kind => kind.GetString()!)] : [type.GetString()!];
+            if (!kinds.Any(kind => IsKind(kind, value)))
+            {
+                return $"{path} is no {string.Join(" or ", kinds)}";
+            }
+        }
+
+        if (value.ValueKind == JsonValueKind.Array)
+        {
+            int count = value.GetArrayLength();
+            if ((schema.TryGetProperty("minItems", out JsonElement least) && count < least.GetInt32()) || (schema.TryGetProperty("maxItems", out JsonElement most) && count > most.GetInt32()))
+            {
+                return $"{path} has {count} items";
+            }
+
+            return schema.TryGetProperty("items", out JsonElement item) ? value.EnumerateArray().Select((element, i) => Misfit(item, element, $"{path}[{i}]")).FirstOrDefault(found => found is not null) : null;
+        }
+
+        if (value.ValueKind != JsonValueKind.Object || !schema.TryGetProperty("properties", out JsonElement known))
+        {
+            return null;
+        }
+
+        return schema.GetProperty("required").EnumerateArray().Where(name => !value.TryGetProperty(name.GetString()!, out _)).Select(name => $"{path}.{name} is missing")
+            .Concat(value.EnumerateObject().Select(field => known.TryGetProperty(field.Name, out JsonElement inner) ? Misfit(inner, field.Value, $"{path}.{field.Name}") : $"{path}.{field.Name} is not known"))
+            .FirstOrDefault(found => found is not null);
+    }
+
+    private static bool IsKind(string kind, JsonElement value) => kind switch
+    {
+        "number" => value.ValueKind == JsonValueKind.Number,
+        "integer" => value.ValueKind == JsonValueKind.Number && value.GetDouble() == Math.Floor(value.GetDouble()),
+        "string" => value.ValueKind == JsonValueKind.String,
+        "boolean" => value.ValueKind is JsonValueKind.True or JsonValueKind.False,
+        "null" => value.ValueKind == JsonValueKind.Null,
+        "array" => value.ValueKind == JsonValueKind.Array,
+        "object" => value.ValueKind == JsonValueKind.Object,
+        _ => false,
+    };
+}
