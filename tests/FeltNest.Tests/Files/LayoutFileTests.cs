@@ -106,8 +106,11 @@ public sealed class LayoutFileTests : IDisposable
         Assert.Equal(expected.RollWidthMm, read.RollWidthMm);
         Assert.Equal(expected.Trims, read.Trims);
         Assert.Equal(expected.GapMm, read.GapMm);
-        Assert.Equal(expected.Rules, read.Rules);
-        Assert.Equal(expected.Search, read.Search);
+        Assert.Equal(expected.Rules, read.Rules with { Forbidden = expected.Rules.Forbidden });
+        Assert.Equal(expected.Rules.Forbidden, read.Rules.Forbidden);
+        Assert.Equal(expected.Search, read.Search with { Methods = expected.Search.Methods, RuleCosts = expected.Search.RuleCosts });
+        Assert.Equal(expected.Search.Methods, read.Search.Methods);
+        Assert.Equal(expected.Search.RuleCosts, read.Search.RuleCosts);
         Assert.Equal(expected.Bands.Count, read.Bands.Count);
         for (int i = 0; i < expected.Bands.Count; i++)
         {

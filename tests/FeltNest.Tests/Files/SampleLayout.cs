@@ -1,5 +1,7 @@
 using FeltNest.Geometry;
 using FeltNest.Layout;
+using FeltNest.Layout.Limits;
+using FeltNest.Layout.Quality;
 using FeltNest.Yield;
 
 namespace FeltNest.Tests.Files;
@@ -19,13 +21,20 @@ public static class SampleLayout
     /// <summary>The same two rows as bands of their own repeats, in two classes.</summary>
     public static RollLayout TwoBands { get; } = OneRepeat with
     {
-        Rules = new LayoutRules(30, 45, RowRule.Any, false) { Bands = 2 },
+        Rules = new LayoutRules(30, 45, RowRule.Any, false)
+        {
+            Bands = 2, Forbidden = [new ForbiddenStrip(0, 2)], Die = new DieLimit(4, null, 300), LeastRepeatMm = 40, Plies = new Plies(2, true),
+        },
         Bands =
         [
             new LayoutBand(15, 25, new LayoutRepeat(50, [new PlacedPanel(0, 0, 20, 0)])),
             new LayoutBand(25, 45, new LayoutRepeat(60, [new PlacedPanel(0, 0, 35, 5)])),
         ],
-        Search = new SearchRecord(1, 5, true, "by hand", null, 0, 5, 41.5),
+        Search = new SearchRecord(1, 5, true, "by hand", null, 0, 5, 41.5)
+        {
+            UpperBoundPercent = 91.5, Loss = new LossSplit(6.5, 10.25, 2, 0.5, 1.25),
+            Methods = [new MethodReach("by hand", 36.5, 2), new MethodReach("rows", 36, 1)], RuleCosts = [new RuleCost("one way", 37, "half-turns allowed")],
+        },
     };
 
     /// <summary>Yield figures of <see cref="OneRepeat"/> by plain arithmetic.</summary>

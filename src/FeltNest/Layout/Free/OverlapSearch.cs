@@ -78,11 +78,14 @@ internal sealed class OverlapSearch
         List<(double Cost, double X, double Y, int Angle)> tried = [(Cost(panel, lay.X[panel], lay.Y[panel], lay.Angle[panel]), lay.X[panel], lay.Y[panel], lay.Angle[panel])];
         for (int angle = 0; angle < angles.Values.Length; angle++)
         {
+            // A part that fills the width exactly may miss it by rounding; wider ones are not laid at this angle.
             double low = angles.Low[angle], high = angles.High[angle];
-            if (high < low)
+            if (high < low - (LastStep * size))
             {
                 continue;
             }
+
+            high = Math.Max(low, high);
 
             for (int n = 0; n < Anywhere + Nearby; n++)
             {
@@ -104,7 +107,7 @@ internal sealed class OverlapSearch
 
     private (double Cost, double X, double Y, int Angle) Downhill(int panel, (double Cost, double X, double Y, int Angle) at)
     {
-        double low = angles.Low[at.Angle], high = angles.High[at.Angle];
+        double low = angles.Low[at.Angle], high = Math.Max(low, angles.High[at.Angle]);
         for (double step = FirstStep * size; step > LastStep * size && at.Cost > 0;)
         {
             (double Cost, double X, double Y, int Angle) best = at;

@@ -1,17 +1,12 @@
-using Google.OrTools.Graph;
-
 namespace FeltNest.Layout.Rows.Mixed;
 
 /// <summary>Chooses the kind of every row, from the lower edge up, so that a given count of panels in a repeat needs the least width.</summary>
 /// <remarks>A layered network, one layer a count of panels and one node a kind (or a pair of kinds), an arc the step between two kinds, over as many layers as the upper kind has
-/// panels in its row; one unit of flow from the lower to the upper edge is a row sequence. Least-cost flow with whole capacities has whole optima (L. R. Ford and D. R. Fulkerson,
-/// <i>Flows in Networks</i>, 1962), so the answer is the optimum for the kinds and the repeat given. Rows next but one can meet too: nodes are then pairs of neighbouring
-/// kinds, and triples that meet are left out.</remarks>
+/// panels in its row; a way from the lower to the upper edge is a row sequence. Layer by layer, the shortest way is found exactly (R. Bellman, <i>Dynamic Programming</i>, 1957, from
+/// memory), so the answer is the optimum for the kinds and the repeat given. Rows next but one can meet too: nodes are then pairs of neighbouring kinds, and triples that
+/// meet are left out.</remarks>
 internal sealed class RowSequenceModel
 {
-    // Widths become whole numbers of this many mm for the flow solver.
-    private const double Unit = 1e-4;
-
     private readonly int[] copies;
     private readonly double[] bottoms, tops;
     private readonly double[,] steps;
@@ -49,82 +44,62 @@ internal sealed class RowSequenceModel
         return clear ? first : Solve(panels, pairs: true);
     }
 
-    // States are kinds, or pairs of a kind and the one above it; a state's place is the count of panels up to and with its upper row.
+    // States are kinds, or pairs of a kind and the one above it; a state's layer is the count of panels up to and with its upper row. Layers are settled in turn, so every
+    // least width is final when it is used.
     private (int[] Kinds, double Width)? Solve(int panels, bool pairs)
     {
         int kinds = bottoms.Length, states = pairs ? kinds * kinds : kinds;
-        int source = (panels + 1) * states, sink = source + 1;
-        using MinCostFlow flow = new();
-        List<(int From, int To)> arcs = [];
+        double[] least = new double[(panels + 1) * states];
+        int[] from = new int[least.Length];
+        Array.Fill(least, double.PositiveInfinity);
+        Array.Fill(from, -1);
         for (int s = 0; s < states; s++)
         {
             int first = pairs ? copies[s / kinds] + copies[Upper(s)] : copies[s];
-            if (double.IsInfinity(Enter(s)) || first > panels)
+            if (first <= panels && !double.IsInfinity(Enter(s)))
             {
-                continue;
+                least[(first * states) + s] = Math.Min(least[(first * states) + s], Enter(s));
             }
+        }
 
-            Add(source, Node(first, s), Enter(s));
-            Add(Node(panels, s), sink, tops[Upper(s)]);
-            for (int next = 0; next < states; next++)
+        (int State, int Next, double Step)[] moves = [.. from s in Enumerable.Range(0, states) from next in Enumerable.Range(0, states) select (s, next, Between(s, next)) into move where !double.IsInfinity(move.Item3) select move];
+        for (int layer = 1; layer < panels; layer++)
+        {
+            foreach ((int state, int next, double step) in moves)
             {
-                double step = Between(s, next);
-                for (int at = first; at + copies[Upper(next)] <= panels && !double.IsInfinity(step); at++)
+                int at = (layer * states) + state, onto = ((layer + copies[Upper(next)]) * states) + next;
+                if (onto < least.Length && least[at] + step < least[onto])
                 {
-                    Add(Node(at, s), Node(at + copies[Upper(next)], next), step);
+                    (least[onto], from[onto]) = (least[at] + step, at);
                 }
             }
         }
 
-        flow.SetNodeSupply(source, 1);
-        flow.SetNodeSupply(sink, -1);
-        return arcs.Count == 0 || flow.Solve() != MinCostFlowBase.Status.OPTIMAL ? null : Walked();
+        int last = Enumerable.Range(panels * states, states).MinBy(node => least[node] + tops[Upper(node % states)]);
+        return double.IsInfinity(least[last]) ? null : Walked(last);
 
-        (int[] Kinds, double Width) Walked()
+        (int[] Kinds, double Width) Walked(int node)
         {
-            Dictionary<int, int> onward = [];
-            for (int arc = 0; arc < arcs.Count; arc++)
-            {
-                if (flow.Flow(arc) > 0)
-                {
-                    onward[arcs[arc].From] = arcs[arc].To;
-                }
-            }
-
+            double width = least[node] + tops[Upper(node % states)];
             List<int> sequence = [];
-            for (int node = onward[source]; node != sink; node = onward[node])
+            for (int at = node; at >= 0; at = from[at])
             {
-                int state = node % states;
-                if (pairs && sequence.Count == 0)
+                sequence.Add(Upper(at % states));
+                if (pairs && from[at] < 0)
                 {
-                    sequence.Add(state / kinds);
+                    sequence.Add(at % states / kinds);
                 }
-
-                sequence.Add(Upper(state));
             }
 
-            double width = bottoms[sequence[0]] + tops[sequence[^1]];
-            for (int i = 0; i + 1 < sequence.Count; i++)
-            {
-                width += steps[sequence[i], sequence[i + 1]];
-            }
-
+            sequence.Reverse();
             return ([.. sequence], width);
         }
 
-        int Node(int count, int state) => (count * states) + state;
-
         int Upper(int state) => pairs ? state % kinds : state;
-
-        void Add(int from, int to, double cost)
-        {
-            flow.AddArcWithCapacityAndUnitCost(from, to, 1, (long)Math.Round(cost / Unit));
-            arcs.Add((from, to));
-        }
 
         double Enter(int s) => pairs ? bottoms[s / kinds] + steps[s / kinds, s % kinds] : bottoms[s];
 
-        double Between(int s, int next) => copies[Upper(next)] == 0 ? double.PositiveInfinity : !pairs ? steps[s, next]
+        double Between(int s, int next) => copies[Upper(s)] == 0 || copies[Upper(next)] == 0 ? double.PositiveInfinity : !pairs ? steps[s, next]
             : s % kinds != next / kinds || meets(s / kinds, s % kinds, next % kinds) ? double.PositiveInfinity : steps[s % kinds, next % kinds];
     }
 }
