@@ -9,7 +9,7 @@ internal sealed class HelpWithExamples(HelpAction inner) : SynchronousCommandLin
 {
     private static readonly Dictionary<string, string[]> Examples = new()
     {
-        ["panel"] = ["feltnest panel shapes/balls/type-2.json", "feltnest panel shapes/balls/type-3.json --out output/trial --force", "feltnest panel shapes/balls/type-2.json --waist-range 22:34:1 --width 1500"],
+        ["panel"] = ["feltnest panel shapes/balls/type-2.json", "feltnest panel shapes/balls/type-3.json --out output/trial --force", "feltnest panel shapes/balls/type-2.json --waist-range 22:34:1 --width 1500", "feltnest panel shapes/balls/type-2.json --proven shapes/outlines/traced-panel.dxf"],
         ["layout"] =
         [
             "feltnest layout shapes/balls/type-2.json --width 1500",

@@ -15,8 +15,8 @@ internal sealed class ProvenSearch(ProvenModel model, MeasuredEdge measured, int
     private const int Rigid = 3;
     private const double TurnStep = 0.01;
 
-    // Steps of the differences, in the steps of the values: the edge is known to 1e-8 of them, and curved by its own size in about ten of them.
-    private const double Difference = 1e-4;
+    // Steps of the differences, in the steps of the values: an edge held at its limit is known to about 1e-4 of them, and curved by its own size in about ten of them.
+    private const double Difference = 1e-2;
 
     // Most rounds, and the share by which the sum of squares must still fall to go on.
     private const int MostRounds = 40;
