@@ -38,7 +38,12 @@ internal sealed class LayoutPolisher
     /// <param name="mostSteps">Most linear programs to solve.</param>
     /// <param name="trust">First size of the box, mm.</param>
     /// <returns>Parameters that keep every distance, or null when none were found near the start.</returns>
-    internal static double[]? Polish(PoseModel model, int mostSteps, double trust) => new LayoutPolisher(model).Run(mostSteps, trust);
+    internal static double[]? Polish(PoseModel model, int mostSteps, double trust)
+    {
+        double factor = PoseScale.Of(model.Part.Points.Max(p => p.Length));
+        return new LayoutPolisher(factor == 1 ? model : PoseScale.Scaled(model, factor)).Run(mostSteps, trust * factor) is { } end
+            ? PoseScale.Scaled(model, end, 1 / factor) : null;
+    }
 
     private double[]? Run(int mostSteps, double trust)
     {

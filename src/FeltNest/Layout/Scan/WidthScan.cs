@@ -36,9 +36,20 @@ public sealed class WidthScan
     }
 
     /// <summary>The best parallel rows of a width, or null where the part does not fit. Not yet checked: <see cref="Check.LayoutCheck"/> does that.</summary>
-    public RollLayout? At(double widthMm) => Best(widthMm) is not { } best ? null : new RollLayout(
-        [request.Part], widthMm, request.Trims, request.GapMm, request.Rules, [new LayoutBand(best.Low, best.High, best.Repeat)],
-        new SearchRecord(request.Seed, request.Effort, false, "parallel rows, polished", null, 0, 0, null));
+    public RollLayout? At(double widthMm)
+    {
+        LayoutRequest run = request with { RollWidthMm = widthMm };
+        if (run.UsableWidthMm < tilts.Flattest(request.Part.Outline).Height)
+        {
+            return null;
+        }
+
+        // Parts that no start settles for still have their boxes.
+        LayCandidate lay = Best(widthMm) is { } best
+            ? new LayCandidate("parallel rows, polished", [new LayoutBand(best.Low, best.High, best.Repeat)]) : BoxRows.Lay(run, tilts);
+        return new RollLayout(
+            [request.Part], widthMm, request.Trims, request.GapMm, request.Rules, lay.Bands, new SearchRecord(request.Seed, request.Effort, false, lay.Method, null, 0, 0, null));
+    }
 
     /// <summary>Widths at which the best number of rows changes, between neighbours of a list of widths that were scanned.</summary>
     /// <param name="scanned">Widths, least first, with the number of rows that was best.</param>
