@@ -54,12 +54,14 @@ public sealed class LayoutSearch
     private RollLayout Run()
     {
         RowTables tables = Find();
+        LayoutRequest bare = request with { GapMm = 0, Effort = 1, Rules = request.Rules with { WarpAngleDeg = null } };
+        SearchEffort little = SearchEffort.Of(bare);
+
+        // The plane's lattice with and without a gap side by side.
+        Task<double>? noGap = request.GapMm == 0 ? null : Task.Run(() => PlaneLattice.BestDensity(bare, new RowTables(bare, TiltRange.Of(bare.Rules), little), little, stop), CancellationToken.None);
         double plane = PlaneLattice.BestDensity(request, tables, effort, stop);
         RollLayout layout = Verified(new SearchRecord(
             request.Seed, request.Effort, false, string.Empty, new GridProof(tables.TiltStepDeg, tables.Grid), 100 * plane * request.Part.AreaMm2, 0, freerRows));
-        LayoutRequest bare = request with { GapMm = 0, Effort = 1, Rules = request.Rules with { WarpAngleDeg = null } };
-        double noGap = request.GapMm == 0 || stop.IsCancellationRequested ? plane
-            : Math.Max(plane, PlaneLattice.BestDensity(bare, new RowTables(bare, TiltRange.Of(bare.Rules), SearchEffort.Of(bare)), SearchEffort.Of(bare), stop));
         IReadOnlyList<RuleCost> costs = RuleCosts(layout);
         bool cut = stop.IsCancellationRequested;
         return layout with
@@ -69,7 +71,7 @@ public sealed class LayoutSearch
                 CutShort = cut,
                 ProvedOnGrid = cut ? null : layout.Search.ProvedOnGrid,
                 UpperBoundPercent = UtilisationBound.Percent(request),
-                Loss = cut || layout.Parts.Count > 1 ? null : LossAccount.Of(request, layout, noGap, plane),
+                Loss = cut || layout.Parts.Count > 1 ? null : LossAccount.Of(request, layout, Math.Max(plane, noGap?.GetAwaiter().GetResult() ?? 0), plane),
                 Methods = Methods(),
                 RuleCosts = costs,
             },
@@ -106,10 +108,11 @@ public sealed class LayoutSearch
             progress?.Report(new SearchProgress("bands", 1000 * found.Max(f => f.Density), 0.7));
         }
 
-        if (found.Where(f => f.Bands.Count == 1).MaxBy(f => f.Density) is { } one && !stop.IsCancellationRequested
-            && FreeSearch.Better(widest, tilts, one.Bands[0].Repeat, rows.Tables.HasHalfTurn, effort, stop) is { } free)
+        bool free = !tilts.IsFree || request.Rules.Rows != RowRule.Same || effort.FreeOnSameRows;
+        if (free && found.Where(f => f.Bands.Count == 1).MaxBy(f => f.Density) is { } one && !stop.IsCancellationRequested
+            && FreeSearch.Better(widest, tilts, one.Bands[0].Repeat, rows.Tables.HasHalfTurn, effort, stop) is { } better)
         {
-            found.Add(free);
+            found.Add(better);
         }
 
         progress?.Report(new SearchProgress("free search", 1000 * (found.Count == 0 ? 0 : found.Max(f => f.Density)), 0.9));

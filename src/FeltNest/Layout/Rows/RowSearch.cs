@@ -115,7 +115,7 @@ internal sealed class RowSearch
     {
         RowRule wanted = request.Rules.Rows;
         double strict = bestDensity;
-        List<LayStart> mixed = stop.IsCancellationRequested ? [] : MixedRows.Best(request, Tables, tilts, effort, bestDensity, stop);
+        List<LayStart> mixed = stop.IsCancellationRequested || (wanted == RowRule.Same && effort.FreerPolishes == 0) ? [] : MixedRows.Best(request, Tables, tilts, effort, bestDensity, stop);
         if (wanted == RowRule.Any)
         {
             PolishAll(mixed, 0.4, 0.5);

@@ -14,9 +14,10 @@ namespace FeltNest.Layout.Rows;
 /// <param name="BandChoices">Choices of bands polished.</param>
 /// <param name="BandTilts">Tilts at which bands are tried where all panels must be parallel.</param>
 /// <param name="FreeTries">Repeats tried by the free search, from the rows and from scratch alike.</param>
+/// <param name="FreeOnSameRows">Whether the free search is also tried on parallel panels of any tilt, where it has been seen to gain nothing.</param>
 /// <param name="FreeWork">Depths read for each of these at most.</param>
 internal sealed record SearchEffort(
-    double TiltStepDeg, int Samples, int Starts, int PolishSteps, double FirstTrust, double MixTiltStepDeg, int MixStarts, int FreerPolishes, int Shakes, int MixTilts, int BandChoices, int BandTilts, int FreeTries, long FreeWork)
+    double TiltStepDeg, int Samples, int Starts, int PolishSteps, double FirstTrust, double MixTiltStepDeg, int MixStarts, int FreerPolishes, int Shakes, int MixTilts, int BandChoices, int BandTilts, int FreeTries, bool FreeOnSameRows, long FreeWork)
 {
     /// <summary>The work for a request; grows with its effort, and more effort only adds.</summary>
     internal static SearchEffort Of(LayoutRequest request)
@@ -33,12 +34,13 @@ internal sealed record SearchEffort(
             FirstTrust: extent / 170,
             MixTiltStepDeg: e < 2 ? 15 : e < 20 ? 7.5 : 5,
             MixStarts: 2 + e,
-            FreerPolishes: 1 + (e / 5),
+            FreerPolishes: e < 2 ? 0 : 1 + (e / 5),
             Shakes: 2 * e,
             MixTilts: e < 2 ? 2 : e < 20 ? 4 : 8,
             BandChoices: 2 + (e / 2),
             BandTilts: 2 + (e / 5),
             FreeTries: 3 + (3 * e),
+            FreeOnSameRows: e >= 5,
             FreeWork: 150_000L * (1 + e));
     }
 }
