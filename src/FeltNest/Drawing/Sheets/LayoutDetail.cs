@@ -29,13 +29,13 @@ internal sealed class LayoutDetail
     private readonly Point2 from;
     private readonly Point2 to;
 
-    /// <summary>The detail of a layout: the panel of its first repeat nearest the middle of the roll, which has neighbours on all sides where any has.</summary>
+    /// <summary>The detail of a layout: the panel of its first repeat nearest the middle of its band, which has neighbours on all sides where any has.</summary>
     public LayoutDetail(RollLayout layout, ClothView view)
     {
         this.layout = layout;
         this.view = view;
         LayoutRepeat repeat = layout.Bands[0].Repeat;
-        own = repeat.Panels.MinBy(p => Math.Abs(p.YMm - (layout.RollWidthMm / 2)))!;
+        own = repeat.Panels.MinBy(p => Math.Abs(p.YMm - ((layout.Bands[0].YFromMm + layout.Bands[0].YToMm) / 2)))!;
         List<(double Distance, Point2 A, Point2 B)> contacts = [];
         double best = double.PositiveInfinity;
         Point2[] mine = Corners(own);

@@ -45,7 +45,7 @@ public static class LayoutSheet
     private static IEnumerable<Mark> Title(RollLayout layout, ClothView view, double width, double top)
     {
         double room = width - (2 * Margin);
-        string name = string.Create(CultureInfo.InvariantCulture, $"Lay: {layout.Parts[0].Name} on {layout.RollWidthMm:0.##} mm");
+        string name = string.Create(CultureInfo.InvariantCulture, $"Lay: {string.Join(" and ", layout.Parts.Select(p => p.Name))} on {layout.RollWidthMm:0.##} mm");
         yield return new TextMark(StrokeFont.Fitted(name, Ink.Title, room), new Point2(Margin, top - Ink.Title), Ink.Title, Ink.Dark);
         string words = $"seen from the nap side   SCALE {view.ScaleWords}   mm   one repeat coloured, copies pale";
         yield return new TextMark(StrokeFont.Fitted(words, Ink.Note, room), new Point2(Margin, top - 12), Ink.Note, Ink.Soft);
