@@ -11,6 +11,10 @@ internal sealed class DepthField
     // Samples over the longer side of the region.
     private const int Samples = 140;
 
+    // Rings of more sides than this are simplified, by this share of their size.
+    private const int FewSides = 60;
+    private const double Plainness = 1e-3;
+
     private readonly double minX, minY, step;
     private readonly int columns, rows;
     private readonly float[] depths;
@@ -33,7 +37,7 @@ internal sealed class DepthField
     /// <summary>The field of <paramref name="moving"/> against <paramref name="standing"/>.</summary>
     internal static DepthField Of(Outline standing, Outline moving, double gap)
     {
-        Point2[][] rings = [.. NoFitRegion.Of(standing, moving).Rings];
+        Point2[][] rings = [.. NoFitRegion.Of(standing, moving).Rings.Select(Plain)];
         Point2[] all = [.. rings.SelectMany(r => r)];
         double left = all.Min(p => p.X) - gap, right = all.Max(p => p.X) + gap, low = all.Min(p => p.Y) - gap, high = all.Max(p => p.Y) + gap;
         double step = Math.Max(right - left, high - low) / Samples;
@@ -64,6 +68,13 @@ internal sealed class DepthField
         double lower = depths[at] + ((depths[at + 1] - depths[at]) * shareX);
         double upper = depths[at + columns] + ((depths[at + columns + 1] - depths[at + columns]) * shareX);
         return Math.Max(0, lower + ((upper - lower) * shareY));
+    }
+
+    // Simplified far below the sampling step: many short sides only cost time.
+    private static Point2[] Plain(Point2[] ring)
+    {
+        double size = Math.Max(ring.Max(p => p.X) - ring.Min(p => p.X), ring.Max(p => p.Y) - ring.Min(p => p.Y));
+        return ring.Length <= FewSides ? ring : [.. PolygonSets.Simplified(ring, size * Plainness)];
     }
 
     // Distance to the nearest side, positive inside the region.

@@ -15,6 +15,9 @@ internal sealed class FreeSearch
     // Rows make a simpler die: a free lay is worth having only from this gain on.
     private const double LeastGain = 1 + 1e-4;
 
+    // Tilts of the best lay that are used: with mirrors and half-turns four times as many angles, and fields for every two of them.
+    private const int MostTilts = 2;
+
     // Repeats of the rows taken as one, at most.
     private const int MostTimes = 3;
 
@@ -123,7 +126,7 @@ internal sealed class FreeSearch
     // The angles of the best lay and, where the rules allow them, their half-turns and mirror images.
     private double[] Angles(LayoutRepeat best, bool hasHalfTurn)
     {
-        double[] used = [.. best.Panels.Select(p => double.DegreesToRadians(Math.Round(p.AngleDeg % 180, 6))).Distinct().Take(4)];
+        double[] used = [.. best.Panels.Select(p => double.DegreesToRadians(Math.Round(p.AngleDeg % 180, 6))).Distinct().Take(MostTilts)];
         IEnumerable<double> all = request.Rules.Rows == RowRule.Same ? used.Take(1) : used.Concat(used.Select(t => -t).Where(t => tilts.IsFree || (t >= tilts.Least && t <= tilts.Most)));
         double[] tilted = [.. all.Distinct()];
         return hasHalfTurn || request.Rules.OneWay ? tilted : [.. tilted, .. tilted.Select(t => t + Math.PI)];

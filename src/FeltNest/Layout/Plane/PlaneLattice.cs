@@ -1,3 +1,4 @@
+using FeltNest.Geometry;
 using FeltNest.Layout.Polish;
 using FeltNest.Layout.Rows;
 using FeltNest.Layout.Rows.Tables;
@@ -29,9 +30,11 @@ internal static class PlaneLattice
         }
 
         double best = 0;
-        foreach ((_, PoseModel model, double parts) in starts.OrderByDescending(s => s.Density).Take(effort.Starts / 2))
+        int tried = 0;
+        foreach ((_, PoseModel model, double parts) in starts.OrderByDescending(s => s.Density))
         {
-            if (stop.IsCancellationRequested && best > 0)
+            // Where corners meet corners a start may not settle: then the next ones are asked until one does.
+            if ((stop.IsCancellationRequested || tried++ >= effort.Starts / 2) && best > 0)
             {
                 break;
             }
@@ -42,7 +45,9 @@ internal static class PlaneLattice
             }
         }
 
-        return best;
+        // Boxes side by side are a lattice whatever the part.
+        Outline part = request.Part.Outline;
+        return Math.Max(best, 1 / ((part.MaxX - part.MinX + request.GapMm) * (part.MaxY - part.MinY + request.GapMm)));
     }
 
     // A fixed warp angle leaves few tables; the plane is searched over all tilts whatever the rules, as turning the whole plane changes nothing.

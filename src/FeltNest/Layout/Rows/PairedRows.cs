@@ -14,6 +14,9 @@ internal static class PairedRows
     // As for single parts: deeper than this share of the loose step, pairs no longer stand in each other's openings.
     private const double DeepestStep = 0.5;
 
+    // Rings of more corners than this are thinned.
+    private const int ManyCorners = 200;
+
     /// <summary>The most promising layouts of pairs over the roll, best first.</summary>
     internal static List<LayStart> Best(LayoutRequest request, TiltRange tilts, double turn, SearchEffort effort)
     {
@@ -69,14 +72,23 @@ internal static class PairedRows
             IEnumerable<Point2[]> grown = gap > 0 ? PolygonSets.Offset(ring, gap) : [ring];
             foreach (Point2[] round in grown)
             {
-                double next = 0;
+                double next = 0, since = double.PositiveInfinity;
+
+                // Every corner of a plain ring, exact fits among them; of a ring of many corners those that are not close together.
+                double close = round.Length <= ManyCorners ? 0 : spacing / 4;
                 for (int i = 0; i < round.Length; i++)
                 {
                     Point2 along = round[(i + 1) % round.Length] - round[i];
-                    yield return round[i];
+                    if (since >= close)
+                    {
+                        since = 0;
+                        yield return round[i];
 
-                    // Where two sides face each other over their whole length.
-                    yield return round[i] + (along * 0.5);
+                        // Where two sides face each other over their whole length.
+                        yield return round[i] + (along * 0.5);
+                    }
+
+                    since += along.Length;
                     for (; next < along.Length; next += spacing)
                     {
                         yield return round[i] + (along * (next / along.Length));
