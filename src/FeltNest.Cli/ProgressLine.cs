@@ -3,8 +3,8 @@ using FeltNest.Layout;
 
 namespace FeltNest.Cli;
 
-/// <summary>Tells on the message stream how far a search is, not more often than a person can read; each new stage at once.</summary>
-internal sealed class ProgressLine(Terminal terminal) : IProgress<SearchProgress>
+/// <summary>Tells on the message stream how far a search is and what no layout can exceed, not more often than a person can read; each new stage at once.</summary>
+internal sealed class ProgressLine(Terminal terminal, double? most = null) : IProgress<SearchProgress>
 {
     // Seconds between two lines of the same stage.
     private const double Pause = 2;
@@ -27,7 +27,7 @@ internal sealed class ProgressLine(Terminal terminal) : IProgress<SearchProgress
 
             stage = value.Stage;
             next = now + Pause;
-            string found = value.PanelsPerMetre > 0 ? FormattableString.Invariant($", best so far {value.PanelsPerMetre:0.00} panels per metre") : string.Empty;
+            string found = value.PanelsPerMetre > 0 ? FormattableString.Invariant($", best so far {value.PanelsPerMetre:0.00} panels per metre{(most is { } bound ? FormattableString.Invariant($" of at most {bound:0.00}") : string.Empty)}") : string.Empty;
             terminal.Say(FormattableString.Invariant($"{value.Stage} ({100 * value.Share:0} %){found}"));
         }
     }

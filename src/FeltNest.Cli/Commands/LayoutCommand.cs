@@ -8,6 +8,7 @@ using FeltNest.Files;
 using FeltNest.Files.Outlines;
 using FeltNest.Layout;
 using FeltNest.Layout.Limits;
+using FeltNest.Layout.Quality;
 using FeltNest.Panel;
 using FeltNest.Panel.Wrap;
 using FeltNest.Report;
@@ -58,7 +59,7 @@ internal static class LayoutCommand
 
         // The panel's pictures need nothing from the search: they are drawn beside it.
         Task<IReadOnlyList<(string, byte[])>>? panelFiles = panel is null ? null : Task.Run(() => PanelFiles.Make(ball!, PanelFit.Felt(ball!, panel)), CancellationToken.None);
-        RollLayout layout = together?.Layout ?? Search(request, seconds, quiet ? null : new ProgressLine(terminal), stop);
+        RollLayout layout = together?.Layout ?? Search(request, seconds, quiet ? null : new ProgressLine(terminal, UtilisationBound.PanelsPerMetre(request)), stop);
         YieldFigures yields = YieldAccount.Of(layout);
         IReadOnlyList<LaidStrain> laid = panel is null || stop.IsCancellationRequested ? [] : LaidStrain.Of(ball!, panel, layout);
         IReadOnlyList<(string Name, byte[] Content)> files = LayoutFiles.Make(layout, yields, input.Outline?.Notes ?? [], laid);

@@ -17,6 +17,10 @@ public static class UtilisationBound
         return Math.Min(100 * request.UsableWidthMm / request.RollWidthMm, 100 * plane * across / request.RollWidthMm);
     }
 
+    /// <summary>The same in panels per metre of roll, for a single part; null where there are two.</summary>
+    public static double? PanelsPerMetre(LayoutRequest request) =>
+        request.Second is null ? Percent(request) / 100 * request.RollWidthMm / request.Part.AreaMm2 * 1000 : null;
+
     // The round corners of the grown polygon are cut by chords, so its area is a hair small and the bound a hair high: it stays a bound.
     private static double Grown(Outline outline, double gap) => gap == 0 ? outline.Area : PolygonSets.Offset(outline.Points, gap / 2).Sum(Area);
 
