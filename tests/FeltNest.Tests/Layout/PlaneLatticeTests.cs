@@ -12,6 +12,34 @@ public sealed class PlaneLatticeTests
     [Fact]
     public void The_octagon_reaches_its_published_lattice_density() => Expect(Shapes.Polygon(8, 50), 0.9061637, 1e-6);
 
+    // Smoothed octagon: (8 - 4 sqrt 2 - ln 2)/(2 sqrt 2 - 1), K. Reinhardt 1934, as told by J. Baez, AMS Visual Insight, 2014; its corners are arcs of the hyperbola
+    // (sqrt 2 - 1)^2 x^2 - y^2 = 1/sqrt 2 about the octagon's corner (2, 0) with its centre at (2 + sqrt 2, 0) (from memory; checked here by where arcs and sides meet).
+    [Fact]
+    public void The_smoothed_octagon_reaches_its_published_lattice_density()
+    {
+        double l = Math.Sqrt(2) - 1, m = Math.Pow(0.5, 0.25), end = Math.Log(2) / 4;
+        Assert.Equal(0, (m * Math.Sinh(end)) - (Math.Tan(3 * Math.PI / 8) * ((m / l * Math.Cosh(end)) - 2)), 1e-12);
+        Point2[] corner = [.. Enumerable.Range(-12, 25).Select(i => -end * i / 12).Select(t => new Point2((m / l * Math.Cosh(t)) - 2 - Math.Sqrt(2), m * Math.Sinh(t)))];
+        Outline part = Outline.From(Enumerable.Range(0, 8).SelectMany(k => corner.Select(p => (p * 35).Turned(Math.PI * k / 4))));
+        Expect(part, 0.9024142, 1e-4);
+    }
+
+    // An ellipse packs as its circle does.
+    [Fact]
+    public void A_fine_ellipse_reaches_the_hexagonal_density() =>
+        Expect(Outline.From(Enumerable.Range(0, 360).Select(i => new Point2(80 * Math.Cos(Math.PI * i / 180), 30 * Math.Sin(Math.PI * i / 180)))), 0.9068997, 2e-4);
+
+    // Any convex part reaches sqrt(3)/2 with half-turns (G. and W. Kuperberg, Discrete Comput. Geom. 5, 1990, from memory).
+    [Theory]
+    [InlineData(new double[] { 0, 0, 4, 0, 1, 3 })]
+    [InlineData(new double[] { 0, 0, 5, 0, 6, 2, 2, 4 })]
+    [InlineData(new double[] { 0, 0, 3, -1, 6, 1, 5, 4, 1, 4 })]
+    public void Convex_parts_pack_at_least_as_densely_as_the_theorem_says(double[] corners)
+    {
+        RollLayout layout = Shapes.Lay(Shapes.Request(Shapes.Of(15, corners), 600, effort: 2));
+        Assert.InRange(layout.Search.PlaneUtilisationPercent, 100 * Math.Sqrt(3) / 2, 100 + 1e-6);
+    }
+
     // Circle: pi/sqrt 12, L. Fejes Toth 1943. The inscribed 360-gon is lighter than its circle by 5e-5 and packs no better than it.
     [Fact]
     public void A_fine_circle_reaches_the_hexagonal_density() => Expect(Shapes.Polygon(360, 50), 0.9068997, 1.5e-4);
@@ -30,6 +58,7 @@ public sealed class PlaneLatticeTests
     [Theory]
     [InlineData(0.2, 0.9)]
     [InlineData(0.25, 28.0 / 29)]
+    [InlineData(1.0 / 3, 1)]
     [InlineData(0.5, 1)]
     public void The_cross_reaches_the_derived_density(double arm, double density) => Expect(Shapes.Cross(arm, 50), density, 1e-6);
 

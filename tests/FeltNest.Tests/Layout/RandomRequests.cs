@@ -18,6 +18,7 @@ internal static class RandomRequests
         Outline part = Outline.From(drawn.Points.Select(p => p * scale)).Centred();
         double edge = random.Next(2) * 15, width = (scale * size * (1.02 + (4 * random.NextDouble() * random.NextDouble()))) + (2 * edge);
         double gap = random.Next(4) switch { 0 => 0, 1 => 0.5, 2 => 4 * random.NextDouble(), _ => 4 };
+        gap = Math.Min(gap, OutlineWidth.Least(part, 0, Math.PI).Height);
         RowRule rows = random.Next(5) switch { 0 => RowRule.Alternate, 1 => RowRule.Any, _ => RowRule.Same };
         double? warp = random.Next(3) != 0 ? null : rows == RowRule.Alternate ? 90 * random.Next(2) : 180 * random.NextDouble();
         return Shapes.Request(part, width, gap, edge, rows, warp, oneWay: random.Next(4) == 0);

@@ -1,4 +1,5 @@
 using FeltNest.Geometry;
+using FeltNest.Layout;
 using FeltNest.Tests.Geometry;
 using FeltNest.Yield;
 using Xunit;
@@ -29,6 +30,20 @@ public sealed class StripDensityTests
         Assert.InRange(found, density - 2e-5, density + 2e-5);
     }
 
+    // Discs of diameter 1 in a strip 1 <= W <= 1 + sqrt 3/2: 1/sqrt(1 - (W - 1)^2) a unit length (Z. Fueredi, Discrete Comput. Geom. 6, 1991, 95-106, from memory).
+    [Theory]
+    [InlineData(1)]
+    [InlineData(1.3)]
+    [InlineData(1.6)]
+    [InlineData(1.8)]
+    public void Discs_in_a_narrow_strip_zigzag_as_closely_as_is_known_to_be_possible(double width)
+    {
+        const double diameter = 60;
+        double outside = 1 / Math.Cos(Math.PI / 720);
+        RollLayout layout = Shapes.Lay(Shapes.Request(Shapes.Polygon(720, diameter / 2 * outside), diameter * outside * width));
+        Assert.Equal(1 / Math.Sqrt(1 - ((width - 1) * (width - 1))), layout.PanelsPerMetre / 1000 * diameter, 1e-4);
+    }
+
     // Own derivation: k rows of a tile with vectors (2L, 0), (L, 2b) in a strip of width 2(b+g) + (k-1) 2b, axis along the roll: k b/(k b + g), here b = 0.7, g = 0.3.
     [Theory]
     [InlineData("cosine", 1, .7)]
@@ -56,10 +71,14 @@ public sealed class StripDensityTests
     [Theory]
     [InlineData(0.3, 1, .822512)]
     [InlineData(0.3, 2, .85236)]
+    [InlineData(0.3, 3, .86334)]
     [InlineData(0.3, 4, .86904)]
+    [InlineData(0.3, 6, .87484)]
     [InlineData(0.3, 8, .87783)]
     [InlineData(0.7, 1, .851900)]
+    [InlineData(0.7, 2, .87686)]
     [InlineData(0.7, 3, .88601)]
+    [InlineData(0.7, 4, .89077)]
     [InlineData(0.7, 6, .89563)]
     [InlineData(0.7, 8, .89821)]
     public void Filleted_dog_bones_reach_the_searched_utilisation_at_the_best_width(double waist, int rows, double utilisation)

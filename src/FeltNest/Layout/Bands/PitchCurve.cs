@@ -7,6 +7,9 @@ internal sealed class PitchCurve
 {
     // Samples of the curve, and the deepest step as a share of the loose one: between them the curve is smooth enough to be drawn straight.
     private const int Samples = 60;
+
+    // Rows enough that every row has all the neighbours it can meet; two rows alone are asked for by themselves.
+    private const int Many = 12;
     private const double Deepest = 0.3;
 
     private readonly TiltRows rows;
@@ -20,7 +23,7 @@ internal sealed class PitchCurve
         double least = Deepest * loose;
         spacing = (loose - least) / (Samples - 1);
         pitches = [.. Enumerable.Range(0, Samples).Select(i =>
-            rows.Fit(2, rows.Height + least + (i * spacing), rows.WidestPitch) is { } fit && fit.Pitch <= rows.WidestPitch ? fit.Pitch : double.PositiveInfinity)];
+            rows.Fit(Many, rows.Height + ((Many - 1) * (least + (i * spacing))), rows.WidestPitch) is { } fit && fit.Pitch <= rows.WidestPitch ? fit.Pitch : double.PositiveInfinity)];
     }
 
     /// <summary>Tilt, radians.</summary>
@@ -54,7 +57,7 @@ internal sealed class PitchCurve
         int first = Math.Max(2, 1 + (int)Math.Floor(room / loose)), last = 1 + (int)Math.Floor(room / (Deepest * loose));
         for (int count = first; count <= last; count++)
         {
-            if (Pitch(room / (count - 1)) is var pitch && !double.IsInfinity(pitch))
+            if ((count == 2 ? rows.Fit(2, width, rows.WidestPitch)?.Pitch ?? double.PositiveInfinity : Pitch(room / (count - 1))) is var pitch && !double.IsInfinity(pitch))
             {
                 yield return (count, pitch);
             }

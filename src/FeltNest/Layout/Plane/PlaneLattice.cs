@@ -1,4 +1,5 @@
 using FeltNest.Geometry;
+using FeltNest.Layout.Check;
 using FeltNest.Layout.Polish;
 using FeltNest.Layout.Rows;
 using FeltNest.Layout.Rows.Tables;
@@ -39,15 +40,30 @@ internal static class PlaneLattice
                 break;
             }
 
-            if (LayoutPolisher.Polish(model, effort.PolishSteps, effort.FirstTrust) is { } end)
+            if (LayoutPolisher.Polish(model, effort.PolishSteps, effort.FirstTrust) is { } end && parts / model.Cost(end) > best && Passes(request, model, end))
             {
-                best = Math.Max(best, parts / model.Cost(end));
+                best = parts / model.Cost(end);
             }
         }
 
         // Boxes side by side are a lattice whatever the part.
         Outline part = request.Part.Outline;
         return Math.Max(best, 1 / ((part.MaxX - part.MinX + request.GapMm) * (part.MaxY - part.MinY + request.GapMm)));
+    }
+
+    // As a layout of rows, so many that every neighbour in the plane is among them: sharp corners can deceive the polish, never the check.
+    private static bool Passes(LayoutRequest request, PoseModel model, double[] end)
+    {
+        double radius = request.Part.Outline.Points.Max(p => p.Length), pitch = model.Periods[0].X.At(end), shift = model.Periods[1].X.At(end), step = model.Periods[1].Y.At(end);
+        int rows = 2 + (int)Math.Ceiling(((2 * radius) + request.GapMm) / step);
+        double spread = model.Panels.Max(p => Math.Abs(p.Y.At(end))), half = radius + spread + 1;
+        PlacedPanel[] panels = [.. from j in Enumerable.Range(0, rows) from p in model.Panels select new PlacedPanel(
+            0, p.X.At(end) + (j * shift), half + p.Y.At(end) + (j * step), double.RadiansToDegrees(p.Angle.At(end)))];
+        double width = (2 * half) + (rows * step);
+        RollLayout layout = new(
+            [request.Part with { Arcs = null }], width, 0, request.GapMm, new LayoutRules(null, 0, RowRule.Any, false), [new LayoutBand(0, width, new LayoutRepeat(pitch, panels))],
+            new SearchRecord(1, 1, false, string.Empty, null, 0, 0, null));
+        return LayoutCheck.Verify(layout).Passed;
     }
 
     // A fixed warp angle leaves few tables; the plane is searched over all tilts whatever the rules, as turning the whole plane changes nothing.

@@ -56,7 +56,7 @@ internal sealed class TiltRows
         }
 
         double step = room / (rows - 1);
-        return (LeastPitch(step) ?? DeepPitch(step, mostPitch)) is { } found ? new RowLattice(Tilt, rows, found.Pitch, found.Shift, step) : null;
+        return (LeastPitch(rows, step) ?? DeepPitch(rows, step, mostPitch)) is { } found ? new RowLattice(Tilt, rows, found.Pitch, found.Shift, step) : null;
     }
 
     /// <summary>Fits of every row count, from the last that leaves the rows loose to the one whose step is <paramref name="deepest"/> of the loose step.</summary>
@@ -85,7 +85,7 @@ internal sealed class TiltRows
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private (double Pitch, double Shift)? LeastPitch(double step)
+    private (double Pitch, double Shift)? LeastPitch(int rows, double step)
     {
         // A sample more than the step: valleys between two samples read up to that much too high, and the polish restores what is too near.
         List<(double From, double To)> closed = steps.Above(step + steps.Grid);
@@ -121,7 +121,7 @@ internal sealed class TiltRows
                 }
             }
 
-            if (best is { } shift && !OverlapsNextButOne(shift, step, pitch))
+            if (best is { } shift && (rows < 3 || !OverlapsNextButOne(shift, step, pitch)))
             {
                 return (pitch, shift);
             }
@@ -133,10 +133,10 @@ internal sealed class TiltRows
     // Rows that reach past their neighbours meet the rows beyond too. Each row still touches the next, so the shift is an end of a closed run; the pitch is
     // looked for step by step, and every row that can be met is asked.
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private (double Pitch, double Shift)? DeepPitch(double step, double mostPitch)
+    private (double Pitch, double Shift)? DeepPitch(int rows, double step, double mostPitch)
     {
         List<(double From, double To)> closed = steps.Above(step + steps.Grid);
-        int deep = (int)(steps.Highest / step);
+        int deep = Math.Min(rows - 1, (int)(steps.Highest / step));
         double least = OwnPitch;
         foreach ((double from, double to) in closed)
         {
