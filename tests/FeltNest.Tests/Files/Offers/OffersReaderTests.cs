@@ -64,7 +64,7 @@ public sealed class OffersReaderTests : IDisposable
     [InlineData("name,felt,widthMm,lengthM,price,priceUnit,currency\n\n", "holds a line of names and nothing below it")]
     [InlineData("\n \n", "holds no lines")]
     [InlineData("name,felt,widthMm,lengthM,price,priceUnit,currency,leastWidthMm\nA,f,1480,50,1,m,EUR,1500", "line 2, leastWidthMm: 1500 is above the nominal width of 1480 mm")]
-    [InlineData("name;felt;widthMm;lengthM;price;priceUnit;currency\nA;f;1500;50,5;18.4;m;EUR", "line 2, price: '18.4' has a decimal '.' where line 2 has a decimal ','")]
+    [InlineData("name;felt;widthMm;lengthM;price;priceUnit;currency\nA;f;1500;50,5;18.4;m;EUR", "line 2, lengthM: '50,5' has a decimal ',' where line 2 has a decimal '.'")]
     [InlineData("name;felt;widthMm;lengthM;price;priceUnit;currency\nA;f;1.500,0;50;18,4;m;EUR", "line 2, widthMm: '1.500,0' has a comma: write 1250.5 without thousands")]
     public void A_bad_table_is_named_with_its_line(string text, string problem) => Refused(text, problem);
 
