@@ -9,6 +9,9 @@ namespace FeltNest.Cost.Compare;
 /// <summary>Lays one part over every width or offer and puts felt and money side by side.</summary>
 public sealed class CompareStudy
 {
+    // Savings of a thousand balls below this are rounding.
+    private const decimal Rounding = 0.000001m;
+
     private readonly CompareQuestion question;
     private readonly WidthLays lays;
     private readonly CancellationToken stop;
@@ -107,7 +110,7 @@ public sealed class CompareStudy
     {
         FeltLosses losses = question.Costs?.Losses ?? FeltLosses.None;
         losses = item.Offer is { } offer ? losses with { RollLengthM = offer.LengthM, FaultPercent = offer.FaultPercent ?? losses.FaultPercent } : losses;
-        FeltAccount account = FeltAccount.Of(plan, losses, item.Offer?.MassPerAreaGsm ?? question.Lay.Part.MassPerAreaGsm);
+        FeltAccount account = FeltAccount.Of(plan, losses, item.Offer?.MassPerAreaGsm ?? question.Costs?.MassPerAreaGsm ?? question.Lay.Part.MassPerAreaGsm);
         return (account, PriceOf(question, item) is { } price ? CostSheet.Of(account, price, CostsOf(question)) : null);
     }
 
@@ -123,7 +126,7 @@ public sealed class CompareStudy
         int panels = (int)Math.Round(most.PanelsPerMetre * repeat.LengthMm / 1000);
         CutBand band = new(repeat.LengthMm, panels, panels * die.Parts[0].AreaMm2, item.WidthMm - die.Trims.TotalMm, repeat.Strike?.Places.Count ?? 1);
         (FeltAccount felt, CostSheet? cost) = Priced(item, new LayPlan(item.WidthMm, die.Trims.TotalMm, item.WidthMm - most.LeastWidthMm, die.Rules.Plies.Count, [band]));
-        decimal? saved = cost?.Total - sheet?.Total, after = saved > 0 && question.Costs?.Die is { } made ? made.Price / saved : null;
+        decimal? saved = cost?.Total - sheet?.Total, after = saved > Rounding && question.Costs?.Die is { } made ? made.Price / saved : null;
         return new KeptDieRow(most.Rows, most.PanelsPerMetre, felt.PerThousandBalls.SquareMetres, cost?.Total, after);
     }
 

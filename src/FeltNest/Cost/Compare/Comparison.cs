@@ -8,7 +8,7 @@ namespace FeltNest.Cost.Compare;
 /// <param name="Rows">Answers in the order of the cases.</param>
 /// <param name="Unanswered">Cases without a lay, with the reason.</param>
 /// <param name="Sweep">Waste of parallel rows over the width, for the chart; empty where the rules are not those of parallel rows.</param>
-/// <param name="Crossovers">Widths at which a die designed anew changes its number of rows.</param>
+/// <param name="Crossovers">Widths at which a die designed anew changes its number of rows; found for a scan alone.</param>
 /// <param name="Die">The die whose drop widths are given: the kept one, or that of the best row; null where that has several bands.</param>
 /// <param name="DropWidths">Least widths of its rows, fewest first.</param>
 /// <param name="BreakEvens">Break-even prices of every two offers.</param>

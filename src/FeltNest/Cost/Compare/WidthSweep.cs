@@ -10,7 +10,7 @@ internal static class WidthSweep
     private const int Places = 80;
     private const double Beyond = 0.04;
 
-    /// <summary>The curve and its crossovers; for a scan the rows themselves.</summary>
+    /// <summary>The curve; for a scan the rows themselves, with the widths at which their number changes.</summary>
     public static (IReadOnlyList<SweepPoint> Sweep, IReadOnlyList<Crossover> Crossovers) Of(CompareQuestion question, WidthLays lays, IReadOnlyList<CompareRow> rows, CancellationToken stop)
     {
         if (question.Scan)
@@ -36,6 +36,6 @@ internal static class WidthSweep
             }
         }
 
-        return (sweep, stop.IsCancellationRequested ? [] : scan.Crossovers([.. sweep.Select(p => (p.WidthMm, p.Rows))]));
+        return (sweep, []);
     }
 }

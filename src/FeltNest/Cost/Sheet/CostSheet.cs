@@ -53,7 +53,7 @@ public sealed record CostSheet(string Currency, FeltPrice Price, IReadOnlyList<C
             new(14, "labour and machine", account.StrikesPerThousandBalls, "strikes", labour),
             new(15, "die", account.StrikesPerThousandBalls, "strikes", die),
             new(16, "cutting board", account.StrikesPerThousandBalls, "strikes", board),
-            new(17, "handling, racking, inspection", null, string.Empty, handling),
+            new(17, "handling and inspection", null, string.Empty, handling),
             new(18, "overhead", null, string.Empty, overhead),
             new(19, "total", null, string.Empty, material + conversion + (overhead ?? 0)),
         ];

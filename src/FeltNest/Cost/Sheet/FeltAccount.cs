@@ -38,19 +38,20 @@ public sealed record FeltAccount(
         double cut = 0, panelArea = 0, strikes = 0, cutArea = 0, remnantArea = 0, longest = 0, repeats = 0, left = 0;
         foreach (CutBand band in plan.Bands)
         {
-            // A die that cuts part of a repeat cannot also cut several.
-            int together = band.StrikesPerRepeat > 1 ? 1 : losses.RepeatsPerStrike;
+            // A lay that says how its die cuts a repeat is cut so.
+            int most = losses.MostPanelsPerStrike ?? band.Panels, together = band.StrikesPerRepeat > 1 ? 1 : Math.Max(1, most / band.Panels);
+            int strikesPerStep = band.StrikesPerRepeat > 1 ? band.StrikesPerRepeat : (band.Panels + most - 1) / most;
             double step = band.RepeatMm * together, steps = whole ? Math.Floor((clear / step) + Slack) : clear / step;
             if (steps < 1 && whole)
             {
                 throw new NoAnswerException(FormattableString.Invariant(
-                    $"a roll of {losses.RollLengthM:0.###} m less {ends:0.#} mm at its ends is shorter than one strike of {step:0.#} mm: use a longer roll or fewer repeats a strike"));
+                    $"a roll of {losses.RollLengthM:0.###} m less {ends:0.#} mm at its ends is shorter than one strike of {step:0.#} mm: use a longer roll or fewer panels a strike"));
             }
 
             (repeats, left) = band == plan.Bands[0] ? (steps * together, clear - (steps * step)) : (repeats, left);
             cut += steps * together * band.Panels;
             panelArea += steps * together * band.PanelAreaMm2;
-            strikes += steps * band.StrikesPerRepeat;
+            strikes += steps * strikesPerStep;
             cutArea += steps * step * band.HeightMm;
             remnantArea += (clear - (steps * step)) * band.HeightMm;
             longest = Math.Max(longest, steps * step);

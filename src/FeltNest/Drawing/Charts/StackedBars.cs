@@ -11,7 +11,7 @@ namespace FeltNest.Drawing.Charts;
 internal sealed record StackedBars(string Title, IReadOnlyList<(string Name, Colour Colour)> Parts, IReadOnlyList<(string Name, IReadOnlyList<double> Values, string Sum)> Bars)
 {
     // Room for the title, one line of the key, names and sums, and the greatest height of a bar with its gap, mm.
-    private const double TitleRoom = 8, KeyStep = 4.5, NameRoom = 46, SumRoom = 26, MostStep = 8, Swatch = 2.6;
+    private const double TitleRoom = 8, KeyStep = 4.5, NameRoom = 46, SumRoom = 26, MostStep = 11, Swatch = 2.6;
 
     /// <summary>The marks of the chart in a rectangle of the sheet.</summary>
     public IEnumerable<Mark> Draw(Box frame)

@@ -40,7 +40,7 @@ public static class CompareSheet
     private static MarkedCurve Waste(Comparison comparison)
     {
         IEnumerable<CompareRow> named = comparison.Question.Scan ? comparison.Ranking.Take(1) : comparison.Ranking.Take(MostNames);
-        string curve = comparison.Sweep.Count > 1 ? "line: parallel rows, a die designed for each width" : string.Empty;
+        string curve = comparison.Sweep.Count > 1 ? FormattableString.Invariant($"line: parallel rows, a die designed for each width, edge {comparison.Question.Lay.Trims.TotalMm / 2:0.#} mm") : string.Empty;
         string lines = comparison.Crossovers.Count > 0 ? "; dashed: number of rows changes" : string.Empty;
         return new MarkedCurve(
             "Waste of the lay, % of the full width", $"width the lay is planned on, mm{(curve.Length > 0 ? $"   ({curve}{lines})" : string.Empty)}",

@@ -20,12 +20,18 @@ public static class CostsReader
         JsonFields top = JsonFields.Top(
             path, root, "schema", "name", "currency", "rates", "roll", "felt", "recovery", "strike", "die", "setUp", "handlingPerThousandBalls", "overheadPercent");
         string currency = Currency(top);
-        JsonFields? felt = Optional(top, "felt", "price", "priceUnit", "currency"), strike = Optional(top, "strike", "price", "boardPrice", "repeats");
+        JsonFields? felt = Optional(top, "felt", "price", "priceUnit", "currency", "massPerAreaGsm"), strike = Optional(top, "strike", "price", "boardPrice", "mostPanels");
         JsonFields? recovery = Optional(top, "recovery", "pricePerKg"), die = Optional(top, "die", "price", "lifeStrikes", "reRules", "reRulePrice");
         JsonFields? setUp = Optional(top, "setUp", "hours", "ratePerHour", "batchThousandBalls");
+        if (die is not null && strike is null)
+        {
+            throw top.Fault("strike", "is missing: a die is worn by strikes, so strike.mostPanels is wanted");
+        }
+
         return new CostInputs(
             top.Text("name"), currency, Rates(top, currency), Losses(top.Object("roll", "lengthM", "endLossMm", "faultPercent", "rejectPercent", "unpairedPercent"), strike),
             felt is null ? null : new FeltPrice(Decimal(felt, "price", 0.0001m, MostMoney), Unit(felt), felt.Has("currency") ? Currency(felt) : currency),
+            felt is null || !felt.Has("massPerAreaGsm") ? null : (double)Decimal(felt, "massPerAreaGsm", 50, 3000),
             recovery is null ? null : Decimal(recovery, "pricePerKg", 0, MostMoney),
             strike is null || !strike.Has("price") ? null : Decimal(strike, "price", 0, MostMoney),
             die is null ? null : new DieCost(
@@ -40,7 +46,7 @@ public static class CostsReader
     private static FeltLosses Losses(JsonFields roll, JsonFields? strike) => new(
         (double)Decimal(roll, "lengthM", 0.1m, 100_000), (double)Decimal(roll, "endLossMm", 0, 100_000), (double)Decimal(roll, "faultPercent", 0, 90),
         (double)Decimal(roll, "rejectPercent", 0, 90), roll.Has("unpairedPercent") ? (double)Decimal(roll, "unpairedPercent", 0, 90) : 0,
-        strike is not null && strike.Has("repeats") ? Whole(strike, "repeats", 1, 1000) : 1);
+        strike is null ? null : Whole(strike, "mostPanels", 1, 10_000));
 
     private static CurrencyRate[] Rates(JsonFields top, string own)
     {

@@ -41,13 +41,13 @@ public static class CompareReport
         string money = comparison.Best.Sheet?.Currency ?? string.Empty;
         string head = string.Create(CultureInfo.InvariantCulture, $"{Short(comparison.Question.Lay.Part.Name, 40)}: felt bought per thousand good balls, gap {comparison.Question.Lay.GapMm:0.###} mm");
         text.Append(head).Append('\n').Append('-', head.Length).Append('\n');
-        text.Append("    name                    width     cuts  waste        felt per 1000      cost\n");
-        text.Append($"                               mm    per m      %       m      m2      kg{Short(money, 8),10}\n");
+        text.Append("    name                 width     cuts  waste        felt per 1000      cost\n");
+        text.Append($"                            mm    per m      %       m      m2      kg{Short(money, 8),10}\n");
         foreach (CompareRow row in comparison.Ranking.Take(MostRows))
         {
             text.Append(string.Create(
                 CultureInfo.InvariantCulture,
-                $"{row.Rank,3} {Short(row.Case.Name, 20),-20}{row.Case.WidthMm,9:0.##}{row.Yield.PanelsPerMetre,9:0.00}{row.Yield.WastePercent,7:0.00}{row.Account.PerThousandBalls.Metres,8:0.00}{row.Account.PerThousandBalls.SquareMetres,8:0.00}{row.Account.PerThousandBalls.Kilograms,8:0.00}{row.Total,10:0.00}").TrimEnd());
+                $"{row.Rank,3} {Short(row.Case.Name, 18),-18}{row.Case.WidthMm,8:0.##}{row.Yield.PanelsPerMetre,9:0.00}{row.Yield.WastePercent,7:0.00}{row.Account.PerThousandBalls.Metres,8:0.00}{row.Account.PerThousandBalls.SquareMetres,8:0.00}{row.Account.PerThousandBalls.Kilograms,8:0.00}{row.Total,10:0.00}").TrimEnd());
             text.Append('\n');
         }
 
@@ -151,6 +151,7 @@ public static class CompareReport
         if (comparison.Values.Count > 0)
         {
             table.Heading($"What a millimetre is worth on {comparison.Best.Case.Name}, a million good balls");
+            table.Note("Laid again with it: steps of whole rows, strikes and remnants are in it.");
             foreach (LengthValue value in comparison.Values)
             {
                 table.Note(string.Create(

@@ -10,7 +10,7 @@ public static class ConstructedExample
     public static LayPlan Plan { get; } = new(1520, 30, 0, 1, [new CutBand(175, 34, 34 * 6500, 1490, 1)]);
 
     /// <summary>300 mm lost at each end, 1.5 % faults, 0.5 % rejects.</summary>
-    public static FeltLosses Losses { get; } = new(50, 300, 1.5, 0.5, 0, 1);
+    public static FeltLosses Losses { get; } = new(50, 300, 1.5, 0.5, 0, null);
 
     /// <summary>14.00 a metre.</summary>
     public static FeltPrice Price { get; } = new(14m, PriceUnit.Metre, "XTS");

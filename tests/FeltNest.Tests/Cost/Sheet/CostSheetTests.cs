@@ -21,7 +21,7 @@ public sealed class CostSheetTests
         Assert.Equal(152.72m, Math.Round(Sheet.Total, 2));
         Assert.Equal(2.477, Sheet.Lines[10].Quantity!.Value, 0.0005);
         Assert.Equal(60.02, Sheet.Lines[13].Quantity!.Value, 0.005);
-        Assert.Equal(["cutting board", "handling, racking, inspection", "overhead"], Sheet.NotCounted);
+        Assert.Equal(["cutting board", "handling and inspection", "overhead"], Sheet.NotCounted);
     }
 
     [Fact]

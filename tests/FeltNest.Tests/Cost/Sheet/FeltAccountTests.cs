@@ -63,7 +63,7 @@ public sealed class FeltAccountTests
     public void Gross_is_net_over_the_product_of_all_yields(double length, double end, double fault, double reject, double unpaired)
     {
         // Lay on the usable width x width x length kept x shares kept: multiplied up here, added up there.
-        FeltAccount account = FeltAccount.Of(ConstructedExample.Plan, new FeltLosses(length, end, fault, reject, unpaired, 1), 780);
+        FeltAccount account = FeltAccount.Of(ConstructedExample.Plan, new FeltLosses(length, end, fault, reject, unpaired, null), 780);
         double lay = 34 * 6500.0 / (1490 * 175), width = 1490.0 / 1520, kept = account.Repeats!.Value * 0.175 / length;
         double product = lay * width * kept * (1 - (fault / 100)) * (1 - (reject / 100)) * (1 - (unpaired / 100));
 
@@ -79,7 +79,7 @@ public sealed class FeltAccountTests
         // slant ends, 38 x 2 x 5/8 = 47.5 sq in; the 30 x 96 in sheet is inferred from the offcuts. A square inch is 645.16 mm2.
         const double inch = 25.4, square = inch * inch;
         LayPlan plan = new(30 * inch, 0, 1.5 * inch, 1, [new CutBand(2.5 * inch, 7, 70 * square, 30 * inch, 1)]);
-        FeltAccount account = FeltAccount.Of(plan, new FeltLosses(96 * inch / 1000, 0, 0, 0, 0, 1), null);
+        FeltAccount account = FeltAccount.Of(plan, new FeltLosses(96 * inch / 1000, 0, 0, 0, 0, null), null);
         FeltShares s = account.Shares;
         const double sheet = 30 * 96;
 
@@ -104,12 +104,24 @@ public sealed class FeltAccountTests
     [Fact]
     public void Whole_strikes_of_several_repeats_leave_a_longer_remnant()
     {
-        // 49.4 m clear; five repeats are 875 mm: 56 strikes, 49.0 m, 400 mm left; by hand.
-        FeltAccount account = FeltAccount.Of(ConstructedExample.Plan, ConstructedExample.Losses with { RepeatsPerStrike = 5 }, 780);
+        // 49.4 m clear; at most 200 panels are five repeats, 875 mm: 56 strikes, 49.0 m, 400 mm left; by hand.
+        FeltAccount account = FeltAccount.Of(ConstructedExample.Plan, ConstructedExample.Losses with { MostPanelsPerStrike = 200 }, 780);
 
         Assert.Equal(280, account.Repeats);
         Assert.Equal(400, account.RemnantMm, 1e-6);
         Assert.Equal(170, account.PanelsPerStrike, 1e-9);
+    }
+
+    [Fact]
+    public void A_die_for_less_than_a_repeat_strikes_it_several_times()
+    {
+        // 34 panels at most 10 a strike are 4 strikes a repeat; nothing else changes.
+        FeltAccount whole = FeltAccount.Of(ConstructedExample.Plan, ConstructedExample.Losses, 780);
+        FeltAccount account = FeltAccount.Of(ConstructedExample.Plan, ConstructedExample.Losses with { MostPanelsPerStrike = 10 }, 780);
+
+        Assert.Equal(4 * whole.StrikesPerThousandBalls, account.StrikesPerThousandBalls, 1e-9);
+        Assert.Equal(8.5, account.PanelsPerStrike, 1e-9);
+        Assert.Equal(whole.Shares, account.Shares);
     }
 
     [Fact]

@@ -20,10 +20,11 @@ public sealed class CostsReaderTests : IDisposable
         CostInputs costs = CostsReader.Read(RepositoryFile.PathOf("shapes", "demo", "costs.json"));
 
         Assert.Equal(("EUR", 0.30m, 0.12m, 0.01m, 3.5m, 12m), (costs.Currency, costs.RecoveryPerKg, costs.PerStrike, costs.BoardPerStrike, costs.HandlingPerThousandBalls, costs.OverheadPercent));
-        Assert.Equal(new FeltLosses(50, 300, 1.5, 0.5, 0.2, 4), costs.Losses);
+        Assert.Equal(new FeltLosses(50, 300, 1.5, 0.5, 0.2, 60), costs.Losses);
         Assert.Equal(new DieCost(1900, 60_000, 2, 700), costs.Die);
         Assert.Equal(new SetUpCost(1.5m, 38, 50), costs.SetUp);
         Assert.Equal(new FeltPrice(12.0m, PriceUnit.SquareMetre, "EUR"), costs.Felt);
+        Assert.Equal(800, costs.MassPerAreaGsm);
         Assert.Equal(0.90m, costs.RateOf("USD"));
     }
 
@@ -33,7 +34,7 @@ public sealed class CostsReaderTests : IDisposable
         CostInputs costs = Read(Sound);
 
         Assert.Equal((null, null, null, null, null, null), (costs.Felt, costs.RecoveryPerKg, costs.PerStrike, costs.Die, costs.SetUp, costs.OverheadPercent));
-        Assert.Equal(new FeltLosses(50, 300, 1.5, 0.5, 0, 1), costs.Losses);
+        Assert.Equal(new FeltLosses(50, 300, 1.5, 0.5, 0, null), costs.Losses);
     }
 
     [Theory]
@@ -45,8 +46,10 @@ public sealed class CostsReaderTests : IDisposable
     [InlineData("\"name\": \"n\"", "\"name\": \"n\", \"felt\": { \"price\": 3 }", "felt.priceUnit: is missing")]
     [InlineData("\"name\": \"n\"", "\"name\": \"n\", \"felt\": { \"price\": 3, \"priceUnit\": \"yd\" }", "felt.priceUnit: 'yd' is not allowed: m, m2, kg")]
     [InlineData("\"name\": \"n\"", "\"name\": \"n\", \"rates\": [ { \"currency\": \"EUR\", \"rate\": 1 } ]", "rates[0].currency: EUR is the sheet's own currency")]
-    [InlineData("\"name\": \"n\"", "\"name\": \"n\", \"die\": { \"price\": 900, \"lifeStrikes\": 50000, \"reRules\": 2 }", "die.reRulePrice: is missing")]
-    [InlineData("\"name\": \"n\"", "\"name\": \"n\", \"strike\": { \"repeats\": 0 }", "strike.repeats: 0 is outside 1 to 1000")]
+    [InlineData("\"name\": \"n\"", "\"name\": \"n\", \"die\": { \"price\": 900, \"lifeStrikes\": 50000, \"reRules\": 2 }, \"strike\": { \"mostPanels\": 9 }", "die.reRulePrice: is missing")]
+    [InlineData("\"name\": \"n\"", "\"name\": \"n\", \"strike\": { \"mostPanels\": 0 }", "strike.mostPanels: 0 is outside 1 to 10000")]
+    [InlineData("\"name\": \"n\"", "\"name\": \"n\", \"strike\": { \"price\": 1 }", "strike.mostPanels: is missing")]
+    [InlineData("\"name\": \"n\"", "\"name\": \"n\", \"die\": { \"price\": 900, \"lifeStrikes\": 50000 }", "strike: is missing: a die is worn by strikes")]
     [InlineData("\"name\": \"n\"", "\"name\": \"n\", \"overheadPercent\": 1e40", "overheadPercent: 1E+40 is outside 0 to 1000")]
     [InlineData("costs/1", "costs/2", "schema: 'feltnest/costs/2' cannot be used here")]
     public void A_bad_field_is_named_with_its_value(string part, string instead, string problem)
