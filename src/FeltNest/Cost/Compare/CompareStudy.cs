@@ -83,7 +83,7 @@ public sealed class CompareStudy
         (IReadOnlyList<SweepPoint> sweep, IReadOnlyList<Crossover> crossovers) = WidthSweep.Of(question, lays, ranked, stop);
         IReadOnlyList<LengthValue> values = stop.IsCancellationRequested ? [] : Values(best);
         return new Comparison(
-            question, ranked, unanswered, sweep, crossovers, die, die is null ? [] : KeptDie.Widths(die, Widest * 1.1), BreakEvens(ranked), stop.IsCancellationRequested ? [] : values,
+            question, ranked, unanswered, sweep, crossovers, die, die is null ? [] : KeptDie.Widths(die, Widest * 1.1), BreakEvens(ranked), stop.IsCancellationRequested ? [] : values, Flips(ranked),
             stop.IsCancellationRequested);
     }
 
@@ -106,12 +106,15 @@ public sealed class CompareStudy
         return new CompareRow(item, 0, layout, YieldAccount.Of(layout), account, sheet, nominal, Kept(item, sheet));
     }
 
-    private (FeltAccount Account, CostSheet? Sheet) Priced(CompareCase item, LayPlan plan)
+    private (FeltAccount Account, CostSheet? Sheet) Priced(CompareCase item, LayPlan plan) => Priced(item, plan, question.Costs, null);
+
+    private (FeltAccount Account, CostSheet? Sheet) Priced(CompareCase item, LayPlan plan, CostInputs? costs, double? faultPercent)
     {
-        FeltLosses losses = question.Costs?.Losses ?? FeltLosses.None;
+        FeltLosses losses = costs?.Losses ?? FeltLosses.None;
         losses = item.Offer is { } offer ? losses with { RollLengthM = offer.LengthM, FaultPercent = offer.FaultPercent ?? losses.FaultPercent } : losses;
-        FeltAccount account = FeltAccount.Of(plan, losses, item.Offer?.MassPerAreaGsm ?? question.Costs?.MassPerAreaGsm ?? question.Lay.Part.MassPerAreaGsm);
-        return (account, PriceOf(question, item) is { } price ? CostSheet.Of(account, price, CostsOf(question)) : null);
+        losses = faultPercent is { } other ? losses with { FaultPercent = other } : losses;
+        FeltAccount account = FeltAccount.Of(plan, losses, item.Offer?.MassPerAreaGsm ?? costs?.MassPerAreaGsm ?? question.Lay.Part.MassPerAreaGsm);
+        return (account, PriceOf(question, item) is { } price ? CostSheet.Of(account, price, costs ?? CostsOf(question)) : null);
     }
 
     private KeptDieRow? Kept(CompareCase item, CostSheet? sheet)
@@ -128,6 +131,17 @@ public sealed class CompareStudy
         (FeltAccount felt, CostSheet? cost) = Priced(item, new LayPlan(item.WidthMm, die.Trims.TotalMm, item.WidthMm - most.LeastWidthMm, die.Rules.Plies.Count, [band]));
         decimal? saved = cost?.Total - sheet?.Total, after = saved > Rounding && question.Costs?.Die is { } made ? made.Price / saved : null;
         return new KeptDieRow(most.Rows, most.PanelsPerMetre, felt.PerThousandBalls.SquareMetres, cost?.Total, after);
+    }
+
+    private IReadOnlyList<RankFlip> Flips(CompareRow[] rows)
+    {
+        if (question.Costs is null || question.Scan || Array.Exists(rows, r => r.Sheet is null))
+        {
+            return [];
+        }
+
+        Dictionary<CompareRow, LayPlan> plans = rows.ToDictionary(r => r, r => LayPlan.Of(r.Layout));
+        return RankFlips.Of(question, rows, (row, costs, faults) => Priced(row.Case, plans[row], costs, faults).Sheet!.Total);
     }
 
     private static CompareRow[] Ranked(List<CompareRow> rows)

@@ -13,10 +13,11 @@ namespace FeltNest.Cost.Compare;
 /// <param name="DropWidths">Least widths of its rows, fewest first.</param>
 /// <param name="BreakEvens">Break-even prices of every two offers.</param>
 /// <param name="Values">What a millimetre is worth on the best row.</param>
+/// <param name="Flips">Values of single assumptions at which another row becomes the cheapest; empty without costs.</param>
 /// <param name="CutShort">True where cases are missing because the work was ended early.</param>
 public sealed record Comparison(
     CompareQuestion Question, IReadOnlyList<CompareRow> Rows, IReadOnlyList<(string Name, string Reason)> Unanswered, IReadOnlyList<SweepPoint> Sweep, IReadOnlyList<Crossover> Crossovers,
-    RollLayout? Die, IReadOnlyList<DropWidth> DropWidths, IReadOnlyList<BreakEven> BreakEvens, IReadOnlyList<LengthValue> Values, bool CutShort)
+    RollLayout? Die, IReadOnlyList<DropWidth> DropWidths, IReadOnlyList<BreakEven> BreakEvens, IReadOnlyList<LengthValue> Values, IReadOnlyList<RankFlip> Flips, bool CutShort)
 {
     /// <summary>Rows, best first.</summary>
     public IReadOnlyList<CompareRow> Ranking => [.. Rows.OrderBy(r => r.Rank)];

@@ -18,7 +18,7 @@ internal sealed record StackedBars(string Title, IReadOnlyList<(string Name, Col
     {
         (string Name, Colour Colour, double X, int Row)[] key = Key(frame);
         double keyRoom = (key.Max(k => k.Row) + 1) * KeyStep, left = frame.MinX + NameRoom, top = frame.MaxY - TitleRoom;
-        double scale = (frame.MaxX - SumRoom - left) / Bars.Max(b => b.Values.Sum()), step = Math.Min(MostStep, (top - frame.MinY - keyRoom - 1) / Bars.Count), thick = 0.7 * step;
+        double scale = (frame.MaxX - SumRoom - left) / Bars.Max(b => b.Values.Sum()), step = Math.Min(MostStep, (top - frame.MinY - keyRoom - 2) / Bars.Count), thick = 0.7 * step;
         yield return new TextMark(Title, new Point2(frame.MinX, frame.MaxY - Ink.Label), Ink.Label, Ink.Dark);
         for (int i = 0; i < Bars.Count; i++)
         {

@@ -39,6 +39,8 @@ public static class CompareWriter
                 .Text("change", value.Change)
                 .Number("squareMetresPerMillionBalls", value.SquareMetresPerMillionBalls)
                 .Number("costPerMillionBalls", Money(value.MoneyPerMillionBalls)))
+            .Objects("flips", comparison.Flips, (item, flip) => item
+                .Text("assumption", flip.Assumption).Number("now", flip.Now).Number("at", flip.At).Text("best", flip.Best))
             .Objects("sweep", comparison.Sweep, (item, point) => item.Number("widthMm", point.WidthMm).Number("rows", point.Rows).Number("wastePercent", point.WastePercent));
         return json.Finish();
     }

@@ -32,6 +32,19 @@ public static class CompareReport
         }
 
         Offers(table, comparison);
+        if (comparison.Flips.Count > 0)
+        {
+            table.Heading("What would make another one the cheapest (one figure changed at a time)");
+            foreach (RankFlip flip in comparison.Flips)
+            {
+                table.Note(string.Create(CultureInfo.InvariantCulture, $"{flip.Assumption}: {flip.Best} from {flip.At:0.###} (now {flip.Now:0.###})."));
+            }
+        }
+        else if (comparison.HasCosts && comparison.Question is { Scan: false, Costs: not null } && comparison.Rows.Count > 1)
+        {
+            table.Note("No single figure of the costs file, up to 20 %, 2 m or ten times its value, makes another one the cheapest.");
+        }
+
         Widths(table, comparison);
         return text.Append('\n').Append(table).ToString();
     }

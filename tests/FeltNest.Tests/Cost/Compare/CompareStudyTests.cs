@@ -57,6 +57,18 @@ public sealed class CompareStudyTests
     }
 
     [Fact]
+    public void The_figure_that_makes_another_one_the_cheapest_is_found_where_the_totals_meet()
+    {
+        // A: 33.337 m at 3 are 100.01; B: 50.006 m at 2.2 are 110.01; faults f of A alone divide its felt by 1 - f: equal at f = 1/11, 9.0909 %.
+        CompareCase[] cases = [CompareCase.Of(Offer("A", 150, 3m), 0), CompareCase.Of(Offer("B", 100, 2.2m), 0)];
+        Comparison comparison = Compare(Costs with { Die = null }, cases);
+
+        RankFlip flip = Assert.Single(comparison.Flips);
+        Assert.Equal(("faults of A alone, %", 0d, "B"), (flip.Assumption, flip.Now, flip.Best));
+        Assert.Equal(100.0 / 11, flip.At, 1e-4);
+    }
+
+    [Fact]
     public void Currencies_are_not_mixed_without_a_rate()
     {
         FeltOffer foreign = Offer("B", 100, 5m) with { Price = new FeltPrice(5m, PriceUnit.Metre, "XXX") };
