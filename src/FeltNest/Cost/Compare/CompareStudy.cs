@@ -1,3 +1,4 @@
+using FeltNest.Cost.Compare.Findings;
 using FeltNest.Cost.Offers;
 using FeltNest.Cost.Sheet;
 using FeltNest.Layout;

@@ -1,3 +1,4 @@
+using FeltNest.Cost.Compare.Findings;
 using FeltNest.Layout;
 using FeltNest.Layout.Scan;
 

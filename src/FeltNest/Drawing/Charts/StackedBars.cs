@@ -4,7 +4,7 @@ using FeltNest.Geometry;
 
 namespace FeltNest.Drawing.Charts;
 
-/// <summary>Lying bars of parts, all from zero on one scale, each with its name before it and its sum behind it, and a key below.</summary>
+/// <summary>Lying bars of parts, all from zero on one scale, each with its name before it and its sum behind it, and a key below of the parts that are there.</summary>
 /// <param name="Title">Title with the unit.</param>
 /// <param name="Parts">Names and colours of the parts.</param>
 /// <param name="Bars">Name, values of the parts, and the sum in words.</param>
@@ -52,7 +52,7 @@ internal sealed record StackedBars(string Title, IReadOnlyList<(string Name, Col
         List<(string Name, Colour Colour, double X, int Row)> key = [];
         double x = frame.MinX + NameRoom;
         int row = 0;
-        foreach ((string name, Colour colour) in Parts)
+        foreach ((string name, Colour colour) in Parts.Where((_, i) => Bars.Any(bar => bar.Values[i] > 0)))
         {
             double width = Swatch + 1.2 + StrokeFont.Width(name, Ink.Note);
             if (x + width > frame.MaxX && x > frame.MinX + NameRoom)

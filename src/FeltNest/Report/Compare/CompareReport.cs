@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using FeltNest.Cost.Compare;
+using FeltNest.Cost.Compare.Findings;
 using FeltNest.Cost.Offers;
 using FeltNest.Cost.Sheet;
 using FeltNest.Layout.Scan;
@@ -94,7 +95,7 @@ public static class CompareReport
         FeltLosses? losses = comparison.Question.Costs?.Losses;
         string felt = comparison.Best.Case.Offer is { } ? "Planned on the guaranteed width; an offer's own length and faults count. " : string.Empty;
         return felt + (losses is null
-            ? "No --costs file: roll ends, rejects and unpaired panels are not counted."
+            ? "No --costs file: roll ends, rejects and unpaired panels are not counted, faults only where an offer states them."
             : FormattableString.Invariant($"Counted: {losses.EndLossMm:0.#} mm at each roll end, rejects {losses.RejectPercent:0.##} %, unpaired {losses.UnpairedPercent:0.##} %."));
     }
 

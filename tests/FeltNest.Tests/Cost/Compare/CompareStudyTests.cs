@@ -1,4 +1,5 @@
 using FeltNest.Cost.Compare;
+using FeltNest.Cost.Compare.Findings;
 using FeltNest.Cost.Offers;
 using FeltNest.Cost.Sheet;
 using FeltNest.Geometry;

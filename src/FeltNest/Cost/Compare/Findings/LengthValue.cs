@@ -1,4 +1,4 @@
-namespace FeltNest.Cost.Compare;
+namespace FeltNest.Cost.Compare.Findings;
 
 /// <summary>What a millimetre is worth on the best row, laid anew.</summary>
 /// <param name="Change">What is changed, in words.</param>

@@ -1,6 +1,6 @@
 using FeltNest.Cost.Sheet;
 
-namespace FeltNest.Cost.Compare;
+namespace FeltNest.Cost.Compare.Findings;
 
 /// <summary>Looks for the values of single assumptions, all others as they are, at which another row becomes the cheapest. The lays stay as they are.</summary>
 internal static class RankFlips

@@ -1,6 +1,6 @@
 using FeltNest.Cost.Offers;
 
-namespace FeltNest.Cost.Compare;
+namespace FeltNest.Cost.Compare.Findings;
 
 /// <summary>The price at which one offer costs as much per thousand balls as another.</summary>
 /// <param name="Offer">The offer whose price is moved.</param>
