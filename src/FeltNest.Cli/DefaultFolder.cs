@@ -27,9 +27,25 @@ internal static class DefaultFolder
     /// <summary>Folder of the seam families side by side.</summary>
     public static string OfSeams(string input, LayoutRequest request, LayoutRequest usual, double? seconds) => OfRoll($"{NameOf(input)}-seams", request, usual, seconds);
 
+    /// <summary>Folder of a comparison: what is compared, the files it takes in, and the lay as for a layout.</summary>
+    public static string OfCompare(string input, string compared, string? costs, string? kept, LayoutRequest request, LayoutRequest usual, double? seconds)
+    {
+        string files = (costs is null ? string.Empty : $"-{NameOf(costs)}") + (kept is null ? string.Empty : $"-die-{NameOf(kept)}");
+        return OfRoll($"{NameOf(input)}-compare-{compared}{files}", request, usual, seconds);
+    }
+
+    /// <summary>Word for a list of widths or a range.</summary>
+    public static string WidthsWord(IReadOnlyList<double> widths, bool range) => range
+        ? Word("w", widths[0]) + Word("to", widths[^1]) + (widths.Count > 1 ? Word("by", Math.Round(widths[1] - widths[0], 9)) : string.Empty)
+        : Word("w", widths[0]) + string.Concat(widths.Skip(1).Select(w => Word("_", w)));
+
+    /// <summary>Name of an input file without folder and ending.</summary>
+    public static string FileWord(string input) => NameOf(input);
+
     private static string OfRoll(string name, LayoutRequest request, LayoutRequest usual, double? seconds)
     {
-        List<string> words = [name, Word("w", request.RollWidthMm), Word("g", request.GapMm)];
+        List<string> words = request.RollWidthMm > 0 ? [name, Word("w", request.RollWidthMm)] : [name];
+        words.Add(Word("g", request.GapMm));
         LayoutRules rules = request.Rules;
         AddIf(request.Trims != usual.Trims, Word("e", request.Trims.LowerMm) + (request.Trims.AreEqual ? string.Empty : Word("to", request.Trims.UpperMm)));
         AddIf(rules.WarpAngleDeg != usual.Rules.WarpAngleDeg, rules.WarpAngleDeg is { } angle ? Word("a", angle) : "free");

@@ -16,6 +16,12 @@ internal sealed class HelpWithExamples(HelpAction inner) : SynchronousCommandLin
             "feltnest layout shapes/balls/type-2.json --width 54in --gap 4 --edge 15mm",
             "feltnest layout shapes/outlines/dog-bone.json --width 137cm --rows alternate --effort 20",
         ],
+        ["compare"] =
+        [
+            "feltnest compare shapes/balls/type-2.json --offers shapes/demo/offers.csv --costs shapes/demo/costs.json",
+            "feltnest compare shapes/balls/type-2.json --width-range 1300:1600:5 --costs shapes/demo/costs.json",
+            "feltnest compare shapes/outlines/dog-bone.json --widths 1370,54in,1.5m --keep-die output/today/layout.json",
+        ],
         ["check"] = ["feltnest check output/type-2-w1500-g4/layout.json"],
     };
 

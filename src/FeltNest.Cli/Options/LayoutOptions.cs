@@ -88,7 +88,8 @@ internal sealed class LayoutOptions
     /// <param name="command">The command.</param>
     /// <param name="usualWidthMm">Width taken when none is given; null asks for one.</param>
     /// <param name="usualEffort">Effort taken when none is given.</param>
-    public LayoutOptions(Command command, double? usualWidthMm = null, int usualEffort = 5)
+    /// <param name="takesWidth">False for a command that has its own way of saying widths.</param>
+    public LayoutOptions(Command command, double? usualWidthMm = null, int usualEffort = 5, bool takesWidth = true)
     {
         this.usualEffort = usualEffort;
         effort.DefaultValueFactory = _ => usualEffort;
@@ -98,7 +99,7 @@ internal sealed class LayoutOptions
             width.DefaultValueFactory = _ => usual;
         }
 
-        all = [width, gap, edge, warpAngle, warpTolerance, rows, oneWay, effort, seconds, seed];
+        all = [.. takesWidth ? [width] : Array.Empty<Option>(), gap, edge, warpAngle, warpTolerance, rows, oneWay, effort, seconds, seed];
         foreach (Option option in all)
         {
             command.Add(option);

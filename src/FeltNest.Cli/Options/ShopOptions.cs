@@ -74,9 +74,11 @@ internal sealed class ShopOptions
     };
 
     /// <summary>Adds the options to a command.</summary>
-    public ShopOptions(Command command)
+    /// <param name="command">The command.</param>
+    /// <param name="takesSecond">False for a command that lays one part.</param>
+    public ShopOptions(Command command, bool takesSecond = true)
     {
-        foreach (Option option in (Option[])[bands, forbid, diePanels, dieBed, leastRepeat, plies, faceToFace, second, secondShare])
+        foreach (Option option in (Option[])[bands, forbid, diePanels, dieBed, leastRepeat, plies, faceToFace, .. takesSecond ? [second, secondShare] : Array.Empty<Option>()])
         {
             command.Add(option);
         }

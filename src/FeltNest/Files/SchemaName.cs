@@ -27,6 +27,12 @@ public static class SchemaName
     /// <summary>Seam families side by side.</summary>
     public const string Seams = "feltnest/seams/1";
 
+    /// <summary>Costs of a shop.</summary>
+    public const string Costs = "feltnest/costs/1";
+
+    /// <summary>Widths or offers side by side.</summary>
+    public const string Compare = "feltnest/compare/1";
+
     /// <summary>Verdict of a check.</summary>
     public const string Check = "feltnest/check/1";
 }

@@ -2,7 +2,12 @@ using System.Text;
 using System.Text.Json;
 using FeltNest.Ball;
 using FeltNest.Cost;
+using FeltNest.Cost.Compare;
+using FeltNest.Cost.Offers;
 using FeltNest.Files.Balls;
+using FeltNest.Files.Compare;
+using FeltNest.Files.Costs;
+using FeltNest.Files.Offers;
 using FeltNest.Files.Panels;
 using FeltNest.Files.Studies;
 using FeltNest.Geometry;
@@ -52,6 +57,22 @@ public sealed class StudySchemaTests
 
     [Fact]
     public void A_panel_with_its_fit_fits_its_schema() => Fits("panel", PanelWriter.Write(Ball, PanelFit.Felt(Ball, PanelFlattener.Flatten(Ball))));
+
+    [Fact]
+    public void A_comparison_fits_its_schema_with_and_without_costs_and_a_kept_die()
+    {
+        IReadOnlyList<FeltOffer> offers = OffersReader.Read(RepositoryFile.PathOf("shapes", "demo", "offers.csv"));
+        LayoutRequest lay = Lay(SampleLayout.Part) with { RollWidthMm = 0 };
+        CompareCase[] cases = [.. offers.Take(2).Select(offer => CompareCase.Of(offer with { WidthMm = 220, LeastWidthMm = 200 }, 15))];
+        RollLayout kept = SampleLayout.OneRepeat;
+
+        Fits("compare", CompareWriter.Json(CompareStudy.Run(
+            new CompareQuestion(lay, cases, false, CostsReader.Read(RepositoryFile.PathOf("shapes", "demo", "costs.json")), kept), null, TestContext.Current.CancellationToken)));
+        Fits("compare", CompareWriter.Json(CompareStudy.Run(new CompareQuestion(lay, [CompareCase.Of(200, 15)], true, null, null), null, TestContext.Current.CancellationToken)));
+    }
+
+    [Fact]
+    public void The_costs_of_the_demo_fit_their_schema() => Fits("costs", File.ReadAllBytes(RepositoryFile.PathOf("shapes", "demo", "costs.json")));
 
     [Theory]
     [InlineData("""{ "type": "number" }""", "\"a\"")]

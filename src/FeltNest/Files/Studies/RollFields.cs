@@ -8,10 +8,11 @@ namespace FeltNest.Files.Studies;
 internal static class RollFields
 {
     /// <summary>The roll and the rules of laying.</summary>
-    public static void Roll(JsonOutput fields, LayoutRequest roll) => fields
-        .Number("widthMm", roll.RollWidthMm)
-        .Number("edgeMm", roll.Trims.LowerMm)
-        .Number("upperEdgeMm", roll.Trims.UpperMm)
+    public static void Roll(JsonOutput fields, LayoutRequest roll) => Rules(
+        fields.Number("widthMm", roll.RollWidthMm).Number("edgeMm", roll.Trims.LowerMm).Number("upperEdgeMm", roll.Trims.UpperMm), roll);
+
+    /// <summary>The rules of laying alone, for several rolls.</summary>
+    public static void Rules(JsonOutput fields, LayoutRequest roll) => fields
         .Number("gapMm", roll.GapMm)
         .Text("rows", EnumWord.Of(roll.Rules.Rows))
         .NumberOr("warpAngle", roll.Rules.WarpAngleDeg, "free")

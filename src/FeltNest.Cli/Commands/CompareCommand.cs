@@ -1,0 +1,153 @@
+using System.CommandLine;
+using System.Text;
+using FeltNest.Ball;
+using FeltNest.Cli.Options;
+using FeltNest.Cost;
+using FeltNest.Cost.Compare;
+using FeltNest.Cost.Offers;
+using FeltNest.Cost.Sheet;
+using FeltNest.Drawing;
+using FeltNest.Drawing.Sheets;
+using FeltNest.Drawing.Writers;
+using FeltNest.Files;
+using FeltNest.Files.Compare;
+using FeltNest.Files.Costs;
+using FeltNest.Files.Layouts;
+using FeltNest.Files.Offers;
+using FeltNest.Files.Outlines;
+using FeltNest.Layout;
+using FeltNest.Panel;
+using FeltNest.Report.Compare;
+
+namespace FeltNest.Cli.Commands;
+
+/// <summary><c>compare BALL|OUTLINE --widths|--width-range|--offers</c>: felt and cost of widths or offers side by side.</summary>
+internal sealed class CompareCommand
+{
+    private static readonly string[] Names = ["compare.json", "compare.csv", "compare.svg", "compare.png", "compare.html"];
+
+    private readonly Argument<string> input = new("BALL|OUTLINE") { Description = "Ball specification (JSON) or flat outline (JSON, CSV, SVG, DXF, panel.json).", HelpName = "BALL|OUTLINE" };
+    private readonly Option<IReadOnlyList<double>?> widths = new("--widths") { Description = "Roll widths, each searched by all ways.", HelpName = "A,B,C", CustomParser = WidthList.List };
+    private readonly Option<IReadOnlyList<double>?> range = new("--width-range") { Description = "Many roll widths, laid in parallel rows from one set of tables.", HelpName = "FROM:TO:STEP", CustomParser = WidthList.Range };
+    private readonly Option<string?> offers = new("--offers") { Description = "Offers of felt (CSV), each searched by all ways on its guaranteed width.", HelpName = "FILE" };
+    private readonly Option<string?> costs = new("--costs") { Description = "What the shop knows of its costs (JSON).", HelpName = "FILE" };
+    private readonly Option<string?> keepDie = new("--keep-die") { Description = "A layout whose die is there already: its rows on every width, and when a new die pays.", HelpName = "LAYOUT" };
+
+    private readonly Terminal terminal;
+    private readonly LayoutOptions options;
+    private readonly ShopOptions shop;
+    private readonly CommonOptions common;
+
+    private CompareCommand(Terminal terminal, Command command)
+    {
+        this.terminal = terminal;
+        command.Add(input);
+        foreach (Option option in (Option[])[widths, range, offers, costs, keepDie])
+        {
+            command.Add(option);
+        }
+
+        options = new LayoutOptions(command, takesWidth: false);
+        shop = new ShopOptions(command, takesSecond: false);
+        common = new CommonOptions(command);
+    }
+
+    /// <summary>The command.</summary>
+    public static Command Create(Terminal terminal)
+    {
+        Command command = new("compare", "Felt per thousand balls and cost of widths or offers, side by side.");
+        CompareCommand made = new(terminal, command);
+        command.SetAction((parse, stop) => Task.Run(() => made.Run(parse, stop), CancellationToken.None));
+        return command;
+    }
+
+    private int Run(ParseResult parse, CancellationToken stop)
+    {
+        bool json = parse.GetValue(common.Json), quiet = parse.GetValue(common.Quiet);
+        string path = parse.GetValue(input)!;
+        RequireOne(parse);
+        if (options.IsJoint(parse))
+        {
+            throw new InputException(null, "--warp-angle", "'joint' belongs to layout: here design, free or degrees");
+        }
+
+        LayoutPart part = PartOf(path, quiet);
+        CostInputs? known = parse.GetValue(costs) is { } file ? CostsReader.Read(file) : null;
+        LayoutRequest lay = shop.Applied(parse, options.Request(parse, part));
+        (string compared, CompareCase[] cases) = Cases(parse, lay);
+        RollLayout? kept = parse.GetValue(keepDie) is { } die ? LayoutReader.Read(die).Layout : null;
+        double? seconds = options.Seconds(parse);
+        ResultFolder results = new(
+            parse.GetValue(common.Out) ?? DefaultFolder.OfCompare(path, compared, parse.GetValue(costs), parse.GetValue(keepDie), lay, options.Usual(lay), seconds), parse.GetValue(common.Force));
+        results.Prepare(Names);
+
+        using CancellationTokenSource capped = CancellationTokenSource.CreateLinkedTokenSource(stop);
+        if (seconds is { } cap)
+        {
+            capped.CancelAfter(TimeSpan.FromSeconds(cap));
+        }
+
+        CompareQuestion question = new(lay, cases, parse.GetValue(range) is not null, known, kept);
+        Comparison comparison = CompareStudy.Run(question, quiet ? null : new CompareLine(terminal, cases.Length), capped.Token);
+        Sheet sheet = CompareSheet.Draw(comparison);
+        byte[] text = CompareWriter.Json(comparison), picture = SvgWriter.Write(sheet);
+        IReadOnlyList<string> written = results.Write(
+            [(Names[0], text), (Names[1], CompareTable.Csv(comparison)), (Names[2], picture), (Names[3], PngWriter.Write(sheet)), (Names[4], ComparePage.Html(comparison, picture))]);
+        if (json)
+        {
+            terminal.Results.Write(Encoding.UTF8.GetString(text));
+        }
+        else if (!quiet)
+        {
+            terminal.Results.Write(CompareReport.Text(comparison));
+        }
+
+        if (!quiet)
+        {
+            terminal.Say($"wrote {string.Join(", ", written)}");
+        }
+
+        return stop.IsCancellationRequested ? ExitCode.Interrupted : ExitCode.Done;
+    }
+
+    private void RequireOne(ParseResult parse)
+    {
+        int given = (parse.GetValue(widths) is null ? 0 : 1) + (parse.GetValue(range) is null ? 0 : 1) + (parse.GetValue(offers) is null ? 0 : 1);
+        if (given != 1)
+        {
+            throw new InputException(null, "compare", given == 0
+                ? "needs something to compare: --widths 1370,1500, --width-range 1300:1600:5 or --offers FILE"
+                : "takes one of --widths, --width-range and --offers at a time");
+        }
+    }
+
+    private (string Compared, CompareCase[] Cases) Cases(ParseResult parse, LayoutRequest lay)
+    {
+        if (parse.GetValue(offers) is { } file)
+        {
+            IReadOnlyList<FeltOffer> read = OffersReader.Read(file);
+            return (DefaultFolder.FileWord(file), [.. read.Select(offer => CompareCase.Of(offer, lay.Trims))]);
+        }
+
+        bool scanned = parse.GetValue(range) is not null;
+        IReadOnlyList<double> all = parse.GetValue(range) ?? parse.GetValue(widths)!;
+        return (DefaultFolder.WidthsWord(all, scanned), [.. all.Select(width => CompareCase.Of(width, lay.Trims))]);
+    }
+
+    private LayoutPart PartOf(string path, bool quiet)
+    {
+        PartInput read = PartReader.Read(path);
+        if (read.Ball?.Ball is BallSpec ball)
+        {
+            return CoverPart.Of(ball, PanelFlattener.Flatten(ball));
+        }
+
+        ImportedOutline outline = read.Outline!;
+        foreach (string note in quiet ? [] : outline.Notes)
+        {
+            terminal.Say($"note: {path}: {note}");
+        }
+
+        return new LayoutPart(outline.Name, outline.Ball, outline.Centred, outline.CentredArcs, outline.MassPerAreaGsm, outline.WarpAngleDeg);
+    }
+}

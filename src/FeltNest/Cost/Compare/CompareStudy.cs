@@ -1,0 +1,191 @@
+using FeltNest.Cost.Compare.Findings;
+using FeltNest.Cost.Offers;
+using FeltNest.Cost.Sheet;
+using FeltNest.Layout;
+using FeltNest.Layout.Scan;
+using FeltNest.Yield;
+
+namespace FeltNest.Cost.Compare;
+
+/// <summary>Lays one part over every width or offer and puts felt and money side by side.</summary>
+public sealed class CompareStudy
+{
+    // Savings of a thousand balls below this are rounding.
+    private const decimal Rounding = 0.000001m;
+
+    private readonly CompareQuestion question;
+    private readonly WidthLays lays;
+    private readonly CancellationToken stop;
+
+    private CompareStudy(CompareQuestion question, CancellationToken stop)
+    {
+        this.question = question;
+        this.stop = stop;
+        Widest = question.Cases.Max(c => c.Offer?.WidthMm ?? c.WidthMm);
+
+        // One millimetre of width more is asked for too.
+        lays = new WidthLays(question.Lay with { RollWidthMm = Widest + 1 }, question.Scan);
+    }
+
+    private double Widest { get; }
+
+    /// <summary>Runs a comparison.</summary>
+    /// <param name="question">What is compared.</param>
+    /// <param name="progress">Told each row as it is done; may be null.</param>
+    /// <param name="stop">Ends the work with the rows done so far.</param>
+    /// <exception cref="InputException">A number out of range, currencies without a rate, a price by the kilogram without a mass, a kept die of several bands.</exception>
+    /// <exception cref="NoAnswerException">No case has a lay; the message is the first one's.</exception>
+    /// <exception cref="OperationCanceledException">Stopped before the first row was done.</exception>
+    public static Comparison Run(CompareQuestion question, IProgress<CompareRow>? progress = null, CancellationToken stop = default)
+    {
+        // What is wrong with money, or with the die, is said before any long work.
+        foreach (CompareCase item in question.Cases)
+        {
+            _ = PriceOf(question, item) is { } price ? CostsOf(question).RateOf(price.Currency) : 0;
+        }
+
+        _ = question.Kept is null ? [] : KeptDie.Widths(question.Kept, 0);
+        return new CompareStudy(question, stop).Run(progress);
+    }
+
+    private Comparison Run(IProgress<CompareRow>? progress)
+    {
+        List<CompareRow> rows = [];
+        List<(string Name, string Reason)> unanswered = [];
+        foreach (CompareCase item in question.Cases)
+        {
+            try
+            {
+                CompareRow row = Row(item);
+
+                // A lay that was cut short would make its row look worse than the others: it is left out.
+                if (stop.IsCancellationRequested)
+                {
+                    break;
+                }
+
+                rows.Add(row);
+                progress?.Report(row);
+            }
+            catch (NoAnswerException none)
+            {
+                unanswered.Add((item.Name, none.Message));
+            }
+        }
+
+        if (rows.Count == 0)
+        {
+            throw unanswered.Count > 0 ? new NoAnswerException(unanswered[0].Reason) : new OperationCanceledException(stop);
+        }
+
+        CompareRow[] ranked = Ranked(rows);
+        CompareRow best = ranked.First(r => r.Rank == 1);
+        RollLayout? die = question.Kept ?? (best.Layout.Bands.Count == 1 ? best.Layout : null);
+        (IReadOnlyList<SweepPoint> sweep, IReadOnlyList<Crossover> crossovers) = WidthSweep.Of(question, lays, ranked, stop);
+        IReadOnlyList<LengthValue> values = stop.IsCancellationRequested ? [] : Values(best);
+        return new Comparison(
+            question, ranked, unanswered, sweep, crossovers, die, die is null ? [] : KeptDie.Widths(die, Widest * 1.1), BreakEvens(ranked), stop.IsCancellationRequested ? [] : values, Flips(ranked),
+            stop.IsCancellationRequested);
+    }
+
+    private static FeltPrice? PriceOf(CompareQuestion question, CompareCase item) => item.Offer?.Price ?? question.Costs?.Felt;
+
+    private static CostInputs CostsOf(CompareQuestion question) => question.Costs ?? CostInputs.Bare(question.Cases.Select(c => c.Offer?.Price.Currency).First(c => c is not null)!);
+
+    private CompareRow Row(CompareCase item)
+    {
+        RollLayout layout = lays.On(item.WidthMm, item.Trims, stop);
+        (FeltAccount account, CostSheet? sheet) = Priced(item, LayPlan.Of(layout));
+        NominalWidth? nominal = null;
+        if (item.Offer is { } offer && offer.WidthMm > item.WidthMm && !stop.IsCancellationRequested)
+        {
+            RollLayout wide = lays.On(offer.WidthMm, item.Trims, stop);
+            (FeltAccount felt, CostSheet? cost) = Priced(item, LayPlan.Of(wide));
+            nominal = new NominalWidth(offer.WidthMm, wide.PanelsPerMetre, felt.PerThousandBalls.Metres, felt.PerThousandBalls.SquareMetres, cost?.Total);
+        }
+
+        return new CompareRow(item, 0, layout, YieldAccount.Of(layout), account, sheet, nominal, Kept(item, sheet));
+    }
+
+    private (FeltAccount Account, CostSheet? Sheet) Priced(CompareCase item, LayPlan plan) => Priced(item, plan, question.Costs, null);
+
+    private (FeltAccount Account, CostSheet? Sheet) Priced(CompareCase item, LayPlan plan, CostInputs? costs, double? faultPercent)
+    {
+        FeltLosses losses = costs?.Losses ?? FeltLosses.None;
+        losses = item.Offer is { } offer ? losses with { RollLengthM = offer.LengthM, FaultPercent = offer.FaultPercent ?? losses.FaultPercent } : losses;
+        losses = faultPercent is { } other ? losses with { FaultPercent = other } : losses;
+        FeltAccount account = FeltAccount.Of(plan, losses, item.Offer?.MassPerAreaGsm ?? costs?.MassPerAreaGsm ?? question.Lay.Part.MassPerAreaGsm);
+        return (account, PriceOf(question, item) is { } price ? CostSheet.Of(account, price, costs ?? CostsOf(question)) : null);
+    }
+
+    private KeptDieRow? Kept(CompareCase item, CostSheet? sheet)
+    {
+        if (question.Kept is not { } die || KeptDie.Widths(die, item.WidthMm) is not { Count: > 0 } fitting)
+        {
+            return null;
+        }
+
+        DropWidth most = fitting.MaxBy(d => (d.PanelsPerMetre, -d.LeastWidthMm))!;
+        LayoutRepeat repeat = die.Bands[0].Repeat;
+        int panels = (int)Math.Round(most.PanelsPerMetre * repeat.LengthMm / 1000);
+        CutBand band = new(repeat.LengthMm, panels, panels * die.Parts[0].AreaMm2, item.WidthMm - die.Trims.TotalMm, repeat.Strike?.Places.Count ?? 1);
+        (FeltAccount felt, CostSheet? cost) = Priced(item, new LayPlan(item.WidthMm, die.Trims.TotalMm, item.WidthMm - most.LeastWidthMm, die.Rules.Plies.Count, [band]));
+        decimal? saved = cost?.Total - sheet?.Total, after = saved > Rounding && question.Costs?.Die is { } made ? made.Price / saved : null;
+        return new KeptDieRow(most.Rows, most.PanelsPerMetre, felt.PerThousandBalls.SquareMetres, cost?.Total, after);
+    }
+
+    private IReadOnlyList<RankFlip> Flips(CompareRow[] rows)
+    {
+        if (question.Costs is null || question.Scan || Array.Exists(rows, r => r.Sheet is null))
+        {
+            return [];
+        }
+
+        Dictionary<CompareRow, LayPlan> plans = rows.ToDictionary(r => r, r => LayPlan.Of(r.Layout));
+        return RankFlips.Of(question, rows, (row, costs, faults) => Priced(row.Case, plans[row], costs, faults).Sheet!.Total);
+    }
+
+    private static CompareRow[] Ranked(List<CompareRow> rows)
+    {
+        bool priced = rows.TrueForAll(r => r.Sheet is not null);
+        List<CompareRow> order = [.. rows.OrderBy(r => priced ? r.Total : (decimal)r.Account.PerThousandBalls.SquareMetres)];
+        return [.. rows.Select(r => r with { Rank = order.IndexOf(r) + 1 })];
+    }
+
+    private List<BreakEven> BreakEvens(CompareRow[] rows) =>
+        [.. from row in rows
+            from other in rows
+            where row != other && row.Case.Offer is not null && row.Sheet is not null && other.Sheet is not null
+            select new BreakEven(row.Case.Name, other.Case.Name, row.Sheet!.Price with { Amount = row.Sheet.PriceForTotal(other.Sheet!.Total, CostsOf(question)) })];
+
+    // The best row laid again with a millimetre more or less; what does not fit any more is left out.
+    private List<LengthValue> Values(CompareRow best)
+    {
+        CompareCase item = best.Case;
+        double gap = question.Lay.GapMm;
+        List<LengthValue> values = [];
+        if (gap >= 1)
+        {
+            Add(FormattableString.Invariant($"gap {gap - 1:0.###} instead of {gap:0.###} mm"), gap - 1, item.WidthMm);
+        }
+
+        Add(FormattableString.Invariant($"gap {gap + 1:0.###} instead of {gap:0.###} mm"), gap + 1, item.WidthMm);
+        Add(FormattableString.Invariant($"width {item.WidthMm + 1:0.###} instead of {item.WidthMm:0.###} mm"), gap, item.WidthMm + 1);
+        return values;
+
+        void Add(string change, double gapMm, double width)
+        {
+            try
+            {
+                WidthLays other = gapMm == gap ? lays : new WidthLays(question.Lay with { GapMm = gapMm, RollWidthMm = Widest }, question.Scan);
+                (FeltAccount felt, CostSheet? cost) = Priced(item, LayPlan.Of(other.On(width, item.Trims, stop)));
+                values.Add(new LengthValue(
+                    change, 1000 * (felt.PerThousandBalls.SquareMetres - best.Account.PerThousandBalls.SquareMetres), 1000 * (cost?.Total - best.Total)));
+            }
+            catch (NoAnswerException)
+            {
+                // A wider gap may leave no room for the part.
+            }
+        }
+    }
+}

@@ -1,0 +1,57 @@
+using FeltNest.Layout;
+using FeltNest.Layout.Check;
+using FeltNest.Layout.Limits;
+using FeltNest.Layout.Scan;
+
+namespace FeltNest.Cost.Compare;
+
+/// <summary>Lays one part over many widths, by search or from one set of tables, each lay checked.</summary>
+public sealed class WidthLays
+{
+    private readonly LayoutRequest request;
+    private readonly WidthScan? scan;
+
+    /// <summary>Prepares the work.</summary>
+    /// <param name="request">Part, gap and rules; for a scan its width is the widest that will be asked for.</param>
+    /// <param name="scanned">True for parallel rows from one set of tables.</param>
+    /// <exception cref="InputException">A rule that parallel rows do not keep.</exception>
+    /// <exception cref="NoAnswerException">The part fits the widest roll at no allowed tilt.</exception>
+    public WidthLays(LayoutRequest request, bool scanned)
+    {
+        this.request = request;
+        if (scanned && NotKept(request) is { } option)
+        {
+            throw new InputException(null, option, "is not kept by the scan of a width range, which lays parallel rows: give --widths, which searches each width by all ways");
+        }
+
+        scan = scanned ? new WidthScan(request) : null;
+    }
+
+    /// <summary>The option that parallel rows from one set of tables do not keep, or null.</summary>
+    public static string? NotKept(LayoutRequest request) => request.Rules switch
+    {
+        { Rows: not RowRule.Same } => "--rows",
+        { Bands: > 1 } => "--bands",
+        { Forbidden.Count: > 0 } => "--forbid",
+        { Die: { } die } => die.MostPanels is null ? "--die-bed" : "--die-panels",
+        { LeastRepeatMm: > 0 } => "--least-repeat",
+        _ => null,
+    };
+
+    /// <summary>The lay on a width.</summary>
+    /// <exception cref="NoAnswerException">The part does not fit.</exception>
+    public RollLayout On(double widthMm, EdgeTrims trims, CancellationToken stop)
+    {
+        LayoutRequest here = request with { RollWidthMm = widthMm, Trims = trims };
+        if (scan is null)
+        {
+            return LayoutSearch.Run(here, null, stop);
+        }
+
+        // The search says in its own words why a part does not fit, and takes over where a scanned lay fails the check.
+        return scan.At(widthMm) is { } layout && LayoutCheck.Verify(layout).Passed ? layout : LayoutSearch.Run(here, null, stop);
+    }
+
+    /// <summary>Widths between which the best number of parallel rows changes.</summary>
+    public IReadOnlyList<Crossover> Crossovers(IReadOnlyList<(double WidthMm, int Rows)> scanned) => scan?.Crossovers(scanned) ?? [];
+}

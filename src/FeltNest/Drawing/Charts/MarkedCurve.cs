@@ -1,0 +1,94 @@
+using System.Globalization;
+using FeltNest.Drawing.Lettering;
+using FeltNest.Drawing.Parts;
+using FeltNest.Geometry;
+
+namespace FeltNest.Drawing.Charts;
+
+/// <summary>A curve over x with single places marked and named above the plot.</summary>
+/// <param name="Title">Title with the unit of y.</param>
+/// <param name="XTitle">Title with the unit of x.</param>
+/// <param name="Curve">Places of the curve, least x first; may be empty.</param>
+/// <param name="Marked">Places marked, with their names.</param>
+/// <param name="Lines">Places of x marked by a dashed line.</param>
+internal sealed record MarkedCurve(
+    string Title, string XTitle, IReadOnlyList<Point2> Curve, IReadOnlyList<(string Name, Point2 At)> Marked, IReadOnlyList<double> Lines)
+{
+    // Room around the plot for title, tick numbers and x title, and for one line of names above it, mm.
+    private const double TitleRoom = 8, LeftRoom = 14, LowRoom = 12, RightRoom = 4, NameStep = 4.2;
+
+    // Half a mark, length of a tick, room between two names of a line, mm.
+    private const double Dot = 1.2, Tick = 1.2, NameRoom = 3;
+
+    private static readonly Pen Grid = new(0.13, Colour.Of(0xD9DCDD)), Line = new(0.45, Colour.Of(0x41606F)), Leader = new(0.13, Ink.Soft), Dashed = new(0.18, Ink.Soft, 1.5, 1);
+    private static readonly Colour Mark = Colour.Of(0x9C4A0B);
+
+    /// <summary>The marks of the chart in a rectangle of the sheet.</summary>
+    public IEnumerable<Mark> Draw(Box frame)
+    {
+        ChartAxis across = ChartAxis.Around(Curve.Concat(Marked.Select(m => m.At)).Select(p => p.X), 10), up = ChartAxis.Around(Curve.Concat(Marked.Select(m => m.At)).Select(p => p.Y), 5);
+        double left = frame.MinX + LeftRoom, right = frame.MaxX - RightRoom;
+        (string Name, Point2 At, double X, int Level)[] names = Levels(x => left + (across.Share(x) * (right - left)), right);
+        double top = frame.MaxY - TitleRoom - (names.Length == 0 ? 0 : (names.Max(n => n.Level) + 1) * NameStep);
+        Box plot = new(left, frame.MinY + LowRoom, right, top);
+        Point2 Place(Point2 p) => new(plot.MinX + (across.Share(p.X) * plot.Width), plot.MinY + (up.Share(p.Y) * plot.Height));
+
+        yield return new TextMark(Title, new Point2(frame.MinX, frame.MaxY - Ink.Label), Ink.Label, Ink.Dark);
+        foreach (double y in up.Ticks())
+        {
+            Point2 at = Place(new(across.Low, y));
+            yield return new PathMark([Chain.Open(at, Place(new(across.High, y)))], Grid);
+            yield return new TextMark(Text(y, up), at - new Point2(1.5, Ink.Note / 2), Ink.Note, Ink.Soft, TextAnchor.End);
+        }
+
+        foreach (double x in across.Ticks())
+        {
+            Point2 low = Place(new(x, up.Low));
+            yield return new PathMark([Chain.Open(low, low - new Point2(0, Tick))], Ink.Narrow);
+            yield return new TextMark(Text(x, across), low - new Point2(0, Tick + Ink.Note + 1), Ink.Note, Ink.Soft, TextAnchor.Middle);
+        }
+
+        yield return new TextMark(XTitle, new Point2((plot.MinX + plot.MaxX) / 2, frame.MinY + 1), Ink.Note, Ink.Soft, TextAnchor.Middle);
+        yield return new PathMark([Chain.Open(new Point2(plot.MinX, plot.MaxY), new Point2(plot.MinX, plot.MinY), new Point2(plot.MaxX, plot.MinY))], Ink.Narrow);
+        foreach (double x in Lines.Where(x => x >= across.Low && x <= across.High))
+        {
+            yield return new PathMark([Chain.Open(Place(new(x, up.Low)), Place(new(x, up.High)))], Dashed);
+        }
+
+        if (Curve.Count > 1)
+        {
+            yield return new PathMark([Chain.Open([.. Curve.Select(Place)])], Line);
+        }
+
+        foreach ((string name, Point2 at, double x, int level) in names)
+        {
+            Point2 place = Place(at);
+            double foot = top + (level * NameStep) + 1;
+            yield return new PathMark([Chain.Open(new Point2(place.X, place.Y), new Point2(place.X, foot - 0.4))], Leader);
+            yield return new PathMark([Chain.Circle(place, Dot)], null, Mark);
+            yield return new TextMark(name, new Point2(x, foot), Ink.Note, Mark);
+        }
+    }
+
+    // Every name stands above its place on the lowest line where it meets neither another name nor the leader of one above it.
+    private (string Name, Point2 At, double X, int Level)[] Levels(Func<double, double> place, double right)
+    {
+        List<(string Name, Point2 At, double X, int Level)> set = [];
+        foreach ((string name, Point2 at) in Marked.OrderByDescending(m => m.At.X))
+        {
+            double width = StrokeFont.Width(name, Ink.Note), x = Math.Min(place(at.X) + 1, right - width);
+            bool Free(int level) => set.TrueForAll(s => s.Level < level || (s.Level == level ? x + width + NameRoom < s.X : x + width + 1 < place(s.At.X)));
+            int level = 0;
+            while (!Free(level))
+            {
+                level++;
+            }
+
+            set.Add((name, at, x, level));
+        }
+
+        return [.. set];
+    }
+
+    private static string Text(double value, ChartAxis axis) => (value + 0.0).ToString(axis.Format, CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,206 @@
+using System.Globalization;
+using System.Text;
+using FeltNest.Cost.Compare;
+using FeltNest.Cost.Compare.Findings;
+using FeltNest.Cost.Offers;
+using FeltNest.Cost.Sheet;
+using FeltNest.Layout.Scan;
+
+namespace FeltNest.Report.Compare;
+
+/// <summary>The tables a comparison prints, at most 80 columns wide.</summary>
+public static class CompareReport
+{
+    // Most rows shown on the terminal: the files hold all.
+    private const int MostRows = 20;
+
+    /// <summary>The text, lines ending in a line feed.</summary>
+    public static string Text(Comparison comparison)
+    {
+        StringBuilder text = new();
+        Ranking(text, comparison);
+        CompareRow best = comparison.Best;
+        TextTable table = new();
+        table.Heading($"{best.Case.Name}: where the felt goes (per cent of the roll)");
+        foreach ((string name, double percent) in best.Account.Shares.Named)
+        {
+            table.Line(name, percent, "0.00", "%");
+        }
+
+        if (best.Sheet is { } sheet)
+        {
+            Sheet(table, best, sheet);
+        }
+
+        Offers(table, comparison);
+        if (comparison.Flips.Count > 0)
+        {
+            table.Heading("What would make another one the cheapest (one figure changed at a time)");
+            foreach (RankFlip flip in comparison.Flips)
+            {
+                table.Note(string.Create(CultureInfo.InvariantCulture, $"{flip.Assumption}: {flip.Best} from {flip.At:0.###} (now {flip.Now:0.###})."));
+            }
+        }
+        else if (comparison.HasCosts && comparison.Question is { Scan: false, Costs: not null } && comparison.Rows.Count > 1)
+        {
+            table.Note("No single figure of the costs file, up to 20 %, 2 m or ten times its value, makes another one the cheapest.");
+        }
+
+        Widths(table, comparison);
+        return text.Append('\n').Append(table).ToString();
+    }
+
+    private static void Ranking(StringBuilder text, Comparison comparison)
+    {
+        string money = comparison.Best.Sheet?.Currency ?? string.Empty;
+        string head = string.Create(CultureInfo.InvariantCulture, $"{Short(comparison.Question.Lay.Part.Name, 40)}: felt bought per thousand good balls, gap {comparison.Question.Lay.GapMm:0.###} mm");
+        text.Append(head).Append('\n').Append('-', head.Length).Append('\n');
+        text.Append("    name                 width     cuts  waste        felt per 1000      cost\n");
+        text.Append($"                            mm    per m      %       m      m2      kg{Short(money, 8),10}\n");
+        foreach (CompareRow row in comparison.Ranking.Take(MostRows))
+        {
+            text.Append(string.Create(
+                CultureInfo.InvariantCulture,
+                $"{row.Rank,3} {Short(row.Case.Name, 18),-18}{row.Case.WidthMm,8:0.##}{row.Yield.PanelsPerMetre,9:0.00}{row.Yield.WastePercent,7:0.00}{row.Account.PerThousandBalls.Metres,8:0.00}{row.Account.PerThousandBalls.SquareMetres,8:0.00}{row.Account.PerThousandBalls.Kilograms,8:0.00}{row.Total,10:0.00}").TrimEnd());
+            text.Append('\n');
+        }
+
+        TextTable notes = new();
+        if (comparison.Rows.Count > MostRows)
+        {
+            notes.Note($"The best {MostRows} of {comparison.Rows.Count}; the files hold all.");
+        }
+
+        notes.Note($"Ranked by {(comparison.HasCosts ? "cost" : "square metres")}. Waste: per cent of the full width, one repeat, before ends and faults. {Basis(comparison)}");
+        foreach ((string name, string reason) in comparison.Unanswered)
+        {
+            notes.Note($"{name} has no lay: {reason}.");
+        }
+
+        if (comparison.Question.Scan)
+        {
+            notes.Note("Parallel rows, a die designed anew for each width; --widths searches a width by all ways.");
+        }
+
+        if (comparison.CutShort)
+        {
+            notes.Note("Cut short: what was not reached is missing.");
+        }
+
+        text.Append(notes);
+    }
+
+    private static string Basis(Comparison comparison)
+    {
+        FeltLosses? losses = comparison.Question.Costs?.Losses;
+        string felt = comparison.Best.Case.Offer is { } ? "Planned on the guaranteed width; an offer's own length and faults count. " : string.Empty;
+        return felt + (losses is null
+            ? "No --costs file: roll ends, rejects and unpaired panels are not counted, faults only where an offer states them."
+            : FormattableString.Invariant($"Counted: {losses.EndLossMm:0.#} mm at each roll end, rejects {losses.RejectPercent:0.##} %, unpaired {losses.UnpairedPercent:0.##} %."));
+    }
+
+    private static void Sheet(TextTable table, CompareRow best, CostSheet sheet)
+    {
+        table.Heading($"{best.Case.Name}: cost sheet, thousand good balls, {sheet.Currency}");
+        foreach (CostLine line in sheet.Lines)
+        {
+            string quantity = line.Quantity is { } value ? value.ToString("0.000", CultureInfo.InvariantCulture) + " " + line.Unit : string.Empty;
+            string name = $"{line.Number,2} {line.Name}";
+            if (line.Number <= 9)
+            {
+                table.Line(name, quantity);
+            }
+            else
+            {
+                table.Line(name, line.Amount is { } money ? money.ToString("0.00", CultureInfo.InvariantCulture) : "not given", quantity);
+            }
+        }
+
+        table.Line("   per ball", (sheet.Total / 1000).ToString("0.00000", CultureInfo.InvariantCulture));
+        if (sheet.NotCounted.Count > 0)
+        {
+            table.Note($"Not in the total, as no figure was given: {string.Join(", ", sheet.NotCounted)}.");
+        }
+    }
+
+    private static void Offers(TextTable table, Comparison comparison)
+    {
+        CompareRow best = comparison.Best;
+        if (best.Case.Offer is not null)
+        {
+            table.Heading("Offers against each other");
+            foreach (BreakEven even in comparison.BreakEvens.Where(e => e.Against == best.Case.Name || (e.Offer == best.Case.Name && comparison.Ranking[1].Case.Name == e.Against)))
+            {
+                FeltPrice now = comparison.Rows.First(r => r.Case.Name == even.Offer).Sheet!.Price;
+                string words = even.Price.Amount > 0
+                    ? string.Create(CultureInfo.InvariantCulture, $"equals {even.Against} at {even.Price.Amount:0.00##} {now.Currency}/{PriceUnits.WordOf(now.Unit)} (now {now.Amount:0.00##})")
+                    : $"would not equal {even.Against} even as a gift";
+                table.Note($"{even.Offer} {words}.");
+            }
+        }
+
+        foreach (CompareRow row in comparison.Ranking.Where(r => r.Nominal is not null))
+        {
+            NominalWidth wide = row.Nominal!;
+            double felt = wide.SquareMetresPerThousandBalls - row.Account.PerThousandBalls.SquareMetres;
+            table.Note(string.Create(
+                CultureInfo.InvariantCulture,
+                $"{row.Case.Name} at its nominal {wide.WidthMm:0.##} mm: {wide.PanelsPerMetre:0.00} cuts per metre, {Signed(felt)} m2{(wide.Total - row.Total is { } money ? $", {Signed((double)money)} {row.Sheet!.Currency}" : string.Empty)} per thousand balls."));
+        }
+
+        foreach (CompareRow row in comparison.Ranking.Where(r => r.Case.Offer is { MinimumM: > 0 }))
+        {
+            double balls = row.Case.Offer!.MinimumM!.Value / row.Account.PerThousandBalls.Metres;
+            table.Note(string.Create(CultureInfo.InvariantCulture, $"{row.Case.Name} is sold from {row.Case.Offer.MinimumM:0.#} m: {balls:0.0} thousand balls."));
+        }
+
+        foreach (CompareRow row in comparison.Ranking.Where(r => r.Case.Offer is not null && r.Account.PerThousandBalls.Kilograms is not null))
+        {
+            table.Note($"{row.Case.Name}: kilograms of {row.Case.Offer!.MassBasis ?? "felt, the offer does not say whether bare or coated"}{(row.Case.Offer.MassBasis is null ? string.Empty : " felt")}.");
+        }
+    }
+
+    private static void Widths(TextTable table, Comparison comparison)
+    {
+        if (comparison.Values.Count > 0)
+        {
+            table.Heading($"What a millimetre is worth on {comparison.Best.Case.Name}, a million good balls");
+            table.Note("Laid again with it: steps of whole rows, strikes and remnants are in it.");
+            foreach (LengthValue value in comparison.Values)
+            {
+                table.Note(string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{value.Change}: {Signed(value.SquareMetresPerMillionBalls)} m2{(value.MoneyPerMillionBalls is { } money ? $", {Signed((double)money)} {comparison.Best.Sheet!.Currency}" : string.Empty)}."));
+            }
+        }
+
+        double low = comparison.Rows.Min(r => r.Case.WidthMm) * 0.9;
+        DropWidth[] drops = [.. comparison.DropWidths.Where(d => d.LeastWidthMm >= low).TakeLast(12)];
+        if (drops.Length > 0)
+        {
+            table.Heading(comparison.Question.Kept is null ? $"Least widths of the die of {comparison.Best.Case.Name}" : "Least widths of the kept die");
+            foreach (DropWidth drop in drops)
+            {
+                table.Line($"{drop.Rows} rows from", drop.LeastWidthMm, "0.00", "mm", string.Create(CultureInfo.InvariantCulture, $"{drop.PanelsPerMetre:0.00} cuts per metre"));
+            }
+        }
+
+        foreach (CompareRow row in comparison.Ranking.Where(r => r.Kept is not null).Take(MostRows))
+        {
+            KeptDieRow kept = row.Kept!;
+            string after = kept.NewDiePaysAfterThousandBalls is { } balls ? string.Create(CultureInfo.InvariantCulture, $"; a new die pays after {balls:0.0} thousand balls") : string.Empty;
+            table.Note(string.Create(
+                CultureInfo.InvariantCulture, $"{row.Case.Name}: the kept die cuts {kept.Rows} rows, {kept.PanelsPerMetre:0.00} cuts per metre; a die of its own {row.Yield.PanelsPerMetre:0.00}{after}."));
+        }
+
+        if (comparison.Crossovers.Count > 0)
+        {
+            table.Heading("Where a die designed anew changes its rows (parallel rows)");
+            table.Note(string.Join(", ", comparison.Crossovers.Select(c => string.Create(CultureInfo.InvariantCulture, $"{c.RowsBelow} to {c.RowsAbove} at {c.WidthMm:0.0} mm"))) + ".");
+        }
+    }
+
+    private static string Signed(double value) => value.ToString("+0.00;-0.00;0.00", CultureInfo.InvariantCulture);
+
+    private static string Short(string text, int most) => text.Length <= most ? text : text[..(most - 2)] + "..";
+}

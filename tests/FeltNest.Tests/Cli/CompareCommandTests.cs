@@ -1,0 +1,102 @@
+using System.Text.Json;
+using FeltNest.Tests.Files;
+using Xunit;
+
+namespace FeltNest.Tests.Cli;
+
+public sealed class CompareCommandTests : IDisposable
+{
+    private readonly TempFolder folder = new();
+
+    public void Dispose() => folder.Dispose();
+
+    private static string Bone { get; } = RepositoryFile.PathOf("shapes", "outlines", "dog-bone.json");
+
+    private static string Demo(string name) => RepositoryFile.PathOf("shapes", "demo", name);
+
+    [Fact]
+    public async Task Offers_with_costs_give_five_files_that_agree()
+    {
+        CommandRun run = await CommandRun.Of("compare", Bone, "--offers", Demo("offers.csv"), "--costs", Demo("costs.json"), "--effort", "1", "--json", "--out", folder.Path("out"));
+
+        Assert.Equal(0, run.Code);
+        Assert.Equal(File.ReadAllText(folder.Path("out/compare.json")), run.Out);
+        JsonElement root = JsonDocument.Parse(run.Out).RootElement;
+        Assert.Equal("feltnest/compare/1", root.GetProperty("schema").GetString());
+        Assert.Equal(3, root.GetProperty("rows").GetArrayLength());
+        foreach (JsonElement row in root.GetProperty("rows").EnumerateArray())
+        {
+            Assert.Equal(100, row.GetProperty("account").EnumerateObject().Sum(s => s.Value.GetDouble()), 1e-9);
+            Assert.Equal(row.GetProperty("costPerThousandBalls").GetDouble(), row.GetProperty("costSheet").EnumerateArray().Last().GetProperty("amount").GetDouble());
+            Assert.Equal("EUR", row.GetProperty("currency").GetString());
+        }
+
+        string[] lines = File.ReadAllLines(folder.Path("out/compare.csv"));
+        Assert.Equal(4, lines.Length);
+        Assert.StartsWith("1," + root.GetProperty("best").GetString(), Assert.Single(lines, l => l.StartsWith("1,", StringComparison.Ordinal)), StringComparison.Ordinal);
+        string page = File.ReadAllText(folder.Path("out/compare.html"));
+        Assert.Contains("src=\"data:image/svg+xml;base64,", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("src=\"http", page, StringComparison.Ordinal);
+        Assert.True(new FileInfo(folder.Path("out/compare.png")).Length > 10_000);
+        Assert.Contains("Cedar 1620", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task The_table_of_a_width_range_keeps_to_80_columns()
+    {
+        CommandRun run = await CommandRun.Of("compare", Bone, "--width-range", "500:600:20", "--costs", Demo("costs.json"), "--effort", "1", "--out", folder.Path("out"));
+
+        Assert.Equal(0, run.Code);
+        Assert.All(run.Out.Split('\n'), line => Assert.True(line.Length <= 80, line));
+        Assert.Contains("Where a die designed anew changes its rows", run.Out, StringComparison.Ordinal);
+        Assert.Contains("cost sheet, thousand good balls, EUR", run.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_layout_whose_die_is_kept_is_set_beside_a_new_one()
+    {
+        Assert.Equal(0, (await CommandRun.Of("layout", Bone, "--width", "520", "--effort", "1", "--quiet", "--out", folder.Path("today"))).Code);
+        CommandRun run = await CommandRun.Of("compare", Bone, "--widths", "519,600", "--keep-die", folder.Path("today/layout.json"), "--effort", "1", "--json", "--out", folder.Path("out"));
+
+        Assert.Equal(0, run.Code);
+        JsonElement root = JsonDocument.Parse(run.Out).RootElement;
+        Assert.Equal("kept", root.GetProperty("die").GetString());
+        JsonElement drops = root.GetProperty("dropWidths");
+        int all = drops.EnumerateArray().Last(d => d.GetProperty("leastWidthMm").GetDouble() <= 520.001).GetProperty("rows").GetInt32();
+        Assert.Equal(all - 1, root.GetProperty("rows")[0].GetProperty("keptDie").GetProperty("rows").GetInt32());
+    }
+
+    [Theory]
+    [InlineData("", "needs something to compare: --widths")]
+    [InlineData("--widths 500 --width-range 500:600:20", "takes one of --widths, --width-range and --offers")]
+    [InlineData("--widths 500,500", "--widths: '500,500' is not allowed: 1 to 60 different lengths")]
+    [InlineData("--widths 500;600", "--widths: '500;600' is not allowed")]
+    [InlineData("--width-range 600:500:5", "--width-range: '600:500:5' is not allowed")]
+    [InlineData("--width-range 500:600:5 --rows any", "--rows: is not kept by the scan of a width range")]
+    [InlineData("--offers none.csv", "none.csv: no such file")]
+    [InlineData("--widths 500 --costs none.json", "none.json: no such file")]
+    [InlineData("--widths 500 --warp-angle joint", "--warp-angle: 'joint' belongs to layout")]
+    public async Task Bad_questions_are_refused_in_one_line(string args, string problem)
+    {
+        CommandRun run = await CommandRun.Of(["compare", Bone, .. args.Split(' ', StringSplitOptions.RemoveEmptyEntries), "--out", folder.Path("out")]);
+
+        Assert.Equal((2, string.Empty), (run.Code, run.Out));
+        Assert.Contains(problem, Assert.Single(run.Messages), StringComparison.Ordinal);
+        Assert.False(Directory.Exists(folder.Path("out")));
+    }
+
+    [Fact]
+    public async Task A_width_that_no_panel_fits_has_code_3()
+    {
+        CommandRun run = await CommandRun.Of("compare", Bone, "--widths", "60", "--out", folder.Path("out"));
+        Assert.Equal((3, string.Empty), (run.Code, run.Out));
+    }
+
+    [Fact]
+    public async Task Interrupted_before_the_first_row_nothing_is_written()
+    {
+        CommandRun run = await CommandRun.Of(new CancellationToken(true), "compare", Bone, "--widths", "500", "--out", folder.Path("out"));
+        Assert.Equal(130, run.Code);
+        Assert.False(Directory.Exists(folder.Path("out")));
+    }
+}
