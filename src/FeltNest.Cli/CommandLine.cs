@@ -19,6 +19,7 @@ internal static class CommandLine
         {
             PanelCommand.Create(terminal),
             LayoutCommand.Create(terminal),
+            RollCommand.Create(terminal),
             CheckCommand.Create(terminal),
         };
         foreach (HelpOption help in root.Options.OfType<HelpOption>())

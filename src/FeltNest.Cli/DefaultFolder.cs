@@ -27,6 +27,11 @@ internal static class DefaultFolder
     /// <summary>Folder of the seam families side by side.</summary>
     public static string OfSeams(string input, LayoutRequest request, LayoutRequest usual, double? seconds) => OfRoll($"{NameOf(input)}-seams", request, usual, seconds);
 
+    /// <summary>Folder of the strikes of one roll.</summary>
+    public static string OfRollPlan(string layout, string roll, int repeats, double playMm, double fromMm) => Path.Combine(
+        Root,
+        $"{NameOf(layout)}-{NameOf(roll)}{(repeats > 1 ? Word("-x", repeats) : string.Empty)}{(playMm > 0 ? Word("-play", playMm) : string.Empty)}{(fromMm > 0 ? Word("-from", fromMm) : string.Empty)}");
+
     private static string OfRoll(string name, LayoutRequest request, LayoutRequest usual, double? seconds)
     {
         List<string> words = [name, Word("w", request.RollWidthMm), Word("g", request.GapMm)];

@@ -16,6 +16,7 @@ internal sealed class HelpWithExamples(HelpAction inner) : SynchronousCommandLin
             "feltnest layout shapes/balls/type-2.json --width 54in --gap 4 --edge 15mm",
             "feltnest layout shapes/outlines/dog-bone.json --width 137cm --rows alternate --effort 20",
         ],
+        ["roll"] = ["feltnest roll output/type-2-w1500-g4/layout.json --roll shapes/demo/rolls/roll-a17.json --repeats-per-strike 3 --guide-play 5"],
         ["check"] = ["feltnest check output/type-2-w1500-g4/layout.json"],
     };
 
