@@ -142,8 +142,9 @@ internal sealed class RollStrip
     {
         // A label a metre where it has room, else every second, fifth, tenth ...
         double step = new[] { 0.1, 0.2, 0.5, 1, 2, 5, 10 }.First(metres => metres * 1000 * scale >= 12 || metres == 10) * 1000;
-        for (double x = Math.Ceiling((from / step) - 1e-9) * step; x < to + 1e-6; x += step)
+        for (int k = (int)Math.Ceiling((from / step) - 1e-9); k * step < to + 1e-6; k++)
         {
+            double x = k * step;
             double at = Paper(x);
             yield return new PathMark([Chain.Open(new Point2(at, cloth.MinY), new Point2(at, cloth.MinY - 1.5))], Ink.Narrow);
             if (plan.Request.Roll.JointsMm.All(j => Math.Abs(Paper(j) - at + 4) > 10))

@@ -25,7 +25,7 @@ public static class TicketSheet
         "- Start of shift: try guards, stop and two-hand control. What fails stops the work.",
         "- Carry a die with its edge covered, in cut-resistant gloves. Let a falling die fall.",
         "- Least pressure that cuts, load centred, within the rating. A strike over the roll's end loads off centre.",
-        "- Coated felt and rubber solution: flammable vapour, heavier than air. Extract low, no sparks, read the data sheet.",
+        "- Coated felt and rubber solution: flammable vapour, heavier than air. Extract low, no sparks, no heaters.",
         "- Keep clear of feed nips; lift rolls with aids; eye, ear and dust protection as assessed.",
     ];
 
@@ -66,9 +66,9 @@ public static class TicketSheet
             ("felt", roll.Felt ?? "not stated"),
             ("lot", roll.Lot ?? "not stated"),
             ("layout", F($"{layout.Parts[0].Name}, made for {layout.RollWidthMm:0.#} mm, gap {layout.GapMm:0.##} mm")),
-            ("roll", F($"{roll.LengthMm / 1000:0.##} m, {roll.LeastWidthMm:0.#} to {roll.MostWidthMm:0.#} mm wide, {roll.Faults.Count} faults, {roll.JointsMm.Count} joints")),
+            ("roll", F($"{roll.LengthMm / 1000:0.##} m, {roll.LeastWidthMm:0.#} to {roll.MostWidthMm:0.#} mm wide, faults {roll.Faults.Count}, joints {roll.JointsMm.Count}")),
             ("whole cloth from", F($"{plan.Request.FromMm / 1000:0.###} m")),
-            ("one strike", F($"{plan.Pattern.Panels.Count} panels ({plan.Pattern.Repeats} x the repeat), {plan.Pattern.LengthMm:0.#} mm long")),
+            ("one strike", F($"{plan.Pattern.Panels.Count} panels ({Repeats(plan)}), {plan.Pattern.LengthMm:0.#} mm long")),
             ("feed", F($"{plan.Pattern.FeedMm:0.000} mm from strike to strike in a run")),
             ("plies", "1 (faults of other plies lie elsewhere)"),
             ("face, nap", $"nap side up; nap {nap}{(layout.Rules.OneWay ? " (one-way lay)" : string.Empty)}"),
@@ -135,12 +135,15 @@ public static class TicketSheet
     private static IEnumerable<Mark> Safety()
     {
         double y = 10 + (Cautions.Length * 4.2);
-        yield return new PathMark([Chain.Rectangle(new Box(Left, 9, Right, y + 4))], Ink.Wide);
+        yield return new TextMark("Cautions", new Point2(Left, y + 6), Ink.Label, Ink.Dark);
+        yield return new PathMark([Chain.Rectangle(new Box(Left, 11, Right, y + 4))], Ink.Wide);
         for (int i = 0; i < Cautions.Length; i++)
         {
             yield return new TextMark(Cautions[i], new Point2(Left + 2, y - (i * 4.2)), Ink.Note, Ink.Dark);
         }
     }
+
+    private static string Repeats(RollPlan plan) => plan.Pattern.Repeats == 1 ? "one repeat" : $"{plan.Pattern.Repeats} repeats";
 
     private static PathMark Rule(double y, Pen pen) => new PathMark([Chain.Open(new Point2(Left, y), new Point2(Right, y))], pen);
 
