@@ -16,6 +16,8 @@ public sealed class FieldReferenceTests
     [InlineData("waist")]
     [InlineData("seams")]
     [InlineData("proven")]
+    [InlineData("roll")]
+    [InlineData("roll-plan")]
     public void Every_field_of_a_schema_is_in_the_reference(string name)
     {
         string page = File.ReadAllText(RepositoryFile.PathOf("shapes", "schema", "README.md"));

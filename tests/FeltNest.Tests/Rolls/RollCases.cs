@@ -15,6 +15,11 @@ internal static class RollCases
         [Shapes.Part(Shapes.Of(5, -1, -1, 1, -1, 1, 1, -1, 1))], 20, 5, 2, new LayoutRules(null, 0, RowRule.Same, false),
         [new LayoutBand(5, 15, new LayoutRepeat(12, [new PlacedPanel(0, 0, 10, 0)]))], new SearchRecord(1, 1, false, "by hand", null, 0, 2, null));
 
+    /// <summary>Two rows of combs, 44 long with a tooth every 6, the upper turned and its teeth between the lower one's: 48 apart along the roll, 21 ahead of each other, gap 0.9.</summary>
+    internal static RollLayout Combs { get; } = new(
+        [Shapes.Part(Outline.From([new(0, 0), new(44, 0), .. Enumerable.Range(0, 8).Reverse().SelectMany(Tooth)]))], 19, 5, 0.9, new LayoutRules(null, 0, RowRule.Same, false),
+        [new LayoutBand(5, 14, new LayoutRepeat(48, [new PlacedPanel(0, 0, 5, 0), new PlacedPanel(0, 65, 14, 180)]))], new SearchRecord(1, 1, false, "by hand", null, 0, 1, null));
+
     /// <summary>A roll of one width.</summary>
     internal static FeltRoll Roll(double length, double width, params RollFault[] faults) => new("R", null, null, length, [new WidthReading(0, width)], [], 0, null, null, faults);
 
@@ -48,6 +53,13 @@ internal static class RollCases
     internal static StatedPlan Stated(RollPlan plan) => new(
         plan.Pattern.Repeats, plan.Pattern.FeedMm, [.. plan.Pattern.Panels.Select(p => p.Placed)], plan.Request.GuidePlayMm, plan.Request.FromMm,
         [.. plan.Strikes.Select(s => new StatedStrike(s.XMm, s.ShiftYMm, s.GoodPanels, s.Lost.Count))], plan.GoodPanels, plan.BackToBackGoodPanels, plan.Strikes.Sum(s => s.Lost.Count));
+
+    private static Point2[] Tooth(int i)
+    {
+        double x = 6 * i;
+        Point2[] tooth = [new(x + 2, 2), new(x + 2, 6), new(x, 6), new(x, 2)];
+        return i == 0 ? tooth[..3] : i == 7 ? tooth[1..] : tooth;
+    }
 
     private static RollLayout Lay(Outline part, double width) => Shapes.Lay(Shapes.Request(part, width, gap: 0.5, edge: 1));
 }

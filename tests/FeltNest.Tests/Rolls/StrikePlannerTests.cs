@@ -29,6 +29,20 @@ public sealed class StrikePlannerTests
         Assert.DoesNotContain(plan.Strikes, s => s.Lost.Count > 0);
     }
 
+    [Fact]
+    public void Combs_slide_by_a_tooth_where_nothing_between_is_allowed()
+    {
+        // The fault takes the lower comb of any strike that begins between 1 and 53; the first ends before 45 only from 0. One tooth further than the feed, at 54, the
+        // teeth fit again and the second strike ends at 119; clear of all teeth, from 66, it would end at 131.
+        FeltRoll roll = RollCases.Roll(119, 19, RollFault.Box(45, 5, 8, 1));
+        RollPlan plan = Plan(RollCases.Combs, roll);
+
+        Assert.Equal((4, 3), (plan.GoodPanels, plan.BackToBackGoodPanels));
+        Assert.Equal([0, 54], plan.Strikes.Select(s => s.XMm));
+        Assert.Empty(RollPlanCheck.Verify(RollCases.Combs, roll, RollCases.Stated(plan)).Violations);
+        Assert.Equal(new EveryChain(plan).Best(), plan.GoodPanels);
+    }
+
     [Theory]
     [InlineData(3.001, 1)]
     [InlineData(2.999, 2)]

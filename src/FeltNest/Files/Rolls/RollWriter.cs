@@ -18,9 +18,13 @@ public static class RollWriter
             .Objects("widths", roll.Widths, (item, reading) => item.Number("xM", reading.XMm / 1000).Number("widthMm", reading.WidthMm))
             .Objects("joints", roll.JointsMm, (item, joint) => item.Number("xM", joint / 1000))
             .Number("skewDeg", roll.SkewDeg)
-            .Text("napToward", roll.Nap is { } nap ? NapWord.Of(nap) : null)
             .Number("massPerAreaGsm", roll.MassPerAreaGsm)
             .Objects("faults", roll.Faults, WriteFault);
+        if (roll.Nap is { } nap)
+        {
+            json.Text("napToward", NapWord.Of(nap));
+        }
+
         return json.Finish();
     }
 

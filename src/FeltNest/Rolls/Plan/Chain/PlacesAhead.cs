@@ -16,6 +16,11 @@ internal sealed class PlacesAhead(int shift, int nearest, int farthest)
     /// <param name="shifts">Shifts a place has.</param>
     internal int Best(int k, long[] merits, int shifts)
     {
+        if (head != tail && queue[head] < k - farthest)
+        {
+            head = (head + 1) % queue.Length;
+        }
+
         int entering = k - nearest;
         if (entering >= 0 && merits[(entering * shifts) + shift] > 0)
         {
@@ -26,11 +31,6 @@ internal sealed class PlacesAhead(int shift, int nearest, int farthest)
 
             queue[tail] = entering;
             tail = (tail + 1) % queue.Length;
-        }
-
-        if (head != tail && queue[head] < k - farthest)
-        {
-            head = (head + 1) % queue.Length;
         }
 
         return head == tail ? -1 : queue[head];
