@@ -20,6 +20,7 @@ internal static class CommandLine
             PanelCommand.Create(terminal),
             LayoutCommand.Create(terminal),
             CompareCommand.Create(terminal),
+            RollCommand.Create(terminal),
             CheckCommand.Create(terminal),
         };
         foreach (HelpOption help in root.Options.OfType<HelpOption>())

@@ -42,6 +42,11 @@ internal static class DefaultFolder
     /// <summary>Name of an input file without folder and ending.</summary>
     public static string FileWord(string input) => NameOf(input);
 
+    /// <summary>Folder of the strikes of one roll.</summary>
+    public static string OfRollPlan(string layout, string roll, int repeats, double playMm, double fromMm) => Path.Combine(
+        Root,
+        $"{NameOf(layout)}-{NameOf(roll)}{(repeats > 1 ? Word("-x", repeats) : string.Empty)}{(playMm > 0 ? Word("-play", playMm) : string.Empty)}{(fromMm > 0 ? Word("-from", fromMm) : string.Empty)}");
+
     private static string OfRoll(string name, LayoutRequest request, LayoutRequest usual, double? seconds)
     {
         List<string> words = request.RollWidthMm > 0 ? [name, Word("w", request.RollWidthMm)] : [name];

@@ -33,6 +33,12 @@ public static class SchemaName
     /// <summary>Widths or offers side by side.</summary>
     public const string Compare = "feltnest/compare/1";
 
+    /// <summary>One real roll.</summary>
+    public const string Roll = "feltnest/roll/1";
+
+    /// <summary>Strikes planned for one roll.</summary>
+    public const string RollPlan = "feltnest/roll-plan/1";
+
     /// <summary>Verdict of a check.</summary>
     public const string Check = "feltnest/check/1";
 }

@@ -49,6 +49,13 @@ internal sealed class TextTable
         return this;
     }
 
+    /// <summary>A line set as it is: its columns are kept.</summary>
+    public TextTable Row(string words)
+    {
+        text.Append(words).Append('\n');
+        return this;
+    }
+
     /// <summary>A sentence over the full width.</summary>
     public TextTable Note(string words)
     {

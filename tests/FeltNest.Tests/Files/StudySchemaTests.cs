@@ -9,12 +9,16 @@ using FeltNest.Files.Compare;
 using FeltNest.Files.Costs;
 using FeltNest.Files.Offers;
 using FeltNest.Files.Panels;
+using FeltNest.Files.Rolls;
 using FeltNest.Files.Studies;
 using FeltNest.Geometry;
 using FeltNest.Layout;
 using FeltNest.Panel;
 using FeltNest.Panel.Proven;
 using FeltNest.Panel.Wrap;
+using FeltNest.Rolls;
+using FeltNest.Rolls.Plan;
+using FeltNest.Tests.Rolls;
 using Xunit;
 
 namespace FeltNest.Tests.Files;
@@ -53,6 +57,16 @@ public sealed class StudySchemaTests
 
         Fits("proven", ProvenWriter.Write("plain", ProvenPanel.Fit(Ball, plain.Arcs)));
         Fits("proven", ProvenWriter.Write("limited", ProvenPanel.Fit(Ball, limited.Arcs)));
+    }
+
+    [Fact]
+    public void A_roll_and_its_plan_fit_their_schemas()
+    {
+        FeltRoll roll = RollReader.Read(RepositoryFile.PathOf("shapes", "demo", "rolls", "roll-a17.json"));
+
+        Fits("roll", File.ReadAllBytes(RepositoryFile.PathOf("shapes", "demo", "rolls", "roll-a17.json")));
+        Fits("roll", RollWriter.Write(RollCases.Roll(100, 20)));
+        Fits("roll-plan", RollPlanWriter.Json(StrikePlanner.Run(new RollRequest(RollCases.Squares, RollCases.Roll(200, 20, [.. roll.Faults.Take(2)]), 2, 3, 0))));
     }
 
     [Fact]

@@ -75,6 +75,15 @@ internal sealed class JsonOutput : IDisposable
         return this;
     }
 
+    /// <summary>A whole JSON text made by another writer.</summary>
+    public JsonOutput Embedded(string name, byte[] json)
+    {
+        writer.WritePropertyName(name);
+        using JsonDocument inner = JsonDocument.Parse(json);
+        inner.RootElement.WriteTo(writer);
+        return this;
+    }
+
     /// <summary>A list of objects.</summary>
     public JsonOutput Objects<T>(string name, IEnumerable<T> items, Action<JsonOutput, T> fields)
     {

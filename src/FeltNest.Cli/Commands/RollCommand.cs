@@ -1,0 +1,92 @@
+using System.CommandLine;
+using System.Text;
+using FeltNest.Cli.Options;
+using FeltNest.Files;
+using FeltNest.Files.Layouts;
+using FeltNest.Files.Rolls;
+using FeltNest.Layout;
+using FeltNest.Report.Rolls;
+using FeltNest.Rolls;
+using FeltNest.Rolls.Plan;
+
+namespace FeltNest.Cli.Commands;
+
+/// <summary><c>roll LAYOUT --roll ROLL</c>: where to strike one real roll.</summary>
+internal static class RollCommand
+{
+    /// <summary>The command.</summary>
+    public static Command Create(Terminal terminal)
+    {
+        Argument<string> layout = new("LAYOUT") { Description = "A layout.json with one repeat for the whole width.", HelpName = "LAYOUT" };
+        Option<string> roll = new("--roll") { Description = "The roll as measured (JSON): width readings, joints, faults.", HelpName = "file", Required = true };
+        Option<int> repeats = new("--repeats-per-strike")
+        {
+            Description = "Repeats of the layout that one strike cuts.", HelpName = "count", DefaultValueFactory = _ => 1, CustomParser = NumberText.WholeWithin(1, StrikePlanner.MostRepeats),
+        };
+        Option<double> play = new("--guide-play")
+        {
+            Description = "How far the roll can be moved to either side under the press.", HelpName = "length", DefaultValueFactory = _ => 0, CustomParser = LengthText.OrZero,
+        };
+        Option<double> from = new("--from")
+        {
+            Description = "Where whole cloth begins: plans the rest of a roll that is partly cut.", HelpName = "length", DefaultValueFactory = _ => 0, CustomParser = LengthText.OrZero,
+        };
+        Command command = new("roll", "Plan the strikes of one real roll so that the most panels are good.") { layout, roll, repeats, play, from };
+        CommonOptions common = new(command);
+        command.SetAction((parse, stop) => Task.Run(
+            () => Run(terminal, parse, new Question(parse.GetValue(layout)!, parse.GetValue(roll)!, parse.GetValue(repeats), parse.GetValue(play), parse.GetValue(from)), common), stop));
+        return command;
+    }
+
+    private static int Run(Terminal terminal, ParseResult parse, Question question, CommonOptions common)
+    {
+        bool json = parse.GetValue(common.Json), quiet = parse.GetValue(common.Quiet);
+        RollLayout layout = LayoutReader.Read(question.Layout).Layout;
+        FeltRoll roll = RollReader.Read(question.Roll);
+        ResultFolder results = new(
+            parse.GetValue(common.Out) ?? DefaultFolder.OfRollPlan(question.Layout, question.Roll, question.Repeats, question.PlayMm, question.FromMm), parse.GetValue(common.Force));
+        results.Prepare(RollFiles.Names);
+        RollPlan plan = Plan(question, layout, roll);
+        IReadOnlyList<(string Name, byte[] Content)> files = RollFiles.Make(plan);
+        IReadOnlyList<string> written = results.Write(files);
+        if (json)
+        {
+            terminal.Results.Write(Encoding.UTF8.GetString(files[0].Content));
+        }
+        else if (!quiet)
+        {
+            terminal.Results.Write(RollReport.Text(plan));
+        }
+
+        foreach (string warning in RollReport.Warnings(plan))
+        {
+            terminal.Say($"warning: {warning}");
+        }
+
+        if (!quiet)
+        {
+            terminal.Say($"wrote {string.Join(", ", written)}");
+        }
+
+        return ExitCode.Done;
+    }
+
+    // What is wrong with the layout is told with its file; the rest are options.
+    private static RollPlan Plan(Question question, RollLayout layout, FeltRoll roll)
+    {
+        try
+        {
+            return StrikePlanner.Run(new RollRequest(layout, roll, question.Repeats, question.PlayMm, question.FromMm));
+        }
+        catch (InputException error) when (error.Field == "bands")
+        {
+            throw error.InFile(question.Layout);
+        }
+        catch (InputException error) when (error.File is null)
+        {
+            throw new InputException(null, $"--{error.Field}", error.Problem, error);
+        }
+    }
+
+    private readonly record struct Question(string Layout, string Roll, int Repeats, double PlayMm, double FromMm);
+}

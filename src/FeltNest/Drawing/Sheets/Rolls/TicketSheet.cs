@@ -1,0 +1,159 @@
+using System.Globalization;
+using FeltNest.Drawing.Lettering;
+using FeltNest.Drawing.Parts;
+using FeltNest.Geometry;
+using FeltNest.Layout;
+using FeltNest.Rolls;
+using FeltNest.Rolls.Plan;
+
+namespace FeltNest.Drawing.Sheets.Rolls;
+
+/// <summary>The cutting ticket of a roll on A4: what to cut, the runs of strikes, blanks for what came out, and the cautions.</summary>
+public static class TicketSheet
+{
+    // A4 with a binding margin on the left (ISO 5457:1999, from memory), and the step from line to line of a table: mm.
+    private const double Width = 210, Height = 297, Left = 20, Right = 200, Top = 287, Step = 6;
+
+    // Runs listed: more are in the strike list, and the sheet says so.
+    private const int MostRuns = 16;
+
+    private static readonly string[] Cautions =
+    [
+        "Local codes, the machine maker's instructions and qualified people come first. This ticket is no risk assessment.",
+        "- Strike by two-hand control or fitted guard only, never bypassed. It protects one person: others keep clear.",
+        "- Isolate and prove dead before a hand goes under the head: die, board, ejection or jam. Block the head.",
+        "- Start of shift: try guards, stop and two-hand control. What fails stops the work.",
+        "- Carry a die with its edge covered, in cut-resistant gloves. Let a falling die fall.",
+        "- Least pressure that cuts, load centred, within the rating. A strike over the roll's end loads off centre.",
+        "- Coated felt and rubber solution: flammable vapour, heavier than air. Extract low, no sparks, no heaters.",
+        "- Keep clear of feed nips; lift rolls with aids; eye, ear and dust protection as assessed.",
+    ];
+
+    /// <summary>Draws the sheet.</summary>
+    public static Sheet Draw(RollPlan plan)
+    {
+        List<Mark> marks = [.. Head(plan)];
+        double y = Top - 26;
+        (y, IEnumerable<Mark> facts) = Facts(plan, y);
+        marks.AddRange(facts);
+        (y, IEnumerable<Mark> runs) = Runs(plan, y - 7);
+        marks.AddRange(runs);
+        marks.AddRange(Blanks(y - 9));
+        marks.AddRange(Safety());
+        FeltRoll roll = plan.Request.Roll;
+        return new Sheet(
+            $"Cutting ticket of roll {roll.Name}", F($"{plan.Strikes.Count} strikes, {plan.GoodPanels} good panels expected; blanks for what came out."), Width, Height, [], marks);
+    }
+
+    private static IEnumerable<Mark> Head(RollPlan plan)
+    {
+        yield return new TextMark("Cutting ticket", new Point2(Left, Top - 7), 7, Ink.Dark);
+        yield return new TextMark(
+            StrokeFont.Fitted($"roll {plan.Request.Roll.Name}", Ink.Title, 90), new Point2(Right, Top - 7), Ink.Title, Ink.Dark, TextAnchor.End);
+        string expected = F($"{plan.GoodPanels} good panels expected, {plan.Balls} balls, in {plan.Strikes.Count} strikes");
+        yield return new TextMark(expected, new Point2(Left, Top - 17), Ink.Title, Ink.Dark);
+        yield return Rule(Top - 21, Ink.Wide);
+    }
+
+    private static (double Y, IEnumerable<Mark> Marks) Facts(RollPlan plan, double y)
+    {
+        FeltRoll roll = plan.Request.Roll;
+        RollLayout layout = plan.Request.Layout;
+        string nap = roll.Nap switch { NapDirection.Forward => "with the feed", NapDirection.Backward => "against the feed", _ => "not stated" };
+        (string Name, string Value)[] lines =
+        [
+            ("ball", layout.Parts[0].Ball ?? layout.Parts[0].Name),
+            ("felt", roll.Felt ?? "not stated"),
+            ("lot", roll.Lot ?? "not stated"),
+            ("layout", F($"{layout.Parts[0].Name}, made for {layout.RollWidthMm:0.#} mm, gap {layout.GapMm:0.##} mm")),
+            ("roll", F($"{roll.LengthMm / 1000:0.##} m, {roll.LeastWidthMm:0.#} to {roll.MostWidthMm:0.#} mm wide, faults {roll.Faults.Count}, joints {roll.JointsMm.Count}")),
+            ("whole cloth from", F($"{plan.Request.FromMm / 1000:0.###} m")),
+            ("one strike", F($"{plan.Pattern.Panels.Count} panels ({Repeats(plan)}), {plan.Pattern.LengthMm:0.#} mm long")),
+            ("feed", F($"{plan.Pattern.FeedMm:0.000} mm from strike to strike in a run")),
+            ("plies", "1 (faults of other plies lie elsewhere)"),
+            ("face, nap", $"nap side up; nap {nap}{(layout.Rules.OneWay ? " (one-way lay)" : string.Empty)}"),
+        ];
+        List<Mark> marks = [];
+        foreach ((string name, string value) in lines)
+        {
+            y -= Step;
+            marks.Add(new TextMark(name, new Point2(Left, y), Ink.Note, Ink.Soft));
+            marks.Add(new TextMark(StrokeFont.Fitted(value, Ink.Label, 142), new Point2(Left + 36, y), Ink.Label, Ink.Dark));
+        }
+
+        // The arrows stand at the right of the nap's line: feed, and nap where it is known.
+        Point2 at = new(Right - 36, y - 7);
+        marks.AddRange(Arrows.Line(at, at + new Point2(24, 0), Ink.Wide, 3.5));
+        marks.Add(new TextMark("feed", at + new Point2(26, -1.2), Ink.Note, Ink.Dark));
+        if (roll.Nap is { } way)
+        {
+            Point2 start = new(Right - 80, y - 7), end = start + new Point2(24, 0);
+            marks.AddRange(way == NapDirection.Forward ? Arrows.Line(start, end, Ink.Narrow, 3.5) : Arrows.Line(end, start, Ink.Narrow, 3.5));
+            marks.Add(new TextMark("nap", end + new Point2(2, -1.2), Ink.Note, Ink.Dark));
+        }
+
+        marks.Add(Blank("die, revision", Left, 80, y - 8));
+        return (y - 11, marks);
+    }
+
+    private static (double Y, IEnumerable<Mark> Marks) Runs(RollPlan plan, double y)
+    {
+        double[] columns = [Left + 24, Left + 62, Left + 96, Left + 130, Left + 154, Right];
+        IReadOnlyList<StrikeRun> runs = StrikeRun.Of(plan);
+        List<Mark> marks = [.. Row(y, Ink.Note, Ink.Soft, "strikes", "first begins at mm", "advance to it mm", "across mm", "good", "lost"), Rule(y - 1.6, Ink.Narrow)];
+        foreach (StrikeRun run in runs.Take(MostRuns))
+        {
+            y -= 5;
+            string numbers = run.Count == 1 ? F($"{run.First}") : F($"{run.First} - {run.First + run.Count - 1}");
+            marks.AddRange(Row(y, Ink.Note, Ink.Dark, numbers, F($"{run.XMm:0.00}"), F($"{run.AdvanceMm:0.00}"), F($"{run.ShiftYMm:+0.##;-0.##;0}"), F($"{run.GoodPanels}"), F($"{run.LostPanels}")));
+        }
+
+        if (runs.Count > MostRuns)
+        {
+            y -= 5;
+            marks.Add(new TextMark(F($"and {runs.Count - MostRuns} more runs: this ticket goes with the strike list roll.csv"), new Point2(Left, y), Ink.Note, Ink.Dark));
+        }
+
+        return (y, marks);
+
+        IEnumerable<Mark> Row(double at, double height, Colour colour, params string[] cells) =>
+            cells.Select((cell, i) => (Mark)new TextMark(cell, new Point2(columns[i], at), height, colour, TextAnchor.End));
+    }
+
+    private static IEnumerable<Mark> Blanks(double y)
+    {
+        yield return Rule(y + 4, Ink.Wide);
+        yield return new TextMark("As cut", new Point2(Left, y - 1), Ink.Label, Ink.Dark);
+        yield return Blank("good panels", Left, 84, y - 10);
+        yield return Blank("metres used", Left + 96, 84, y - 10);
+        yield return Blank("faults met, where", Left, 180, y - 19);
+        yield return Blank("operator", Left, 60, y - 28);
+        yield return Blank("supervisor", Left + 66, 64, y - 28);
+        yield return Blank("date", Left + 136, 44, y - 28);
+    }
+
+    private static IEnumerable<Mark> Safety()
+    {
+        double y = 10 + (Cautions.Length * 4.2);
+        yield return new TextMark("Cautions", new Point2(Left, y + 6), Ink.Label, Ink.Dark);
+        yield return new PathMark([Chain.Rectangle(new Box(Left, 11, Right, y + 4))], Ink.Wide);
+        for (int i = 0; i < Cautions.Length; i++)
+        {
+            yield return new TextMark(Cautions[i], new Point2(Left + 2, y - (i * 4.2)), Ink.Note, Ink.Dark);
+        }
+    }
+
+    private static string Repeats(RollPlan plan) => plan.Pattern.Repeats == 1 ? "one repeat" : $"{plan.Pattern.Repeats} repeats";
+
+    private static PathMark Rule(double y, Pen pen) => new PathMark([Chain.Open(new Point2(Left, y), new Point2(Right, y))], pen);
+
+    // A name and a line to write on.
+    private static GroupMark Blank(string name, double x, double width, double y) => new(
+        $"blank-{name.Replace(", ", "-", StringComparison.Ordinal).Replace(' ', '-')}",
+        [
+            new TextMark(name, new Point2(x, y), Ink.Note, Ink.Soft),
+            new PathMark([Chain.Open(new Point2(x + StrokeFont.Width(name, Ink.Note) + 2, y - 1), new Point2(x + width, y - 1))], Ink.Narrow),
+        ]);
+
+    private static string F(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}

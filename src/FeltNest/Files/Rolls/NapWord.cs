@@ -1,0 +1,18 @@
+using FeltNest.Rolls;
+
+namespace FeltNest.Files.Rolls;
+
+/// <summary>How files write the direction of the nap.</summary>
+public static class NapWord
+{
+    /// <summary>The word of a direction.</summary>
+    public static string Of(NapDirection nap) => nap == NapDirection.Forward ? "+x" : "-x";
+
+    /// <summary>The direction of a word, or null.</summary>
+    public static NapDirection? Find(string word) => word switch
+    {
+        "+x" => NapDirection.Forward,
+        "-x" => NapDirection.Backward,
+        _ => null,
+    };
+}

@@ -1,0 +1,103 @@
+using System.Globalization;
+using FeltNest.Rolls;
+using FeltNest.Rolls.Grading;
+using FeltNest.Rolls.Plan;
+
+namespace FeltNest.Report.Rolls;
+
+/// <summary>What a roll plan prints.</summary>
+public static class RollReport
+{
+    // Longest list of runs printed; all strikes are in the files.
+    private const int MostRuns = 12;
+
+    /// <summary>The text, lines ending in a line feed.</summary>
+    public static string Text(RollPlan plan)
+    {
+        FeltRoll roll = plan.Request.Roll;
+        int more = plan.GoodPanels - plan.BackToBackGoodPanels, lost = plan.Strikes.Sum(s => s.Lost.Count);
+        FourPointScore score = FourPointScore.Of(roll, plan.Request.Layout.Trims.TotalMm);
+        TextTable table = new();
+        table.Heading($"Roll {roll.Name}: strikes of {plan.Request.Layout.Parts[0].Name}")
+            .Line("good panels", Whole(plan.GoodPanels), $"{plan.Balls} balls (pairs of one class)")
+            .Line("strikes in line", Whole(plan.BackToBackGoodPanels), "good panels one feed apart from the start, none moved")
+            .Line("gain over them", Whole(more), Text($"panels, {100.0 * more / Math.Max(1, plan.BackToBackGoodPanels):0.00} %"))
+            .Line("strikes", Whole(plan.Strikes.Count), Text($"of {plan.Pattern.Panels.Count} panels; feed {plan.Pattern.FeedMm:0.###} mm, {Repeats(plan.Pattern.Repeats)}"))
+            .Line("last cut ends at", plan.Strikes[^1].XMm / 1000 + (plan.Pattern.LengthMm / 1000), "0.00", "m", Text($"of {roll.LengthMm / 1000:0.##} m"));
+        table.Heading("Panels lost in these strikes").Line("all causes", Whole(lost));
+        foreach (LossCause cause in Enum.GetValues<LossCause>())
+        {
+            table.Line(NameOf(cause), Whole(plan.LostPanels(cause)));
+        }
+
+        table.Heading("The roll")
+            .Line("width", Text($"{roll.LeastWidthMm:0.#} to {roll.MostWidthMm:0.#} mm"), Text($"layout made for {plan.Request.Layout.RollWidthMm:0.#} mm"))
+            .Line("faults, joints", Text($"{roll.Faults.Count}, {roll.JointsMm.Count}"))
+            .Line("four-point score", score.Per100SquareYards, "0.0", string.Empty, Text($"points per 100 yd2 of cuttable width ({score.Per100SquareMetres:0.0} per 100 m2; {score.Points} points)"))
+            .Line("skew", roll.SkewDeg, "0.##", "degrees", Skew(plan));
+        table.Heading("Strikes in order: runs one feed apart")
+            .Row("  strikes          begins at mm     advance mm    moved across   good   lost");
+        IReadOnlyList<StrikeRun> runs = StrikeRun.Of(plan);
+        foreach (StrikeRun run in runs.Take(MostRuns))
+        {
+            table.Row(Text(
+                $"{Numbers(run),9}{run.XMm,22:0.00}{run.AdvanceMm,15:0.00}{run.ShiftYMm,16:0.##}{run.GoodPanels,7}{run.LostPanels,7}"));
+        }
+
+        if (runs.Count > MostRuns)
+        {
+            table.Note($"... and {runs.Count - MostRuns} more runs: all strikes are in roll.csv.");
+        }
+
+        table.Heading("How far this is the best")
+            .Note(Text(
+                $"No other choice of strikes on the grid has more good panels: {plan.Grid.StepMm:0.####} mm along the roll{(plan.Grid.SideSteps > 0 ? Text($", {plan.Grid.SideStepMm:0.##} mm across") : ", no moves across")}. From an advance of {plan.ClearAdvanceMm:0.#} mm strikes are clear of each other; below it the gap to the strike before was worked out for every step."));
+        if (plan.LeastOffLineMm > plan.Pattern.FeedMm + plan.Grid.StepMm)
+        {
+            table.Note(Text(
+                $"Strikes interlock over more than their neighbours, so advances off the line below {plan.LeastOffLineMm:0.#} mm were left out: safe, perhaps a little short. More repeats a strike lift that."));
+        }
+
+        return table.ToString();
+    }
+
+    /// <summary>Warnings, one line each.</summary>
+    public static IEnumerable<string> Warnings(RollPlan plan)
+    {
+        FeltRoll roll = plan.Request.Roll;
+        if (roll.LeastWidthMm < plan.Request.Layout.RollWidthMm)
+        {
+            yield return Text($"the roll is down to {roll.LeastWidthMm:0.#} mm wide, the layout was made for {plan.Request.Layout.RollWidthMm:0.#} mm: panels that leave the cloth are counted lost");
+        }
+
+        if (plan.Request.Layout.Rules.Plies.Count > 1)
+        {
+            yield return $"the layout is cut in {plan.Request.Layout.Rules.Plies.Count} plies, this plan is for one ply of this roll: faults of other plies lie elsewhere";
+        }
+
+        foreach (WarpReport warp in WarpReport.Of(plan.Pattern, plan.Request.Layout, roll.SkewDeg).Where(w => Math.Abs(w.OffDesignDeg ?? 0) > plan.Request.Layout.Rules.WarpToleranceDeg + 0.05))
+        {
+            yield return Text($"panels lie {warp.OffDesignDeg:0.##} degrees off the angle to the warp they are designed for (tolerance {plan.Request.Layout.Rules.WarpToleranceDeg:0.##})");
+        }
+    }
+
+    private static string Skew(RollPlan plan) => string.Join("; ", WarpReport.Of(plan.Pattern, plan.Request.Layout, plan.Request.Roll.SkewDeg)
+        .Take(3).Select(w => Text($"panels at {w.LaidAngleDeg:0.##} lie at {w.WarpAngleDeg:0.##} to the warp{(w.OffDesignDeg is { } off ? Text($", {off:0.##} off design") : string.Empty)}")));
+
+    /// <summary>The numbers of a run's strikes.</summary>
+    internal static string Numbers(StrikeRun run) => run.Count == 1 ? $"{run.First}" : $"{run.First} to {run.First + run.Count - 1}";
+
+    private static string NameOf(LossCause cause) => cause switch
+    {
+        LossCause.RollEnd => "past the roll's end",
+        LossCause.Joint => "at a joint",
+        LossCause.Width => "outside the usable width",
+        _ => "at a fault",
+    };
+
+    private static string Repeats(int count) => count == 1 ? "one repeat" : $"{count} repeats";
+
+    private static string Whole(int value) => value.ToString(CultureInfo.InvariantCulture);
+
+    private static string Text(FormattableString line) => line.ToString(CultureInfo.InvariantCulture);
+}

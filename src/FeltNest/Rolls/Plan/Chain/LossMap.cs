@@ -1,0 +1,135 @@
+using FeltNest.Layout;
+
+namespace FeltNest.Rolls.Plan.Chain;
+
+/// <summary>Which panels of a strike are lost at every place of the grid, and why.</summary>
+internal sealed class LossMap
+{
+    // A panel this little outside the usable width or the roll's end is inside, mm: rounding of a layout's own digits.
+    private const double Slack = 1e-6;
+
+    private readonly RollRequest request;
+    private readonly StrikePattern pattern;
+    private readonly StrikeGrid grid;
+    private readonly List<(int From, int To, LossCause Cause)>[] lost;
+    private readonly int[] good;
+
+    internal LossMap(RollRequest request, StrikePattern pattern, StrikeGrid grid)
+    {
+        (this.request, this.pattern, this.grid) = (request, pattern, grid);
+        lost = new List<(int, int, LossCause)>[pattern.Panels.Count * grid.Shifts];
+        good = new int[grid.Places * grid.Shifts];
+        int[] change = new int[grid.Places + 1];
+        for (int shift = 0; shift < grid.Shifts; shift++)
+        {
+            Array.Clear(change);
+            for (int panel = 0; panel < pattern.Panels.Count; panel++)
+            {
+                List<(int From, int To, LossCause Cause)> ranges = Ranges(pattern.Panels[panel], grid.ShiftMm(shift));
+                lost[(panel * grid.Shifts) + shift] = ranges;
+                Count(ranges, change);
+            }
+
+            int running = pattern.Panels.Count;
+            for (int k = 0; k < grid.Places; k++)
+            {
+                running -= change[k];
+                good[(k * grid.Shifts) + shift] = running;
+            }
+        }
+    }
+
+    /// <summary>Good panels of a strike at place k, shift s.</summary>
+    internal int Good(int k, int s) => good[(k * grid.Shifts) + s];
+
+    /// <summary>Lost panels of a strike at place k, shift s.</summary>
+    internal IReadOnlyList<LostPanel> Lost(int k, int s) =>
+    [
+        .. from panel in Enumerable.Range(0, pattern.Panels.Count)
+           let causes = lost[(panel * grid.Shifts) + s].Where(r => r.From <= k && k <= r.To)
+           where causes.Any()
+           select new LostPanel(panel, causes.Min(r => r.Cause)),
+    ];
+
+    // A panel lost for two causes is lost once.
+    private static void Count(IEnumerable<(int From, int To, LossCause Cause)> ranges, int[] change)
+    {
+        int done = -1;
+        foreach ((int from, int to, _) in ranges.OrderBy(r => r.From))
+        {
+            int first = Math.Max(from, done + 1);
+            if (to >= first)
+            {
+                change[first]++;
+                change[to + 1]--;
+                done = to;
+            }
+        }
+    }
+
+    private List<(int From, int To, LossCause Cause)> Ranges(StrikePanel panel, double shift)
+    {
+        List<(int From, int To, LossCause Cause)> ranges = [];
+        FeltRoll roll = request.Roll;
+        RollLayout layout = request.Layout;
+        double low = panel.MinY + shift, high = panel.MaxY + shift;
+        Add(roll.LengthMm - panel.MaxX + Slack, double.PositiveInfinity, LossCause.RollEnd);
+        foreach (double joint in roll.JointsMm)
+        {
+            Add(joint - panel.MaxX, joint - panel.MinX, LossCause.Joint);
+        }
+
+        if (low < layout.Trims.LowerMm - Slack || layout.Rules.Forbidden.Any(stripe => low < stripe.YToMm - Slack && high > stripe.YFromMm + Slack))
+        {
+            Add(double.NegativeInfinity, double.PositiveInfinity, LossCause.Width);
+        }
+
+        foreach (XRange narrow in Narrow(roll, high + layout.Trims.UpperMm - Slack))
+        {
+            Add(narrow.From - panel.MaxX, narrow.To - panel.MinX, LossCause.Width);
+        }
+
+        foreach (RollFault fault in roll.Faults.Where(f => f.YMm <= high && f.YMm + f.WidthMm >= low))
+        {
+            // The panel stays and the fault moves: their x along the roll differ by the strike's place.
+            List<XRange> met = fault.RadiusMm is { } radius
+                ? LevelLine.Near([panel.Corners], fault.MiddleY - shift, radius)
+                : LevelLine.Across(panel.Corners, fault.YMm - shift, fault.YMm + fault.WidthMm - shift);
+            (double first, double last) = fault.RadiusMm is null ? (fault.XMm, fault.XMm + fault.LengthMm) : (fault.MiddleX, fault.MiddleX);
+            foreach (XRange at in met)
+            {
+                Add(first - at.To, last - at.From, LossCause.Fault);
+            }
+        }
+
+        return ranges;
+
+        void Add(double from, double to, LossCause cause)
+        {
+            int first = (int)Math.Ceiling(Math.Clamp(((from - grid.FromMm) / grid.StepMm) - 1e-9, 0, grid.Places));
+            int last = (int)Math.Floor(Math.Clamp(((to - grid.FromMm) / grid.StepMm) + 1e-9, -1, grid.Places - 1));
+            if (first <= last)
+            {
+                ranges.Add((first, last, cause));
+            }
+        }
+    }
+
+    // Where the roll is narrower than asked.
+    private static IEnumerable<XRange> Narrow(FeltRoll roll, double width)
+    {
+        WidthReading[] readings =
+            [new(double.NegativeInfinity, roll.Widths[0].WidthMm), .. roll.Widths, new(double.PositiveInfinity, roll.Widths[^1].WidthMm)];
+        for (int i = 1; i < readings.Length; i++)
+        {
+            (WidthReading a, WidthReading b) = (readings[i - 1], readings[i]);
+            if (a.WidthMm >= width && b.WidthMm >= width)
+            {
+                continue;
+            }
+
+            double crossing = a.XMm + ((b.XMm - a.XMm) * ((width - a.WidthMm) / (b.WidthMm - a.WidthMm)));
+            yield return new XRange(a.WidthMm < width ? a.XMm : crossing, b.WidthMm < width ? b.XMm : crossing);
+        }
+    }
+}

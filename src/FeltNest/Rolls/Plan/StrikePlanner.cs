@@ -1,0 +1,66 @@
+using FeltNest.Rolls.Plan.Chain;
+
+namespace FeltNest.Rolls.Plan;
+
+/// <summary>Plans the strikes of one roll: the most good panels, proved on a stated grid.</summary>
+public static class StrikePlanner
+{
+    /// <summary>Most repeats one strike may hold.</summary>
+    public const int MostRepeats = 100;
+
+    /// <summary>Furthest a guide may play to either side, mm.</summary>
+    public const double MostPlayMm = 200;
+
+    /// <summary>The plan of a roll.</summary>
+    /// <exception cref="InputException">The layout has bands, a number is out of its range, or the start lies outside the roll.</exception>
+    /// <exception cref="NoAnswerException">No panel would be good anywhere.</exception>
+    public static RollPlan Run(RollRequest request)
+    {
+        Require(request);
+        StrikePattern pattern = StrikePattern.Of(request.Layout, request.RepeatsPerStrike);
+        StrikeGrid grid = StrikeGrid.Of(request, pattern.FeedMm);
+        LossMap losses = new(request, pattern, grid);
+        StrikeSpacing spacing = new(pattern, grid, request.Layout.GapMm);
+        List<PlannedStrike> strikes = [.. new StrikeChain(losses, spacing, grid).Best().Select(at =>
+            new PlannedStrike(grid.XMm(at.Place), grid.ShiftMm(at.Shift), losses.Good(at.Place, at.Shift), losses.Lost(at.Place, at.Shift)))];
+
+        if (strikes.Count == 0)
+        {
+            throw NoStrike(request, pattern);
+        }
+
+        int backToBack = 0;
+        for (int k = 0; k < grid.Places; k += grid.FeedSteps)
+        {
+            backToBack += losses.Good(k, grid.SideSteps);
+        }
+
+        int clear = Enumerable.Range(-2 * grid.SideSteps, (4 * grid.SideSteps) + 1).Max(spacing.Clear);
+        RollPlan plan = new(request, pattern, grid, strikes, backToBack, clear * grid.StepMm, spacing.LeastSteps * grid.StepMm);
+        return plan.GoodPanels >= backToBack
+            ? plan
+            : throw new InvalidOperationException($"the plan has {plan.GoodPanels} good panels, strikes in line have {backToBack}");
+    }
+
+    private static NoAnswerException NoStrike(RollRequest request, StrikePattern pattern) => new(FormattableString.Invariant(
+        $"no panel of this layout is good anywhere on roll {request.Roll.Name}: with the trims the lowest panel needs {request.Layout.Trims.UpperMm + pattern.Panels.Min(p => p.MaxY):0.###} mm of width and {pattern.Panels.Min(p => p.MaxX - p.MinX):0.###} mm of length; the roll is {request.Roll.LeastWidthMm:0.###} to {request.Roll.MostWidthMm:0.###} mm wide with {request.Roll.LengthMm - request.FromMm:0.###} mm left to cut: a narrower layout, a longer rest or a roll with fewer faults would work"));
+
+    private static void Require(RollRequest request)
+    {
+        Within("repeats-per-strike", request.RepeatsPerStrike, 1, MostRepeats, string.Empty);
+        Within("guide-play", request.GuidePlayMm, 0, MostPlayMm, " mm");
+        if (!(request.FromMm >= 0 && request.FromMm < request.Roll.LengthMm))
+        {
+            throw new InputException(null, "from", FormattableString.Invariant(
+                $"{request.FromMm:0.###} mm is outside the roll: from 0 to below {request.Roll.LengthMm:0.###} mm is allowed"));
+        }
+    }
+
+    private static void Within(string field, double value, double least, double most, string unit)
+    {
+        if (!(value >= least && value <= most))
+        {
+            throw new InputException(null, field, FormattableString.Invariant($"{value:0.######} is outside {least:0.###} to {most:0.###}{unit}"));
+        }
+    }
+}

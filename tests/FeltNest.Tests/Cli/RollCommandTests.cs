@@ -1,0 +1,100 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using FeltNest.Files.Layouts;
+using FeltNest.Tests.Files;
+using FeltNest.Tests.Rolls;
+using FeltNest.Yield;
+using Xunit;
+
+namespace FeltNest.Tests.Cli;
+
+public sealed class RollCommandTests : IDisposable
+{
+    private const string Roll = """
+        { "schema": "feltnest/roll/1", "name": "R7", "lengthM": 0.118, "widths": [ { "xM": 0, "widthMm": 20 } ], "joints": [ { "xM": 0.02 } ], "skewDeg": 2, "napToward": "-x",
+          "faults": [ { "xMm": 70, "yMm": 10, "radiusMm": 1 } ] }
+        """;
+
+    private readonly TempFolder folder = new();
+
+    public void Dispose() => folder.Dispose();
+
+    [Fact]
+    public async Task A_roll_is_planned_written_and_checked()
+    {
+        CommandRun run = await Planned("--json");
+
+        Assert.Equal(0, run.Code);
+        Assert.Equal(["roll.csv", "roll.json", "roll.png", "roll.svg", "ticket.png", "ticket.svg"], Directory.GetFiles(folder.Path("out")).Select(Path.GetFileName).Order());
+        JsonElement plan = JsonDocument.Parse(run.Out).RootElement;
+        int strikes = plan.GetProperty("strikes").GetArrayLength();
+
+        // One square before the joint at 20; four need 46 mm and fit between it and the fault at 69 to 71, and four more in the 47 mm behind that.
+        Assert.Equal((9, plan.GetProperty("goodPanels").GetInt32()), (strikes, strikes));
+        Assert.True(plan.GetProperty("goodPanels").GetInt32() >= plan.GetProperty("backToBackGoodPanels").GetInt32());
+        Assert.Equal(12, plan.GetProperty("provedOnGridMm").GetDouble() * 12, 9);
+        Assert.Equal(178, plan.GetProperty("warp")[0].GetProperty("warpAngleDeg").GetDouble(), 9);
+        Assert.Equal(strikes + 1, File.ReadAllLines(folder.Path("out/roll.csv")).Length);
+        Assert.Equal(0, (await CommandRun.Of("check", folder.Path("out/roll.json"))).Code);
+    }
+
+    [Theory]
+    [InlineData("move", "strikes 1 and 2: panels ")]
+    [InlineData("count", "strike 1: states 5 good and 0 lost panels, the shapes give 1 good of 1")]
+    [InlineData("sum", "goodPanels, lostPanels: stated 99 and 0, the strikes add to 9 and 0")]
+    [InlineData("line", "backToBackGoodPanels: stated 3, the shapes give ")]
+    [InlineData("side", "strike 1: moved across by 3 mm, the guide plays 0 mm to either side")]
+    [InlineData("before", "strike 1: begins at -5 mm, allowed 0 to 118 mm")]
+    [InlineData("pattern", "pattern: its panels, laid one feed apart, are not the layout")]
+    public async Task A_plan_that_was_changed_is_a_violation(string change, string told)
+    {
+        await Planned("--quiet");
+        JsonNode root = JsonNode.Parse(File.ReadAllText(folder.Path("out/roll.json")))!;
+        JsonNode first = root["strikes"]![0]!;
+        switch (change)
+        {
+            case "move": root["strikes"]![1]!["xMm"] = 11.0; break;
+            case "count": first["goodPanels"] = 5; break;
+            case "sum": root["goodPanels"] = 99; break;
+            case "line": root["backToBackGoodPanels"] = 3; break;
+            case "side": first["shiftYMm"] = 3.0; break;
+            case "before": first["xMm"] = -5.0; break;
+            default: root["pattern"]!["panels"]![0]!["yMm"] = 10.5; break;
+        }
+
+        CommandRun run = await CommandRun.Of("check", folder.Write("changed.json", root.ToJsonString()), "--json");
+
+        Assert.Equal(4, run.Code);
+        Assert.Contains(JsonDocument.Parse(run.Out).RootElement.GetProperty("violations").EnumerateArray(), v => v.GetString()!.StartsWith(told, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("--from: 500 mm is outside the roll: from 0 to below 118 mm is allowed", "--from", "500")]
+    [InlineData("--guide-play: 900 is outside 0 to 200 mm", "--guide-play", "900")]
+    [InlineData("--repeats-per-strike: '0' is not allowed: a whole number from 1 to 100", "--repeats-per-strike", "0")]
+    public async Task Bad_options_are_one_line_and_exit_code_two(string told, params string[] options)
+    {
+        CommandRun run = await Planned(options);
+
+        Assert.Equal((2, string.Empty), (run.Code, run.Out));
+        Assert.Contains(told, Assert.Single(run.Messages), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_roll_too_narrow_for_any_panel_has_no_answer()
+    {
+        CommandRun run = await PlannedOn(Roll.Replace("\"widthMm\": 20", "\"widthMm\": 15", StringComparison.Ordinal), "--quiet");
+
+        Assert.Equal((3, string.Empty), (run.Code, run.Out));
+        Assert.Contains("needs 20 mm of width", Assert.Single(run.Messages), StringComparison.Ordinal);
+    }
+
+    private Task<CommandRun> Planned(params string[] options) => PlannedOn(Roll, options);
+
+    private async Task<CommandRun> PlannedOn(string roll, params string[] options)
+    {
+        string layout = folder.Path("layout.json");
+        File.WriteAllBytes(layout, LayoutWriter.Write(RollCases.Squares, YieldAccount.Of(RollCases.Squares)));
+        return await CommandRun.Of(["roll", layout, "--roll", folder.Write("roll.json", roll), "--out", folder.Path("out"), .. options]);
+    }
+}
