@@ -107,6 +107,7 @@ public static class RollMapSheet
             CultureInfo.InvariantCulture,
             $"lost: {plan.LostPanels(LossCause.Fault)} at faults, {plan.LostPanels(LossCause.Joint)} at joints, {plan.LostPanels(LossCause.Width)} outside the usable width, {plan.LostPanels(LossCause.RollEnd)} past the end");
         yield return new TextMark(counts, new Point2(x, at.Y - 6), Ink.Note, Ink.Dark);
-        yield return new TextMark("numbers: every fifth strike, and the first of each run one feed apart (longer tick)", new Point2(x, at.Y - 11), Ink.Note, Ink.Soft);
+        yield return new TextMark(
+            $"numbers: every fifth strike, and the first of each run one feed apart (longer tick){(plan.Request.FromMm > 0 ? "; tinted: cut before" : string.Empty)}", new Point2(x, at.Y - 11), Ink.Note, Ink.Soft);
     }
 }
