@@ -21,15 +21,24 @@ internal static class RollCommand
         Option<string> roll = new("--roll") { Description = "The roll as measured (JSON): width readings, joints, faults.", HelpName = "file", Required = true };
         Option<int> repeats = new("--repeats-per-strike")
         {
-            Description = "Repeats of the layout that one strike cuts.", HelpName = "count", DefaultValueFactory = _ => 1, CustomParser = NumberText.WholeWithin(1, StrikePlanner.MostRepeats),
+            Description = "Repeats of the layout that one strike cuts.",
+            HelpName = "count",
+            DefaultValueFactory = _ => 1,
+            CustomParser = NumberText.WholeWithin(1, StrikePlanner.MostRepeats),
         };
         Option<double> play = new("--guide-play")
         {
-            Description = "How far the roll can be moved to either side under the press.", HelpName = "length", DefaultValueFactory = _ => 0, CustomParser = LengthText.OrZero,
+            Description = "How far the roll can be moved to either side under the press.",
+            HelpName = "length",
+            DefaultValueFactory = _ => 0,
+            CustomParser = LengthText.OrZero,
         };
         Option<double> from = new("--from")
         {
-            Description = "Where whole cloth begins: plans the rest of a roll that is partly cut.", HelpName = "length", DefaultValueFactory = _ => 0, CustomParser = LengthText.OrZero,
+            Description = "Where whole cloth begins: plans the rest of a roll that is partly cut.",
+            HelpName = "length",
+            DefaultValueFactory = _ => 0,
+            CustomParser = LengthText.OrZero,
         };
         Command command = new("roll", "Plan the strikes of one real roll so that the most panels are good.") { layout, roll, repeats, play, from };
         CommonOptions common = new(command);

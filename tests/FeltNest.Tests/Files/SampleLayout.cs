@@ -23,7 +23,11 @@ public static class SampleLayout
     {
         Rules = new LayoutRules(30, 45, RowRule.Any, false)
         {
-            Bands = 2, Forbidden = [new ForbiddenStrip(0, 2)], Die = new DieLimit(4, null, 300), LeastRepeatMm = 40, Plies = new Plies(2, true),
+            Bands = 2,
+            Forbidden = [new ForbiddenStrip(0, 2)],
+            Die = new DieLimit(4, null, 300),
+            LeastRepeatMm = 40,
+            Plies = new Plies(2, true),
         },
         Bands =
         [
@@ -32,8 +36,10 @@ public static class SampleLayout
         ],
         Search = new SearchRecord(1, 5, true, "by hand", null, 0, 5, 41.5)
         {
-            UpperBoundPercent = 91.5, Loss = new LossSplit(6.5, 10.25, 2, 0.5, 1.25),
-            Methods = [new MethodReach("by hand", 36.5, 2), new MethodReach("rows", 36, 1)], RuleCosts = [new RuleCost("one way", 37, "half-turns allowed")],
+            UpperBoundPercent = 91.5,
+            Loss = new LossSplit(6.5, 10.25, 2, 0.5, 1.25),
+            Methods = [new MethodReach("by hand", 36.5, 2), new MethodReach("rows", 36, 1)],
+            RuleCosts = [new RuleCost("one way", 37, "half-turns allowed")],
         },
     };
 

@@ -1,8 +1,8 @@
 using CsCheck;
 using FeltNest.Geometry;
 using FeltNest.Layout;
-using FeltNest.Layout.Scan;
 using FeltNest.Layout.Check;
+using FeltNest.Layout.Scan;
 using FeltNest.Yield;
 using Xunit;
 

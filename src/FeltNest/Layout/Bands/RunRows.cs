@@ -56,7 +56,8 @@ internal static class RunRows
             double step = rows[r] == 1 ? 0 : (runs[r].High - runs[r].Low - curve.Height) / (rows[r] - 1);
             at.AddRange([curve.Lattice(rows[r], runs[r].High - runs[r].Low)?.Shift ?? 0, step, 0, runs[r].Low + bottom]);
             panels.AddRange(Enumerable.Range(0, rows[r]).Select(j => new PanelPose(
-                new AffineForm(0, (first + 2, 1), (first, j)), new AffineForm(0, (first + 3, 1), (first + 1, j)), AffineForm.Of(1)) { Within = runs[r] }));
+                new AffineForm(0, (first + 2, 1), (first, j)), new AffineForm(0, (first + 3, 1), (first + 1, j)), AffineForm.Of(1))
+            { Within = runs[r] }));
         }
 
         int count = at.Count, used = (count - 2) / PerRun;

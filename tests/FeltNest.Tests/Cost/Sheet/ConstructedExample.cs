@@ -18,6 +18,10 @@ public static class ConstructedExample
     /// <summary>0.30 a kilogram of waste, 0.045 a strike, a die of 900 for 50,000 strikes, 35 to set up a batch of 50,000 balls.</summary>
     public static CostInputs Costs { get; } = CostInputs.Bare("XTS") with
     {
-        Losses = Losses, RecoveryPerKg = 0.30m, PerStrike = 0.045m, Die = new DieCost(900, 50_000, 0, 0), SetUp = new SetUpCost(1, 35, 50),
+        Losses = Losses,
+        RecoveryPerKg = 0.30m,
+        PerStrike = 0.045m,
+        Die = new DieCost(900, 50_000, 0, 0),
+        SetUp = new SetUpCost(1, 35, 50),
     };
 }

@@ -38,7 +38,8 @@ public sealed class WidthScanTests
         PlacedPanel[] kept = [.. die.Bands[0].Repeat.Panels.OrderBy(p => p.YMm).SkipLast(1)];
         RollLayout On(double width) => die with
         {
-            RollWidthMm = width, Bands = [new LayoutBand(10, width - 10, new LayoutRepeat(die.Bands[0].Repeat.LengthMm, kept))],
+            RollWidthMm = width,
+            Bands = [new LayoutBand(10, width - 10, new LayoutRepeat(die.Bands[0].Repeat.LengthMm, kept))],
         };
         Assert.Empty(LayoutCheck.Verify(On(fewer.LeastWidthMm + 1e-6)).Violations);
         Assert.NotEmpty(LayoutCheck.Verify(On(fewer.LeastWidthMm - 0.1)).Violations);
