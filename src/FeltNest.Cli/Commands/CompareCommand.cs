@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Text;
 using FeltNest.Ball;
 using FeltNest.Cli.Options;
 using FeltNest.Cost;
@@ -63,7 +62,7 @@ internal sealed class CompareCommand
 
     private int Run(ParseResult parse, CancellationToken stop)
     {
-        bool json = parse.GetValue(common.Json), quiet = parse.GetValue(common.Quiet);
+        Answer answer = new(terminal, parse, common);
         string path = parse.GetValue(input)!;
         RequireOne(parse);
         if (options.IsJoint(parse))
@@ -71,7 +70,7 @@ internal sealed class CompareCommand
             throw new InputException(null, "--warp-angle", "'joint' belongs to layout: here design, free or degrees");
         }
 
-        LayoutPart part = PartOf(path, quiet);
+        LayoutPart part = PartOf(path, answer.Quiet);
         CostInputs? known = parse.GetValue(costs) is { } file ? CostsReader.Read(file) : null;
         LayoutRequest lay = shop.Applied(parse, options.Request(parse, part));
         (string compared, CompareCase[] cases) = Cases(parse, lay);
@@ -81,33 +80,14 @@ internal sealed class CompareCommand
             parse.GetValue(common.Out) ?? DefaultFolder.OfCompare(path, compared, parse.GetValue(costs), parse.GetValue(keepDie), lay, options.Usual(lay), seconds), parse.GetValue(common.Force));
         results.Prepare(Names);
 
-        using CancellationTokenSource capped = CancellationTokenSource.CreateLinkedTokenSource(stop);
-        if (seconds is { } cap)
-        {
-            capped.CancelAfter(TimeSpan.FromSeconds(cap));
-        }
-
+        using CancellationTokenSource capped = options.Capped(parse, stop);
         CompareQuestion question = new(lay, cases, parse.GetValue(range) is not null, known, kept);
-        Comparison comparison = CompareStudy.Run(question, quiet ? null : new CompareLine(terminal, cases.Length), capped.Token);
+        Comparison comparison = CompareStudy.Run(question, answer.Quiet ? null : new CompareLine(terminal, cases.Length), capped.Token);
         Sheet sheet = CompareSheet.Draw(comparison);
         byte[] text = CompareWriter.Json(comparison), picture = SvgWriter.Write(sheet);
-        IReadOnlyList<string> written = results.Write(
-            [(Names[0], text), (Names[1], CompareTable.Csv(comparison)), (Names[2], picture), (Names[3], PngWriter.Write(sheet)), (Names[4], ComparePage.Html(comparison, picture))]);
-        if (json)
-        {
-            terminal.Results.Write(Encoding.UTF8.GetString(text));
-        }
-        else if (!quiet)
-        {
-            terminal.Results.Write(CompareReport.Text(comparison));
-        }
-
-        if (!quiet)
-        {
-            terminal.Say($"wrote {string.Join(", ", written)}");
-        }
-
-        return stop.IsCancellationRequested ? ExitCode.Interrupted : ExitCode.Done;
+        return answer.Give(
+            results,  [(Names[0], text), (Names[1], CompareTable.Csv(comparison)), (Names[2], picture), (Names[3], PngWriter.Write(sheet)), (Names[4], ComparePage.Html(comparison, picture))],
+            CompareReport.Text(comparison), stop: stop);
     }
 
     private void RequireOne(ParseResult parse)

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Text;
 using FeltNest.Ball;
 using FeltNest.Ball.Mass;
 using FeltNest.Cli.Options;
@@ -33,10 +32,10 @@ internal static class LayoutCommand
 
     private static int Run(Terminal terminal, ParseResult parse, string path, LayoutOptions options, ShopOptions shop, CommonOptions common, CancellationToken stop)
     {
-        bool json = parse.GetValue(common.Json), quiet = parse.GetValue(common.Quiet);
+        Answer answer = new(terminal, parse, common);
         PartInput input = PartReader.Read(path);
         BallSpec? ball = input.Ball?.Ball;
-        if (!quiet)
+        if (!answer.Quiet)
         {
             foreach (string note in input.Outline?.Notes ?? [])
             {
@@ -54,74 +53,31 @@ internal static class LayoutCommand
             parse.GetValue(common.Out) ?? DefaultFolder.OfLayout(path, request, options.Usual(request), seconds) + (joint ? "-joint" : string.Empty), parse.GetValue(common.Force));
         results.Prepare(panel is null ? LayoutFiles.Names : [.. LayoutFiles.Names, .. PanelFiles.Names]);
 
-        JointResult? together = joint ? Together(ball!, request, seconds, quiet ? null : terminal, stop) : null;
+        using CancellationTokenSource capped = options.Capped(parse, stop);
+
+        // The search lets nothing through that the independent check does not pass.
+        JointResult? together = joint ? Together(ball!, request, answer.Quiet ? null : terminal, capped.Token) : null;
         (ball, panel) = together is null ? (ball, panel) : (together.Ball, together.Panel);
 
         // The panel's pictures need nothing from the search: they are drawn beside it.
         Task<IReadOnlyList<(string, byte[])>>? panelFiles = panel is null ? null : Task.Run(() => PanelFiles.Make(ball!, PanelFit.Felt(ball!, panel)), CancellationToken.None);
-        RollLayout layout = together?.Layout ?? Search(request, seconds, quiet ? null : new ProgressLine(terminal, UtilisationBound.PanelsPerMetre(request)), stop);
+        RollLayout layout = together?.Layout ?? LayoutSearch.Run(request, answer.Quiet ? null : new ProgressLine(terminal, UtilisationBound.PanelsPerMetre(request)), capped.Token);
         YieldFigures yields = YieldAccount.Of(layout);
         IReadOnlyList<LaidStrain> laid = panel is null || stop.IsCancellationRequested ? [] : LaidStrain.Of(ball!, panel, layout);
         IReadOnlyList<(string Name, byte[] Content)> files = LayoutFiles.Make(layout, yields, input.Outline?.Notes ?? [], laid);
-        IReadOnlyList<string> written = results.Write([.. files, .. panelFiles?.GetAwaiter().GetResult() ?? []]);
-
-        if (json)
-        {
-            terminal.Results.Write(Encoding.UTF8.GetString(files[0].Content));
-        }
-        else if (!quiet)
-        {
-            terminal.Results.Write(LayoutReport.Text(layout, yields));
-            terminal.Results.Write(together is null ? string.Empty : DesignReport.Joint(together));
-            terminal.Results.Write(panel is null ? string.Empty : DesignReport.Laid(ball!, laid));
-        }
-
-        if (panel is not null)
-        {
-            foreach (string warning in PanelWarnings.Of(ball!, panel, MassBudget.Of(ball!, panel.AreaMm2)).Concat(DesignReport.Warnings(ball!, laid)))
-            {
-                terminal.Say($"warning: {warning}");
-            }
-        }
-
-        if (!quiet)
-        {
-            terminal.Say($"wrote {string.Join(", ", written)}");
-        }
-
-        return stop.IsCancellationRequested ? ExitCode.Interrupted : ExitCode.Done;
+        string table = LayoutReport.Text(layout, yields) + (together is null ? string.Empty : DesignReport.Joint(together)) + (panel is null ? string.Empty : DesignReport.Laid(ball!, laid));
+        IEnumerable<string> warnings = panel is null ? [] : PanelWarnings.Of(ball!, panel, MassBudget.Of(ball!, panel.AreaMm2)).Concat(DesignReport.Warnings(ball!, laid));
+        return answer.Give(results, [.. files, .. panelFiles?.GetAwaiter().GetResult() ?? []], table, warnings.Select(warning => $"warning: {warning}"), stop);
     }
 
-    private static JointResult Together(BallSpec ball, LayoutRequest request, double? seconds, Terminal? terminal, CancellationToken stop)
-    {
-        using CancellationTokenSource capped = CancellationTokenSource.CreateLinkedTokenSource(stop);
-        if (seconds is { } cap)
-        {
-            capped.CancelAfter(TimeSpan.FromSeconds(cap));
-        }
-
-        return JointDesign.Run(
-            ball, (part, angle) => request with { Part = part, Rules = request.Rules with { WarpAngleDeg = angle } },
-            new ChoiceLines(terminal), capped.Token);
-    }
+    private static JointResult Together(BallSpec ball, LayoutRequest request, Terminal? terminal, CancellationToken stop) => JointDesign.Run(
+        ball, (part, angle) => request with { Part = part, Rules = request.Rules with { WarpAngleDeg = angle } }, new ChoiceLines(terminal), stop);
 
     // Tells each design on the message stream as it is laid.
     private sealed class ChoiceLines(Terminal? terminal) : IProgress<DesignChoice>
     {
         public void Report(DesignChoice value) => terminal?.Say(FormattableString.Invariant(
             $"{value.Name}: {value.DesignAngleDeg:0.##} degrees, {value.Yield.PerThousandBalls.SquareMetres:0.00} m2 per thousand balls"));
-    }
-
-    // The search lets nothing through that the independent check does not pass.
-    private static RollLayout Search(LayoutRequest request, double? seconds, ProgressLine? progress, CancellationToken stop)
-    {
-        using CancellationTokenSource capped = CancellationTokenSource.CreateLinkedTokenSource(stop);
-        if (seconds is { } cap)
-        {
-            capped.CancelAfter(TimeSpan.FromSeconds(cap));
-        }
-
-        return LayoutSearch.Run(request, progress, capped.Token);
     }
 
     private static LayoutPart SecondOf(string path)

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Text;
 using FeltNest.Ball.Mass;
 using FeltNest.Cli.Options;
 using FeltNest.Files;
@@ -66,36 +65,17 @@ internal static class PanelCommand
                 : parse.GetValue(proven) is { } measured ? ProvenCommand.Run(terminal, parse, path, input.Ball, measured, common)
                 : parse.GetValue(waists) is { } range ? WaistCommand.Run(terminal, parse, path, input.Ball, range, layout, common, stop)
                 : parse.GetValue(seams) ? SeamsCommand.Run(terminal, parse, path, input.Ball, layout, common, stop)
-                : RunOne(terminal, input, path, parse.GetValue(common.Out), parse.GetValue(common.Force), parse.GetValue(common.Json), parse.GetValue(common.Quiet));
+                : RunOne(new Answer(terminal, parse, common), input, path, parse.GetValue(common.Out), parse.GetValue(common.Force));
         }
     }
 
-    private static int RunOne(Terminal terminal, BallInput input, string path, string? folder, bool force, bool json, bool quiet)
+    private static int RunOne(Answer answer, BallInput input, string path, string? folder, bool force)
     {
         ResultFolder results = new(folder ?? DefaultFolder.OfPanel(path), force);
         results.Prepare(PanelFiles.Names);
         FlatPanel panel = PanelFit.Felt(input.Ball, PanelFlattener.Flatten(input.Ball));
-        IReadOnlyList<(string Name, byte[] Content)> files = PanelFiles.Make(input.Ball, panel);
-        IReadOnlyList<string> written = results.Write(files);
-        if (json)
-        {
-            terminal.Results.Write(Encoding.UTF8.GetString(files[0].Content));
-        }
-        else if (!quiet)
-        {
-            terminal.Results.Write(PanelReport.Text(input.Ball, panel, input.Assumed));
-        }
-
-        foreach (string warning in PanelWarnings.Of(input.Ball, panel, MassBudget.Of(input.Ball, panel.AreaMm2)))
-        {
-            terminal.Say($"warning: {warning}");
-        }
-
-        if (!quiet)
-        {
-            terminal.Say($"wrote {string.Join(", ", written)}");
-        }
-
-        return ExitCode.Done;
+        return answer.Give(
+            results, PanelFiles.Make(input.Ball, panel), PanelReport.Text(input.Ball, panel, input.Assumed),
+            PanelWarnings.Of(input.Ball, panel, MassBudget.Of(input.Ball, panel.AreaMm2)).Select(warning => $"warning: {warning}"));
     }
 }

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Text;
 using FeltNest.Ball;
 using FeltNest.Cli.Options;
 using FeltNest.Drawing;
@@ -21,7 +20,7 @@ internal static class ProvenCommand
     /// <summary>Fits the ball and writes the results.</summary>
     public static int Run(Terminal terminal, ParseResult parse, string ballPath, BallSpec ball, string outlinePath, CommonOptions common)
     {
-        bool json = parse.GetValue(common.Json), quiet = parse.GetValue(common.Quiet);
+        Answer answer = new(terminal, parse, common);
         ImportedOutline outline = PartReader.Read(outlinePath).Outline ?? throw new InputException(outlinePath, null, "is a ball specification; --proven takes a flat outline or a panel.json");
         ResultFolder results = new(parse.GetValue(common.Out) ?? DefaultFolder.OfOutline(ballPath, "proven", outlinePath), parse.GetValue(common.Force));
         results.Prepare(Names);
@@ -33,26 +32,9 @@ internal static class ProvenCommand
         ProvenFit fit = ProvenPanel.Fit(ball, WrapCommand.Curve(outline));
         Sheet sheet = ProvenSheet.Draw(outline.Name, fit);
         byte[] content = ProvenWriter.Write(outline.Name, fit);
-        IReadOnlyList<string> written = results.Write([(Names[0], content), (Names[1], SvgWriter.Write(sheet)), (Names[2], PngWriter.Write(sheet))]);
-        if (json)
-        {
-            terminal.Results.Write(Encoding.UTF8.GetString(content));
-        }
-        else if (!quiet)
-        {
-            terminal.Results.Write(ProvenReport.Text(outline.Name, fit));
-        }
-
-        foreach (ProvenValue value in fit.Values.Where(value => value.AtBound is not null))
-        {
-            terminal.Say($"warning: {value.Name} stands {value.AtBound}: the outline would be met better beyond it");
-        }
-
-        if (!quiet)
-        {
-            terminal.Say($"wrote {string.Join(", ", written)}");
-        }
-
-        return ExitCode.Done;
+        return answer.Give(
+            results, [(Names[0], content), (Names[1], SvgWriter.Write(sheet)), (Names[2], PngWriter.Write(sheet))],
+            ProvenReport.Text(outline.Name, fit),
+            fit.Values.Where(value => value.AtBound is not null).Select(value => $"warning: {value.Name} stands {value.AtBound}: the outline would be met better beyond it"));
     }
 }

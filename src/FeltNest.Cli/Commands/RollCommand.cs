@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Text;
 using FeltNest.Cli.Options;
 using FeltNest.Files;
 using FeltNest.Files.Layouts;
@@ -49,7 +48,7 @@ internal static class RollCommand
 
     private static int Run(Terminal terminal, ParseResult parse, Question question, CommonOptions common)
     {
-        bool json = parse.GetValue(common.Json), quiet = parse.GetValue(common.Quiet);
+        Answer answer = new(terminal, parse, common);
         RollLayout layout = LayoutReader.Read(question.Layout).Layout;
         FeltRoll roll = RollReader.Read(question.Roll);
         ResultFolder results = new(
@@ -57,27 +56,9 @@ internal static class RollCommand
         results.Prepare(RollFiles.Names);
         RollPlan plan = Plan(question, layout, roll);
         IReadOnlyList<(string Name, byte[] Content)> files = RollFiles.Make(plan);
-        IReadOnlyList<string> written = results.Write(files);
-        if (json)
-        {
-            terminal.Results.Write(Encoding.UTF8.GetString(files[0].Content));
-        }
-        else if (!quiet)
-        {
-            terminal.Results.Write(RollReport.Text(plan));
-        }
-
-        foreach (string warning in RollReport.Warnings(plan))
-        {
-            terminal.Say($"warning: {warning}");
-        }
-
-        if (!quiet)
-        {
-            terminal.Say($"wrote {string.Join(", ", written)}");
-        }
-
-        return ExitCode.Done;
+        return answer.Give(
+            results, files,
+            RollReport.Text(plan), RollReport.Warnings(plan).Select(warning => $"warning: {warning}"));
     }
 
     // What is wrong with the layout is told with its file; the rest are options.

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using System.Globalization;
-using System.Text;
 using FeltNest.Ball;
 using FeltNest.Cli.Options;
 using FeltNest.Cost;
@@ -23,39 +22,20 @@ internal static class SeamsCommand
     /// <summary>Runs the comparison and writes it.</summary>
     public static int Run(Terminal terminal, ParseResult parse, string path, BallSpec ball, LayoutOptions options, CommonOptions common, CancellationToken stop)
     {
-        bool json = parse.GetValue(common.Json), quiet = parse.GetValue(common.Quiet);
+        Answer answer = new(terminal, parse, common);
 
         // The folder is named by the question alone; the part does not matter for it.
         LayoutRequest named = options.Request(parse, CoverPart.Of(ball, PanelFlattener.Flatten(ball)));
         double? seconds = options.Seconds(parse);
         ResultFolder results = new(parse.GetValue(common.Out) ?? DefaultFolder.OfSeams(path, named, options.Usual(named), seconds), parse.GetValue(common.Force));
         results.Prepare(Names);
-        using CancellationTokenSource capped = CancellationTokenSource.CreateLinkedTokenSource(stop);
-        if (seconds is { } cap)
-        {
-            capped.CancelAfter(TimeSpan.FromSeconds(cap));
-        }
-
-        SeamComparison comparison = SeamStudy.Run(ball, part => options.Request(parse, part), quiet ? null : new SeamLines(terminal), capped.Token);
+        using CancellationTokenSource capped = options.Capped(parse, stop);
+        SeamComparison comparison = SeamStudy.Run(ball, part => options.Request(parse, part), answer.Quiet ? null : new SeamLines(terminal), capped.Token);
         Sheet sheet = SeamsSheet.Draw(comparison);
         byte[] text = SeamsWriter.Json(comparison);
-        IReadOnlyList<string> written = results.Write(
-            [(Names[0], text), (Names[1], SeamsWriter.Csv(comparison)), (Names[2], SvgWriter.Write(sheet)), (Names[3], PngWriter.Write(sheet))]);
-        if (json)
-        {
-            terminal.Results.Write(Encoding.UTF8.GetString(text));
-        }
-        else if (!quiet)
-        {
-            terminal.Results.Write(SeamsReport.Text(comparison));
-        }
-
-        if (!quiet)
-        {
-            terminal.Say($"wrote {string.Join(", ", written)}");
-        }
-
-        return stop.IsCancellationRequested ? ExitCode.Interrupted : ExitCode.Done;
+        return answer.Give(
+            results,  [(Names[0], text), (Names[1], SeamsWriter.Csv(comparison)), (Names[2], SvgWriter.Write(sheet)), (Names[3], PngWriter.Write(sheet))],
+            SeamsReport.Text(comparison), stop: stop);
     }
 
     // Tells each seam on the message stream as it is done.

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Text;
 using FeltNest.Ball;
 using FeltNest.Cli.Options;
 using FeltNest.Cost;
@@ -23,7 +22,7 @@ internal static class WaistCommand
     public static int Run(
         Terminal terminal, ParseResult parse, string path, BallSpec ball, IReadOnlyList<double> waists, LayoutOptions options, CommonOptions common, CancellationToken stop)
     {
-        bool json = parse.GetValue(common.Json), quiet = parse.GetValue(common.Quiet);
+        Answer answer = new(terminal, parse, common);
 
         // The folder is named by the question alone; the part does not matter for it.
         LayoutRequest named = options.Request(parse, CoverPart.Of(ball, PanelFlattener.Flatten(ball)));
@@ -31,31 +30,12 @@ internal static class WaistCommand
         ResultFolder results = new(
             parse.GetValue(common.Out) ?? DefaultFolder.OfWaists(path, waists, named, options.Usual(named), seconds), parse.GetValue(common.Force));
         results.Prepare(Names);
-        using CancellationTokenSource capped = CancellationTokenSource.CreateLinkedTokenSource(stop);
-        if (seconds is { } cap)
-        {
-            capped.CancelAfter(TimeSpan.FromSeconds(cap));
-        }
-
-        WaistTradeOff study = WaistStudy.Run(ball, waists, part => options.Request(parse, part), quiet ? null : new WaistLine(terminal, waists.Count), capped.Token);
+        using CancellationTokenSource capped = options.Capped(parse, stop);
+        WaistTradeOff study = WaistStudy.Run(ball, waists, part => options.Request(parse, part), answer.Quiet ? null : new WaistLine(terminal, waists.Count), capped.Token);
         Sheet sheet = WaistSheet.Draw(study);
         byte[] text = WaistWriter.Json(study);
-        IReadOnlyList<string> written = results.Write(
-            [(Names[0], text), (Names[1], WaistWriter.Csv(study)), (Names[2], SvgWriter.Write(sheet)), (Names[3], PngWriter.Write(sheet))]);
-        if (json)
-        {
-            terminal.Results.Write(Encoding.UTF8.GetString(text));
-        }
-        else if (!quiet)
-        {
-            terminal.Results.Write(WaistReport.Text(study));
-        }
-
-        if (!quiet)
-        {
-            terminal.Say($"wrote {string.Join(", ", written)}");
-        }
-
-        return stop.IsCancellationRequested ? ExitCode.Interrupted : ExitCode.Done;
+        return answer.Give(
+            results,  [(Names[0], text), (Names[1], WaistWriter.Csv(study)), (Names[2], SvgWriter.Write(sheet)), (Names[3], PngWriter.Write(sheet))],
+            WaistReport.Text(study), stop: stop);
     }
 }

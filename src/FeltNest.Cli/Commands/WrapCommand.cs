@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Text;
 using FeltNest.Ball;
 using FeltNest.Cli.Options;
 using FeltNest.Drawing;
@@ -22,7 +21,7 @@ internal static class WrapCommand
     /// <summary>Lays the outline and writes the results.</summary>
     public static int Run(Terminal terminal, ParseResult parse, string ballPath, BallSpec ball, string outlinePath, CommonOptions common)
     {
-        bool json = parse.GetValue(common.Json), quiet = parse.GetValue(common.Quiet);
+        Answer answer = new(terminal, parse, common);
         PartInput part = PartReader.Read(outlinePath);
         ImportedOutline outline = part.Outline ?? throw new InputException(outlinePath, null, "is a ball specification; --wrap takes a flat outline or a panel.json");
         ResultFolder results = new(parse.GetValue(common.Out) ?? DefaultFolder.OfOutline(ballPath, "wrap", outlinePath), parse.GetValue(common.Force));
@@ -32,37 +31,27 @@ internal static class WrapCommand
         WrapResult wrap = PanelWrap.Lay(request);
         Sheet sheet = WrapSheet.Draw(ball, outline.Name, wrap);
         byte[] content = WrapWriter.Write(ball, outline.Name, byMap, request.TurnedDeg, wrap);
-        IReadOnlyList<string> written = results.Write([(Names[0], content), (Names[1], SvgWriter.Write(sheet)), (Names[2], PngWriter.Write(sheet))]);
-        if (json)
-        {
-            terminal.Results.Write(Encoding.UTF8.GetString(content));
-        }
-        else if (!quiet)
-        {
-            terminal.Results.Write(WrapReport.Text(ball, outline.Name, byMap, wrap));
-        }
+        return answer.Give(
+            results, [(Names[0], content), (Names[1], SvgWriter.Write(sheet)), (Names[2], PngWriter.Write(sheet))],
+            WrapReport.Text(ball, outline.Name, byMap, wrap), Messages(ball, outlinePath, outline, request, wrap));
+    }
 
+    private static IEnumerable<string> Messages(BallSpec ball, string outlinePath, ImportedOutline outline, WrapRequest request, WrapResult wrap)
+    {
         foreach (string note in outline.Notes)
         {
-            terminal.Say($"{outlinePath}: {note}");
+            yield return $"{outlinePath}: {note}";
         }
 
         if (request.TurnedDeg != 0)
         {
-            terminal.Say(FormattableString.Invariant($"{outlinePath}: turned by {request.TurnedDeg:0.00} degrees, so that its long axis lies along u"));
+            yield return FormattableString.Invariant($"{outlinePath}: turned by {request.TurnedDeg:0.00} degrees, so that its long axis lies along u");
         }
 
         if (wrap.EdgeHeld is { } held && held.MaxStretchPercent > ball.Felt.MaxStretchPercent)
         {
-            terminal.Say(FormattableString.Invariant($"warning: the felt is stretched by {held.MaxStretchPercent:0.0} %, above felt.maxStretchPercent {ball.Felt.MaxStretchPercent:0.##}"));
+            yield return FormattableString.Invariant($"warning: the felt is stretched by {held.MaxStretchPercent:0.0} %, above felt.maxStretchPercent {ball.Felt.MaxStretchPercent:0.##}");
         }
-
-        if (!quiet)
-        {
-            terminal.Say($"wrote {string.Join(", ", written)}");
-        }
-
-        return ExitCode.Done;
     }
 
     /// <summary>An outline as it is laid: seen from its own centroid; a polygon as its straight pieces.</summary>

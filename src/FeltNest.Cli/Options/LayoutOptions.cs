@@ -112,6 +112,18 @@ internal sealed class LayoutOptions
     /// <summary>Wall-clock cap, seconds, or null.</summary>
     public double? Seconds(ParseResult parse) => parse.GetValue(seconds);
 
+    /// <summary>A token that the wall-clock cap stops too, where there is one.</summary>
+    public CancellationTokenSource Capped(ParseResult parse, CancellationToken stop)
+    {
+        CancellationTokenSource capped = CancellationTokenSource.CreateLinkedTokenSource(stop);
+        if (Seconds(parse) is { } cap)
+        {
+            capped.CancelAfter(TimeSpan.FromSeconds(cap));
+        }
+
+        return capped;
+    }
+
     /// <summary>What to ask of the search for a part.</summary>
     /// <exception cref="InputException">The design angle is asked for and the part has none.</exception>
     public LayoutRequest Request(ParseResult parse, LayoutPart part) => new(
