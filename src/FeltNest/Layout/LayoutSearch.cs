@@ -21,8 +21,7 @@ public sealed class LayoutSearch
     private readonly CancellationToken stop;
     private readonly SearchEffort effort;
     private readonly TiltRange tilts;
-    private readonly List<LayCandidate> found = [];
-
+    private readonly List<LayCandidate> found = [], refused = [];
     private readonly bool pricesRules;
     private double? freerRows;
 
@@ -78,6 +77,9 @@ public sealed class LayoutSearch
         };
     }
 
+    // 0 where nothing was found yet: parts of many spikes may settle nowhere.
+    private double BestPerMetre => 1000 * found.Select(f => f.Density).DefaultIfEmpty(0).Max();
+
     // All ways of searching that the request gives work to.
     private RowTables Find()
     {
@@ -105,7 +107,7 @@ public sealed class LayoutSearch
         if (request.Rules.Bands > 1 || request.Rules.Rows == RowRule.Any)
         {
             found.AddRange(BandSearch.Best(widest, rows.Tables, tilts, effort, stop));
-            progress?.Report(new SearchProgress("bands", 1000 * found.Max(f => f.Density), 0.7));
+            progress?.Report(new SearchProgress("bands", BestPerMetre, 0.7));
         }
 
         bool free = !tilts.IsFree || request.Rules.Rows != RowRule.Same || effort.FreeOnSameRows;
@@ -115,7 +117,7 @@ public sealed class LayoutSearch
             found.Add(better);
         }
 
-        progress?.Report(new SearchProgress("free search", 1000 * (found.Count == 0 ? 0 : found.Max(f => f.Density)), 0.9));
+        progress?.Report(new SearchProgress("free search", BestPerMetre, 0.9));
         return rows.Tables;
     }
 
@@ -123,7 +125,9 @@ public sealed class LayoutSearch
     private List<RuleCost> RuleCosts(RollLayout layout)
     {
         List<RuleCost> costs = [];
-        if (!pricesRules || stop.IsCancellationRequested)
+
+        // With two parts a rule's cost is not a number of panels.
+        if (!pricesRules || request.Second is not null || stop.IsCancellationRequested)
         {
             return costs;
         }
@@ -156,15 +160,15 @@ public sealed class LayoutSearch
         void Price(string rule, LayoutRules without, string words)
         {
             LayoutRequest shorter = request with { Rules = without, Effort = Math.Max(1, request.Effort / 5) };
-            LayoutSearch search = new(shorter, null, pricesRules: false, stop);
-            search.Find();
-            double best = 1000 * search.found.Select(f => f.Density).DefaultIfEmpty(0).Max();
+            double best = new LayoutSearch(shorter, null, pricesRules: false, stop).Run().PanelsPerMetre;
             costs.Add(new RuleCost(rule, Math.Max(best, layout.PanelsPerMetre), FormattableString.Invariant($"{words}, searched with effort {shorter.Effort}")));
         }
     }
 
+    // What the rules on dies forbid or the check refused was not reached.
     private MethodReach[] Methods() =>
-        [.. found.GroupBy(f => f.Method).Select(g => new MethodReach(g.Key, 1000 * g.Max(f => f.Density), g.MaxBy(f => f.Density)!.Bands.Count)).OrderByDescending(m => m.PanelsPerMetre)];
+        [.. found.Except(refused).GroupBy(f => f.Method).Select(g => g.MaxBy(f => f.Density)!)
+            .OrderByDescending(f => f.Density).Select(f => new MethodReach(f.Method, 1000 * f.Density, f.Bands.Count))];
 
     // One die over all runs; and, where so many dies are allowed, a die for every run.
     private void OverRuns(IReadOnlyList<(double Low, double High)> runs, RowTables tables)
@@ -174,7 +178,7 @@ public sealed class LayoutSearch
             if ((!stop.IsCancellationRequested || found.Count == 0) && LayoutPolisher.Polish(start.Model, effort.PolishSteps, effort.FirstTrust) is { } end)
             {
                 found.Add(new LayCandidate(start.Method, [new LayoutBand(request.Usable.Low, request.Usable.High, start.Build(end))]));
-                progress?.Report(new SearchProgress("polishing rows", 1000 * found.Max(f => f.Density), 0.3));
+                progress?.Report(new SearchProgress("polishing rows", BestPerMetre, 0.3));
             }
         }
 
@@ -200,6 +204,7 @@ public sealed class LayoutSearch
             LayoutRepeat?[] repeats = [.. candidate.Bands.Select(b => Struck(b.Repeat))];
             if (Array.Exists(repeats, r => r is null))
             {
+                refused.Add(candidate);
                 continue;
             }
 
@@ -209,8 +214,11 @@ public sealed class LayoutSearch
             LayoutVerdict verdict = LayoutCheck.Verify(layout);
             if (verdict.Passed)
             {
+                refused.AddRange(found.Where(f => f.Bands.Any(b => Struck(b.Repeat) is null)));
                 return layout with { Search = layout.Search with { LeastGapMm = verdict.LeastGapMm } };
             }
+
+            refused.Add(candidate);
         }
 
         if (request.Second is not null)

@@ -96,7 +96,7 @@ public static class LayoutReport
                 $"No layout at all can use more than {search.UpperBoundPercent:0.00} %: parts grown by half the gap do not overlap, times (width + gap)/width."));
         }
 
-        foreach (MethodReach reach in search.Methods.Skip(1).Take(3))
+        foreach (MethodReach reach in search.Methods.Where(m => m.Method != search.Method).Take(3))
         {
             table.Note(FormattableString.Invariant($"Also tried: {reach.Method}: {reach.PanelsPerMetre:0.000} cuts per metre{(reach.Bands > 1 ? $", {reach.Bands} dies" : string.Empty)}."));
         }

@@ -5,23 +5,30 @@ namespace FeltNest.Layout.Free;
 /// <summary>The angles a free search may give a panel, with how deep every two of them stand in each other.</summary>
 internal sealed class FreeAngles
 {
+    // Parts of more corners than this are simplified for the fields, by this share of their size.
+    private const int ManyCorners = 60;
+    private const double Plainness = 1e-3;
+
     private readonly DepthField[,] fields;
 
     /// <param name="request">Part, gap and roll.</param>
     /// <param name="angles">Angles, radians.</param>
     internal FreeAngles(LayoutRequest request, double[] angles)
     {
-        Outline part = request.Part.Outline;
+        // Far below a grid step of the fields: parts of many corners only cost time there.
+        Outline whole = request.Part.Outline;
+        double size = Math.Max(whole.MaxX - whole.MinX, whole.MaxY - whole.MinY);
+        Outline part = whole.Points.Count <= ManyCorners ? whole : Outline.From(PolygonSets.Simplified(whole.Points, Plainness * size));
         Values = angles;
-        Outline[] turned = [.. angles.Select(part.Turned)];
+        Outline[] turned = [.. angles.Select(part.Turned)], exact = [.. angles.Select(whole.Turned)];
         fields = new DepthField[angles.Length, angles.Length];
         Parallel.For(0, angles.Length * angles.Length, new ParallelOptions { MaxDegreeOfParallelism = 2 }, n =>
         {
             int i = n / angles.Length, k = n % angles.Length;
             fields[i, k] = DepthField.Of(turned[i], turned[k], request.GapMm);
         });
-        Low = [.. turned.Select(o => request.Usable.Low - o.MinY)];
-        High = [.. turned.Select(o => request.Usable.High - o.MaxY)];
+        Low = [.. exact.Select(o => request.Usable.Low - o.MinY)];
+        High = [.. exact.Select(o => request.Usable.High - o.MaxY)];
     }
 
     /// <summary>The angles, radians.</summary>

@@ -16,6 +16,9 @@ internal sealed class LayoutPolisher
     // A lay that violates its gap by more than this share of the part's radius has not converged and is not worth restoring.
     private const double FarFromSettled = 1e-3;
 
+    // Limits of one step, at most. A ball's panel has some thousands; combs that slide into each other by tenths of a millimetre can have millions, which no memory holds.
+    private const int MostLimits = 30_000;
+
     // Turned outlines kept for reuse: several tilts of a few steps; old ones are never asked for again.
     private const int MostPosed = 64;
 
@@ -23,6 +26,7 @@ internal sealed class LayoutPolisher
     private readonly double radius;
     private readonly double tolerance;
     private readonly Dictionary<double, PosedOutline> posed = [];
+    private bool isCrowded;
 
     private LayoutPolisher(PoseModel model)
     {
@@ -52,7 +56,7 @@ internal sealed class LayoutPolisher
         List<PanelPair> pairs = Pairs(at, trust);
         double violation = Violation(at, pairs), cost = model.Cost(at);
         double scale = 1 / Norm(model.CostGradient(at));
-        for (int step = 0; step < mostSteps && trust > LeastTrust; step++)
+        for (int step = 0; step < mostSteps && trust > LeastTrust && !isCrowded; step++)
         {
             double[]? change = Step(at, pairs, trust, scale);
             if (change is null)
@@ -141,6 +145,12 @@ internal sealed class LayoutPolisher
                 turnA.AddTo(factors, (-c.NormalX * c.FirstY) + (c.NormalY * c.FirstX));
                 turnB.AddTo(factors, (c.NormalX * c.SecondY) - (c.NormalY * c.SecondX));
                 limits.Add((factors, model.Gap - c.Distance));
+            }
+
+            if (limits.Count > MostLimits)
+            {
+                isCrowded = true;
+                return null;
             }
         }
 

@@ -1,5 +1,6 @@
 using FeltNest.Geometry;
 using FeltNest.Layout;
+using FeltNest.Layout.Limits;
 using FeltNest.Layout.Quality;
 using Xunit;
 
@@ -54,6 +55,25 @@ public sealed class QualityTests
         Assert.Equal(layout.PanelsPerMetre, oneWay.PanelsPerMetreWithout);
         Assert.Contains("costs nothing", oneWay.Words, StringComparison.Ordinal);
         Assert.True(angle.PanelsPerMetreWithout > layout.PanelsPerMetre);
+    }
+
+    [Fact]
+    public void What_the_rules_on_dies_forbid_is_not_said_to_be_reached()
+    {
+        // Rows of any kind and a die of one panel: only what single panels cut counts, and the winner leads the list.
+        LayoutRequest request = Shapes.Request(Bone, 520, gap: 3, rows: RowRule.Any);
+        RollLayout layout = Shapes.Lay(request with { Rules = request.Rules with { Die = new DieLimit(1, null, null) } });
+        Assert.Equal(layout.Search.Method, layout.Search.Methods[0].Method);
+        Assert.All(layout.Search.Methods, m => Assert.True(m.PanelsPerMetre <= layout.PanelsPerMetre * (1 + 1e-9)));
+    }
+
+    [Fact]
+    public void With_two_parts_no_rule_is_priced_and_a_held_angle_refuses_nothing()
+    {
+        LayoutRequest request = Shapes.Request(Bone, 520, gap: 3, warp: 30, oneWay: true);
+        RollLayout layout = Shapes.Lay(request with { Second = new SecondPart(Shapes.Part(Shapes.DogBone(2.3, 0.7, 16, 12)), 60) });
+        Assert.Empty(layout.Search.RuleCosts);
+        Assert.Equal(2, layout.Parts.Count);
     }
 
     [Fact]

@@ -12,6 +12,9 @@ internal static class MixedRows
     // Sequences of more arcs than this are not modelled: with hundreds of rows a change of tilt in a few of them gains nothing that could be seen.
     private const int MostArcs = 60_000;
 
+    // Panels of a sequence that is polished, at most: every row moves on its own, and more is work without end.
+    private const int MostPanels = 120;
+
     // Rows that lie flat against an edge: tilts from the least height on, degrees.
     private static readonly double[] FlatTilts = [-10, -5, 0, 5, 10];
 
@@ -70,7 +73,7 @@ internal static class MixedRows
         for (int panels = Math.Max(2, (int)Math.Ceiling(least * pitch)); ; panels++)
         {
             steps ??= kinds.StepsAt(pitch);
-            if (kinds.Count * kinds.Count * panels > MostArcs || !steps.MayFit(panels, width))
+            if (panels > MostPanels || kinds.Count * kinds.Count * panels > MostArcs || !steps.MayFit(panels, width))
             {
                 yield break;
             }
