@@ -1,7 +1,12 @@
+using FeltNest.Ball;
+using FeltNest.Cost;
+using FeltNest.Files.Balls;
 using FeltNest.Geometry;
 using FeltNest.Layout;
 using FeltNest.Layout.Limits;
 using FeltNest.Layout.Quality;
+using FeltNest.Panel;
+using FeltNest.Tests.Files;
 using Xunit;
 
 namespace FeltNest.Tests.Layout.Quality;
@@ -60,8 +65,9 @@ public sealed class QualityTests
     [Fact]
     public void What_the_rules_on_dies_forbid_is_not_said_to_be_reached()
     {
-        // Rows of any kind and a die of one panel: only what single panels cut counts, and the winner leads the list.
-        LayoutRequest request = Shapes.Request(Bone, 520, gap: 3, rows: RowRule.Any);
+        // On this width bands of two tilts are denser than parallel rows, but a die of one panel cannot cut them.
+        BallSpec ball = BallReader.Read(RepositoryFile.PathOf("shapes", "balls", "type-2.json")).Ball;
+        LayoutRequest request = Shapes.Request(Bone, 870, gap: 2, rows: RowRule.Any) with { Part = CoverPart.Of(ball, PanelFlattener.Flatten(ball)) };
         RollLayout layout = Shapes.Lay(request with { Rules = request.Rules with { Die = new DieLimit(1, null, null) } });
         Assert.Equal(layout.Search.Method, layout.Search.Methods[0].Method);
         Assert.All(layout.Search.Methods, m => Assert.True(m.PanelsPerMetre <= layout.PanelsPerMetre * (1 + 1e-9)));
