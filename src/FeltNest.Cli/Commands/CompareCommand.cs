@@ -86,7 +86,7 @@ internal sealed class CompareCommand
         Sheet sheet = CompareSheet.Draw(comparison);
         byte[] text = CompareWriter.Json(comparison), picture = SvgWriter.Write(sheet);
         return answer.Give(
-            results,  [(Names[0], text), (Names[1], CompareTable.Csv(comparison)), (Names[2], picture), (Names[3], PngWriter.Write(sheet)), (Names[4], ComparePage.Html(comparison, picture))],
+            results, [(Names[0], text), (Names[1], CompareTable.Csv(comparison)), (Names[2], picture), (Names[3], PngWriter.Write(sheet)), (Names[4], ComparePage.Html(comparison, picture))],
             CompareReport.Text(comparison), stop: stop);
     }
 

@@ -34,7 +34,7 @@ internal static class SeamsCommand
         Sheet sheet = SeamsSheet.Draw(comparison);
         byte[] text = SeamsWriter.Json(comparison);
         return answer.Give(
-            results,  [(Names[0], text), (Names[1], SeamsWriter.Csv(comparison)), (Names[2], SvgWriter.Write(sheet)), (Names[3], PngWriter.Write(sheet))],
+            results, [(Names[0], text), (Names[1], SeamsWriter.Csv(comparison)), (Names[2], SvgWriter.Write(sheet)), (Names[3], PngWriter.Write(sheet))],
             SeamsReport.Text(comparison), stop: stop);
     }
 

@@ -35,7 +35,7 @@ internal static class WaistCommand
         Sheet sheet = WaistSheet.Draw(study);
         byte[] text = WaistWriter.Json(study);
         return answer.Give(
-            results,  [(Names[0], text), (Names[1], WaistWriter.Csv(study)), (Names[2], SvgWriter.Write(sheet)), (Names[3], PngWriter.Write(sheet))],
+            results, [(Names[0], text), (Names[1], WaistWriter.Csv(study)), (Names[2], SvgWriter.Write(sheet)), (Names[3], PngWriter.Write(sheet))],
             WaistReport.Text(study), stop: stop);
     }
 }
