@@ -21,6 +21,7 @@ internal static class CommandLine
             PanelCommand.Create(terminal),
             LayoutCommand.Create(terminal),
             CompareCommand.Create(terminal),
+            UsageCommand.Create(terminal),
             RollCommand.Create(terminal),
             CheckCommand.Create(terminal),
         };

@@ -42,6 +42,10 @@ internal static class DefaultFolder
     /// <summary>Name of an input file without folder and ending.</summary>
     public static string FileWord(string input) => NameOf(input);
 
+    /// <summary>Folder of felt used against standard.</summary>
+    public static string OfUsage(string layout, string actuals, string? costs) =>
+        Path.Combine(Root, $"{NameOf(layout)}-usage-{NameOf(actuals)}{(costs is null ? string.Empty : $"-{NameOf(costs)}")}");
+
     /// <summary>Folder of the strikes of one roll.</summary>
     public static string OfRollPlan(string layout, string roll, int repeats, double playMm, double fromMm) => Path.Combine(
         Root,

@@ -18,6 +18,8 @@ public sealed class FieldReferenceTests
     [InlineData("proven")]
     [InlineData("costs")]
     [InlineData("compare")]
+    [InlineData("press")]
+    [InlineData("usage")]
     [InlineData("roll")]
     [InlineData("roll-plan")]
     public void Every_field_of_a_schema_is_in_the_reference(string name)

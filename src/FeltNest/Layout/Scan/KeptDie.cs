@@ -40,6 +40,18 @@ public static class KeptDie
         return [.. widths.Where(w => w.LeastWidthMm <= mostWidthMm)];
     }
 
+    /// <summary>Panels per metre of the die's own rows that fit a width, the window of rows with the most of them; 0 where none does. Bands count each with its own repeat.</summary>
+    public static double PanelsPerMetreAt(RollLayout layout, double widthMm)
+    {
+        (double Low, double High, double PerMetre)[] panels = [.. layout.Bands.SelectMany(band => band.Repeat.Panels.Select(p =>
+        {
+            Outline turned = layout.Parts[p.Part].Outline.Turned(double.DegreesToRadians(p.AngleDeg));
+            return (p.YMm + turned.MinY, p.YMm + turned.MaxY, 1000 / band.Repeat.LengthMm);
+        }))];
+        double usable = widthMm - layout.Trims.TotalMm + Same;
+        return panels.Max(first => panels.Where(p => p.Low >= first.Low && p.High <= first.Low + usable).Sum(p => p.PerMetre));
+    }
+
     private static (double Width, int Panels) Window(List<Row> rows) => (rows.Max(r => r.High) - rows.Min(r => r.Low), rows.Sum(r => r.Panels));
 
     private static bool IsLattice(List<Row> rows) => rows.TrueForAll(r => r.Panels == rows[0].Panels && Math.Abs(r.High - r.Low - (rows[0].High - rows[0].Low)) < Same)
