@@ -145,7 +145,7 @@ public sealed class CompareStudy
         DropWidth most = fitting.MaxBy(d => (d.PanelsPerMetre, -d.LeastWidthMm))!;
         LayoutRepeat repeat = die.Bands[0].Repeat;
         int panels = (int)Math.Round(most.PanelsPerMetre * repeat.LengthMm / 1000);
-        CutBand band = new(repeat.LengthMm, panels, panels * die.Parts[0].AreaMm2, item.WidthMm - die.Trims.TotalMm, repeat.Strike?.Places.Count ?? 1);
+        CutBand band = new(repeat.LengthMm, panels, panels * repeat.Panels.Average(p => die.Parts[p.Part].AreaMm2), item.WidthMm - die.Trims.TotalMm, repeat.Strike?.Places.Count ?? 1);
         (FeltAccount felt, CostSheet? cost) = Priced(item, new LayPlan(item.WidthMm, die.Trims.TotalMm, item.WidthMm - most.LeastWidthMm, die.Rules.Plies.Count, [band]));
         decimal? saved = cost?.Total - sheet?.Total, after = saved > Rounding && question.Costs?.Die is { } made ? made.Price / saved : null;
         return new KeptDieRow(most.Rows, most.PanelsPerMetre, felt.PerThousandBalls.SquareMetres, cost?.Total, after);

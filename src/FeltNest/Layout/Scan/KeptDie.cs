@@ -5,7 +5,10 @@ namespace FeltNest.Layout.Scan;
 /// <summary>One die on rolls of other widths: its pitch, tilts and phases stay, rows drop out at an edge or, where the die continues as a lattice, come in.</summary>
 public static class KeptDie
 {
-    // Panels whose places across differ by less than this, mm, stand in one row; steps that differ by less are equal.
+    // Panels whose places across differ by less than this, mm, stand in one row: a drawing rounds them.
+    private const double OneRow = 0.01;
+
+    // Steps and heights of rows that differ by less than this, mm, are equal.
     private const double Same = 1e-6;
 
     /// <summary>The least width of every number of rows, fewest first, up to <paramref name="mostWidthMm"/>. Of the windows of so many neighbouring rows the narrowest counts.
@@ -64,7 +67,7 @@ public static class KeptDie
         {
             Outline turned = layout.Parts[panel.Part].Outline.Turned(double.DegreesToRadians(panel.AngleDeg));
             Row row = new(panel.YMm, panel.YMm + turned.MinY, panel.YMm + turned.MaxY, 1);
-            if (rows.Count > 0 && row.Y - rows[^1].Y < Same)
+            if (rows.Count > 0 && row.Y - rows[^1].Y < OneRow)
             {
                 rows[^1] = new Row(rows[^1].Y, Math.Min(rows[^1].Low, row.Low), Math.Max(rows[^1].High, row.High), rows[^1].Panels + 1);
             }
