@@ -24,6 +24,7 @@ internal static class CommandLine
             UsageCommand.Create(terminal),
             RollCommand.Create(terminal),
             CheckCommand.Create(terminal),
+            PageCommand.Create(terminal),
         };
         foreach (HelpOption help in root.Options.OfType<HelpOption>())
         {
