@@ -8,6 +8,8 @@ const usual = { currency: "EUR", rows: "same", warp: "design", oneWay: "no", pri
 // What is asked, as the server reads it: lengths in mm, texts as they stand.
 const asked = {};
 const late = {};
+// What was wrong with the address stays to be read until something is changed.
+let ofAddress = "";
 let unit = "mm", points = new Map(), dragging = false, lay = null, repaint = 0;
 
 const inUnit = text => unit === "mm" || text === "" || isNaN(Number(text)) ? text : String(Math.round(Number(text) / 25.4 * 10000) / 10000);
@@ -27,7 +29,7 @@ function query() {
 
 function show(name) { const field = byId(name); if (document.activeElement !== field) field.value = lengths.has(name) ? inUnit(asked[name]) : asked[name]; }
 
-function tell(text) { byId("told").textContent = text; byId("told").hidden = !text; }
+function tell(text) { const said = [text, ofAddress].filter(Boolean).join(" "); byId("told").textContent = said; byId("told").hidden = !said; }
 
 function clearFaults() {
   for (const fault of document.querySelectorAll(".fault")) if (fault.id !== "offers-fault") fault.textContent = "";
@@ -70,6 +72,7 @@ async function ask(kind, path, onLine, options = {}) {
 
 let timer = 0, since = 0;
 function changed(soon) {
+  ofAddress = "";
   clearTimeout(timer);
   timer = setTimeout(answerAll, soon ? 0 : 120);
 }
@@ -258,8 +261,9 @@ async function start() {
   for (const { field } of bad) asked[field] = usual[field];
   for (const label of document.querySelectorAll(".len")) label.textContent = unit;
   for (const name of names) { show(name); byId(name).addEventListener(byId(name).tagName === "SELECT" ? "change" : "input", event => { asked[name] = lengths.has(name) ? inMm(event.target.value) : event.target.value; changed(); }); }
+  if (bad.length || strange.length) ofAddress = `The address was not sound and its usual value stands instead: ${[...bad.map(f => `${f.field} ${f.problem}`), ...strange.map(name => `${name.slice(0, 40)} is not known`)].join("; ")}.`;
+  tell("");
   await answerAll();
-  if (bad.length || strange.length) tell(`The address was not sound and its usual value stands instead: ${[...bad.map(f => `${f.field} ${f.problem}`), ...strange.map(name => `${name.slice(0, 40)} is not known`)].join("; ")}.`);
 }
 
 for (const radio of document.querySelectorAll("[name=unit]")) {
