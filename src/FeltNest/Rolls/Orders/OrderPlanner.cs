@@ -1,0 +1,60 @@
+using FeltNest.Rolls.Orders.Model;
+
+namespace FeltNest.Rolls.Orders;
+
+/// <summary>Plans orders against stock: a mixed-integer model solved for three aims, one after the other.</summary>
+public static class OrderPlanner
+{
+    /// <summary>Most effort.</summary>
+    public const int MostEffort = 1000;
+
+    /// <summary>The plan of a question.</summary>
+    /// <param name="question">The question.</param>
+    /// <param name="effort">Counted work, 1 to 1000: nodes of the search tree, never time.</param>
+    /// <param name="progress">Told each aim as it is done; may be null.</param>
+    /// <param name="stop">Ends the search with the best plan so far.</param>
+    /// <exception cref="NoAnswerException">Nothing can be cut for any order; the message names the first one's reason.</exception>
+    /// <exception cref="OperationCanceledException">Stopped before there was any plan.</exception>
+    public static OrderPlan Run(OrderQuestion question, int effort = 5, IProgress<string>? progress = null, CancellationToken stop = default)
+    {
+        using MixedModel model = new(effort);
+        FeltRows felt = new(model, question);
+        OrderRows orders = new(model, question, felt);
+        PressRows presses = new(model, question, felt);
+        LinearSum cost = new LinearSum().Add(felt.Cost).Add(presses.Cost);
+
+        ModelReach lacking = model.Minimise(orders.Short, stop) ?? throw new OperationCanceledException(stop);
+        progress?.Report(FormattableString.Invariant($"balls short: {Math.Round(lacking.Value):0}, at least {Math.Max(0, Math.Ceiling(lacking.Bound - Rounding)):0}"));
+        model.AtMost(orders.Short, lacking.Value + Rounding);
+
+        // Without days the model is far lighter, and whatever it finds in time is the best with days too.
+        ModelReach least = model.Minimise(cost, stop)!.Value;
+        OrderPlan free = Read(least, 0);
+        if (free.Late > 0)
+        {
+            presses.AddDays();
+            if (model.Minimise(presses.Late, stop) is { } late)
+            {
+                progress?.Report(FormattableString.Invariant($"orders late: {late.Value:0}, at least {Math.Max(0, Math.Ceiling(late.Bound - Rounding)):0}"));
+                model.AtMost(presses.Late, late.Value + Rounding);
+                least = model.Minimise(cost, stop)!.Value;
+                free = Read(least, Math.Max(0, late.Proved ? late.Value : late.Bound));
+            }
+        }
+
+        progress?.Report(FormattableString.Invariant($"cost {free.Cost.Total:0.00} {question.Rules.Currency}, gap {free.GapPercent:0.####} %"));
+        return free.Cuts.Count > 0 ? free : throw Nothing(free);
+
+        OrderPlan Read(ModelReach reach, double leastLate) => PlanReading.Read(
+            model, question, felt, orders, presses,
+            new PlanProof(Money(reach.Bound), Math.Max(0, lacking.Proved ? lacking.Value : lacking.Bound), leastLate, stop.IsCancellationRequested, effort));
+    }
+
+    // What an aim may grow by while the next one is sought: rounding of the solver.
+    private const double Rounding = 1e-6;
+
+    // Bounds that are not there are no money.
+    private static decimal Money(double bound) => double.IsFinite(bound) && Math.Abs(bound) < 1e15 ? (decimal)bound : 0;
+
+    private static NoAnswerException Nothing(OrderPlan plan) => new($"nothing can be cut for any order; order {plan.Results[0].Order.Name}: {plan.Results[0].Reason}");
+}
