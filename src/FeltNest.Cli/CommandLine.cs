@@ -23,6 +23,7 @@ internal static class CommandLine
             CompareCommand.Create(terminal),
             UsageCommand.Create(terminal),
             RollCommand.Create(terminal),
+            OrdersCommand.Create(terminal),
             CheckCommand.Create(terminal),
         };
         foreach (HelpOption help in root.Options.OfType<HelpOption>())

@@ -2,7 +2,6 @@ using System.Text.Json;
 using FeltNest.Files.Json;
 using FeltNest.Rolls.Orders;
 using FeltNest.Rolls.Orders.Check;
-using FeltNest.Rolls.Presses;
 
 namespace FeltNest.Files.Orders;
 

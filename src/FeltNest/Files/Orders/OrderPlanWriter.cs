@@ -2,7 +2,6 @@ using System.Globalization;
 using FeltNest.Files.Csv;
 using FeltNest.Files.Json;
 using FeltNest.Rolls.Orders;
-using FeltNest.Rolls.Presses;
 
 namespace FeltNest.Files.Orders;
 

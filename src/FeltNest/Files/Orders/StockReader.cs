@@ -88,7 +88,7 @@ public sealed class StockReader
             ? throw row.Fault("measured", $"'{file}' is of roll {measured.Name}, not of {roll.Name}")
             : (measured.Felt ?? roll.Felt) != roll.Felt || (measured.Lot ?? roll.Lot) != roll.Lot
             ? throw row.Fault("measured", $"'{file}' is of felt {measured.Felt}, lot {measured.Lot}; the stock says {roll.Felt}, {roll.Lot}")
-            : roll with { Measured = measured, WidthMm = measured.LeastWidthMm, LengthM = measured.LengthMm / 1000 };
+            : roll with { Measured = measured, LengthM = measured.LengthMm / 1000 };
     }
 
     private decimal PerMetre(FeltPrice price, double widthMm, double? massPerAreaGsm)

@@ -26,7 +26,7 @@ internal static class OrderTally
                 yield return $"order {order.Name}: is to be of one lot and has {string.Join(", ", lots)}";
             }
 
-            (int Balls, int Reserve) said = stated.Short.GetValueOrDefault(order.Name);
+            (int Balls, int Reserve) said = stated.Lacking.GetValueOrDefault(order.Name);
             int lacking = Math.Max(0, order.Balls - own.Sum(c => c.GoodBalls)), kept = (int)Math.Floor(held.Sum(h => h.Metres * PerMetre(plan, order, h.Roll)) + 1e-3);
             if (said != (lacking, Math.Max(0, order.ReserveBalls - kept)))
             {

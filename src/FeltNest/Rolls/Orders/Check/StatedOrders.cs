@@ -3,9 +3,9 @@ namespace FeltNest.Rolls.Orders.Check;
 /// <summary>A plan as a file states it.</summary>
 /// <param name="Plan">Question and work; its results are not read, they are worked out again.</param>
 /// <param name="Cost">Cost stated.</param>
-/// <param name="Short">Balls and reserve balls stated as short, by order.</param>
+/// <param name="Lacking">Balls and reserve balls stated as short, by order.</param>
 /// <param name="Late">Days stated as late, by order.</param>
-public sealed record StatedOrders(OrderPlan Plan, decimal Cost, IReadOnlyDictionary<string, (int Balls, int Reserve)> Short, IReadOnlyDictionary<string, int> Late)
+public sealed record StatedOrders(OrderPlan Plan, decimal Cost, IReadOnlyDictionary<string, (int Balls, int Reserve)> Lacking, IReadOnlyDictionary<string, int> Late)
 {
     /// <summary>What a plan states.</summary>
     public static StatedOrders Of(OrderPlan plan) => new(
