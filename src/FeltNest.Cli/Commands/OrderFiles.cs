@@ -2,7 +2,7 @@ using FeltNest.Drawing.Sheets.Rolls;
 using FeltNest.Drawing.Writers;
 using FeltNest.Files.Orders;
 using FeltNest.Report.Orders;
-using FeltNest.Rolls.Orders;
+using FeltNest.Rolls.Orders.Planned;
 using FeltNest.Rolls.Plan;
 
 namespace FeltNest.Cli.Commands;

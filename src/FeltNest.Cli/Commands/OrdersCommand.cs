@@ -1,6 +1,3 @@
-using System.CommandLine;
-using System.CommandLine.Parsing;
-using System.Globalization;
 using FeltNest.Cli.Options;
 using FeltNest.Cost.Sheet;
 using FeltNest.Files;
@@ -10,8 +7,12 @@ using FeltNest.Files.Orders;
 using FeltNest.Files.Presses;
 using FeltNest.Report.Orders;
 using FeltNest.Rolls.Orders;
+using FeltNest.Rolls.Orders.Planned;
 using FeltNest.Rolls.Plan;
 using FeltNest.Rolls.Presses;
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using System.Globalization;
 
 namespace FeltNest.Cli.Commands;
 

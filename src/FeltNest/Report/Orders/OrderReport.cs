@@ -1,5 +1,6 @@
-using System.Globalization;
 using FeltNest.Rolls.Orders;
+using FeltNest.Rolls.Orders.Planned;
+using System.Globalization;
 
 namespace FeltNest.Report.Orders;
 
@@ -19,8 +20,8 @@ public static class OrderReport
         table.Heading($"{plan.Question.Orders.Count} orders against {plan.Question.Rolls.Count} rolls in stock")
             .Line("cost of the plan", F($"{cost.Total:0.00} {rules.Currency}"), F($"{begun} rolls begun, {plan.Purchases.Sum(p => p.Rolls)} of all to be bought, {plan.Cuts.Sum(c => c.Metres):0.0} m cut"))
             .Line("no plan costs less than", F($"{plan.Bound:0.00} {rules.Currency}"), F($"gap {plan.GapPercent:0.###} %, among plans with no more balls short and no more orders late{(plan.Proof.CutShort ? "; cut short" : string.Empty)}"))
-            .Line("good balls", F($"{plan.BallsServed}"), F($"of {wanted} wanted; {wanted - plan.BallsServed} short (at least {Math.Ceiling(plan.Proof.LeastShort - 1e-3):0} in any plan)"))
-            .Line("orders late", F($"{plan.Late}"), F($"at least {Math.Ceiling(plan.Proof.LeastLate - 1e-3):0} in any plan as little short"));
+            .Line("good balls", F($"{plan.BallsServed}"), F($"of {wanted} wanted; {wanted - plan.BallsServed} short (at least {Math.Max(0, Math.Ceiling(plan.Proof.LeastShort - 1e-3)) + 0.0:0} in any plan)"))
+            .Line("orders late", F($"{plan.Late}"), F($"at least {Math.Max(0, Math.Ceiling(plan.Proof.LeastLate - 1e-3)) + 0.0:0} in any plan as little short"));
         table.Heading($"Where the cost is, {rules.Currency}")
             .Line("rolls begun and bought", F($"{cost.Felt:0.00}"), "whole rolls at their price")
             .Line("less felt kept", F($"{-cost.KeptValue:0.00}"), F($"remnants and spare rolls at {rules.RemnantValuePercent:0.##} % of their price"))

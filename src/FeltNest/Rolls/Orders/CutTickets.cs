@@ -1,4 +1,5 @@
 using FeltNest.Layout;
+using FeltNest.Rolls.Orders.Planned;
 using FeltNest.Rolls.Plan;
 
 namespace FeltNest.Rolls.Orders;

@@ -1,4 +1,6 @@
 using FeltNest.Rolls.Orders;
+using FeltNest.Rolls.Orders.Check;
+using FeltNest.Rolls.Orders.Planned;
 using Xunit;
 
 namespace FeltNest.Tests.Rolls.Orders;
@@ -26,24 +28,10 @@ public sealed class CuttingStockTests
 
         OrderPlan plan = OrderPlanner.Run(question, stop: TestContext.Current.CancellationToken);
 
+        Assert.Empty(OrderPlanCheck.Violations(StatedOrders.Of(plan)));
         Assert.Equal(least, plan.Begun.Count);
         Assert.Equal(least, (double)plan.Cost.Total, 9);
         Assert.True(plan.Bound > least - 1, $"the bound {plan.Bound} proves {least}");
         Assert.True(plan.GapPercent < 1e-3, $"gap {plan.GapPercent}");
-    }
-
-    [Theory]
-    [InlineData(1)]
-    public void Trial(int seed)
-    {
-        var clock = System.Diagnostics.Stopwatch.StartNew();
-        OrderPlan plan = OrderPlanner.Run(OrderCases.Workshop(seed, 30, 60), 5, new Tell(clock), TestContext.Current.CancellationToken);
-        Console.WriteLine($"{clock.Elapsed.TotalSeconds:0.0} s gap {plan.GapPercent} cost {plan.Cost.Total} cuts {plan.Cuts.Count}");
-        foreach (var r in plan.Results.Where(r => r.ShortBalls > 0 || r.DaysLate > 0 || r.ReserveShortBalls > 0)) Console.WriteLine($"{r.Order.Name} {r.ShortBalls} late {r.DaysLate} res {r.ReserveShortBalls} {r.Reason}");
-    }
-
-    private sealed class Tell(System.Diagnostics.Stopwatch clock) : IProgress<string>
-    {
-        public void Report(string value) => Console.WriteLine($"{clock.Elapsed.TotalSeconds:0.0} {value}");
     }
 }

@@ -1,11 +1,11 @@
-using System.Globalization;
 using FeltNest.Drawing.Lettering;
 using FeltNest.Drawing.Parts;
 using FeltNest.Geometry;
 using FeltNest.Layout;
 using FeltNest.Rolls;
-using FeltNest.Rolls.Orders;
+using FeltNest.Rolls.Orders.Planned;
 using FeltNest.Rolls.Plan;
+using System.Globalization;
 
 namespace FeltNest.Drawing.Sheets.Rolls;
 

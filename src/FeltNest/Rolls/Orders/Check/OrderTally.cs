@@ -1,3 +1,5 @@
+using FeltNest.Rolls.Orders.Planned;
+
 namespace FeltNest.Rolls.Orders.Check;
 
 /// <summary>What a plan must keep for its orders: balls, lots, days, reserves.</summary>

@@ -1,3 +1,5 @@
+using FeltNest.Rolls.Orders.Planned;
+
 namespace FeltNest.Rolls.Orders.Check;
 
 /// <summary>What rolls and remnants of a plan must keep.</summary>

@@ -1,3 +1,5 @@
+using FeltNest.Rolls.Orders.Planned;
+
 namespace FeltNest.Rolls.Orders.Check;
 
 /// <summary>A plan as a file states it.</summary>

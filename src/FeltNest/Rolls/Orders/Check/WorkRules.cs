@@ -1,3 +1,4 @@
+using FeltNest.Rolls.Orders.Planned;
 using FeltNest.Rolls.Presses;
 
 namespace FeltNest.Rolls.Orders.Check;

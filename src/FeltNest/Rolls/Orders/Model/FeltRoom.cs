@@ -1,3 +1,5 @@
+using FeltNest.Rolls.Orders.Model.Mixed;
+
 namespace FeltNest.Rolls.Orders.Model;
 
 /// <summary>Felt that stays uncut and can be kept back for later rejects.</summary>

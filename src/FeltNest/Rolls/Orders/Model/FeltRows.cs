@@ -1,3 +1,5 @@
+using FeltNest.Rolls.Orders.Model.Mixed;
+
 namespace FeltNest.Rolls.Orders.Model;
 
 /// <summary>The felt in the model: rolls in stock, rolls to buy, what they cost.</summary>

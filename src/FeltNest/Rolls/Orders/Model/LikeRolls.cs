@@ -1,3 +1,5 @@
+using FeltNest.Rolls.Orders.Model.Mixed;
+
 namespace FeltNest.Rolls.Orders.Model;
 
 /// <summary>Rolls that are alike and take few strikes, in the model: how many of them are cut by each pattern.</summary>

@@ -1,3 +1,5 @@
+using FeltNest.Rolls.Orders.Model.Mixed;
+
 namespace FeltNest.Rolls.Orders.Model;
 
 /// <summary>The orders in the model: their balls, their one lot, their reserve.</summary>

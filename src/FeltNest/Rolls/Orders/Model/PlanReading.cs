@@ -1,3 +1,5 @@
+using FeltNest.Rolls.Orders.Model.Mixed;
+using FeltNest.Rolls.Orders.Planned;
 using FeltNest.Rolls.Presses;
 
 namespace FeltNest.Rolls.Orders.Model;

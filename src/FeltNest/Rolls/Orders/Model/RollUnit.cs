@@ -1,3 +1,5 @@
+using FeltNest.Rolls.Orders.Model.Mixed;
+
 namespace FeltNest.Rolls.Orders.Model;
 
 /// <summary>One roll, or several alike, in the model: what it gives each order by each die, what it costs, and what it keeps.</summary>

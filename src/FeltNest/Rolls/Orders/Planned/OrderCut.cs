@@ -1,6 +1,6 @@
 using FeltNest.Rolls.Presses;
 
-namespace FeltNest.Rolls.Orders;
+namespace FeltNest.Rolls.Orders.Planned;
 
 /// <summary>One piece of work: an order cut from one roll by one die in one run of strikes.</summary>
 /// <param name="Number">Place in the work list: press by press, in the order of cutting.</param>

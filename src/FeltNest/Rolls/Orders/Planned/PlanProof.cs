@@ -1,4 +1,4 @@
-namespace FeltNest.Rolls.Orders;
+namespace FeltNest.Rolls.Orders.Planned;
 
 /// <summary>How far a plan is the best.</summary>
 /// <param name="CostBound">What no plan with as few balls short and orders late can cost less than.</param>

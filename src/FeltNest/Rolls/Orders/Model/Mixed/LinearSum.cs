@@ -1,4 +1,4 @@
-namespace FeltNest.Rolls.Orders.Model;
+namespace FeltNest.Rolls.Orders.Model.Mixed;
 
 /// <summary>A sum of variables with factors, and a constant.</summary>
 internal sealed class LinearSum

@@ -1,4 +1,4 @@
-namespace FeltNest.Rolls.Orders.Model;
+namespace FeltNest.Rolls.Orders.Model.Mixed;
 
 /// <summary>How far an aim was reached.</summary>
 /// <param name="Value">What was reached.</param>

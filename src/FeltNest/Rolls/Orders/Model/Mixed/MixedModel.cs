@@ -1,6 +1,6 @@
 using Google.OrTools.LinearSolver;
 
-namespace FeltNest.Rolls.Orders.Model;
+namespace FeltNest.Rolls.Orders.Model.Mixed;
 
 /// <summary>A mixed-integer model that is solved for one aim after the other. One thread and a limit on counted nodes: the same question gives the same answer.</summary>
 internal sealed class MixedModel : IDisposable
@@ -10,6 +10,9 @@ internal sealed class MixedModel : IDisposable
 
     // Aims this near to their bound are reached, as a share: a hundredth of a per cent, below what any price is known to.
     private const double RelativeGap = 1e-4;
+
+    // Branching by what was learned: trying branches beforehand took most of the time on thirty orders. Few rounds of cuts: later ones moved the bound by a thousandth.
+    private const string Search = "randomization/randomseedshift = 0\nbranching/pscost/priority = 100000\nseparating/maxroundsroot = 3\n";
 
     private readonly Solver solver = Solver.CreateSolver("SCIP") ?? throw new InvalidOperationException("the solver SCIP is not there");
     private readonly List<Variable> variables = [];
@@ -65,10 +68,10 @@ internal sealed class MixedModel : IDisposable
             solver.SetHint([.. variables.Take(values.Length)], values);
         }
 
-        solver.SetSolverSpecificParametersAsString(FormattableString.Invariant($"limits/totalnodes = {nodes}\nrandomization/randomseedshift = 0\n"));
+        solver.SetSolverSpecificParametersAsString(FormattableString.Invariant($"limits/totalnodes = {nodes}\n{Search}"));
         using MPSolverParameters parameters = new();
         parameters.SetDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, RelativeGap);
-        if (stop.IsCancellationRequested && values is not null)
+        if (stop.IsCancellationRequested)
         {
             return Last(aim);
         }

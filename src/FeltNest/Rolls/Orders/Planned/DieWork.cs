@@ -1,6 +1,6 @@
 using FeltNest.Rolls.Presses;
 
-namespace FeltNest.Rolls.Orders;
+namespace FeltNest.Rolls.Orders.Planned;
 
 /// <summary>What a die does in a plan.</summary>
 /// <param name="Die">The die.</param>

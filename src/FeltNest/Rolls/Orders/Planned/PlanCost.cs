@@ -1,4 +1,4 @@
-namespace FeltNest.Rolls.Orders;
+namespace FeltNest.Rolls.Orders.Planned;
 
 /// <summary>The cost of a plan, in its currency.</summary>
 /// <param name="Felt">Rolls begun and rolls bought, at their price.</param>

@@ -1,4 +1,4 @@
-namespace FeltNest.Rolls.Orders;
+namespace FeltNest.Rolls.Orders.Planned;
 
 /// <summary>Works out what goes back to stock and which of it is kept back for orders.</summary>
 internal static class RemnantList

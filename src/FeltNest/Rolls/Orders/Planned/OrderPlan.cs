@@ -1,4 +1,4 @@
-namespace FeltNest.Rolls.Orders;
+namespace FeltNest.Rolls.Orders.Planned;
 
 /// <summary>Which rolls are cut for which order: fewest balls short, of these fewest orders late, of these least cost.</summary>
 /// <param name="Question">The question.</param>

@@ -1,4 +1,4 @@
-namespace FeltNest.Rolls.Orders;
+namespace FeltNest.Rolls.Orders.Planned;
 
 /// <summary>Rolls to buy of one offer.</summary>
 /// <param name="Offer">The offer.</param>

@@ -1,6 +1,6 @@
 using Google.OrTools.LinearSolver;
 
-namespace FeltNest.Rolls.Orders.Model;
+namespace FeltNest.Rolls.Orders.Model.Mixed;
 
 /// <summary>A variable of the model.</summary>
 /// <param name="Variable">What the solver knows it by.</param>

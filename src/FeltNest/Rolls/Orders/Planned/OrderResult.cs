@@ -1,4 +1,4 @@
-namespace FeltNest.Rolls.Orders;
+namespace FeltNest.Rolls.Orders.Planned;
 
 /// <summary>What a plan does for one order.</summary>
 /// <param name="Order">The order.</param>
