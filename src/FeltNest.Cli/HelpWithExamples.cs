@@ -24,7 +24,7 @@ internal sealed class HelpWithExamples(HelpAction inner) : SynchronousCommandLin
         ],
         ["usage"] = ["feltnest usage output/type-2-w1500-g4/layout.json --actuals shapes/demo/actuals.csv --costs shapes/demo/costs.json"],
         ["roll"] = ["feltnest roll output/type-2-w1500-g4/layout.json --roll shapes/demo/rolls/roll-a17.json --repeats-per-strike 3 --guide-play 5"],
-        ["orders"] = ["feltnest orders shapes/demo/orders.csv --stock shapes/demo/stock.csv --dies shapes/demo/dies.csv --press shapes/demo/presses/press-1.json --start 2026-03-02"],
+        ["orders"] = ["feltnest orders shapes/demo/orders.csv --stock shapes/demo/stock.csv --dies shapes/demo/dies.csv --press shapes/demo/presses/beam-press.json --start 2026-03-02"],
         ["check"] = ["feltnest check output/type-2-w1500-g4/layout.json"],
     };
 

@@ -58,11 +58,11 @@ public static class OrderReport
     private static void Work(TextTable table, OrderPlan plan)
     {
         table.Heading("Work list, press by press in the order of cutting")
-            .Row(F($"{"no",3} {"press",-8} {"die",-9} {"order",-9} {"roll",-14} {"strikes",7} {"metres",8} {"balls",7} {"day",10}"));
+            .Row(F($"{"no",3} {"press",-6} {"die",-8} {"order",-9} {"roll",-14} {"strikes",7} {"metres",8} {"balls",7} {"day",10}"));
         foreach (OrderCut cut in plan.Cuts.Take(MostLines))
         {
             table.Row(F(
-                $"{cut.Number,3} {Cut(cut.Press.Name, 8),-8} {Cut(cut.Die.Name, 9),-9} {Cut(cut.Order.Name, 9),-9} {Cut(cut.Roll.Name, 14),-14} {cut.Strikes,7} {cut.Metres,8:0.00} {cut.GoodBalls,7} {plan.Question.Rules.DayOf(cut.EndHour):yyyy-MM-dd}"));
+                $"{cut.Number,3} {Cut(cut.Press.Name, 6),-6} {Cut(cut.Die.Name, 8),-8} {Cut(cut.Order.Name, 9),-9} {Cut(cut.Roll.Name, 14),-14} {cut.Strikes,7} {cut.Metres,8:0.00} {cut.GoodBalls,7} {plan.Question.Rules.DayOf(cut.EndHour):yyyy-MM-dd}"));
         }
 
         if (plan.Cuts.Count > MostLines)
