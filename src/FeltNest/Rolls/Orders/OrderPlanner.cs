@@ -64,9 +64,15 @@ public static class OrderPlanner
             return plan;
         }
 
-        OrderPlan Read(ModelReach reach, ModelReach lacking, double leastLate) => PlanReading.Read(
-            model, question, felt, orders, presses,
-            new PlanProof(Money(Math.Max(reach.Bound, first.Bound - (Dear(question) * model.ValueOf(orders.Short)))), Math.Max(0, lacking.Proved ? lacking.Value : lacking.Bound), leastLate, stop.IsCancellationRequested, effort));
+        OrderPlan Read(ModelReach reach, ModelReach lacking, double leastLate)
+        {
+            double bound = Math.Max(reach.Bound, first.Bound - (Dear(question) * model.ValueOf(orders.Short)));
+            PlanProof proof = new(Money(bound), Math.Max(0, lacking.Proved ? lacking.Value : lacking.Bound), leastLate, stop.IsCancellationRequested, effort);
+            OrderPlan plan = PlanReading.Read(model, question, felt, orders, presses, proof);
+
+            // The model counts balls safely, so a plan may turn out less short than its bound.
+            return plan with { Proof = proof with { LeastShort = Math.Min(proof.LeastShort, plan.Results.Sum(r => r.ShortBalls)) } };
+        }
     }
 
     // What an aim may grow by while the next one is sought: rounding of the solver.
