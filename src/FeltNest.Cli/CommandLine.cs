@@ -23,6 +23,7 @@ internal static class CommandLine
             CompareCommand.Create(terminal),
             UsageCommand.Create(terminal),
             RollCommand.Create(terminal),
+            OrdersCommand.Create(terminal),
             CheckCommand.Create(terminal),
             PageCommand.Create(terminal),
             CompletionCommand.Create(terminal),

@@ -51,6 +51,11 @@ internal static class DefaultFolder
         Root,
         $"{NameOf(layout)}-{NameOf(roll)}{(repeats > 1 ? Word("-x", repeats) : string.Empty)}{(playMm > 0 ? Word("-play", playMm) : string.Empty)}{(fromMm > 0 ? Word("-from", fromMm) : string.Empty)}");
 
+    /// <summary>Folder of orders planned against stock.</summary>
+    public static string OfOrders(string orders, string stock, DateOnly start, string? offers, string? costs) => Path.Combine(
+        Root,
+        $"{NameOf(orders)}-{NameOf(stock)}{(offers is null ? string.Empty : $"-{NameOf(offers)}")}{(costs is null ? string.Empty : $"-{NameOf(costs)}")}-{start.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)}");
+
     private static string OfRoll(string name, LayoutRequest request, LayoutRequest usual, double? seconds)
     {
         List<string> words = request.RollWidthMm > 0 ? [name, Word("w", request.RollWidthMm)] : [name];

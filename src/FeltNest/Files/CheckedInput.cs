@@ -1,9 +1,11 @@
 using FeltNest.Files.Layouts;
 using FeltNest.Files.Rolls;
+using FeltNest.Rolls.Orders.Check;
 
 namespace FeltNest.Files;
 
 /// <summary>A file to be verified, as read.</summary>
-/// <param name="Layout">Its layout.</param>
-/// <param name="Plan">The roll plan the layout is part of, or null for a layout alone.</param>
-public sealed record CheckedInput(LayoutInput Layout, RollPlanInput? Plan);
+/// <param name="Layout">Its layout, or null for a plan of orders.</param>
+/// <param name="Plan">The roll plan the layout is part of, or null.</param>
+/// <param name="Orders">The plan of orders, or null.</param>
+public sealed record CheckedInput(LayoutInput? Layout, RollPlanInput? Plan, StatedOrders? Orders);

@@ -39,6 +39,9 @@ public static class SchemaName
     /// <summary>Strikes planned for one roll.</summary>
     public const string RollPlan = "feltnest/roll-plan/1";
 
+    /// <summary>Orders planned against stock.</summary>
+    public const string OrderPlan = "feltnest/order-plan/1";
+
     /// <summary>Verdict of a check.</summary>
     public const string Check = "feltnest/check/1";
 

@@ -9,6 +9,7 @@ using FeltNest.Files.Balls;
 using FeltNest.Files.Compare;
 using FeltNest.Files.Costs;
 using FeltNest.Files.Offers;
+using FeltNest.Files.Orders;
 using FeltNest.Files.Panels;
 using FeltNest.Files.Rolls;
 using FeltNest.Files.Studies;
@@ -19,8 +20,10 @@ using FeltNest.Panel;
 using FeltNest.Panel.Proven;
 using FeltNest.Panel.Wrap;
 using FeltNest.Rolls;
+using FeltNest.Rolls.Orders;
 using FeltNest.Rolls.Plan;
 using FeltNest.Tests.Rolls;
+using FeltNest.Tests.Rolls.Orders;
 using Xunit;
 
 namespace FeltNest.Tests.Files;
@@ -70,6 +73,9 @@ public sealed class StudySchemaTests
         Fits("roll", RollWriter.Write(RollCases.Roll(100, 20)));
         Fits("roll-plan", RollPlanWriter.Json(StrikePlanner.Run(new RollRequest(RollCases.Squares, RollCases.Roll(200, 20, [.. roll.Faults.Take(2)]), 2, 3, 0))));
     }
+
+    [Fact]
+    public void A_plan_of_orders_fits_its_schema() => Fits("order-plan", OrderPlanWriter.Json(OrderPlanner.Run(OrderCases.Workshop(3, 6, 12), 1, stop: TestContext.Current.CancellationToken)));
 
     [Fact]
     public void A_panel_with_its_fit_fits_its_schema() => Fits("panel", PanelWriter.Write(Ball, PanelFit.Felt(Ball, PanelFlattener.Flatten(Ball))));

@@ -22,6 +22,7 @@ public sealed class FieldReferenceTests
     [InlineData("usage")]
     [InlineData("roll")]
     [InlineData("roll-plan")]
+    [InlineData("order-plan")]
     public void Every_field_of_a_schema_is_in_the_reference(string name)
     {
         string page = File.ReadAllText(RepositoryFile.PathOf("shapes", "schema", "README.md"));
