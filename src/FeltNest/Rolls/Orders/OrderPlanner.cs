@@ -27,36 +27,50 @@ public static class OrderPlanner
 
         // A ball short is dear enough that few plans leave one out; where none is short, this plan is the best, and the search was led by cost from the start.
         LinearSum dear = new LinearSum().Add(cost).Add(orders.Short, Dear(question));
-        ModelReach first = model.Minimise(dear, stop) ?? throw new OperationCanceledException(stop);
-        if (model.ValueOf(orders.Short) <= Rounding)
+        OrderNeighbours neighbours = new(model, question, felt, orders);
+        ModelReach first = Reached(dear) ?? throw new OperationCanceledException(stop), least = first, lacking = new(0, 0, true);
+        if (model.ValueOf(orders.Short) > NoBall)
         {
-            OrderPlan whole = Read(first, new ModelReach(0, 0, true), 0);
-            if (whole.Late == 0)
-            {
-                return Told(whole);
-            }
+            lacking = model.Minimise(orders.Short, stop)!.Value;
+            progress?.Report(FormattableString.Invariant($"balls short: {Math.Round(lacking.Value):0}, at least {Math.Max(0, Math.Ceiling(lacking.Bound - Rounding)):0}"));
+            model.AtMost(orders.Short, lacking.Value + Rounding);
+            least = Reached(cost)!.Value;
         }
 
-        ModelReach lacking = model.Minimise(orders.Short, stop)!.Value;
-        progress?.Report(FormattableString.Invariant($"balls short: {Math.Round(lacking.Value):0}, at least {Math.Max(0, Math.Ceiling(lacking.Bound - Rounding)):0}"));
-        model.AtMost(orders.Short, lacking.Value + Rounding);
-
         // Without days the model is far lighter, and whatever it finds in time is the best with days too.
-        ModelReach least = model.Minimise(cost, stop)!.Value;
         OrderPlan free = Read(least, lacking, 0);
         if (free.Late > 0)
         {
+            model.AtMost(orders.Short, lacking.Value + NoBall);
             presses.AddDays();
             if (model.Minimise(presses.Late, stop) is { } late)
             {
                 progress?.Report(FormattableString.Invariant($"orders late: {late.Value:0}, at least {Math.Max(0, Math.Ceiling(late.Bound - Rounding)):0}"));
                 model.AtMost(presses.Late, late.Value + Rounding);
-                least = model.Minimise(cost, stop)!.Value;
+                least = Reached(cost)!.Value;
                 free = Read(least, lacking, Math.Max(0, late.Proved ? late.Value : late.Bound));
             }
         }
 
         return free.Cuts.Count > 0 ? Told(free) : throw Nothing(free);
+
+        // A short search of the whole, a few orders at a time where that does not settle it, and the rest of the search from there.
+        ModelReach? Reached(LinearSum aim)
+        {
+            if (model.Minimise(aim, FirstShare, stop) is not { } begun)
+            {
+                return null;
+            }
+
+            if (begun.Proved)
+            {
+                return begun;
+            }
+
+            double better = neighbours.Improve(aim, begun.Bound, effort, stop);
+            ModelReach last = model.Minimise(aim, 1 - FirstShare, stop) ?? begun;
+            return last with { Value = Math.Min(last.Value, better), Bound = Math.Max(last.Bound, begun.Bound) };
+        }
 
         OrderPlan Told(OrderPlan plan)
         {
@@ -74,6 +88,12 @@ public static class OrderPlanner
             return plan with { Proof = proof with { LeastShort = Math.Min(proof.LeastShort, plan.Results.Sum(r => r.ShortBalls)) } };
         }
     }
+
+    // Less than this of a ball is none: what whole numbers are rounded by, over all rolls of an order.
+    private const double NoBall = 1e-3;
+
+    // Share of the nodes for a first look at the whole; the rest is for what a few orders at a time have bettered.
+    private const double FirstShare = 0.2;
 
     // What an aim may grow by while the next one is sought: rounding of the solver.
     private const double Rounding = 1e-6;

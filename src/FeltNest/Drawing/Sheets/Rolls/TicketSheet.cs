@@ -67,8 +67,8 @@ public static class TicketSheet
         [
             .. cut is null ? [] : new[]
             {
-                ("order", F($"{cut.Order.Name}: {cut.GoodBalls} good balls to expect after faults, rejects and unpaired; no {cut.Number} of the work list")),
-                ("press, die", F($"{cut.Press.Name}, die {cut.Die.Name}, {cut.Strikes} strikes planned, {cut.Metres:0.00} m to {cut.ToM:0.00} m")),
+                ("order", F($"{cut.Order.Name}: {cut.GoodBalls} good balls after losses; no {cut.Number} of the list")),
+                ("press, die", F($"{cut.Press.Name}, die {cut.Die.Name}, {cut.Strikes} strikes, to {cut.ToM:0.00} m")),
             },
             ("ball", layout.Parts[0].Ball ?? layout.Parts[0].Name),
             ("felt", roll.Felt ?? "not stated"),

@@ -53,6 +53,9 @@ internal sealed class OrderRows
         }
     }
 
+    /// <summary>Whether an order takes a lot.</summary>
+    public IEnumerable<(CoverOrder Order, Unknown Taken)> Lots => lots.Select(l => (l.Key.Order, l.Value));
+
     /// <summary>Balls short, and far less weighty reserves short.</summary>
     public LinearSum Short { get; } = new();
 

@@ -5,23 +5,23 @@ namespace FeltNest.Rolls.Orders.Model.Mixed;
 /// <summary>A mixed-integer model that is solved for one aim after the other. One thread and a limit on counted nodes: the same question gives the same answer.</summary>
 internal sealed class MixedModel : IDisposable
 {
-    // Nodes of the search tree for one unit of effort.
-    private const long NodesPerEffort = 2000;
+    // Nodes of the search tree for one unit of effort: so many, and no more than so many times the variables, as a node of a great model is more work.
+    private const long NodesPerEffort = 2000, WorkPerEffort = 200_000, LeastNodes = 20;
 
     // Aims this near to their bound are reached, as a share: a hundredth of a per cent, below what any price is known to.
-    private const double RelativeGap = 1e-4;
+    internal const double RelativeGap = 1e-4;
 
     // Branching by what was learned: trying branches beforehand took most of the time on thirty orders. Few rounds of cuts: later ones moved the bound by a thousandth.
     private const string Search = "randomization/randomseedshift = 0\nbranching/pscost/priority = 100000\nseparating/maxroundsroot = 3\n";
 
     private readonly Solver solver = Solver.CreateSolver("SCIP") ?? throw new InvalidOperationException("the solver SCIP is not there");
     private readonly List<Variable> variables = [];
-    private readonly long nodes;
+    private readonly int effort;
     private double[]? values;
 
     /// <summary>An empty model.</summary>
     /// <param name="effort">Counted work, 1 or more.</param>
-    public MixedModel(int effort) => nodes = NodesPerEffort * effort;
+    public MixedModel(int effort) => this.effort = effort;
 
     /// <summary>A whole number.</summary>
     public Unknown Whole(double low, double high) => Kept(solver.MakeIntVar(low, high, string.Empty));
@@ -52,7 +52,46 @@ internal sealed class MixedModel : IDisposable
 
     /// <summary>Makes a sum as small as can be, beginning at the best solution so far.</summary>
     /// <returns>What was reached and what nothing can be below; null where no solution was found.</returns>
-    public ModelReach? Minimise(LinearSum aim, CancellationToken stop)
+    public ModelReach? Minimise(LinearSum aim, CancellationToken stop) => Minimise(aim, 1, stop);
+
+    /// <summary>The same with a share of the nodes that the effort allows.</summary>
+    public ModelReach? Minimise(LinearSum aim, double share, CancellationToken stop) =>
+        Solved(aim, Math.Max(LeastNodes, (long)(share * Math.Min(NodesPerEffort * effort, WorkPerEffort * effort / variables.Count))), stop);
+
+    /// <summary>Looks for a better solution with some variables held at the values they have.</summary>
+    /// <param name="aim">The sum to make small.</param>
+    /// <param name="held">Whole numbers that keep their value.</param>
+    /// <param name="most">Most nodes of the search tree.</param>
+    /// <param name="stop">Ends the search.</param>
+    /// <returns>What was reached, never more than before.</returns>
+    public double Improve(LinearSum aim, IEnumerable<Unknown> held, long most, CancellationToken stop)
+    {
+        double before = ValueOf(aim);
+        double[] had = values!;
+        List<(Variable Variable, double Low, double High)> bounds = [];
+        foreach (Unknown unknown in held)
+        {
+            Variable variable = unknown.Variable;
+            bounds.Add((variable, variable.Lb(), variable.Ub()));
+            double value = Math.Round(had[unknown.Index]);
+            variable.SetBounds(value, value);
+        }
+
+        ModelReach? reach = Solved(aim, most, stop);
+        foreach ((Variable variable, double low, double high) in bounds)
+        {
+            variable.SetBounds(low, high);
+        }
+
+        if (reach is null || ValueOf(aim) > before)
+        {
+            values = had;
+        }
+
+        return ValueOf(aim);
+    }
+
+    private ModelReach? Solved(LinearSum aim, long most, CancellationToken stop)
     {
         using Objective objective = solver.Objective();
         objective.Clear();
@@ -68,7 +107,7 @@ internal sealed class MixedModel : IDisposable
             solver.SetHint([.. variables.Take(values.Length)], values);
         }
 
-        solver.SetSolverSpecificParametersAsString(FormattableString.Invariant($"limits/totalnodes = {nodes}\n{Search}"));
+        solver.SetSolverSpecificParametersAsString(FormattableString.Invariant($"limits/totalnodes = {most}\n{Search}"));
         using MPSolverParameters parameters = new();
         parameters.SetDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, RelativeGap);
         if (stop.IsCancellationRequested)
