@@ -52,8 +52,10 @@ internal static class ArcSplineFitter
         public Row(IPlaneCurve curve, double span, IEnumerable<double> joints, bool endsHeld)
         {
             this.endsHeld = endsHeld;
+            // Joints of a few arcs can be kept just as they are; those of many say nothing.
+            double[] own = [.. joints.Where(j => j > 0 && j < span)], few = own.Length <= MostPlaces / 4 ? own : [];
             double[] at = [.. Enumerable.Range(0, MostPlaces + 1).Select(i => i == MostPlaces ? span : span * i / MostPlaces)
-                .Concat(joints.Where(j => j > 0 && j < span)).Distinct().Order()];
+                .Concat(few).Distinct().Order()];
             places = Array.ConvertAll(at, curve.At);
             looks = [.. at.Zip(at.Skip(1)).SelectMany(pair => Enumerable.Range(0, Looks).Select(k =>
             {
