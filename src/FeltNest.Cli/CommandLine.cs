@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Help;
 using FeltNest.Cli.Commands;
+using FeltNest.Cli.Commands.Panels;
 
 namespace FeltNest.Cli;
 

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using FeltNest.Ball;
 using FeltNest.Ball.Mass;
+using FeltNest.Cli.Commands.Panels;
 using FeltNest.Cli.Options;
 using FeltNest.Cost;
 using FeltNest.Files;

@@ -41,4 +41,7 @@ public static class SchemaName
 
     /// <summary>Verdict of a check.</summary>
     public const string Check = "feltnest/check/1";
+
+    /// <summary>A cutting press.</summary>
+    public const string Press = "feltnest/press/1";
 }

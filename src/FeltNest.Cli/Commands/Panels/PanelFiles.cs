@@ -5,7 +5,7 @@ using FeltNest.Drawing.Writers;
 using FeltNest.Files.Panels;
 using FeltNest.Panel;
 
-namespace FeltNest.Cli.Commands;
+namespace FeltNest.Cli.Commands.Panels;
 
 /// <summary>The set of files a panel is written as.</summary>
 internal static class PanelFiles

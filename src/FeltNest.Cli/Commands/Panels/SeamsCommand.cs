@@ -12,7 +12,7 @@ using FeltNest.Layout;
 using FeltNest.Panel;
 using FeltNest.Report;
 
-namespace FeltNest.Cli.Commands;
+namespace FeltNest.Cli.Commands.Panels;
 
 /// <summary><c>panel BALL --seams</c>: the seam families side by side at the ball's waist.</summary>
 internal static class SeamsCommand

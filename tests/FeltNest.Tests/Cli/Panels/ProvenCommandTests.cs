@@ -3,7 +3,7 @@ using System.Text.Json.Nodes;
 using FeltNest.Tests.Files;
 using Xunit;
 
-namespace FeltNest.Tests.Cli;
+namespace FeltNest.Tests.Cli.Panels;
 
 public sealed class ProvenCommandTests : IDisposable
 {

@@ -11,7 +11,7 @@ using FeltNest.Geometry;
 using FeltNest.Panel.Wrap;
 using FeltNest.Report;
 
-namespace FeltNest.Cli.Commands;
+namespace FeltNest.Cli.Commands.Panels;
 
 /// <summary><c>panel BALL --wrap OUTLINE</c>: any flat outline laid on the ball.</summary>
 internal static class WrapCommand

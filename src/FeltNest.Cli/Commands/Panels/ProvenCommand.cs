@@ -10,7 +10,7 @@ using FeltNest.Files.Panels;
 using FeltNest.Panel.Proven;
 using FeltNest.Report;
 
-namespace FeltNest.Cli.Commands;
+namespace FeltNest.Cli.Commands.Panels;
 
 /// <summary><c>panel BALL --proven OUTLINE</c>: the ball's values that reproduce a measured panel best.</summary>
 internal static class ProvenCommand

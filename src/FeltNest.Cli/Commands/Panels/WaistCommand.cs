@@ -11,7 +11,7 @@ using FeltNest.Layout;
 using FeltNest.Panel;
 using FeltNest.Report;
 
-namespace FeltNest.Cli.Commands;
+namespace FeltNest.Cli.Commands.Panels;
 
 /// <summary><c>panel BALL --waist-range FROM:TO:STEP</c>: strain against felt over a range of waists.</summary>
 internal static class WaistCommand

@@ -2,7 +2,7 @@ using System.Text.Json;
 using FeltNest.Tests.Files;
 using Xunit;
 
-namespace FeltNest.Tests.Cli;
+namespace FeltNest.Tests.Cli.Panels;
 
 public sealed class SeamsCommandTests : IDisposable
 {

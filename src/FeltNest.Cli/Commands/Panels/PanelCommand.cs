@@ -7,7 +7,7 @@ using FeltNest.Panel;
 using FeltNest.Panel.Wrap;
 using FeltNest.Report;
 
-namespace FeltNest.Cli.Commands;
+namespace FeltNest.Cli.Commands.Panels;
 
 /// <summary><c>panel BALL</c>: the flat panel, its strains, and the ball against the rules.</summary>
 internal static class PanelCommand
