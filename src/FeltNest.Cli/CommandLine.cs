@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Help;
 using FeltNest.Cli.Commands;
+using FeltNest.Cli.Commands.Dies;
 using FeltNest.Cli.Commands.Panels;
 
 namespace FeltNest.Cli;
@@ -22,6 +23,7 @@ internal static class CommandLine
             LayoutCommand.Create(terminal),
             CompareCommand.Create(terminal),
             RollCommand.Create(terminal),
+            DieCommand.Create(terminal),
             CheckCommand.Create(terminal),
         };
         foreach (HelpOption help in root.Options.OfType<HelpOption>())

@@ -23,6 +23,12 @@ internal sealed class HelpWithExamples(HelpAction inner) : SynchronousCommandLin
             "feltnest compare shapes/outlines/dog-bone.json --widths 1370,54in,1.5m --keep-die output/today/layout.json",
         ],
         ["roll"] = ["feltnest roll output/type-2-w1500-g4/layout.json --roll shapes/demo/rolls/roll-a17.json --repeats-per-strike 3 --guide-play 5"],
+        ["die"] =
+        [
+            "feltnest die output/type-2-w1500-g4/layout.json --order shapes/demo/dies/gang-die.json --press shapes/demo/presses/beam-press.json",
+            "feltnest die output/die/die.json --measured points.csv",
+            "feltnest die output/die/die.json --readings readings.csv --newer output/die-b/die.json",
+        ],
         ["check"] = ["feltnest check output/type-2-w1500-g4/layout.json"],
     };
 

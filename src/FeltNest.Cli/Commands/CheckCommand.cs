@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Text;
+using FeltNest.Die.Check;
 using FeltNest.Files;
 using FeltNest.Files.Layouts;
 using FeltNest.Layout.Check;
@@ -9,16 +10,16 @@ using FeltNest.Yield;
 
 namespace FeltNest.Cli.Commands;
 
-/// <summary><c>check FILE</c>: verifies a layout or a roll plan from its file alone, with the second geometry engine.</summary>
+/// <summary><c>check FILE</c>: verifies a layout, a roll plan or a die from its file alone, with the second geometry engine.</summary>
 internal static class CheckCommand
 {
     /// <summary>The command.</summary>
     public static Command Create(Terminal terminal)
     {
-        Argument<string> file = new("FILE") { Description = "A layout.json or a roll.json with planned strikes.", HelpName = "FILE" };
+        Argument<string> file = new("FILE") { Description = "A layout.json, a roll.json with planned strikes, or a die.json.", HelpName = "FILE" };
         Option<bool> json = new("--json") { Description = "Print the verdict as JSON on stdout and nothing else." };
         Option<bool> quiet = new("--quiet", "-q") { Description = "No report; the exit code and one line on a violation." };
-        Command command = new("check", "Verify a layout or a roll plan again with a second geometry engine.") { file, json, quiet };
+        Command command = new("check", "Verify a layout, a roll plan or a die again with a second geometry engine.") { file, json, quiet };
         command.SetAction((parse, stop) => Task.Run(() => Run(terminal, parse.GetValue(file)!, parse.GetValue(json), parse.GetValue(quiet)), stop));
         return command;
     }
@@ -27,7 +28,9 @@ internal static class CheckCommand
     {
         CheckedInput read = CheckedReader.Read(path);
         LayoutInput input = read.Layout;
-        LayoutVerdict geometry = read.Plan is { } plan ? RollPlanCheck.Verify(input.Layout, plan.Roll, plan.Plan) : LayoutCheck.Verify(input.Layout);
+        LayoutVerdict geometry = read.Plan is { } plan ? RollPlanCheck.Verify(input.Layout, plan.Roll, plan.Plan)
+            : read.Die is { } die ? DieCheck.Verify(input.Layout, die.Die)
+            : LayoutCheck.Verify(input.Layout);
         string[] violations = [.. geometry.Violations, .. StatedYield.Contradictions(input, YieldAccount.Of(input.Layout))];
         LayoutVerdict verdict = geometry with { Violations = violations };
         if (json)

@@ -1,3 +1,4 @@
+using FeltNest.Files.Dies;
 using FeltNest.Files.Layouts;
 using FeltNest.Files.Rolls;
 
@@ -5,5 +6,6 @@ namespace FeltNest.Files;
 
 /// <summary>A file to be verified, as read.</summary>
 /// <param name="Layout">Its layout.</param>
-/// <param name="Plan">The roll plan the layout is part of, or null for a layout alone.</param>
-public sealed record CheckedInput(LayoutInput Layout, RollPlanInput? Plan);
+/// <param name="Plan">The roll plan the layout is part of, or null.</param>
+/// <param name="Die">The die the layout is part of, or null.</param>
+public sealed record CheckedInput(LayoutInput Layout, RollPlanInput? Plan, DieInput? Die);

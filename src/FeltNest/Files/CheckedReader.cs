@@ -1,11 +1,12 @@
 using System.Text.Json;
+using FeltNest.Files.Dies;
 using FeltNest.Files.Json;
 using FeltNest.Files.Layouts;
 using FeltNest.Files.Rolls;
 
 namespace FeltNest.Files;
 
-/// <summary>Reads what can be verified from its file alone: a layout or a roll plan, told apart by its schema.</summary>
+/// <summary>Reads what can be verified from its file alone: a layout, a roll plan or a die, told apart by its schema.</summary>
 public static class CheckedReader
 {
     /// <summary>The content of a file.</summary>
@@ -13,12 +14,16 @@ public static class CheckedReader
     public static CheckedInput Read(string path)
     {
         JsonElement root = JsonInput.ReadObject(path);
-        if (JsonInput.SchemaOf(root, path, SchemaName.Layout, SchemaName.RollPlan) == SchemaName.Layout)
+        switch (JsonInput.SchemaOf(root, path, SchemaName.Layout, SchemaName.RollPlan, SchemaName.Die))
         {
-            return new CheckedInput(LayoutReader.Read(path, root), null);
+            case SchemaName.Layout:
+                return new CheckedInput(LayoutReader.Read(path, root), null, null);
+            case SchemaName.Die:
+                DieInput die = DieReader.Read(path, root);
+                return new CheckedInput(die.Layout, null, die);
+            default:
+                RollPlanInput plan = RollPlanReader.Read(path, root);
+                return new CheckedInput(plan.Layout, plan, null);
         }
-
-        RollPlanInput plan = RollPlanReader.Read(path, root);
-        return new CheckedInput(plan.Layout, plan);
     }
 }
