@@ -15,7 +15,7 @@ public static class EdgeFitter
     public const double PanelArcsMm = 0.01;
 
     // What the fit leaves for its own measuring between looks, mm.
-    private const double Room = 2e-4;
+    private const double Room = 4e-4;
 
     // Looks along a piece when distances are measured.
     private const int Looks = 24;
@@ -74,7 +74,22 @@ public static class EdgeFitter
             chain.AddRange(One(source, stretch, begin, span, joints, tolerance, first || last));
         }
 
+        Straighten(chain);
+
         return (chain, new HeldEnds(source.Stretch(from, to), to - from, default, EdgeSymmetry.Axis(mirrors, false), false, !toCorner).At(to - from).Place);
+    }
+
+    // Arcs that turn and rise so little that no bender makes them are straight: the bend at their joints stays far below a tenth of a degree.
+    private static void Straighten(List<ArcVertex> chain)
+    {
+        const double turn = 0.02 * Math.PI / 180, rise = 5e-4;
+        for (int i = 0; i + 1 < chain.Count; i++)
+        {
+            if (Math.Abs(chain[i].Turn) < turn && Math.Abs(chain[i].Turn) * (chain[i + 1].Point - chain[i].Point).Length / 8 < rise)
+            {
+                chain[i] = chain[i] with { Turn = 0 };
+            }
+        }
     }
 
     private static IReadOnlyList<ArcVertex> One(SourceChain source, IPlaneCurve stretch, double begin, double span, double[] joints, double tolerance, bool held)

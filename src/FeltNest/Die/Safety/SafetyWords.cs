@@ -20,15 +20,14 @@ public static class SafetyWords
         "5  Force within the rating and central. Begin low, raise until it just cuts; more is no cure for a dull edge.",
         "6  Look for lifted rule, cracked joints and loose ejection. Take damaged dies out and tag them.",
         "7  Coated felt, rubber solution: flammable vapour, heavier than air. Extract low, no sparks or heaters, earth rolls.",
-        "8  Clear of feed nips and turning rolls. Know a die's mass before lifting; keep off-centre load within the maker's limit.",
+        "8  Clear of feed nips and turning rolls. Know a die's mass before lifting. Off-centre load within the maker's limit.",
         "9  Fibre dust: extract, never blow. Eye and ear protection as assessed. Lift rolls with aids.",
     ];
 
     /// <summary>Standards to look into; which law holds depends on the place.</summary>
     public static IReadOnlyList<string> Standards { get; } =
     [
-        "See EN 12044 (relevant, not by itself enough), ISO 12100, 13849-1, 13850, 13851, 13855, 13857, 14118, 14120;",
-        "OSHA 1910.212, 1910.147 and 1910.106, 3170. Check the current edition; which law applies depends on the place.",
+        "See EN 12044 (relevant, not by itself enough), ISO 12100, 13850, 13851, 13855, 13857, 14118, 14120, OSHA 1910.212, 1910.147, 1910.106. Check the current edition; which law applies depends on the place.",
     ];
 
     /// <summary>The block on a ticket.</summary>

@@ -54,7 +54,7 @@ public static class PdfWriter
     private static string Content(Sheet sheet)
     {
         StringBuilder text = new();
-        text.Append(Number(PointsPerMm)).Append(" 0 0 ").Append(Number(PointsPerMm)).Append(" 0 0 cm 1 j\n");
+        text.Append(Fine(PointsPerMm)).Append(" 0 0 ").Append(Fine(PointsPerMm)).Append(" 0 0 cm 1 j\n");
         foreach (Mark mark in sheet.Marks)
         {
             Draw(text, mark);
@@ -170,8 +170,8 @@ public static class PdfWriter
 
     private static string Place(Point2 p) => $"{Number(p.X)} {Number(p.Y)}";
 
-    // A ten-thousandth of a millimetre is finer than anything that can be printed; a turn needs more digits over the length of a sheet.
-    private static string Number(double value) => (Math.Round(value, 4) + 0.0).ToString("0.####", CultureInfo.InvariantCulture);
+    // A thousandth of a millimetre is finer than anything that can be printed; what enlarges or turns a whole sheet needs more digits.
+    private static string Number(double value) => (Math.Round(value, 3) + 0.0).ToString("0.###", CultureInfo.InvariantCulture);
 
     private static string Fine(double value) => (Math.Round(value, 8) + 0.0).ToString("0.########", CultureInfo.InvariantCulture);
 

@@ -62,7 +62,7 @@ public static class DieReader
             * (1 + (force.Number("ejectionPercent") / 100)) * (1 + (force.Number("reservePercent") / 100));
         StatedDie die = new(
             top.Text("name"), top.Has("revision") ? top.Text("revision") : null, band - 1, cavities, places, new Point2(strike.Number("originXMm"), strike.Number("originYMm")), feed, edges,
-            board.Number("lengthMm"), board.Number("widthMm"), board.Number("landMm"), top.Number("ruleLengthMm"), top.Number("leastRadiusMm"), Gap(top, "leastGapMm"), Gap(joint, "nominalMm"),
+            board.Number("lengthMm"), board.Number("widthMm"), board.Number("landMm"), top.Number("ruleLengthMm"), Gap(top, "leastRadiusMm"), Gap(top, "leastGapMm"), Gap(joint, "nominalMm"),
             Gap(joint, "worstMm"), joint.Number("feedToleranceMm"), joint.Number("guideToleranceMm"), joint.Number("edgeProfileMm"), top.Number("forceKn"), forceKn);
         return new DieInput(layout, die, repeats, Wear(top), top.Has("replaces") ? top.Text("replaces") : null, top.Number("panelProfileMm"));
     }

@@ -38,8 +38,7 @@ public static class CavitySheet
             Vertices = [.. chain.Vertices.Select(v => Paper(v.Point) is var p ? new ArcVertex(p.X, p.Y, order.DieView ? -v.Turn : v.Turn) : default)],
         };
         marks.Add(new PathMark([Seen(new Chain(edge.Arcs.Vertices, true))], Ink.Wide));
-        marks.Add(new PathMark(
-            [Chain.Open(Paper(new(extent.MinX - 4, 0)), Paper(new(extent.MaxX + 4, 0))), Chain.Open(Paper(new(0, extent.MinY - 4)), Paper(new(0, extent.MaxY + 4)))], Ink.Centre));
+        marks.AddRange(Axes(edge, extent, Paper));
         marks.AddRange(Dimensions(edge, extent, Paper));
         marks.AddRange(OnEdge(design, edge, places, Paper));
         double y = Paper(new(0, extent.MinY)).Y - 20;
@@ -71,7 +70,7 @@ public static class CavitySheet
 
     private static IEnumerable<Mark> Arcs(Point2 top, DieEdge edge, double bottom)
     {
-        (string, double)[] columns = [("arc", 11), ("from x", 25), ("from y", 25), ("centre x", 29), ("centre y", 29), ("radius", 30), ("sweep", 30)];
+        (string, double)[] columns = [("arc", 11), ("from x", 25), ("from y", 25), ("centre x", 29), ("centre y", 29), ("radius", 29), ("sweep", 28)];
         IReadOnlyList<EdgePiece> pieces = edge.Pieces;
         int most = Math.Max(1, (int)((top.Y - bottom - 8) / CellTable.RowStep) - 1);
         string[] Row(EdgePiece p, int i) => p.Turn == 0
@@ -79,6 +78,20 @@ public static class CavitySheet
             : [$"{i + 1}", F(p.Start.X), F(p.Start.Y), F(p.Centre.X), F(p.Centre.Y), F(p.RadiusMm), $"{F(p.Turn * 180 / Math.PI)}\u00B0"];
         IEnumerable<string[]> rows = pieces.Take(pieces.Count > most ? most - 1 : most).Select(Row);
         return CellTable.Draw(top, columns, pieces.Count > most ? rows.Append([string.Empty, string.Empty, string.Empty, string.Empty, string.Empty, $"and {pieces.Count - most + 1} more:", "see DXF"]) : rows);
+    }
+
+    // Axes only outside and a little inside, so that no number stands on them.
+    private static IEnumerable<Mark> Axes(DieEdge edge, Box extent, Func<Point2, Point2> paper)
+    {
+        const double past = 4;
+        double inside = Math.Min(12, extent.Width / 8);
+        (double low, double high) = DieParts.Waist(edge) ?? (extent.MinY, extent.MaxY);
+        yield return new PathMark(
+            [
+                Chain.Open(paper(new(extent.MinX - past, 0)), paper(new(extent.MinX + inside, 0))), Chain.Open(paper(new(extent.MaxX - inside, 0)), paper(new(extent.MaxX + past, 0))),
+                Chain.Open(paper(new(0, extent.MinY - past)), paper(new(0, low))), Chain.Open(paper(new(0, high)), paper(new(0, extent.MaxY + past))),
+            ],
+            Ink.Centre);
     }
 
     private static IEnumerable<Mark> Dimensions(DieEdge edge, Box extent, Func<Point2, Point2> paper)
@@ -111,12 +124,13 @@ public static class CavitySheet
         EdgePiece tight = edge.Pieces.MinBy(p => p.RadiusMm);
         if (double.IsFinite(tight.RadiusMm))
         {
-            Point2 tip = paper(tight.Middle), from = paper(tight.Centre), way = (tip - from) * (1 / (tip - from).Length);
-            Point2 outer = tip + (way * (tight.Turn > 0 ? 9 : -9));
+            // From inside the outline where it bulges out, from outside where it is hollow: the number stands clear of the dimensions either way.
+            Point2 tip = paper(tight.Middle), middle = paper(tight.Centre), way = (tip - middle) * (1 / (tip - middle).Length);
+            Point2 outer = tip - (way * 9);
             bool leftward = outer.X < tip.X;
-            yield return new PathMark([Chain.Open(outer, tip), Chain.Open(outer, outer + new Point2(leftward ? -4 : 4, 0))], Ink.Narrow);
+            yield return new PathMark([Chain.Open(outer, tip)], Ink.Narrow);
             yield return Arrows.Head(outer, tip, 2.5, Ink.Dark);
-            yield return new TextMark($"R {F(tight.RadiusMm)} least", outer + new Point2(leftward ? -5 : 5, -1.75), Ink.Label, Ink.Dark, leftward ? TextAnchor.End : TextAnchor.Start);
+            yield return new TextMark($"R {F(tight.RadiusMm)} least", outer + new Point2(leftward ? -2 : 2, 1.2), Ink.Label, Ink.Dark, leftward ? TextAnchor.End : TextAnchor.Start);
         }
 
         double half = design.Request.Order.Board.BridgeMm / 2;

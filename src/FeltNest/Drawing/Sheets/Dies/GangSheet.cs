@@ -48,8 +48,13 @@ public static class GangSheet
         marks.AddRange(BoardDimensions(order, corner, wide, high, turned ? gang.BoardWidthMm : gang.BoardLengthMm, turned ? gang.BoardLengthMm : gang.BoardWidthMm));
         Point2 x = Paper(new(1, 0)) - Paper(default), unit = x * (1 / x.Length);
         marks.AddRange(Ways(new Point2(left + 4, corner.Y + high + 8), unit));
-        marks.Add(new TextMark(DieParts.View(order) + "; cross: centre of the load", new Point2(left, size.Space.MinY + 12.5), Ink.Note, Ink.Dark));
-        marks.AddRange(DieParts.Bar(new Point2(right - 122, size.Space.MinY + 9)));
+        marks.Add(new TextMark(DieParts.View(order) + "; cross: centre of the load", new Point2(left, size.Space.MinY + 16.5), Ink.Note, Ink.Dark));
+        if (order.Force.Basis == ForceBasis.Placeholder)
+        {
+            marks.Add(new TextMark("FORCE NOT MEASURED: do not set the press from it", new Point2(left, size.Space.MinY + 21), Ink.Label, Ink.Dark));
+        }
+
+        marks.AddRange(DieParts.Bar(new Point2(left + 2, size.Space.MinY + 9)));
         return new Sheet(
             $"{order.Name}: gang die", $"Gang of {gang.Cavities.Count} cavities at {scale.Words} with coordinates, strikes, force and safety.", size.WidthMm, size.HeightMm, [], marks);
     }
@@ -115,6 +120,7 @@ public static class GangSheet
         [
             ($"{DieParts.Named(design)}: {gang.Cavities.Count} cavities", string.Empty),
             ("feed after the die was struck at every place", $"{F(gang.FeedMm, "0.000")} mm ({gang.Repeats} repeat{(gang.Repeats == 1 ? string.Empty : "s")})"),
+            ("pitch of the layout along x; felt", $"{F(gang.FeedMm / gang.Repeats, "0.000")} mm; warp along x, nap side {(order.DieView ? "away from" : "towards")} the viewer"),
             ("strikes to one feed", gang.Places.Count == 1 ? "1" : $"{gang.Places.Count}, moved across by {F(gang.Places[1].Y, "0.000")} mm each, along by {F(gang.Places[1].X, "0.000")}"),
             ("board's lower left corner over the lower selvedge", $"{F(gang.Origin.Y)} mm across"),
             ("cut edges along x across", $"{F(gang.EdgeLengthMm)} x {F(gang.EdgeWidthMm)} mm"),

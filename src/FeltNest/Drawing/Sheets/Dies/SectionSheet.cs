@@ -32,7 +32,7 @@ public static class SectionSheet
         return new Sheet($"{order.Name}: edge section", $"Section of the edge at {scale.Words}, force, what to watch and safety.", Size.WidthMm, Size.HeightMm, [], marks);
     }
 
-    private static string[] Notes(DieDesign design) => design.Notes.Count == 0 ? ["To watch: nothing found."] : [.. design.Notes.Select((n, i) => $"{i + 1}  {n.Text}")];
+    private static string[] Notes(DieDesign design) => design.Notes.Count == 0 ? ["To watch: nothing found."] : ["To watch:", .. design.Notes.Select((n, i) => $"{i + 1}  {n.Text}")];
 
     private static List<Mark> Section(DieOrder order, Point2 topLeft, double scale)
     {
