@@ -20,6 +20,10 @@ public sealed class FieldReferenceTests
     [InlineData("compare")]
     [InlineData("roll")]
     [InlineData("roll-plan")]
+    [InlineData("die-order")]
+    [InlineData("die")]
+    [InlineData("first-article")]
+    [InlineData("die-life")]
     public void Every_field_of_a_schema_is_in_the_reference(string name)
     {
         string page = File.ReadAllText(RepositoryFile.PathOf("shapes", "schema", "README.md"));

@@ -16,7 +16,7 @@ public sealed class ReadmeCommandTests : IDisposable
     [Fact]
     public async Task Every_command_of_the_readme_runs()
     {
-        foreach (string kind in new[] { "balls", "outlines", "demo", "demo/rolls" })
+        foreach (string kind in new[] { "balls", "outlines", "demo", "demo/rolls", "demo/presses", "demo/dies" })
         {
             Directory.CreateDirectory(folder.Path($"shapes/{kind}"));
             foreach (string file in Directory.GetFiles(RepositoryFile.PathOf("shapes", kind)))

@@ -27,7 +27,7 @@ public static class CavitySheet
         List<Mark> marks = DieParts.Base(size, order, new SheetPlace(number, count, scale.Words, "One cavity"));
         Point2 top = DieParts.ColumnTop(size);
         double left = size.Space.MinX + DieParts.Rim, right = top.X - DieParts.Rim, bottom = DieParts.TitleTop(size);
-        marks.AddRange(Arcs(top, edge, bottom));
+        marks.AddRange(Arcs(top, edge, bottom, order.DieView ? -1 : 1));
         (IEnumerable<Mark> safety, double safetyHigh) = DieParts.BriefSafety(new Point2(left, size.Space.MinY + 4), right - left);
         marks.AddRange(safety);
 
@@ -68,14 +68,16 @@ public static class CavitySheet
         return (largest, DrawingScale.Fitting(extent.Width, extent.Height, DieParts.ColumnTop(largest).X - 100, largest.Space.Height - 200, 1));
     }
 
-    private static IEnumerable<Mark> Arcs(Point2 top, DieEdge edge, double bottom)
+    private static IEnumerable<Mark> Arcs(Point2 top, DieEdge edge, double bottom, double side)
     {
         (string, double)[] columns = [("arc", 11), ("from x", 25), ("from y", 25), ("centre x", 29), ("centre y", 29), ("radius", 29), ("sweep", 28)];
         IReadOnlyList<EdgePiece> pieces = edge.Pieces;
         int most = Math.Max(1, (int)((top.Y - bottom - 8) / CellTable.RowStep) - 1);
+
+        // The table says what the drawing shows: from the die's side x and the sense of the sweep change sign.
         string[] Row(EdgePiece p, int i) => p.Turn == 0
-            ? [$"{i + 1}", F(p.Start.X), F(p.Start.Y), "-", "-", "straight", "-"]
-            : [$"{i + 1}", F(p.Start.X), F(p.Start.Y), F(p.Centre.X), F(p.Centre.Y), F(p.RadiusMm), $"{F(p.Turn * 180 / Math.PI)}\u00B0"];
+            ? [$"{i + 1}", F(side * p.Start.X), F(p.Start.Y), "-", "-", "straight", "-"]
+            : [$"{i + 1}", F(side * p.Start.X), F(p.Start.Y), F(side * p.Centre.X), F(p.Centre.Y), F(p.RadiusMm), $"{F(side * p.Turn * 180 / Math.PI)}\u00B0"];
         IEnumerable<string[]> rows = pieces.Take(pieces.Count > most ? most - 1 : most).Select(Row);
         return CellTable.Draw(top, columns, pieces.Count > most ? rows.Append([string.Empty, string.Empty, string.Empty, string.Empty, string.Empty, $"and {pieces.Count - most + 1} more:", "see DXF"]) : rows);
     }
@@ -157,16 +159,16 @@ public static class CavitySheet
         ];
         (string, string)[] two =
         [
-            ("Marks on the outline", string.Empty), ("ring: rule joint, at x, y", $"{F(places.Joint.X)}, {F(places.Joint.Y)}"), ("radius of the edge there", double.IsFinite(places.JointRadiusMm) ? $"{Mm(places.JointRadiusMm, "0.0")} mm" : "straight"),
+            ("Marks on the outline", string.Empty), ("ring: rule joint, at x, y", $"{F(order.DieView ? -places.Joint.X : places.Joint.X)}, {F(places.Joint.Y)}"), ("radius of the edge there", double.IsFinite(places.JointRadiusMm) ? $"{Mm(places.JointRadiusMm, "0.0")} mm" : "straight"),
             ("pairs of ticks: bridges", $"{places.Bridges.Count} of {Mm(order.Board.BridgeMm, "0.#")} mm"), ("least inside bend of the rule", $"{Mm(order.Rule.LeastBendMm)} mm"),
-            ("warp to x axis of the panel", Warp(design)), ("seen", order.DieView ? "die view" : "panel view, nap side"), ("dimensions in ( )", "for reference: the table holds"),
+            ("warp to the x axis of the panel", Warp(design)), ("seen", order.DieView ? "die view" : "panel view, nap side"), ("dimensions in ( )", "for reference: the table holds"),
         ];
         return [.. FigureTable.Draw(top, half, one), .. FigureTable.Draw(top + new Point2(half + 8, 0), half, two)];
     }
 
-    private static string Warp(DieDesign design) => $"{(-design.Gang.Cavities[0].Placed.AngleDeg).ToString("0.00", CultureInfo.InvariantCulture)}\u00B0 in the gang";
+    private static string Warp(DieDesign design) => $"{(design.Request.Order.DieView ? design.Gang.Cavities[0].Placed.AngleDeg : -design.Gang.Cavities[0].Placed.AngleDeg).ToString("0.00", CultureInfo.InvariantCulture)}\u00B0 in the gang";
 
     private static string Mm(double value, string format = "0.00") => DieParts.Mm(value, format);
 
-    private static string F(double value) => value.ToString("0.000", CultureInfo.InvariantCulture);
+    private static string F(double value) => (Math.Round(value, 3) + 0.0).ToString("0.000", CultureInfo.InvariantCulture);
 }

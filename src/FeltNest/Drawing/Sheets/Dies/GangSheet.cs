@@ -128,7 +128,7 @@ public static class GangSheet
             ("least radius of the edge", $"{F(design.LeastRadiusMm)} mm"),
             ("rule", $"{F(order.Rule.Points, "0.#")} pt ({F(order.Rule.ThicknessMm, "0.##")} x {F(order.Rule.HeightMm, "0.#")} mm), {F(design.RuleLengthMm / 1000, "0.000")} m"),
             ("board, about", $"{order.Board.Material}, {F(order.Board.ThicknessMm, "0.#")} mm; die {F(design.MassKg, "0.0")} kg"),
-            ("load centre x, y; off the bed's middle", $"{F(gang.LoadCentre.X, "0.0")}, {F(gang.LoadCentre.Y, "0.0")}; {(design.Request.Press is null ? "no press given" : $"{F(gang.LoadOffBed.X, "0.0")}, {F(gang.LoadOffBed.Y, "0.0")} mm")}"),
+            ("load centre x, y; off the bed's middle", $"{F(order.DieView ? gang.BoardLengthMm - gang.LoadCentre.X : gang.LoadCentre.X, "0.0")}, {F(gang.LoadCentre.Y, "0.0")}; {(design.Request.Press is null ? "no press given" : $"{F(gang.LoadOffBed.X, "0.0")}, {F(gang.LoadOffBed.Y, "0.0")} mm")}"),
         ];
         lines.AddRange(Force(design));
         return lines;
@@ -158,11 +158,22 @@ public static class GangSheet
             {
                 marks.AddRange(CellTable.Draw(top + new Point2(c * 92, 0), columns, part.Select((d, i) => c == TableColumns - 1 && i == rows - 1 && all > rows * TableColumns
                     ? ["...", $"{all - (rows * TableColumns) + 1} more:", "see", "die.json"]
-                    : new[] { F(d.Number, "0"), F(d.Placed.XMm, "0.000"), F(d.Placed.YMm, "0.000"), F(d.Placed.AngleDeg, "0.000") + "\u00B0" })));
+                    : Row(design, d))));
             }
         }
 
         return marks;
+    }
+
+    // What the drawing shows: from the die's side x runs from the other end of the board and angles change sign.
+    private static string[] Row(DieDesign design, DieCavity cavity)
+    {
+        bool mirrored = design.Request.Order.DieView;
+        return
+        [
+            F(cavity.Number, "0"), F(mirrored ? design.Gang.BoardLengthMm - cavity.Placed.XMm : cavity.Placed.XMm, "0.000"), F(cavity.Placed.YMm, "0.000"),
+            F(mirrored ? -cavity.Placed.AngleDeg : cavity.Placed.AngleDeg, "0.000") + "\u00B0",
+        ];
     }
 
     private static string F(double value, string format = "0.00") => value.ToString(format, CultureInfo.InvariantCulture);
