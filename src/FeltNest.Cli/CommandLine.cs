@@ -22,6 +22,7 @@ internal static class CommandLine
             PanelCommand.Create(terminal),
             LayoutCommand.Create(terminal),
             CompareCommand.Create(terminal),
+            UsageCommand.Create(terminal),
             RollCommand.Create(terminal),
             DieCommand.Create(terminal),
             CheckCommand.Create(terminal),

@@ -28,9 +28,9 @@ internal static class DefaultFolder
     public static string OfSeams(string input, LayoutRequest request, LayoutRequest usual, double? seconds) => OfRoll($"{NameOf(input)}-seams", request, usual, seconds);
 
     /// <summary>Folder of a comparison: what is compared, the files it takes in, and the lay as for a layout.</summary>
-    public static string OfCompare(string input, string compared, string? costs, string? kept, LayoutRequest request, LayoutRequest usual, double? seconds)
+    public static string OfCompare(string input, string compared, string? costs, string? kept, double keptFeedMm, LayoutRequest request, LayoutRequest usual, double? seconds)
     {
-        string files = (costs is null ? string.Empty : $"-{NameOf(costs)}") + (kept is null ? string.Empty : $"-die-{NameOf(kept)}");
+        string files = (costs is null ? string.Empty : $"-{NameOf(costs)}") + (kept is null ? string.Empty : $"-die-{NameOf(kept)}{(keptFeedMm > 0 ? Word("-feed", keptFeedMm) : string.Empty)}");
         return OfRoll($"{NameOf(input)}-compare-{compared}{files}", request, usual, seconds);
     }
 
@@ -41,6 +41,10 @@ internal static class DefaultFolder
 
     /// <summary>Name of an input file without folder and ending.</summary>
     public static string FileWord(string input) => NameOf(input);
+
+    /// <summary>Folder of felt used against standard.</summary>
+    public static string OfUsage(string layout, string actuals, string? costs) =>
+        Path.Combine(Root, $"{NameOf(layout)}-usage-{NameOf(actuals)}{(costs is null ? string.Empty : $"-{NameOf(costs)}")}");
 
     /// <summary>Folder of the strikes of one roll.</summary>
     public static string OfRollPlan(string layout, string roll, int repeats, double playMm, double fromMm) => Path.Combine(

@@ -30,7 +30,13 @@ internal sealed class CompareCommand
     private readonly Option<IReadOnlyList<double>?> range = new("--width-range") { Description = "Many roll widths, laid in parallel rows from one set of tables.", HelpName = "FROM:TO:STEP", CustomParser = WidthList.Range };
     private readonly Option<string?> offers = new("--offers") { Description = "Offers of felt (CSV), each searched by all ways on its guaranteed width.", HelpName = "FILE" };
     private readonly Option<string?> costs = new("--costs") { Description = "What the shop knows of its costs (JSON).", HelpName = "FILE" };
-    private readonly Option<string?> keepDie = new("--keep-die") { Description = "A layout whose die is there already: its rows on every width, and when a new die pays.", HelpName = "LAYOUT" };
+    private readonly Option<string?> keepDie = new("--keep-die")
+    {
+        Description = "A die that is there already, as a layout or as a drawing (SVG, DXF) with a loop a cavity: its rows on every width, and when a new die pays.",
+        HelpName = "LAYOUT|DRAWING",
+    };
+
+    private readonly Option<double> feed = new("--keep-feed") { Description = "Feed of a drawn die: length of roll after which it strikes again.", HelpName = "length", CustomParser = LengthText.Positive };
 
     private readonly Terminal terminal;
     private readonly LayoutOptions options;
@@ -41,7 +47,7 @@ internal sealed class CompareCommand
     {
         this.terminal = terminal;
         command.Add(input);
-        foreach (Option option in (Option[])[widths, range, offers, costs, keepDie])
+        foreach (Option option in (Option[])[widths, range, offers, costs, keepDie, feed])
         {
             command.Add(option);
         }
@@ -74,10 +80,10 @@ internal sealed class CompareCommand
         CostInputs? known = parse.GetValue(costs) is { } file ? CostsReader.Read(file) : null;
         LayoutRequest lay = shop.Applied(parse, options.Request(parse, part));
         (string compared, CompareCase[] cases) = Cases(parse, lay);
-        RollLayout? kept = parse.GetValue(keepDie) is { } die ? LayoutReader.Read(die).Layout : null;
+        RollLayout? kept = KeptDie(parse, lay, answer.Quiet);
         double? seconds = options.Seconds(parse);
         ResultFolder results = new(
-            parse.GetValue(common.Out) ?? DefaultFolder.OfCompare(path, compared, parse.GetValue(costs), parse.GetValue(keepDie), lay, options.Usual(lay), seconds), parse.GetValue(common.Force));
+            parse.GetValue(common.Out) ?? DefaultFolder.OfCompare(path, compared, parse.GetValue(costs), parse.GetValue(keepDie), parse.GetValue(feed), lay, options.Usual(lay), seconds), parse.GetValue(common.Force));
         results.Prepare(Names);
 
         using CancellationTokenSource capped = options.Capped(parse, stop);
@@ -99,6 +105,32 @@ internal sealed class CompareCommand
                 ? "needs something to compare: --widths 1370,1500, --width-range 1300:1600:5 or --offers FILE"
                 : "takes one of --widths, --width-range and --offers at a time");
         }
+    }
+
+    private RollLayout? KeptDie(ParseResult parse, LayoutRequest lay, bool quiet)
+    {
+        string? path = parse.GetValue(keepDie);
+        bool drawn = path is not null && DrawnDie.IsDrawing(path), fed = parse.GetResult(feed) is not null;
+        if (drawn != fed)
+        {
+            throw new InputException(null, "--keep-feed", drawn
+                ? "is missing: a drawing does not say after what length of roll its die strikes again"
+                : "belongs to a drawn die (--keep-die with SVG or DXF): a layout has its own repeat");
+        }
+
+        if (!drawn)
+        {
+            return path is null ? null : LayoutReader.Read(path).Layout;
+        }
+
+        List<string> notes = [];
+        RollLayout die = DrawnDie.Read(path!, parse.GetValue(feed), lay.Trims, notes);
+        foreach (string note in quiet ? [] : notes)
+        {
+            terminal.Say($"note: {path}: {note}");
+        }
+
+        return die;
     }
 
     private (string Compared, CompareCase[] Cases) Cases(ParseResult parse, LayoutRequest lay)

@@ -56,4 +56,7 @@ public static class SchemaName
 
     /// <summary>A cutting press.</summary>
     public const string Press = "feltnest/press/1";
+
+    /// <summary>Felt used against standard.</summary>
+    public const string Usage = "feltnest/usage/1";
 }

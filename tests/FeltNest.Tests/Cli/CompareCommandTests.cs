@@ -14,6 +14,21 @@ public sealed class CompareCommandTests : IDisposable
 
     private static string Demo(string name) => RepositoryFile.PathOf("shapes", "demo", name);
 
+    [Theory]
+    [InlineData("today.svg", "", "--keep-feed: is missing: a drawing does not say")]
+    [InlineData("today.json", "110", "--keep-feed: belongs to a drawn die")]
+    [InlineData("today.svg", "60", "today.svg: its 2 cavities do not clear each other when struck again after 60 mm")]
+    public async Task A_drawn_die_needs_a_feed_that_clears_it(string file, string feed, string told)
+    {
+        string die = folder.Write(file, """
+            <svg xmlns="http://www.w3.org/2000/svg" width="200mm" height="100mm" viewBox="0 0 200 100"><rect x="0" y="0" width="50" height="50"/><rect x="80" y="0" width="50" height="50"/></svg>
+            """);
+        CommandRun run = await CommandRun.Of(["compare", Bone, "--widths", "519", "--keep-die", die, .. feed.Length > 0 ? (string[])["--keep-feed", feed] : [], "--out", folder.Path("out")]);
+
+        Assert.Equal((2, string.Empty), (run.Code, run.Out));
+        Assert.Contains(told, Assert.Single(run.Messages), StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Offers_with_costs_give_five_files_that_agree()
     {

@@ -4,6 +4,7 @@ using FeltNest.Ball;
 using FeltNest.Cost;
 using FeltNest.Cost.Compare;
 using FeltNest.Cost.Offers;
+using FeltNest.Cost.Usage;
 using FeltNest.Die;
 using FeltNest.Die.Gang;
 using FeltNest.Die.Proof;
@@ -15,6 +16,7 @@ using FeltNest.Files.Offers;
 using FeltNest.Files.Panels;
 using FeltNest.Files.Rolls;
 using FeltNest.Files.Studies;
+using FeltNest.Files.Usage;
 using FeltNest.Geometry;
 using FeltNest.Layout;
 using FeltNest.Panel;
@@ -107,6 +109,15 @@ public sealed class StudySchemaTests
         Fits("compare", CompareWriter.Json(CompareStudy.Run(
             new CompareQuestion(lay, cases, false, CostsReader.Read(RepositoryFile.PathOf("shapes", "demo", "costs.json")), kept), null, TestContext.Current.CancellationToken)));
         Fits("compare", CompareWriter.Json(CompareStudy.Run(new CompareQuestion(lay, [CompareCase.Of(200, 15)], true, null, null), null, TestContext.Current.CancellationToken)));
+    }
+
+    [Fact]
+    public void A_split_of_used_felt_fits_its_schema_with_and_without_costs()
+    {
+        IReadOnlyList<ActualRoll> rolls = ActualsReader.Read(RepositoryFile.PathOf("shapes", "demo", "actuals.csv"));
+
+        Fits("usage", UsageWriter.Json(UsageStudy.Run(new UsageQuestion(RollCases.Squares, rolls, CostsReader.Read(RepositoryFile.PathOf("shapes", "demo", "costs.json"))))));
+        Fits("usage", UsageWriter.Json(UsageStudy.Run(new UsageQuestion(RollCases.Squares, [new ActualRoll("R", 1, 0, null, null, null, null, null, null, []), rolls[0] with { WidthMm = null, Price = null }], null))));
     }
 
     [Fact]

@@ -18,6 +18,8 @@ public sealed class FieldReferenceTests
     [InlineData("proven")]
     [InlineData("costs")]
     [InlineData("compare")]
+    [InlineData("press")]
+    [InlineData("usage")]
     [InlineData("roll")]
     [InlineData("roll-plan")]
     [InlineData("die-order")]

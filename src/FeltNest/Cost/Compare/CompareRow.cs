@@ -16,6 +16,9 @@ namespace FeltNest.Cost.Compare;
 public sealed record CompareRow(
     CompareCase Case, int Rank, RollLayout Layout, YieldFigures Yield, FeltAccount Account, CostSheet? Sheet, NominalWidth? Nominal, KeptDieRow? Kept)
 {
+    /// <summary>What dies beyond the first save, or null where one die cuts the lay.</summary>
+    public SecondDie? Further { get; init; }
+
     /// <summary>What a thousand balls cost, or null.</summary>
     public decimal? Total => Sheet?.Total;
 

@@ -1,4 +1,5 @@
 using FeltNest.Cost.Compare.Findings;
+using FeltNest.Cost.Compare.Findings.Ranges;
 using FeltNest.Cost.Offers;
 using FeltNest.Cost.Sheet;
 using FeltNest.Layout;
@@ -83,9 +84,10 @@ public sealed class CompareStudy
         RollLayout? die = question.Kept ?? (best.Layout.Bands.Count == 1 ? best.Layout : null);
         (IReadOnlyList<SweepPoint> sweep, IReadOnlyList<Crossover> crossovers) = WidthSweep.Of(question, lays, ranked, stop);
         IReadOnlyList<LengthValue> values = stop.IsCancellationRequested ? [] : Values(best);
+        (IReadOnlyList<RankFlip> flips, IReadOnlyList<CostSwing> swings, IReadOnlyList<GangChoice> gang) = Weighed(ranked);
         return new Comparison(
-            question, ranked, unanswered, sweep, crossovers, die, die is null ? [] : KeptDie.Widths(die, Widest * 1.1), BreakEvens(ranked), stop.IsCancellationRequested ? [] : values, Flips(ranked),
-            stop.IsCancellationRequested);
+            question, ranked, unanswered, sweep, crossovers, die, die is null ? [] : KeptDie.Widths(die, Widest * 1.1), BreakEvens(ranked), stop.IsCancellationRequested ? [] : values, flips,
+            swings, gang, stop.IsCancellationRequested);
     }
 
     private static FeltPrice? PriceOf(CompareQuestion question, CompareCase item) => item.Offer?.Price ?? question.Costs?.Felt;
@@ -104,18 +106,33 @@ public sealed class CompareStudy
             nominal = new NominalWidth(offer.WidthMm, wide.PanelsPerMetre, felt.PerThousandBalls.Metres, felt.PerThousandBalls.SquareMetres, cost?.Total);
         }
 
-        return new CompareRow(item, 0, layout, YieldAccount.Of(layout), account, sheet, nominal, Kept(item, sheet));
+        return new CompareRow(item, 0, layout, YieldAccount.Of(layout), account, sheet, nominal, Kept(item, sheet)) { Further = layout.Bands.Count > 1 ? Further(item, layout, sheet) : null };
     }
 
-    private (FeltAccount Account, CostSheet? Sheet) Priced(CompareCase item, LayPlan plan) => Priced(item, plan, question.Costs, null);
-
-    private (FeltAccount Account, CostSheet? Sheet) Priced(CompareCase item, LayPlan plan, CostInputs? costs, double? faultPercent)
+    private SecondDie? Further(CompareCase item, RollLayout layout, CostSheet? sheet)
     {
+        if (stop.IsCancellationRequested)
+        {
+            return null;
+        }
+
+        LayoutRequest one = question.Lay with { RollWidthMm = item.WidthMm, Trims = item.Trims, Rules = question.Lay.Rules with { Bands = 1 } };
+        RollLayout best = LayoutSearch.Run(one, null, stop);
+        CostSheet? cost = Priced(item, LayPlan.Of(best)).Sheet;
+        decimal? saved = cost?.Total - sheet?.Total, price = question.Costs?.Die?.Price * (layout.Bands.Count - best.Bands.Count);
+        return new SecondDie(layout.Bands.Count, best.PanelsPerMetre, cost?.Total, saved > Rounding ? price / saved : null);
+    }
+
+    private (FeltAccount Account, CostSheet? Sheet) Priced(CompareCase item, LayPlan plan, PriceChange? change = null)
+    {
+        CostInputs? costs = change?.Costs ?? question.Costs;
         FeltLosses losses = costs?.Losses ?? FeltLosses.None;
         losses = item.Offer is { } offer ? losses with { RollLengthM = offer.LengthM, FaultPercent = offer.FaultPercent ?? losses.FaultPercent } : losses;
-        losses = faultPercent is { } other ? losses with { FaultPercent = other } : losses;
+        losses = change?.FaultPercent is { } other ? losses with { FaultPercent = other } : losses;
         FeltAccount account = FeltAccount.Of(plan, losses, item.Offer?.MassPerAreaGsm ?? costs?.MassPerAreaGsm ?? question.Lay.Part.MassPerAreaGsm);
-        return (account, PriceOf(question, item) is { } price ? CostSheet.Of(account, price, costs ?? CostsOf(question)) : null);
+        FeltPrice? price = item.Offer?.Price ?? costs?.Felt;
+        price = change?.Price is { } amount ? price! with { Amount = amount } : price;
+        return (account, price is null ? null : CostSheet.Of(account, price, costs ?? CostsOf(question)));
     }
 
     private KeptDieRow? Kept(CompareCase item, CostSheet? sheet)
@@ -128,21 +145,36 @@ public sealed class CompareStudy
         DropWidth most = fitting.MaxBy(d => (d.PanelsPerMetre, -d.LeastWidthMm))!;
         LayoutRepeat repeat = die.Bands[0].Repeat;
         int panels = (int)Math.Round(most.PanelsPerMetre * repeat.LengthMm / 1000);
-        CutBand band = new(repeat.LengthMm, panels, panels * die.Parts[0].AreaMm2, item.WidthMm - die.Trims.TotalMm, repeat.Strike?.Places.Count ?? 1);
+        CutBand band = new(repeat.LengthMm, panels, panels * repeat.Panels.Average(p => die.Parts[p.Part].AreaMm2), item.WidthMm - die.Trims.TotalMm, repeat.Strike?.Places.Count ?? 1);
         (FeltAccount felt, CostSheet? cost) = Priced(item, new LayPlan(item.WidthMm, die.Trims.TotalMm, item.WidthMm - most.LeastWidthMm, die.Rules.Plies.Count, [band]));
         decimal? saved = cost?.Total - sheet?.Total, after = saved > Rounding && question.Costs?.Die is { } made ? made.Price / saved : null;
         return new KeptDieRow(most.Rows, most.PanelsPerMetre, felt.PerThousandBalls.SquareMetres, cost?.Total, after);
     }
 
-    private IReadOnlyList<RankFlip> Flips(CompareRow[] rows)
+    private (IReadOnlyList<RankFlip> Flips, IReadOnlyList<CostSwing> Swings, IReadOnlyList<GangChoice> Gang) Weighed(CompareRow[] rows)
     {
-        if (question.Costs is null || question.Scan || Array.Exists(rows, r => r.Sheet is null))
+        if (question.Costs is not { } costs || question.Scan || Array.Exists(rows, r => r.Sheet is null))
         {
-            return [];
+            return ([], [], []);
         }
 
         Dictionary<CompareRow, LayPlan> plans = rows.ToDictionary(r => r, r => LayPlan.Of(r.Layout));
-        return RankFlips.Of(question, rows, (row, costs, faults) => Priced(row.Case, plans[row], costs, faults).Sheet!.Total);
+        IReadOnlyList<Assumption> assumptions = Assumptions.Of(costs, rows);
+        RankFlips flips = new(rows, (row, change) => Priced(row.Case, plans[row], change).Sheet!.Total);
+        CompareRow best = rows.First(r => r.Rank == 1);
+        return (flips.Flips(assumptions), flips.Swings(assumptions), costs.Gang is null ? [] : GangStudy.Of(costs, (changed, plies) =>
+        {
+            try
+            {
+                (FeltAccount account, CostSheet? sheet) = Priced(best.Case, plans[best] with { Plies = plies }, new PriceChange(changed));
+                return (account, sheet!);
+            }
+            catch (NoAnswerException)
+            {
+                // A roll too short for one strike of this die.
+                return null;
+            }
+        }));
     }
 
     private static CompareRow[] Ranked(List<CompareRow> rows)
@@ -162,22 +194,24 @@ public sealed class CompareStudy
     private List<LengthValue> Values(CompareRow best)
     {
         CompareCase item = best.Case;
-        double gap = question.Lay.GapMm;
+        LayoutPart part = question.Lay.Part;
+        double gap = question.Lay.GapMm, length = LongerPart.LengthOf(part);
         List<LengthValue> values = [];
         if (gap >= 1)
         {
-            Add(FormattableString.Invariant($"gap {gap - 1:0.###} instead of {gap:0.###} mm"), gap - 1, item.WidthMm);
+            Add(FormattableString.Invariant($"gap {gap - 1:0.###} instead of {gap:0.###} mm"), question.Lay with { GapMm = gap - 1 }, item.WidthMm);
         }
 
-        Add(FormattableString.Invariant($"gap {gap + 1:0.###} instead of {gap:0.###} mm"), gap + 1, item.WidthMm);
-        Add(FormattableString.Invariant($"width {item.WidthMm + 1:0.###} instead of {item.WidthMm:0.###} mm"), gap, item.WidthMm + 1);
+        Add(FormattableString.Invariant($"gap {gap + 1:0.###} instead of {gap:0.###} mm"), question.Lay with { GapMm = gap + 1 }, item.WidthMm);
+        Add(FormattableString.Invariant($"width {item.WidthMm + 1:0.###} instead of {item.WidthMm:0.###} mm"), question.Lay, item.WidthMm + 1);
+        Add(FormattableString.Invariant($"panel {length - 1:0.0} instead of {length:0.0} mm long"), question.Lay with { Part = LongerPart.Of(part, -1) }, item.WidthMm);
         return values;
 
-        void Add(string change, double gapMm, double width)
+        void Add(string change, LayoutRequest lay, double width)
         {
             try
             {
-                WidthLays other = gapMm == gap ? lays : new WidthLays(question.Lay with { GapMm = gapMm, RollWidthMm = Widest }, question.Scan);
+                WidthLays other = ReferenceEquals(lay, question.Lay) ? lays : new WidthLays(lay with { RollWidthMm = Widest }, question.Scan);
                 (FeltAccount felt, CostSheet? cost) = Priced(item, LayPlan.Of(other.On(width, item.Trims, stop)));
                 values.Add(new LengthValue(
                     change, 1000 * (felt.PerThousandBalls.SquareMetres - best.Account.PerThousandBalls.SquareMetres), 1000 * (cost?.Total - best.Total)));

@@ -1,4 +1,5 @@
 using FeltNest.Cost.Compare.Findings;
+using FeltNest.Cost.Compare.Findings.Ranges;
 using FeltNest.Layout;
 using FeltNest.Layout.Scan;
 
@@ -15,10 +16,13 @@ namespace FeltNest.Cost.Compare;
 /// <param name="BreakEvens">Break-even prices of every two offers.</param>
 /// <param name="Values">What a millimetre is worth on the best row.</param>
 /// <param name="Flips">Values of single assumptions at which another row becomes the cheapest; empty without costs.</param>
+/// <param name="Swings">What the figures with a stated range do to the best row, the widest first; empty where none has one.</param>
+/// <param name="Gang">Dies and layers weighed on the best row; empty where the costs file names none.</param>
 /// <param name="CutShort">True where cases are missing because the work was ended early.</param>
 public sealed record Comparison(
     CompareQuestion Question, IReadOnlyList<CompareRow> Rows, IReadOnlyList<(string Name, string Reason)> Unanswered, IReadOnlyList<SweepPoint> Sweep, IReadOnlyList<Crossover> Crossovers,
-    RollLayout? Die, IReadOnlyList<DropWidth> DropWidths, IReadOnlyList<BreakEven> BreakEvens, IReadOnlyList<LengthValue> Values, IReadOnlyList<RankFlip> Flips, bool CutShort)
+    RollLayout? Die, IReadOnlyList<DropWidth> DropWidths, IReadOnlyList<BreakEven> BreakEvens, IReadOnlyList<LengthValue> Values, IReadOnlyList<RankFlip> Flips,
+    IReadOnlyList<CostSwing> Swings, IReadOnlyList<GangChoice> Gang, bool CutShort)
 {
     /// <summary>Rows, best first.</summary>
     public IReadOnlyList<CompareRow> Ranking => [.. Rows.OrderBy(r => r.Rank)];

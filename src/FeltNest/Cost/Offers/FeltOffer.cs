@@ -17,6 +17,9 @@ public sealed record FeltOffer(
     string Name, string Felt, double WidthMm, double LengthM, FeltPrice Price, double? LeastWidthMm, double? EdgeMm, double? MassPerAreaGsm, string? MassBasis, double? FaultPercent,
     double? MinimumM, string? Lot)
 {
+    /// <summary>Least and greatest price thought possible, in the unit and currency of the price, or null.</summary>
+    public (decimal Low, decimal High)? PriceRange { get; init; }
+
     /// <summary>The width to plan on: what is guaranteed.</summary>
     public double PlannedWidthMm => LeastWidthMm ?? WidthMm;
 }

@@ -1,4 +1,5 @@
 using FeltNest.Cost.Offers;
+using FeltNest.Cost.Sheet.Options;
 
 namespace FeltNest.Cost.Sheet;
 
@@ -20,6 +21,12 @@ public sealed record CostInputs(
     string? Name, string Currency, IReadOnlyList<CurrencyRate> Rates, FeltLosses Losses, FeltPrice? Felt, double? MassPerAreaGsm, decimal? RecoveryPerKg, decimal? PerStrike, DieCost? Die, SetUpCost? SetUp,
     decimal? BoardPerStrike, decimal? HandlingPerThousandBalls, decimal? OverheadPercent)
 {
+    /// <summary>Figures that may be off, and how far; the figures themselves are the likely ones.</summary>
+    public IReadOnlyList<CostRange> Ranges { get; init; } = [];
+
+    /// <summary>Dies and layers to be weighed against each other, or null.</summary>
+    public GangOptions? Gang { get; init; }
+
     /// <summary>Nothing known but the currency.</summary>
     public static CostInputs Bare(string currency) => new(null, currency, [], FeltLosses.None, null, null, null, null, null, null, null, null, null);
 

@@ -40,7 +40,25 @@ public static class CompareWriter
                 .Number("squareMetresPerMillionBalls", value.SquareMetresPerMillionBalls)
                 .Number("costPerMillionBalls", Money(value.MoneyPerMillionBalls)))
             .Objects("flips", comparison.Flips, (item, flip) => item
-                .Text("assumption", flip.Assumption).Number("now", flip.Now).Number("at", flip.At).Text("best", flip.Best))
+                .Text("assumption", flip.Assumption).Number("now", flip.Now).Number("at", flip.At).Text("best", flip.Best).Flag("stated", flip.IsStated))
+            .Objects("swings", comparison.Swings, (item, swing) => item
+                .Text("assumption", swing.Assumption)
+                .Number("low", swing.Low)
+                .Number("likely", swing.Likely)
+                .Number("high", swing.High)
+                .Number("costAtLow", Money(swing.TotalAtLow))
+                .Number("costAtHigh", Money(swing.TotalAtHigh))
+                .Text("bestAtLow", swing.BestAtLow)
+                .Text("bestAtHigh", swing.BestAtHigh))
+            .Objects("gang", comparison.Gang, (item, choice) => item
+                .Number("cavities", choice.Cavities)
+                .Number("plies", choice.Plies)
+                .Number("panelsPerStrike", choice.PanelsPerStrike)
+                .Number("strikesPerThousandBalls", choice.StrikesPerThousandBalls)
+                .Number("diePrice", Money(choice.DiePrice))
+                .Number("runningCostPerThousandBalls", Money(choice.RunningCost))
+                .Number("costPerThousandBalls", Money(choice.Total))
+                .Number("paysFromThousandBalls", Money(choice.PaysFromThousandBalls)))
             .Objects("sweep", comparison.Sweep, (item, point) => item.Number("widthMm", point.WidthMm).Number("rows", point.Rows).Number("wastePercent", point.WastePercent));
         return json.Finish();
     }
@@ -90,7 +108,12 @@ public static class CompareWriter
                 .Number("panelsPerMetre", kept.PanelsPerMetre)
                 .Number("squareMetresPerThousandBalls", kept.SquareMetresPerThousandBalls)
                 .Number("costPerThousandBalls", Money(kept.Total))
-                .Number("newDiePaysAfterThousandBalls", Money(kept.NewDiePaysAfterThousandBalls)));
+                .Number("newDiePaysAfterThousandBalls", Money(kept.NewDiePaysAfterThousandBalls)))
+            .ObjectOrNull("furtherDies", row.Further, (item, further) => item
+                .Number("dies", further.Dies)
+                .Number("oneDiePanelsPerMetre", further.OneDiePanelsPerMetre)
+                .Number("oneDieCostPerThousandBalls", Money(further.OneDieTotal))
+                .Number("payAfterThousandBalls", Money(further.PaysAfterThousandBalls)));
     }
 
     private static void Account(JsonOutput json, FeltShares s) => json

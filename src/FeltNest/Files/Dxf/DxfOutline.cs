@@ -1,17 +1,27 @@
 using System.Globalization;
 using FeltNest.Files.Outlines;
+using FeltNest.Geometry;
 
 namespace FeltNest.Files.Dxf;
 
-/// <summary>Reads the one closed loop of an ASCII DXF drawing, in mm.</summary>
+/// <summary>Reads the closed loops of an ASCII DXF drawing, in mm.</summary>
 internal static class DxfOutline
 {
     /// <summary>The outline of a file with what was assumed, healed and left aside.</summary>
     /// <exception cref="InputException">Names the line, the entity, what was found and what is allowed.</exception>
     public static ImportedOutline Read(string path)
     {
-        DxfDrawing drawing = DxfDrawing.Read(path);
         List<string> notes = [];
+        return DrawnOutline.Of(path, LoopJoiner.Join(path, Runs(path, notes), notes), notes);
+    }
+
+    /// <summary>Every loop of a file.</summary>
+    /// <exception cref="InputException">Names the line, the entity, what was found and what is allowed.</exception>
+    public static IReadOnlyList<IReadOnlyList<ArcVertex>> ReadAll(string path, List<string> notes) => LoopJoiner.JoinAll(path, Runs(path, notes), notes);
+
+    private static IReadOnlyList<OpenChain> Runs(string path, List<string> notes)
+    {
+        DxfDrawing drawing = DxfDrawing.Read(path);
         DxfRuns runs = new(Millimetres(path, drawing.Unit, notes));
         IReadOnlyList<OpenChain> found = runs.Of(drawing.Entities);
         if (runs.Ignored.Count > 0)
@@ -19,7 +29,7 @@ internal static class DxfOutline
             notes.Add($"left aside: {string.Join(", ", runs.Ignored.Select(pair => $"{pair.Value} {pair.Key}"))}");
         }
 
-        return DrawnOutline.Of(path, LoopJoiner.Join(path, found, notes), notes);
+        return found;
     }
 
     // Codes of $INSUNITS in the published DXF reference.

@@ -3,7 +3,7 @@ using FeltNest.Geometry;
 
 namespace FeltNest.Files.Outlines;
 
-/// <summary>Makes the one closed loop of a part out of the runs of a drawing: joins ends that meet, heals tiny gaps and says so, and refuses what is not one loop.</summary>
+/// <summary>Makes closed loops out of the runs of a drawing: joins ends that meet, heals tiny gaps and says so, and refuses what does not close.</summary>
 internal sealed class LoopJoiner
 {
     // Ends nearer than this, mm, are meant to meet: a rounding of a drawing, and half of what a rule die is bent to.
@@ -37,6 +37,18 @@ internal sealed class LoopJoiner
     /// <exception cref="InputException">No run at all, a run that stays open, three ends that meet, or more than one loop.</exception>
     public static IReadOnlyList<ArcVertex> Join(string file, IReadOnlyList<OpenChain> runs, List<string> notes)
     {
+        IReadOnlyList<IReadOnlyList<ArcVertex>> loops = JoinAll(file, runs, notes);
+        return loops.Count == 1
+            ? loops[0] : throw new InputException(file, null, $"holds {loops.Count} closed loops: a part is one loop, without holes; leave that one in the file");
+    }
+
+    /// <summary>The vertices of every loop of a drawing.</summary>
+    /// <param name="file">Named in errors.</param>
+    /// <param name="runs">What the drawing holds.</param>
+    /// <param name="notes">Told what was healed.</param>
+    /// <exception cref="InputException">No run at all, a run that stays open, or three ends that meet.</exception>
+    public static IReadOnlyList<IReadOnlyList<ArcVertex>> JoinAll(string file, IReadOnlyList<OpenChain> runs, List<string> notes)
+    {
         if (runs.Count > Outline.MostPoints)
         {
             throw new InputException(file, null, $"holds {runs.Count} separate lines: at most {Outline.MostPoints} are read");
@@ -45,7 +57,7 @@ internal sealed class LoopJoiner
         return new LoopJoiner(file, runs, notes).Join();
     }
 
-    private List<ArcVertex> Join()
+    private List<IReadOnlyList<ArcVertex>> Join()
     {
         if (open.Count + loops.Count == 0)
         {
@@ -59,22 +71,24 @@ internal sealed class LoopJoiner
             loops.Add(Grown(run));
         }
 
-        if (loops.Count > 1)
+        List<IReadOnlyList<ArcVertex>> rings = [.. loops.Select(Ring)];
+        if (healed > 0)
         {
-            throw new InputException(file, null, $"holds {loops.Count} closed loops: a part is one loop, without holes; leave that one in the file");
+            notes.Add(string.Create(CultureInfo.InvariantCulture, $"closed {healed} gap{(healed == 1 ? string.Empty : "s")} of at most {widest:0.####} mm"));
         }
 
-        List<ArcVertex> ring = [.. loops[0].Vertices];
-        double gap = (loops[0].End - loops[0].Start).Length;
+        return rings;
+    }
+
+    // A loop without its first corner standing at its end once more.
+    private List<ArcVertex> Ring(OpenChain loop)
+    {
+        List<ArcVertex> ring = [.. loop.Vertices];
+        double gap = (loop.End - loop.Start).Length;
         if (gap <= HealedMm && ring.Count > 2)
         {
             Heal(gap);
             ring.RemoveAt(ring.Count - 1);
-        }
-
-        if (healed > 0)
-        {
-            notes.Add(string.Create(CultureInfo.InvariantCulture, $"closed {healed} gap{(healed == 1 ? string.Empty : "s")} of at most {widest:0.####} mm"));
         }
 
         return ring;

@@ -6,7 +6,7 @@ using FeltNest.Geometry;
 
 namespace FeltNest.Files.Svg;
 
-/// <summary>Reads the one closed loop of an SVG drawing, in mm, as it looks on the screen. Nothing outside the file is ever fetched and nothing in it is run.</summary>
+/// <summary>Reads the closed loops of an SVG drawing, in mm, as it looks on the screen. Nothing outside the file is ever fetched and nothing in it is run.</summary>
 internal sealed class SvgOutline
 {
     // Groups nested deeper than this are no drawing of a part.
@@ -25,13 +25,22 @@ internal sealed class SvgOutline
     /// <exception cref="InputException">Not XML, document types, entities, scripts, references to other files, or not one closed loop; names the element and the place.</exception>
     public static ImportedOutline Read(string path)
     {
+        List<string> notes = [];
+        return DrawnOutline.Of(path, LoopJoiner.Join(path, Runs(path, notes), notes), notes);
+    }
+
+    /// <summary>Every loop of a file.</summary>
+    /// <exception cref="InputException">As for one loop.</exception>
+    public static IReadOnlyList<IReadOnlyList<ArcVertex>> ReadAll(string path, List<string> notes) => LoopJoiner.JoinAll(path, Runs(path, notes), notes);
+
+    private static List<OpenChain> Runs(string path, List<string> notes)
+    {
         XElement root = Load(path);
         if (root.Name.LocalName != "svg")
         {
             throw new InputException(path, null, $"begins with <{OneLine.Of(root.Name.LocalName)}> where <svg> is wanted");
         }
 
-        List<string> notes = [];
         double scale = SvgScale.Of(path, root, notes);
         SvgOutline reader = new(path);
 
@@ -42,8 +51,7 @@ internal sealed class SvgOutline
             notes.Add(string.Create(CultureInfo.InvariantCulture, $"curves that are no circles became chords within {SvgPen.ChordTolerance} mm"));
         }
 
-        IReadOnlyList<ArcVertex> loop = LoopJoiner.Join(path, reader.runs, notes);
-        return DrawnOutline.Of(path, loop, notes);
+        return reader.runs;
     }
 
     private static XElement Load(string path)

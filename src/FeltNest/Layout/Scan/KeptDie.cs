@@ -5,7 +5,10 @@ namespace FeltNest.Layout.Scan;
 /// <summary>One die on rolls of other widths: its pitch, tilts and phases stay, rows drop out at an edge or, where the die continues as a lattice, come in.</summary>
 public static class KeptDie
 {
-    // Panels whose places across differ by less than this, mm, stand in one row; steps that differ by less are equal.
+    // Panels whose places across differ by less than this, mm, stand in one row: a drawing rounds them.
+    private const double OneRow = 0.01;
+
+    // Steps and heights of rows that differ by less than this, mm, are equal.
     private const double Same = 1e-6;
 
     /// <summary>The least width of every number of rows, fewest first, up to <paramref name="mostWidthMm"/>. Of the windows of so many neighbouring rows the narrowest counts.
@@ -40,6 +43,18 @@ public static class KeptDie
         return [.. widths.Where(w => w.LeastWidthMm <= mostWidthMm)];
     }
 
+    /// <summary>Panels per metre of the die's own rows that fit a width, the window of rows with the most of them; 0 where none does. Bands count each with its own repeat.</summary>
+    public static double PanelsPerMetreAt(RollLayout layout, double widthMm)
+    {
+        (double Low, double High, double PerMetre)[] panels = [.. layout.Bands.SelectMany(band => band.Repeat.Panels.Select(p =>
+        {
+            Outline turned = layout.Parts[p.Part].Outline.Turned(double.DegreesToRadians(p.AngleDeg));
+            return (p.YMm + turned.MinY, p.YMm + turned.MaxY, 1000 / band.Repeat.LengthMm);
+        }))];
+        double usable = widthMm - layout.Trims.TotalMm + Same;
+        return panels.Max(first => panels.Where(p => p.Low >= first.Low && p.High <= first.Low + usable).Sum(p => p.PerMetre));
+    }
+
     private static (double Width, int Panels) Window(List<Row> rows) => (rows.Max(r => r.High) - rows.Min(r => r.Low), rows.Sum(r => r.Panels));
 
     private static bool IsLattice(List<Row> rows) => rows.TrueForAll(r => r.Panels == rows[0].Panels && Math.Abs(r.High - r.Low - (rows[0].High - rows[0].Low)) < Same)
@@ -52,7 +67,7 @@ public static class KeptDie
         {
             Outline turned = layout.Parts[panel.Part].Outline.Turned(double.DegreesToRadians(panel.AngleDeg));
             Row row = new(panel.YMm, panel.YMm + turned.MinY, panel.YMm + turned.MaxY, 1);
-            if (rows.Count > 0 && row.Y - rows[^1].Y < Same)
+            if (rows.Count > 0 && row.Y - rows[^1].Y < OneRow)
             {
                 rows[^1] = new Row(rows[^1].Y, Math.Min(rows[^1].Low, row.Low), Math.Max(rows[^1].High, row.High), rows[^1].Panels + 1);
             }

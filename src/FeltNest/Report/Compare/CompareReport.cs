@@ -33,19 +33,7 @@ public static class CompareReport
         }
 
         Offers(table, comparison);
-        if (comparison.Flips.Count > 0)
-        {
-            table.Heading("What would make another one the cheapest (one figure changed at a time)");
-            foreach (RankFlip flip in comparison.Flips)
-            {
-                table.Note(string.Create(CultureInfo.InvariantCulture, $"{flip.Assumption}: {flip.Best} from {flip.At:0.###} (now {flip.Now:0.###})."));
-            }
-        }
-        else if (comparison.HasCosts && comparison.Question is { Scan: false, Costs: not null } && comparison.Rows.Count > 1)
-        {
-            table.Note("No single figure of the costs file, up to 20 %, 2 m or ten times its value, makes another one the cheapest.");
-        }
-
+        CompareRisks.Add(table, comparison);
         Widths(table, comparison);
         return text.Append('\n').Append(table).ToString();
     }
@@ -191,6 +179,14 @@ public static class CompareReport
             string after = kept.NewDiePaysAfterThousandBalls is { } balls ? string.Create(CultureInfo.InvariantCulture, $"; a new die pays after {balls:0.0} thousand balls") : string.Empty;
             table.Note(string.Create(
                 CultureInfo.InvariantCulture, $"{row.Case.Name}: the kept die cuts {kept.Rows} rows, {kept.PanelsPerMetre:0.00} cuts per metre; a die of its own {row.Yield.PanelsPerMetre:0.00}{after}."));
+        }
+
+        foreach (CompareRow row in comparison.Ranking.Where(r => r.Further is not null).Take(MostRows))
+        {
+            SecondDie further = row.Further!;
+            string after = further.PaysAfterThousandBalls is { } balls ? string.Create(CultureInfo.InvariantCulture, $"; the further dies pay after {balls:0.0} thousand balls") : string.Empty;
+            table.Note(string.Create(
+                CultureInfo.InvariantCulture, $"{row.Case.Name}: {further.Dies} dies cut {row.Yield.PanelsPerMetre:0.00} per metre, the best with one die {further.OneDiePanelsPerMetre:0.00}{after}."));
         }
 
         if (comparison.Crossovers.Count > 0)

@@ -1,5 +1,5 @@
 using FeltNest.Cost.Compare;
-using FeltNest.Cost.Compare.Findings;
+using FeltNest.Cost.Compare.Findings.Ranges;
 using FeltNest.Cost.Offers;
 using FeltNest.Cost.Sheet;
 using FeltNest.Geometry;

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using FeltNest.Cost.Offers;
 using FeltNest.Cost.Sheet;
+using FeltNest.Cost.Sheet.Options;
 using FeltNest.Files.Costs;
 using Xunit;
 
@@ -29,6 +30,15 @@ public sealed class CostsReaderTests : IDisposable
     }
 
     [Fact]
+    public void A_figure_that_may_be_off_counts_as_its_likely_value()
+    {
+        CostInputs costs = Read(Sound.Replace("\"faultPercent\": 1.5", "\"faultPercent\": { \"low\": 1, \"likely\": 1.5, \"high\": 2.25 }", StringComparison.Ordinal));
+
+        Assert.Equal(1.5, costs.Losses.FaultPercent);
+        Assert.Equal([new CostRange("roll.faultPercent", 1m, 2.25m)], costs.Ranges);
+    }
+
+    [Fact]
     public void What_is_left_out_is_null_and_not_zero()
     {
         CostInputs costs = Read(Sound);
@@ -51,6 +61,11 @@ public sealed class CostsReaderTests : IDisposable
     [InlineData("\"name\": \"n\"", "\"name\": \"n\", \"strike\": { \"price\": 1 }", "strike.mostPanels: is missing")]
     [InlineData("\"name\": \"n\"", "\"name\": \"n\", \"die\": { \"price\": 900, \"lifeStrikes\": 50000 }", "strike: is missing: a die is worn by strikes")]
     [InlineData("\"name\": \"n\"", "\"name\": \"n\", \"overheadPercent\": 1e40", "overheadPercent: 1E+40 is outside 0 to 1000")]
+    [InlineData("\"endLossMm\": 300", "\"endLossMm\": { \"low\": 400, \"likely\": 300, \"high\": 500 }", "roll.endLossMm.low: 400 is outside 0 to 300")]
+    [InlineData("\"endLossMm\": 300", "\"endLossMm\": { \"low\": 200, \"likely\": 300 }", "roll.endLossMm.high: is missing")]
+    [InlineData("\"endLossMm\": 300", "\"endLossMm\": { \"low\": 200, \"mid\": 300 }", "roll.endLossMm.mid: is not a known field")]
+    [InlineData("\"name\": \"n\"", "\"name\": \"n\", \"gang\": { \"cavities\": [4], \"diePricePerCavity\": 1 }", "gang: weighs dies by what they and their strikes cost")]
+    [InlineData("\"name\": \"n\"", "\"name\": \"n\", \"strike\": { \"price\": 1, \"mostPanels\": 9 }, \"die\": { \"price\": 9, \"lifeStrikes\": 9 }, \"gang\": { \"cavities\": [8, 4], \"diePricePerCavity\": 1 }", "gang.cavities: 4 is not allowed")]
     [InlineData("costs/1", "costs/2", "schema: 'feltnest/costs/2' cannot be used here")]
     public void A_bad_field_is_named_with_its_value(string part, string instead, string problem)
     {

@@ -16,7 +16,7 @@ public static class TicketSheet
     private const double Width = 210, Height = 297, Left = 20, Right = 200, Top = 287, Step = 6;
 
     // Runs listed: more are in the strike list, and the sheet says so.
-    private const int MostRuns = 16;
+    private const int MostRuns = 14;
 
     /// <summary>Draws the sheet.</summary>
     public static Sheet Draw(RollPlan plan)
@@ -113,12 +113,17 @@ public static class TicketSheet
     {
         yield return Rule(y + 4, Ink.Wide);
         yield return new TextMark("As cut", new Point2(Left, y - 1), Ink.Label, Ink.Dark);
-        yield return Blank("good panels", Left, 84, y - 10);
-        yield return Blank("metres used", Left + 96, 84, y - 10);
-        yield return Blank("faults met, where", Left, 180, y - 19);
-        yield return Blank("operator", Left, 60, y - 28);
-        yield return Blank("supervisor", Left + 66, 64, y - 28);
-        yield return Blank("date", Left + 136, 44, y - 28);
+        yield return Blank("metres used", Left, 56, y - 10);
+        yield return Blank("at ends, m", Left + 62, 56, y - 10);
+        yield return Blank("width, mm", Left + 124, 56, y - 10);
+        yield return Blank("good panels", Left, 42, y - 19);
+        yield return Blank("faulty", Left + 46, 38, y - 19);
+        yield return Blank("rejected", Left + 88, 44, y - 19);
+        yield return Blank("unpaired", Left + 136, 44, y - 19);
+        yield return Blank("faults met, where", Left, 180, y - 28);
+        yield return Blank("operator", Left, 60, y - 37);
+        yield return Blank("supervisor", Left + 66, 64, y - 37);
+        yield return Blank("date", Left + 136, 44, y - 37);
     }
 
     private static IEnumerable<Mark> Safety()

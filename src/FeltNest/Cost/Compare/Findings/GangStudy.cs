@@ -1,0 +1,60 @@
+using FeltNest.Cost.Sheet;
+using FeltNest.Cost.Sheet.Options;
+
+namespace FeltNest.Cost.Compare.Findings;
+
+/// <summary>Weighs dies of several sizes and layers of felt: a greater die costs more and saves strikes, and pays from a number of balls on.</summary>
+internal static class GangStudy
+{
+    /// <summary>The choices in the order of cavities and plies, those that come to the same strike left out.</summary>
+    /// <param name="costs">Costs with a gang.</param>
+    /// <param name="priced">Account and sheet of the row under other costs, cut in so many plies; null where a roll is too short for one strike.</param>
+    public static IReadOnlyList<GangChoice> Of(CostInputs costs, Func<CostInputs, int, (FeltAccount Account, CostSheet Sheet)?> priced)
+    {
+        GangOptions gang = costs.Gang!;
+        List<GangChoice> choices = [];
+        foreach (int cavities in gang.Cavities)
+        {
+            foreach (int plies in gang.Plies)
+            {
+                CostInputs here = costs with { Losses = costs.Losses with { MostPanelsPerStrike = cavities }, PerStrike = costs.PerStrike + ((plies - 1) * gang.PricePerExtraPly) };
+                if (priced(here, plies) is not { } first)
+                {
+                    continue;
+                }
+
+                // A die has as many cavities as its strike cuts of one layer, whatever was allowed.
+                double perStrike = first.Account.PanelsPerStrike;
+                decimal die = costs.Die!.Price + (gang.PricePerCavity * (decimal)(perStrike / plies));
+                if (!choices.Exists(c => c.Plies == plies && Math.Abs(c.PanelsPerStrike - perStrike) < 1e-9))
+                {
+                    decimal total = priced(here with { Die = costs.Die with { Price = die } }, plies)!.Value.Sheet.Total, running = priced(here with { Die = null }, plies)!.Value.Sheet.Total;
+                    choices.Add(new GangChoice(cavities, plies, perStrike, first.Account.StrikesPerThousandBalls, die, running, total, null));
+                }
+            }
+        }
+
+        return [.. choices.Select(c => c with { PaysFromThousandBalls = From(c, choices) })];
+    }
+
+    // Of lines price + running x balls, where one becomes the lowest: the last crossing with a cheaper die, unless a line that falls no slower is below it there.
+    private static decimal? From(GangChoice choice, List<GangChoice> all)
+    {
+        decimal from = 0;
+        foreach (GangChoice other in all)
+        {
+            if (other.DiePrice < choice.DiePrice)
+            {
+                if (other.RunningCost <= choice.RunningCost)
+                {
+                    return null;
+                }
+
+                from = Math.Max(from, (choice.DiePrice - other.DiePrice) / (other.RunningCost - choice.RunningCost));
+            }
+        }
+
+        decimal At(GangChoice c) => c.DiePrice + (c.RunningCost * from);
+        return all.TrueForAll(o => At(o) >= At(choice) - 0.000001m && (o.RunningCost >= choice.RunningCost || At(o) > At(choice))) || all.Count == 1 ? from : null;
+    }
+}

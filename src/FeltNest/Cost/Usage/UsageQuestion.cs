@@ -1,0 +1,10 @@
+using FeltNest.Cost.Sheet;
+using FeltNest.Layout;
+
+namespace FeltNest.Cost.Usage;
+
+/// <summary>What was to be used, and what was.</summary>
+/// <param name="Layout">The layout that was cut.</param>
+/// <param name="Rolls">What the rolls gave.</param>
+/// <param name="Costs">Normal losses and the standard price, or null for the layout alone.</param>
+public sealed record UsageQuestion(RollLayout Layout, IReadOnlyList<ActualRoll> Rolls, CostInputs? Costs);
