@@ -1,6 +1,7 @@
 using FeltNest.Die;
 using FeltNest.Die.Gang;
 using FeltNest.Die.Order;
+using FeltNest.Tests.Files;
 using Xunit;
 
 namespace FeltNest.Tests.Die.Gang;
@@ -87,6 +88,21 @@ public sealed class GangChooserTests
     [Fact]
     public void A_band_that_is_not_there_is_bad_input() =>
         Assert.Contains("2 is not there: the layout has 1 band", Assert.Throws<InputException>(() => GangChooser.Choose(Request(146, 200, DieCases.Order) with { Band = 1 })).Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void Each_band_has_a_die_of_its_own()
+    {
+        // Bands with repeats of 50 and 60 mm, one plate of 40 each.
+        foreach ((int band, double repeat) in new[] { (0, 50.0), (1, 60.0) })
+        {
+            DieDesign design = DieDesigner.Run(new GangRequest(SampleLayout.TwoBands, band, DieCases.Order, DieCases.Press(200, 100), null));
+
+            Assert.Equal(band, design.Gang.Band);
+            Assert.Equal(design.Gang.Repeats * repeat, design.Gang.FeedMm, 9);
+            Assert.Equal(design.Gang.Repeats, design.Gang.Cavities.Count);
+            Assert.True(design.Gang.Repeats > 1);
+        }
+    }
 
     private static DieGang Choose(double length, double width) => GangChooser.Choose(Request(length, width, DieCases.Order));
 

@@ -5,8 +5,11 @@ using FeltNest.Die;
 using FeltNest.Files;
 using FeltNest.Files.Dies;
 using FeltNest.Files.Dxf;
+using FeltNest.Files.Layouts;
 using FeltNest.Files.Outlines;
 using FeltNest.Geometry;
+using FeltNest.Layout;
+using FeltNest.Layout.Limits;
 using FeltNest.Tests.Die;
 using Xunit;
 
@@ -79,6 +82,18 @@ public sealed class DieDxfTests : IDisposable
         Assert.Contains("Lock out before a hand goes under the head", text, StringComparison.Ordinal);
         Assert.Contains("PANEL VIEW", text, StringComparison.Ordinal);
         Assert.DoesNotContain("LWPOLYLINE", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_drawn_die_is_read_back_as_its_cavities_without_the_board()
+    {
+        DieDesign design = DieCases.Panels;
+        string path = folder.Path("die.dxf");
+        File.WriteAllBytes(path, DieDxf.Gang(design));
+        RollLayout read = DrawnDie.Read(path, design.Gang.FeedMm, new EdgeTrims(15, 15), []);
+
+        Assert.Equal(design.Gang.Cavities.Count, read.Bands[0].Repeat.Panels.Count);
+        Assert.Equal(design.Gang.EdgeWidthMm, read.UsableWidthMm, 0.02);
     }
 
     [Fact]
