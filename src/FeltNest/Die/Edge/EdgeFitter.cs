@@ -30,16 +30,17 @@ public static class EdgeFitter
         for (double asked = budget - source.SmoothedMm - Room; asked > budget / 4; asked *= 0.93)
         {
             ArcOutline fitted = ArcOutline.From(EdgeSymmetry.Whole(Domain(source, mirrors, halfTurn, asked), mirrors, halfTurn));
-            double off = Off(source, fitted) + source.SmoothedMm;
+
+            // An outline of fewer arcs than were found stays as it is.
+            bool kept = source.SmoothedMm == 0 && source.Vertices.Count <= fitted.Vertices.Count && source.Corners.Count == Corners(source.Pieces).Count;
+            double off = kept ? 0 : Off(source, fitted) + source.SmoothedMm;
             if (off > budget)
             {
                 continue;
             }
 
-            // An outline of fewer arcs than were found stays as it is.
-            bool kept = source.SmoothedMm == 0 && source.Vertices.Count <= fitted.Vertices.Count && source.Corners.Count == Corners(source.Pieces).Count;
             ArcOutline edge = kept ? ArcOutline.From(source.Vertices) : fitted;
-            DieEdge made = new(edge, [], kept ? 0 : off, layoutOff, mirrors, halfTurn);
+            DieEdge made = new(edge, [], off, layoutOff, mirrors, halfTurn);
             return made with { Corners = Corners(made.Pieces) };
         }
 

@@ -9,7 +9,7 @@ public static class GapFinder
     /// <summary>Least gap between two cavities of the die, mm (infinite for one cavity), and where.</summary>
     public static (double GapMm, Point2 Place) Within(IReadOnlyList<LayoutPart> parts, DieGang gang, double expectedMm)
     {
-        Point2[][] rings = Rings(parts, gang);
+        Ring[] rings = Rings(parts, gang);
         (double Gap, Point2 Place) least = (double.PositiveInfinity, default);
         for (int i = 0; i < rings.Length; i++)
         {
@@ -30,7 +30,7 @@ public static class GapFinder
     /// <param name="edgeProfileMm">Profile tolerance of the edge, mm: each edge may stand half of it outside.</param>
     public static StrikeJoint Between(IReadOnlyList<LayoutPart> parts, DieGang gang, double feedMm, double guideMm, double edgeProfileMm)
     {
-        Point2[][] rings = Rings(parts, gang);
+        Ring[] rings = Rings(parts, gang);
         (double Gap, Point2 Place) nominal = (double.PositiveInfinity, default), worst = nominal;
         int feeds = (int)Math.Ceiling((gang.EdgeLengthMm + gang.Places.Max(p => Math.Abs(p.X))) / gang.FeedMm) + 1;
         HashSet<(double, double)> done = [];
@@ -45,10 +45,10 @@ public static class GapFinder
             }
 
             Point2 play = new(feedMm * Math.Max(1, Math.Abs(k)), 2 * guideMm);
-            foreach (Point2[] other in rings)
+            foreach (Ring other in rings)
             {
-                Point2[] moved = Array.ConvertAll(other, p => p + move);
-                foreach (Point2[] ring in rings)
+                Ring moved = other.Moved(move);
+                foreach (Ring ring in rings)
                 {
                     nominal = Nearer(nominal, ring, moved, default, nominal.Gap);
                     worst = Nearer(worst, ring, moved, play, worst.Gap);
@@ -59,14 +59,30 @@ public static class GapFinder
         return new StrikeJoint(nominal.Gap, worst.Gap - edgeProfileMm, feedMm, guideMm, edgeProfileMm, worst.Place);
     }
 
-    private static (double Gap, Point2 Place) Nearer((double Gap, Point2 Place) least, Point2[] a, Point2[] b, Point2 play, double hint)
+    private static (double Gap, Point2 Place) Nearer((double Gap, Point2 Place) least, Ring a, Ring b, Point2 play, double hint)
     {
         // Pairs further apart than ten times what is expected need not be measured before a nearer one is known.
         double worthwhile = double.IsInfinity(least.Gap) ? double.IsInfinity(hint) ? 1000 : Math.Max(50, 10 * hint) : least.Gap;
-        (double gap, Point2 place) = EdgeDistance.Least(a, b, play, worthwhile);
+        if (a.LeastAway(b, play) >= worthwhile)
+        {
+            return least;
+        }
+
+        (double gap, Point2 place) = EdgeDistance.Least(a.Corners, b.Corners, play, worthwhile);
         return gap < least.Gap ? (gap, place) : least;
     }
 
-    private static Point2[][] Rings(IReadOnlyList<LayoutPart> parts, DieGang gang) => [.. gang.Cavities.Select(c =>
-        parts[c.Placed.Part].Outline.Turned(double.DegreesToRadians(c.Placed.AngleDeg)).Moved(new Point2(c.Placed.XMm, c.Placed.YMm)).Points.ToArray())];
+    private static Ring[] Rings(IReadOnlyList<LayoutPart> parts, DieGang gang) => [.. gang.Cavities.Select(c =>
+        Ring.Of([.. parts[c.Placed.Part].Outline.Turned(double.DegreesToRadians(c.Placed.AngleDeg)).Moved(new Point2(c.Placed.XMm, c.Placed.YMm)).Points]))];
+
+    // Corners with their extent, which tells most pairs apart.
+    private sealed record Ring(Point2[] Corners, Point2 Low, Point2 High)
+    {
+        public static Ring Of(Point2[] corners) => new(corners, new(corners.Min(p => p.X), corners.Min(p => p.Y)), new(corners.Max(p => p.X), corners.Max(p => p.Y)));
+
+        public Ring Moved(Point2 by) => new(Array.ConvertAll(Corners, p => p + by), Low + by, High + by);
+
+        public double LeastAway(Ring other, Point2 play) => Math.Max(
+            Math.Max(other.Low.X - High.X, Low.X - other.High.X) - play.X, Math.Max(other.Low.Y - High.Y, Low.Y - other.High.Y) - play.Y);
+    }
 }

@@ -14,7 +14,7 @@ public static class MeasuredReport
     {
         TextTable table = new();
         table.Heading($"{name}: {(panel.Passed ? "PASS" : "FAIL")}")
-            .Line("worst place", panel.Worst.OffMm, "+0.000;-0.000", "mm", T($"at ({panel.Worst.Place.X:0.0}, {panel.Worst.Place.Y:0.0}); {panel.ToleranceMm / 2:0.###} either way is allowed"))
+            .Line("worst place", panel.Worst.OffMm, "+0.000;-0.000", "mm", T($"at ({Math.Round(panel.Worst.Place.X, 1) + 0.0:0.0}, {Math.Round(panel.Worst.Place.Y, 1) + 0.0:0.0}); {panel.ToleranceMm / 2:0.###} either way is allowed"))
             .Line("points outside the zone", panel.Failing.ToString(CultureInfo.InvariantCulture), T($"of {panel.Points.Count}"))
             .Line("mean", panel.MeanMm, "+0.000;-0.000", "mm", panel.MeanMm > 0 ? "larger all round" : "smaller all round")
             .Line("root mean square", panel.RmsMm, "0.000", "mm")

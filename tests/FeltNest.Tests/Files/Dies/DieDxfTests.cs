@@ -93,7 +93,8 @@ public sealed class DieDxfTests : IDisposable
         RollLayout read = DrawnDie.Read(path, design.Gang.FeedMm, new EdgeTrims(15, 15), []);
 
         Assert.Equal(design.Gang.Cavities.Count, read.Bands[0].Repeat.Panels.Count);
-        Assert.Equal(design.Gang.EdgeWidthMm, read.UsableWidthMm, 0.02);
+        // At either side the edge may stand a hundredth outside the layout, and the polygon that is read back a hundredth outside the edge.
+        Assert.Equal(design.Gang.EdgeWidthMm, read.UsableWidthMm, 0.04);
     }
 
     [Fact]

@@ -38,12 +38,12 @@ public static class MeasuredSheet
         }
 
         (Point2 worst, double off) = panel.Worst;
-        string f(double v, string format) => v.ToString(format, CultureInfo.InvariantCulture);
+        string f(double v, string format) => (Math.Round(v, 3) + 0.0).ToString(format, CultureInfo.InvariantCulture);
         marks.Add(new PathMark([Chain.Circle(Paper(worst), 3)], Ink.Wide));
         marks.AddRange(FigureTable.Draw(
             new Point2(Left, 58), 128,
             [
-                ("worst place (ring)", $"{f(off, "+0.000;-0.000")} mm at {f(worst.X, "0.0")}, {f(worst.Y, "0.0")}"), ("allowed", $"\u00B1{f(panel.ToleranceMm / 2, "0.###")} mm"), ("points outside the zone", $"{panel.Failing} of {panel.Points.Count}"),
+                ("worst place (ring)", $"{f(off, "+0.000;-0.000")} mm at {f(Math.Round(worst.X, 1), "0.0")}, {f(Math.Round(worst.Y, 1), "0.0")}"), ("allowed", $"\u00B1{f(panel.ToleranceMm / 2, "0.###")} mm"), ("points outside the zone", $"{panel.Failing} of {panel.Points.Count}"),
                 ("mean, above 0 is larger all round", $"{f(panel.MeanMm, "+0.000;-0.000")} mm"), ("root mean square", $"{f(panel.RmsMm, "0.000")} mm"), ("longest stretch without a point", $"{f(panel.WidestGapMm, "0.0")} mm"),
             ]));
         marks.AddRange(FigureTable.Draw(
