@@ -1,14 +1,14 @@
 using System.CommandLine;
 using FeltNest.Cli.Options;
 using FeltNest.Die.Check;
+using FeltNest.Files;
 using FeltNest.Files.Dies;
 using FeltNest.Files.Layouts;
 using FeltNest.Files.Rolls;
-using FeltNest.Files;
 using FeltNest.Layout;
 using FeltNest.Report.Rolls;
-using FeltNest.Rolls.Plan;
 using FeltNest.Rolls;
+using FeltNest.Rolls.Plan;
 
 namespace FeltNest.Cli.Commands;
 
