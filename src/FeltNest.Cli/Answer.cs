@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Text;
 using FeltNest.Cli.Options;
 using FeltNest.Files;
+using FeltNest.Report;
 
 namespace FeltNest.Cli;
 
@@ -10,6 +11,7 @@ internal sealed class Answer
 {
     private readonly Terminal terminal;
     private readonly bool json;
+    private readonly RunInputs? inputs;
 
     /// <summary>An answer as the common options ask for it.</summary>
     public Answer(Terminal terminal, ParseResult parse, CommonOptions common)
@@ -17,10 +19,14 @@ internal sealed class Answer
         this.terminal = terminal;
         json = parse.GetValue(common.Json);
         Quiet = parse.GetValue(common.Quiet);
+        inputs = parse.GetValue(common.Report) ? new RunInputs(parse) : null;
     }
 
     /// <summary>Whether progress, notes and the table are to be kept back.</summary>
     public bool Quiet { get; }
+
+    /// <summary>Names of all files that will be written.</summary>
+    public IReadOnlyList<string> Named(IReadOnlyList<string> names) => inputs is null ? names : [.. names, RunReport.FileName];
 
     /// <summary>Gives the answer.</summary>
     /// <param name="results">Folder of the results, prepared.</param>
@@ -32,7 +38,8 @@ internal sealed class Answer
     public int Give(
         ResultFolder results, IReadOnlyList<(string Name, byte[] Content)> files, string table, IEnumerable<string>? messages = null, CancellationToken stop = default)
     {
-        IReadOnlyList<string> written = results.Write(files);
+        string[] said = [.. messages ?? []];
+        IReadOnlyList<string> written = results.Write(inputs is null ? files : [.. files, (RunReport.FileName, inputs.Report(files, table, said))]);
         if (json)
         {
             terminal.Results.Write(Encoding.UTF8.GetString(files[0].Content));
@@ -42,7 +49,7 @@ internal sealed class Answer
             terminal.Results.Write(table);
         }
 
-        foreach (string message in messages ?? [])
+        foreach (string message in said)
         {
             terminal.Say(message);
         }

@@ -26,6 +26,8 @@ internal static class CommandLine
             RollCommand.Create(terminal),
             DieCommand.Create(terminal),
             CheckCommand.Create(terminal),
+            PageCommand.Create(terminal),
+            CompletionCommand.Create(terminal),
         };
         foreach (HelpOption help in root.Options.OfType<HelpOption>())
         {
@@ -37,8 +39,7 @@ internal static class CommandLine
         bool asked = parse.Action is HelpWithExamples || parse.GetResult("--version") is not null;
         if (parse.Errors.Count > 0 && !asked)
         {
-            string command = parse.CommandResult.Command == root ? string.Empty : $" {parse.CommandResult.Command.Name}";
-            terminal.Say($"{parse.Errors[0].Message.TrimEnd('.')} (feltnest{command} --help shows what is allowed)");
+            terminal.Say(UsageFault.Of(parse, root));
             return ExitCode.BadInput;
         }
 

@@ -30,6 +30,8 @@ internal sealed class HelpWithExamples(HelpAction inner) : SynchronousCommandLin
             "feltnest die output/die/die.json --measured points.csv",
             "feltnest die output/die/die.json --readings readings.csv --newer output/die-b/die.json",
         ],
+        ["page"] = ["feltnest page", "feltnest page shapes/balls/type-2-woven.json --port 8123"],
+        ["completion"] = ["source <(feltnest completion bash)"],
         ["check"] = ["feltnest check output/type-2-w1500-g4/layout.json"],
     };
 

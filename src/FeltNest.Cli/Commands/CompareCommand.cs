@@ -84,7 +84,7 @@ internal sealed class CompareCommand
         double? seconds = options.Seconds(parse);
         ResultFolder results = new(
             parse.GetValue(common.Out) ?? DefaultFolder.OfCompare(path, compared, parse.GetValue(costs), parse.GetValue(keepDie), parse.GetValue(feed), lay, options.Usual(lay), seconds), parse.GetValue(common.Force));
-        results.Prepare(Names);
+        results.Prepare(answer.Named(Names));
 
         using CancellationTokenSource capped = options.Capped(parse, stop);
         CompareQuestion question = new(lay, cases, parse.GetValue(range) is not null, known, kept);

@@ -52,7 +52,7 @@ internal static class LayoutCommand
         bool joint = options.IsJoint(parse);
         ResultFolder results = new(
             parse.GetValue(common.Out) ?? DefaultFolder.OfLayout(path, request, options.Usual(request), seconds) + (joint ? "-joint" : string.Empty), parse.GetValue(common.Force));
-        results.Prepare(panel is null ? LayoutFiles.Names : [.. LayoutFiles.Names, .. PanelFiles.Names]);
+        results.Prepare(answer.Named(panel is null ? LayoutFiles.Names : [.. LayoutFiles.Names, .. PanelFiles.Names]));
 
         using CancellationTokenSource capped = options.Capped(parse, stop);
 

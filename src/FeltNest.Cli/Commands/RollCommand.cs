@@ -74,7 +74,7 @@ internal static class RollCommand
         FeltRoll roll = RollReader.Read(question.Roll);
         ResultFolder results = new(
             parse.GetValue(common.Out) ?? DefaultFolder.OfRollPlan(question.Layout, question.Roll, question.Repeats, question.PlayMm, question.FromMm), parse.GetValue(common.Force));
-        results.Prepare(RollFiles.Names);
+        results.Prepare(answer.Named(RollFiles.Names));
         RollPlan plan = Plan(question, layout, roll);
         IReadOnlyList<(string Name, byte[] Content)> files = RollFiles.Make(plan);
         return answer.Give(

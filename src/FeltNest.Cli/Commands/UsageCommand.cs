@@ -31,7 +31,7 @@ internal static class UsageCommand
         Answer answer = new(terminal, parse, common);
         UsageQuestion question = new(LayoutReader.Read(layout).Layout, ActualsReader.Read(actuals), costs is null ? null : CostsReader.Read(costs));
         ResultFolder results = new(parse.GetValue(common.Out) ?? DefaultFolder.OfUsage(layout, actuals, costs), parse.GetValue(common.Force));
-        results.Prepare(Names);
+        results.Prepare(answer.Named(Names));
         UsageVariance variance = Split(question, layout, actuals);
         return answer.Give(
             results, [(Names[0], UsageWriter.Json(variance)), (Names[1], UsageWriter.Csv(variance))], UsageReport.Text(variance),

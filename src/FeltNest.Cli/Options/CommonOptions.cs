@@ -12,6 +12,7 @@ internal sealed class CommonOptions
         command.Add(Force);
         command.Add(Json);
         command.Add(Quiet);
+        command.Add(Report);
     }
 
     /// <summary>Folder of the results.</summary>
@@ -22,6 +23,9 @@ internal sealed class CommonOptions
 
     /// <summary>Whether stdout is the result's JSON alone.</summary>
     public Option<bool> Json { get; } = new("--json") { Description = "Print the result's JSON on stdout and nothing else." };
+
+    /// <summary>Whether to write a report to hand over.</summary>
+    public Option<bool> Report { get; } = new("--report") { Description = "Also write report.html: pictures, figures, warnings and inputs in one file to hand over." };
 
     /// <summary>Whether to keep still.</summary>
     public Option<bool> Quiet { get; } = new("--quiet", "-q") { Description = "No progress and no table; warnings and errors only." };

@@ -1,7 +1,7 @@
 namespace FeltNest.Files;
 
 /// <summary>How currencies are named in files: nothing is known of them but their names.</summary>
-internal static class CurrencyWord
+public static class CurrencyWord
 {
     /// <summary>What is allowed, in words.</summary>
     public const string Allowed = "2 to 8 letters, such as EUR";

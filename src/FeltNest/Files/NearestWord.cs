@@ -1,7 +1,7 @@
 namespace FeltNest.Files;
 
 /// <summary>Guesses which word was meant by a mistyped one.</summary>
-internal static class NearestWord
+public static class NearestWord
 {
     /// <summary>"; did you mean 'x'?" for the nearest word when it is near enough to be a slip of the keys, else nothing.</summary>
     public static string Hint(string typed, IEnumerable<string> known)

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using FeltNest.Cli;
 using FeltNest.Tests.Files;
 using Xunit;
@@ -100,5 +101,35 @@ public sealed class CommandLineTests : IDisposable
 
         Assert.Equal((1, string.Empty), (code, results.ToString()));
         Assert.Equal("feltnest: internal error (InvalidOperationException: first second); please report it with the command and the input\n", messages.ToString());
+    }
+
+    [Theory]
+    [InlineData("layuot x", "'layuot' is no command; did you mean 'layout'? (feltnest --help shows what is allowed)")]
+    [InlineData("layout x --widht 3", "'--widht' is not known here; did you mean '--width'? (feltnest layout --help shows what is allowed)")]
+    [InlineData("compare x --zzzzzz", "'--zzzzzz' is not known here (feltnest compare --help shows what is allowed)")]
+    public async Task A_word_mistyped_is_told_with_the_one_meant(string line, string told)
+    {
+        CommandRun run = await CommandRun.Of(line.Split(' '));
+
+        Assert.Equal((2, string.Empty), (run.Code, run.Out));
+        Assert.Equal("feltnest: " + told, Assert.Single(run.Messages));
+    }
+
+    [Fact]
+    public async Task The_shell_completes_options_through_the_lines_it_is_given()
+    {
+        const string shell = "/bin/bash";
+        Assert.SkipUnless(File.Exists(shell), "bash is not installed");
+        CommandRun script = await CommandRun.Of("completion", "bash");
+        string program = typeof(FeltNest.Cli.Commands.CompletionCommand).Assembly.Location;
+        ProcessStartInfo start = new(shell) { RedirectStandardOutput = true, ArgumentList = { "-c", $$"""
+            feltnest() { dotnet "{{program}}" "$@"; }
+            {{script.Out}}
+            COMP_LINE='feltnest layout --wi'; COMP_POINT=${#COMP_LINE}; COMP_WORDS=(feltnest layout --wi); COMP_CWORD=2
+            _feltnest_words; printf '%s\n' "${COMPREPLY[@]}"
+            """ } };
+        using Process process = Process.Start(start)!;
+
+        Assert.Equal("--width", (await process.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken)).Trim());
     }
 }

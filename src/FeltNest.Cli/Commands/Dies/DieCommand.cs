@@ -53,7 +53,7 @@ internal static class DieCommand
             LayoutReader.Read(question.Layout).Layout, question.Band - 1, DieOrderReader.Read(question.Order), question.Press is { } press ? PressReader.Read(press) : null, question.Cavities);
         ResultFolder results = new(
             parse.GetValue(common.Out) ?? DefaultFolder.OfDie(question.Layout, question.Order, question.Press, question.Cavities, question.Band), parse.GetValue(common.Force));
-        results.Prepare(DieFiles.Names);
+        results.Prepare(answer.Named(DieFiles.Names));
         DieDesign design = Designed(request);
         return answer.Give(results, DieFiles.Make(design), DieReport.Text(design), design.Notes.Select(note => $"warning: {note.Text}"));
     }

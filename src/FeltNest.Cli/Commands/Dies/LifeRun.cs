@@ -24,7 +24,7 @@ internal static class LifeRun
         IReadOnlyList<DieReading> read = ReadingsReader.Read(readings, die.Die.Cavities.Count);
         string? superseded = newer is null ? null : Superseding(die, DieReader.Read(newer));
         ResultFolder results = new(parse.GetValue(common.Out) ?? DefaultFolder.OfMeasured(path, "life", readings), parse.GetValue(common.Force));
-        results.Prepare(Names);
+        results.Prepare(answer.Named(Names));
         DieLife life = DieLife.Of(die.Die.Name, die.Die.Revision, die.PanelProfileMm, read, die.Wear?.LifeStrikes, superseded);
         Sheet sheet = LifeSheet.Draw(life);
         return answer.Give(

@@ -29,7 +29,7 @@ internal static class MeasuredRun
         double? given = parse.GetValue(options.Profile);
         double profile = given ?? own ?? UsualProfileMm;
         ResultFolder results = new(parse.GetValue(common.Out) ?? DefaultFolder.OfMeasured(path, "measured", points), parse.GetValue(common.Force));
-        results.Prepare(Names);
+        results.Prepare(answer.Named(Names));
         MeasuredPanel panel = Fit(outline, read, profile, points);
         Sheet sheet = MeasuredSheet.Draw(name, arcs?.Vertices ?? [.. outline.Points.Select(p => new ArcVertex(p.X, p.Y, 0))], panel);
         List<string> messages = [.. MeasuredReport.Warnings(panel).Select(w => $"warning: {w}")];

@@ -72,7 +72,7 @@ internal static class PanelCommand
     private static int RunOne(Answer answer, BallInput input, string path, string? folder, bool force)
     {
         ResultFolder results = new(folder ?? DefaultFolder.OfPanel(path), force);
-        results.Prepare(PanelFiles.Names);
+        results.Prepare(answer.Named(PanelFiles.Names));
         FlatPanel panel = PanelFit.Felt(input.Ball, PanelFlattener.Flatten(input.Ball));
         return answer.Give(
             results, PanelFiles.Make(input.Ball, panel), PanelReport.Text(input.Ball, panel, input.Assumed),

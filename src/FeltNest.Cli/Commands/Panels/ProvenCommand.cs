@@ -23,7 +23,7 @@ internal static class ProvenCommand
         Answer answer = new(terminal, parse, common);
         ImportedOutline outline = PartReader.Read(outlinePath).Outline ?? throw new InputException(outlinePath, null, "is a ball specification; --proven takes a flat outline or a panel.json");
         ResultFolder results = new(parse.GetValue(common.Out) ?? DefaultFolder.OfOutline(ballPath, "proven", outlinePath), parse.GetValue(common.Force));
-        results.Prepare(Names);
+        results.Prepare(answer.Named(Names));
         foreach (string note in outline.Notes)
         {
             terminal.Say($"{outlinePath}: {note}");

@@ -28,7 +28,7 @@ internal static class SeamsCommand
         LayoutRequest named = options.Request(parse, CoverPart.Of(ball, PanelFlattener.Flatten(ball)));
         double? seconds = options.Seconds(parse);
         ResultFolder results = new(parse.GetValue(common.Out) ?? DefaultFolder.OfSeams(path, named, options.Usual(named), seconds), parse.GetValue(common.Force));
-        results.Prepare(Names);
+        results.Prepare(answer.Named(Names));
         using CancellationTokenSource capped = options.Capped(parse, stop);
         SeamComparison comparison = SeamStudy.Run(ball, part => options.Request(parse, part), answer.Quiet ? null : new SeamLines(terminal), capped.Token);
         Sheet sheet = SeamsSheet.Draw(comparison);

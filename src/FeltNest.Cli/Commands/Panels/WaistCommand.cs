@@ -29,7 +29,7 @@ internal static class WaistCommand
         double? seconds = options.Seconds(parse);
         ResultFolder results = new(
             parse.GetValue(common.Out) ?? DefaultFolder.OfWaists(path, waists, named, options.Usual(named), seconds), parse.GetValue(common.Force));
-        results.Prepare(Names);
+        results.Prepare(answer.Named(Names));
         using CancellationTokenSource capped = options.Capped(parse, stop);
         WaistTradeOff study = WaistStudy.Run(ball, waists, part => options.Request(parse, part), answer.Quiet ? null : new WaistLine(terminal, waists.Count), capped.Token);
         Sheet sheet = WaistSheet.Draw(study);

@@ -25,7 +25,7 @@ internal static class WrapCommand
         PartInput part = PartReader.Read(outlinePath);
         ImportedOutline outline = part.Outline ?? throw new InputException(outlinePath, null, "is a ball specification; --wrap takes a flat outline or a panel.json");
         ResultFolder results = new(parse.GetValue(common.Out) ?? DefaultFolder.OfOutline(ballPath, "wrap", outlinePath), parse.GetValue(common.Force));
-        results.Prepare(Names);
+        results.Prepare(answer.Named(Names));
         bool byMap = outline.EdgeMap is not null;
         WrapRequest request = outline.EdgeMap is { } map ? WrapRequest.For(ball, map) : WrapRequest.For(ball, Curve(outline));
         WrapResult wrap = PanelWrap.Lay(request);

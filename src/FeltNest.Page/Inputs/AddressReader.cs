@@ -1,0 +1,87 @@
+using FeltNest.Cost.Offers;
+using FeltNest.Cost.Sheet;
+using FeltNest.Files;
+using FeltNest.Layout;
+using Microsoft.AspNetCore.Http;
+
+namespace FeltNest.Page.Inputs;
+
+/// <summary>Reads the inputs of an address: the fields of a query. Every fault is found, so that each field can show its own.</summary>
+internal sealed class AddressReader(IQueryCollection query, BallShelf shelf)
+{
+    /// <summary>Numbers of the page.</summary>
+    public static IReadOnlyList<PageField> Numbers { get; } =
+    [
+        new("waist", null, 1, 200, "mm"), new("edgeLimit", null, 0, 100, "%"), new("width", 1500, 10, 10_000, "mm"), new("gap", 4, 0, 100, "mm"), new("lower", 15, 0, 1000, "mm"),
+        new("upper", 15, 0, 1000, "mm"), new("warpDeg", 0, -180, 180, "degrees"), new("effort", 5, 1, 60, string.Empty), new("price", null, 0.0001, 1_000_000, "per unit"),
+        new("rollLength", 50, 0.1, 100_000, "m"), new("endLoss", 300, 0, 100_000, "mm"), new("faults", 1.5, 0, 90, "%"), new("rejects", 0.5, 0, 90, "%"), new("unpaired", 0, 0, 90, "%"),
+    ];
+
+    /// <summary>Words of the page, the usual one first.</summary>
+    public static IReadOnlyList<(string Name, string[] Words)> Choices { get; } =
+        [("rows", ["same", "alternate", "any"]), ("warp", ["design", "free", "angle"]), ("oneWay", ["no", "yes"]), ("priceUnit", ["m2", "m", "kg"])];
+
+    private readonly List<FieldFault> faults = [];
+
+    /// <summary>Faults found so far.</summary>
+    public IReadOnlyList<FieldFault> Faults => faults;
+
+    /// <summary>The inputs; null where there is a fault.</summary>
+    public PageInputs? Read()
+    {
+        string ball = Text("ball") is { } asked ? shelf.Names.FirstOrDefault(n => n == asked) ?? Fault("ball", $"'{OneWord(asked)}' is not on the shelf: {string.Join(", ", shelf.Names)}", shelf.Names[0]) : shelf.Names[0];
+        RowRule rows = EnumWord.Find<RowRule>(Word("rows")) ?? RowRule.Same;
+        string warp = Word("warp"), currency = Text("currency") ?? "EUR";
+        if (!CurrencyWord.IsSound(currency))
+        {
+            currency = Fault("currency", $"'{OneWord(currency)}' is not allowed: {CurrencyWord.Allowed}", "EUR");
+        }
+
+        double width = Number("width")!.Value, lower = Number("lower")!.Value, upper = Number("upper")!.Value;
+        if (lower + upper >= width && faults.Count == 0)
+        {
+            Fault("width", "is used up by the two edge trims", 0);
+        }
+
+        double effort = Number("effort")!.Value;
+        if (effort != Math.Floor(effort))
+        {
+            Fault("effort", "is a whole number from 1 to 60", 0);
+        }
+
+        FeltPrice? price = Number("price") is { } amount ? new FeltPrice((decimal)amount, PriceUnits.Find(Word("priceUnit"))!.Value, currency) : null;
+        FeltLosses losses = new(Number("rollLength"), Number("endLoss")!.Value, Number("faults")!.Value, Number("rejects")!.Value, Number("unpaired")!.Value, null);
+        PageInputs inputs = new(
+            ball, Number("waist"), Number("edgeLimit"), width, Number("gap")!.Value, lower, upper, rows, warp == "angle" ? Number("warpDeg") : null, warp == "free", Word("oneWay") == "yes",
+            (int)effort, new PageMoney(price, losses));
+        return faults.Count == 0 ? inputs : null;
+    }
+
+    private double? Number(string name)
+    {
+        PageField field = Numbers.First(f => f.Name == name);
+        double? value = field.Read(Text(name), out string? fault);
+        return fault is null ? value : Fault(name, fault, field.Usual ?? 0);
+    }
+
+    private string Word(string name)
+    {
+        string[] words = Choices.First(c => c.Name == name).Words;
+        return Text(name) is not { } word ? words[0] : words.Contains(word) ? word : Fault(name, $"'{OneWord(word)}' is not allowed: {string.Join(", ", words)}", words[0]);
+    }
+
+    // The first of several values counts.
+    private string? Text(string name) => query.TryGetValue(name, out Microsoft.Extensions.Primitives.StringValues values) ? values[0] : null;
+
+    private T Fault<T>(string field, string problem, T instead)
+    {
+        if (!faults.Exists(f => f.Field == field))
+        {
+            faults.Add(new FieldFault(field, problem));
+        }
+
+        return instead;
+    }
+
+    private static string OneWord(string text) => new([.. text.Take(40).Select(c => char.IsControl(c) ? ' ' : c)]);
+}

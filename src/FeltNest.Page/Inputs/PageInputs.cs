@@ -1,0 +1,21 @@
+using FeltNest.Layout;
+
+namespace FeltNest.Page.Inputs;
+
+/// <summary>What the page asks with. Lengths in mm, shares in per cent.</summary>
+/// <param name="Ball">Name of the ball's file, without ending.</param>
+/// <param name="WaistMm">Waist instead of the ball's own, or null.</param>
+/// <param name="EdgeLimitPercent">Most edge compression instead of the ball's own, or null.</param>
+/// <param name="WidthMm">Roll width.</param>
+/// <param name="GapMm">Gap.</param>
+/// <param name="LowerTrimMm">Trim at the lower selvedge.</param>
+/// <param name="UpperTrimMm">Trim at the upper selvedge.</param>
+/// <param name="Rows">Which tilts may be mixed.</param>
+/// <param name="Warp">Angle to the warp, degrees; null where the panel's design or any angle serves, as <paramref name="WarpFree"/> says.</param>
+/// <param name="WarpFree">True where any angle may be used whatever the design.</param>
+/// <param name="OneWay">No half-turns.</param>
+/// <param name="Effort">Counted work of the refined answer.</param>
+/// <param name="Money">Price and losses.</param>
+internal sealed record PageInputs(
+    string Ball, double? WaistMm, double? EdgeLimitPercent, double WidthMm, double GapMm, double LowerTrimMm, double UpperTrimMm, RowRule Rows, double? Warp, bool WarpFree, bool OneWay, int Effort,
+    PageMoney Money);

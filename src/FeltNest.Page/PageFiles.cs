@@ -1,0 +1,88 @@
+using FeltNest.Cost;
+using FeltNest.Cost.Compare;
+using FeltNest.Drawing.Sheets;
+using FeltNest.Drawing.Writers;
+using FeltNest.Files.Layouts;
+using FeltNest.Files.Offers;
+using FeltNest.Files.Panels;
+using FeltNest.Layout;
+using FeltNest.Page.Inputs;
+using FeltNest.Page.Work;
+using FeltNest.Panel;
+using FeltNest.Panel.Wrap;
+using FeltNest.Yield;
+using Microsoft.AspNetCore.Http;
+
+namespace FeltNest.Page;
+
+/// <summary>Files that the page gives, the same bytes as the command line writes, and those it takes.</summary>
+internal static class PageFiles
+{
+    // Offers of one upload: each is searched.
+    private const int MostOffers = 12;
+
+    /// <summary>Names of the files that can be saved.</summary>
+    public static IReadOnlyList<string> Names { get; } = ["panel.json", "panel.svg", "panel.png", "layout.json", "layout.svg", "layout.png"];
+
+    /// <summary>A file's bytes and kind.</summary>
+    /// <exception cref="NoAnswerException">The part does not fit the roll.</exception>
+    public static (byte[] Content, string Kind) Make(string name, PagePanel panel, LayoutRequest request, CancellationToken gone)
+    {
+        string kind = Path.GetExtension(name) switch { ".svg" => "image/svg+xml", ".png" => "image/png", _ => "application/json" };
+        if (name.StartsWith("panel", StringComparison.Ordinal))
+        {
+            FlatPanel flat = PanelFit.Felt(panel.Ball, panel.Flat);
+            return (kind switch
+            {
+                "image/svg+xml" => SvgWriter.Write(PanelSheet.Draw(panel.Ball, flat)),
+                "image/png" => PngWriter.Write(PanelSheet.Draw(panel.Ball, flat)),
+                _ => PanelWriter.Write(panel.Ball, flat),
+            }, kind);
+        }
+
+        RollLayout layout = LayoutSearch.Run(request, null, gone);
+        YieldFigures yields = YieldAccount.Of(layout);
+        return (kind switch
+        {
+            "image/svg+xml" => SvgWriter.Write(LayoutSheet.Draw(layout, yields)),
+            "image/png" => PngWriter.Write(LayoutSheet.Draw(layout, yields)),
+            _ => LayoutWriter.Write(layout, yields, [], LaidStrain.Of(panel.Ball, panel.Flat, layout)),
+        }, kind);
+    }
+
+    /// <summary>The body of an upload; the server's limit on its size holds.</summary>
+    public static async Task<byte[]> Upload(HttpRequest request, CancellationToken gone)
+    {
+        using MemoryStream body = new();
+        await request.Body.CopyToAsync(body, gone);
+        return body.ToArray();
+    }
+
+    /// <summary>Offers side by side.</summary>
+    /// <exception cref="InputException">The list is unsound; names the line and the column.</exception>
+    public static Comparison Compared(byte[] list, LayoutRequest lay, PageMoney money, CancellationToken gone)
+    {
+        // The reader takes files: the upload stands in a folder of its own for as long as it reads, whatever name it had.
+        DirectoryInfo folder = Directory.CreateTempSubdirectory("feltnest-upload-");
+        string path = Path.Combine(folder.FullName, "offers.csv");
+        try
+        {
+            System.IO.File.WriteAllBytes(path, list);
+            CompareCase[] cases = [.. OffersReader.Read(path).Select(offer => CompareCase.Of(offer, lay.Trims))];
+            if (cases.Length > MostOffers)
+            {
+                throw new InputException("offers.csv", null, $"holds {cases.Length} offers: the page compares up to {MostOffers}, the command line more");
+            }
+
+            return CompareStudy.Run(new CompareQuestion(lay with { Effort = 1 }, cases, false, money.Costs with { Currency = cases[0].Offer!.Price.Currency, Felt = null }, null), null, gone);
+        }
+        catch (InputException error) when (error.File == path)
+        {
+            throw new InputException(null, "offers", $"{(error.Field is null ? string.Empty : error.Field + ": ")}{error.Problem}", error);
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
+    }
+}

@@ -1,0 +1,74 @@
+using FeltNest.Ball;
+using FeltNest.Ball.Ranges;
+using FeltNest.Cost;
+using FeltNest.Layout;
+using FeltNest.Layout.Limits;
+using FeltNest.Page.Inputs;
+using FeltNest.Panel;
+
+namespace FeltNest.Page.Work;
+
+/// <summary>The work behind the page: the same calls as the command line makes, with what is slow kept for the next question.</summary>
+internal sealed class PageWork(BallShelf shelf) : IDisposable
+{
+    // Panels and scans kept: a few trials back and forth.
+    private const int Panels = 16, Scans = 8;
+
+    // Scans are made for widths up to this share above the one asked, in steps of this many mm, so that dragging the width needs no new one.
+    private const double Above = 1.25, StepMm = 250;
+
+    private const int Seed = 1;
+
+    private readonly RecentStore<(string, double?, double?), PagePanel> panels = new(Panels);
+    private readonly RecentStore<ScanKey, PageScan> scans = new(Scans);
+
+    // As many searches at once as there are cores; who waits is told to go when its client is gone.
+    private readonly SemaphoreSlim cores = new(Environment.ProcessorCount);
+
+    /// <inheritdoc/>
+    public void Dispose() => cores.Dispose();
+
+    /// <summary>The panel asked for.</summary>
+    /// <exception cref="InputException">The waist or the limit does not go with the ball.</exception>
+    /// <exception cref="NoAnswerException">No panel keeps the limit.</exception>
+    public PagePanel Panel(PageInputs inputs) => panels.Get((inputs.Ball, inputs.WaistMm, inputs.EdgeLimitPercent), () =>
+    {
+        BallSpec ball = shelf[inputs.Ball];
+        ball = inputs.WaistMm is { } waist ? ball with { Seam = ball.Seam with { WaistMm = waist } } : ball;
+        ball = BallRanges.Checked(inputs.EdgeLimitPercent is { } limit ? ball with { Felt = ball.Felt with { MaxEdgeCompressionPercent = limit } } : ball);
+        FlatPanel flat = PanelFlattener.Flatten(ball);
+        return new PagePanel(ball, flat, CoverPart.Of(ball, flat));
+    });
+
+    /// <summary>The question to the layout engine.</summary>
+    public static LayoutRequest Request(PageInputs inputs, LayoutPart part)
+    {
+        double? warp = inputs.WarpFree ? null : inputs.Warp ?? part.WarpAngleDeg;
+        return new LayoutRequest(part, inputs.WidthMm, new EdgeTrims(inputs.LowerTrimMm, inputs.UpperTrimMm), inputs.GapMm, new LayoutRules(warp, 0, inputs.Rows, inputs.OneWay), inputs.Effort, Seed);
+    }
+
+    /// <summary>Parallel rows over many widths, for the first answer and the chart.</summary>
+    public PageScan Scan(PageInputs inputs, LayoutRequest request)
+    {
+        double widest = StepMm * Math.Ceiling(request.RollWidthMm * Above / StepMm);
+        ScanKey key = new(inputs.Ball, inputs.WaistMm, inputs.EdgeLimitPercent, inputs.GapMm, request.Trims, request.Rules.WarpAngleDeg, inputs.OneWay, widest);
+        return scans.Get(key, () => new PageScan(request with { RollWidthMm = widest, Effort = 1, Rules = request.Rules with { Rows = RowRule.Same } }));
+    }
+
+    /// <summary>Runs work on one of the cores.</summary>
+    /// <exception cref="OperationCanceledException">The client is gone.</exception>
+    public async Task<T> OnACore<T>(Func<T> work, CancellationToken gone)
+    {
+        await cores.WaitAsync(gone);
+        try
+        {
+            T done = await Task.Run(work, gone);
+            gone.ThrowIfCancellationRequested();
+            return done;
+        }
+        finally
+        {
+            cores.Release();
+        }
+    }
+}

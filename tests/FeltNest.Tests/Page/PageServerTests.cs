@@ -1,0 +1,187 @@
+using System.Diagnostics;
+using System.Net;
+using System.Text;
+using System.Text.Json;
+using FeltNest.Files.Layouts;
+using FeltNest.Layout;
+using FeltNest.Layout.Check;
+using FeltNest.Page;
+using FeltNest.Tests.Files;
+using Xunit;
+
+namespace FeltNest.Tests.Page;
+
+/// <summary>The page's server as a client that is not its page would meet it.</summary>
+public sealed class PageServerTests : IAsyncLifetime
+{
+    private readonly TempFolder folder = new();
+    private readonly HttpClient client = new();
+    private PageServer server = null!;
+
+    public async ValueTask InitializeAsync()
+    {
+        server = await PageServer.Start(0, [], TestContext.Current.CancellationToken);
+        client.BaseAddress = new Uri(server.Address);
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        client.Dispose();
+        await server.DisposeAsync();
+        folder.Dispose();
+    }
+
+    [Fact]
+    public async Task Health_answers_200_on_127_0_0_1_alone()
+    {
+        Assert.Equal(HttpStatusCode.OK, (await Get("health")).StatusCode);
+        Assert.StartsWith("http://127.0.0.1:", server.Address, StringComparison.Ordinal);
+        await Assert.ThrowsAnyAsync<HttpRequestException>(() => client.GetAsync(new Uri($"http://[::1]:{server.Port}/health"), TestContext.Current.CancellationToken));
+    }
+
+    [Theory]
+    [InlineData("Origin", "http://evil.example")]
+    [InlineData("Origin", "null")]
+    [InlineData("Host", "evil.example")]
+    [InlineData("Host", "127.0.0.1:1")]
+    [InlineData("Sec-Fetch-Site", "cross-site")]
+    public async Task Another_site_cannot_drive_the_server(string header, string value)
+    {
+        using HttpRequestMessage request = new(HttpMethod.Get, "lay?width=500");
+        request.Headers.TryAddWithoutValidation(header, value);
+        using HttpResponseMessage answer = await client.SendAsync(request, TestContext.Current.CancellationToken);
+
+        Assert.Equal(HttpStatusCode.Forbidden, answer.StatusCode);
+        Assert.DoesNotContain("panelsPerMetre", await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Every_answer_forbids_what_is_not_the_pages_own()
+    {
+        using HttpResponseMessage answer = await Get(string.Empty);
+        string policy = Assert.Single(answer.Headers.GetValues("Content-Security-Policy"));
+
+        Assert.Contains("default-src 'none'", policy, StringComparison.Ordinal);
+        Assert.Contains("frame-ancestors 'none'", policy, StringComparison.Ordinal);
+        Assert.Equal("nosniff", Assert.Single(answer.Headers.GetValues("X-Content-Type-Options")));
+        string page = await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
+        Assert.DoesNotContain("http://", page.Replace("http://www.w3.org", string.Empty, StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.DoesNotContain("https://", page, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("files/..%2f..%2fetc%2fpasswd")]
+    [InlineData("files/../layout.json/x")]
+    [InlineData("assets/page.js")]
+    [InlineData("balls/type-2.json")]
+    public async Task There_is_no_way_to_a_file_of_the_machine(string path) => Assert.Equal(HttpStatusCode.NotFound, (await Get(path)).StatusCode);
+
+    [Theory]
+    [InlineData("lay?width=9", "width", "9 is outside 10 to 10000 mm")]
+    [InlineData("lay?width=1e999", "width", "is not a number")]
+    [InlineData("lay?gap=", "gap", "is empty")]
+    [InlineData("lay?ball=../../secret", "ball", "is not on the shelf")]
+    [InlineData("lay?rows=sideways", "rows", "'sideways' is not allowed: same, alternate, any")]
+    [InlineData("lay?effort=2.5", "effort", "is a whole number")]
+    [InlineData("lay?width=20", "width", "is used up by the two edge trims")]
+    [InlineData("lay?waist=199", "waist", "")]
+    [InlineData("lay?width=45&effort=1", "page", "")]
+    public async Task A_bad_field_is_refused_with_its_reason(string path, string field, string problem)
+    {
+        using HttpResponseMessage answer = await Get(path);
+        string text = await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
+
+        Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
+        JsonElement fault = JsonDocument.Parse(text).RootElement.GetProperty("faults")[0];
+        Assert.Equal(field, fault.GetProperty("field").GetString());
+        Assert.Contains(problem, fault.GetProperty("problem").GetString(), StringComparison.Ordinal);
+        Assert.DoesNotContain("   at ", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Answers_come_as_they_are_found_and_never_get_worse()
+    {
+        string[] lines = (await Text("lay?width=520&effort=2")).Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        JsonElement[] answers = [.. lines.Select(l => JsonDocument.Parse(l).RootElement)];
+
+        Assert.Equal(["first", "better", "done"], answers.Select(a => a.GetProperty("stage").GetString()));
+        double[] panels = [.. answers.Select(a => a.GetProperty("panelsPerMetre").GetDouble())];
+        Assert.Equal(panels.Order(), panels);
+        Assert.All(answers, a => Assert.Equal(100, a.GetProperty("account").EnumerateArray().Sum(s => s.GetProperty("percent").GetDouble()), 1e-9));
+    }
+
+    [Fact]
+    public async Task A_saved_lay_passes_the_check_and_is_what_was_shown()
+    {
+        JsonElement shown = JsonDocument.Parse((await Text("lay?width=520&effort=1")).Split('\n', StringSplitOptions.RemoveEmptyEntries)[^1]).RootElement;
+        string path = folder.Write("layout.json", await Text("files/layout.json?width=520&effort=1"));
+        RollLayout layout = LayoutReader.Read(path).Layout;
+
+        Assert.True(LayoutCheck.Verify(layout).Passed);
+        Assert.Equal(shown.GetProperty("panelsPerMetre").GetDouble(), layout.PanelsPerMetre, 1e-9);
+    }
+
+    [Fact]
+    public async Task The_chart_is_of_whole_widths_around_the_one_asked()
+    {
+        JsonElement[] points = [.. (await Text("widths?width=300")).Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(l => JsonDocument.Parse(l).RootElement)];
+
+        Assert.Equal(300, points[0].GetProperty("widthMm").GetDouble());
+        Assert.Equal((258, 342), (points.Min(p => p.GetProperty("widthMm").GetDouble()), points.Max(p => p.GetProperty("widthMm").GetDouble())));
+        Assert.All(points, p => Assert.InRange(p.GetProperty("wastePercent").GetDouble(), 5, 60));
+    }
+
+    [Fact]
+    public async Task An_upload_too_large_is_refused()
+    {
+        using ByteArrayContent large = new(new byte[300 * 1024]);
+        using HttpResponseMessage answer = await client.PostAsync("offers?width=500", large, TestContext.Current.CancellationToken);
+        Assert.Equal(HttpStatusCode.RequestEntityTooLarge, answer.StatusCode);
+    }
+
+    [Fact]
+    public async Task A_list_of_offers_is_refused_by_line_and_leaves_no_file_behind()
+    {
+        int before = Directory.GetDirectories(Path.GetTempPath(), "feltnest-upload-*").Length;
+        using StringContent list = new("name,felt,widthMm,lengthM,price,priceUnit,currency\nA,f,500,50,1,yd,EUR\n", Encoding.UTF8, "text/csv");
+        using HttpResponseMessage answer = await client.PostAsync("offers?width=500&effort=1", list, TestContext.Current.CancellationToken);
+        string text = await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
+
+        Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
+        Assert.Contains("line 2, priceUnit: \\u0027yd\\u0027 is not allowed: m, m2, kg", text, StringComparison.Ordinal);
+        Assert.DoesNotContain(Path.GetTempPath().TrimEnd('/') + "/", text, StringComparison.Ordinal);
+        Assert.Equal(before, Directory.GetDirectories(Path.GetTempPath(), "feltnest-upload-*").Length);
+    }
+
+    [Fact]
+    public async Task Work_ends_when_its_client_is_gone()
+    {
+        using CancellationTokenSource gone = new();
+        Task<string> long60 = client.GetStringAsync("lay?width=1500&effort=60", gone.Token);
+        await Task.Delay(1500, TestContext.Current.CancellationToken);
+        await gone.CancelAsync();
+        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => long60);
+
+        // The cores are free again: a small question is answered long before the great one could have ended.
+        Stopwatch watch = Stopwatch.StartNew();
+        await Text("lay?width=300&effort=1");
+        Assert.InRange(watch.Elapsed.TotalSeconds, 0, 30);
+    }
+
+    [Fact]
+    public async Task A_port_that_is_taken_is_said_in_one_line()
+    {
+        InputException error = await Assert.ThrowsAsync<InputException>(() => PageServer.Start(server.Port, [], TestContext.Current.CancellationToken));
+        Assert.Contains($"--port: {server.Port} cannot be listened on", error.Message, StringComparison.Ordinal);
+    }
+
+    private Task<HttpResponseMessage> Get(string path) => client.GetAsync(path, TestContext.Current.CancellationToken);
+
+    private async Task<string> Text(string path)
+    {
+        using HttpResponseMessage answer = await Get(path);
+        string text = await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
+        Assert.True(answer.IsSuccessStatusCode, text);
+        return text;
+    }
+}
