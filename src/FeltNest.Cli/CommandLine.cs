@@ -24,6 +24,7 @@ internal static class CommandLine
             CompareCommand.Create(terminal),
             UsageCommand.Create(terminal),
             RollCommand.Create(terminal),
+            OrdersCommand.Create(terminal),
             DieCommand.Create(terminal),
             CheckCommand.Create(terminal),
             PageCommand.Create(terminal),

@@ -59,6 +59,11 @@ internal static class DefaultFolder
     /// <summary>Folder of what is found of a file measured on a die or outline: its word is <c>measured</c> or <c>life</c>.</summary>
     public static string OfMeasured(string input, string word, string file) => Path.Combine(Root, $"{NameOf(input)}-{word}-{NameOf(file)}");
 
+    /// <summary>Folder of orders planned against stock.</summary>
+    public static string OfOrders(string orders, string stock, DateOnly start, string? offers, string? costs) => Path.Combine(
+        Root,
+        $"{NameOf(orders)}-{NameOf(stock)}{(offers is null ? string.Empty : $"-{NameOf(offers)}")}{(costs is null ? string.Empty : $"-{NameOf(costs)}")}-{start.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)}");
+
     private static string OfRoll(string name, LayoutRequest request, LayoutRequest usual, double? seconds)
     {
         List<string> words = request.RollWidthMm > 0 ? [name, Word("w", request.RollWidthMm)] : [name];

@@ -32,6 +32,7 @@ internal sealed class HelpWithExamples(HelpAction inner) : SynchronousCommandLin
         ],
         ["page"] = ["feltnest page", "feltnest page shapes/balls/type-2-woven.json --port 8123"],
         ["completion"] = ["source <(feltnest completion bash)"],
+        ["orders"] = ["feltnest orders shapes/demo/orders.csv --stock shapes/demo/stock.csv --dies shapes/demo/dies.csv --press shapes/demo/presses/beam-press.json --start 2026-03-02"],
         ["check"] = ["feltnest check output/type-2-w1500-g4/layout.json"],
     };
 

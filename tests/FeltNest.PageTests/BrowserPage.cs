@@ -9,6 +9,9 @@ public sealed class BrowserPage : IAsyncLifetime
 {
     private const string Chromium = "/usr/bin/chromium";
 
+    // How long a step may take before it has failed, ms: other tests may hold the cores.
+    private const float Patience = 150_000;
+
     private IPlaywright? driver;
     private IBrowser? browser;
 
@@ -48,6 +51,7 @@ public sealed class BrowserPage : IAsyncLifetime
     {
         Assert.SkipWhen(browser is null, "chromium is not installed");
         IBrowserContext context = await browser!.NewContextAsync(new BrowserNewContextOptions { ViewportSize = new ViewportSize { Width = width, Height = height }, AcceptDownloads = true });
+        context.SetDefaultTimeout(Patience);
         IPage tab = await context.NewPageAsync();
         List<string> errors = [];
         tab.Console += (_, message) =>

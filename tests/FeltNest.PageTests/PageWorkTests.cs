@@ -43,7 +43,7 @@ public sealed class PageWorkTests(BrowserPage page) : IClassFixture<BrowserPage>
     {
         await using OpenTab open = await page.Open();
         await open.Tab.Locator("#widths").ScrollIntoViewIfNeededAsync();
-        await open.Tab.WaitForFunctionAsync("() => document.querySelector('#widths .curve')?.getAttribute('d').split('L').length > 20", null, new PageWaitForFunctionOptions { Timeout = 60_000 });
+        await open.Tab.WaitForFunctionAsync("() => document.querySelector('#widths .curve')?.getAttribute('d').split('L').length > 20");
 
         // The chart is drawn anew as points come in: the handle's place is read from the chart's frame.
         LocatorBoundingBoxResult box = (await open.Tab.Locator("#widths").BoundingBoxAsync())!;
@@ -55,7 +55,7 @@ public sealed class PageWorkTests(BrowserPage page) : IClassFixture<BrowserPage>
 
         double width = double.Parse(await open.Tab.Locator("#width").InputValueAsync(), CultureInfo.InvariantCulture);
         Assert.InRange(width, 1510, 1700);
-        await open.Tab.WaitForFunctionAsync($"() => document.getElementById('roll').getAttribute('aria-label').includes('{width:0.00} mm wide')", null, new PageWaitForFunctionOptions { Timeout = 30_000 });
+        await open.Tab.WaitForFunctionAsync($"() => document.getElementById('roll').getAttribute('aria-label').includes('{width:0.00} mm wide')");
     }
 
     [Fact]
@@ -185,7 +185,7 @@ public sealed class PageWorkTests(BrowserPage page) : IClassFixture<BrowserPage>
     {
         await using OpenTab open = await page.Open("?effort=1&width=520");
         await open.Tab.Locator("#offers").SetInputFilesAsync(Csv("name,felt,widthMm,lengthM,price,priceUnit,currency\nA,f,520,50,10,m2,EUR\nB,f,640,50,9,m2,EUR\n"));
-        await open.Tab.Locator("#offer-rows tbody tr").Nth(1).WaitForAsync(new LocatorWaitForOptions { Timeout = 60_000 });
+        await open.Tab.Locator("#offer-rows tbody tr").Nth(1).WaitForAsync();
         Assert.StartsWith("1. B", await open.Tab.Locator("#offer-rows tbody tr").First.InnerTextAsync(), StringComparison.Ordinal);
 
         await open.Tab.Locator("#offers").SetInputFilesAsync(Csv("name,felt,widthMm,lengthM,price,priceUnit,currency\nA,f,520,50,ten,m2,EUR\n"));
@@ -204,7 +204,7 @@ public sealed class PageWorkTests(BrowserPage page) : IClassFixture<BrowserPage>
         {
             await open.Tab.Locator("#stage").EvaluateAsync("stage => { stage.textContent = 'Asked.'; delete stage.dataset.stage; }");
             await open.Tab.Locator("#width").FillAsync(string.Create(CultureInfo.InvariantCulture, $"{500 + (i % 20)}"));
-            await open.Tab.WaitForFunctionAsync("() => document.getElementById('stage').dataset.stage", null, new PageWaitForFunctionOptions { Timeout = 30_000 });
+            await open.Tab.WaitForFunctionAsync("() => document.getElementById('stage').dataset.stage");
             before = i == 20 ? await Heap(open) : before;
         }
 

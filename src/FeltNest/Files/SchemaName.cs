@@ -51,6 +51,9 @@ public static class SchemaName
     /// <summary>Life of a die.</summary>
     public const string DieLife = "feltnest/die-life/1";
 
+    /// <summary>Orders planned against stock.</summary>
+    public const string OrderPlan = "feltnest/order-plan/1";
+
     /// <summary>Verdict of a check.</summary>
     public const string Check = "feltnest/check/1";
 

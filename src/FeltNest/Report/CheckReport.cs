@@ -1,4 +1,3 @@
-using FeltNest.Layout;
 using FeltNest.Layout.Check;
 
 namespace FeltNest.Report;
@@ -7,13 +6,18 @@ namespace FeltNest.Report;
 public static class CheckReport
 {
     /// <summary>The text, lines ending in a line feed.</summary>
-    public static string Text(string path, RollLayout layout, LayoutVerdict verdict)
+    /// <param name="path">The file.</param>
+    /// <param name="gapMm">Gap the layout promises, mm; null where the file holds no layout.</param>
+    /// <param name="verdict">What was found.</param>
+    public static string Text(string path, double? gapMm, LayoutVerdict verdict)
     {
         TextTable table = new();
-        table.Heading($"Check of {path}")
-            .Line("verdict", verdict.Passed ? "passed" : "violated")
-            .Line("gap promised", layout.GapMm, "0.####", "mm")
-            .Line("least gap found", verdict.LeastGapMm, "0.0000", "mm");
+        table.Heading($"Check of {path}").Line("verdict", verdict.Passed ? "passed" : "violated");
+        if (gapMm is { } gap)
+        {
+            table.Line("gap promised", gap, "0.####", "mm").Line("least gap found", verdict.LeastGapMm, "0.0000", "mm");
+        }
+
         foreach (string violation in verdict.Violations)
         {
             table.Note($"- {violation}");

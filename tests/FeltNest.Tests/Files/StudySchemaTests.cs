@@ -13,6 +13,7 @@ using FeltNest.Files.Compare;
 using FeltNest.Files.Costs;
 using FeltNest.Files.Dies;
 using FeltNest.Files.Offers;
+using FeltNest.Files.Orders;
 using FeltNest.Files.Panels;
 using FeltNest.Files.Rolls;
 using FeltNest.Files.Studies;
@@ -23,9 +24,11 @@ using FeltNest.Panel;
 using FeltNest.Panel.Proven;
 using FeltNest.Panel.Wrap;
 using FeltNest.Rolls;
+using FeltNest.Rolls.Orders;
 using FeltNest.Rolls.Plan;
 using FeltNest.Tests.Die;
 using FeltNest.Tests.Rolls;
+using FeltNest.Tests.Rolls.Orders;
 using Xunit;
 
 namespace FeltNest.Tests.Files;
@@ -94,6 +97,9 @@ public sealed class StudySchemaTests
             Fits("die-life", MeasuredWriter.Life(life, DieReader.Read(folder.Path("die.json"))));
         }
     }
+
+    [Fact]
+    public void A_plan_of_orders_fits_its_schema() => Fits("order-plan", OrderPlanWriter.Json(OrderPlanner.Run(OrderCases.Workshop(3, 6, 12), 1, stop: TestContext.Current.CancellationToken)));
 
     [Fact]
     public void A_panel_with_its_fit_fits_its_schema() => Fits("panel", PanelWriter.Write(Ball, PanelFit.Felt(Ball, PanelFlattener.Flatten(Ball))));

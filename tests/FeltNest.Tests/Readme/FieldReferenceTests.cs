@@ -26,6 +26,7 @@ public sealed class FieldReferenceTests
     [InlineData("die")]
     [InlineData("first-article")]
     [InlineData("die-life")]
+    [InlineData("order-plan")]
     public void Every_field_of_a_schema_is_in_the_reference(string name)
     {
         string page = File.ReadAllText(RepositoryFile.PathOf("shapes", "schema", "README.md"));

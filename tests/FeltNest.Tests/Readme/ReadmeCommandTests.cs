@@ -16,13 +16,12 @@ public sealed class ReadmeCommandTests : IDisposable
     [Fact]
     public async Task Every_command_of_the_readme_runs()
     {
-        foreach (string kind in new[] { "balls", "outlines", "demo", "demo/rolls", "demo/presses", "demo/dies" })
+        string shapes = RepositoryFile.PathOf("shapes");
+        foreach (string file in Directory.GetFiles(shapes, "*", SearchOption.AllDirectories))
         {
-            Directory.CreateDirectory(folder.Path($"shapes/{kind}"));
-            foreach (string file in Directory.GetFiles(RepositoryFile.PathOf("shapes", kind)))
-            {
-                File.Copy(file, folder.Path($"shapes/{kind}/{Path.GetFileName(file)}"));
-            }
+            string copy = folder.Path(Path.Combine("shapes", Path.GetRelativePath(shapes, file)));
+            Directory.CreateDirectory(Path.GetDirectoryName(copy)!);
+            File.Copy(file, copy);
         }
 
         string[] commands = [.. Commands()];
@@ -66,10 +65,25 @@ public sealed class ReadmeCommandTests : IDisposable
             RedirectStandardError = true,
         };
         using Process process = Process.Start(start)!;
+        if (command == "page")
+        {
+            await Ended(process);
+        }
+
         Task<string> results = process.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken);
         string messages = await process.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken);
         await results;
         await process.WaitForExitAsync(TestContext.Current.CancellationToken);
         return (process.ExitCode, messages);
+    }
+
+    // A page runs until it is interrupted: it is asked once, then ended as by Ctrl-C.
+    private static async Task Ended(Process process)
+    {
+        string address = (await process.StandardOutput.ReadLineAsync(TestContext.Current.CancellationToken))!;
+        using HttpClient client = new();
+        Assert.Equal("ready\n", await client.GetStringAsync(new Uri(address + "health"), TestContext.Current.CancellationToken));
+        using Process interrupt = Process.Start("kill", ["-INT", process.Id.ToString(System.Globalization.CultureInfo.InvariantCulture)]);
+        await interrupt.WaitForExitAsync(TestContext.Current.CancellationToken);
     }
 }

@@ -5,6 +5,7 @@ using FeltNest.Drawing.Parts;
 using FeltNest.Geometry;
 using FeltNest.Layout;
 using FeltNest.Rolls;
+using FeltNest.Rolls.Orders.Planned;
 using FeltNest.Rolls.Plan;
 
 namespace FeltNest.Drawing.Sheets.Rolls;
@@ -19,13 +20,15 @@ public static class TicketSheet
     private const int MostRuns = 14;
 
     /// <summary>Draws the sheet.</summary>
-    public static Sheet Draw(RollPlan plan)
+    /// <param name="plan">The strikes.</param>
+    /// <param name="cut">The piece of work they are of, where they belong to a plan of orders.</param>
+    public static Sheet Draw(RollPlan plan, OrderCut? cut = null)
     {
         List<Mark> marks = [.. Head(plan)];
         double y = Top - 26;
-        (y, IEnumerable<Mark> facts) = Facts(plan, y);
+        (y, IEnumerable<Mark> facts) = Facts(plan, cut, y);
         marks.AddRange(facts);
-        (y, IEnumerable<Mark> runs) = Runs(plan, y - 7);
+        (y, IEnumerable<Mark> runs) = Runs(plan, cut is null ? MostRuns : MostRuns - 3, y - 7);
         marks.AddRange(runs);
         marks.AddRange(Blanks(y - 9));
         marks.AddRange(Safety());
@@ -44,13 +47,18 @@ public static class TicketSheet
         yield return Rule(Top - 21, Ink.Wide);
     }
 
-    private static (double Y, IEnumerable<Mark> Marks) Facts(RollPlan plan, double y)
+    private static (double Y, IEnumerable<Mark> Marks) Facts(RollPlan plan, OrderCut? cut, double y)
     {
         FeltRoll roll = plan.Request.Roll;
         RollLayout layout = plan.Request.Layout;
         string nap = roll.Nap switch { NapDirection.Forward => "with the feed", NapDirection.Backward => "against the feed", _ => "not stated" };
         (string Name, string Value)[] lines =
         [
+            .. cut is null ? [] : new[]
+            {
+                ("order", F($"{cut.Order.Name}: {cut.GoodBalls} good balls to expect after faults, rejects and unpaired; no {cut.Number} of the work list")),
+                ("press, die", F($"{cut.Press.Name}, die {cut.Die.Name}, {cut.Strikes} strikes planned, {cut.Metres:0.00} m to {cut.ToM:0.00} m")),
+            },
             ("ball", layout.Parts[0].Ball ?? layout.Parts[0].Name),
             ("felt", roll.Felt ?? "not stated"),
             ("lot", roll.Lot ?? "not stated"),
@@ -85,22 +93,22 @@ public static class TicketSheet
         return (y - 11, marks);
     }
 
-    private static (double Y, IEnumerable<Mark> Marks) Runs(RollPlan plan, double y)
+    private static (double Y, IEnumerable<Mark> Marks) Runs(RollPlan plan, int most, double y)
     {
         double[] columns = [Left + 24, Left + 62, Left + 96, Left + 130, Left + 154, Right];
         IReadOnlyList<StrikeRun> runs = StrikeRun.Of(plan);
         List<Mark> marks = [.. Row(y, Ink.Note, Ink.Soft, "strikes", "first begins at mm", "advance to it mm", "across mm", "good", "lost"), Rule(y - 1.6, Ink.Narrow)];
-        foreach (StrikeRun run in runs.Take(MostRuns))
+        foreach (StrikeRun run in runs.Take(most))
         {
             y -= 5;
             string numbers = run.Count == 1 ? F($"{run.First}") : F($"{run.First} - {run.First + run.Count - 1}");
             marks.AddRange(Row(y, Ink.Note, Ink.Dark, numbers, F($"{run.XMm:0.00}"), F($"{run.AdvanceMm:0.00}"), F($"{run.ShiftYMm:+0.##;-0.##;0}"), F($"{run.GoodPanels}"), F($"{run.LostPanels}")));
         }
 
-        if (runs.Count > MostRuns)
+        if (runs.Count > most)
         {
             y -= 5;
-            marks.Add(new TextMark(F($"and {runs.Count - MostRuns} more runs: this ticket goes with the strike list roll.csv"), new Point2(Left, y), Ink.Note, Ink.Dark));
+            marks.Add(new TextMark(F($"and {runs.Count - most} more runs: this ticket goes with the strike list roll.csv"), new Point2(Left, y), Ink.Note, Ink.Dark));
         }
 
         return (y, marks);

@@ -1,0 +1,8 @@
+namespace FeltNest.Cli;
+
+/// <summary>Tells on the message stream each aim of a plan as it is reached.</summary>
+internal sealed class PlanLine(Terminal terminal) : IProgress<string>
+{
+    /// <inheritdoc/>
+    public void Report(string value) => terminal.Say(value);
+}

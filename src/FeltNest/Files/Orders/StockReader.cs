@@ -1,0 +1,100 @@
+using FeltNest.Cost.Offers;
+using FeltNest.Cost.Sheet;
+using FeltNest.Files.Csv;
+using FeltNest.Files.Rolls;
+using FeltNest.Rolls;
+using FeltNest.Rolls.Orders;
+
+namespace FeltNest.Files.Orders;
+
+/// <summary>Reads the rolls in stock (CSV), and those of them that were measured.</summary>
+public sealed class StockReader
+{
+    /// <summary>Most rolls of one list.</summary>
+    public const int MostRolls = 1000;
+
+    private static readonly string[] Required = ["roll", "felt", "lot", "widthMm", "lengthM", "price", "priceUnit", "currency", "available"];
+    private static readonly string[] Optional = ["massPerAreaGsm", "faultPercent", "received", "measured"];
+    private static readonly string[] Available = ["yes", "no"];
+
+    private readonly CostInputs costs;
+
+    /// <summary>A reader that prices felt by what the shop knows of its costs.</summary>
+    /// <param name="costs">Currency and rates, usual faults, usual mass.</param>
+    public StockReader(CostInputs costs) => this.costs = costs;
+
+    /// <summary>The rolls of a file that are available, in its order.</summary>
+    /// <exception cref="InputException">Names the file, the line, the column, the value found and what is allowed.</exception>
+    public IReadOnlyList<StockRoll> Read(string path)
+    {
+        List<StockRoll> rolls = [];
+        HashSet<string> names = [];
+        foreach (CsvRow row in CsvTable.Read(path, Required, Optional).Rows)
+        {
+            StockRoll roll = Roll(row, path);
+            if (!names.Add(roll.Name))
+            {
+                throw row.Fault("roll", $"'{roll.Name}' stands in the list twice: every roll needs a name of its own");
+            }
+
+            if (row.Word("available", Available) == "yes")
+            {
+                rolls.Add(rolls.Count < MostRolls ? roll : throw row.Fault("roll", $"is one too many: at most {MostRolls} rolls are planned at once"));
+            }
+        }
+
+        return rolls.Count > 0 ? rolls : throw new InputException(path, "available", "is no for every roll: nothing can be cut");
+    }
+
+    /// <summary>The currency of a list of rolls, for a plan without costs: that of its first line.</summary>
+    /// <exception cref="InputException">Names the file, the line, the column, the value found and what is allowed.</exception>
+    public static string CurrencyOf(string path) => Currency(CsvTable.Read(path, Required, Optional).Rows[0]);
+
+    /// <summary>Felt on offer, priced the same way.</summary>
+    /// <exception cref="InputException">A currency without a rate, or a price by the kilogram while the mass is not known.</exception>
+    public FeltPurchase Offered(FeltOffer offer)
+    {
+        decimal price = PerMetre(offer.Price, offer.WidthMm, offer.MassPerAreaGsm);
+        return new FeltPurchase(
+            new StockRoll(offer.Name, offer.Felt, offer.Lot ?? offer.Name, offer.PlannedWidthMm, offer.LengthM, price, offer.FaultPercent ?? costs.Losses.FaultPercent, null, offer.Name), offer.MinimumM ?? 0);
+    }
+
+    private static string Currency(CsvRow row) => CurrencyWord.IsSound(row.Text("currency")) ? row.Text("currency") : throw row.Fault("currency", $"'{row.Text("currency")}' is not allowed: {CurrencyWord.Allowed}");
+
+    private StockRoll Roll(CsvRow row, string path)
+    {
+        FeltPrice price = new(row.Money("price", 0m, 1_000_000_000m, "in its currency"), PriceUnits.Find(row.Word("priceUnit", PriceUnits.Words))!.Value, Currency(row));
+        double width = row.Number("widthMm", 10, 10_000, "mm"), length = row.Number("lengthM", 0.1, 100_000, "m");
+        double? mass = row.OptionalNumber("massPerAreaGsm", 50, 3000, "g/m2");
+        decimal perMetre;
+        try
+        {
+            perMetre = PerMetre(price, width, mass);
+        }
+        catch (InputException error)
+        {
+            throw row.Fault(error.Field ?? "price", error.Problem);
+        }
+
+        double faults = row.OptionalNumber("faultPercent", 0, 90, "%") ?? costs.Losses.FaultPercent;
+        StockRoll roll = new(row.Text("roll"), row.Text("felt"), row.Text("lot"), width, length, perMetre, faults, row.Has("received") ? OrdersReader.Day(row, "received") : null, null);
+        return row.OptionalText("measured") is { } file ? Measured(row, roll, Path.Combine(Path.GetDirectoryName(path) ?? string.Empty, file)) : roll;
+    }
+
+    private static StockRoll Measured(CsvRow row, StockRoll roll, string file)
+    {
+        FeltRoll measured = RollReader.Read(file);
+        return measured.Name != roll.Name
+            ? throw row.Fault("measured", $"'{file}' is of roll {measured.Name}, not of {roll.Name}")
+            : (measured.Felt ?? roll.Felt) != roll.Felt || (measured.Lot ?? roll.Lot) != roll.Lot
+            ? throw row.Fault("measured", $"'{file}' is of felt {measured.Felt}, lot {measured.Lot}; the stock says {roll.Felt}, {roll.Lot}")
+            : roll with { Measured = measured, LengthM = measured.LengthMm / 1000 };
+    }
+
+    private decimal PerMetre(FeltPrice price, double widthMm, double? massPerAreaGsm)
+    {
+        double squareMetres = widthMm / 1000;
+        double? mass = massPerAreaGsm ?? costs.MassPerAreaGsm;
+        return (decimal)FeltPrice.QuantityOf(price.Unit, new Yield.FeltUsage(1, squareMetres, squareMetres * mass / 1000)) * price.Amount * costs.RateOf(price.Currency);
+    }
+}

@@ -1,0 +1,122 @@
+using FeltNest.Rolls.Orders;
+using FeltNest.Rolls.Orders.Planned;
+using System.Globalization;
+using System.Net;
+using System.Text;
+
+namespace FeltNest.Report.Orders;
+
+/// <summary>A plan of orders with its cutting tickets as one page that needs no other file and prints: the plan, then one ticket a sheet.</summary>
+public static class OrderPage
+{
+    private const string Style =
+        "body{font:15px/1.4 sans-serif;color:#25303b;max-width:72em;margin:2em auto;padding:0 1em}table{border-collapse:collapse;margin:1em 0;width:100%}"
+        + "th,td{padding:.2em .6em;text-align:right;border-bottom:1px solid #d9dcdd}th.t,td.t{text-align:left}tr.bad td{font-weight:bold;background:#fbeeea}"
+        + "p.big{font-size:1.5em;margin:.3em 0}p.note{color:#66727e}img.ticket{display:block;width:210mm;height:297mm;border:1px solid #d9dcdd;margin:1em auto}"
+        + "@page{size:A4;margin:12mm}@page ticket{margin:0}@media print{body{margin:0;max-width:none;font-size:11px}tr{break-inside:avoid}img.ticket{page:ticket;break-before:page;border:0;margin:0;width:100%;height:auto}}";
+
+    /// <summary>The page's bytes.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="tickets">Its tickets as SVG, in the order of the work.</param>
+    public static byte[] Html(OrderPlan plan, IReadOnlyList<byte[]> tickets)
+    {
+        OrderRules rules = plan.Question.Rules;
+        StringBuilder page = new();
+        string title = F($"Orders from {rules.Start:yyyy-MM-dd}: what to cut from which roll");
+        page.Append(CultureInfo.InvariantCulture, $"<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"><title>{Safe(title)}</title><style>{Style}</style></head><body>\n<h1>{Safe(title)}</h1>\n");
+        page.Append(CultureInfo.InvariantCulture, $"<p class=\"big\"><b>{plan.Cost.Total:0.00} {Safe(rules.Currency)}</b></p>\n<p class=\"note\">Least cost within {Math.Max(0, plan.GapPercent):0.###} %, among plans with as few balls short and orders late.{(plan.Proof.CutShort ? " The search was cut short." : string.Empty)}</p>\n");
+        Orders(page, plan);
+        Work(page, plan);
+        Felt(page, plan);
+        page.Append("<h2>All of it in words</h2>\n<pre>").Append(Safe(OrderReport.Text(plan))).Append("</pre>\n");
+        foreach (byte[] ticket in tickets)
+        {
+            page.Append("<img class=\"ticket\" alt=\"Cutting ticket\" src=\"data:image/svg+xml;base64,").Append(Convert.ToBase64String(ticket)).Append("\">\n");
+        }
+
+        page.Append("</body></html>\n");
+        return Encoding.UTF8.GetBytes(page.ToString());
+    }
+
+    private static void Orders(StringBuilder page, OrderPlan plan)
+    {
+        Head(page, "Orders", 3, "order", "ball", "lots", "balls wanted", "good balls", "short", "due", "done", "days late", "reserve");
+        foreach (OrderResult r in plan.Results)
+        {
+            string lots = string.Join(", ", plan.Cuts.Where(c => c.Order == r.Order).Select(c => c.Roll.Lot).Distinct());
+            Line(
+                page, r.ShortBalls > 0 || r.DaysLate > 0 || r.ReserveShortBalls > 0, 3, r.Order.Name, r.Order.Ball, lots, F($"{r.Order.Balls}"), F($"{r.GoodBalls}"), F($"{r.ShortBalls}"), F($"{r.Order.Due:yyyy-MM-dd}"),
+                F($"{r.Done:yyyy-MM-dd}"), F($"{r.DaysLate}"), r.Order.ReserveBalls == 0 ? string.Empty : F($"{Math.Min(r.ReservedBalls, r.Order.ReserveBalls)} of {r.Order.ReserveBalls}"));
+        }
+
+        page.Append("</table>\n");
+        foreach (string warning in OrderReport.Warnings(plan))
+        {
+            page.Append(CultureInfo.InvariantCulture, $"<p><b>{Safe(warning)}</b></p>\n");
+        }
+    }
+
+    private static void Work(StringBuilder page, OrderPlan plan)
+    {
+        Head(page, "Work, press by press in the order of cutting", 6, "no", "press", "die", "order", "roll", "lot", "strikes", "from, m", "metres", "good balls", "hour", "day");
+        foreach (OrderCut cut in plan.Cuts)
+        {
+            Line(
+                page, false, 6, F($"{cut.Number}"), cut.Press.Name, cut.Die.Name, cut.Order.Name, cut.Roll.Name, cut.Roll.Lot, F($"{cut.Strikes}"), F($"{cut.FromM:0.00}"), F($"{cut.Metres:0.00}"), F($"{cut.GoodBalls}"),
+                F($"{cut.StartHour:0.0}"), F($"{plan.Question.Rules.DayOf(cut.EndHour):yyyy-MM-dd}"));
+        }
+
+        page.Append("</table>\n");
+    }
+
+    private static void Felt(StringBuilder page, OrderPlan plan)
+    {
+        if (plan.Purchases.Count > 0)
+        {
+            Head(page, "To buy", 1, "offer", "rolls", "metres", plan.Question.Rules.Currency);
+            foreach (RollPurchase bought in plan.Purchases)
+            {
+                Line(page, false, 1, bought.Offer.Roll.Name, F($"{bought.Rolls}"), F($"{bought.Metres:0.##}"), F($"{bought.Price:0.00}"));
+            }
+
+            page.Append("</table>\n");
+        }
+
+        Head(page, "Back to stock", 3, "roll", "felt", "lot", "width, mm", "length, m", "age, days", "kept back");
+        foreach (KeptRemnant kept in plan.Remnants)
+        {
+            string age = kept.Roll.Received is { } day ? F($"{plan.Question.Rules.Start.DayNumber - day.DayNumber}") : string.Empty;
+            Line(
+                page, false, 3, kept.Roll.Name, kept.Roll.Felt, kept.Roll.Lot, F($"{kept.Roll.WidthMm:0.#}"), F($"{kept.LengthM:0.00}"), age,
+                string.Join(", ", kept.Reserved.Select(r => F($"{r.Metres:0.00} m for {r.Order.Name}"))));
+        }
+
+        page.Append("</table>\n");
+    }
+
+    private static void Head(StringBuilder page, string title, int texts, params string[] names)
+    {
+        page.Append(CultureInfo.InvariantCulture, $"<h2>{Safe(title)}</h2>\n<table><tr>");
+        for (int i = 0; i < names.Length; i++)
+        {
+            page.Append(CultureInfo.InvariantCulture, $"<th{(i < texts ? " class=\"t\"" : string.Empty)}>{Safe(names[i])}</th>");
+        }
+
+        page.Append("</tr>\n");
+    }
+
+    private static void Line(StringBuilder page, bool bad, int texts, params string[] cells)
+    {
+        page.Append(bad ? "<tr class=\"bad\">" : "<tr>");
+        for (int i = 0; i < cells.Length; i++)
+        {
+            page.Append(CultureInfo.InvariantCulture, $"<td{(i < texts ? " class=\"t\"" : string.Empty)}>{Safe(cells[i])}</td>");
+        }
+
+        page.Append("</tr>\n");
+    }
+
+    private static string F(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+
+    private static string Safe(string text) => WebUtility.HtmlEncode(text);
+}

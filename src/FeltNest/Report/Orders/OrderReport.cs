@@ -1,0 +1,116 @@
+using FeltNest.Rolls.Orders;
+using FeltNest.Rolls.Orders.Planned;
+using System.Globalization;
+
+namespace FeltNest.Report.Orders;
+
+/// <summary>What a plan of orders prints.</summary>
+public static class OrderReport
+{
+    // Longest list printed; all is in the files.
+    private const int MostLines = 24;
+
+    /// <summary>The text, lines ending in a line feed.</summary>
+    public static string Text(OrderPlan plan)
+    {
+        OrderRules rules = plan.Question.Rules;
+        PlanCost cost = plan.Cost;
+        int wanted = plan.Question.Orders.Sum(o => o.Balls), begun = plan.Begun.Count;
+        TextTable table = new();
+        table.Heading($"{plan.Question.Orders.Count} orders against {plan.Question.Rolls.Count} rolls in stock")
+            .Line("cost of the plan", F($"{cost.Total:0.00} {rules.Currency}"), F($"{begun} rolls begun, {plan.Purchases.Sum(p => p.Rolls)} of all to be bought, {plan.Cuts.Sum(c => c.Metres):0.0} m cut"))
+            .Line("no plan costs less than", F($"{plan.Bound:0.00} {rules.Currency}"), F($"gap {plan.GapPercent:0.###} %, among plans with no more balls short and no more orders late{(plan.Proof.CutShort ? "; cut short" : string.Empty)}"))
+            .Line("good balls", F($"{plan.BallsServed}"), F($"of {wanted} wanted; {wanted - plan.BallsServed} short (at least {Math.Max(0, Math.Ceiling(plan.Proof.LeastShort - 1e-3)) + 0.0:0} in any plan)"))
+            .Line("orders late", F($"{plan.Late}"), F($"at least {Math.Max(0, Math.Ceiling(plan.Proof.LeastLate - 1e-3)) + 0.0:0} in any plan as little short"));
+        table.Heading($"Where the cost is, {rules.Currency}")
+            .Line("rolls begun and bought", F($"{cost.Felt:0.00}"), "whole rolls at their price")
+            .Line("less felt kept", F($"{-cost.KeptValue:0.00}"), F($"remnants and spare rolls at {rules.RemnantValuePercent:0.##} % of their price"))
+            .Line("strikes", F($"{cost.Strikes:0.00}"), F($"{plan.Dies.Sum(d => d.Strikes)} strikes at {rules.PerStrike:0.####}"))
+            .Line("dies made or ruled again", F($"{cost.Dies:0.00}"))
+            .Line("changing dies", F($"{cost.ChangeOvers:0.00}"), F($"{plan.Dies.Count} change-overs at {rules.HourRate:0.##} an hour"));
+        Work(table, plan);
+        Rest(table, plan);
+        return table.ToString();
+    }
+
+    /// <summary>Warnings, one line each: orders short, orders late, reserves that cannot be kept.</summary>
+    public static IEnumerable<string> Warnings(OrderPlan plan)
+    {
+        foreach (OrderResult result in plan.Results)
+        {
+            if (result.ShortBalls > 0)
+            {
+                yield return $"order {result.Order.Name} is {result.ShortBalls} of {result.Order.Balls} balls short: {result.Reason}";
+            }
+
+            if (result.DaysLate > 0)
+            {
+                yield return F($"order {result.Order.Name} is {result.DaysLate} day{(result.DaysLate == 1 ? string.Empty : "s")} late: due {result.Order.Due:yyyy-MM-dd}, done {result.Done:yyyy-MM-dd}");
+            }
+
+            if (result.ReserveShortBalls > 0)
+            {
+                yield return $"order {result.Order.Name}: felt for {result.ReserveShortBalls} of its {result.Order.ReserveBalls} balls in reserve is not there in its lot";
+            }
+        }
+    }
+
+    private static void Work(TextTable table, OrderPlan plan)
+    {
+        table.Heading("Work list, press by press in the order of cutting")
+            .Row(F($"{"no",3} {"press",-6} {"die",-8} {"order",-9} {"roll",-14} {"strikes",7} {"metres",8} {"balls",7} {"day",10}"));
+        foreach (OrderCut cut in plan.Cuts.Take(MostLines))
+        {
+            table.Row(F(
+                $"{cut.Number,3} {Cut(cut.Press.Name, 6),-6} {Cut(cut.Die.Name, 8),-8} {Cut(cut.Order.Name, 9),-9} {Cut(cut.Roll.Name, 14),-14} {cut.Strikes,7} {cut.Metres,8:0.00} {cut.GoodBalls,7} {plan.Question.Rules.DayOf(cut.EndHour):yyyy-MM-dd}"));
+        }
+
+        if (plan.Cuts.Count > MostLines)
+        {
+            table.Note($"... and {plan.Cuts.Count - MostLines} more: all are in orders.csv.");
+        }
+    }
+
+    private static void Rest(TextTable table, OrderPlan plan)
+    {
+        if (plan.Purchases.Count > 0)
+        {
+            table.Heading("To buy");
+            foreach (RollPurchase bought in plan.Purchases)
+            {
+                table.Line(Cut(bought.Offer.Roll.Name, 26), F($"{bought.Rolls} rolls"), F($"{bought.Metres:0.##} m, {bought.Price:0.00} {plan.Question.Rules.Currency}"));
+            }
+        }
+
+        table.Heading("Dies");
+        foreach (DieWork work in plan.Dies)
+        {
+            string first = work.Make ? "make it first; " : string.Empty, ruled = work.ReRules > 0 ? F($"rule it again {work.ReRules} times; ") : string.Empty;
+            table.Line(Cut(work.Die.Name, 26), F($"{work.Strikes} strikes"), F($"{first}{ruled}{work.StrikesAfter} left afterwards"));
+        }
+
+        if (plan.Remnants.Count > 0)
+        {
+            table.Heading("Back to stock");
+            foreach (KeptRemnant kept in plan.Remnants.Take(MostLines))
+            {
+                string age = kept.Roll.Received is { } day ? F($", {plan.Question.Rules.Start.DayNumber - day.DayNumber} days old") : string.Empty;
+                string held = kept.Reserved.Count > 0 ? F($"; of it kept back: {string.Join(", ", kept.Reserved.Select(r => F($"{r.Metres:0.00} m for {r.Order.Name}")))}") : string.Empty;
+                table.Line(Cut(kept.Roll.Name, 26), F($"{kept.LengthM:0.00} m"), F($"lot {kept.Roll.Lot}, {kept.Roll.WidthMm:0.#} mm{age}{(kept.Begun ? string.Empty : ", not begun")}{held}"));
+            }
+
+            if (plan.Remnants.Count > MostLines)
+            {
+                table.Note($"... and {plan.Remnants.Count - MostLines} more: all are in orders.json.");
+            }
+        }
+
+        OrderRules rules = plan.Question.Rules;
+        table.Heading("What this rests on").Note(F(
+            $"Cutting begins on {rules.Start:yyyy-MM-dd}, Monday to Friday, {rules.HoursPerDay:0.##} h a day on each press; a die stands on one press, once. Lost: {rules.EndLossMm:0.#} mm at each roll end, faults by roll, rejects {rules.RejectPercent:0.##} %, unpaired {rules.UnpairedPercent:0.##} %. Remnants below {rules.LeastRemnantM:0.##} m are waste; pieces below {rules.LeastCutM:0.##} m are not cut. Felt bought is taken to be there on the first day; two presses may want one roll at a time."));
+    }
+
+    private static string Cut(string text, int width) => text.Length <= width ? text : text[..(width - 1)] + "~";
+
+    private static string F(FormattableString line) => line.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,58 @@
+using FeltNest.Rolls.Orders.Planned;
+
+namespace FeltNest.Rolls.Orders.Check;
+
+/// <summary>What the money of a plan must keep.</summary>
+internal static class CostRules
+{
+    // A coin's fraction lost in written digits.
+    private const decimal Slack = 0.0001m;
+
+    /// <summary>What is violated.</summary>
+    public static IEnumerable<string> Broken(StatedOrders stated)
+    {
+        OrderPlan plan = stated.Plan;
+        decimal cost = 0, worth = (decimal)plan.Question.Rules.RemnantValuePercent / 100;
+        foreach (StockRoll roll in plan.Question.Rolls.Where(r => plan.Cuts.Any(c => c.Roll.Name == r.Name)))
+        {
+            cost += roll.PricePerMetre * (decimal)roll.LengthM;
+        }
+
+        foreach (RollPurchase bought in plan.Purchases)
+        {
+            StockRoll roll = bought.Offer.Roll;
+            cost += roll.PricePerMetre * (decimal)(roll.LengthM * bought.Rolls);
+            if (bought.Rolls * roll.LengthM < bought.Offer.MinimumM - 1e-6)
+            {
+                yield return FormattableString.Invariant($"offer {roll.Name}: {bought.Rolls * roll.LengthM:0.###} m bought, {bought.Offer.MinimumM:0.###} m is the least sold");
+            }
+        }
+
+        foreach (KeptRemnant kept in plan.Remnants.Where(r => r.Begun || r.Roll.Offer is not null))
+        {
+            cost -= kept.Roll.PricePerMetre * (decimal)kept.LengthM * worth;
+        }
+
+        foreach (IGrouping<string, OrderCut> work in plan.Cuts.GroupBy(c => c.Die.Name))
+        {
+            CutDie die = work.First().Die;
+            int strikes = work.Sum(c => c.Strikes), left = die.StrikesLeft + (die.MakePrice is null ? 0 : die.LifeStrikes), rules = 0;
+            while (left + (rules * die.LifeStrikes) < strikes && die.LifeStrikes > 0)
+            {
+                rules++;
+            }
+
+            cost += (strikes * plan.Question.Rules.PerStrike) + (die.MakePrice ?? 0) + (rules * die.ReRulePrice) + (plan.Question.Rules.HourRate * (decimal)work.First().Press.ChangeOverMinutes / 60);
+        }
+
+        if (Math.Abs(cost - stated.Cost) > Slack)
+        {
+            yield return FormattableString.Invariant($"cost: {stated.Cost:0.######} stated, rolls, strikes, dies and change-overs add to {cost:0.######}");
+        }
+
+        if (plan.Proof.CostBound > stated.Cost + Slack)
+        {
+            yield return FormattableString.Invariant($"bound: {plan.Proof.CostBound:0.######} is above the cost of {stated.Cost:0.######}");
+        }
+    }
+}

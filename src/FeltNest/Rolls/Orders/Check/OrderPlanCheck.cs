@@ -1,0 +1,9 @@
+namespace FeltNest.Rolls.Orders.Check;
+
+/// <summary>Works a plan of orders out again from its question and its work list alone; shares no arithmetic with the planner.</summary>
+public static class OrderPlanCheck
+{
+    /// <summary>What is violated, one clear line each; empty when all is kept.</summary>
+    public static IReadOnlyList<string> Violations(StatedOrders stated) =>
+        [.. RollRules.Broken(stated.Plan), .. WorkRules.Broken(stated.Plan), .. OrderTally.Broken(stated), .. CostRules.Broken(stated)];
+}

@@ -1,0 +1,70 @@
+using FeltNest.Rolls.Orders.Planned;
+
+namespace FeltNest.Rolls.Orders.Check;
+
+/// <summary>What a plan must keep for its orders: balls, lots, days, reserves.</summary>
+internal static class OrderTally
+{
+    /// <summary>What is violated.</summary>
+    public static IEnumerable<string> Broken(StatedOrders stated)
+    {
+        OrderPlan plan = stated.Plan;
+        foreach (OrderCut cut in plan.Cuts)
+        {
+            int balls = cut.Die.Shape.ClassPanels.Sum(panels => (int)Math.Floor((cut.Strikes * panels * Good(plan, cut.Roll, cut.Die) / 2) + 1e-9));
+            if (balls != cut.GoodBalls)
+            {
+                yield return $"assignment {cut.Number}: states {cut.GoodBalls} good balls, its strikes give {balls}";
+            }
+        }
+
+        foreach (CoverOrder order in plan.Question.Orders)
+        {
+            OrderCut[] own = [.. plan.Cuts.Where(c => c.Order == order)];
+            (CoverOrder Order, double Metres, StockRoll Roll)[] held = [.. plan.Remnants.SelectMany(r => r.Reserved.Where(x => x.Order == order).Select(x => (x.Order, x.Metres, r.Roll)))];
+            string[] lots = [.. own.Select(c => c.Roll).Concat(held.Select(h => h.Roll)).Select(r => $"{r.Felt} {r.Lot}").Distinct()];
+            if (order.OneLot && lots.Length > 1)
+            {
+                yield return $"order {order.Name}: is to be of one lot and has {string.Join(", ", lots)}";
+            }
+
+            (int Balls, int Reserve) said = stated.Lacking.GetValueOrDefault(order.Name);
+            int lacking = Math.Max(0, order.Balls - own.Sum(c => c.GoodBalls)), kept = (int)Math.Floor(held.Sum(h => h.Metres * PerMetre(plan, order, h.Roll)) + 1e-3);
+            if (said != (lacking, Math.Max(0, order.ReserveBalls - kept)))
+            {
+                yield return $"order {order.Name}: {said.Balls} balls and {said.Reserve} in reserve stated as short, {lacking} and {Math.Max(0, order.ReserveBalls - kept)} are";
+            }
+
+            int late = own.Length == 0 ? 0 : Math.Max(0, Day(plan.Question.Rules, own.Max(c => c.EndHour)).DayNumber - order.Due.DayNumber);
+            if (stated.Late.GetValueOrDefault(order.Name) != late)
+            {
+                yield return $"order {order.Name}: {stated.Late.GetValueOrDefault(order.Name)} days late stated, it is {late}";
+            }
+        }
+    }
+
+    private static double Good(OrderPlan plan, StockRoll roll, CutDie die)
+    {
+        OrderRules rules = plan.Question.Rules;
+        double faults = roll.MeasuredShares.TryGetValue(die.Name, out double share) ? 1 - share : roll.FaultPercent / 100;
+        return (1 - faults) * (1 - (rules.RejectPercent / 100)) * (1 - (rules.UnpairedPercent / 100));
+    }
+
+    private static double PerMetre(OrderPlan plan, CoverOrder order, StockRoll roll) => plan.Question.Dies
+        .Where(d => d.Ball == order.Ball && (order.Felt ?? roll.Felt) == roll.Felt && roll.WidthMm >= d.Shape.LeastWidthMm - 1e-6 && roll.WidthMm <= d.MostWidthMm + 1e-6)
+        .Select(d => 500 * d.Shape.ClassPanels.Sum() * Good(plan, roll, d) / d.Shape.FeedMm).DefaultIfEmpty(0).Max();
+
+    // Day by day, Monday to Friday.
+    private static DateOnly Day(OrderRules rules, double hour)
+    {
+        DateOnly day = rules.Start;
+        for (double left = hour - 1e-7; ; day = day.AddDays(1))
+        {
+            left -= day.DayOfWeek is DayOfWeek.Saturday or DayOfWeek.Sunday ? 0 : rules.HoursPerDay;
+            if (left <= 0 && day.DayOfWeek is not (DayOfWeek.Saturday or DayOfWeek.Sunday))
+            {
+                return day;
+            }
+        }
+    }
+}

@@ -1,0 +1,74 @@
+using FeltNest.Rolls.Orders.Planned;
+
+namespace FeltNest.Rolls.Orders.Check;
+
+/// <summary>What rolls and remnants of a plan must keep.</summary>
+internal static class RollRules
+{
+    // Lengths of a file this near are equal, m: rounding of written digits.
+    private const double Slack = 1e-6;
+
+    /// <summary>What is violated.</summary>
+    public static IEnumerable<string> Broken(OrderPlan plan)
+    {
+        OrderRules rules = plan.Question.Rules;
+        foreach (IGrouping<string, OrderCut> roll in plan.Cuts.GroupBy(c => c.Roll.Name))
+        {
+            double end = rules.EndLossMm / 1000, length = roll.First().Roll.LengthM;
+            foreach (OrderCut cut in roll.OrderBy(c => c.FromM))
+            {
+                if (cut.FromM < end - Slack)
+                {
+                    yield return Text($"assignment {cut.Number}: begins at {cut.FromM:0.######} m of roll {roll.Key}, where cloth is free from {end:0.######} m on");
+                }
+
+                end = cut.FromM + Metres(cut);
+            }
+
+            if (end > length - (rules.EndLossMm / 1000) + Slack)
+            {
+                yield return Text($"roll {roll.Key}: cut to {end:0.######} m, of {length:0.######} m less {rules.EndLossMm:0.###} mm at its end");
+            }
+
+            KeptRemnant? kept = plan.Remnants.FirstOrDefault(r => r.Roll.Name == roll.Key);
+            double left = length - end, wanted = left >= rules.LeastRemnantM - 1e-9 ? left : 0;
+            if (Math.Abs((kept?.LengthM ?? 0) - wanted) > Slack)
+            {
+                yield return Text($"roll {roll.Key}: {kept?.LengthM ?? 0:0.######} m stated to go back to stock, {left:0.######} m remain and {rules.LeastRemnantM:0.###} m is the shortest kept");
+            }
+        }
+
+        foreach (OrderCut cut in plan.Cuts)
+        {
+            CutDie die = cut.Die;
+            if (die.Ball != cut.Order.Ball || (cut.Order.Felt is { } felt && felt != cut.Roll.Felt))
+            {
+                yield return $"assignment {cut.Number}: order {cut.Order.Name} wants {cut.Order.Ball} of {cut.Order.Felt ?? "any felt"}, die {die.Name} cuts {die.Ball}, roll {cut.Roll.Name} is {cut.Roll.Felt}";
+            }
+
+            if (cut.Roll.WidthMm < die.Shape.LeastWidthMm - Slack || cut.Roll.WidthMm > die.MostWidthMm + Slack)
+            {
+                yield return Text($"assignment {cut.Number}: roll {cut.Roll.Name} is {cut.Roll.WidthMm:0.###} mm wide, die {die.Name} serves {die.Shape.LeastWidthMm:0.###} to {die.MostWidthMm:0.###} mm");
+            }
+
+            if (cut.Strikes < 1 || (Metres(cut) < rules.LeastCutM - Slack && cut.GoodBalls < cut.Order.Balls))
+            {
+                yield return Text($"assignment {cut.Number}: {cut.Strikes} strikes, {Metres(cut):0.###} m, where {rules.LeastCutM:0.###} m is the least piece");
+            }
+        }
+
+        foreach (KeptRemnant kept in plan.Remnants)
+        {
+            double room = kept.Begun ? kept.LengthM : kept.Roll.LengthM - (2 * rules.EndLossMm / 1000);
+            if (kept.Reserved.Sum(r => r.Metres) > room + Slack || kept.Reserved.Any(r => r.Metres < 0))
+            {
+                yield return Text($"roll {kept.Roll.Name}: {kept.Reserved.Sum(r => r.Metres):0.###} m kept back of {room:0.###} m");
+            }
+        }
+    }
+
+    /// <summary>Cloth a piece takes, m: from the first to the last cut edge, and the gap to the next piece.</summary>
+    internal static double Metres(OrderCut cut) => (((cut.Strikes - 1) * cut.Die.Shape.FeedMm) + cut.Die.Shape.LengthMm + cut.Die.Shape.GapMm) / 1000;
+
+    private static string Text(FormattableString line) => FormattableString.Invariant(line);
+}

@@ -1,0 +1,55 @@
+using FeltNest.Layout;
+using FeltNest.Rolls.Orders.Planned;
+using FeltNest.Rolls.Plan;
+
+namespace FeltNest.Rolls.Orders;
+
+/// <summary>The strikes of every piece of work: on a measured roll planned round its faults, else in line.</summary>
+public static class CutTickets
+{
+    /// <summary>One plan of strikes for each piece whose die has a layout, in the order of the work.</summary>
+    public static IReadOnlyList<(OrderCut Cut, RollPlan Strikes)> Of(OrderPlan plan) => [.. plan.Cuts.Where(c => c.Die.Drawn is not null).Select(c => (c, Strikes(c)))];
+
+    /// <summary>Share of the panels struck in line that are good on a measured roll, 0 to 1.</summary>
+    /// <param name="roll">The roll.</param>
+    /// <param name="die">The die.</param>
+    /// <param name="endLossMm">Length lost at each end, mm.</param>
+    internal static double GoodShare(FeltRoll roll, CutDie die, double endLossMm)
+    {
+        (RollLayout layout, int repeats) = die.Drawn!.Value;
+        int strikes = die.Shape.StrikesIn((roll.LengthMm - (2 * endLossMm)) / 1000);
+        try
+        {
+            RollPlan plan = StrikePlanner.Run(new RollRequest(layout, Part(roll, roll.LengthMm - endLossMm), repeats, 0, endLossMm));
+            return Math.Min(1, plan.GoodPanels / ((double)strikes * die.Shape.ClassPanels.Sum()));
+        }
+        catch (NoAnswerException)
+        {
+            return 0;
+        }
+    }
+
+    private static RollPlan Strikes(OrderCut cut)
+    {
+        (RollLayout layout, int repeats) = cut.Die.Drawn!.Value;
+        double from = 1000 * cut.FromM, to = 1000 * cut.ToM;
+        if (cut.Roll.Measured is { } measured)
+        {
+            return StrikePlanner.Run(new RollRequest(layout, Part(measured, Math.Min(to, measured.LengthMm)), repeats, 0, from));
+        }
+
+        FeltRoll roll = new(cut.Roll.Name, cut.Roll.Felt, cut.Roll.Lot, to, [new WidthReading(0, cut.Roll.WidthMm)], [], 0, null, null, []);
+        RollRequest request = new(layout, roll, repeats, 0, from);
+        StrikePattern pattern = StrikePattern.Of(layout, repeats);
+        PlannedStrike[] strikes = [.. Enumerable.Range(0, cut.Strikes).Select(k => new PlannedStrike(from + (k * pattern.FeedMm), 0, pattern.Panels.Count, []))];
+        return new RollPlan(request, pattern, StrikeGrid.Of(request, pattern.FeedMm), strikes, cut.Strikes * pattern.Panels.Count, pattern.FeedMm, pattern.FeedMm);
+    }
+
+    // The roll up to a place.
+    private static FeltRoll Part(FeltRoll roll, double lengthMm) => roll with
+    {
+        LengthMm = lengthMm,
+        JointsMm = [.. roll.JointsMm.Where(x => x < lengthMm)],
+        Faults = [.. roll.Faults.Where(f => f.XMm < lengthMm)],
+    };
+}

@@ -1,0 +1,28 @@
+namespace FeltNest.Rolls.Orders.Model;
+
+/// <summary>An order cut by a die from one roll.</summary>
+/// <param name="Order">The order.</param>
+/// <param name="Die">The die.</param>
+/// <param name="Least">Least strikes of a piece.</param>
+/// <param name="Most">Most strikes of a piece.</param>
+internal sealed record CutChoice(CoverOrder Order, CutDie Die, int Least, int Most)
+{
+    /// <summary>The choices a roll offers.</summary>
+    public static CutChoice[] On(StockRoll roll, OrderQuestion question) =>
+    [
+        .. from order in question.Orders
+           from die in question.Dies
+           where question.Fits(order, roll, die) && question.Presses.Any(press => OrderQuestion.Takes(press, die))
+           let least = question.LeastStrikes(order, roll, die)
+           let most = Math.Min(die.Shape.StrikesIn(question.ClearM(roll)), Enough(order, roll, die, question))
+           where most >= least
+           select new CutChoice(order, die, least, most),
+    ];
+
+    // What the order needs were it all cut here, in the safe count of the model: one strike covers what uneven classes leave.
+    private static int Enough(CoverOrder order, StockRoll roll, CutDie die, OrderQuestion question)
+    {
+        double share = question.GoodShare(roll, die);
+        return (int)Math.Ceiling((order.Balls + die.Shape.UnevenClasses(share)) / die.Shape.BallsPerStrike(share));
+    }
+}

@@ -1,0 +1,116 @@
+using Google.OrTools.LinearSolver;
+
+namespace FeltNest.Rolls.Orders.Model.Mixed;
+
+/// <summary>A mixed-integer model that is solved for one aim after the other. One thread and a limit on counted nodes: the same question gives the same answer.</summary>
+internal sealed class MixedModel : IDisposable
+{
+    // Nodes of the search tree for one unit of effort.
+    private const long NodesPerEffort = 2000;
+
+    // Aims this near to their bound are reached, as a share: a hundredth of a per cent, below what any price is known to.
+    private const double RelativeGap = 1e-4;
+
+    // Branching by what was learned: trying branches beforehand took most of the time on thirty orders. Few rounds of cuts: later ones moved the bound by a thousandth.
+    private const string Search = "randomization/randomseedshift = 0\nbranching/pscost/priority = 100000\nseparating/maxroundsroot = 3\n";
+
+    private readonly Solver solver = Solver.CreateSolver("SCIP") ?? throw new InvalidOperationException("the solver SCIP is not there");
+    private readonly List<Variable> variables = [];
+    private readonly long nodes;
+    private double[]? values;
+
+    /// <summary>An empty model.</summary>
+    /// <param name="effort">Counted work, 1 or more.</param>
+    public MixedModel(int effort) => nodes = NodesPerEffort * effort;
+
+    /// <summary>A whole number.</summary>
+    public Unknown Whole(double low, double high) => Kept(solver.MakeIntVar(low, high, string.Empty));
+
+    /// <summary>0 or 1.</summary>
+    public Unknown Choice() => Kept(solver.MakeBoolVar(string.Empty));
+
+    /// <summary>Any number of at least 0.</summary>
+    public Unknown Number(double high = double.PositiveInfinity) => Kept(solver.MakeNumVar(0, high, string.Empty));
+
+    /// <summary>Keeps a sum at or below a number.</summary>
+    public void AtMost(LinearSum sum, double most) => Row(sum, double.NegativeInfinity, most);
+
+    /// <summary>Keeps a sum at or above a number.</summary>
+    public void AtLeast(LinearSum sum, double least) => Row(sum, least, double.PositiveInfinity);
+
+    /// <summary>Keeps a sum at a number.</summary>
+    public void Equal(LinearSum sum, double value) => Row(sum, value, value);
+
+    /// <summary>Value of a variable in the best solution so far.</summary>
+    public double ValueOf(Unknown variable) => values![variable.Index];
+
+    /// <summary>Value of a variable in the best solution so far, as the whole number it is.</summary>
+    public int WholeOf(Unknown variable) => (int)Math.Round(ValueOf(variable));
+
+    /// <summary>Value of a sum in the best solution so far.</summary>
+    public double ValueOf(LinearSum sum) => sum.Constant + sum.Terms.Sum(t => t.Factor * ValueOf(t.Variable));
+
+    /// <summary>Makes a sum as small as can be, beginning at the best solution so far.</summary>
+    /// <returns>What was reached and what nothing can be below; null where no solution was found.</returns>
+    public ModelReach? Minimise(LinearSum aim, CancellationToken stop)
+    {
+        using Objective objective = solver.Objective();
+        objective.Clear();
+        foreach ((Unknown variable, double factor) in aim.Gathered())
+        {
+            objective.SetCoefficient(variable.Variable, factor);
+        }
+
+        objective.SetOffset(aim.Constant);
+        objective.SetMinimization();
+        if (values is not null)
+        {
+            solver.SetHint([.. variables.Take(values.Length)], values);
+        }
+
+        solver.SetSolverSpecificParametersAsString(FormattableString.Invariant($"limits/totalnodes = {nodes}\n{Search}"));
+        using MPSolverParameters parameters = new();
+        parameters.SetDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, RelativeGap);
+        if (stop.IsCancellationRequested)
+        {
+            return Last(aim);
+        }
+
+        Solver.ResultStatus status;
+        using (stop.Register(() => solver.InterruptSolve()))
+        {
+            status = solver.Solve(parameters);
+        }
+
+        if (status is not (Solver.ResultStatus.OPTIMAL or Solver.ResultStatus.FEASIBLE))
+        {
+            return Last(aim);
+        }
+
+        double[] found = [.. variables.Select(v => v.SolutionValue())];
+        double bound = objective.BestBound();
+        values = found;
+        return new ModelReach(ValueOf(aim), bound, status == Solver.ResultStatus.OPTIMAL);
+    }
+
+    // What the last solution is worth, where it has a value for every variable.
+    private ModelReach? Last(LinearSum aim) => values?.Length == variables.Count ? new ModelReach(ValueOf(aim), double.NegativeInfinity, false) : null;
+
+    /// <inheritdoc/>
+    public void Dispose() => solver.Dispose();
+
+    private Unknown Kept(Variable variable)
+    {
+        variables.Add(variable);
+        return new Unknown(variable, variables.Count - 1);
+    }
+
+    private void Row(LinearSum sum, double low, double high)
+    {
+        Constraint row = solver.MakeConstraint(low - sum.Constant, high - sum.Constant);
+        foreach ((Unknown variable, double factor) in sum.Gathered())
+        {
+            row.SetCoefficient(variable.Variable, factor);
+        }
+    }
+}

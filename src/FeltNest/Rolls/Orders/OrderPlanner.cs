@@ -1,0 +1,100 @@
+using FeltNest.Rolls.Orders.Model;
+using FeltNest.Rolls.Orders.Model.Mixed;
+using FeltNest.Rolls.Orders.Planned;
+
+namespace FeltNest.Rolls.Orders;
+
+/// <summary>Plans orders against stock: a mixed-integer model solved for three aims, one after the other.</summary>
+public static class OrderPlanner
+{
+    /// <summary>Most effort.</summary>
+    public const int MostEffort = 1000;
+
+    /// <summary>The plan of a question.</summary>
+    /// <param name="question">The question.</param>
+    /// <param name="effort">Counted work, 1 to 1000: nodes of the search tree, never time.</param>
+    /// <param name="progress">Told each aim as it is done; may be null.</param>
+    /// <param name="stop">Ends the search with the best plan so far.</param>
+    /// <exception cref="NoAnswerException">Nothing can be cut for any order; the message names the first one's reason.</exception>
+    /// <exception cref="OperationCanceledException">Stopped before there was any plan.</exception>
+    public static OrderPlan Run(OrderQuestion question, int effort = 5, IProgress<string>? progress = null, CancellationToken stop = default)
+    {
+        using MixedModel model = new(effort);
+        FeltRows felt = new(model, question);
+        OrderRows orders = new(model, question, felt);
+        PressRows presses = new(model, question, felt);
+        LinearSum cost = new LinearSum().Add(felt.Cost).Add(presses.Cost);
+
+        // A ball short is dear enough that few plans leave one out; where none is short, this plan is the best, and the search was led by cost from the start.
+        LinearSum dear = new LinearSum().Add(cost).Add(orders.Short, Dear(question));
+        ModelReach first = model.Minimise(dear, stop) ?? throw new OperationCanceledException(stop);
+        if (model.ValueOf(orders.Short) <= Rounding)
+        {
+            OrderPlan whole = Read(first, new ModelReach(0, 0, true), 0);
+            if (whole.Late == 0)
+            {
+                return Told(whole);
+            }
+        }
+
+        ModelReach lacking = model.Minimise(orders.Short, stop)!.Value;
+        progress?.Report(FormattableString.Invariant($"balls short: {Math.Round(lacking.Value):0}, at least {Math.Max(0, Math.Ceiling(lacking.Bound - Rounding)):0}"));
+        model.AtMost(orders.Short, lacking.Value + Rounding);
+
+        // Without days the model is far lighter, and whatever it finds in time is the best with days too.
+        ModelReach least = model.Minimise(cost, stop)!.Value;
+        OrderPlan free = Read(least, lacking, 0);
+        if (free.Late > 0)
+        {
+            presses.AddDays();
+            if (model.Minimise(presses.Late, stop) is { } late)
+            {
+                progress?.Report(FormattableString.Invariant($"orders late: {late.Value:0}, at least {Math.Max(0, Math.Ceiling(late.Bound - Rounding)):0}"));
+                model.AtMost(presses.Late, late.Value + Rounding);
+                least = model.Minimise(cost, stop)!.Value;
+                free = Read(least, lacking, Math.Max(0, late.Proved ? late.Value : late.Bound));
+            }
+        }
+
+        return free.Cuts.Count > 0 ? Told(free) : throw Nothing(free);
+
+        OrderPlan Told(OrderPlan plan)
+        {
+            progress?.Report(FormattableString.Invariant($"cost {plan.Cost.Total:0.00} {question.Rules.Currency}, gap {plan.GapPercent:0.####} %"));
+            return plan;
+        }
+
+        OrderPlan Read(ModelReach reach, ModelReach lacking, double leastLate)
+        {
+            double bound = Math.Max(reach.Bound, first.Bound - (Dear(question) * model.ValueOf(orders.Short)));
+            PlanProof proof = new(Money(bound), Math.Max(0, lacking.Proved ? lacking.Value : lacking.Bound), leastLate, stop.IsCancellationRequested, effort);
+            OrderPlan plan = PlanReading.Read(model, question, felt, orders, presses, proof);
+
+            // The model counts balls safely, so a plan may turn out less short than its bound.
+            return plan with { Proof = proof with { LeastShort = Math.Min(proof.LeastShort, plan.Results.Sum(r => r.ShortBalls)) } };
+        }
+    }
+
+    // What an aim may grow by while the next one is sought: rounding of the solver.
+    private const double Rounding = 1e-6;
+
+    // Felt for a ball at the dearest price, ten times over.
+    private static double Dear(OrderQuestion question)
+    {
+        double most = 1;
+        foreach (StockRoll roll in question.Rolls.Concat(question.Offers.Select(o => o.Roll)))
+        {
+            foreach (CutDie die in question.Dies)
+            {
+                most = Math.Max(most, 10 * (double)roll.PricePerMetre * die.Shape.FeedMm / 1000 / die.Shape.BallsPerStrike(Math.Max(0.1, question.GoodShare(roll, die))));
+            }
+        }
+
+        return most;
+    }
+
+    // Bounds that are not there are no money.
+    private static decimal Money(double bound) => double.IsFinite(bound) && Math.Abs(bound) < 1e15 ? (decimal)bound : 0;
+
+    private static NoAnswerException Nothing(OrderPlan plan) => new($"nothing can be cut for any order; order {plan.Results[0].Order.Name}: {plan.Results[0].Reason}");
+}

@@ -1,0 +1,103 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using FeltNest.Files.Layouts;
+using FeltNest.Tests.Files;
+using FeltNest.Tests.Rolls;
+using FeltNest.Yield;
+using Xunit;
+
+namespace FeltNest.Tests.Cli;
+
+public sealed class OrdersCommandTests : IDisposable
+{
+    private const string Press = """
+        { "schema": "feltnest/press/1", "name": "P1", "ratedForceKn": 200, "bed": { "lengthMm": 400, "widthMm": 400, "marginMm": 10 }, "strokesPerMinute": 10, "changeOverMinutes": 30, "hours": 40,
+          "feedToleranceMm": 0.5, "guideToleranceMm": 0.5 }
+        """;
+
+    private readonly TempFolder folder = new();
+
+    public void Dispose() => folder.Dispose();
+
+    [Fact]
+    public async Task Orders_are_planned_written_and_checked()
+    {
+        CommandRun run = await Planned("K1,T2,0.05,2026-03-04", "--json");
+
+        Assert.Equal(0, run.Code);
+        Assert.Equal(["orders.csv", "orders.html", "orders.json"], Directory.GetFiles(folder.Path("out")).Select(Path.GetFileName).Order());
+        JsonElement plan = JsonDocument.Parse(run.Out).RootElement;
+
+        // One square a strike is half a ball, so the piece is given a ball more: 102 strikes, 101 x 12 + 10 + 2 mm.
+        Assert.Equal((102, 51), (plan.GetProperty("assignments")[0].GetProperty("strikes").GetInt32(), plan.GetProperty("assignments")[0].GetProperty("goodBalls").GetInt32()));
+        Assert.Equal(1.224, plan.GetProperty("assignments")[0].GetProperty("metres").GetDouble(), 9);
+        Assert.Contains("data:image/svg+xml;base64,", File.ReadAllText(folder.Path("out/orders.html")), StringComparison.Ordinal);
+        Assert.Equal(0, (await CommandRun.Of("check", folder.Path("out/orders.json"))).Code);
+    }
+
+    [Fact]
+    public async Task The_answer_fits_eighty_columns_and_begins_with_the_cost()
+    {
+        CommandRun run = await Planned("K1,T2,0.05,2026-03-04");
+
+        Assert.All(run.Out.Split('\n'), line => Assert.True(line.Length <= 80, line));
+        Assert.StartsWith("cost of the plan", run.Out.Split('\n')[2], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_short_order_is_said_and_the_rest_is_planned()
+    {
+        CommandRun run = await Planned("K1,T2,0.05,2026-03-04\nK2,T2,9,2026-03-04");
+
+        Assert.Equal(0, run.Code);
+        Assert.Contains(run.Messages, line => line.Contains("warning: order K2 is ", StringComparison.Ordinal) && line.Contains("balls short", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("cost", "cost: ")]
+    [InlineData("strikes", "assignment 1: states 51 good balls")]
+    [InlineData("from", "assignment 1: begins at ")]
+    [InlineData("hour", "assignment 1: hours ")]
+    [InlineData("remnant", "roll R1: ")]
+    [InlineData("left", "die D1: 102 strikes, of 7")]
+    [InlineData("hours", "press P1: busy for ")]
+    public async Task A_plan_that_was_changed_is_a_violation(string change, string told)
+    {
+        await Planned("K1,T2,0.05,2026-03-04", "--quiet");
+        JsonNode root = JsonNode.Parse(File.ReadAllText(folder.Path("out/orders.json")))!;
+        JsonNode first = root["assignments"]![0]!;
+        switch (change)
+        {
+            case "cost": root["cost"] = 1; break;
+            case "strikes": first["strikes"] = 90; break;
+            case "from": first["fromM"] = -1; break;
+            case "hour": first["startHour"] = 0; break;
+            case "remnant": root["remnants"]![0]!["lengthM"] = 49; break;
+            case "left": root["rack"]![0]!["strikesLeft"] = 7; break;
+            default: root["presses"]![0]!["hours"] = 0.1; break;
+        }
+
+        CommandRun run = await CommandRun.Of("check", folder.Write("changed.json", root.ToJsonString()), "--json");
+
+        Assert.Equal(4, run.Code);
+        Assert.Contains(JsonDocument.Parse(run.Out).RootElement.GetProperty("violations").EnumerateArray(), v => v.GetString()!.StartsWith(told, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task A_bad_day_is_one_line_and_exit_code_two()
+    {
+        CommandRun run = await Planned("K1,T2,0.05,4.3.2026");
+
+        Assert.Equal((2, string.Empty), (run.Code, run.Out));
+        Assert.Contains("line 2, due: '4.3.2026' is not a day", Assert.Single(run.Messages), StringComparison.Ordinal);
+    }
+
+    private async Task<CommandRun> Planned(string orders, params string[] options)
+    {
+        File.WriteAllBytes(folder.Path("layout.json"), LayoutWriter.Write(RollCases.Squares, YieldAccount.Of(RollCases.Squares)));
+        return await CommandRun.Of([
+            "orders", folder.Write("orders.csv", "order,ball,thousandBalls,due\n" + orders + "\n"), "--stock",
+            folder.Write("stock.csv", "roll,felt,lot,widthMm,lengthM,price,priceUnit,currency,available\nR1,woven,L1,20,50,1.5,m,EUR,yes\n"), "--dies",
+            folder.Write("dies.csv", "die,ball,layout,strikesLeft\nD1,T2,layout.json,5000\n"), "--press", folder.Write("press.json", Press), "--start", "2026-03-02", "--out", folder.Path("out"), .. options]);
+    }
+}

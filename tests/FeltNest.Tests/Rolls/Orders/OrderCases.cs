@@ -1,0 +1,50 @@
+using FeltNest.Rolls.Orders;
+using FeltNest.Rolls.Presses;
+
+namespace FeltNest.Tests.Rolls.Orders;
+
+/// <summary>Orders, rolls, dies and presses to plan.</summary>
+internal static class OrderCases
+{
+    /// <summary>A Monday.</summary>
+    internal static DateOnly Monday { get; } = new(2026, 3, 2);
+
+    /// <summary>No losses, no cost but the felt's, remnants worth nothing.</summary>
+    internal static OrderRules Bare { get; } = new("EUR", Monday, 8, 0, 0, 0, 0, 0, 0, 0, 0);
+
+    /// <summary>A press that does not bind.</summary>
+    internal static PressSpec FreePress { get; } = Press("P1", 600, 0, null);
+
+    internal static PressSpec Press(string name, double strokes, double changeOver, double? hours, params string[] dies) =>
+        new(name, 250, 80, new PressBed(10_000, 10_000, 0), null, strokes, changeOver, hours, 1, 0.5, 0.5, dies);
+
+    internal static CoverOrder Order(string name, string ball, int balls, int dueDay = 1000, bool oneLot = false, int reserve = 0) =>
+        new(name, ball, balls, Monday.AddDays(dueDay), oneLot, null, reserve);
+
+    internal static StockRoll Roll(string name, double length, decimal price, string lot = "L1", double width = 1000, double fault = 0) =>
+        new(name, "felt", lot, width, length, price, fault, null, null);
+
+    /// <summary>A die on the rack: so many panels a strike, feed and length of a strike in mm.</summary>
+    internal static CutDie Die(string name, string ball, int panels, double feed, double length, double gap = 0, double width = 900, int strikes = 1_000_000) =>
+        new(name, ball, new StrikeShape(feed, length, width - 30, gap, width, [panels]), 10_000, strikes, null, 0, 0, 0);
+
+    /// <summary>A workshop by its number: so many orders and rolls of three felts in lots, eight dies, two presses.</summary>
+    internal static OrderQuestion Workshop(int seed, int orders, int rolls)
+    {
+        Random random = new(seed);
+        string[] felts = ["woven", "needled", "light"];
+        CutDie[] dies = [.. Enumerable.Range(0, 8).Select(i => Die($"D{i}", $"ball {i % 4}", i < 4 ? 34 : 16, i < 4 ? 190 : 95, i < 4 ? 260 : 165, 4, i < 4 ? 1450 : 1300, i == 3 ? 800 : 60_000) with
+        {
+            LifeStrikes = 60_000,
+            ReRulePrice = 700,
+            MostReRules = 1,
+        })];
+        StockRoll[] stock = [.. Enumerable.Range(0, rolls).Select(i => new StockRoll(
+            $"R{i:00}", felts[i % 3], $"L{i % 3}{random.Next(4)}", random.Next(2) == 0 ? 1500 : 1370, random.Next(4) == 0 ? 8 + random.Next(15) : 40 + random.Next(20),
+            15 + random.Next(8), 0.5 + random.Next(5) * 0.5, null, null))];
+        CoverOrder[] wanted = [.. Enumerable.Range(0, orders).Select(i => new CoverOrder(
+            $"O{i:00}", $"ball {i % 4}", 500 + (100 * random.Next(40)), Monday.AddDays(4 + random.Next(25)), random.Next(3) > 0, felts[random.Next(3)], random.Next(5) == 0 ? 100 : 0))];
+        PressSpec[] presses = [Press("P1", 12, 40, 150, "D0", "D1", "D4", "D5", "D6"), Press("P2", 8, 30, 150, "D2", "D3", "D6", "D7", "D1")];
+        return new OrderQuestion(wanted, stock, [], dies, presses, new OrderRules("EUR", Monday, 8, 300, 0.5, 0.2, 100, 2, 1, 0.13m, 38));
+    }
+}
