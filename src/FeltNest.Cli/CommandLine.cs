@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Help;
 using FeltNest.Cli.Commands;
+using FeltNest.Cli.Commands.Dies;
 using FeltNest.Cli.Commands.Panels;
 
 namespace FeltNest.Cli;
@@ -24,6 +25,7 @@ internal static class CommandLine
             UsageCommand.Create(terminal),
             RollCommand.Create(terminal),
             OrdersCommand.Create(terminal),
+            DieCommand.Create(terminal),
             CheckCommand.Create(terminal),
             PageCommand.Create(terminal),
             CompletionCommand.Create(terminal),

@@ -51,6 +51,14 @@ internal static class DefaultFolder
         Root,
         $"{NameOf(layout)}-{NameOf(roll)}{(repeats > 1 ? Word("-x", repeats) : string.Empty)}{(playMm > 0 ? Word("-play", playMm) : string.Empty)}{(fromMm > 0 ? Word("-from", fromMm) : string.Empty)}");
 
+    /// <summary>Folder of a die.</summary>
+    public static string OfDie(string layout, string order, string? press, int? cavities, int band) => Path.Combine(
+        Root,
+        $"{NameOf(layout)}-{NameOf(order)}{(press is null ? string.Empty : $"-{NameOf(press)}")}{(cavities is { } count ? Word("-x", count) : string.Empty)}{(band > 1 ? Word("-band", band) : string.Empty)}");
+
+    /// <summary>Folder of what is found of a file measured on a die or outline: its word is <c>measured</c> or <c>life</c>.</summary>
+    public static string OfMeasured(string input, string word, string file) => Path.Combine(Root, $"{NameOf(input)}-{word}-{NameOf(file)}");
+
     /// <summary>Folder of orders planned against stock.</summary>
     public static string OfOrders(string orders, string stock, DateOnly start, string? offers, string? costs) => Path.Combine(
         Root,
@@ -100,6 +108,6 @@ internal static class DefaultFolder
     {
         string name = Path.GetFileNameWithoutExtension(input);
         string? parent = Path.GetFileName(Path.GetDirectoryName(Path.GetFullPath(input)));
-        return name is "panel" or "layout" && !string.IsNullOrEmpty(parent) ? parent : name;
+        return name is "panel" or "layout" or "die" && !string.IsNullOrEmpty(parent) ? parent : name;
     }
 }

@@ -24,6 +24,12 @@ internal sealed class HelpWithExamples(HelpAction inner) : SynchronousCommandLin
         ],
         ["usage"] = ["feltnest usage output/type-2-w1500-g4/layout.json --actuals shapes/demo/actuals.csv --costs shapes/demo/costs.json"],
         ["roll"] = ["feltnest roll output/type-2-w1500-g4/layout.json --roll shapes/demo/rolls/roll-a17.json --repeats-per-strike 3 --guide-play 5"],
+        ["die"] =
+        [
+            "feltnest die output/type-2-w1500-g4/layout.json --order shapes/demo/dies/gang-die.json --press shapes/demo/presses/beam-press.json",
+            "feltnest die output/die/die.json --measured points.csv",
+            "feltnest die output/die/die.json --readings readings.csv --newer output/die-b/die.json",
+        ],
         ["page"] = ["feltnest page", "feltnest page shapes/balls/type-2-woven.json --port 8123"],
         ["completion"] = ["source <(feltnest completion bash)"],
         ["orders"] = ["feltnest orders shapes/demo/orders.csv --stock shapes/demo/stock.csv --dies shapes/demo/dies.csv --press shapes/demo/presses/beam-press.json --start 2026-03-02"],

@@ -1,3 +1,6 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using System.Globalization;
 using FeltNest.Cli.Options;
 using FeltNest.Cost.Sheet;
 using FeltNest.Files;
@@ -10,9 +13,6 @@ using FeltNest.Rolls.Orders;
 using FeltNest.Rolls.Orders.Planned;
 using FeltNest.Rolls.Plan;
 using FeltNest.Rolls.Presses;
-using System.CommandLine;
-using System.CommandLine.Parsing;
-using System.Globalization;
 
 namespace FeltNest.Cli.Commands;
 

@@ -1,6 +1,8 @@
 using System.CommandLine;
 using FeltNest.Cli.Options;
+using FeltNest.Die.Check;
 using FeltNest.Files;
+using FeltNest.Files.Dies;
 using FeltNest.Files.Layouts;
 using FeltNest.Files.Rolls;
 using FeltNest.Layout;
@@ -25,6 +27,7 @@ internal static class RollCommand
             DefaultValueFactory = _ => 1,
             CustomParser = NumberText.WholeWithin(1, StrikePlanner.MostRepeats),
         };
+        Option<string?> die = new("--die") { Description = "The die that cuts it (die.json of this layout): says how many repeats one strike, or one feed, cuts.", HelpName = "file" };
         Option<double> play = new("--guide-play")
         {
             Description = "How far the roll can be moved to either side under the press.",
@@ -39,11 +42,29 @@ internal static class RollCommand
             DefaultValueFactory = _ => 0,
             CustomParser = LengthText.OrZero,
         };
-        Command command = new("roll", "Plan the strikes of one real roll so that the most panels are good.") { layout, roll, repeats, play, from };
+        Command command = new("roll", "Plan the strikes of one real roll so that the most panels are good.") { layout, roll, repeats, die, play, from };
         CommonOptions common = new(command);
         command.SetAction((parse, stop) => Task.Run(
-            () => Run(terminal, parse, new Question(parse.GetValue(layout)!, parse.GetValue(roll)!, parse.GetValue(repeats), parse.GetValue(play), parse.GetValue(from)), common), stop));
+            () => Run(terminal, parse, new Question(parse.GetValue(layout)!, parse.GetValue(roll)!, Repeats(parse, repeats, die, parse.GetValue(layout)!), parse.GetValue(play), parse.GetValue(from)), common), stop));
         return command;
+    }
+
+    // Repeats as the die has them, where one is given: it must be a die of the very layout.
+    private static int Repeats(ParseResult parse, Option<int> repeats, Option<string?> die, string layout)
+    {
+        if (parse.GetValue(die) is not { } path)
+        {
+            return parse.GetValue(repeats);
+        }
+
+        if (parse.GetResult(repeats) is { Implicit: false })
+        {
+            throw new InputException(null, "--die", "says how many repeats a strike cuts: leave --repeats-per-strike out");
+        }
+
+        DieInput read = DieReader.Read(path);
+        return SameLay.Are(read.Layout.Layout, LayoutReader.Read(layout).Layout)
+            ? read.Repeats : throw new InputException(path, "layout", $"is not the lay of {layout}: its die cuts other panels or other places");
     }
 
     private static int Run(Terminal terminal, ParseResult parse, Question question, CommonOptions common)

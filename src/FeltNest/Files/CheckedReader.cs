@@ -1,4 +1,5 @@
 using System.Text.Json;
+using FeltNest.Files.Dies;
 using FeltNest.Files.Json;
 using FeltNest.Files.Layouts;
 using FeltNest.Files.Orders;
@@ -6,7 +7,7 @@ using FeltNest.Files.Rolls;
 
 namespace FeltNest.Files;
 
-/// <summary>Reads what can be verified from its file alone: a layout, a roll plan or a plan of orders, told apart by its schema.</summary>
+/// <summary>Reads what can be verified from its file alone: a layout, a roll plan, a die or a plan of orders, told apart by its schema.</summary>
 public static class CheckedReader
 {
     /// <summary>The content of a file.</summary>
@@ -14,15 +15,18 @@ public static class CheckedReader
     public static CheckedInput Read(string path)
     {
         JsonElement root = JsonInput.ReadObject(path);
-        switch (JsonInput.SchemaOf(root, path, SchemaName.Layout, SchemaName.RollPlan, SchemaName.OrderPlan))
+        switch (JsonInput.SchemaOf(root, path, SchemaName.Layout, SchemaName.RollPlan, SchemaName.Die, SchemaName.OrderPlan))
         {
             case SchemaName.Layout:
-                return new CheckedInput(LayoutReader.Read(path, root), null, null);
+                return new CheckedInput(LayoutReader.Read(path, root), null, null, null);
+            case SchemaName.Die:
+                DieInput die = DieReader.Read(path, root);
+                return new CheckedInput(die.Layout, null, die, null);
             case SchemaName.OrderPlan:
-                return new CheckedInput(null, null, OrderPlanReader.Read(path, root));
+                return new CheckedInput(null, null, null, OrderPlanReader.Read(path, root));
             default:
                 RollPlanInput plan = RollPlanReader.Read(path, root);
-                return new CheckedInput(plan.Layout, plan, null);
+                return new CheckedInput(plan.Layout, plan, null, null);
         }
     }
 }

@@ -39,6 +39,18 @@ public static class SchemaName
     /// <summary>Strikes planned for one roll.</summary>
     public const string RollPlan = "feltnest/roll-plan/1";
 
+    /// <summary>What a shop wants of a die.</summary>
+    public const string DieOrder = "feltnest/die-order/1";
+
+    /// <summary>Gang die.</summary>
+    public const string Die = "feltnest/die/1";
+
+    /// <summary>Measured panel judged.</summary>
+    public const string FirstArticle = "feltnest/first-article/1";
+
+    /// <summary>Life of a die.</summary>
+    public const string DieLife = "feltnest/die-life/1";
+
     /// <summary>Orders planned against stock.</summary>
     public const string OrderPlan = "feltnest/order-plan/1";
 

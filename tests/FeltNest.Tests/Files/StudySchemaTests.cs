@@ -5,9 +5,13 @@ using FeltNest.Cost;
 using FeltNest.Cost.Compare;
 using FeltNest.Cost.Offers;
 using FeltNest.Cost.Usage;
+using FeltNest.Die;
+using FeltNest.Die.Gang;
+using FeltNest.Die.Proof;
 using FeltNest.Files.Balls;
 using FeltNest.Files.Compare;
 using FeltNest.Files.Costs;
+using FeltNest.Files.Dies;
 using FeltNest.Files.Offers;
 using FeltNest.Files.Orders;
 using FeltNest.Files.Panels;
@@ -22,6 +26,7 @@ using FeltNest.Panel.Wrap;
 using FeltNest.Rolls;
 using FeltNest.Rolls.Orders;
 using FeltNest.Rolls.Plan;
+using FeltNest.Tests.Die;
 using FeltNest.Tests.Rolls;
 using FeltNest.Tests.Rolls.Orders;
 using Xunit;
@@ -72,6 +77,25 @@ public sealed class StudySchemaTests
         Fits("roll", File.ReadAllBytes(RepositoryFile.PathOf("shapes", "demo", "rolls", "roll-a17.json")));
         Fits("roll", RollWriter.Write(RollCases.Roll(100, 20)));
         Fits("roll-plan", RollPlanWriter.Json(StrikePlanner.Run(new RollRequest(RollCases.Squares, RollCases.Roll(200, 20, [.. roll.Faults.Take(2)]), 2, 3, 0))));
+    }
+
+    [Fact]
+    public void A_die_its_order_and_what_is_found_of_it_fit_their_schemas()
+    {
+        DieDesign panels = DieCases.Panels, plates = DieDesigner.Run(new GangRequest(DieCases.Plates, 0, DieCases.Measured(12) with { Wear = null }, null, 2));
+        Fits("die-order", File.ReadAllBytes(RepositoryFile.PathOf("shapes", "demo", "dies", "gang-die.json")));
+        Fits("die", DieWriter.Write(panels));
+        Fits("die", DieWriter.Write(plates));
+
+        MeasuredPanel measured = PanelFitter.Fit(panels.Request.Layout.Parts[0].Outline, panels.Request.Layout.Parts[0].Outline.Points, 1.2);
+        Fits("first-article", MeasuredWriter.FirstArticle("panel", measured));
+        using TempFolder folder = new();
+        foreach (DieDesign design in new[] { panels, plates })
+        {
+            File.WriteAllBytes(folder.Path("die.json"), DieWriter.Write(design));
+            DieLife life = DieLife.Of("D", null, 1.2, [new("2026-01-02", 0, 1, "top", 0.1, 0.2), new("2026-02-02", 9000, 1, "top", 0.1, 0.3)], design.Request.Order.Wear?.LifeStrikes, null);
+            Fits("die-life", MeasuredWriter.Life(life, DieReader.Read(folder.Path("die.json"))));
+        }
     }
 
     [Fact]

@@ -22,6 +22,10 @@ public sealed class FieldReferenceTests
     [InlineData("usage")]
     [InlineData("roll")]
     [InlineData("roll-plan")]
+    [InlineData("die-order")]
+    [InlineData("die")]
+    [InlineData("first-article")]
+    [InlineData("die-life")]
     [InlineData("order-plan")]
     public void Every_field_of_a_schema_is_in_the_reference(string name)
     {

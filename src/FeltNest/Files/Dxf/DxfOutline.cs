@@ -7,6 +7,9 @@ namespace FeltNest.Files.Dxf;
 /// <summary>Reads the closed loops of an ASCII DXF drawing, in mm.</summary>
 internal static class DxfOutline
 {
+    // Layer on which dies of this program have their cutting edges, and nothing else.
+    private const string EdgeLayer = "EDGE";
+
     /// <summary>The outline of a file with what was assumed, healed and left aside.</summary>
     /// <exception cref="InputException">Names the line, the entity, what was found and what is allowed.</exception>
     public static ImportedOutline Read(string path)
@@ -23,13 +26,37 @@ internal static class DxfOutline
     {
         DxfDrawing drawing = DxfDrawing.Read(path);
         DxfRuns runs = new(Millimetres(path, drawing.Unit, notes));
-        IReadOnlyList<OpenChain> found = runs.Of(drawing.Entities);
+        IReadOnlyList<OpenChain> found = runs.Of(Edges(drawing.Entities, notes));
         if (runs.Ignored.Count > 0)
         {
             notes.Add($"left aside: {string.Join(", ", runs.Ignored.Select(pair => $"{pair.Value} {pair.Key}"))}");
         }
 
         return found;
+    }
+
+    // A drawing with a layer for edges is read from it alone: boards and other outlines stand on other layers. Vertices go with their polyline.
+    private static IReadOnlyList<DxfEntity> Edges(IReadOnlyList<DxfEntity> all, List<string> notes)
+    {
+        static bool OnEdge(DxfEntity e) => e.Groups.Any(g => g is { Code: 8, Text: EdgeLayer });
+        if (!all.Any(OnEdge))
+        {
+            return all;
+        }
+
+        List<DxfEntity> kept = [];
+        bool taken = false;
+        foreach (DxfEntity entity in all)
+        {
+            taken = entity.Kind is "VERTEX" or "SEQEND" ? taken : OnEdge(entity);
+            if (taken)
+            {
+                kept.Add(entity);
+            }
+        }
+
+        notes.Add($"only layer {EdgeLayer} is read");
+        return kept;
     }
 
     // Codes of $INSUNITS in the published DXF reference.

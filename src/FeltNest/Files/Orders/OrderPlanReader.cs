@@ -1,8 +1,8 @@
+using System.Text.Json;
 using FeltNest.Files.Json;
 using FeltNest.Rolls.Orders;
 using FeltNest.Rolls.Orders.Check;
 using FeltNest.Rolls.Orders.Planned;
-using System.Text.Json;
 
 namespace FeltNest.Files.Orders;
 

@@ -1,8 +1,8 @@
+using System.Globalization;
 using FeltNest.Files.Csv;
 using FeltNest.Files.Json;
 using FeltNest.Rolls.Orders;
 using FeltNest.Rolls.Orders.Planned;
-using System.Globalization;
 
 namespace FeltNest.Files.Orders;
 

@@ -38,13 +38,19 @@ public readonly record struct Biarc
     /// <summary>Distance from a point to the nearer of the two arcs.</summary>
     public double DistanceTo(Point2 point) => Math.Min(Distance(First, Second.Point, point), Distance(Second, End, point));
 
+    /// <summary>Whether an arc rises so little over its chord that it is a straight line: no measure sees it, and its centre would be too far off to compute with.</summary>
+    internal static bool IsStraight(double turn, double chord)
+    {
+        // Rise, mm.
+        const double straight = 1e-9;
+        return Math.Abs(turn) * chord < 8 * straight;
+    }
+
     // Twice the angle from a direction to a chord is the turn of the arc that starts in that direction; at the far end the sign is the other way.
     private static double Turn(Point2 direction, Point2 chord)
     {
-        // An arc whose rise over its chord is below this, in mm, is a straight line: no measure sees it, and its centre would be too far off to compute with.
-        const double straight = 1e-9;
         double turn = 2 * Math.Atan2(direction.Cross(chord), direction.Dot(chord));
-        return Math.Abs(turn) * chord.Length < 8 * straight ? 0 : turn;
+        return IsStraight(turn, chord.Length) ? 0 : turn;
     }
 
     private static double Distance(ArcVertex from, Point2 to, Point2 point)

@@ -1,8 +1,8 @@
-using FeltNest.Rolls.Orders;
-using FeltNest.Rolls.Orders.Planned;
 using System.Globalization;
 using System.Net;
 using System.Text;
+using FeltNest.Rolls.Orders;
+using FeltNest.Rolls.Orders.Planned;
 
 namespace FeltNest.Report.Orders;
 

@@ -1,6 +1,6 @@
+using System.Globalization;
 using FeltNest.Rolls.Orders;
 using FeltNest.Rolls.Orders.Planned;
-using System.Globalization;
 
 namespace FeltNest.Report.Orders;
 

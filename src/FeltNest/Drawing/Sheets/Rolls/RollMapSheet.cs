@@ -1,4 +1,5 @@
 using System.Globalization;
+using FeltNest.Die.Safety;
 using FeltNest.Drawing.Lettering;
 using FeltNest.Drawing.Parts;
 using FeltNest.Geometry;
@@ -15,7 +16,7 @@ public static class RollMapSheet
     private static readonly int[] Scales = [1, 2, 5, 10, 20, 50, 100, 200, 500];
 
     // Paper: margins, room for the title and for the key, length of a line of cloth, and the greatest height of all lines together, mm. An A3 sheet holds the map of a usual roll.
-    private const double Margin = 12, TitleRoom = 20, KeyRoom = 22, LineLength = 390, MostHigh = 420;
+    private const double Margin = 12, TitleRoom = 20, KeyRoom = 36, LineLength = 390, MostHigh = 420;
 
     // Panels on paper are drawn with corners no nearer than this, mm: finer is not seen.
     private const double CornerStep = 0.12;
@@ -109,5 +110,9 @@ public static class RollMapSheet
         yield return new TextMark(counts, new Point2(x, at.Y - 6), Ink.Note, Ink.Dark);
         yield return new TextMark(
             $"numbers: every fifth strike, and the first of each run one feed apart (longer tick){(plan.Request.FromMm > 0 ? "; tinted: cut before" : string.Empty)}", new Point2(x, at.Y - 11), Ink.Note, Ink.Soft);
+        for (int i = 0; i < SafetyWords.Brief.Count; i++)
+        {
+            yield return new TextMark(SafetyWords.Brief[i], new Point2(x, at.Y - 17 - (i * 4.2)), Ink.Note, Ink.Dark);
+        }
     }
 }

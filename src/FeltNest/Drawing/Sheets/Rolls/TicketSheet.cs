@@ -1,3 +1,5 @@
+using System.Globalization;
+using FeltNest.Die.Safety;
 using FeltNest.Drawing.Lettering;
 using FeltNest.Drawing.Parts;
 using FeltNest.Geometry;
@@ -5,7 +7,6 @@ using FeltNest.Layout;
 using FeltNest.Rolls;
 using FeltNest.Rolls.Orders.Planned;
 using FeltNest.Rolls.Plan;
-using System.Globalization;
 
 namespace FeltNest.Drawing.Sheets.Rolls;
 
@@ -17,18 +18,6 @@ public static class TicketSheet
 
     // Runs listed: more are in the strike list, and the sheet says so.
     private const int MostRuns = 14;
-
-    private static readonly string[] Cautions =
-    [
-        "Local codes, the machine maker's instructions and qualified people come first. This ticket is no risk assessment.",
-        "- Strike by two-hand control or fitted guard only, never bypassed. It protects one person: others keep clear.",
-        "- Isolate and prove dead before a hand goes under the head: die, board, ejection or jam. Block the head.",
-        "- Start of shift: try guards, stop and two-hand control. What fails stops the work.",
-        "- Carry a die with its edge covered, in cut-resistant gloves. Let a falling die fall.",
-        "- Least pressure that cuts, load centred, within the rating. A strike over the roll's end loads off centre.",
-        "- Coated felt and rubber solution: flammable vapour, heavier than air. Extract low, no sparks, no heaters.",
-        "- Keep clear of feed nips; lift rolls with aids; eye, ear and dust protection as assessed.",
-    ];
 
     /// <summary>Draws the sheet.</summary>
     /// <param name="plan">The strikes.</param>
@@ -147,12 +136,12 @@ public static class TicketSheet
 
     private static IEnumerable<Mark> Safety()
     {
-        double y = 10 + (Cautions.Length * 4.2);
+        double y = 10 + (SafetyWords.Ticket.Count * 4.2);
         yield return new TextMark("Cautions", new Point2(Left, y + 6), Ink.Label, Ink.Dark);
         yield return new PathMark([Chain.Rectangle(new Box(Left, 11, Right, y + 4))], Ink.Wide);
-        for (int i = 0; i < Cautions.Length; i++)
+        for (int i = 0; i < SafetyWords.Ticket.Count; i++)
         {
-            yield return new TextMark(Cautions[i], new Point2(Left + 2, y - (i * 4.2)), Ink.Note, Ink.Dark);
+            yield return new TextMark(SafetyWords.Ticket[i], new Point2(Left + 2, y - (i * 4.2)), Ink.Note, Ink.Dark);
         }
     }
 

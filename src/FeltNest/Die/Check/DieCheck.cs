@@ -1,0 +1,215 @@
+using System.Globalization;
+using FeltNest.Die.Edge;
+using FeltNest.Geometry;
+using FeltNest.Layout;
+using FeltNest.Layout.Check;
+using NetTopologySuite.Geometries;
+using NetTopologySuite.Index.Strtree;
+using NetTopologySuite.Operation.Distance;
+
+namespace FeltNest.Die.Check;
+
+/// <summary>Verifies a die from its file alone with NetTopologySuite; shares no code with the design.</summary>
+/// <remarks>Strikes at every place one feed apart must be the layout's band, each panel once. Edges may lie 0.02 mm off the true outline. Gaps are measured again, between strikes at
+/// 25 places of the play of feed and guide. The layout itself is checked by <see cref="LayoutCheck"/>.</remarks>
+public sealed class DieCheck
+{
+    private const double PlaceSlack = 1e-4, AngleSlackDeg = 1e-6, GapSlack = 1e-3, EdgeMost = 0.02, EdgeSlack = 1e-4;
+    private static readonly GeometryFactory Factory = new();
+
+    private readonly RollLayout layout;
+    private readonly StatedDie die;
+    private readonly List<string> violations = [];
+    private double least = double.PositiveInfinity;
+    private int pairs;
+
+    private DieCheck(RollLayout layout, StatedDie die) => (this.layout, this.die) = (layout, die);
+
+    /// <summary>Checks a die; the verdict's gap is the least between two cuts of one strike or of two.</summary>
+    public static LayoutVerdict Verify(RollLayout layout, StatedDie die) => new DieCheck(layout, die).Run();
+
+    private LayoutVerdict Run()
+    {
+        LayoutVerdict lay = LayoutCheck.Verify(layout);
+        violations.AddRange(lay.Violations);
+        CheckTiling();
+        CheckEdges();
+        CheckGaps();
+        CheckBoard();
+        double rule = die.Cavities.Sum(c => die.Edges[c.Part].Perimeter);
+        Same("ruleLengthMm", die.RuleLengthMm, rule, 1e-6 * rule);
+        Same("forceKn", die.ForceKn, die.ForceFactors, 1e-6 * die.ForceFactors);
+        return new LayoutVerdict(least, pairs, violations);
+    }
+
+    private void CheckTiling()
+    {
+        LayoutRepeat repeat = layout.Bands[die.Band].Repeat;
+        double repeats = die.FeedMm / repeat.LengthMm;
+        int count = (int)Math.Round(repeats);
+        if (count < 1 || Math.Abs((count * repeat.LengthMm) - die.FeedMm) > PlaceSlack)
+        {
+            violations.Add(Text($"feed {die.FeedMm:0.####} mm is not a whole number of repeats of {repeat.LengthMm:0.####} mm"));
+            return;
+        }
+
+        List<PlacedPanel> open = [.. Enumerable.Range(0, count).SelectMany(k => repeat.Panels.Select(p => p with { XMm = p.XMm + (k * repeat.LengthMm) }))];
+        int struck = die.Cavities.Count * die.Places.Count, wanted = open.Count, missed = 0;
+        foreach (Point2 place in die.Places)
+        {
+            foreach (PlacedPanel cavity in die.Cavities)
+            {
+                double x = cavity.XMm + die.Origin.X + place.X, y = cavity.YMm + die.Origin.Y + place.Y;
+                int at = open.FindIndex(p => p.Part == cavity.Part && Math.Abs(Math.IEEERemainder(p.AngleDeg - cavity.AngleDeg, 360)) < AngleSlackDeg
+                    && Math.Abs(p.YMm - y) < PlaceSlack && Math.Abs(Math.IEEERemainder(p.XMm - x, die.FeedMm)) < PlaceSlack);
+                if (at < 0)
+                {
+                    missed++;
+                }
+                else
+                {
+                    open.RemoveAt(at);
+                }
+            }
+        }
+
+        if (missed > 0 || open.Count > 0)
+        {
+            violations.Add($"strikes do not tile the layout: of {struck} cuts to a feed {missed} are no panel of it (or one cut twice), of {wanted} panels {open.Count} are missed");
+        }
+    }
+
+    private void CheckEdges()
+    {
+        foreach (int part in die.Cavities.Select(c => c.Part).Distinct())
+        {
+            DieEdge edge = new(die.Edges[part], [], 0, 0, EdgeMirrors.None, false);
+            EdgeVerdict found = DieEdgeCheck.Measure(layout.Parts[part], edge);
+            double most = EdgeMost - (layout.Parts[part].Ball is null ? 0 : EdgeFitter.PanelArcsMm) + EdgeSlack;
+            if (found.OffMm > most)
+            {
+                violations.Add(Text($"edge of part {part}: {found.OffMm:0.####} mm off the outline of the layout, at most {most:0.####} is allowed"));
+            }
+
+            if (found.TangentBreakDeg > 0.1)
+            {
+                violations.Add(Text($"edge of part {part}: bends by {found.TangentBreakDeg:0.###} degrees at a joint where the part has no corner"));
+            }
+        }
+    }
+
+    private void CheckGaps()
+    {
+        Polygon[] shapes = [.. die.Cavities.Select(Place)];
+        double within = Between(shapes, shapes, default, true);
+        if (!(double.IsInfinity(within) && double.IsInfinity(die.LeastGapMm)))
+        {
+            Same("leastGapMm", die.LeastGapMm, within, GapSlack);
+        }
+
+        double nominal = double.PositiveInfinity, worst = double.PositiveInfinity, length = shapes.Max(s => s.EnvelopeInternal.MaxX) - shapes.Min(s => s.EnvelopeInternal.MinX);
+        int feeds = (int)Math.Ceiling((length + die.Places.Max(p => Math.Abs(p.X))) / die.FeedMm) + 1;
+        foreach ((Point2 from, Point2 to, int k) in die.Places.SelectMany(a => die.Places.SelectMany(b => Enumerable.Range(0, feeds + 1).Select(k => (a, b, k)))))
+        {
+            if (k == 0 && from == to)
+            {
+                continue;
+            }
+
+            Point2 move = new(to.X - from.X + (k * die.FeedMm), to.Y - from.Y);
+            nominal = Math.Min(nominal, Between(shapes, shapes, move, false));
+            for (int i = -2; i <= 2; i++)
+            {
+                for (int j = -2; j <= 2; j++)
+                {
+                    Point2 play = new(i / 2.0 * die.FeedToleranceMm * Math.Max(1, k), j * die.GuideToleranceMm);
+                    worst = Math.Min(worst, Between(shapes, shapes, new Point2(move.X + play.X, move.Y + play.Y), false));
+                }
+            }
+        }
+
+        least = Math.Min(within, nominal);
+        if (double.IsInfinity(nominal) && double.IsInfinity(die.NominalJointMm))
+        {
+            return;
+        }
+
+        Same("joint.nominalMm", die.NominalJointMm, nominal, GapSlack);
+        if (die.WorstJointMm > worst - die.EdgeProfileMm + GapSlack)
+        {
+            violations.Add(Text($"joint.worstMm: {die.WorstJointMm:0.####} is stated, {worst - die.EdgeProfileMm:0.####} was found"));
+        }
+
+        if (die.WorstJointMm <= 0 && layout.GapMm > 0)
+        {
+            violations.Add("strikes can cut into each other at the worst feed");
+        }
+    }
+
+    // Least distance of two sets of cavities of which the second is moved; 50 mm and more count as clear.
+    private double Between(Polygon[] one, Polygon[] two, Point2 move, bool same)
+    {
+        const double far = 50;
+        STRtree<int> tree = new();
+        for (int i = 0; i < one.Length; i++)
+        {
+            tree.Insert(one[i].EnvelopeInternal, i);
+        }
+
+        double best = double.PositiveInfinity;
+        for (int k = 0; k < two.Length; k++)
+        {
+            Envelope near = two[k].EnvelopeInternal.Copy();
+            near.Translate(move.X, move.Y);
+            near.ExpandBy(Math.Min(best, far));
+            Polygon? moved = null;
+            foreach (int i in tree.Query(near).Order())
+            {
+                if (same && i >= k)
+                {
+                    continue;
+                }
+
+                moved ??= move == default ? two[k] : Factory.CreatePolygon([.. two[k].Coordinates.Select(c => new Coordinate(c.X + move.X, c.Y + move.Y))]);
+                if (one[i].EnvelopeInternal.Distance(moved.EnvelopeInternal) < best)
+                {
+                    pairs++;
+                    best = Math.Min(best, one[i].Contains(Factory.CreatePoint(moved.Coordinate)) ? 0 : IndexedFacetDistance.Distance(one[i], moved));
+                }
+            }
+        }
+
+        return best;
+    }
+
+    private void CheckBoard()
+    {
+        foreach ((PlacedPanel cavity, int i) in die.Cavities.Select((c, i) => (c, i)))
+        {
+            Envelope at = Place(cavity).EnvelopeInternal;
+            double land = Math.Min(Math.Min(at.MinX, at.MinY), Math.Min(die.BoardLengthMm - at.MaxX, die.BoardWidthMm - at.MaxY));
+            if (land < die.LandMm - PlaceSlack)
+            {
+                violations.Add(Text($"cavity {i + 1}: {land:0.###} mm from the board's side, {die.LandMm:0.###} is promised"));
+                return;
+            }
+        }
+    }
+
+    private void Same(string field, double stated, double found, double slack)
+    {
+        if (!(Math.Abs(stated - found) <= slack))
+        {
+            violations.Add(Text($"{field}: {stated:0.######} is stated, {found:0.######} was found"));
+        }
+    }
+
+    private Polygon Place(PlacedPanel placed)
+    {
+        double angle = placed.AngleDeg * Math.PI / 180, cos = Math.Cos(angle), sin = Math.Sin(angle);
+        IReadOnlyList<Point2> points = layout.Parts[placed.Part].Outline.Points;
+        return Factory.CreatePolygon([.. points.Append(points[0]).Select(p => new Coordinate(placed.XMm + (p.X * cos) - (p.Y * sin), placed.YMm + (p.X * sin) + (p.Y * cos)))]);
+    }
+
+    private static string Text(FormattableString line) => line.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,40 @@
+using FeltNest.Die.Edge;
+using FeltNest.Die.Gang;
+using FeltNest.Die.Make;
+using FeltNest.Geometry;
+
+namespace FeltNest.Die;
+
+/// <summary>A gang die for a layout.</summary>
+/// <param name="Request">The question.</param>
+/// <param name="Gang">Cavities and strikes.</param>
+/// <param name="Edges">Cutting edge of each part of the layout that the die cuts, by the part's place in the layout's list; null for parts it does not cut.</param>
+/// <param name="Places">Joint and bridges of each edge.</param>
+/// <param name="Joint">What stays between strikes.</param>
+/// <param name="Force">Force of one strike.</param>
+/// <param name="LeastGapMm">Least gap between two cavities, mm; infinite for a single one.</param>
+/// <param name="LeastGapPlace">Where.</param>
+/// <param name="Notes">What to watch.</param>
+public sealed record DieDesign(
+    GangRequest Request, DieGang Gang, IReadOnlyList<DieEdge?> Edges, IReadOnlyList<RulePlaces?> Places, StrikeJoint Joint, CuttingForce Force, double LeastGapMm, Point2 LeastGapPlace,
+    IReadOnlyList<MakeNote> Notes)
+{
+    // Density of steel, kg/mm3 (7850 kg/m3, handbook value from memory).
+    private const double Steel = 7.85e-6;
+
+    /// <summary>Share of the press's rating, %; null where no press is known or the force is a placeholder.</summary>
+    public double? PressSharePercent => Request.Press is { } press && Request.Order.Force.Basis == Order.ForceBasis.Measured ? 100 * Force.Kn / press.RatedForceKn : null;
+
+    /// <summary>Least radius of any edge, mm.</summary>
+    public double LeastRadiusMm => Edges.Where(e => e is not null).Min(e => e!.Pieces.Min(p => p.RadiusMm));
+
+    /// <summary>Length of rule, mm, from the edges as made.</summary>
+    public double RuleLengthMm => Gang.Cavities.Sum(c => Edges[c.Placed.Part]!.Arcs.Perimeter);
+
+    /// <summary>Mass of board and rule, kg; ejection and fittings are not in it.</summary>
+    public double MassKg => (Gang.BoardLengthMm * Gang.BoardWidthMm * Request.Order.Board.ThicknessMm * 1e-9 * Request.Order.Board.DensityKgPerM3)
+        + (RuleLengthMm * Request.Order.Rule.ThicknessMm * Request.Order.Rule.HeightMm * Steel);
+
+    /// <summary>The first part the die cuts: the one drawn with all dimensions.</summary>
+    public int MainPart => Gang.Cavities[0].Placed.Part;
+}

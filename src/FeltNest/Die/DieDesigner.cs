@@ -1,0 +1,54 @@
+using System.Globalization;
+using FeltNest.Die.Edge;
+using FeltNest.Die.Gang;
+using FeltNest.Die.Make;
+using FeltNest.Die.Order;
+using FeltNest.Geometry;
+using FeltNest.Layout;
+using FeltNest.Rolls.Presses;
+
+namespace FeltNest.Die;
+
+/// <summary>Designs a gang die: cavities, edges, joints, force, and what to watch.</summary>
+public static class DieDesigner
+{
+    /// <summary>The die of a question.</summary>
+    /// <exception cref="InputException">A band that the layout does not have.</exception>
+    /// <exception cref="GeometryException">An outline too rough for arcs.</exception>
+    /// <exception cref="NoAnswerException">No die tiles and fits, rules have no room, or strikes can cut into each other.</exception>
+    public static DieDesign Run(GangRequest request)
+    {
+        IReadOnlyList<LayoutPart> parts = request.Layout.Parts;
+        DieGang gang = GangChooser.Choose(request);
+        HashSet<int> used = [.. gang.Cavities.Select(c => c.Placed.Part)];
+        DieEdge?[] edges = [.. parts.Select((part, i) => used.Contains(i) ? EdgeFitter.Fit(part) : null)];
+        RulePlaces?[] places = [.. edges.Select(edge => edge is null ? null : RulePlaces.Of(edge, request.Order.Board))];
+        (double gap, Point2 where) = GapFinder.Within(parts, gang, request.Layout.GapMm);
+        RequireRoom(request, gap, where);
+        PressSpec? press = request.Press;
+        StrikeJoint joint = GapFinder.Between(parts, gang, press?.FeedToleranceMm ?? 0, press?.GuideToleranceMm ?? 0, request.Order.Tolerances.EdgeProfileMm);
+        if (joint.WorstMm <= 0 && request.Layout.GapMm > 0)
+        {
+            throw new NoAnswerException(Text(
+                $"strikes can cut into each other: the gap of {joint.NominalMm:0.00} mm between them becomes {joint.WorstMm:0.00} mm when the feed errs by {joint.FeedToleranceMm:0.##}, the guide by {joint.GuideToleranceMm:0.##} and the edge by half of {joint.EdgeProfileMm:0.##} mm: a layout with a gap of {request.Layout.GapMm - joint.WorstMm + 0.1:0.0} mm or a better feed would do"));
+        }
+
+        CuttingForce force = GangChooser.Force(request, gang);
+        DieDesign bare = new(request, gang, edges, places, joint, force, gap, where, []);
+        return bare with { Notes = [.. Makeability.Of(bare)] };
+    }
+
+    // Bodies of two rules must have room beside each other, unless the shop asks for a common cut.
+    private static void RequireRoom(GangRequest request, double gap, Point2 where)
+    {
+        DieRule rule = request.Order.Rule;
+        double bodies = Math.Max(rule.ThicknessMm, 2 * rule.BodyInWasteMm);
+        if (gap < bodies - 1e-4 && !request.Order.CommonCut)
+        {
+            throw new NoAnswerException(Text(
+                $"two rules of {rule.ThicknessMm:0.##} mm have no room in a gap of {gap:0.00} mm near ({where.X:0.0}, {where.Y:0.0}) of the die: a layout with a gap of {rule.LeastGapMm(request.Order.Ejection.RoomMm):0.0} mm, a thinner rule, or \"commonCut\": true would do"));
+        }
+    }
+
+    private static string Text(FormattableString line) => line.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,113 @@
+using System.Globalization;
+using FeltNest.Die.Edge;
+using FeltNest.Die.Order;
+using FeltNest.Geometry;
+
+namespace FeltNest.Die.Make;
+
+/// <summary>Looks over a die for what cannot be bent, held, ejected or struck.</summary>
+internal static class Makeability
+{
+    // Bends listed by place; more of the same kind are only counted.
+    private const int MostBends = 4;
+
+    /// <summary>The notes of a die.</summary>
+    public static IEnumerable<MakeNote> Of(DieDesign design) => [.. Bends(design), .. Gaps(design), .. Stack(design), .. OnPress(design)];
+
+    private static IEnumerable<MakeNote> Bends(DieDesign design)
+    {
+        DieRule rule = design.Request.Order.Rule;
+        foreach (DieEdge edge in design.Edges.Where(e => e is not null).Select(e => e!))
+        {
+            EdgePiece[] tight = [.. edge.Pieces.Where(p => p.Turn != 0 && rule.InsideBendMm(p.RadiusMm, p.Turn > 0) < rule.LeastBendMm)];
+            foreach (EdgePiece piece in tight.Take(MostBends))
+            {
+                yield return new MakeNote(
+                    Text($"radius {piece.RadiusMm:0.00} mm at ({piece.Middle.X:0.0}, {piece.Middle.Y:0.0}) leaves the rule an inside bend of {rule.InsideBendMm(piece.RadiusMm, piece.Turn > 0):0.00} mm, {rule.LeastBendMm:0.##} is its limit"),
+                    piece.Middle, false);
+            }
+
+            if (tight.Length > MostBends)
+            {
+                yield return new MakeNote($"{tight.Length - MostBends} more bends are as tight", null, false);
+            }
+
+            if (edge.Corners.Count > 0)
+            {
+                Point2 at = edge.Arcs.Vertices[edge.Corners[0]].Point;
+                yield return new MakeNote(
+                    Text($"{edge.Corners.Count} corner{(edge.Corners.Count == 1 ? string.Empty : "s")}, the first at ({at.X:0.0}, {at.Y:0.0}): the rule is mitred there, not bent"), at, false);
+            }
+        }
+    }
+
+    private static IEnumerable<MakeNote> Gaps(DieDesign design)
+    {
+        DieOrder order = design.Request.Order;
+        double wanted = order.Rule.LeastGapMm(order.Ejection.RoomMm), gap = design.LeastGapMm;
+        if (gap < wanted - 1e-4)
+        {
+            yield return new MakeNote(
+                Text($"gap {gap:0.00} mm near ({design.LeastGapPlace.X:0.0}, {design.LeastGapPlace.Y:0.0}) of the die leaves {Math.Max(0, gap - (2 * order.Rule.BodyInWasteMm)):0.00} mm of board and ejection between the rules, {order.Ejection.RoomMm:0.##} is wanted: gap {wanted:0.00}"),
+                design.LeastGapPlace, true);
+        }
+    }
+
+    private static IEnumerable<MakeNote> Stack(DieDesign design)
+    {
+        DieOrder order = design.Request.Order;
+        if (order.StackMm > order.CavityDepthMm)
+        {
+            yield return new MakeNote(
+                Text($"stack of {order.Plies} x {order.FeltThicknessMm:0.##} = {order.StackMm:0.0} mm does not go into the {order.CavityDepthMm:0.0} mm from board to edge: a rule of {Math.Ceiling(order.Board.ThicknessMm + order.StackMm + 1):0} mm or a thinner board is wanted"),
+                null, true);
+        }
+        else if (order.CavityDepthMm - order.StackMm < 1)
+        {
+            yield return new MakeNote(Text($"only {order.CavityDepthMm - order.StackMm:0.0} mm above the stack are left for pressed ejection"), null, true);
+        }
+    }
+
+    private static IEnumerable<MakeNote> OnPress(DieDesign design)
+    {
+        DieOrder order = design.Request.Order;
+        if (order.Force.Basis == ForceBasis.Placeholder)
+        {
+            yield return new MakeNote("force per mm is NOT MEASURED: do not set the press from this", null, true);
+        }
+
+        if (design.Request.Press is not { } press)
+        {
+            yield return new MakeNote("no press was given: bed, force and tolerances of the feed are not looked at", null, true);
+            yield break;
+        }
+
+        if (order.Plies > press.MostPlies)
+        {
+            yield return new MakeNote($"{order.Plies} plies, press {press.Name} takes {press.MostPlies}", null, true);
+        }
+
+        if (press.DaylightMm is { } daylight && order.Rule.HeightMm + order.StackMm > daylight)
+        {
+            yield return new MakeNote(Text($"rule and stack are {order.Rule.HeightMm + order.StackMm:0.0} mm high, the press opens {daylight:0.#} mm"), null, true);
+        }
+
+        Point2 off = design.Gang.LoadOffBed;
+        if (off.Length > 1)
+        {
+            yield return new MakeNote(Text($"the load stands {off.X:0.0} mm along and {off.Y:0.0} mm across from the bed's middle: keep it within what the press's maker allows"), null, true);
+        }
+
+        if (design.Gang.Places.Count > 1)
+        {
+            yield return new MakeNote($"one feed takes {design.Gang.Places.Count} strikes side by side: the head or the die moves across between them", null, true);
+        }
+
+        if (press.Dies.Count > 0 && !press.Dies.Contains(order.Name))
+        {
+            yield return new MakeNote($"press {press.Name} names the dies that fit it, and {order.Name} is not among them", null, true);
+        }
+    }
+
+    private static string Text(FormattableString line) => line.ToString(CultureInfo.InvariantCulture);
+}

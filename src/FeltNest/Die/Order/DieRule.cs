@@ -1,0 +1,29 @@
+namespace FeltNest.Die.Order;
+
+/// <summary>The steel rule.</summary>
+/// <param name="ThicknessMm">Thickness of the body, mm: 0.71 is called 2 point.</param>
+/// <param name="HeightMm">From foot to edge, mm.</param>
+/// <param name="Bevel">Where the edge stands.</param>
+/// <param name="Hardness">Body and edge, in the toolmaker's words.</param>
+/// <param name="LeastBendMm">Least inside radius the rule may be bent to, mm; 1.5 for 2 point and 2.5 for 3 point is common practice, no source: ask the die maker.</param>
+public sealed record DieRule(double ThicknessMm, double HeightMm, RuleBevel Bevel, string Hardness, double LeastBendMm)
+{
+    /// <summary>Thickness in points of 1/72 inch, rounded to a half.</summary>
+    public double Points => Math.Round(ThicknessMm / 25.4 * 72 * 2) / 2;
+
+    /// <summary>Body that stands on the waste's side of the cutting edge, mm.</summary>
+    public double BodyInWasteMm => Bevel switch
+    {
+        RuleBevel.SideWaste => ThicknessMm,
+        RuleBevel.SidePanel => 0,
+        _ => ThicknessMm / 2,
+    };
+
+    /// <summary>Least gap from edge to edge at which the bodies of two rules and what ejects between them have room, mm.</summary>
+    public double LeastGapMm(double ejectionMm) => (2 * BodyInWasteMm) + ejectionMm;
+
+    /// <summary>Inside radius of the body where the edge bends with a radius, mm.</summary>
+    /// <param name="radiusMm">Radius of the edge.</param>
+    /// <param name="outward">True where the edge bulges outwards, so that the panel lies inside the bend.</param>
+    public double InsideBendMm(double radiusMm, bool outward) => radiusMm - (outward ? ThicknessMm - BodyInWasteMm : BodyInWasteMm);
+}

@@ -1,0 +1,174 @@
+using System.Globalization;
+using FeltNest.Die;
+using FeltNest.Die.Edge;
+using FeltNest.Die.Make;
+using FeltNest.Die.Order;
+using FeltNest.Drawing.Frames;
+using FeltNest.Drawing.Parts;
+using FeltNest.Geometry;
+
+namespace FeltNest.Drawing.Sheets.Dies;
+
+/// <summary>One cavity with its dimensions, joint, bridges and the table of its arcs.</summary>
+public static class CavitySheet
+{
+    // Room around the outline for dimensions, mm of paper.
+    private const double DimensionRoom = 34;
+
+    /// <summary>Draws the sheet as number <paramref name="number"/> of <paramref name="count"/>.</summary>
+    public static Sheet Draw(DieDesign design, int number, int count)
+    {
+        DieOrder order = design.Request.Order;
+        DieEdge edge = design.Edges[design.MainPart]!;
+        RulePlaces places = design.Places[design.MainPart]!;
+        Box extent = DieParts.Extent(edge);
+        double table = CellTable.Height(edge.Pieces.Count);
+        (PaperSize size, DrawingScale scale) = Chosen(extent, table);
+        List<Mark> marks = DieParts.Base(size, order, new SheetPlace(number, count, scale.Words, "One cavity"));
+        Point2 top = DieParts.ColumnTop(size);
+        double left = size.Space.MinX + DieParts.Rim, right = top.X - DieParts.Rim, bottom = DieParts.TitleTop(size);
+        marks.AddRange(Arcs(top, edge, bottom, order.DieView ? -1 : 1));
+        (IEnumerable<Mark> safety, double safetyHigh) = DieParts.BriefSafety(new Point2(left, size.Space.MinY + 4), right - left);
+        marks.AddRange(safety);
+
+        Point2 centre = new((left + right) / 2, size.Space.MaxY - DimensionRoom - (extent.MaxY * scale.Factor));
+        Point2 Paper(Point2 p) => ((order.DieView ? new Point2(-p.X, p.Y) : p) * scale.Factor) + centre;
+        Chain Seen(Chain chain) => chain with
+        {
+            Vertices = [.. chain.Vertices.Select(v => Paper(v.Point) is var p ? new ArcVertex(p.X, p.Y, order.DieView ? -v.Turn : v.Turn) : default)],
+        };
+        marks.Add(new PathMark([Seen(new Chain(edge.Arcs.Vertices, true))], Ink.Wide));
+        marks.AddRange(Axes(edge, extent, Paper));
+        marks.AddRange(Dimensions(edge, extent, Paper));
+        marks.AddRange(OnEdge(design, edge, places, Paper));
+        double y = Paper(new(0, extent.MinY)).Y - 20;
+        marks.AddRange(Figures(design, edge, extent, places, new Point2(left, y), right - left));
+        marks.AddRange(DieParts.Bar(new Point2(left + 2, size.Space.MinY + safetyHigh + 14)));
+        return new Sheet(
+            $"{order.Name}: one cavity", $"Cutting edge of one cavity at {scale.Words} with dimensions and the table of its {edge.Pieces.Count} arcs.", size.WidthMm, size.HeightMm, [], marks);
+    }
+
+    private static (PaperSize Size, DrawingScale Scale) Chosen(Box extent, double table)
+    {
+        foreach (double most in new[] { 1.0, 0.5, 0.2, 0.1 })
+        {
+            foreach (PaperSize size in PaperSize.All.Where(s => s.Name != "A4"))
+            {
+                double room = DieParts.ColumnTop(size).X - size.Space.MinX - (2 * DieParts.Rim) - 30, high = size.Space.Height - (2 * DimensionRoom) - 90;
+                DrawingScale scale = DrawingScale.Fitting(extent.Width, extent.Height, room, high, 1);
+                bool tableFits = table < size.Space.Height - TitleBlock.Height - TitleBlock.Strip - 8 || size.Name == "A0";
+                if (scale.Factor >= most && tableFits)
+                {
+                    return (size, scale);
+                }
+            }
+        }
+
+        PaperSize largest = PaperSize.Of("A0");
+        return (largest, DrawingScale.Fitting(extent.Width, extent.Height, DieParts.ColumnTop(largest).X - 100, largest.Space.Height - 200, 1));
+    }
+
+    private static IEnumerable<Mark> Arcs(Point2 top, DieEdge edge, double bottom, double side)
+    {
+        (string, double)[] columns = [("arc", 11), ("from x", 25), ("from y", 25), ("centre x", 29), ("centre y", 29), ("radius", 29), ("sweep", 28)];
+        IReadOnlyList<EdgePiece> pieces = edge.Pieces;
+        int most = Math.Max(1, (int)((top.Y - bottom - 8) / CellTable.RowStep) - 1);
+
+        // The table says what the drawing shows: from the die's side x and the sense of the sweep change sign.
+        string[] Row(EdgePiece p, int i) => p.Turn == 0
+            ? [$"{i + 1}", F(side * p.Start.X), F(p.Start.Y), "-", "-", "straight", "-"]
+            : [$"{i + 1}", F(side * p.Start.X), F(p.Start.Y), F(side * p.Centre.X), F(p.Centre.Y), F(p.RadiusMm), $"{F(side * p.Turn * 180 / Math.PI)}\u00B0"];
+        IEnumerable<string[]> rows = pieces.Take(pieces.Count > most ? most - 1 : most).Select(Row);
+        return CellTable.Draw(top, columns, pieces.Count > most ? rows.Append([string.Empty, string.Empty, string.Empty, string.Empty, string.Empty, $"and {pieces.Count - most + 1} more:", "see DXF"]) : rows);
+    }
+
+    // Axes only outside and a little inside, so that no number stands on them.
+    private static IEnumerable<Mark> Axes(DieEdge edge, Box extent, Func<Point2, Point2> paper)
+    {
+        const double past = 4;
+        double inside = Math.Min(12, extent.Width / 8);
+        (double low, double high) = DieParts.Waist(edge) ?? (extent.MinY, extent.MaxY);
+        yield return new PathMark(
+            [
+                Chain.Open(paper(new(extent.MinX - past, 0)), paper(new(extent.MinX + inside, 0))), Chain.Open(paper(new(extent.MaxX - inside, 0)), paper(new(extent.MaxX + past, 0))),
+                Chain.Open(paper(new(0, extent.MinY - past)), paper(new(0, low))), Chain.Open(paper(new(0, high)), paper(new(0, extent.MaxY + past))),
+            ],
+            Ink.Centre);
+    }
+
+    private static IEnumerable<Mark> Dimensions(DieEdge edge, Box extent, Func<Point2, Point2> paper)
+    {
+        Point2 low = paper(new(extent.MinX, extent.MinY)), high = paper(new(extent.MaxX, extent.MaxY));
+        (double minX, double maxX) = (Math.Min(low.X, high.X), Math.Max(low.X, high.X));
+        foreach (Mark mark in Dimension.Level(new(minX, paper(new(extent.MinX, 0)).Y), new(maxX, paper(new(extent.MaxX, 0)).Y), high.Y + 18, $"({F(extent.Width)})"))
+        {
+            yield return mark;
+        }
+
+        // The greatest width is measured beside the outline.
+        foreach (Mark mark in Dimension.Upright(new(maxX - 20, low.Y), new(maxX - 20, high.Y), maxX + 12, $"({F(extent.Height)})"))
+        {
+            yield return mark;
+        }
+
+        if (DieParts.Waist(edge) is { } waist && waist.High - waist.Low < extent.Height - 0.01)
+        {
+            Point2 a = paper(new(0, waist.Low)), b = paper(new(0, waist.High));
+            foreach (Mark mark in Dimension.Upright(a, b, a.X, $"({F(waist.High - waist.Low)})"))
+            {
+                yield return mark;
+            }
+        }
+    }
+
+    private static IEnumerable<Mark> OnEdge(DieDesign design, DieEdge edge, RulePlaces places, Func<Point2, Point2> paper)
+    {
+        EdgePiece tight = edge.Pieces.MinBy(p => p.RadiusMm);
+        if (double.IsFinite(tight.RadiusMm))
+        {
+            // From inside the outline where it bulges out, from outside where it is hollow: the number stands clear of the dimensions either way.
+            Point2 tip = paper(tight.Middle), middle = paper(tight.Centre), way = (tip - middle) * (1 / (tip - middle).Length);
+            Point2 outer = tip - (way * 9);
+            bool leftward = outer.X < tip.X;
+            yield return new PathMark([Chain.Open(outer, tip)], Ink.Narrow);
+            yield return Arrows.Head(outer, tip, 2.5, Ink.Dark);
+            yield return new TextMark($"R {F(tight.RadiusMm)} least", outer + new Point2(leftward ? -2 : 2, 1.2), Ink.Label, Ink.Dark, leftward ? TextAnchor.End : TextAnchor.Start);
+        }
+
+        double half = design.Request.Order.Board.BridgeMm / 2;
+        foreach ((Point2 place, Point2 direction) in places.Bridges)
+        {
+            Point2 across = direction.Left * 2.5;
+            yield return new PathMark(
+                [Chain.Open(paper(place + (direction * half) + across), paper(place + (direction * half) - across)), Chain.Open(paper(place - (direction * half) + across), paper(place - (direction * half) - across))], Ink.Narrow);
+        }
+
+        Point2 joint = paper(places.Joint);
+        yield return new PathMark([Chain.Circle(joint, 1.6)], Ink.Narrow);
+    }
+
+    private static IEnumerable<Mark> Figures(DieDesign design, DieEdge edge, Box extent, RulePlaces places, Point2 top, double width)
+    {
+        DieOrder order = design.Request.Order;
+        double half = (width - 8) / 2;
+        (string, string)[] one =
+        [
+            ("Edge", string.Empty), ("dimensioned line", "cutting edge"), ("bevel", DieParts.Bevel(order.Rule.Bevel)), ("profile of the edge (ISO 1101)", $"{Mm(order.Tolerances.EdgeProfileMm)}: \u00B1{Mm(order.Tolerances.EdgeProfileMm / 2, "0.###")} mm"),
+            ("arcs, off the true outline at most", $"{edge.Pieces.Count}, {Mm(edge.DeviationMm, "0.000")} mm"), ("length of edge", $"{F(edge.Arcs.Perimeter)} mm"), ("area", $"{F(edge.Arcs.Area)} mm2"),
+            ("corners (rule mitred)", $"{edge.Corners.Count}"), ("equal on both sides of", edge.Mirrors switch { EdgeMirrors.Both => "both axes", EdgeMirrors.AboutX => "the x axis", EdgeMirrors.AboutY => "the y axis", _ => edge.HalfTurn ? "no axis; a half-turn" : "no axis" }),
+        ];
+        (string, string)[] two =
+        [
+            ("Marks on the outline", string.Empty), ("ring: rule joint, at x, y", $"{F(order.DieView ? -places.Joint.X : places.Joint.X)}, {F(places.Joint.Y)}"), ("radius of the edge there", double.IsFinite(places.JointRadiusMm) ? $"{Mm(places.JointRadiusMm, "0.0")} mm" : "straight"),
+            ("pairs of ticks: bridges", $"{places.Bridges.Count} of {Mm(order.Board.BridgeMm, "0.#")} mm"), ("least inside bend of the rule", $"{Mm(order.Rule.LeastBendMm)} mm"),
+            ("warp to the x axis of the panel", Warp(design)), ("seen", order.DieView ? "die view" : "panel view, nap side"), ("dimensions in ( )", "for reference: the table holds"),
+        ];
+        return [.. FigureTable.Draw(top, half, one), .. FigureTable.Draw(top + new Point2(half + 8, 0), half, two)];
+    }
+
+    private static string Warp(DieDesign design) => $"{(design.Request.Order.DieView ? design.Gang.Cavities[0].Placed.AngleDeg : -design.Gang.Cavities[0].Placed.AngleDeg).ToString("0.00", CultureInfo.InvariantCulture)}\u00B0 in the gang";
+
+    private static string Mm(double value, string format = "0.00") => DieParts.Mm(value, format);
+
+    private static string F(double value) => (Math.Round(value, 3) + 0.0).ToString("0.000", CultureInfo.InvariantCulture);
+}

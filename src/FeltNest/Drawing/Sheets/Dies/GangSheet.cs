@@ -1,0 +1,180 @@
+using System.Globalization;
+using FeltNest.Die;
+using FeltNest.Die.Gang;
+using FeltNest.Die.Order;
+using FeltNest.Drawing.Frames;
+using FeltNest.Drawing.Parts;
+using FeltNest.Geometry;
+
+namespace FeltNest.Drawing.Sheets.Dies;
+
+/// <summary>The whole gang: board, cavities with numbers and coordinates, how it is struck, force and safety.</summary>
+public static class GangSheet
+{
+    // Room around the board for dimensions and arrows, mm of paper.
+    private const double DimensionRoom = 30;
+
+    // Rows of coordinates side by side.
+    private const int TableColumns = 2;
+
+    /// <summary>Draws the sheet as number <paramref name="number"/> of <paramref name="count"/>.</summary>
+    public static Sheet Draw(DieDesign design, int number, int count)
+    {
+        DieOrder order = design.Request.Order;
+        DieGang gang = design.Gang;
+        (PaperSize size, DrawingScale scale, bool turned) = Chosen(design);
+        List<Mark> marks = DieParts.Base(size, order, new SheetPlace(number, count, scale.Words, "Gang die"));
+        Point2 top = DieParts.ColumnTop(size);
+        double left = size.Space.MinX + DieParts.Rim, right = top.X - DieParts.Rim;
+        (IEnumerable<Mark> safety, double safetyHigh) = DieParts.Safety(new Point2(top.X, DieParts.TitleTop(size)), DieParts.Column);
+        marks.AddRange(safety);
+        List<(string, string)> figures = Figures(design);
+        marks.AddRange(FigureTable.Draw(top, DieParts.Column - 2, figures));
+        double tableTop = top.Y - FigureTable.Height(figures) - 5;
+        marks.AddRange(Coordinates(design, new Point2(top.X, tableTop), tableTop - DieParts.TitleTop(size) - safetyHigh - 4));
+
+        double wide = (turned ? gang.BoardWidthMm : gang.BoardLengthMm) * scale.Factor, high = (turned ? gang.BoardLengthMm : gang.BoardWidthMm) * scale.Factor;
+        Point2 corner = new(((left + right - wide) / 2) + 6, ((size.Space.MinY + size.Space.MaxY - high) / 2) + 2);
+        Point2 Seen(Point2 p) => order.DieView ? new Point2(gang.BoardLengthMm - p.X, p.Y) : p;
+        Point2 Paper(Point2 die) => Seen(die) is var p && turned ? corner + (new Point2(gang.BoardWidthMm - p.Y, p.X) * scale.Factor) : corner + (Seen(die) * scale.Factor);
+        marks.Add(new PathMark([Chain.Rectangle(new Box(corner.X, corner.Y, corner.X + wide, corner.Y + high))], Ink.Wide));
+        foreach (DieCavity cavity in gang.Cavities)
+        {
+            marks.AddRange(Cavity(design, cavity, Paper));
+        }
+
+        Point2 load = Paper(gang.LoadCentre);
+        marks.Add(new PathMark([Chain.Open(load - new Point2(4, 0), load + new Point2(4, 0)), Chain.Open(load - new Point2(0, 4), load + new Point2(0, 4))], new Pen(0.5, Ink.Classes[1])));
+        marks.AddRange(BoardDimensions(order, corner, wide, high, turned ? gang.BoardWidthMm : gang.BoardLengthMm, turned ? gang.BoardLengthMm : gang.BoardWidthMm));
+        Point2 x = Paper(new(1, 0)) - Paper(default), unit = x * (1 / x.Length);
+        marks.AddRange(Ways(new Point2(left + 4, corner.Y + high + 8), unit));
+        marks.Add(new TextMark(DieParts.View(order) + "; cross: centre of the load", new Point2(left, size.Space.MinY + 16.5), Ink.Note, Ink.Dark));
+        if (order.Force.Basis == ForceBasis.Placeholder)
+        {
+            marks.Add(new TextMark("FORCE NOT MEASURED: do not set the press from it", new Point2(left, size.Space.MinY + 21), Ink.Label, Ink.Dark));
+        }
+
+        marks.AddRange(DieParts.Bar(new Point2(left + 2, size.Space.MinY + 9)));
+        return new Sheet(
+            $"{order.Name}: gang die", $"Gang of {gang.Cavities.Count} cavities at {scale.Words} with coordinates, strikes, force and safety.", size.WidthMm, size.HeightMm, [], marks);
+    }
+
+    private static (PaperSize Size, DrawingScale Scale, bool Turned) Chosen(DieDesign design)
+    {
+        DieGang gang = design.Gang;
+        double tables = FigureTable.Height(Figures(design)) + CellTable.Height((gang.Cavities.Count + TableColumns - 1) / TableColumns) + 90;
+        foreach (double least in new[] { 0.5, 0.2, 0.1, 0.05, 0.02 })
+        {
+            foreach (PaperSize size in PaperSize.All.Where(s => s.Name != "A4"))
+            {
+                double room = DieParts.ColumnTop(size).X - size.Space.MinX - (2 * DieParts.Rim) - DimensionRoom, high = size.Space.Height - (2 * DimensionRoom) - 10;
+                DrawingScale flat = DrawingScale.Fitting(gang.BoardLengthMm, gang.BoardWidthMm, room, high, 1), turned = DrawingScale.Fitting(gang.BoardWidthMm, gang.BoardLengthMm, room, high, 1);
+                bool upright = turned.Factor > flat.Factor, enough = Math.Max(flat.Factor, turned.Factor) >= least;
+                bool tableFits = tables < size.Space.Height - TitleBlock.Height - TitleBlock.Strip || size.Name is "A0" or "A1";
+                if (enough && tableFits && (least > 0.2 ? size.Name is not "A0" : true))
+                {
+                    return (size, upright ? turned : flat, upright);
+                }
+            }
+        }
+
+        return (PaperSize.Of("A0"), DrawingScale.All[^1], false);
+    }
+
+    private static IEnumerable<Mark> Cavity(DieDesign design, DieCavity cavity, Func<Point2, Point2> paper)
+    {
+        bool mirrored = design.Request.Order.DieView;
+        double angle = double.DegreesToRadians(cavity.Placed.AngleDeg);
+        Point2 at = new(cavity.Placed.XMm, cavity.Placed.YMm);
+        Point2 Place(Point2 own) => paper(own.Turned(angle) + at);
+        yield return new PathMark(
+            [new Chain([.. design.Edges[cavity.Placed.Part]!.Arcs.Vertices.Select(v => Place(v.Point) is var p ? new ArcVertex(p.X, p.Y, mirrored ? -v.Turn : v.Turn) : default)], true)], Ink.Wide);
+        Point2 joint = Place(design.Places[cavity.Placed.Part]!.Joint);
+        yield return new PathMark([Chain.Circle(joint, 0.8)], Ink.Narrow);
+
+        // A tick at the panel's own origin shows where its coordinates are taken; the number stands beside it.
+        Point2 origin = Place(default);
+        yield return new PathMark([Chain.Open(origin - new Point2(1, 0), origin + new Point2(1, 0)), Chain.Open(origin - new Point2(0, 1), origin + new Point2(0, 1))], Ink.Narrow);
+        yield return new TextMark(cavity.Number.ToString(CultureInfo.InvariantCulture), origin + new Point2(1.5, -Ink.Note / 2), Ink.Note, Ink.Dark);
+    }
+
+    private static IEnumerable<Mark> BoardDimensions(DieOrder order, Point2 corner, double wide, double high, double realWide, double realHigh)
+    {
+        string Words(double real) => GeneralTolerances.Linear(order.Tolerances.General, real) is { } t ? $"{real:0} \u00B1{t.ToString("0.##", CultureInfo.InvariantCulture)}" : $"{real:0}";
+        return
+        [
+            .. Dimension.Level(corner, corner + new Point2(wide, 0), corner.Y - 10, Words(realWide)),
+            .. Dimension.Upright(corner, corner + new Point2(0, high), corner.X - 10, Words(realHigh)),
+        ];
+    }
+
+    private static IEnumerable<Mark> Ways(Point2 at, Point2 unit) => Math.Abs(unit.X) > Math.Abs(unit.Y)
+        ? [.. DieParts.Arrow(at + new Point2(unit.X < 0 ? 16 : 0, 0), unit * 16, "x: feed, warp"), .. DieParts.Arrow(at + new Point2(58, 0), new Point2(0, 8), "y")]
+        : [.. DieParts.Arrow(at + new Point2(12, 0), unit * 8, "x: feed, warp"), .. DieParts.Arrow(at + new Point2(58, 1), new Point2(-16, 0), "y")];
+
+    private static List<(string, string)> Figures(DieDesign design)
+    {
+        DieGang gang = design.Gang;
+        DieOrder order = design.Request.Order;
+        List<(string, string)> lines =
+        [
+            ($"{DieParts.Named(design)}: {gang.Cavities.Count} cavities", string.Empty),
+            ("feed after the die was struck at every place", $"{F(gang.FeedMm, "0.000")} mm ({gang.Repeats} repeat{(gang.Repeats == 1 ? string.Empty : "s")})"),
+            ("pitch of the layout along x; felt", $"{F(gang.FeedMm / gang.Repeats, "0.000")} mm; warp along x, nap side {(order.DieView ? "away from" : "towards")} the viewer"),
+            ("strikes to one feed", gang.Places.Count == 1 ? "1" : $"{gang.Places.Count}, moved across by {F(gang.Places[1].Y, "0.000")} mm each, along by {F(gang.Places[1].X, "0.000")}"),
+            ("board's lower left corner over the lower selvedge", $"{F(gang.Origin.Y)} mm across"),
+            ("cut edges along x across", $"{F(gang.EdgeLengthMm)} x {F(gang.EdgeWidthMm)} mm"),
+            ("least gap in the die; between strikes, worst case", $"{DieParts.Mm(design.LeastGapMm)} mm; {DieParts.Mm(design.Joint.NominalMm)}, {DieParts.Mm(design.Joint.WorstMm)} mm"),
+            ("least radius of the edge", $"{F(design.LeastRadiusMm)} mm"),
+            ("rule", $"{F(order.Rule.Points, "0.#")} pt ({F(order.Rule.ThicknessMm, "0.##")} x {F(order.Rule.HeightMm, "0.#")} mm), {F(design.RuleLengthMm / 1000, "0.000")} m"),
+            ("board, about", $"{order.Board.Material}, {F(order.Board.ThicknessMm, "0.#")} mm; die {F(design.MassKg, "0.0")} kg"),
+            ("load centre x, y; off the bed's middle", $"{F(order.DieView ? gang.BoardLengthMm - gang.LoadCentre.X : gang.LoadCentre.X, "0.0")}, {F(gang.LoadCentre.Y, "0.0")}; {(design.Request.Press is null ? "no press given" : $"{F(gang.LoadOffBed.X, "0.0")}, {F(gang.LoadOffBed.Y, "0.0")} mm")}"),
+        ];
+        lines.AddRange(Force(design));
+        return lines;
+    }
+
+    /// <summary>Lines on the force.</summary>
+    internal static IEnumerable<(string, string)> Force(DieDesign design)
+    {
+        DieOrder order = design.Request.Order;
+        bool measured = order.Force.Basis == ForceBasis.Measured;
+        string figure = $"{F(design.Force.Kn, "0.0")} kN ({F(design.Force.TonnesForce, "0.0")} t)";
+        yield return measured ? ("force of a strike (measured N/mm)", figure) : ("FORCE NOT MEASURED: do not set the press from this", $"{figure}, placeholder");
+        yield return design.Request.Press is not { } press ? ("press", "none given") : measured
+            ? ($"share of press {press.Name}, {F(press.RatedForceKn, "0.#")} kN (allowed {F(press.AllowedSharePercent, "0.#")} %)", $"{F(design.PressSharePercent!.Value, "0.0")} %")
+            : ($"press {press.Name}, {F(press.RatedForceKn, "0.#")} kN", "not passed: no measured force");
+    }
+
+    private static List<Mark> Coordinates(DieDesign design, Point2 top, double room)
+    {
+        (string, double)[] columns = [("no.", 11), ("x", 24), ("y", 24), ("angle", 27)];
+        int most = Math.Max(1, (int)((room - 2) / CellTable.RowStep) - 1), all = design.Gang.Cavities.Count, rows = Math.Min(most, (all + TableColumns - 1) / TableColumns);
+        List<Mark> marks = [];
+        for (int c = 0; c < TableColumns; c++)
+        {
+            DieCavity[] part = [.. design.Gang.Cavities.Skip(c * rows).Take(rows)];
+            if (part.Length > 0)
+            {
+                marks.AddRange(CellTable.Draw(top + new Point2(c * 92, 0), columns, part.Select((d, i) => c == TableColumns - 1 && i == rows - 1 && all > rows * TableColumns
+                    ? ["...", $"{all - (rows * TableColumns) + 1} more:", "see", "die.json"]
+                    : Row(design, d))));
+            }
+        }
+
+        return marks;
+    }
+
+    // What the drawing shows: from the die's side x runs from the other end of the board and angles change sign.
+    private static string[] Row(DieDesign design, DieCavity cavity)
+    {
+        bool mirrored = design.Request.Order.DieView;
+        return
+        [
+            F(cavity.Number, "0"), F(mirrored ? design.Gang.BoardLengthMm - cavity.Placed.XMm : cavity.Placed.XMm, "0.000"), F(cavity.Placed.YMm, "0.000"),
+            F(mirrored ? -cavity.Placed.AngleDeg : cavity.Placed.AngleDeg, "0.000") + "\u00B0",
+        ];
+    }
+
+    private static string F(double value, string format = "0.00") => value.ToString(format, CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,105 @@
+using System.Globalization;
+using FeltNest.Die;
+using FeltNest.Die.Edge;
+using FeltNest.Die.Gang;
+using FeltNest.Die.Order;
+using FeltNest.Die.Safety;
+using FeltNest.Files.Dxf;
+using FeltNest.Geometry;
+
+namespace FeltNest.Files.Dies;
+
+/// <summary>Drawings for rule benders and board cutters: one cavity, the gang, and the slots of the board. The cutting edge alone lies on layer EDGE.</summary>
+public static class DieDxf
+{
+    private const double Letters = 2.5, LineStep = 4.5;
+
+    /// <summary>One cavity in the part's frame.</summary>
+    public static byte[] Cavity(DieDesign design)
+    {
+        ArcOutline arcs = design.Edges[design.MainPart]!.Arcs;
+        ArcVertex[] edge = Seen(design, arcs.Vertices, 0);
+        DxfText dxf = new(("EDGE", 1), ("CENTRE", 3), ("NOTE", 7));
+        dxf.Polyline("EDGE", edge, true).Point("CENTRE", default);
+        Notes(dxf, new Point2(edge.Min(v => v.X), edge.Min(v => v.Y) - 15), design, "one cavity, origin at the part's own");
+        return dxf.Finish();
+    }
+
+    /// <summary>All cavities in the die's frame with the board's outline.</summary>
+    public static byte[] Gang(DieDesign design)
+    {
+        double length = design.Gang.BoardLengthMm, width = design.Gang.BoardWidthMm;
+        DxfText dxf = new(("EDGE", 1), ("BOARD", 5), ("CENTRE", 3), ("NOTE", 7));
+        foreach (DieCavity cavity in design.Gang.Cavities)
+        {
+            dxf.Polyline("EDGE", Seen(design, Placed(cavity, design.Edges[cavity.Placed.Part]!.Arcs.Vertices), length), true);
+        }
+
+        dxf.Polyline("BOARD", [new(0, 0, 0), new(length, 0, 0), new(length, width, 0), new(0, width, 0)], true);
+        foreach (DieCavity cavity in design.Gang.Cavities)
+        {
+            Point2 at = SeenAt(design, new Point2(cavity.Placed.XMm, cavity.Placed.YMm), length);
+            dxf.Point("CENTRE", at).Text("NOTE", at + new Point2(1, 1), Letters, cavity.Number.ToString(CultureInfo.InvariantCulture));
+        }
+
+        Notes(dxf, new Point2(0, -10), design, $"{design.Gang.Cavities.Count} cavities, origin at the board's lower left corner");
+        return dxf.Finish();
+    }
+
+    /// <summary>Centre lines of the slots, broken at bridges and corners, with the bridges on a layer of their own.</summary>
+    public static byte[] Board(DieDesign design)
+    {
+        double length = design.Gang.BoardLengthMm, width = design.Gang.BoardWidthMm;
+        DieRule rule = design.Request.Order.Rule;
+        double outside = rule.BodyInWasteMm - (rule.ThicknessMm / 2);
+        DxfText dxf = new(("SLOT", 1), ("BRIDGE", 3), ("BOARD", 5), ("NOTE", 7));
+        foreach (DieCavity cavity in design.Gang.Cavities)
+        {
+            DieEdge edge = design.Edges[cavity.Placed.Part]!;
+            foreach ((IReadOnlyList<ArcVertex> run, bool bridge) in SlotRuns.Of(edge, design.Places[cavity.Placed.Part]!, design.Request.Order.Board, outside))
+            {
+                dxf.Polyline(bridge ? "BRIDGE" : "SLOT", Seen(design, Placed(cavity, run), length), false);
+            }
+        }
+
+        dxf.Polyline("BOARD", [new(0, 0, 0), new(length, 0, 0), new(length, width, 0), new(0, width, 0)], true);
+        Notes(dxf, new Point2(0, -10), design, string.Create(CultureInfo.InvariantCulture, $"middle lines of slots for rule {rule.ThicknessMm:0.##} mm: the edge stands {Math.Abs(outside):0.###} mm {(outside > 0 ? "inside" : outside < 0 ? "outside" : "off")} them"));
+        return dxf.Finish();
+    }
+
+    private static void Notes(DxfText dxf, Point2 at, DieDesign design, string what)
+    {
+        DieOrder order = design.Request.Order;
+        string[] lines =
+        [
+            $"{order.Name}{(order.Title.Revision is { } r ? $" revision {r}" : string.Empty)}: {what}",
+            $"lengths in mm, 1:1; line = cutting edge, panel inside, {BevelWords(order.Rule.Bevel)}",
+            order.DieView ? "DIE VIEW: seen from the die's edges, mirror image of the felt" : "PANEL VIEW: felt seen from the nap side; mirror for the die's side",
+            .. SafetyWords.Brief,
+        ];
+        for (int i = 0; i < lines.Length; i++)
+        {
+            dxf.Text("NOTE", at - new Point2(0, i * LineStep), Letters, lines[i]);
+        }
+    }
+
+    private static string BevelWords(RuleBevel bevel) => bevel switch
+    {
+        RuleBevel.SideWaste => "side bevel to the waste",
+        RuleBevel.SidePanel => "side bevel to the panel",
+        RuleBevel.LongCentre => "long centre bevel",
+        _ => "centre bevel",
+    };
+
+    private static ArcVertex[] Placed(DieCavity cavity, IReadOnlyList<ArcVertex> chain) => [.. chain.Select(v =>
+    {
+        Point2 p = v.Point.Turned(double.DegreesToRadians(cavity.Placed.AngleDeg)) + new Point2(cavity.Placed.XMm, cavity.Placed.YMm);
+        return new ArcVertex(p.X, p.Y, v.Turn);
+    })];
+
+    // From the die's side left and right change places, and arcs turn the other way.
+    private static ArcVertex[] Seen(DieDesign design, IReadOnlyList<ArcVertex> chain, double length) =>
+        [.. chain.Select(v => SeenAt(design, v.Point, length) is var p && design.Request.Order.DieView ? new ArcVertex(p.X, p.Y, -v.Turn) : v)];
+
+    private static Point2 SeenAt(DieDesign design, Point2 p, double length) => design.Request.Order.DieView ? new Point2(length - p.X, p.Y) : p;
+}

@@ -1,0 +1,83 @@
+using System.Text.Json;
+using FeltNest.Die.Check;
+using FeltNest.Die.Order;
+using FeltNest.Files.Json;
+using FeltNest.Files.Layouts;
+using FeltNest.Files.Outlines;
+using FeltNest.Geometry;
+using FeltNest.Layout;
+
+namespace FeltNest.Files.Dies;
+
+/// <summary>Reads a gang die (schema feltnest/die/1) for checking, planning and first articles.</summary>
+public static class DieReader
+{
+    /// <summary>The die of a file.</summary>
+    /// <exception cref="InputException">Names the file, the field, the value found and what is allowed.</exception>
+    public static DieInput Read(string path) => Read(path, JsonInput.ReadObject(path));
+
+    /// <summary>Whether a file says that it is a die.</summary>
+    public static bool IsDie(string path) => Path.GetExtension(path).Equals(".json", StringComparison.OrdinalIgnoreCase)
+        && JsonInput.ReadObject(path).TryGetProperty("schema", out JsonElement schema) && schema.ValueKind == JsonValueKind.String && schema.GetString() == SchemaName.Die;
+
+    /// <summary>The die of a JSON object already read from a file.</summary>
+    internal static DieInput Read(string path, JsonElement root)
+    {
+        JsonInput.SchemaOf(root, path, SchemaName.Die);
+        JsonFields top = JsonFields.Top(
+            path, root, "schema", "name", "revision", "replaces", "cavities", "feedMm", "ruleLengthMm", "forceKn", "forceBasis", "pressSharePercent", "leastRadiusMm", "leastGapMm", "arcs", "edges",
+            "strike", "joint", "board", "rule", "force", "press", "wear", "massKg", "panelProfileMm", "notes", "layout");
+        JsonElement inner = top.Required("layout");
+        LayoutInput layout = inner.ValueKind == JsonValueKind.Object
+            ? LayoutReader.Read($"{path}: layout", inner) : throw top.Fault("layout", $"is {JsonFields.KindName(inner)} where an object {{ ... }} is wanted");
+        int parts = layout.Layout.Parts.Count, bands = layout.Layout.Bands.Count;
+        PlacedPanel[] cavities = [.. top.Objects("cavities", "number", "panel", "xMm", "yMm", "angleDeg").Select(item => new PlacedPanel(
+            Part(item, "panel", parts), item.Number("xMm"), item.Number("yMm"), item.Number("angleDeg")))];
+        Dictionary<int, ArcOutline> edges = [];
+        foreach (JsonFields item in top.Objects("edges", "panel", "deviationMm", "offLayoutMm", "corners", "arcs", "ruleJoint", "bridges"))
+        {
+            List<ArcVertex> arcs = JsonShapes.Arcs(item, "arcs", path);
+            edges[Part(item, "panel", parts)] = OutlineReader.Shaped(path, item.PathOf("arcs"), () => ArcOutline.From(arcs));
+        }
+
+        if (cavities.Length == 0 || cavities.Any(c => !edges.ContainsKey(c.Part)))
+        {
+            throw top.Fault(cavities.Length == 0 ? "cavities" : "edges", cavities.Length == 0 ? "is empty: a die has at least one cavity" : "lacks the edge of a part that a cavity cuts");
+        }
+
+        JsonFields strike = top.Object("strike", "band", "repeats", "places", "originXMm", "originYMm", "edgeLengthMm", "edgeWidthMm");
+        JsonFields joint = top.Object("joint", "nominalMm", "worstMm", "feedToleranceMm", "guideToleranceMm", "edgeProfileMm");
+        JsonFields board = top.Object("board", "lengthMm", "widthMm", "landMm", "thicknessMm", "loadXMm", "loadYMm", "onBedXMm", "onBedYMm", "loadOffBedXMm", "loadOffBedYMm");
+        JsonFields force = top.Object("force", "nPerMmPerPly", "plies", "closeAddedMm", "lengthMm", "ejectionPercent", "reservePercent", "bareKn");
+        Point2[] places = [.. strike.Objects("places", "xMm", "yMm").Select(p => new Point2(p.Number("xMm"), p.Number("yMm")))];
+        int band = strike.Whole("band"), repeats = strike.Whole("repeats");
+        double feed = top.Number("feedMm");
+        if (band < 1 || band > bands || places.Length == 0 || repeats < 1 || !(feed > 0))
+        {
+            throw strike.Fault("band", $"band {band} of {bands}, {repeats} repeats, {places.Length} places, feed {feed}: each must be there and above 0");
+        }
+
+        double Gap(JsonFields fields, string name) => fields.OptionalNumber(name) ?? double.PositiveInfinity;
+        double forceKn = (force.Number("lengthMm") + force.Number("closeAddedMm")) * force.Whole("plies") * force.Number("nPerMmPerPly") / 1000
+            * (1 + (force.Number("ejectionPercent") / 100)) * (1 + (force.Number("reservePercent") / 100));
+        StatedDie die = new(
+            top.Text("name"), top.Has("revision") ? top.Text("revision") : null, band - 1, cavities, places, new Point2(strike.Number("originXMm"), strike.Number("originYMm")), feed, edges,
+            board.Number("lengthMm"), board.Number("widthMm"), board.Number("landMm"), top.Number("ruleLengthMm"), Gap(top, "leastRadiusMm"), Gap(top, "leastGapMm"), Gap(joint, "nominalMm"),
+            Gap(joint, "worstMm"), joint.Number("feedToleranceMm"), joint.Number("guideToleranceMm"), joint.Number("edgeProfileMm"), top.Number("forceKn"), forceKn);
+        return new DieInput(layout, die, repeats, Wear(top), top.Has("replaces") ? top.Text("replaces") : null, top.Number("panelProfileMm"));
+    }
+
+    private static DieWear? Wear(JsonFields top)
+    {
+        if (!top.Has("wear"))
+        {
+            return null;
+        }
+
+        JsonFields wear = top.Object("wear", "price", "currency", "lifeStrikes", "reRules", "reRulePrice");
+        return new DieWear((decimal)wear.Number("price"), wear.Text("currency"), wear.Whole("lifeStrikes"), wear.Whole("reRules"), (decimal)wear.Number("reRulePrice"));
+    }
+
+    private static int Part(JsonFields item, string name, int parts) => item.Whole(name) is var part && part >= 0 && part < parts
+        ? part : throw item.Fault(name, $"{part} is outside 0 to {parts - 1}: the places in the list of panels");
+}

@@ -1,0 +1,11 @@
+using FeltNest.Geometry;
+
+namespace FeltNest.Files.Outlines;
+
+/// <summary>Reads measured points: CSV of u,v in mm, in any order and frame.</summary>
+public static class PointsReader
+{
+    /// <summary>The points of a file.</summary>
+    /// <exception cref="InputException">Names the line that cannot be read.</exception>
+    public static IReadOnlyList<Point2> Read(string path) => CsvOutline.ReadPoints(path);
+}

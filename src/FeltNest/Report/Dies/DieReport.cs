@@ -1,0 +1,54 @@
+using System.Globalization;
+using FeltNest.Die;
+using FeltNest.Die.Edge;
+using FeltNest.Die.Gang;
+using FeltNest.Die.Order;
+using FeltNest.Die.Safety;
+
+namespace FeltNest.Report.Dies;
+
+/// <summary>What a die prints.</summary>
+public static class DieReport
+{
+    /// <summary>The text, lines ending in a line feed.</summary>
+    public static string Text(DieDesign design)
+    {
+        DieGang gang = design.Gang;
+        DieOrder order = design.Request.Order;
+        DieEdge edge = design.Edges[design.MainPart]!;
+        TextTable table = new();
+        table.Heading($"Gang die {order.Name}")
+            .Line("cavities", F(gang.Cavities.Count, "0"), gang.Places.Count == 1 ? F2($"{gang.Repeats} repeat{(gang.Repeats == 1 ? string.Empty : "s")} of the layout") : F2($"struck at {gang.Places.Count} places across to one feed"))
+            .Line("feed", gang.FeedMm, "0.000", "mm")
+            .Line("board along x across", F2($"{gang.BoardLengthMm:0} x {gang.BoardWidthMm:0} mm"), F2($"about {design.MassKg:0.0} kg with its rule"))
+            .Line("load off the bed's middle", design.Request.Press is null ? "no press given" : F2($"{gang.LoadOffBed.X:0.0}, {gang.LoadOffBed.Y:0.0} mm"));
+        table.Heading("Edge of a cavity")
+            .Line("arcs", F(edge.Pieces.Count, "0"), F2($"tangent, {edge.Corners.Count} corners"))
+            .Line("off the true outline", edge.DeviationMm, "0.0000", "mm", F2($"at most; {edge.OffLayoutMm:0.0000} measured against the layout, {edge.LayoutOffMm:0.##} is the layout's own"))
+            .Line("least radius", design.LeastRadiusMm, "0.00", "mm", F2($"the rule takes an inside bend of {order.Rule.LeastBendMm:0.##}"))
+            .Line("length of rule", design.RuleLengthMm / 1000, "0.000", "m");
+        table.Heading("Gaps")
+            .Line("in the die", design.LeastGapMm, "0.000", "mm", F2($"rule and ejection want {order.Rule.LeastGapMm(order.Ejection.RoomMm):0.00}"))
+            .Line("between strikes", design.Joint.NominalMm, "0.000", "mm")
+            .Line("between strikes, worst", design.Joint.WorstMm, "0.000", "mm", F2($"feed off by {design.Joint.FeedToleranceMm:0.##}, guide by {design.Joint.GuideToleranceMm:0.##} each, both edges at the rim of {design.Joint.EdgeProfileMm:0.##}"));
+        table.Heading("Force of a strike")
+            .Line("rule alone", design.Force.BareKn, "0.0", "kN")
+            .Line("with all added", design.Force.Kn, "0.0", "kN", F2($"{design.Force.TonnesForce:0.0} t; {design.Force.CloseAddedMm / design.Force.RuleMm * 100:0} % for close rules, {order.Force.EjectionPercent:0.#} % ejection, {order.Force.ReservePercent:0.#} % reserve"));
+        table = order.Force.Basis == ForceBasis.Placeholder
+            ? table.Line("press", "not passed", "NOT MEASURED: do not set the press from this")
+            : design.Request.Press is { } press
+                ? table.Line("share of the press", design.PressSharePercent!.Value, "0.0", "%", F2($"{press.AllowedSharePercent:0.#} % of {press.RatedForceKn:0.#} kN is allowed"))
+                : table.Line("press", "none given");
+        table.Heading("Cautions");
+        foreach (string line in SafetyWords.Brief)
+        {
+            table.Note(line);
+        }
+
+        return table.ToString();
+    }
+
+    private static string F(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
+
+    private static string F2(FormattableString line) => line.ToString(CultureInfo.InvariantCulture);
+}

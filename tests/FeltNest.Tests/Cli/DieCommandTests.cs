@@ -1,0 +1,141 @@
+using System.Globalization;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using FeltNest.Geometry;
+using FeltNest.Tests.Die;
+using FeltNest.Tests.Files;
+using Xunit;
+
+namespace FeltNest.Tests.Cli;
+
+public sealed class DieCommandTests(DesignedDie designed) : IClassFixture<DesignedDie>, IDisposable
+{
+    private static readonly string Order = RepositoryFile.PathOf("shapes", "demo", "dies", "gang-die.json"), Beam = RepositoryFile.PathOf("shapes", "demo", "presses", "beam-press.json");
+
+    private readonly TempFolder folder = new();
+
+    public void Dispose() => folder.Dispose();
+
+    [Fact]
+    public async Task A_die_is_designed_written_checked_and_planned_with()
+    {
+        CommandRun run = designed.Run;
+
+        Assert.Equal(0, run.Code);
+        Assert.Equal(
+            ["board.dxf", "cavity.dxf", "cavity.png", "cavity.svg", "die.dxf", "die.json", "die.pdf", "die.png", "die.svg", "order.png", "order.svg", "section.png", "section.svg", "template.png", "template.svg"],
+            Directory.GetFiles(designed.Results).Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal));
+        JsonElement die = JsonDocument.Parse(run.Out).RootElement;
+        int repeats = die.GetProperty("strike").GetProperty("repeats").GetInt32(), cavities = die.GetProperty("cavities").GetArrayLength();
+        Assert.Equal(DieCases.PanelLay.Bands[0].Repeat.Panels.Count * repeats, cavities);
+        Assert.Equal(repeats * DieCases.PanelLay.Bands[0].Repeat.LengthMm, die.GetProperty("feedMm").GetDouble(), 9);
+        Assert.Equal("placeholder", die.GetProperty("forceBasis").GetString());
+        Assert.Equal(JsonValueKind.Null, die.GetProperty("pressSharePercent").ValueKind);
+        Assert.Contains("NOT MEASURED", run.Err, StringComparison.Ordinal);
+        Assert.Equal(0, (await CommandRun.Of("check", designed.Die)).Code);
+
+        File.WriteAllText(folder.Path("roll.json"), """{ "schema": "feltnest/roll/1", "name": "R", "lengthM": 3, "widths": [ { "xM": 0, "widthMm": 300 } ] }""");
+        CommandRun plan = await CommandRun.Of("roll", designed.Layout, "--roll", folder.Path("roll.json"), "--die", designed.Die, "--out", folder.Path("plan"), "--json");
+        Assert.Equal(0, plan.Code);
+        Assert.Equal(repeats, JsonDocument.Parse(plan.Out).RootElement.GetProperty("pattern").GetProperty("repeats").GetInt32());
+        Assert.Equal(0, (await CommandRun.Of("check", folder.Path("plan/roll.json"))).Code);
+    }
+
+    [Fact]
+    public async Task The_same_question_gives_the_same_bytes()
+    {
+        string[] files = Directory.GetFiles(designed.Results);
+        byte[][] first = [.. files.Select(File.ReadAllBytes)];
+        Assert.Equal(2, (await designed.Design()).Code);
+        Assert.Equal(0, (await designed.Design("--force")).Code);
+
+        Assert.All(files.Zip(first), pair => Assert.Equal(pair.Second, File.ReadAllBytes(pair.First)));
+    }
+
+    [Fact]
+    public async Task A_changed_die_is_a_violation()
+    {
+        JsonNode root = JsonNode.Parse(File.ReadAllText(designed.Die))!;
+        root["cavities"]![0]!["xMm"] = root["cavities"]![0]!["xMm"]!.GetValue<double>() + 0.01;
+        File.WriteAllText(folder.Path("changed.json"), root.ToJsonString());
+
+        Assert.Equal(4, (await CommandRun.Of("check", folder.Path("changed.json"))).Code);
+    }
+
+    [Fact]
+    public async Task Measured_points_pass_or_fail_and_inches_are_found()
+    {
+        IReadOnlyList<Point2> outline = DieCases.PanelLay.Parts[0].Outline.Points;
+        File.WriteAllText(folder.Path("good.csv"), Csv(outline, 1));
+        File.WriteAllText(folder.Path("small.csv"), Csv([.. outline.Select(p => p * 0.97)], 1));
+        File.WriteAllText(folder.Path("inches.csv"), Csv(outline, 1 / 25.4));
+        File.WriteAllText(folder.Path("few.csv"), Csv([.. outline.Take(5)], 1));
+
+        CommandRun good = await Judged("good.csv", designed.Die), small = await Judged("small.csv", designed.Die), asLayout = await Judged("good.csv", designed.Layout, "--profile", "0.5");
+        Assert.Equal((0, 0, 0), (good.Code, small.Code, asLayout.Code));
+        Assert.True(JsonDocument.Parse(good.Out).RootElement.GetProperty("passed").GetBoolean());
+        Assert.False(JsonDocument.Parse(small.Out).RootElement.GetProperty("passed").GetBoolean());
+        Assert.Equal(0.5, JsonDocument.Parse(asLayout.Out).RootElement.GetProperty("panelProfileMm").GetDouble());
+
+        CommandRun inches = await Judged("inches.csv", designed.Die), few = await Judged("few.csv", designed.Die);
+        Assert.Equal((2, 2), (inches.Code, few.Code));
+        Assert.Contains("25.4 x too small: these are inches", Assert.Single(inches.Messages), StringComparison.Ordinal);
+        Assert.Contains("holds 5 points: at least 12", Assert.Single(few.Messages), StringComparison.Ordinal);
+        Assert.Equal(string.Empty, inches.Out + few.Out);
+    }
+
+    [Fact]
+    public async Task Readings_show_the_drift_and_a_newer_revision_supersedes()
+    {
+        File.WriteAllText(folder.Path("readings.csv"), "date,strikes,cavity,ply,offMm,worstMm\n2026-01-10,0,1,single,0.05,0.10\n2026-02-10,20000,1,single,0.1,0.30\n");
+        JsonNode newer = JsonNode.Parse(File.ReadAllText(designed.Die))!;
+        newer["revision"] = "B";
+        File.WriteAllText(folder.Path("newer.json"), newer.ToJsonString());
+
+        CommandRun run = await CommandRun.Of("die", designed.Die, "--readings", folder.Path("readings.csv"), "--newer", folder.Path("newer.json"), "--out", folder.Path("life"), "--json");
+        Assert.Equal(0, run.Code);
+        JsonElement life = JsonDocument.Parse(run.Out).RootElement;
+        Assert.Equal(50_000, life.GetProperty("reRuleAt").GetDouble(), 1e-6);
+        Assert.Equal(50_000, life.GetProperty("die").GetProperty("lifeStrikes").GetDouble(), 1e-6);
+        Assert.Equal("gang die A revision B", life.GetProperty("supersededBy").GetString());
+        Assert.Contains("SUPERSEDED", run.Err, StringComparison.Ordinal);
+
+        File.WriteAllText(folder.Path("bad.csv"), "date,strikes,cavity,ply,offMm,worstMm\n2026-01-10,0,99,single,0.05,0.10\n");
+        Assert.Contains("line 2, cavity: 99 is outside 1 to", (await CommandRun.Of("die", designed.Die, "--readings", folder.Path("bad.csv"))).Err, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(3, "1999 cavities do not tile this layout", "--cavities", "1999")]
+    [InlineData(2, "--band: 2 is not there", "--band", "2")]
+    [InlineData(2, "--cavities: '0' is not allowed", "--cavities", "0")]
+    public async Task What_cannot_be_is_one_line_and_leaves_nothing(int code, string told, params string[] options)
+    {
+        CommandRun run = await CommandRun.Of(["die", designed.Layout, "--order", Order, "--press", Beam, "--out", folder.Path("out"), .. options]);
+
+        Assert.Equal(code, run.Code);
+        Assert.Contains(told, Assert.Single(run.Messages), StringComparison.Ordinal);
+        Assert.Equal(string.Empty, run.Out);
+        Assert.False(Directory.Exists(folder.Path("out")));
+    }
+
+    [Fact]
+    public async Task A_press_too_small_says_what_would_do_and_a_missing_order_says_so()
+    {
+        JsonNode press = JsonNode.Parse(File.ReadAllText(Beam))!;
+        press["bed"]!["lengthMm"] = 150;
+        press["bed"]!["widthMm"] = 150;
+        File.WriteAllText(folder.Path("small.json"), press.ToJsonString());
+        CommandRun small = await CommandRun.Of("die", designed.Layout, "--order", Order, "--press", folder.Path("small.json"), "--out", folder.Path("out"));
+        CommandRun none = await CommandRun.Of("die", designed.Layout, "--out", folder.Path("out"));
+
+        Assert.Equal((3, 2), (small.Code, none.Code));
+        Assert.Contains("needs a bed of", Assert.Single(small.Messages), StringComparison.Ordinal);
+        Assert.Contains("--order: is missing", Assert.Single(none.Messages), StringComparison.Ordinal);
+    }
+
+    private static string Csv(IReadOnlyList<Point2> points, double factor) =>
+        "u,v\n" + string.Concat(points.Select(p => (p * factor).Turned(0.7) + new Point2(3, -8)).Select(p => string.Create(CultureInfo.InvariantCulture, $"{p.X:R},{p.Y:R}\n")));
+
+    private Task<CommandRun> Judged(string points, string wanted, params string[] more) => CommandRun.Of(
+        ["die", wanted, "--measured", folder.Path(points), "--out", folder.Path($"judged-{points}-{Path.GetFileName(wanted)}"), "--json", "--quiet", .. more]);
+}

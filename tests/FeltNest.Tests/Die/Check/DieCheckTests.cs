@@ -1,0 +1,68 @@
+using System.Text.Json.Nodes;
+using FeltNest.Die;
+using FeltNest.Die.Check;
+using FeltNest.Die.Gang;
+using FeltNest.Files.Dies;
+using FeltNest.Layout.Check;
+using FeltNest.Tests.Files;
+using Xunit;
+
+namespace FeltNest.Tests.Die.Check;
+
+public sealed class DieCheckTests : IDisposable
+{
+    private readonly TempFolder folder = new();
+
+    public void Dispose() => folder.Dispose();
+
+    [Fact]
+    public void Dies_of_panels_and_of_plates_pass()
+    {
+        Assert.Empty(Verdict(DieCases.Panels, _ => { }).Violations);
+        Assert.Empty(Verdict(DieDesigner.Run(Plates(200, 70)), _ => { }).Violations);
+        Assert.Empty(Verdict(DieDesigner.Run(Plates(190, 200)), _ => { }).Violations);
+    }
+
+    [Theory]
+    [InlineData("feed", "not a whole number of repeats")]
+    [InlineData("cavity", "strikes do not tile the layout")]
+    [InlineData("place", "strikes do not tile the layout")]
+    [InlineData("edge", "off the outline of the layout")]
+    [InlineData("rule", "ruleLengthMm")]
+    [InlineData("force", "forceKn")]
+    [InlineData("joint", "joint.worstMm")]
+    [InlineData("gap", "leastGapMm")]
+    [InlineData("board", "from the board's side")]
+    public void A_die_that_was_changed_is_a_violation(string change, string told)
+    {
+        LayoutVerdict verdict = Verdict(DieDesigner.Run(Plates(200, 70)), root =>
+        {
+            switch (change)
+            {
+                case "feed": root["feedMm"] = 130.0; break;
+                case "cavity": root["cavities"]![0]!["xMm"] = 55.0; break;
+                case "place": root["strike"]!["places"]![1]!["yMm"] = 25.0; break;
+                case "edge": root["edges"]![0]!["arcs"]![0]!["x"] = -20.1; break;
+                case "rule": root["ruleLengthMm"] = 1.0; break;
+                case "force": root["forceKn"] = 1.0; break;
+                case "joint": root["joint"]!["worstMm"] = 3.9; break;
+                case "gap": root["leastGapMm"] = 4.5; break;
+                default: root["board"]!["widthMm"] = 50.0; break;
+            }
+        });
+
+        Assert.Contains(verdict.Violations, v => v.Contains(told, StringComparison.Ordinal));
+    }
+
+    private static GangRequest Plates(double length, double width) => new(DieCases.Plates, 0, DieCases.Order, DieCases.Press(length, width), null);
+
+    private LayoutVerdict Verdict(DieDesign design, Action<JsonNode> change)
+    {
+        JsonNode root = JsonNode.Parse(DieWriter.Write(design))!;
+        change(root);
+        string path = folder.Path("die.json");
+        File.WriteAllText(path, root.ToJsonString());
+        DieInput read = DieReader.Read(path);
+        return DieCheck.Verify(read.Layout.Layout, read.Die);
+    }
+}

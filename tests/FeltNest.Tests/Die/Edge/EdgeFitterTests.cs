@@ -1,0 +1,124 @@
+using FeltNest.Ball;
+using FeltNest.Cost;
+using FeltNest.Die.Check;
+using FeltNest.Die.Edge;
+using FeltNest.Files;
+using FeltNest.Files.Balls;
+using FeltNest.Files.Outlines;
+using FeltNest.Geometry;
+using FeltNest.Layout;
+using FeltNest.Panel;
+using FeltNest.Tests.Files;
+using Xunit;
+
+namespace FeltNest.Tests.Die.Edge;
+
+public sealed class EdgeFitterTests
+{
+    private static readonly Lazy<(FlatPanel Panel, LayoutPart Part)> Cover = new(() =>
+    {
+        BallSpec ball = BallReader.Read(RepositoryFile.PathOf("shapes", "balls", "type-2.json")).Ball;
+        FlatPanel panel = PanelFlattener.Flatten(ball);
+        return (panel, CoverPart.Of(ball, panel));
+    });
+
+    private static LayoutPart Panel => Cover.Value.Part;
+
+    [Fact]
+    public void A_panel_of_a_ball_becomes_fewer_arcs_within_two_hundredths_of_the_true_outline()
+    {
+        DieEdge edge = EdgeFitter.Fit(Panel);
+        EdgeVerdict verdict = DieEdgeCheck.Measure(Panel, edge);
+
+        Assert.True(edge.Arcs.Vertices.Count <= 0.7 * Panel.Arcs!.Vertices.Count, $"{edge.Arcs.Vertices.Count} arcs of {Panel.Arcs.Vertices.Count}");
+        Assert.InRange(verdict.OffMm, 0, 0.01);
+        Assert.InRange(edge.OffLayoutMm, verdict.OffMm - 1e-4, 0.01);
+        Assert.InRange(verdict.TangentBreakDeg, 0, 0.1);
+        Assert.InRange(verdict.AreaShare, 0, 1e-4);
+        Assert.Empty(edge.Corners);
+    }
+
+    [Fact]
+    public void Both_sides_of_a_mirror_are_equal_to_the_last_digit()
+    {
+        DieEdge edge = EdgeFitter.Fit(Panel);
+
+        Assert.Equal(EdgeMirrors.Both, edge.Mirrors);
+        HashSet<(double, double)> places = [.. edge.Arcs.Vertices.Select(v => (v.X, v.Y))];
+        Assert.All(edge.Arcs.Vertices, v => Assert.True(places.Contains((-v.X, v.Y)) && places.Contains((v.X, -v.Y)) && places.Contains((-v.X, -v.Y))));
+        Assert.InRange(DieEdgeCheck.Measure(Panel, edge).MirrorOffMm, 0, 1e-9);
+    }
+
+    [Theory]
+    [InlineData("dog-bone.json", 4, 0)]
+    [InlineData("pear.svg", 4, 0)]
+    [InlineData("bow-tie.csv", 10, 10)]
+    public void An_outline_that_is_arcs_and_straight_sides_already_stays_as_it_is(string name, int pieces, int corners)
+    {
+        LayoutPart part = Outline(name);
+        DieEdge edge = EdgeFitter.Fit(part);
+
+        Assert.Equal(pieces, edge.Arcs.Vertices.Count);
+        Assert.Equal(corners, edge.Corners.Count);
+        EdgeVerdict verdict = DieEdgeCheck.Measure(part, edge);
+        Assert.InRange(verdict.OffMm, 0, 1e-5);
+        Assert.InRange(verdict.TangentBreakDeg, 0, 0.1);
+    }
+
+    [Fact]
+    public void A_finely_traced_ellipse_becomes_a_few_arcs_without_a_corner()
+    {
+        // An ellipse of half axes 60 and 25 mm by 400 points: its chords leave it by up to 0.013 mm.
+        Outline traced = FeltNest.Geometry.Outline.From(Enumerable.Range(0, 400).Select(k => new Point2(60 * Math.Cos(k * Math.PI / 200), 25 * Math.Sin(k * Math.PI / 200))));
+        LayoutPart part = new("ellipse", null, traced, null, null, null);
+        DieEdge edge = EdgeFitter.Fit(part);
+        EdgeVerdict verdict = DieEdgeCheck.Measure(part, edge);
+
+        Assert.Empty(edge.Corners);
+        Assert.InRange(edge.Arcs.Vertices.Count, 8, 32);
+        Assert.InRange(verdict.OffMm, 0, 0.02);
+        Assert.InRange(verdict.TangentBreakDeg, 0, 0.1);
+        Assert.InRange(verdict.AreaShare, 0, 2e-4);
+    }
+
+    [Theory]
+    [InlineData(0, EdgeMirrors.AboutX)]
+    [InlineData(90, EdgeMirrors.AboutY)]
+    [InlineData(20, EdgeMirrors.None)]
+    public void An_egg_keeps_its_one_mirror(double turnDeg, EdgeMirrors mirrors)
+    {
+        Outline egg = FeltNest.Geometry.Outline.From(Enumerable.Range(0, 720).Select(k => k * Math.PI / 360)
+            .Select(t => new Point2(60 * Math.Cos(t), (25 + (8 * Math.Cos(t))) * Math.Sin(t)))).Centred().Turned(double.DegreesToRadians(turnDeg));
+        LayoutPart part = new("egg", null, egg, null, null, null);
+        DieEdge edge = EdgeFitter.Fit(part);
+        EdgeVerdict verdict = DieEdgeCheck.Measure(part, edge);
+
+        Assert.Equal(mirrors, edge.Mirrors);
+        Assert.InRange(edge.Arcs.Vertices.Count, 8, 28);
+        Assert.InRange(verdict.OffMm, 0, 0.02);
+        Assert.InRange(verdict.TangentBreakDeg, 0, 0.1);
+        Assert.InRange(verdict.MirrorOffMm, 0, 1e-9);
+    }
+
+    [Fact]
+    public void A_panel_with_only_a_half_turn_is_followed_as_closely()
+    {
+        BallSpec ball = BallReader.Read(RepositoryFile.PathOf("shapes", "balls", "type-2-woven.json")).Ball;
+        ball = ball with { Panel = ball.Panel with { WarpAngleDeg = 20 } };
+        LayoutPart part = CoverPart.Of(ball, PanelFlattener.Flatten(ball));
+        DieEdge edge = EdgeFitter.Fit(part);
+        EdgeVerdict verdict = DieEdgeCheck.Measure(part, edge);
+
+        Assert.Equal(EdgeMirrors.None, edge.Mirrors);
+        Assert.True(edge.HalfTurn);
+        Assert.InRange(verdict.OffMm, 0, 0.01);
+        Assert.InRange(verdict.TangentBreakDeg, 0, 0.1);
+        Assert.True(edge.Arcs.Vertices.Count < part.Arcs!.Vertices.Count);
+    }
+
+    private static LayoutPart Outline(string name)
+    {
+        ImportedOutline outline = PartReader.Read(RepositoryFile.PathOf("shapes", "outlines", name)).Outline!;
+        return new LayoutPart(outline.Name, null, outline.Centred, outline.CentredArcs, null, null);
+    }
+}

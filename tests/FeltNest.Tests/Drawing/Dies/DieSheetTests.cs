@@ -1,0 +1,183 @@
+using System.Diagnostics;
+using FeltNest.Die;
+using FeltNest.Die.Gang;
+using FeltNest.Die.Proof;
+using FeltNest.Die.Safety;
+using FeltNest.Drawing;
+using FeltNest.Drawing.Lettering;
+using FeltNest.Drawing.Sheets.Dies;
+using FeltNest.Drawing.Writers;
+using FeltNest.Geometry;
+using FeltNest.Tests.Die;
+using FeltNest.Tests.Files;
+using Xunit;
+
+namespace FeltNest.Tests.Drawing.Dies;
+
+public sealed class DieSheetTests : IDisposable
+{
+    private static readonly System.Runtime.CompilerServices.ConditionalWeakTable<DieDesign, Dictionary<string, Sheet>> Drawn = [];
+
+    private readonly TempFolder folder = new();
+
+    public void Dispose() => folder.Dispose();
+
+    public static TheoryData<string> Names => [.. Sheets(DieCases.Panels).Keys];
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void No_lettering_overlaps_another_or_leaves_the_sheet(string name)
+    {
+        foreach (DieDesign design in new[] { DieCases.Panels, Long, Plates })
+        {
+            Sheet sheet = Sheets(design)[name];
+            (TextMark Text, Box Box)[] boxes = [.. Texts(sheet.Marks).Select(t => (t, Extent(t)))];
+            Assert.All(boxes, b => Assert.True(b.Box.MinX >= 0 && b.Box.MinY >= 0 && b.Box.MaxX <= sheet.WidthMm && b.Box.MaxY <= sheet.HeightMm, b.Text.Text));
+            for (int i = 0; i < boxes.Length; i++)
+            {
+                for (int k = i + 1; k < boxes.Length; k++)
+                {
+                    Box a = boxes[i].Box, b = boxes[k].Box;
+                    bool apart = a.MaxX <= b.MinX || b.MaxX <= a.MinX || a.MaxY <= b.MinY || b.MaxY <= a.MinY;
+                    Assert.True(apart, $"{name}: '{boxes[i].Text.Text}' and '{boxes[k].Text.Text}' overlap");
+                }
+            }
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Every_sheet_says_its_cautions_and_no_letter_is_below_two_and_a_half_millimetres(string name)
+    {
+        Sheet sheet = Sheets(DieCases.Panels)[name];
+        TextMark[] texts = [.. Texts(sheet.Marks)];
+
+        Assert.All(texts, t => Assert.True(t.HeightMm >= 2.5, t.Text));
+        string all = string.Join(' ', texts.Select(t => t.Text.Trim()));
+        string wanted = name is "die" ? SafetyWords.Block[0] : name is "measured" ? "qualified people, local codes and the machine maker" : SafetyWords.Brief[0];
+        Assert.Contains(wanted, all, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_force_that_nobody_measured_is_said_on_the_gang_sheet_and_passes_no_press()
+    {
+        string words = string.Join('\n', Texts(GangSheet.Draw(DieCases.Panels, 1, 5).Marks).Select(t => t.Text));
+        Assert.Contains("FORCE NOT MEASURED: do not set the press from", words, StringComparison.Ordinal);
+        Assert.Contains("not passed", words, StringComparison.Ordinal);
+        Assert.Null(DieCases.Panels.PressSharePercent);
+    }
+
+    [Fact]
+    public void The_same_sheets_give_the_same_bytes_and_the_svg_is_as_wide_as_the_drawing()
+    {
+        Sheet[] sheets = [.. Sheets(DieCases.Panels).Values];
+
+        Assert.Equal(PdfWriter.Write(sheets), PdfWriter.Write(sheets));
+        Assert.DoesNotContain("Date", System.Text.Encoding.Latin1.GetString(PdfWriter.Write(sheets)), StringComparison.Ordinal);
+        Assert.All(sheets, s => Assert.Contains(FormattableString.Invariant($"width=\"{s.WidthMm}mm\""), System.Text.Encoding.UTF8.GetString(SvgWriter.Write(s)), StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_check_bar_of_the_printed_page_measures_a_hundred_millimetres()
+    {
+        const int dpi = 508;
+        Sheet sheet = CavitySheet.Draw(DieCases.Panels, 2, 5);
+        Box bar = sheet.Marks.OfType<PathMark>().SelectMany(p => p.Chains).Where(c => c.Vertices.Count == 4).Select(c => new Box(c.Vertices.Min(v => v.X), c.Vertices.Min(v => v.Y), c.Vertices.Max(v => v.X), c.Vertices.Max(v => v.Y)))
+            .Single(b => Math.Abs(b.Width - 100) < 1e-9);
+        File.WriteAllBytes(folder.Path("sheet.pdf"), PdfWriter.Write([sheet]));
+        try
+        {
+            using Process process = Process.Start(new ProcessStartInfo("pdftoppm", ["-r", $"{dpi}", "-gray", folder.Path("sheet.pdf"), folder.Path("page")]))!;
+            process.WaitForExit();
+            Assert.Equal(0, process.ExitCode);
+        }
+        catch (System.ComponentModel.Win32Exception)
+        {
+            Assert.Skip("pdftoppm (poppler-utils) is missing");
+        }
+
+        byte[] page = File.ReadAllBytes(Directory.GetFiles(folder.Root, "page*.pgm").Single());
+        (int wide, int high, int start) = Header(page);
+        Assert.Equal(sheet.WidthMm / 25.4 * dpi, wide, 1.0);
+        int row = high - (int)Math.Round((bar.MinY + (bar.Height / 2)) / 25.4 * dpi), from = (int)((bar.MinX - 3) / 25.4 * dpi), to = (int)((bar.MaxX + 1.5) / 25.4 * dpi);
+        int[] dark = [.. Enumerable.Range(from, to - from).Where(x => page[start + (row * wide) + x] < 128)];
+
+        // The line round the bar is 0.25 mm wide: half of it stands outside at each end.
+        Assert.Equal(100, ((dark[^1] - dark[0] + 1) * 25.4 / dpi) - 0.25, 0.1);
+    }
+
+    private static DieDesign Long { get; } = DieDesigner.Run(new GangRequest(DieCases.PanelLay, 0, DieCases.Order with { DieView = true, ThirdAngle = true, Name = "a die with a rather long name to print" }, DieCases.Press(3000, 1000), 40));
+
+    private static DieDesign Plates { get; } = DieDesigner.Run(new GangRequest(DieCases.Plates, 0, DieCases.Measured(12), DieCases.Press(200, 70), null));
+
+    private static Dictionary<string, Sheet> Sheets(DieDesign design) => Drawn.GetValue(design, Draw);
+
+    private static Dictionary<string, Sheet> Draw(DieDesign design)
+    {
+        MeasuredPanel measured = PanelFitter.Fit(design.Request.Layout.Parts[0].Outline, [.. Enumerable.Range(0, 60).Select(k => At(design.Request.Layout.Parts[0].Outline, k / 60.0))], 1.2);
+        DieLife life = DieLife.Of("D", "A", 1.2, [new("2026-01-02", 0, 1, "top", 0.1, 0.2), new("2026-02-02", 9000, 1, "top", 0.1, 0.3), new("2026-02-02", 9000, 2, "bottom", 0.1, 0.7)], 60_000, "D revision B");
+        return new()
+        {
+            ["die"] = GangSheet.Draw(design, 1, 5),
+            ["cavity"] = CavitySheet.Draw(design, 2, 5),
+            ["section"] = SectionSheet.Draw(design, 3, 5),
+            ["template"] = TemplateSheet.Draw(design, 4, 5),
+            ["order"] = OrderSheet.Draw(design, 5, 5),
+            ["measured"] = MeasuredSheet.Draw("D", [.. design.Request.Layout.Parts[0].Outline.Points.Select(p => new ArcVertex(p.X, p.Y, 0))], measured),
+            ["life"] = LifeSheet.Draw(life),
+        };
+    }
+
+    private static Point2 At(Outline outline, double share)
+    {
+        double left = share * outline.Perimeter;
+        int i = 0;
+        Point2 Side(int k) => outline.Points[(k + 1) % outline.Points.Count] - outline.Points[k];
+        for (; left > Side(i).Length; i++)
+        {
+            left -= Side(i).Length;
+        }
+
+        return outline.Points[i] + (Side(i) * (left / Side(i).Length));
+    }
+
+    private static IEnumerable<TextMark> Texts(IEnumerable<Mark> marks) => marks.SelectMany(m => m switch
+    {
+        TextMark { Text.Length: > 0 } text => [text],
+        GroupMark group => Texts(group.Marks),
+        _ => Enumerable.Empty<TextMark>(),
+    });
+
+    // Capitals from the base line up; upright lines of text are turned by a quarter.
+    private static Box Extent(TextMark text)
+    {
+        double width = StrokeFont.Width(text.Text.Trim(), text.HeightMm), start = text.Anchor switch { TextAnchor.Start => 0, TextAnchor.Middle => -width / 2, _ => -width };
+        return text.Angle == 0
+            ? new Box(text.At.X + start, text.At.Y, text.At.X + start + width, text.At.Y + text.HeightMm)
+            : new Box(text.At.X - text.HeightMm, text.At.Y + start, text.At.X, text.At.Y + start + width);
+    }
+
+    // Width, height and the first byte of the pixels of a grey picture (netpbm's P5).
+    private static (int Wide, int High, int Start) Header(byte[] page)
+    {
+        int at = 0;
+        int[] numbers = new int[3];
+        for (int n = -1; n < 3; at++)
+        {
+            int from = at;
+            while (!char.IsWhiteSpace((char)page[at]))
+            {
+                at++;
+            }
+
+            if (n >= 0)
+            {
+                numbers[n] = int.Parse(System.Text.Encoding.ASCII.GetString(page, from, at - from), System.Globalization.CultureInfo.InvariantCulture);
+            }
+
+            n++;
+        }
+
+        return (numbers[0], numbers[1], at);
+    }
+}

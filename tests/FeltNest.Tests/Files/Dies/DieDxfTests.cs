@@ -1,0 +1,168 @@
+using System.Diagnostics;
+using System.Text;
+using System.Text.Json;
+using FeltNest.Die;
+using FeltNest.Files;
+using FeltNest.Files.Dies;
+using FeltNest.Files.Dxf;
+using FeltNest.Files.Layouts;
+using FeltNest.Files.Outlines;
+using FeltNest.Geometry;
+using FeltNest.Layout;
+using FeltNest.Layout.Limits;
+using FeltNest.Tests.Die;
+using Xunit;
+
+namespace FeltNest.Tests.Files.Dies;
+
+public sealed class DieDxfTests : IDisposable
+{
+    // Reads a drawing with a reader that is not ours: counts by layer and kind, area inside the closed polylines of the edge by their bulges, faults of its audit.
+    private const string Reader = """
+        import sys, json, math, collections
+        import ezdxf
+        doc = ezdxf.readfile(sys.argv[1])
+        audit = doc.audit()
+        counts = collections.Counter(e.dxf.layer + " " + e.dxftype() for e in doc.modelspace())
+        area = 0.0; closed = True; starts = []
+        for e in doc.modelspace().query('POLYLINE[layer=="EDGE"]'):
+            closed = closed and e.is_closed
+            v = [(p.dxf.location.x, p.dxf.location.y, p.dxf.get("bulge", 0.0)) for p in e.vertices]
+            starts.append(v[0][:2])
+            for (x, y, b), (u, w, _) in zip(v, v[1:] + v[:1]):
+                area += (x * w - u * y) / 2
+                if b:
+                    t = 4 * math.atan(b); r = math.hypot(u - x, w - y) / 2 / math.sin(abs(t) / 2)
+                    area += math.copysign(r * r * (abs(t) - math.sin(abs(t))) / 2, t)
+        print(json.dumps({"version": doc.dxfversion, "unit": doc.header["$INSUNITS"], "errors": len(audit.errors), "counts": counts, "area": area, "closed": closed, "starts": len(set(starts))}))
+        """;
+
+    private readonly TempFolder folder = new();
+
+    public void Dispose() => folder.Dispose();
+
+    [Fact]
+    public void The_cavity_comes_back_through_our_own_reader_to_a_thousandth_of_a_micrometre()
+    {
+        DieDesign design = DieCases.Panels;
+        string path = folder.Path("cavity.dxf");
+        File.WriteAllBytes(path, DieDxf.Cavity(design));
+        ImportedOutline read = PartReader.Read(path).Outline!;
+        ArcOutline edge = design.Edges[0]!.Arcs;
+
+        Assert.Equal(edge.Area, read.CentredArcs!.Area, 1e-6 * edge.Area);
+        Assert.Equal(edge.Perimeter, read.CentredArcs.Perimeter, 1e-6);
+        Assert.Equal(edge.Vertices.Count, read.CentredArcs.Vertices.Count);
+        Assert.Equal(design.Request.Layout.Parts[0].AreaMm2, read.CentredArcs.Area, 1e-4 * edge.Area);
+    }
+
+    // Published DXF reference: a bulge is the tangent of a quarter of the included angle.
+    [Theory]
+    [InlineData(90, 0.41421)]
+    [InlineData(60, 0.26795)]
+    [InlineData(180, 1)]
+    [InlineData(-90, -0.41421)]
+    [InlineData(0, 0)]
+    public void A_bulge_is_the_tangent_of_a_quarter_of_the_angle(double degrees, double bulge) => Assert.Equal(bulge, DxfText.Bulge(double.DegreesToRadians(degrees)), 5e-6);
+
+    [Fact]
+    public void The_gang_has_one_closed_polyline_a_cavity_on_the_edge_layer_and_nothing_else_there()
+    {
+        DieDesign design = DieCases.Panels;
+        string path = folder.Path("die.dxf");
+        File.WriteAllBytes(path, DieDxf.Gang(design));
+        DxfDrawing drawing = DxfDrawing.Read(path);
+        DxfEntity[] edge = [.. drawing.Entities.Where(e => e.Groups.Any(g => g is { Code: 8, Text: "EDGE" }))];
+
+        Assert.Equal(4, drawing.Unit);
+        Assert.Equal(design.Gang.Cavities.Count, edge.Count(e => e.Kind == "POLYLINE"));
+        Assert.All(edge.Where(e => e.Kind == "POLYLINE"), e => Assert.Equal(1, e.Flags(70)));
+        Assert.All(edge, e => Assert.Contains(e.Kind, new[] { "POLYLINE", "VERTEX", "SEQEND" }));
+        string text = Encoding.ASCII.GetString(DieDxf.Gang(design));
+        Assert.Contains("Lock out before a hand goes under the head", text, StringComparison.Ordinal);
+        Assert.Contains("PANEL VIEW", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("LWPOLYLINE", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_drawn_die_is_read_back_as_its_cavities_without_the_board()
+    {
+        DieDesign design = DieCases.Panels;
+        string path = folder.Path("die.dxf");
+        File.WriteAllBytes(path, DieDxf.Gang(design));
+        RollLayout read = DrawnDie.Read(path, design.Gang.FeedMm, new EdgeTrims(15, 15), []);
+
+        Assert.Equal(design.Gang.Cavities.Count, read.Bands[0].Repeat.Panels.Count);
+        // At either side the edge may stand a hundredth outside the layout, and the polygon that is read back a hundredth outside the edge.
+        Assert.Equal(design.Gang.EdgeWidthMm, read.UsableWidthMm, 0.04);
+    }
+
+    [Fact]
+    public void From_the_dies_side_arcs_turn_the_other_way_and_the_area_stays()
+    {
+        DieDesign design = DieCases.Panels with { Request = DieCases.Panels.Request with { Order = DieCases.Order with { DieView = true } } };
+        string path = folder.Path("cavity.dxf");
+        File.WriteAllBytes(path, DieDxf.Cavity(design));
+
+        Assert.Contains("DIE VIEW", File.ReadAllText(path), StringComparison.Ordinal);
+        Assert.Equal(design.Edges[0]!.Arcs.Area, PartReader.Read(path).Outline!.CentredArcs!.Area, 1e-6);
+    }
+
+    [Fact]
+    public void Slots_stop_at_bridges_and_add_up_to_the_length_of_rule()
+    {
+        DieDesign design = DieCases.Panels;
+        string path = folder.Path("board.dxf");
+        File.WriteAllBytes(path, DieDxf.Board(design));
+        IReadOnlyList<DxfEntity> entities = DxfDrawing.Read(path).Entities;
+        int bridges = design.Places[0]!.Bridges.Count * design.Gang.Cavities.Count;
+
+        Assert.Equal(bridges, entities.Count(e => e.Kind == "POLYLINE" && e.Groups.Any(g => g is { Code: 8, Text: "BRIDGE" })));
+        Assert.Equal(bridges, entities.Count(e => e.Kind == "POLYLINE" && e.Groups.Any(g => g is { Code: 8, Text: "SLOT" })));
+
+        // The middle of a side bevel's body runs half a rule outside the edge: longer by half a rule times a full turn.
+        double drawn = SlotRuns.Of(design.Edges[0]!, design.Places[0]!, design.Request.Order.Board, 0.355).Sum(r => Length(r.Run));
+        Assert.Equal(design.Edges[0]!.Arcs.Perimeter + (0.355 * 2 * Math.PI), drawn, 1e-6);
+    }
+
+    [Fact]
+    public void An_independent_reader_finds_every_file_sound_and_the_area_right()
+    {
+        const string python = "/usr/bin/python3";
+        Assert.SkipUnless(File.Exists(python) && Run(python, "-c", "import ezdxf").Code == 0, "python3-ezdxf is missing");
+        DieDesign design = DieCases.Panels;
+        double area = design.Gang.Cavities.Count * design.Request.Layout.Parts[0].AreaMm2;
+        foreach ((string name, byte[] content, int cavities) in new[] { ("cavity", DieDxf.Cavity(design), 1), ("die", DieDxf.Gang(design), design.Gang.Cavities.Count), ("board", DieDxf.Board(design), 0) })
+        {
+            string path = folder.Path($"{name}.dxf");
+            File.WriteAllBytes(path, content);
+            (int code, string output) = Run(python, "-c", Reader, path);
+            Assert.True(code == 0, output);
+            JsonElement found = JsonDocument.Parse(output).RootElement;
+            Assert.Equal(("AC1009", 4, 0), (found.GetProperty("version").GetString(), found.GetProperty("unit").GetInt32(), found.GetProperty("errors").GetInt32()));
+            Assert.True(found.GetProperty("closed").GetBoolean());
+            if (cavities > 0)
+            {
+                Assert.Equal(cavities, found.GetProperty("counts").GetProperty("EDGE POLYLINE").GetInt32());
+                Assert.Equal(cavities, found.GetProperty("starts").GetInt32());
+                Assert.Equal(area * cavities / design.Gang.Cavities.Count, found.GetProperty("area").GetDouble(), 1e-4 * area);
+            }
+        }
+    }
+
+    private static double Length(IReadOnlyList<ArcVertex> run) => run.Zip(run.Skip(1)).Sum(pair =>
+    {
+        double chord = (pair.Second.Point - pair.First.Point).Length, half = Math.Abs(pair.First.Turn) / 2;
+        return half == 0 ? chord : chord * half / Math.Sin(half);
+    });
+
+    private static (int Code, string Output) Run(string program, params string[] args)
+    {
+        ProcessStartInfo start = new(program, args) { RedirectStandardOutput = true, RedirectStandardError = true };
+        using Process process = Process.Start(start)!;
+        Task<string> errors = process.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken);
+        string output = process.StandardOutput.ReadToEnd();
+        process.WaitForExit();
+        return (process.ExitCode, process.ExitCode == 0 ? output : errors.GetAwaiter().GetResult());
+    }
+}
