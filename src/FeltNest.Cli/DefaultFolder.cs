@@ -52,9 +52,9 @@ internal static class DefaultFolder
         $"{NameOf(layout)}-{NameOf(roll)}{(repeats > 1 ? Word("-x", repeats) : string.Empty)}{(playMm > 0 ? Word("-play", playMm) : string.Empty)}{(fromMm > 0 ? Word("-from", fromMm) : string.Empty)}");
 
     /// <summary>Folder of a die.</summary>
-    public static string OfDie(string layout, string order, string? press, int? cavities, int band) => Path.Combine(
+    public static string OfDie(string layout, string? order, string? press, int? cavities, int band) => Path.Combine(
         Root,
-        $"{NameOf(layout)}-{NameOf(order)}{(press is null ? string.Empty : $"-{NameOf(press)}")}{(cavities is { } count ? Word("-x", count) : string.Empty)}{(band > 1 ? Word("-band", band) : string.Empty)}");
+        $"{NameOf(layout)}-{(order is null ? "die" : NameOf(order))}{(press is null ? string.Empty : $"-{NameOf(press)}")}{(cavities is { } count ? Word("-x", count) : string.Empty)}{(band > 1 ? Word("-band", band) : string.Empty)}");
 
     /// <summary>Folder of what is found of a file measured on a die or outline: its word is <c>measured</c> or <c>life</c>.</summary>
     public static string OfMeasured(string input, string word, string file) => Path.Combine(Root, $"{NameOf(input)}-{word}-{NameOf(file)}");

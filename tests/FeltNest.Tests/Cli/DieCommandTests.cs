@@ -119,18 +119,28 @@ public sealed class DieCommandTests(DesignedDie designed) : IClassFixture<Design
     }
 
     [Fact]
-    public async Task A_press_too_small_says_what_would_do_and_a_missing_order_says_so()
+    public async Task A_press_too_small_says_what_would_do()
     {
         JsonNode press = JsonNode.Parse(File.ReadAllText(Beam))!;
         press["bed"]!["lengthMm"] = 150;
         press["bed"]!["widthMm"] = 150;
         File.WriteAllText(folder.Path("small.json"), press.ToJsonString());
         CommandRun small = await CommandRun.Of("die", designed.Layout, "--order", Order, "--press", folder.Path("small.json"), "--out", folder.Path("out"));
-        CommandRun none = await CommandRun.Of("die", designed.Layout, "--out", folder.Path("out"));
 
-        Assert.Equal((3, 2), (small.Code, none.Code));
+        Assert.Equal(3, small.Code);
         Assert.Contains("needs a bed of", Assert.Single(small.Messages), StringComparison.Ordinal);
-        Assert.Contains("--order: is missing", Assert.Single(none.Messages), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_layout_alone_makes_a_die_of_usual_figures_and_says_so()
+    {
+        CommandRun run = await CommandRun.Of("die", designed.Layout, "--out", folder.Path("alone"), "--quiet");
+
+        Assert.Equal((0, string.Empty), (run.Code, run.Out));
+        Assert.Contains(run.Messages, m => m.Contains("no order file: rule, board, ejection, tolerances and force are usual figures, assumed: confirm each", StringComparison.Ordinal));
+        Assert.Contains(run.Messages, m => m.Contains("NOT MEASURED: do not set the press from this", StringComparison.Ordinal));
+        Assert.Contains("usual figures, assumed", File.ReadAllText(folder.Path("alone/die.json")), StringComparison.Ordinal);
+        Assert.Equal(0, (await CommandRun.Of("check", folder.Path("alone/die.json"))).Code);
     }
 
     private static string Csv(IReadOnlyList<Point2> points, double factor) =>

@@ -2,10 +2,12 @@ using System.CommandLine;
 using FeltNest.Cli.Options;
 using FeltNest.Die;
 using FeltNest.Die.Gang;
+using FeltNest.Die.Order;
 using FeltNest.Files;
 using FeltNest.Files.Dies;
 using FeltNest.Files.Layouts;
 using FeltNest.Files.Presses;
+using FeltNest.Layout;
 using FeltNest.Report.Dies;
 
 namespace FeltNest.Cli.Commands.Dies;
@@ -17,7 +19,7 @@ internal static class DieCommand
     public static Command Create(Terminal terminal)
     {
         Argument<string> input = new("LAYOUT") { Description = "A layout.json; with --measured also a die.json, panel.json or any outline; with --readings a die.json.", HelpName = "LAYOUT" };
-        Option<string?> order = new("--order") { Description = "What the shop wants of the die (JSON): rule, board, ejection, tolerances, force per mm, title block.", HelpName = "file" };
+        Option<string?> order = new("--order") { Description = "What the shop wants of the die (JSON): rule, board, ejection, tolerances, force per mm, title block (default: figures common in the trade, named as assumed).", HelpName = "file" };
         Option<string?> press = new("--press") { Description = "The press (JSON): bed, force, tolerances of feed and guide. Without it one repeat is one strike and the press is not looked at.", HelpName = "file" };
         Option<int?> cavities = new("--cavities") { Description = "Cavities of the die (default: as many as tile the layout and the press takes).", HelpName = "count", CustomParser = result => NumberText.WholeWithin(1, GangChooser.MostCavities)(result) };
         Option<int> band = new("--band") { Description = "Band of the layout the die is for, counted from the lower selvedge.", HelpName = "number", DefaultValueFactory = _ => 1, CustomParser = NumberText.WholeWithin(1, 100) };
@@ -43,14 +45,10 @@ internal static class DieCommand
 
     private static int Run(Terminal terminal, ParseResult parse, Question question, CommonOptions common)
     {
-        if (question.Order is null)
-        {
-            throw new InputException(null, "--order", "is missing: a die needs rule, board, tolerances and force per mm; shapes/demo/dies holds an example");
-        }
-
         Answer answer = new(terminal, parse, common);
+        RollLayout layout = LayoutReader.Read(question.Layout).Layout;
         GangRequest request = new(
-            LayoutReader.Read(question.Layout).Layout, question.Band - 1, DieOrderReader.Read(question.Order), question.Press is { } press ? PressReader.Read(press) : null, question.Cavities);
+            layout, question.Band - 1, question.Order is { } file ? DieOrderReader.Read(file) : UsualOrder.Of(layout), question.Press is { } press ? PressReader.Read(press) : null, question.Cavities);
         ResultFolder results = new(
             parse.GetValue(common.Out) ?? DefaultFolder.OfDie(question.Layout, question.Order, question.Press, question.Cavities, question.Band), parse.GetValue(common.Force));
         results.Prepare(answer.Named(DieFiles.Names));

@@ -12,7 +12,9 @@ internal static class Makeability
     private const int MostBends = 4;
 
     /// <summary>The notes of a die.</summary>
-    public static IEnumerable<MakeNote> Of(DieDesign design) => [.. Bends(design), .. Gaps(design), .. Stack(design), .. OnPress(design)];
+    public static IEnumerable<MakeNote> Of(DieDesign design) => [.. Assumed(design), .. Bends(design), .. Gaps(design), .. Stack(design), .. OnPress(design)];
+
+    private static IEnumerable<MakeNote> Assumed(DieDesign design) => design.Request.Order.IsAssumed ? [new MakeNote(UsualOrder.Words, null, true)] : [];
 
     private static IEnumerable<MakeNote> Bends(DieDesign design)
     {

@@ -20,6 +20,9 @@ public sealed record DieOrder(
     string Name, DieRule Rule, DieBoard Board, DieEjection Ejection, DieTolerances Tolerances, ForceFigures Force, double FeltThicknessMm, string? FeltMaterial, int Plies, bool CommonCut,
     bool DieView, bool ThirdAngle, DieTitle Title, DieWishes Wishes, DieWear? Wear)
 {
+    /// <summary>True where the shop has written no order and usual figures stand for it.</summary>
+    public bool IsAssumed { get; init; }
+
     /// <summary>Height of the felt under one strike, mm.</summary>
     public double StackMm => Plies * FeltThicknessMm;
 
