@@ -1,7 +1,11 @@
 using FeltNest.Cost;
 using FeltNest.Cost.Compare;
+using FeltNest.Die;
+using FeltNest.Die.Gang;
 using FeltNest.Drawing.Sheets;
+using FeltNest.Drawing.Sheets.Dies;
 using FeltNest.Drawing.Writers;
+using FeltNest.Files.Dies;
 using FeltNest.Files.Layouts;
 using FeltNest.Files.Offers;
 using FeltNest.Files.Panels;
@@ -22,13 +26,13 @@ internal static class PageFiles
     private const int MostOffers = 12;
 
     /// <summary>Names of the files that can be saved.</summary>
-    public static IReadOnlyList<string> Names { get; } = ["panel.json", "panel.svg", "panel.png", "layout.json", "layout.svg", "layout.png"];
+    public static IReadOnlyList<string> Names { get; } = ["panel.json", "panel.svg", "panel.png", "layout.json", "layout.svg", "layout.png", "die.json", "die.pdf", "die.dxf", "cavity.dxf", "board.dxf"];
 
     /// <summary>A file's bytes and kind.</summary>
     /// <exception cref="NoAnswerException">The part does not fit the roll.</exception>
     public static (byte[] Content, string Kind) Make(string name, PagePanel panel, LayoutRequest request, CancellationToken gone)
     {
-        string kind = Path.GetExtension(name) switch { ".svg" => "image/svg+xml", ".png" => "image/png", _ => "application/json" };
+        string kind = Path.GetExtension(name) switch { ".svg" => "image/svg+xml", ".png" => "image/png", ".pdf" => "application/pdf", ".dxf" => "image/vnd.dxf", _ => "application/json" };
         if (name.StartsWith("panel", StringComparison.Ordinal))
         {
             FlatPanel flat = PanelFit.Felt(panel.Ball, panel.Flat);
@@ -41,6 +45,11 @@ internal static class PageFiles
         }
 
         RollLayout layout = LayoutSearch.Run(request, null, gone);
+        if (!name.StartsWith("layout", StringComparison.Ordinal))
+        {
+            return (DieFile(name, Die(layout)), kind);
+        }
+
         YieldFigures yields = YieldAccount.Of(layout);
         return (kind switch
         {
@@ -49,6 +58,19 @@ internal static class PageFiles
             _ => LayoutWriter.Write(layout, yields, [], LaidStrain.Of(panel.Ball, panel.Flat, layout)),
         }, kind);
     }
+
+    /// <summary>The die of a layout, by the figures that are usual where the shop has written no order.</summary>
+    /// <exception cref="NoAnswerException">No die of those figures can be made for it.</exception>
+    public static DieDesign Die(RollLayout layout) => DieDesigner.Run(new GangRequest(layout, 0, UsualOrder.Of(layout), null, null));
+
+    private static byte[] DieFile(string name, DieDesign design) => name switch
+    {
+        "die.pdf" => PdfWriter.Write([.. DieSheets.Draw(design)]),
+        "die.dxf" => DieDxf.Gang(design),
+        "cavity.dxf" => DieDxf.Cavity(design),
+        "board.dxf" => DieDxf.Board(design),
+        _ => DieWriter.Write(design),
+    };
 
     /// <summary>The body of an upload; the server's limit on its size holds.</summary>
     public static async Task<byte[]> Upload(HttpRequest request, CancellationToken gone)

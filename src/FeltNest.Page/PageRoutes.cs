@@ -34,6 +34,7 @@ internal static class PageRoutes
         application.MapGet("/panel", context => Asked(context, shelf, inputs => Panel(context, work, inputs)));
         application.MapGet("/lay", context => Asked(context, shelf, inputs => Lay(context, work, inputs)));
         application.MapGet("/widths", context => Asked(context, shelf, inputs => Widths(context, work, inputs)));
+        application.MapGet("/die", context => Asked(context, shelf, inputs => Die(context, work, inputs)));
         application.MapPost("/offers", context => Asked(context, shelf, inputs => Offers(context, work, inputs)));
         foreach (string name in PageFiles.Names)
         {
@@ -96,6 +97,14 @@ internal static class PageRoutes
             double? waste = width <= request.Trims.TotalMm ? null : await work.OnACore(() => scan.WasteAt(width), gone);
             await LineStream.Send(context.Response, new SweepAnswer(width, waste), gone);
         }
+    }
+
+    private static async Task Die(HttpContext context, PageWork work, PageInputs inputs)
+    {
+        CancellationToken gone = context.RequestAborted;
+        PagePanel panel = await work.OnACore(() => work.Panel(inputs), gone);
+        DieAnswer die = await work.OnACore(() => DieAnswer.Of(PageFiles.Die(LayoutSearch.Run(PageWork.Request(inputs, panel.Part), null, gone))), gone);
+        await context.Response.WriteAsJsonAsync(die, gone);
     }
 
     private static async Task Offers(HttpContext context, PageWork work, PageInputs inputs)

@@ -155,10 +155,19 @@ function drawLay() {
     tr.append(name, value, bar);
     return tr;
   }));
-  rows("die", lay.bands.flatMap((band, i) => [
-    [lay.bands.length > 1 ? `die ${i + 1}: panels of one repeat` : "panels of one repeat", String(band.panels.length)], ["feed, one repeat", length(band.repeatMm, 3)],
-    ["rule for one repeat", length(band.panels.length * (panel.last?.perimeterMm ?? 0), 0)]]));
+  if (lay.stage === "done") die(query());
   drawWidths();
+}
+
+async function die(words) {
+  const { body, faults, gone } = await ask("die", `die?${words}`);
+  if (gone) return;
+  byId("die-problem").textContent = body ? "" : (faults ?? []).map(f => f.problem).join(" ");
+  byId("die-notes").replaceChildren(...(body?.notes ?? []).map(text => { const li = document.createElement("li"); li.textContent = text; return li; }));
+  rows("die", body ? [
+    ["cavities, one repeat", String(body.cavities)], ["feed", length(body.feedMm, 3)], ["board, along x across", `${length(body.boardLengthMm, 0)} x ${length(body.boardWidthMm, 0)}`],
+    ["board and rule weigh about", `${body.massKg.toFixed(1)} kg`], ["rule", length(body.ruleLengthMm, 0)], ["least radius of the edge", length(body.leastRadiusMm)],
+    ["least gap in the die", body.leastGapMm == null ? "one cavity" : length(body.leastGapMm)], ["force of a strike, not measured", `${body.forceKn.toFixed(0)} kN`]] : []);
 }
 
 function drawRoll() {

@@ -122,6 +122,21 @@ public sealed class PageServerTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task The_die_of_the_lay_is_told_and_its_files_are_those_of_the_command_line()
+    {
+        JsonElement die = JsonDocument.Parse(await Text("die?width=520&effort=1")).RootElement;
+        JsonElement saved = JsonDocument.Parse(await Text("files/die.json?width=520&effort=1")).RootElement;
+        string dxf = await Text("files/cavity.dxf?width=520&effort=1"), pdf = await Text("files/die.pdf?width=520&effort=1");
+
+        Assert.Equal(saved.GetProperty("cavities").GetArrayLength(), die.GetProperty("cavities").GetInt32());
+        Assert.Equal(saved.GetProperty("forceKn").GetDouble(), die.GetProperty("forceKn").GetDouble());
+        Assert.Contains(die.GetProperty("notes").EnumerateArray(), n => n.GetString()!.Contains("NOT MEASURED", StringComparison.Ordinal));
+        Assert.Contains("EDGE", dxf, StringComparison.Ordinal);
+        Assert.EndsWith("EOF", dxf.TrimEnd(), StringComparison.Ordinal);
+        Assert.StartsWith("%PDF-", pdf, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task The_chart_is_of_whole_widths_around_the_one_asked()
     {
         JsonElement[] points = [.. (await Text("widths?width=300")).Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(l => JsonDocument.Parse(l).RootElement)];

@@ -2,7 +2,6 @@ using System.CommandLine;
 using FeltNest.Cli.Options;
 using FeltNest.Die;
 using FeltNest.Die.Gang;
-using FeltNest.Die.Order;
 using FeltNest.Files;
 using FeltNest.Files.Dies;
 using FeltNest.Files.Layouts;
