@@ -155,7 +155,9 @@ function drawLay() {
     tr.append(name, value, bar);
     return tr;
   }));
-  if (lay.stage === "done") die(query());
+  // A die takes seconds and cannot be broken off: it is asked for when the lay has stood for a while.
+  clearTimeout(drawLay.die);
+  if (lay.stage === "done") drawLay.die = setTimeout(() => die(query()), 2500);
   drawWidths();
 }
 
