@@ -47,7 +47,7 @@ public sealed class CostsReader
             recovery is null ? null : Decimal(recovery, "pricePerKg", 0, MostMoney),
             strike is null || !strike.Has("price") ? null : Decimal(strike, "price", 0, MostMoney),
             die is null ? null : new DieCost(
-                Decimal(die, "price", 0, MostMoney), LifeStrikes(die), die.Has("reRules") ? Whole(die, "reRules", 0, 1000) : 0,
+                Decimal(die, "price", 0, MostMoney), LifeStrikes(die), die.Has("reRules") ? die.WholeWithin("reRules", 0, 1000) : 0,
                 die.Has("reRules") ? Decimal(die, "reRulePrice", 0, MostMoney) : 0),
             setUp is null ? null : new SetUpCost(Decimal(setUp, "hours", 0, 1000), Decimal(setUp, "ratePerHour", 0, MostMoney), Decimal(setUp, "batchThousandBalls", 0.001m, 1_000_000)),
             strike is null || !strike.Has("boardPrice") ? null : Decimal(strike, "boardPrice", 0, MostMoney),
@@ -92,7 +92,7 @@ public sealed class CostsReader
     private FeltLosses Losses(JsonFields roll, JsonFields? strike) => new(
         (double)Decimal(roll, "lengthM", 0.1m, 100_000), (double)Decimal(roll, "endLossMm", 0, 100_000), (double)Decimal(roll, "faultPercent", 0, 90),
         (double)Decimal(roll, "rejectPercent", 0, 90), roll.Has("unpairedPercent") ? (double)Decimal(roll, "unpairedPercent", 0, 90) : 0,
-        strike is null ? null : Whole(strike, "mostPanels", 1, 10_000));
+        strike is null ? null : strike.WholeWithin("mostPanels", 1, 10_000));
 
     private CurrencyRate[] Rates(JsonFields top, string own)
     {
@@ -129,9 +129,6 @@ public sealed class CostsReader
         decimal strikes = Decimal(die, "lifeStrikes", 1, 1_000_000_000);
         return decimal.Truncate(strikes) == strikes ? (int)strikes : throw die.Fault("lifeStrikes", FormattableString.Invariant($"{strikes} is not a whole number"));
     }
-
-    private static int Whole(JsonFields fields, string name, int low, int high) => fields.Whole(name) is { } value && value >= low && value <= high
-        ? value : throw fields.Fault(name, $"{fields.Whole(name)} is outside {low} to {high}");
 
     // Money and shares as they are written, no digit lost: one number, or the likely one of three.
     private decimal Decimal(JsonFields fields, string name, decimal low, decimal high)

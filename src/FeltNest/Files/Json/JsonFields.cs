@@ -78,6 +78,14 @@ internal sealed class JsonFields
         return value.ValueKind == JsonValueKind.Number && value.TryGetInt32(out int whole) ? whole : throw Fault(name, $"{Quoted(value)} is not a whole number");
     }
 
+    /// <summary>A finite number within a range.</summary>
+    public double Within(string name, double low, double high) => Number(name) is var value && value >= low && value <= high
+        ? value : throw Fault(name, FormattableString.Invariant($"{value:R} is outside {low} to {high}"));
+
+    /// <summary>A whole number within a range.</summary>
+    public int WholeWithin(string name, int low, int high) => Whole(name) is var value && value >= low && value <= high
+        ? value : throw Fault(name, $"{value} is outside {low} to {high}");
+
     /// <summary>True or false.</summary>
     public bool Flag(string name) => Required(name).ValueKind switch
     {

@@ -23,16 +23,16 @@ public static class PressReader
             path, root, "schema", "name", "ratedForceKn", "allowedSharePercent", "bed", "daylightMm", "strokesPerMinute", "changeOverMinutes", "hours", "plies",
             "feedToleranceMm", "guideToleranceMm", "dies");
         return new PressSpec(
-            top.Text("name"), Within(top, "ratedForceKn", 1, 20_000), top.Has("allowedSharePercent") ? Within(top, "allowedSharePercent", 1, 100) : UsualSharePercent,
-            Bed(top), top.Has("daylightMm") ? Within(top, "daylightMm", 1, 2000) : null, Within(top, "strokesPerMinute", 0.1, 600), Within(top, "changeOverMinutes", 0, 10_000),
-            top.Has("hours") ? Within(top, "hours", 0, 100_000) : null, top.Has("plies") ? Whole(top, "plies", 1, 100) : 1,
-            Within(top, "feedToleranceMm", 0, 20), Within(top, "guideToleranceMm", 0, 20), Dies(top));
+            top.Text("name"), top.Within("ratedForceKn", 1, 20_000), top.Has("allowedSharePercent") ? top.Within("allowedSharePercent", 1, 100) : UsualSharePercent,
+            Bed(top), top.Has("daylightMm") ? top.Within("daylightMm", 1, 2000) : null, top.Within("strokesPerMinute", 0.1, 600), top.Within("changeOverMinutes", 0, 10_000),
+            top.Has("hours") ? top.Within("hours", 0, 100_000) : null, top.Has("plies") ? top.WholeWithin("plies", 1, 100) : 1,
+            top.Within("feedToleranceMm", 0, 20), top.Within("guideToleranceMm", 0, 20), Dies(top));
     }
 
     private static PressBed Bed(JsonFields top)
     {
         JsonFields bed = top.Object("bed", "lengthMm", "widthMm", "marginMm");
-        PressBed read = new(Within(bed, "lengthMm", 20, 10_000), Within(bed, "widthMm", 20, 10_000), Within(bed, "marginMm", 0, 500));
+        PressBed read = new(bed.Within("lengthMm", 20, 10_000), bed.Within("widthMm", 20, 10_000), bed.Within("marginMm", 0, 500));
         return read.BoardLengthMm > 0 && read.BoardWidthMm > 0
             ? read : throw bed.Fault("marginMm", FormattableString.Invariant($"{read.MarginMm} leaves no bed: below half of the bed's length and width is allowed"));
     }
@@ -58,10 +58,4 @@ public static class PressReader
 
         return names.Count > 0 ? [.. names] : throw top.Fault("dies", "names no die: leave it out where every die fits that the bed takes");
     }
-
-    private static double Within(JsonFields fields, string name, double low, double high) => fields.Number(name) is var value && value >= low && value <= high
-        ? value : throw fields.Fault(name, FormattableString.Invariant($"{value:R} is outside {low} to {high}"));
-
-    private static int Whole(JsonFields fields, string name, int low, int high) => fields.Whole(name) is var value && value >= low && value <= high
-        ? value : throw fields.Fault(name, $"{value} is outside {low} to {high}");
 }
