@@ -19,7 +19,7 @@ internal static class FaultLine
             IOException or UnauthorizedAccessException => (ExitCode.BadInput, error.Message),
             _ => (ExitCode.Failed, $"internal error ({error.GetType().Name}: {error.Message}); please report it with the command and the input"),
         };
-        terminal.Say(string.Join(' ', line.Split(['\r', '\n'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)));
+        terminal.Say(line);
         if (Environment.GetEnvironmentVariable(DebugVariable) == "1")
         {
             terminal.Messages.WriteLine(error);

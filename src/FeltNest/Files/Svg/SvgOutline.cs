@@ -18,6 +18,7 @@ internal sealed class SvgOutline
     private readonly string file;
     private readonly List<OpenChain> runs = [];
     private bool chorded;
+    private int chords;
 
     private SvgOutline(string file) => this.file = file;
 
@@ -97,6 +98,11 @@ internal sealed class SvgOutline
             SvgShapes.Draw(file, place, element, pen);
             runs.AddRange(pen.Runs);
             chorded |= pen.Chorded;
+            chords += pen.Chords;
+            if (chords > SvgPen.MostChords)
+            {
+                throw new InputException(file, place, $"is where the curves of the drawing come to more than {SvgPen.MostChords} chords: is the scale right?");
+            }
         }
         else if (name is "g" or "a" || depth == 0)
         {
