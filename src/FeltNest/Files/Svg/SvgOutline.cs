@@ -61,6 +61,7 @@ internal sealed class SvgOutline
         XmlReaderSettings strict = new() { DtdProcessing = DtdProcessing.Prohibit, XmlResolver = null, MaxCharactersFromEntities = 1, CloseInput = false };
         try
         {
+            RequireShallow(path, bytes, strict);
             using XmlReader reader = XmlReader.Create(bytes, strict);
             return XDocument.Load(reader, LoadOptions.SetLineInfo).Root!;
         }
@@ -72,14 +73,24 @@ internal sealed class SvgOutline
         }
     }
 
+    // Before anything is built: the time to build grows with the square of the depth.
+    private static void RequireShallow(string path, MemoryStream bytes, XmlReaderSettings strict)
+    {
+        using XmlReader reader = XmlReader.Create(bytes, strict);
+        while (reader.Read())
+        {
+            if (reader.Depth > MostDepth)
+            {
+                throw new InputException(path, $"line {((IXmlLineInfo)reader).LineNumber}, <{OneLine.Of(reader.LocalName)}>", $"is nested more than {MostDepth} deep");
+            }
+        }
+
+        bytes.Position = 0;
+    }
+
     private void Visit(XElement element, SvgTransform outer, int depth)
     {
         string name = element.Name.LocalName, place = Place(element);
-        if (depth > MostDepth)
-        {
-            throw new InputException(file, place, $"is nested more than {MostDepth} deep");
-        }
-
         RefuseOutside(element, place);
         if (Array.IndexOf(Silent, name) >= 0 || SvgScale.Text(element, "display") == "none" || (element.Name.NamespaceName.Length > 0 && element.Name.Namespace != element.Document!.Root!.Name.Namespace))
         {

@@ -119,7 +119,7 @@ internal sealed partial class HostileMutator(int number, IReadOnlyList<byte[]> s
         {
             root = JsonNode.Parse(bytes);
         }
-        catch (System.Text.Json.JsonException)
+        catch (Exception error) when (error is System.Text.Json.JsonException or InvalidOperationException or ArgumentException)
         {
             return Bytes(bytes);
         }
@@ -153,7 +153,15 @@ internal sealed partial class HostileMutator(int number, IReadOnlyList<byte[]> s
                 break;
         }
 
-        return Encoding.UTF8.GetBytes(root!.ToJsonString().Replace(Placeholder, raw, StringComparison.Ordinal));
+        try
+        {
+            return Encoding.UTF8.GetBytes(root!.ToJsonString().Replace(Placeholder, raw, StringComparison.Ordinal));
+        }
+        catch (InvalidOperationException)
+        {
+            // It holds half a character already.
+            return Bytes(bytes);
+        }
     }
 
     // Every value below the root; of a name given twice JsonNode says so by an exception, and then nothing below it is taken.

@@ -119,7 +119,7 @@ internal static class HostileReaders
 
     private static byte[] RollPlan() => RollPlanWriter.Json(StrikePlanner.Run(new(RollCases.Squares, RollCases.Roll(200, 20), 2, 3, 0)));
 
-    private static byte[] OrderPlan() => OrderPlanWriter.Json(OrderPlanner.Run(OrderCases.Workshop(3, 3, 4), 1));
+    internal static byte[] OrderPlan() => OrderPlanWriter.Json(OrderPlanner.Run(OrderCases.Workshop(3, 3, 4), 1));
 
     private static byte[] OwnLayouts(byte[] dies) => Utf8(string.Join('\n', Encoding.UTF8.GetString(dies).Split('\n').Select(line => string.Join(',', line.Split(',').Select((cell, i) => i == 2 && cell != "layout" ? "layout.json" : cell)))));
 
