@@ -31,7 +31,7 @@ public sealed partial class KilledRunTests : IDisposable
             else
             {
                 // The moment that matters: files are being written.
-                while (!process.HasExited && !(Directory.Exists(folder.Path(name)) && Directory.EnumerateFiles(folder.Path(name)).Any(file => !file.Contains("probe", StringComparison.Ordinal))))
+                while (!process.HasExited && !Names(name).Any(file => !file.Contains("probe", StringComparison.Ordinal)))
                 {
                     Thread.SpinWait(100);
                 }
@@ -64,13 +64,26 @@ public sealed partial class KilledRunTests : IDisposable
     // A file of the run is the file of a run that was left alone; what is left beside it has the name of a file begun.
     private void RequireWhole(string name)
     {
-        foreach (string file in Directory.Exists(folder.Path(name)) ? Directory.GetFiles(folder.Path(name)) : [])
+        foreach (string file in Names(name))
         {
             string left = Path.GetFileName(file);
             if (!Begun().IsMatch(left))
             {
                 Assert.Equal(File.ReadAllBytes(folder.Path($"whole/{left}")), File.ReadAllBytes(file));
             }
+        }
+    }
+
+    // The folder comes and goes while the program finds out whether it may write there.
+    private string[] Names(string name)
+    {
+        try
+        {
+            return Directory.GetFiles(folder.Path(name));
+        }
+        catch (DirectoryNotFoundException)
+        {
+            return [];
         }
     }
 
