@@ -18,7 +18,7 @@ public sealed class HardPartTests
         { "slot of a billionth", [0, 0, 20, 0, 20, 15, 20.000000001, 15, 20.000000001, 0, 40, 0, 40, 20, 0, 20] },
         { "step of a billionth", [0, 0, 20, 0, 20, 1e-9, 40, 1e-9, 40, 20, 0, 20] },
         { "two corners a billionth apart", [0, 0, 40, 0, 40.000000001, 1e-9, 40, 20, 0, 20] },
-        { "needle", [0, 0, 100, 0, 100, 0.001, 0, 0.001] },
+        { "needle", [0, 0, 100, 0, 100, 0.5, 0, 0.5] },
     };
 
     [Theory]
@@ -33,6 +33,11 @@ public sealed class HardPartTests
             Assert.True(LayoutCheck.Verify(layout).Passed, $"{name}, gap {gap}: {string.Join("; ", LayoutCheck.Verify(layout).Violations)}");
         }
     }
+
+    [Fact]
+    public void A_part_so_thin_that_thousands_of_rows_would_lie_over_the_cloth_has_no_answer() => Assert.Contains(
+        "0.001 mm across: more than 3000 rows would lie over 126 mm of cloth",
+        Assert.Throws<NoAnswerException>(() => Shapes.Lay(Shapes.Request(Shapes.Of(1, 0, 0, 100, 0, 100, 0.001, 0, 0.001), 130, 0, 2))).Message, StringComparison.Ordinal);
 
     [Theory]
     [InlineData("edges that touch", new double[] { 0, 0, 20, 0, 20, 15, 20, 0, 40, 0, 40, 20, 0, 20 })]
