@@ -1,9 +1,9 @@
+using System.Text.Json;
 using FeltNest.Files.Json;
 using FeltNest.Files.Offers;
 using FeltNest.Rolls.Orders;
 using FeltNest.Rolls.Orders.Check;
 using FeltNest.Rolls.Orders.Planned;
-using System.Text.Json;
 
 namespace FeltNest.Files.Orders;
 
