@@ -11,15 +11,18 @@ internal static class FaultLine
     /// <summary>Says the line and gives the code.</summary>
     public static int Tell(Exception error, Terminal terminal)
     {
-        (int code, string line) = error switch
+        (int code, string line) = CauseOf(error) switch
         {
-            InputException or GeometryException => (ExitCode.BadInput, error.Message),
-            NoAnswerException => (ExitCode.NoAnswer, error.Message),
+            InputException or GeometryException => (ExitCode.BadInput, CauseOf(error).Message),
+            NoAnswerException => (ExitCode.NoAnswer, CauseOf(error).Message),
             OperationCanceledException => (ExitCode.Interrupted, "interrupted before there was a result; nothing was written"),
-            IOException or UnauthorizedAccessException => (ExitCode.BadInput, error.Message),
-            _ => (ExitCode.Failed, $"internal error ({error.GetType().Name}: {error.Message}); please report it with the command and the input"),
+            IOException or UnauthorizedAccessException => (ExitCode.BadInput, CauseOf(error).Message),
+            OutOfMemoryException => (ExitCode.Failed, "there is not enough memory for this: give the program more of it, or ask for less (fewer points, widths or strikes)"),
+            DllNotFoundException or BadImageFormatException or EntryPointNotFoundException => (
+                ExitCode.Failed, $"a library of the program is missing or does not fit this machine: install the program again ({CauseOf(error).Message.Split('\n')[0].Trim()})"),
+            var cause => (ExitCode.Failed, $"internal error ({cause.GetType().Name}: {cause.Message}); please report it with the command and the input"),
         };
-        terminal.Say(string.Join(' ', line.Split(['\r', '\n'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)));
+        terminal.Say(line);
         if (Environment.GetEnvironmentVariable(DebugVariable) == "1")
         {
             terminal.Messages.WriteLine(error);
@@ -27,4 +30,7 @@ internal static class FaultLine
 
         return code;
     }
+
+    // What parallel work and the first use of a library wrap round a failure.
+    private static Exception CauseOf(Exception error) => error is AggregateException or TypeInitializationException && error.InnerException is { } inner ? CauseOf(inner) : error;
 }

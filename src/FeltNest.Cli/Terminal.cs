@@ -6,5 +6,5 @@ namespace FeltNest.Cli;
 internal sealed record Terminal(TextWriter Results, TextWriter Messages)
 {
     /// <summary>One message line with the program's name.</summary>
-    public void Say(string line) => Messages.WriteLine($"feltnest: {line}");
+    public void Say(string line) => Messages.WriteLine($"feltnest: {PlainLine.Of(line)}");
 }

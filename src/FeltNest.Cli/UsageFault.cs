@@ -6,6 +6,9 @@ namespace FeltNest.Cli;
 /// <summary>The one line that says what is wrong with a command line, with the word that was probably meant.</summary>
 internal static class UsageFault
 {
+    // Longest word quoted back, letters.
+    private const int Longest = 80;
+
     /// <summary>The line for the first fault of a parse.</summary>
     public static string Of(ParseResult parse, RootCommand root)
     {
@@ -20,9 +23,7 @@ internal static class UsageFault
 
         bool option = strange.StartsWith('-');
         string[] known = option ? [.. command.Options.SelectMany(o => o.Aliases.Prepend(o.Name)).Where(name => name.StartsWith("--", StringComparison.Ordinal))] : [.. command.Subcommands.Select(c => c.Name)];
-        string shown = OneLineOf(strange);
+        string shown = strange.Length <= Longest ? strange : strange[..Longest];
         return command == root && !option ? $"'{shown}' is no command{NearestWord.Hint(shown, known)} {help}" : $"'{shown}' is not known here{NearestWord.Hint(shown, known)} {help}";
     }
-
-    private static string OneLineOf(string text) => new([.. text.Take(80).Select(c => char.IsControl(c) ? ' ' : c)]);
 }

@@ -5,7 +5,7 @@ public abstract class FeltNestException : Exception
 {
     /// <summary>An error with the line to show.</summary>
     protected FeltNestException(string message, Exception? inner = null)
-        : base(message, inner)
+        : base(PlainLine.Of(message), inner)
     {
     }
 }

@@ -46,7 +46,7 @@ public sealed record Chain(IReadOnlyList<ArcVertex> Vertices, bool Closed)
             }
 
             ArcPiece arc = ArcPiece.Between(from.Point, to, from.Turn);
-            double step = 2 * Math.Acos(Math.Max(0, 1 - (tolerance / arc.Radius)));
+            double step = arc.ChordStep(tolerance);
             int count = (int)Math.Ceiling(Math.Abs(from.Turn) / step);
             for (int k = 1; k < count; k++)
             {

@@ -29,7 +29,7 @@ internal static class InputBytes
                 throw new InputException(path, null, $"is {length} bytes long: at most {MostBytes} are read");
             }
 
-            bytes = File.ReadAllBytes(path);
+            bytes = Bounded(path);
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException)
         {
@@ -43,5 +43,24 @@ internal static class InputBytes
 
         bool marked = bytes is [0xEF, 0xBB, 0xBF, ..];
         return bytes.AsMemory(marked ? 3 : 0);
+    }
+
+    // A pipe or a device says no length beforehand.
+    private static byte[] Bounded(string path)
+    {
+        using FileStream file = File.OpenRead(path);
+        using MemoryStream all = new();
+        byte[] block = new byte[1 << 16];
+        for (int count = file.Read(block); count > 0; count = file.Read(block))
+        {
+            if (all.Length + count > MostBytes)
+            {
+                throw new InputException(path, null, $"is longer than {MostBytes} bytes, which is the most that is read");
+            }
+
+            all.Write(block, 0, count);
+        }
+
+        return all.ToArray();
     }
 }

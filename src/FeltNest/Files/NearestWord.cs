@@ -3,9 +3,17 @@ namespace FeltNest.Files;
 /// <summary>Guesses which word was meant by a mistyped one.</summary>
 public static class NearestWord
 {
+    // Anything longer is no mistyped word of ours, and long to compare.
+    private const int LongestSlip = 64;
+
     /// <summary>"; did you mean 'x'?" for the nearest word when it is near enough to be a slip of the keys, else nothing.</summary>
     public static string Hint(string typed, IEnumerable<string> known)
     {
+        if (typed.Length > LongestSlip)
+        {
+            return string.Empty;
+        }
+
         // A word left unfinished, or one slip in three letters, is still the same word.
         string? best = known.MinBy(word => (IsStart(typed, word) ? 0 : 1, Distance(typed, word)));
         bool near = best is not null && (IsStart(typed, best) || Distance(typed, best) <= Math.Max(1, best.Length / 3));

@@ -9,7 +9,7 @@ internal static class OneLine
     /// <summary>The text with line breaks and control characters as blanks, cut where it is too long.</summary>
     public static string Of(string text)
     {
-        string flat = string.Concat(text.Select(c => char.IsControl(c) ? ' ' : c)).Trim();
-        return flat.Length <= Longest ? flat : flat[..Longest] + "...";
+        string flat = PlainLine.Of(text.Length <= 4 * Longest ? text : text[..(4 * Longest)]).Trim();
+        return flat.Length <= Longest ? flat : flat[..(char.IsHighSurrogate(flat[Longest - 1]) ? Longest - 1 : Longest)] + "...";
     }
 }

@@ -3,6 +3,9 @@ namespace FeltNest.Geometry;
 /// <summary>A closed outline of arcs and straight pieces, counter-clockwise: the true curve of a part, from which area and perimeter are taken.</summary>
 public sealed class ArcOutline
 {
+    // An arc that rises less than this over its chord, mm, is a straight piece: a thousandth of what any clearance is checked to.
+    private const double StraightMm = 1e-7;
+
     private readonly ArcVertex[] vertices;
 
     private ArcOutline(ArcVertex[] vertices)
@@ -46,9 +49,16 @@ public sealed class ArcOutline
                 throw new GeometryException("arc turns a full circle or more", v.Point);
             }
 
-            if (v.Point == given[(i + 1) % given.Length].Point)
+            Point2 next = given[(i + 1) % given.Length].Point;
+            if (v.Point == next)
             {
                 throw new GeometryException("arc outline repeats a vertex", v.Point);
+            }
+
+            // Its centre would be so far away that nothing could be reckoned from it.
+            if (Math.Abs(Math.Tan(v.Turn / 4)) * (next - v.Point).Length / 2 < StraightMm)
+            {
+                given[i] = v with { Turn = 0 };
             }
         }
 
@@ -86,10 +96,14 @@ public sealed class ArcOutline
             }
 
             ArcPiece arc = ArcPiece.Between(start, end, from.Turn);
-            double step = from.Turn > 0
-                ? 2 * Math.Acos(1 / (1 + (tolerance / arc.Radius)))
-                : 2 * Math.Acos(Math.Max(0, 1 - (tolerance / arc.Radius)));
-            int count = Math.Max(from.Turn > 0 ? 1 + (int)(from.Turn / 3) : 1, (int)Math.Ceiling(Math.Abs(from.Turn) / step));
+            double step = from.Turn > 0 ? arc.TangentStep(tolerance) : arc.ChordStep(tolerance);
+            double pieces = Math.Max(from.Turn > 0 ? 1 + Math.Floor(from.Turn / 3) : 1, Math.Ceiling(Math.Abs(from.Turn) / step));
+            if (corners.Count - i + pieces > Outline.MostPoints)
+            {
+                throw new GeometryException($"outline has more than {Outline.MostPoints} points where its arcs are divided", start);
+            }
+
+            int count = (int)pieces;
             double share = from.Turn / count;
             for (int k = 0; k < count; k++)
             {

@@ -1,11 +1,12 @@
 using System.Diagnostics;
+using System.Text.RegularExpressions;
 using FeltNest.Tests.Files;
 using Xunit;
 
 namespace FeltNest.Tests.Readme;
 
-/// <summary>Every feltnest command of the README runs, in its order, in a folder that holds nothing but the shapes.</summary>
-public sealed class ReadmeCommandTests : IDisposable
+/// <summary>Every feltnest command of README.md and then of DEVELOPERS.md runs, in its order, in a folder that holds nothing but the shapes.</summary>
+public sealed partial class ReadmeCommandTests : IDisposable
 {
     private const string Run = "dotnet run --project src/FeltNest.Cli -c Release -- ";
 
@@ -14,7 +15,7 @@ public sealed class ReadmeCommandTests : IDisposable
     public void Dispose() => folder.Dispose();
 
     [Fact]
-    public async Task Every_command_of_the_readme_runs()
+    public async Task Every_command_of_the_readme_and_the_developers_page_runs()
     {
         string shapes = RepositoryFile.PathOf("shapes");
         foreach (string file in Directory.GetFiles(shapes, "*", SearchOption.AllDirectories))
@@ -24,9 +25,10 @@ public sealed class ReadmeCommandTests : IDisposable
             File.Copy(file, copy);
         }
 
-        string[] commands = [.. Commands()];
-        Assert.True(commands.Length >= 7, "the README shows its commands in fenced blocks");
-        foreach (string command in commands)
+        string[] readme = [.. Commands()], developers = [.. Inline().Matches(File.ReadAllText(RepositoryFile.PathOf("DEVELOPERS.md"))).Select(match => match.Groups[1].Value)];
+        Assert.True(readme.Length >= 7, "the README shows its commands in fenced blocks");
+        Assert.True(developers.Length >= 7, "the developers' page shows its commands as code in a line");
+        foreach (string command in readme.Concat(developers).Distinct())
         {
             (int code, string messages) = await RunAsync(command);
             Assert.True(code == 0, $"{command}: exit code {code}: {messages}");
@@ -54,6 +56,9 @@ public sealed class ReadmeCommandTests : IDisposable
             }
         }
     }
+
+    [GeneratedRegex("`feltnest ([^`]+)`")]
+    private static partial Regex Inline();
 
     private async Task<(int Code, string Messages)> RunAsync(string command)
     {

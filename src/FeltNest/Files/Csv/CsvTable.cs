@@ -134,7 +134,7 @@ internal sealed class CsvTable
     {
         List<string> values = [];
         StringBuilder value = new();
-        bool quoted = false, wasQuoted = false;
+        bool quoted = false, wasQuoted = false, blank = true;
         string row = text.TrimEnd('\r');
         for (int i = 0; i < row.Length; i++)
         {
@@ -154,7 +154,7 @@ internal sealed class CsvTable
                     quoted = false;
                 }
             }
-            else if (c == '"' && !wasQuoted && string.IsNullOrWhiteSpace(value.ToString()))
+            else if (c == '"' && !wasQuoted && blank)
             {
                 (quoted, wasQuoted) = (true, true);
                 value.Clear();
@@ -163,10 +163,11 @@ internal sealed class CsvTable
             {
                 values.Add(value.ToString().Trim());
                 value.Clear();
-                wasQuoted = false;
+                (wasQuoted, blank) = (false, true);
             }
             else if (!wasQuoted || !char.IsWhiteSpace(c))
             {
+                blank &= char.IsWhiteSpace(c);
                 value.Append(wasQuoted ? throw new InputException(path, $"line {line}", $"'{OneLine.Of(text)}' has letters behind a closing quote: double a quote inside quotes") : c);
             }
         }

@@ -56,9 +56,9 @@ internal static class JsonFault
                 }
             }
         }
-        catch (JsonException)
+        catch (Exception stopped) when (stopped is JsonException or InvalidOperationException)
         {
-            // The place is what was wanted.
+            // The place is what was wanted; a text that is no text ends the walk, too.
         }
 
         return (PathOf(stack), null);

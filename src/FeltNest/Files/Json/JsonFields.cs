@@ -5,6 +5,9 @@ namespace FeltNest.Files.Json;
 /// <summary>The fields of one JSON object, read strictly: a field that is not known is an error, and every error names the file and the path.</summary>
 internal sealed class JsonFields
 {
+    // Far above any sound amount, far below where sums of amounts cannot be held.
+    private const double MostAmount = 1e12;
+
     private readonly string file;
     private readonly string path;
     private readonly JsonElement element;
@@ -58,6 +61,32 @@ internal sealed class JsonFields
         return items;
     }
 
+    /// <summary>The objects of an array field that may hold so many and no more.</summary>
+    public IReadOnlyList<JsonFields> ObjectsUpTo(int most, string name, params string[] known)
+    {
+        int count = Array(name).GetArrayLength();
+        return count <= most ? Objects(name, known) : throw Fault(name, $"has {count} entries: at most {most} are allowed");
+    }
+
+    /// <summary>The objects of an array field by a text that each has for itself.</summary>
+    /// <param name="most">Most entries.</param>
+    /// <param name="name">The field.</param>
+    /// <param name="valueOf">What is kept of an object.</param>
+    /// <param name="known">Fields of an object; the first is the text.</param>
+    public Dictionary<string, T> ByName<T>(int most, string name, Func<JsonFields, T> valueOf, params string[] known)
+    {
+        Dictionary<string, T> found = [];
+        foreach (JsonFields item in ObjectsUpTo(most, name, known))
+        {
+            if (!found.TryAdd(item.Text(known[0]), valueOf(item)))
+            {
+                throw item.Fault(known[0], $"'{item.Text(known[0])}' stands in the list twice");
+            }
+        }
+
+        return found;
+    }
+
     /// <summary>An array field.</summary>
     public JsonElement Array(string name)
     {
@@ -70,6 +99,10 @@ internal sealed class JsonFields
 
     /// <summary>A finite number, or null when the field is null or not there.</summary>
     public double? OptionalNumber(string name) => Has(name) ? Number(name) : null;
+
+    /// <summary>An amount of money that a plan may hold, to the digits of a number.</summary>
+    public decimal Amount(string name) => Math.Abs(Number(name)) <= MostAmount
+        ? (decimal)Number(name) : throw Fault(name, FormattableString.Invariant($"{Number(name):R} is outside -{MostAmount:R} to {MostAmount:R}"));
 
     /// <summary>A whole number.</summary>
     public int Whole(string name)

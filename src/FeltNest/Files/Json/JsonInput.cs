@@ -16,6 +16,8 @@ internal static class JsonInput
         JsonElement root;
         try
         {
+            JsonText.RequireSound(path, bytes.Span, MostDepth);
+
             // Not disposed on purpose: the elements live as long as the reader that walks them.
             root = JsonDocument.Parse(bytes, new JsonDocumentOptions { MaxDepth = MostDepth, AllowDuplicateProperties = false }).RootElement;
         }

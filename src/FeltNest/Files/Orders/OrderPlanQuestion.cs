@@ -1,4 +1,6 @@
+using System.Text.Json;
 using FeltNest.Files.Json;
+using FeltNest.Files.Offers;
 using FeltNest.Rolls.Orders;
 using FeltNest.Rolls.Presses;
 
@@ -7,17 +9,20 @@ namespace FeltNest.Files.Orders;
 /// <summary>Reads the question that a plan of orders carries.</summary>
 internal static class OrderPlanQuestion
 {
+    // More presses than any one room has.
+    private const int MostPresses = 100;
+
     private static readonly string[] RollNames = ["roll", "felt", "lot", "widthMm", "lengthM", "pricePerMetre", "faultPercent", "received", "measured"];
 
     /// <summary>The question.</summary>
     /// <exception cref="InputException">Names the file, the field, the value found and what is allowed.</exception>
     public static OrderQuestion Read(JsonFields top) => new(
-        [.. top.Objects("orders", "order", "ball", "balls", "due", "lots", "felt", "reserveBalls").Select(Order)],
-        [.. top.Objects("stock", RollNames).Select(item => Roll(item, null))],
-        [.. top.Objects("offers", [.. RollNames, "minimumM"]).Select(item => new FeltPurchase(Roll(item, item.Text("roll")), item.Number("minimumM")))],
-        [.. top.Objects(
-            "rack", "die", "ball", "feedMm", "lengthMm", "acrossMm", "gapMm", "leastWidthMm", "mostWidthMm", "classes", "strikesLeft", "makePrice", "lifeStrikes", "reRulePrice", "reRules").Select(Die)],
-        [.. top.Objects("presses", "press", "boardLengthMm", "boardWidthMm", "strokesPerMinute", "changeOverMinutes", "hours", "dies").Select(Press)],
+        [.. top.ObjectsUpTo(OrdersReader.MostOrders, "orders", "order", "ball", "balls", "due", "lots", "felt", "reserveBalls").Select(Order)],
+        [.. top.ObjectsUpTo(StockReader.MostRolls, "stock", RollNames).Select(item => Roll(item, null))],
+        [.. top.ObjectsUpTo(OffersReader.MostOffers, "offers", [.. RollNames, "minimumM"]).Select(item => new FeltPurchase(Roll(item, item.Text("roll")), item.Number("minimumM")))],
+        [.. top.ObjectsUpTo(
+            DiesReader.MostDies, "rack", "die", "ball", "feedMm", "lengthMm", "acrossMm", "gapMm", "leastWidthMm", "mostWidthMm", "classes", "strikesLeft", "makePrice", "lifeStrikes", "reRulePrice", "reRules").Select(Die)],
+        [.. top.ObjectsUpTo(MostPresses, "presses", "press", "boardLengthMm", "boardWidthMm", "strokesPerMinute", "changeOverMinutes", "hours", "dies").Select(Press)],
         Rules(top));
 
     private static OrderRules Rules(JsonFields top)
@@ -27,17 +32,17 @@ internal static class OrderPlanQuestion
         return new OrderRules(
             top.Text("currency"), Day(item, "start"), item.Number("hoursPerDay") is > 0 and var hours ? hours : throw item.Fault("hoursPerDay", "is not above 0"), item.Number("endLossMm"),
             item.Number("rejectPercent"), item.Number("unpairedPercent"), item.Number("remnantValuePercent"), item.Number("leastRemnantM"), item.Number("leastCutM"),
-            (decimal)item.Number("perStrike"), (decimal)item.Number("hourRate"));
+            item.Amount("perStrike"), item.Amount("hourRate"));
     }
 
     private static CoverOrder Order(JsonFields item) => new(
         item.Text("order"), item.Text("ball"), item.Whole("balls"), Day(item, "due"), item.Text("lots") == "one", item.Has("felt") ? item.Text("felt") : null, item.Whole("reserveBalls"));
 
     private static StockRoll Roll(JsonFields item, string? offer) => new(
-        item.Text("roll"), item.Text("felt"), item.Text("lot"), item.Number("widthMm"), item.Number("lengthM"), (decimal)item.Number("pricePerMetre"), item.Number("faultPercent"),
+        item.Text("roll"), item.Text("felt"), item.Text("lot"), item.Number("widthMm"), item.Number("lengthM"), item.Amount("pricePerMetre"), item.Number("faultPercent"),
         item.Has("received") ? Day(item, "received") : null, offer)
     {
-        MeasuredShares = item.Objects("measured", "die", "goodShare").ToDictionary(part => part.Text("die"), part => part.Number("goodShare")),
+        MeasuredShares = item.ByName(DiesReader.MostDies, "measured", part => part.Number("goodShare"), "die", "goodShare"),
     };
 
     private static CutDie Die(JsonFields item) => new(
@@ -45,12 +50,12 @@ internal static class OrderPlanQuestion
         new StrikeShape(
             item.Number("feedMm") is > 0 and var feed ? feed : throw item.Fault("feedMm", "is not above 0"), item.Number("lengthMm"), item.Number("acrossMm"), item.Number("gapMm"),
             item.Number("leastWidthMm"), [.. item.Objects("classes", "panels").Select(part => part.Whole("panels"))]),
-        item.Number("mostWidthMm"), item.Whole("strikesLeft"), item.Has("makePrice") ? (decimal)item.Number("makePrice") : null, item.Whole("lifeStrikes"), (decimal)item.Number("reRulePrice"),
+        item.Number("mostWidthMm"), item.Whole("strikesLeft"), item.Has("makePrice") ? item.Amount("makePrice") : null, item.Whole("lifeStrikes"), item.Amount("reRulePrice"),
         item.Whole("reRules"));
 
     private static PressSpec Press(JsonFields item) => new(
         item.Text("press"), 1, 100, new PressBed(item.Number("boardLengthMm"), item.Number("boardWidthMm"), 0), null, item.Number("strokesPerMinute"), item.Number("changeOverMinutes"),
-        item.OptionalNumber("hours"), 1, 0, 0, [.. item.Array("dies").EnumerateArray().Select(name => name.GetString() ?? string.Empty)]);
+        item.OptionalNumber("hours"), 1, 0, 0, [.. item.Array("dies").EnumerateArray().Select(name => name.ValueKind == JsonValueKind.String ? name.GetString()! : throw item.Fault("dies", $"holds {JsonFields.KindName(name)} where names of dies are wanted"))]);
 
     private static DateOnly Day(JsonFields item, string name) => OrdersReader.DayOf(item.Text(name)) ?? throw item.Fault(name, $"'{item.Text(name)}' is not a day: write it as 2026-03-31");
 }

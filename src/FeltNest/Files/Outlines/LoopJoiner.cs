@@ -54,6 +54,11 @@ internal sealed class LoopJoiner
             throw new InputException(file, null, $"holds {runs.Count} separate lines: at most {Outline.MostPoints} are read");
         }
 
+        foreach (OpenChain run in runs)
+        {
+            RequireBounded(file, run);
+        }
+
         return new LoopJoiner(file, runs, notes).Join();
     }
 
@@ -124,6 +129,15 @@ internal sealed class LoopJoiner
             found = (found.Start - run.End).Length <= (found.End - run.End).Length ? found : found.Reversed();
             Heal((found.Start - run.End).Length);
             run = run.Joined(found);
+            RequireBounded(file, run);
+        }
+    }
+
+    private static void RequireBounded(string file, OpenChain run)
+    {
+        if (run.Vertices.Count > Outline.MostPoints + 1)
+        {
+            throw new InputException(file, null, $"holds a line of more than {Outline.MostPoints} points, which is the most allowed: {Place(run.Start)} is its start");
         }
     }
 

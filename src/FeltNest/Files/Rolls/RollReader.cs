@@ -50,7 +50,7 @@ public static class RollReader
     private static List<WidthReading> Widths(JsonFields top, double length)
     {
         List<WidthReading> widths = [];
-        foreach (JsonFields item in Items(top, "widths", "xM", "widthMm"))
+        foreach (JsonFields item in top.ObjectsUpTo(MostItems, "widths", "xM", "widthMm"))
         {
             WidthReading reading = new(
                 1000 * Range(item.PathOf("xM"), 0, length / 1000, "m", "the roll's length").Checked(item.Number("xM")),
@@ -69,7 +69,7 @@ public static class RollReader
     private static List<double> Joints(JsonFields top, double length)
     {
         List<double> joints = [];
-        foreach (JsonFields item in top.Has("joints") ? Items(top, "joints", "xM") : [])
+        foreach (JsonFields item in top.Has("joints") ? top.ObjectsUpTo(MostItems, "joints", "xM") : [])
         {
             double at = 1000 * item.Number("xM");
             if (!(at > 0 && at < length))
@@ -91,7 +91,7 @@ public static class RollReader
     private static List<RollFault> Faults(JsonFields top, FeltRoll roll)
     {
         List<RollFault> faults = [];
-        foreach (JsonFields item in top.Has("faults") ? Items(top, "faults", "xMm", "yMm", "radiusMm", "lengthMm", "widthMm") : [])
+        foreach (JsonFields item in top.Has("faults") ? top.ObjectsUpTo(MostItems, "faults", "xMm", "yMm", "radiusMm", "lengthMm", "widthMm") : [])
         {
             double x = item.Number("xMm"), y = item.Number("yMm");
             bool disc = item.Has("radiusMm");
@@ -122,12 +122,6 @@ public static class RollReader
     }
 
     private static double Size(JsonFields item, string name) => Range(item.PathOf(name), 0, 100_000, "mm", "sound lengths run to 100 m").Checked(item.Number(name));
-
-    private static IReadOnlyList<JsonFields> Items(JsonFields top, string name, params string[] known)
-    {
-        int count = top.Array(name).GetArrayLength();
-        return count <= MostItems ? top.Objects(name, known) : throw top.Fault(name, $"has {count} entries: at most {MostItems} are allowed");
-    }
 
     private static FieldRange Range(string field, double low, double high, string unit, string reason) => new(field, low, high, unit, reason);
 }

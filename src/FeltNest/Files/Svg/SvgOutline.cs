@@ -18,6 +18,7 @@ internal sealed class SvgOutline
     private readonly string file;
     private readonly List<OpenChain> runs = [];
     private bool chorded;
+    private int chords;
 
     private SvgOutline(string file) => this.file = file;
 
@@ -60,6 +61,7 @@ internal sealed class SvgOutline
         XmlReaderSettings strict = new() { DtdProcessing = DtdProcessing.Prohibit, XmlResolver = null, MaxCharactersFromEntities = 1, CloseInput = false };
         try
         {
+            RequireShallow(path, bytes, strict);
             using XmlReader reader = XmlReader.Create(bytes, strict);
             return XDocument.Load(reader, LoadOptions.SetLineInfo).Root!;
         }
@@ -71,14 +73,24 @@ internal sealed class SvgOutline
         }
     }
 
+    // Before anything is built: the time to build grows with the square of the depth.
+    private static void RequireShallow(string path, MemoryStream bytes, XmlReaderSettings strict)
+    {
+        using XmlReader reader = XmlReader.Create(bytes, strict);
+        while (reader.Read())
+        {
+            if (reader.Depth > MostDepth)
+            {
+                throw new InputException(path, $"line {((IXmlLineInfo)reader).LineNumber}, <{OneLine.Of(reader.LocalName)}>", $"is nested more than {MostDepth} deep");
+            }
+        }
+
+        bytes.Position = 0;
+    }
+
     private void Visit(XElement element, SvgTransform outer, int depth)
     {
         string name = element.Name.LocalName, place = Place(element);
-        if (depth > MostDepth)
-        {
-            throw new InputException(file, place, $"is nested more than {MostDepth} deep");
-        }
-
         RefuseOutside(element, place);
         if (Array.IndexOf(Silent, name) >= 0 || SvgScale.Text(element, "display") == "none" || (element.Name.NamespaceName.Length > 0 && element.Name.Namespace != element.Document!.Root!.Name.Namespace))
         {
@@ -97,6 +109,11 @@ internal sealed class SvgOutline
             SvgShapes.Draw(file, place, element, pen);
             runs.AddRange(pen.Runs);
             chorded |= pen.Chorded;
+            chords += pen.Chords;
+            if (chords > SvgPen.MostChords)
+            {
+                throw new InputException(file, place, $"is where the curves of the drawing come to more than {SvgPen.MostChords} chords: is the scale right?");
+            }
         }
         else if (name is "g" or "a" || depth == 0)
         {

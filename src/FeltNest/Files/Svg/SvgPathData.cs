@@ -50,6 +50,11 @@ internal sealed class SvgPathData
             do
             {
                 Step(command);
+                if (pen.Chords > SvgPen.MostChords)
+                {
+                    throw text.Fault(place, $"draws curves of more than {SvgPen.MostChords} chords: is the scale right?");
+                }
+
                 // More pairs after a move are lines.
                 command = command switch { 'M' => 'L', 'm' => 'l', _ => command };
             }

@@ -12,11 +12,17 @@ internal sealed class SvgPen(SvgTransform map)
     // An arc whose two half axes differ by less than this share, or lean by less, is a circle: rounding of a matrix.
     private const double Roundness = 1e-9;
 
+    /// <summary>Most chords of one drawing: a die of a thousand cavities has some hundred each.</summary>
+    public const int MostChords = 500_000;
+
     private readonly List<OpenChain> runs = [];
     private OpenChain? run;
 
     /// <summary>Runs drawn so far.</summary>
     public IReadOnlyList<OpenChain> Runs => runs;
+
+    /// <summary>Chords drawn so far.</summary>
+    public int Chords { get; private set; }
 
     /// <summary>Whether a curve had to become chords.</summary>
     public bool Chorded { get; private set; }
@@ -37,8 +43,9 @@ internal sealed class SvgPen(SvgTransform map)
         Point2[] p = Array.ConvertAll(control, map.Of);
         int degree = p.Length - 1;
         double bend = Enumerable.Range(0, degree - 1).Max(i => (p[i + 2] - (p[i + 1] * 2) + p[i]).Length);
-        int count = Chords(Math.Sqrt(degree * (degree - 1) / 8.0 * bend / ChordTolerance));
+        int count = Divided(Math.Sqrt(degree * (degree - 1) / 8.0 * bend / ChordTolerance));
         Chorded |= count > 1;
+        Chords += count;
         for (int k = 1; k <= count; k++)
         {
             Run.GoTo(k == count ? p[^1] : Casteljau(p, (double)k / count));
@@ -58,8 +65,9 @@ internal sealed class SvgPen(SvgTransform map)
 
         // A chord over a step h of t is off by at most h * h / 8 times the longest half axis, which is no longer than this.
         double longest = Math.Sqrt(a.Dot(a) + b.Dot(b));
-        int count = Chords(Math.Abs(sweep) * Math.Sqrt(longest / (8 * ChordTolerance)));
+        int count = Divided(Math.Abs(sweep) * Math.Sqrt(longest / (8 * ChordTolerance)));
         Chorded = true;
+        Chords += count;
         for (int k = 1; k <= count; k++)
         {
             (double sin, double cos) = Math.SinCos(from + (sweep * k / count));
@@ -70,7 +78,7 @@ internal sealed class SvgPen(SvgTransform map)
     private OpenChain Run => run ?? throw new InvalidOperationException("a run is started before it goes on");
 
     // More chords than an outline may have points are refused when the outline is made.
-    private static int Chords(double count) => (int)Math.Clamp(Math.Ceiling(count), 1, Outline.MostPoints + 1);
+    private static int Divided(double count) => (int)Math.Clamp(Math.Ceiling(count), 1, Outline.MostPoints + 1);
 
     private static Point2 Casteljau(Point2[] control, double t)
     {

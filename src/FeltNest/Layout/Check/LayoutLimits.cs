@@ -25,6 +25,9 @@ public static class LayoutLimits
     /// <summary>Most layers of cloth.</summary>
     public const int MostPlies = 20;
 
+    /// <summary>Most rows over the cloth: ten times what the smallest panels of a ball make on the widest roll.</summary>
+    public const int MostRows = 3000;
+
     /// <summary>Refuses a request that makes no sense or has no answer.</summary>
     /// <exception cref="InputException">A number out of its range.</exception>
     /// <exception cref="NoAnswerException">The part fits the cloth or the die bed at no allowed tilt, or the row rule asks for tilts the warp angle forbids.</exception>
@@ -67,6 +70,12 @@ public static class LayoutLimits
         {
             throw new NoAnswerException(FormattableString.Invariant(
                 $"the forbidden stripes leave no room: the panel needs {height:0.###} mm across (tilted {double.RadiansToDegrees(tilt):0.#} degrees), the widest run of cloth between stripes and trims is {widest:0.###} mm"));
+        }
+
+        if (widest > MostRows * (height + request.GapMm))
+        {
+            throw new NoAnswerException(FormattableString.Invariant(
+                $"the panel needs {height:0.######} mm across: more than {MostRows} rows would lie over {widest:0.###} mm of cloth, which is the most that is searched; are its units right?"));
         }
 
         if (request.Rules.Die is { } die)

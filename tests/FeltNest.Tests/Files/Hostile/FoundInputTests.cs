@@ -1,0 +1,175 @@
+using System.Diagnostics;
+using System.Text;
+using System.Text.Json.Nodes;
+using FeltNest.Files;
+using FeltNest.Files.Offers;
+using FeltNest.Files.Outlines;
+using FeltNest.Files.Presses;
+using FeltNest.Tests.Cli;
+using Xunit;
+
+namespace FeltNest.Tests.Files.Hostile;
+
+/// <summary>Inputs that once broke a reader, and those that break readers of the same kinds elsewhere. Each is told in one line.</summary>
+public sealed class FoundInputTests : IDisposable
+{
+    private readonly TempFolder folder = new();
+
+    public void Dispose() => folder.Dispose();
+
+    [Theory]
+    [InlineData("""{ "schema": "feltnest/press/1", "\ud800": 1 }""")]
+    [InlineData("""{ "schema": "feltnest/press/1", "name": "\udc00" }""")]
+    [InlineData("""{ "schema": "\ud83d" }""")]
+    public void Half_a_character_in_json_is_told(string text) =>
+        Assert.EndsWith("line 1: holds a text that is not sound Unicode: save the file as UTF-8, and write \\u only for whole characters", Told(() => PressReader.Read(folder.Write("a.json", text))), StringComparison.Ordinal);
+
+    [Fact]
+    public void Bytes_that_are_not_utf8_in_json_are_told_with_their_line()
+    {
+        File.WriteAllBytes(folder.Path("a.json"), [.. "{ \"schema\": \"feltnest/press/1\",\n \"na"u8, 0xFF, .. "me\": 1 }"u8]);
+
+        Assert.Contains("line 2: holds a text that is not sound Unicode", Told(() => PressReader.Read(folder.Path("a.json"))), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_message_never_moves_the_cursor_or_turns_the_writing_round()
+    {
+        Assert.Equal("a b c d e", PlainLine.Of("a\u001bb\u2028c\u202Ed\ne"));
+        Assert.Equal("\uFFFD", PlainLine.Of("\ud800"));
+        Assert.Equal("fl\u00E4che \uD83D\uDE00 \u0130", PlainLine.Of("fl\u00E4che \uD83D\uDE00 \u0130"));
+    }
+
+    [Fact]
+    public void A_control_character_of_an_attribute_is_not_shown()
+    {
+        string message = Told(() => OutlineReader.Read(folder.Write("a.svg", """<svg xmlns="http://www.w3.org/2000/svg"><path d="&#x85;"/></svg>""")));
+
+        Assert.DoesNotContain(message, char.IsControl);
+    }
+
+    [Theory]
+    [InlineData("<!DOCTYPE svg [<!ENTITY a \"b\">]><svg>&a;</svg>", "document types and entities are refused")]
+    [InlineData("<!DOCTYPE svg SYSTEM \"file:///etc/hostname\"><svg/>", "document types and entities are refused")]
+    [InlineData("<svg>&a;</svg>", "is not sound XML")]
+    public void Entities_are_never_expanded(string text, string told) => Assert.Contains(told, Told(() => OutlineReader.Read(folder.Write("a.svg", text))), StringComparison.Ordinal);
+
+    [Fact]
+    public void Deep_nesting_is_told_in_json_and_in_drawings()
+    {
+        Told(() => PartReader.Read(folder.Write("a.json", new string('[', 1_000_000))));
+        Told(() => PartReader.Read(folder.Write("b.json", string.Concat(Enumerable.Repeat("{\"a\":", 1_000_000)))));
+        Told(() => OutlineReader.Read(folder.Write("c.svg", $"<svg>{string.Concat(Enumerable.Repeat("<g>", 200_000))}{string.Concat(Enumerable.Repeat("</g>", 200_000))}</svg>")));
+        Told(() => OutlineReader.Read(folder.Write("d.svg", $"<svg><defs>{string.Concat(Enumerable.Repeat("<g>", 200_000))}{string.Concat(Enumerable.Repeat("</g>", 200_000))}</defs></svg>")));
+    }
+
+    [Fact]
+    public void Curves_without_end_are_refused_before_they_fill_the_memory()
+    {
+        string curves = string.Concat(Enumerable.Repeat("C 9e9 0 0 9e9 0 0 ", 20_000)), shapes = string.Concat(Enumerable.Repeat("<path d=\"M 0 0 C 9e9 0 0 9e9 5 0 z\"/>", 20_000));
+        long before = GC.GetAllocatedBytesForCurrentThread();
+
+        Assert.Contains("more than 500000 chords", Told(() => OutlineReader.Read(folder.Write("a.svg", $"<svg><path d=\"M 0 0 {curves}\"/></svg>"))), StringComparison.Ordinal);
+        Assert.Contains("more than 500000 chords", Told(() => OutlineReader.Read(folder.Write("b.svg", $"<svg>{shapes}</svg>"))), StringComparison.Ordinal);
+        Assert.True(GC.GetAllocatedBytesForCurrentThread() - before < 1L << 30);
+    }
+
+    [Fact]
+    public void A_line_of_a_million_points_is_refused()
+    {
+        string points = string.Concat(Enumerable.Range(0, 1_000_000).Select(i => $"{i % 1000},{i / 1000} "));
+
+        Assert.Contains("more than 10000 points", Told(() => OutlineReader.Read(folder.Write("a.svg", $"<svg><polyline points=\"{points}\"/></svg>"))), StringComparison.Ordinal);
+    }
+
+    // A drawing program that joins a straight line to an arc writes such bulges.
+    [Theory]
+    [InlineData("1e-320")]
+    [InlineData("1e-17")]
+    [InlineData("-3e-16")]
+    [InlineData("1e-12")]
+    public void An_arc_too_flat_to_be_one_is_a_straight_piece(string bulge)
+    {
+        ImportedOutline read = OutlineReader.Read(folder.Write("a.dxf", $"0\nSECTION\n2\nENTITIES\n0\nLWPOLYLINE\n70\n1\n10\n0\n20\n0\n42\n{bulge}\n10\n30\n20\n0\n42\n1\n10\n30\n20\n20\n10\n0\n20\n20\n0\nENDSEC\n0\nEOF\n"));
+
+        // A rectangle of 30 by 20 with a half disc of radius 10 at its end.
+        Assert.Equal(600 + (50 * Math.PI), read.RawArcs!.Area, 1e-6);
+    }
+
+    [Fact]
+    public void Arcs_that_would_be_millions_of_corners_are_refused()
+    {
+        string text = """{ "schema": "feltnest/outline/1", "name": "a", "arcs": [{ "x": 0, "y": 0, "turnDeg": 359.9999999 }, { "x": 100, "y": 0, "turnDeg": 0 }] }""";
+
+        Assert.Contains("outline has more than 10000 points where its arcs are divided", Told(() => OutlineReader.Read(folder.Write("a.json", text))), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_long_cell_with_many_quotes_takes_no_longer_than_its_length()
+    {
+        Stopwatch watch = Stopwatch.StartNew();
+        string head = string.Concat(Enumerable.Repeat("a\"", 1_000_000));
+
+        Assert.Contains("is not known", Told(() => OffersReader.Read(folder.Write("a.csv", head + "\n1\n"))), StringComparison.Ordinal);
+        Assert.True(watch.Elapsed < TimeSpan.FromSeconds(20), "a quote read everything before it again");
+    }
+
+    [Fact]
+    public void A_file_that_never_ends_is_read_no_further_than_the_limit()
+    {
+        Assert.SkipUnless(File.Exists("/dev/zero"), "no /dev/zero");
+
+        Assert.EndsWith("is longer than 20971520 bytes, which is the most that is read", Told(() => PressReader.Read("/dev/zero")), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("cost", "1e29", "cost: 1E+29 is outside ")]
+    [InlineData("orders", "dup", "'O00' stands in the list twice")]
+    [InlineData("purchases", "many", "is outside 0 to 10000")]
+    [InlineData("presses", "number", "holds the number 7 where names of dies are wanted")]
+    public async Task A_plan_of_orders_with_an_absurd_entry_is_told(string field, string value, string told)
+    {
+        JsonNode plan = JsonNode.Parse(HostileReaders.OrderPlan())!;
+        switch (value)
+        {
+            case "dup":
+                JsonNode entry = JsonNode.Parse("""{ "order": "O00", "balls": 1, "reserveBalls": 0, "reason": "r" }""")!;
+                plan["shortfalls"] = new JsonArray(entry, entry.DeepClone());
+                break;
+            case "many":
+                JsonNode offer = plan["stock"]![0]!.DeepClone();
+                offer["minimumM"] = 0;
+                plan["offers"] = new JsonArray(offer);
+                plan["purchases"] = new JsonArray(JsonNode.Parse($$"""{ "offer": {{offer["roll"]!.ToJsonString()}}, "rolls": 2000000000, "metres": 1, "price": 1 }"""));
+                break;
+            case "number":
+                plan[field]![0]!["dies"] = new JsonArray(7);
+                break;
+            default:
+                plan[field] = JsonNode.Parse(value);
+                break;
+        }
+
+        CommandRun run = await CommandRun.Of("check", folder.Write("plan.json", plan.ToJsonString()));
+
+        Assert.Equal(2, run.Code);
+        Assert.Contains(told, Assert.Single(run.Messages), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_command_line_with_control_characters_is_told_without_them()
+    {
+        CommandRun run = await CommandRun.Of("check", "a\u001b[31m\nb.json");
+
+        Assert.Equal(2, run.Code);
+        Assert.DoesNotContain('\u001b', Assert.Single(run.Messages));
+    }
+
+    private static string Told(Action read)
+    {
+        string message = Assert.ThrowsAny<FeltNestException>(read).Message;
+        Assert.DoesNotContain('\n', message);
+        Assert.True(Encoding.UTF8.GetByteCount(message) < 4000);
+        return message;
+    }
+}
