@@ -1,6 +1,7 @@
 using System.CommandLine;
 using FeltNest.Ball;
 using FeltNest.Cli.Options;
+using FeltNest.Cli.Progress;
 using FeltNest.Cost;
 using FeltNest.Cost.Compare;
 using FeltNest.Cost.Offers;

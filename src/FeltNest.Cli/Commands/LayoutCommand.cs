@@ -3,6 +3,7 @@ using FeltNest.Ball;
 using FeltNest.Ball.Mass;
 using FeltNest.Cli.Commands.Panels;
 using FeltNest.Cli.Options;
+using FeltNest.Cli.Progress;
 using FeltNest.Cost;
 using FeltNest.Files;
 using FeltNest.Files.Outlines;

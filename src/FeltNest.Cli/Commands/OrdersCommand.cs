@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Globalization;
 using FeltNest.Cli.Options;
+using FeltNest.Cli.Progress;
 using FeltNest.Cost.Sheet;
 using FeltNest.Files;
 using FeltNest.Files.Costs;

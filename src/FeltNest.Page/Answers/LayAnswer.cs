@@ -15,14 +15,14 @@ internal sealed record LayAnswer(
     {
         YieldFigures yields = YieldAccount.Of(layout);
         LayoutPart part = layout.Parts[0];
-        double[] classes = [.. layout.Bands.SelectMany(b => b.Repeat.Panels).Select(p => ClassOf(p.AngleDeg)).Distinct().Order()];
+        List<PairingClass> classes = [.. YieldAccount.Classes(layout).Select(c => c.Class)];
         BandAnswer[] bands = [.. layout.Bands.Select(b => new BandAnswer(
-            b.YFromMm, b.YToMm, b.Repeat.LengthMm, [.. b.Repeat.Panels.Select(p => (double[])[p.XMm, p.YMm, p.AngleDeg, Array.IndexOf(classes, ClassOf(p.AngleDeg))])]))];
+            b.YFromMm, b.YToMm, b.Repeat.LengthMm, [.. b.Repeat.Panels.Select(p => (double[])[p.XMm, p.YMm, p.AngleDeg, classes.FindIndex(c => c.Holds(p, layout.Rules.OneWay))])]))];
         (FeltAccount? felt, CostSheet? sheet, string? problem) = Priced(layout, money, massGsm);
         SearchRecord search = layout.Search;
         return new LayAnswer(
             stage, search.Method, layout.RollWidthMm, layout.Trims.LowerMm, layout.Trims.UpperMm, layout.GapMm, [.. part.Outline.Points.Select(p => (double[])[Math.Round(p.X, 3), Math.Round(p.Y, 3)])],
-            bands, yields.PanelsPerMetre, yields.BallsPerMetre, yields.WastePercent, yields.UtilisationPercent, Known(search.UpperBoundPercent), Known(search.PlaneUtilisationPercent), classes.Length,
+            bands, yields.PanelsPerMetre, yields.BallsPerMetre, yields.WastePercent, yields.UtilisationPercent, Known(search.UpperBoundPercent), Known(search.PlaneUtilisationPercent), classes.Count,
             FeltAnswer.Of(yields.PerThousandBalls, felt?.PerThousandBalls), [.. Shares(yields, felt)], sheet is null ? null : CostAnswer.Of(sheet), problem);
     }
 
@@ -46,9 +46,6 @@ internal sealed record LayAnswer(
             new("good panels", yields.Account.GoodPanelsPercent), new("web between panels", yields.Account.BetweenPanelsPercent), new("unused edge", yields.Account.UnusedEdgePercent),
             new("edge trim", yields.Account.EdgeTrimPercent),
         ];
-
-    // Pairing class: the angle modulo 180 degrees.
-    private static double ClassOf(double angleDeg) => Math.Round(((angleDeg % 180) + 180) % 180, 6) % 180;
 
     private static double? Known(double percent) => percent > 0 ? percent : null;
 }

@@ -6,9 +6,6 @@ namespace FeltNest.Yield;
 /// <summary>Turns a layout into yield, felt per thousand balls and a closed account of the cloth.</summary>
 public static class YieldAccount
 {
-    // Angles this near count as one pairing class, degrees: far below what a die or a guide can hold.
-    private const double ClassSlackDeg = 1e-6;
-
     /// <summary>The yield of a layout; bases are the full roll width and one repeat, before roll ends and faults.</summary>
     public static YieldFigures Of(RollLayout layout)
     {
@@ -38,17 +35,17 @@ public static class YieldAccount
     /// <summary>Pairing classes of a layout with their panels per metre, in order of angle.</summary>
     public static IReadOnlyList<(PairingClass Class, double PanelsPerMetre)> Classes(RollLayout layout)
     {
-        double turn = layout.Rules.OneWay ? 360 : 180;
+        bool oneWay = layout.Rules.OneWay;
         List<(PairingClass Class, double PerMetre)> classes = [];
         foreach (LayoutBand band in layout.Bands)
         {
             foreach (PlacedPanel panel in band.Repeat.Panels)
             {
-                double angle = panel.AngleDeg - (Math.Floor(panel.AngleDeg / turn) * turn), perMetre = 1000 / band.Repeat.LengthMm;
-                int at = classes.FindIndex(c => c.Class.Part == panel.Part && Math.Abs(Math.IEEERemainder(c.Class.AngleDeg - angle, turn)) <= ClassSlackDeg);
+                double perMetre = 1000 / band.Repeat.LengthMm;
+                int at = classes.FindIndex(c => c.Class.Holds(panel, oneWay));
                 if (at < 0)
                 {
-                    classes.Add((new PairingClass(panel.Part, angle), perMetre));
+                    classes.Add((PairingClass.Of(panel, oneWay), perMetre));
                 }
                 else
                 {

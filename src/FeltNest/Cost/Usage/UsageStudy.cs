@@ -28,7 +28,7 @@ public sealed class UsageStudy
     private PriceUnit Unit => price?.Unit ?? PriceUnit.SquareMetre;
 
     /// <summary>Splits a difference.</summary>
-    /// <exception cref="InputException">No pair of good panels in all, more metres lost at the ends than drawn, a layout of two parts, a currency without a rate, a price by the
+    /// <exception cref="InputException">No pair of good panels in all, more metres lost at the ends than drawn, a roll narrower than any row, a layout of two parts, a currency without a rate, a price by the
     /// kilogram without a mass, a price recorded without a standard one.</exception>
     public static UsageVariance Run(UsageQuestion question) => new UsageStudy(question).Run();
 
@@ -66,6 +66,11 @@ public sealed class UsageStudy
             if (roll.EndsM >= roll.Metres)
             {
                 throw new InputException(null, "endsM", FormattableString.Invariant($"roll {roll.Roll}: {roll.EndsM} m lost at its ends of {roll.Metres} m drawn leave nothing to cut"));
+            }
+
+            if (RowsOf(roll) == 0)
+            {
+                throw new InputException(null, "widthMm", FormattableString.Invariant($"roll {roll.Roll}: no row of the layout fits {roll.WidthMm} mm and its edge trims, so nothing can have been cut from it"));
             }
 
             if (roll.UnpairedPanels > roll.GoodPanels)
@@ -107,8 +112,7 @@ public sealed class UsageStudy
     private static double? Share(IReadOnlyList<ActualRoll> rolls, Func<ActualRoll, int?> lost, double count, bool among) =>
         lost(rolls[0]) is null ? null : among ? (count - rolls.Sum(r => lost(r)!.Value)) / count : count / (count + rolls.Sum(r => lost(r)!.Value));
 
-    // Rolls so narrow that no row is left cut nothing: their share is that of one part in a million, so that the account can still be split.
-    private double RowsOf(ActualRoll roll) => roll.WidthMm is { } width ? Math.Max(1e-6, KeptDie.PanelsPerMetreAt(question.Layout, width) / plan.PanelsPerMetre) : 1;
+    private double RowsOf(ActualRoll roll) => roll.WidthMm is { } width ? KeptDie.PanelsPerMetreAt(question.Layout, width) / plan.PanelsPerMetre : 1;
 
     private FeltUsage Used(IEnumerable<ActualRoll> rolls)
     {

@@ -85,13 +85,18 @@ public sealed class CompareRiskTests
         Assert.Equal(25, (longer.Outline.Points[3] - longer.Outline.Points[1]).Length / 2, 1e-9);
     }
 
+    // Rhombs of 160 x 50 tile the plane in rows along their length: panels a metre go as one over the length, whatever the width, so a millimetre less saves its 160th part of the felt.
     [Fact]
-    public void A_shorter_panel_is_among_what_a_millimetre_is_worth()
+    public void A_panel_a_millimetre_shorter_saves_its_share_of_the_length()
     {
-        LengthValue value = Compare(null, Offer("A", 150, 3m)).Values.Single(v => v.Change.StartsWith("panel ", StringComparison.Ordinal));
+        Outline rhomb = Outline.From([new(-80, 0), new(0, -25), new(80, 0), new(0, 25)]);
+        Comparison comparison = CompareStudy.Run(
+            new CompareQuestion(Lay with { Part = Shapes.Part(rhomb) }, [CompareCase.Of(150, 0.0)], false, null, null), null, TestContext.Current.CancellationToken);
+        LengthValue value = comparison.Values.Single(v => v.Change == "panel 159.0 instead of 160.0 mm long");
 
-        // A square drawn in along its diagonal is a rhomb of less area: no lay of it can need more felt than the best lattice saves, one part in 70.7.
-        Assert.InRange(value.SquareMetresPerMillionBalls, -5000.0 / 70, 5000);
+        double felt = 1000 * comparison.Best.Account.PerThousandBalls.SquareMetres;
+        Assert.Equal(2000 * 0.16 / 5 * 0.15 * 1000, felt, 1e-3 * felt);
+        Assert.Equal(-felt / 160, value.SquareMetresPerMillionBalls, 1e-3 * felt / 160);
     }
 
     private static FeltOffer Offer(string name, double width, decimal price) =>

@@ -1,4 +1,4 @@
-namespace FeltNest.Cli;
+namespace FeltNest.Cli.Progress;
 
 /// <summary>Tells on the message stream each aim of a plan as it is reached.</summary>
 internal sealed class PlanLine(Terminal terminal) : IProgress<string>

@@ -1,7 +1,7 @@
 using System.Globalization;
 using FeltNest.Cost;
 
-namespace FeltNest.Cli;
+namespace FeltNest.Cli.Progress;
 
 /// <summary>Tells on the message stream each waist of a study as it is done.</summary>
 internal sealed class WaistLine(Terminal terminal, int count) : IProgress<WaistPoint>

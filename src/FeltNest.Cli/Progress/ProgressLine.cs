@@ -1,7 +1,7 @@
 using System.Diagnostics;
 using FeltNest.Layout;
 
-namespace FeltNest.Cli;
+namespace FeltNest.Cli.Progress;
 
 /// <summary>Tells on the message stream how far a search is and what no layout can exceed, not more often than a person can read; each new stage at once.</summary>
 internal sealed class ProgressLine(Terminal terminal, double? most = null) : IProgress<SearchProgress>

@@ -1,7 +1,7 @@
 using System.Globalization;
 using FeltNest.Cost.Compare;
 
-namespace FeltNest.Cli;
+namespace FeltNest.Cli.Progress;
 
 /// <summary>Tells on the message stream each row of a comparison as it is done; of many rows every tenth part.</summary>
 internal sealed class CompareLine(Terminal terminal, int count) : IProgress<CompareRow>
