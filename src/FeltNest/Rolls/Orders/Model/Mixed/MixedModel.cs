@@ -16,6 +16,7 @@ internal sealed class MixedModel : IDisposable
 
     private readonly Solver solver = Solver.CreateSolver("SCIP") ?? throw new InvalidOperationException("the solver SCIP is not there");
     private readonly List<Variable> variables = [];
+    private readonly List<(Constraint Row, LinearSum Sum)> unwritten = [];
     private readonly int effort;
     private double[]? values;
 
@@ -93,6 +94,7 @@ internal sealed class MixedModel : IDisposable
 
     private ModelReach? Solved(LinearSum aim, long most, CancellationToken stop)
     {
+        Write();
         using Objective objective = solver.Objective();
         objective.Clear();
         foreach ((Unknown variable, double factor) in aim.Gathered())
@@ -144,12 +146,27 @@ internal sealed class MixedModel : IDisposable
         return new Unknown(variable, variables.Count - 1);
     }
 
-    private void Row(LinearSum sum, double low, double high)
+    private void Row(LinearSum sum, double low, double high) => unwritten.Add((solver.MakeConstraint(low - sum.Constant, high - sum.Constant), sum));
+
+    // Rows handed over whole go to the solver in the order of a hash table of addresses, which is another one in every run, and its search follows that order.
+    // So it is first given the rows empty, and then every factor by itself, in the order of the model.
+    private void Write()
     {
-        Constraint row = solver.MakeConstraint(low - sum.Constant, high - sum.Constant);
-        foreach ((Unknown variable, double factor) in sum.Gathered())
+        if (unwritten.Count == 0)
         {
-            row.SetCoefficient(variable.Variable, factor);
+            return;
         }
+
+        solver.SetSolverSpecificParametersAsString("limits/totalnodes = 0\npresolving/maxrounds = 0\n");
+        solver.Solve();
+        foreach ((Constraint row, LinearSum sum) in unwritten)
+        {
+            foreach ((Unknown variable, double factor) in sum.Gathered())
+            {
+                row.SetCoefficient(variable.Variable, factor);
+            }
+        }
+
+        unwritten.Clear();
     }
 }
