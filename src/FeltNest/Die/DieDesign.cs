@@ -35,6 +35,9 @@ public sealed record DieDesign(
     public double MassKg => (Gang.BoardLengthMm * Gang.BoardWidthMm * Request.Order.Board.ThicknessMm * 1e-9 * Request.Order.Board.DensityKgPerM3)
         + (RuleLengthMm * Request.Order.Rule.ThicknessMm * Request.Order.Rule.HeightMm * Steel);
 
-    /// <summary>The first part the die cuts: the one drawn with all dimensions.</summary>
-    public int MainPart => Gang.Cavities[0].Placed.Part;
+    /// <summary>The different parts the die cuts, as places in the layout's list.</summary>
+    public IReadOnlyList<int> Parts => [.. Enumerable.Range(0, Edges.Count).Where(i => Edges[i] is not null)];
+
+    /// <summary>The letter of a part, empty where the die cuts a single one.</summary>
+    public string Letter(int part) => CutParts.Letter(Parts.Count(p => p < part), Parts.Count);
 }

@@ -44,6 +44,11 @@ internal static class DieCases
     /// <summary>Two rows of 40 x 20 plates, 44 apart along the roll and 24 across, the upper row 22 further on: gap 4 everywhere, all parallel.</summary>
     public static RollLayout Plates { get; } = Of(44, new PlacedPanel(0, 0, 25, 0), new PlacedPanel(0, 22, 49, 0));
 
+    /// <summary>Plates of 40 x 20 and of 30 x 20 in turn in one row: gap 4.</summary>
+    public static RollLayout TwoParts { get; } = new(
+        [Plates.Parts[0], new LayoutPart("short plate", null, Outline.From([new(-15, -10), new(15, -10), new(15, 10), new(-15, 10)]), null, null, null)], 50, 15, 4, new LayoutRules(null, 0, RowRule.Same, false),
+        [new LayoutBand(15, 35, new LayoutRepeat(78, [new PlacedPanel(0, 22, 25, 0), new PlacedPanel(1, 61, 25, 0)]))], new SearchRecord(1, 1, false, "by hand", null, 0, 4, null));
+
     /// <summary>A layout of the plate by hand on a roll of 74 mm with trims of 15.</summary>
     public static RollLayout Of(double repeat, params PlacedPanel[] panels)
     {

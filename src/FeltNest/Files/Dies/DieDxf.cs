@@ -14,14 +14,14 @@ public static class DieDxf
 {
     private const double Letters = 2.5, LineStep = 4.5;
 
-    /// <summary>One cavity in the part's frame.</summary>
-    public static byte[] Cavity(DieDesign design)
+    /// <summary>One cavity of a part, in the part's frame.</summary>
+    public static byte[] Cavity(DieDesign design, int part)
     {
-        ArcOutline arcs = design.Edges[design.MainPart]!.Arcs;
+        ArcOutline arcs = design.Edges[part]!.Arcs;
         ArcVertex[] edge = Seen(design, arcs.Vertices, 0);
         DxfText dxf = new(("EDGE", 1), ("CENTRE", 3), ("NOTE", 7));
         dxf.Polyline("EDGE", edge, true).Point("CENTRE", default);
-        Notes(dxf, new Point2(edge.Min(v => v.X), edge.Min(v => v.Y) - 15), design, "one cavity, origin at the part's own");
+        Notes(dxf, new Point2(edge.Min(v => v.X), edge.Min(v => v.Y) - 15), design, design.Letter(part) is { Length: > 0 } letter ? $"one cavity of part {letter}, origin at the part's own" : "one cavity, origin at the part's own");
         return dxf.Finish();
     }
 
@@ -39,7 +39,7 @@ public static class DieDxf
         foreach (DieCavity cavity in design.Gang.Cavities)
         {
             Point2 at = SeenAt(design, new Point2(cavity.Placed.XMm, cavity.Placed.YMm), length);
-            dxf.Point("CENTRE", at).Text("NOTE", at + new Point2(1, 1), Letters, cavity.Number.ToString(CultureInfo.InvariantCulture));
+            dxf.Point("CENTRE", at).Text("NOTE", at + new Point2(1, 1), Letters, string.Create(CultureInfo.InvariantCulture, $"{cavity.Number}{design.Letter(cavity.Placed.Part)}"));
         }
 
         Notes(dxf, new Point2(0, -10), design, $"{design.Gang.Cavities.Count} cavities, origin at the board's lower left corner");

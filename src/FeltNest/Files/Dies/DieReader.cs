@@ -34,7 +34,7 @@ public static class DieReader
         PlacedPanel[] cavities = [.. top.Objects("cavities", "number", "panel", "xMm", "yMm", "angleDeg").Select(item => new PlacedPanel(
             Part(item, "panel", parts), item.Number("xMm"), item.Number("yMm"), item.Number("angleDeg")))];
         Dictionary<int, ArcOutline> edges = [];
-        foreach (JsonFields item in top.Objects("edges", "panel", "deviationMm", "offLayoutMm", "corners", "arcs", "ruleJoint", "bridges"))
+        foreach (JsonFields item in top.Objects("edges", "panel", "letter", "deviationMm", "offLayoutMm", "corners", "arcs", "ruleJoint", "bridges"))
         {
             List<ArcVertex> arcs = JsonShapes.Arcs(item, "arcs", path);
             edges[Part(item, "panel", parts)] = OutlineReader.Shaped(path, item.PathOf("arcs"), () => ArcOutline.From(arcs));

@@ -29,7 +29,7 @@ public static class DieWriter
             .Number("pressSharePercent", design.PressSharePercent)
             .Number("leastRadiusMm", design.LeastRadiusMm)
             .Number("leastGapMm", design.LeastGapMm)
-            .Arcs("arcs", design.Edges[design.MainPart]!.Arcs.Vertices)
+            .Arcs("arcs", design.Edges[design.Parts[0]]!.Arcs.Vertices)
             .Objects("edges", design.Edges.Select((e, i) => (Edge: e, Part: i)).Where(e => e.Edge is not null), (item, e) => Edge(item, design, e.Edge!, e.Part))
             .Object("strike", strike => strike
                 .Number("band", gang.Band + 1)
@@ -74,6 +74,7 @@ public static class DieWriter
 
     private static void Edge(JsonOutput json, DieDesign design, DieEdge edge, int part) => json
         .Number("panel", part)
+        .Text("letter", design.Letter(part) is { Length: > 0 } letter ? letter : null)
         .Number("deviationMm", edge.DeviationMm)
         .Number("offLayoutMm", edge.OffLayoutMm)
         .Number("corners", edge.Corners.Count)

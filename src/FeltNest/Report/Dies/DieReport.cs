@@ -15,16 +15,21 @@ public static class DieReport
     {
         DieGang gang = design.Gang;
         DieOrder order = design.Request.Order;
-        DieEdge edge = design.Edges[design.MainPart]!;
         TextTable table = new();
         table.Heading($"Gang die {order.Name}")
             .Line("cavities", F(gang.Cavities.Count, "0"), gang.Places.Count == 1 ? F2($"{gang.Repeats} repeat{(gang.Repeats == 1 ? string.Empty : "s")} of the layout") : F2($"struck at {gang.Places.Count} places across to one feed"))
             .Line("feed", gang.FeedMm, "0.000", "mm")
             .Line("board along x across", F2($"{gang.BoardLengthMm:0} x {gang.BoardWidthMm:0} mm"), F2($"about {design.MassKg:0.0} kg with its rule"))
             .Line("load off the bed's middle", design.Request.Press is null ? "no press given" : F2($"{gang.LoadOffBed.X:0.0}, {gang.LoadOffBed.Y:0.0} mm"));
-        table.Heading("Edge of a cavity")
-            .Line("arcs", F(edge.Pieces.Count, "0"), F2($"tangent, {edge.Corners.Count} corners"))
-            .Line("off the true outline", edge.DeviationMm, "0.0000", "mm", F2($"at most; {edge.OffLayoutMm:0.0000} measured against the layout, {edge.LayoutOffMm:0.##} is the layout's own"))
+        foreach (int part in design.Parts)
+        {
+            DieEdge edge = design.Edges[part]!;
+            table.Heading(design.Letter(part) is { Length: > 0 } letter ? F2($"Edge of part {letter}, {gang.Cavities.Count(c => c.Placed.Part == part)} cavities") : "Edge of a cavity")
+                .Line("arcs", F(edge.Pieces.Count, "0"), F2($"tangent, {edge.Corners.Count} corners"))
+                .Line("off the true outline", edge.DeviationMm, "0.0000", "mm", F2($"at most; {edge.OffLayoutMm:0.0000} measured against the layout, {edge.LayoutOffMm:0.##} is the layout's own"));
+        }
+
+        table.Heading("Rule")
             .Line("least radius", design.LeastRadiusMm, "0.00", "mm", F2($"the rule takes an inside bend of {order.Rule.LeastBendMm:0.##}"))
             .Line("length of rule", design.RuleLengthMm / 1000, "0.000", "m");
         table.Heading("Gaps")

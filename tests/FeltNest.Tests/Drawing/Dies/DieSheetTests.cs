@@ -28,7 +28,7 @@ public sealed class DieSheetTests : IDisposable
     [MemberData(nameof(Names))]
     public void No_lettering_overlaps_another_or_leaves_the_sheet(string name)
     {
-        foreach (DieDesign design in new[] { DieCases.Panels, Long, Plates })
+        foreach (DieDesign design in new[] { DieCases.Panels, Long, Plates, TwoParts })
         {
             Sheet sheet = Sheets(design)[name];
             (TextMark Text, Box Box)[] boxes = [.. Texts(sheet.Marks).Select(t => (t, Extent(t)))];
@@ -81,7 +81,7 @@ public sealed class DieSheetTests : IDisposable
     public void The_check_bar_of_the_printed_page_measures_a_hundred_millimetres()
     {
         const int dpi = 508;
-        Sheet sheet = CavitySheet.Draw(DieCases.Panels, 2, 5);
+        Sheet sheet = CavitySheet.Draw(DieCases.Panels, 0, 2, 5);
         Box bar = sheet.Marks.OfType<PathMark>().SelectMany(p => p.Chains).Where(c => c.Vertices.Count == 4).Select(c => new Box(c.Vertices.Min(v => v.X), c.Vertices.Min(v => v.Y), c.Vertices.Max(v => v.X), c.Vertices.Max(v => v.Y)))
             .Single(b => Math.Abs(b.Width - 100) < 1e-9);
         File.WriteAllBytes(folder.Path("sheet.pdf"), PdfWriter.Write([sheet]));
@@ -108,6 +108,8 @@ public sealed class DieSheetTests : IDisposable
 
     private static DieDesign Long { get; } = DieDesigner.Run(new GangRequest(DieCases.PanelLay, 0, DieCases.Order with { DieView = true, ThirdAngle = true, Name = "a die with a rather long name to print" }, DieCases.Press(3000, 1000), 40));
 
+    private static DieDesign TwoParts { get; } = DieDesigner.Run(new GangRequest(DieCases.TwoParts, 0, DieCases.Order, DieCases.Press(300, 200), null));
+
     private static DieDesign Plates { get; } = DieDesigner.Run(new GangRequest(DieCases.Plates, 0, DieCases.Measured(12), DieCases.Press(200, 70), null));
 
     private static Dictionary<string, Sheet> Sheets(DieDesign design) => Drawn.GetValue(design, Draw);
@@ -116,12 +118,13 @@ public sealed class DieSheetTests : IDisposable
     {
         MeasuredPanel measured = PanelFitter.Fit(design.Request.Layout.Parts[0].Outline, [.. Enumerable.Range(0, 60).Select(k => At(design.Request.Layout.Parts[0].Outline, k / 60.0))], 1.2);
         DieLife life = DieLife.Of("D", "A", 1.2, [new("2026-01-02", 0, 1, "top", 0.1, 0.2), new("2026-02-02", 9000, 1, "top", 0.1, 0.3), new("2026-02-02", 9000, 2, "bottom", 0.1, 0.7)], 60_000, "D revision B");
+        int last = design.Parts[^1];
         return new()
         {
             ["die"] = GangSheet.Draw(design, 1, 5),
-            ["cavity"] = CavitySheet.Draw(design, 2, 5),
+            ["cavity"] = CavitySheet.Draw(design, last, 2, 5),
             ["section"] = SectionSheet.Draw(design, 3, 5),
-            ["template"] = TemplateSheet.Draw(design, 4, 5),
+            ["template"] = TemplateSheet.Draw(design, last, 4, 5),
             ["order"] = OrderSheet.Draw(design, 5, 5),
             ["measured"] = MeasuredSheet.Draw("D", [.. design.Request.Layout.Parts[0].Outline.Points.Select(p => new ArcVertex(p.X, p.Y, 0))], measured),
             ["life"] = LifeSheet.Draw(life),

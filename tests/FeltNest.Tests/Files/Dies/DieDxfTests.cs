@@ -46,7 +46,7 @@ public sealed class DieDxfTests : IDisposable
     {
         DieDesign design = DieCases.Panels;
         string path = folder.Path("cavity.dxf");
-        File.WriteAllBytes(path, DieDxf.Cavity(design));
+        File.WriteAllBytes(path, DieDxf.Cavity(design, 0));
         ImportedOutline read = PartReader.Read(path).Outline!;
         ArcOutline edge = design.Edges[0]!.Arcs;
 
@@ -102,7 +102,7 @@ public sealed class DieDxfTests : IDisposable
     {
         DieDesign design = DieCases.Panels with { Request = DieCases.Panels.Request with { Order = DieCases.Order with { DieView = true } } };
         string path = folder.Path("cavity.dxf");
-        File.WriteAllBytes(path, DieDxf.Cavity(design));
+        File.WriteAllBytes(path, DieDxf.Cavity(design, 0));
 
         Assert.Contains("DIE VIEW", File.ReadAllText(path), StringComparison.Ordinal);
         Assert.Equal(design.Edges[0]!.Arcs.Area, PartReader.Read(path).Outline!.CentredArcs!.Area, 1e-6);
@@ -132,7 +132,7 @@ public sealed class DieDxfTests : IDisposable
         Assert.SkipUnless(File.Exists(python) && Run(python, "-c", "import ezdxf").Code == 0, "python3-ezdxf is missing");
         DieDesign design = DieCases.Panels;
         double area = design.Gang.Cavities.Count * design.Request.Layout.Parts[0].AreaMm2;
-        foreach ((string name, byte[] content, int cavities) in new[] { ("cavity", DieDxf.Cavity(design), 1), ("die", DieDxf.Gang(design), design.Gang.Cavities.Count), ("board", DieDxf.Board(design), 0) })
+        foreach ((string name, byte[] content, int cavities) in new[] { ("cavity", DieDxf.Cavity(design, 0), 1), ("die", DieDxf.Gang(design), design.Gang.Cavities.Count), ("board", DieDxf.Board(design), 0) })
         {
             string path = folder.Path($"{name}.dxf");
             File.WriteAllBytes(path, content);

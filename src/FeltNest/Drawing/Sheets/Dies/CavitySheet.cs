@@ -15,16 +15,16 @@ public static class CavitySheet
     // Room around the outline for dimensions, mm of paper.
     private const double DimensionRoom = 34;
 
-    /// <summary>Draws the sheet as number <paramref name="number"/> of <paramref name="count"/>.</summary>
-    public static Sheet Draw(DieDesign design, int number, int count)
+    /// <summary>Draws the sheet of a part as number <paramref name="number"/> of <paramref name="count"/>.</summary>
+    public static Sheet Draw(DieDesign design, int part, int number, int count)
     {
         DieOrder order = design.Request.Order;
-        DieEdge edge = design.Edges[design.MainPart]!;
-        RulePlaces places = design.Places[design.MainPart]!;
+        DieEdge edge = design.Edges[part]!;
+        RulePlaces places = design.Places[part]!;
         Box extent = DieParts.Extent(edge);
         double table = CellTable.Height(edge.Pieces.Count);
         (PaperSize size, DrawingScale scale) = Chosen(extent, table);
-        List<Mark> marks = DieParts.Base(size, order, new SheetPlace(number, count, scale.Words, "One cavity"));
+        List<Mark> marks = DieParts.Base(size, order, new SheetPlace(number, count, scale.Words, DieParts.OfPart(design, part, "One cavity")));
         Point2 top = DieParts.ColumnTop(size);
         double left = size.Space.MinX + DieParts.Rim, right = top.X - DieParts.Rim, bottom = DieParts.TitleTop(size);
         marks.AddRange(Arcs(top, edge, bottom, order.DieView ? -1 : 1));
@@ -42,10 +42,10 @@ public static class CavitySheet
         marks.AddRange(Dimensions(edge, extent, Paper));
         marks.AddRange(OnEdge(design, edge, places, Paper));
         double y = Paper(new(0, extent.MinY)).Y - 20;
-        marks.AddRange(Figures(design, edge, extent, places, new Point2(left, y), right - left));
+        marks.AddRange(Figures(design, part, extent, new Point2(left, y), right - left));
         marks.AddRange(DieParts.Bar(new Point2(left + 2, size.Space.MinY + safetyHigh + 14)));
         return new Sheet(
-            $"{order.Name}: one cavity", $"Cutting edge of one cavity at {scale.Words} with dimensions and the table of its {edge.Pieces.Count} arcs.", size.WidthMm, size.HeightMm, [], marks);
+            $"{order.Name}: {DieParts.OfPart(design, part, "one cavity")}", $"Cutting edge of one cavity at {scale.Words} with dimensions and the table of its {edge.Pieces.Count} arcs.", size.WidthMm, size.HeightMm, [], marks);
     }
 
     private static (PaperSize Size, DrawingScale Scale) Chosen(Box extent, double table)
@@ -147,8 +147,9 @@ public static class CavitySheet
         yield return new PathMark([Chain.Circle(joint, 1.6)], Ink.Narrow);
     }
 
-    private static IEnumerable<Mark> Figures(DieDesign design, DieEdge edge, Box extent, RulePlaces places, Point2 top, double width)
+    private static IEnumerable<Mark> Figures(DieDesign design, int part, Box extent, Point2 top, double width)
     {
+        (DieEdge edge, RulePlaces places) = (design.Edges[part]!, design.Places[part]!);
         DieOrder order = design.Request.Order;
         double half = (width - 8) / 2;
         (string, string)[] one =
@@ -161,12 +162,16 @@ public static class CavitySheet
         [
             ("Marks on the outline", string.Empty), ("ring: rule joint, at x, y", $"{F(order.DieView ? -places.Joint.X : places.Joint.X)}, {F(places.Joint.Y)}"), ("radius of the edge there", double.IsFinite(places.JointRadiusMm) ? $"{Mm(places.JointRadiusMm, "0.0")} mm" : "straight"),
             ("pairs of ticks: bridges", $"{places.Bridges.Count} of {Mm(order.Board.BridgeMm, "0.#")} mm"), ("least inside bend of the rule", $"{Mm(order.Rule.LeastBendMm)} mm"),
-            ("warp to the x axis of the panel", Warp(design)), ("seen", order.DieView ? "die view" : "panel view, nap side"), ("dimensions in ( )", "for reference: the table holds"),
+            ("warp to the x axis of the panel", Warp(design, part)), ("seen", order.DieView ? "die view" : "panel view, nap side"), ("dimensions in ( )", "for reference: the table holds"),
         ];
         return [.. FigureTable.Draw(top, half, one), .. FigureTable.Draw(top + new Point2(half + 8, 0), half, two)];
     }
 
-    private static string Warp(DieDesign design) => $"{(design.Request.Order.DieView ? design.Gang.Cavities[0].Placed.AngleDeg : -design.Gang.Cavities[0].Placed.AngleDeg).ToString("0.00", CultureInfo.InvariantCulture)}\u00B0 in the gang";
+    private static string Warp(DieDesign design, int part)
+    {
+        double angle = design.Gang.Cavities.First(c => c.Placed.Part == part).Placed.AngleDeg;
+        return $"{(design.Request.Order.DieView ? angle : -angle).ToString("0.00", CultureInfo.InvariantCulture)}\u00B0 in the gang";
+    }
 
     private static string Mm(double value, string format = "0.00") => DieParts.Mm(value, format);
 

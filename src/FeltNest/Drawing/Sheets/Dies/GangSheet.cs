@@ -95,7 +95,7 @@ public static class GangSheet
         // A tick at the panel's own origin shows where its coordinates are taken; the number stands beside it.
         Point2 origin = Place(default);
         yield return new PathMark([Chain.Open(origin - new Point2(1, 0), origin + new Point2(1, 0)), Chain.Open(origin - new Point2(0, 1), origin + new Point2(0, 1))], Ink.Narrow);
-        yield return new TextMark(cavity.Number.ToString(CultureInfo.InvariantCulture), origin + new Point2(1.5, -Ink.Note / 2), Ink.Note, Ink.Dark);
+        yield return new TextMark(Name(design, cavity), origin + new Point2(1.5, -Ink.Note / 2), Ink.Note, Ink.Dark);
     }
 
     private static IEnumerable<Mark> BoardDimensions(DieOrder order, Point2 corner, double wide, double high, double realWide, double realHigh)
@@ -171,10 +171,13 @@ public static class GangSheet
         bool mirrored = design.Request.Order.DieView;
         return
         [
-            F(cavity.Number, "0"), F(mirrored ? design.Gang.BoardLengthMm - cavity.Placed.XMm : cavity.Placed.XMm, "0.000"), F(cavity.Placed.YMm, "0.000"),
+            Name(design, cavity), F(mirrored ? design.Gang.BoardLengthMm - cavity.Placed.XMm : cavity.Placed.XMm, "0.000"), F(cavity.Placed.YMm, "0.000"),
             F(mirrored ? -cavity.Placed.AngleDeg : cavity.Placed.AngleDeg, "0.000") + "\u00B0",
         ];
     }
+
+    // The number, with the letter of its part where there are several.
+    private static string Name(DieDesign design, DieCavity cavity) => F(cavity.Number, "0") + design.Letter(cavity.Placed.Part);
 
     private static string F(double value, string format = "0.00") => value.ToString(format, CultureInfo.InvariantCulture);
 }
