@@ -28,8 +28,8 @@ public sealed record DieDesign(
     /// <summary>Least radius of any edge, mm.</summary>
     public double LeastRadiusMm => Edges.Where(e => e is not null).Min(e => e!.Pieces.Min(p => p.RadiusMm));
 
-    /// <summary>Length of rule, mm, from the edges as made.</summary>
-    public double RuleLengthMm => Gang.Cavities.Sum(c => Edges[c.Placed.Part]!.Arcs.Perimeter);
+    /// <summary>Length of rule, mm, from the edges as made; rule that two cavities share counts once.</summary>
+    public double RuleLengthMm => Gang.Cavities.Sum(c => Edges[c.Placed.Part]!.Arcs.Perimeter) - Gang.Common.SharedMm;
 
     /// <summary>Mass of board and rule, kg; ejection and fittings are not in it.</summary>
     public double MassKg => (Gang.BoardLengthMm * Gang.BoardWidthMm * Request.Order.Board.ThicknessMm * 1e-9 * Request.Order.Board.DensityKgPerM3)

@@ -19,9 +19,8 @@ public static class DieDesigner
     public static DieDesign Run(GangRequest request)
     {
         IReadOnlyList<LayoutPart> parts = request.Layout.Parts;
-        DieGang gang = GangChooser.Choose(request);
-        HashSet<int> used = [.. gang.Cavities.Select(c => c.Placed.Part)];
-        DieEdge?[] edges = [.. parts.Select((part, i) => used.Contains(i) ? EdgeFitter.Fit(part) : null)];
+        IReadOnlyList<DieEdge?> edges = CutParts.Edges(request.Layout, request.Band);
+        DieGang gang = GangChooser.Choose(request, edges);
         RulePlaces?[] places = [.. edges.Select(edge => edge is null ? null : RulePlaces.Of(edge, request.Order.Board))];
         (double gap, Point2 where) = GapFinder.Within(parts, gang, request.Layout.GapMm);
         RequireRoom(request, gap, where);

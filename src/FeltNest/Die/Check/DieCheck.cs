@@ -11,7 +11,7 @@ namespace FeltNest.Die.Check;
 
 /// <summary>Verifies a die from its file alone with NetTopologySuite; shares no code with the design.</summary>
 /// <remarks>Strikes at every place one feed apart must be the layout's band, each panel once. Edges may lie 0.02 mm off the true outline. Gaps are measured again, between strikes at
-/// 25 places of the play of feed and guide. The layout itself is checked by <see cref="LayoutCheck"/>.</remarks>
+/// 25 places of the play of feed and guide. Where no gap is left, the rule that cavities share is measured again (<see cref="CommonCutCheck"/>). The layout itself is checked by <see cref="LayoutCheck"/>.</remarks>
 public sealed class DieCheck
 {
     private const double PlaceSlack = 1e-4, AngleSlackDeg = 1e-6, GapSlack = 1e-3, EdgeMost = 0.02, EdgeSlack = 1e-4;
@@ -36,8 +36,10 @@ public sealed class DieCheck
         CheckEdges();
         CheckGaps();
         CheckBoard();
-        double rule = die.Cavities.Sum(c => die.Edges[c.Part].Perimeter);
-        Same("ruleLengthMm", die.RuleLengthMm, rule, 1e-6 * rule);
+        double shared = layout.GapMm == 0 || die.CommonCuts.Count > 0 ? new CommonCutCheck(die).Run(die, violations) : 0;
+        double rule = die.Cavities.Sum(c => die.Edges[c.Part].Perimeter) - shared, pressed = die.Cavities.Sum(c => layout.Parts[c.Part].PerimeterMm) - shared;
+        Same("ruleLengthMm", die.RuleLengthMm, rule, (1e-6 * rule) + (shared > 0 ? 1e-4 * shared : 0));
+        Same("force.lengthMm", die.ForceLengthMm, pressed, (1e-6 * pressed) + (shared > 0 ? 1e-4 * shared : 0));
         Same("forceKn", die.ForceKn, die.ForceFactors, 1e-6 * die.ForceFactors);
         return new LayoutVerdict(least, pairs, violations);
     }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using FeltNest.Die;
+using FeltNest.Die.Common;
 using FeltNest.Die.Edge;
 using FeltNest.Die.Gang;
 using FeltNest.Die.Order;
@@ -30,9 +31,18 @@ public static class DieDxf
     {
         double length = design.Gang.BoardLengthMm, width = design.Gang.BoardWidthMm;
         DxfText dxf = new(("EDGE", 1), ("BOARD", 5), ("CENTRE", 3), ("NOTE", 7));
-        foreach (DieCavity cavity in design.Gang.Cavities)
+        CommonCuts common = design.Gang.Common;
+        foreach ((DieCavity cavity, int i) in design.Gang.Cavities.Select((c, i) => (c, i)))
         {
-            dxf.Polyline("EDGE", Seen(design, Placed(cavity, design.Edges[cavity.Placed.Part]!.Arcs.Vertices), length), true);
+            if (!common.Has(i))
+            {
+                dxf.Polyline("EDGE", Seen(design, Placed(cavity, design.Edges[cavity.Placed.Part]!.Arcs.Vertices), length), true);
+            }
+        }
+
+        foreach (RuleRun run in common.Runs)
+        {
+            dxf.Polyline("EDGE", Seen(design, run.Line, length), false);
         }
 
         dxf.Polyline("BOARD", [new(0, 0, 0), new(length, 0, 0), new(length, width, 0), new(0, width, 0)], true);
@@ -42,7 +52,7 @@ public static class DieDxf
             dxf.Point("CENTRE", at).Text("NOTE", at + new Point2(1, 1), Letters, string.Create(CultureInfo.InvariantCulture, $"{cavity.Number}{design.Letter(cavity.Placed.Part)}"));
         }
 
-        Notes(dxf, new Point2(0, -10), design, $"{design.Gang.Cavities.Count} cavities, origin at the board's lower left corner");
+        Notes(dxf, new Point2(0, -10), design, $"{design.Gang.Cavities.Count} cavities, origin at the board's lower left corner", CommonWords(design));
         return dxf.Finish();
     }
 
@@ -53,10 +63,11 @@ public static class DieDxf
         DieRule rule = design.Request.Order.Rule;
         double outside = rule.BodyInWasteMm - (rule.ThicknessMm / 2);
         DxfText dxf = new(("SLOT", 1), ("BRIDGE", 3), ("BOARD", 5), ("NOTE", 7));
-        foreach (DieCavity cavity in design.Gang.Cavities)
+        foreach ((DieCavity cavity, int i) in design.Gang.Cavities.Select((c, i) => (c, i)))
         {
             DieEdge edge = design.Edges[cavity.Placed.Part]!;
-            foreach ((IReadOnlyList<ArcVertex> run, bool bridge) in SlotRuns.Of(edge, design.Places[cavity.Placed.Part]!, design.Request.Order.Board, outside))
+            (double, double)[]? own = design.Gang.Common.Has(i) ? [.. design.Gang.Common.Runs.Where(r => r.Cavity == i).Select(r => (r.FromMm, r.ToMm))] : null;
+            foreach ((IReadOnlyList<ArcVertex> run, bool bridge) in SlotRuns.Of(edge, design.Places[cavity.Placed.Part]!, design.Request.Order.Board, outside, own))
             {
                 dxf.Polyline(bridge ? "BRIDGE" : "SLOT", Seen(design, Placed(cavity, run), length), false);
             }
@@ -67,7 +78,7 @@ public static class DieDxf
         return dxf.Finish();
     }
 
-    private static void Notes(DxfText dxf, Point2 at, DieDesign design, string what)
+    private static void Notes(DxfText dxf, Point2 at, DieDesign design, string what, params string[] more)
     {
         DieOrder order = design.Request.Order;
         string[] lines =
@@ -75,6 +86,7 @@ public static class DieDxf
             $"{order.Name}{(order.Title.Revision is { } r ? $" revision {r}" : string.Empty)}: {what}",
             $"lengths in mm, 1:1; line = cutting edge, panel inside, {BevelWords(order.Rule.Bevel)}",
             order.DieView ? "DIE VIEW: seen from the die's edges, mirror image of the felt" : "PANEL VIEW: felt seen from the nap side; mirror for the die's side",
+            .. more,
             .. SafetyWords.Brief,
         ];
         for (int i = 0; i < lines.Length; i++)
@@ -82,6 +94,10 @@ public static class DieDxf
             dxf.Text("NOTE", at - new Point2(0, i * LineStep), Letters, lines[i]);
         }
     }
+
+    private static string[] CommonWords(DieDesign design) => design.Gang.Common.SharedMm > 0
+        ? [string.Create(CultureInfo.InvariantCulture, $"COMMON CUT: {design.Gang.Common.SharedMm:0.0} mm of rule serve two cavities and are drawn once; where runs meet, open polylines share the very end point; together they close every cavity")]
+        : [];
 
     private static string BevelWords(RuleBevel bevel) => bevel switch
     {

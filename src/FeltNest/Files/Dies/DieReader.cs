@@ -25,7 +25,7 @@ public static class DieReader
     {
         JsonInput.SchemaOf(root, path, SchemaName.Die);
         JsonFields top = JsonFields.Top(
-            path, root, "schema", "name", "revision", "replaces", "cavities", "feedMm", "ruleLengthMm", "forceKn", "forceBasis", "pressSharePercent", "leastRadiusMm", "leastGapMm", "arcs", "edges",
+            path, root, "schema", "name", "revision", "replaces", "cavities", "feedMm", "ruleLengthMm", "forceKn", "forceBasis", "pressSharePercent", "commonCuts", "leastRadiusMm", "leastGapMm", "arcs", "edges",
             "strike", "joint", "board", "rule", "force", "press", "wear", "massKg", "panelProfileMm", "notes", "layout");
         JsonElement inner = top.Required("layout");
         LayoutInput layout = inner.ValueKind == JsonValueKind.Object
@@ -43,6 +43,12 @@ public static class DieReader
         if (cavities.Length == 0 || cavities.Any(c => !edges.ContainsKey(c.Part)))
         {
             throw top.Fault(cavities.Length == 0 ? "cavities" : "edges", cavities.Length == 0 ? "is empty: a die has at least one cavity" : "lacks the edge of a part that a cavity cuts");
+        }
+
+        Dictionary<(int, int), double> common = [];
+        foreach (JsonFields item in top.Objects("commonCuts", "first", "second", "lengthMm"))
+        {
+            common[(Cavity(item, "first", cavities.Length), Cavity(item, "second", cavities.Length))] = item.Number("lengthMm");
         }
 
         JsonFields strike = top.Object("strike", "band", "repeats", "places", "originXMm", "originYMm", "edgeLengthMm", "edgeWidthMm");
@@ -63,7 +69,7 @@ public static class DieReader
         StatedDie die = new(
             top.Text("name"), top.Has("revision") ? top.Text("revision") : null, band - 1, cavities, places, new Point2(strike.Number("originXMm"), strike.Number("originYMm")), feed, edges,
             board.Number("lengthMm"), board.Number("widthMm"), board.Number("landMm"), top.Number("ruleLengthMm"), Gap(top, "leastRadiusMm"), Gap(top, "leastGapMm"), Gap(joint, "nominalMm"),
-            Gap(joint, "worstMm"), joint.Number("feedToleranceMm"), joint.Number("guideToleranceMm"), joint.Number("edgeProfileMm"), top.Number("forceKn"), forceKn);
+            Gap(joint, "worstMm"), joint.Number("feedToleranceMm"), joint.Number("guideToleranceMm"), joint.Number("edgeProfileMm"), top.Number("forceKn"), forceKn, force.Number("lengthMm"), common);
         return new DieInput(layout, die, repeats, Wear(top), top.Has("replaces") ? top.Text("replaces") : null, top.Number("panelProfileMm"));
     }
 
@@ -77,6 +83,9 @@ public static class DieReader
         JsonFields wear = top.Object("wear", "price", "currency", "lifeStrikes", "reRules", "reRulePrice");
         return new DieWear((decimal)wear.Number("price"), wear.Text("currency"), wear.Whole("lifeStrikes"), wear.Whole("reRules"), (decimal)wear.Number("reRulePrice"));
     }
+
+    private static int Cavity(JsonFields item, string name, int cavities) => item.Whole(name) is var number && number >= 1 && number <= cavities
+        ? number - 1 : throw item.Fault(name, $"{number} is outside 1 to {cavities}: the numbers of the cavities");
 
     private static int Part(JsonFields item, string name, int parts) => item.Whole(name) is var part && part >= 0 && part < parts
         ? part : throw item.Fault(name, $"{part} is outside 0 to {parts - 1}: the places in the list of panels");

@@ -27,6 +27,7 @@ public static class DieWriter
             .Number("forceKn", design.Force.Kn)
             .Text("forceBasis", EnumWord.Of(order.Force.Basis))
             .Number("pressSharePercent", design.PressSharePercent)
+            .Objects("commonCuts", Shared(gang), (item, s) => item.Number("first", s.First).Number("second", s.Second).Number("lengthMm", s.LengthMm))
             .Number("leastRadiusMm", design.LeastRadiusMm)
             .Number("leastGapMm", design.LeastGapMm)
             .Arcs("arcs", design.Edges[design.Parts[0]]!.Arcs.Vertices)
@@ -71,6 +72,10 @@ public static class DieWriter
             .Embedded("layout", LayoutWriter.Write(design.Request.Layout, YieldAccount.Of(design.Request.Layout)));
         return json.Finish();
     }
+
+    // Two cavities may share more than one run: what counts is the pair.
+    private static IEnumerable<(int First, int Second, double LengthMm)> Shared(DieGang gang) => gang.Common.Runs.Where(r => r.Other is not null)
+        .GroupBy(r => (gang.Cavities[r.Cavity].Number, gang.Cavities[r.Other!.Value].Number)).Select(g => (g.Key.Item1, g.Key.Item2, g.Sum(r => r.LengthMm)));
 
     private static void Edge(JsonOutput json, DieDesign design, DieEdge edge, int part) => json
         .Number("panel", part)

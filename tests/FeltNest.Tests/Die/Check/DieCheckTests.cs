@@ -54,6 +54,21 @@ public sealed class DieCheckTests : IDisposable
         Assert.Contains(verdict.Violations, v => v.Contains(told, StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void Common_cuts_are_measured_again()
+    {
+        Assert.Empty(Verdict(DieCases.Common(DieCases.Bricks), _ => { }).Violations);
+
+        // The layout itself is no sound one where arcs take each other up, as its polygons must hold them; the die's own figures are.
+        Assert.All(Verdict(DieCases.Common(DieCases.RoundEnds), _ => { }).Violations, v => Assert.Contains("its arcs leave its polygon", v, StringComparison.Ordinal));
+        Assert.Contains(Verdict(DieCases.Common(DieCases.Bricks), root => root["commonCuts"]![0]!["lengthMm"] = 19.0).Violations, v => v.Contains("cavities 1 and 2 share 20 mm of edge, 19 is stated", StringComparison.Ordinal));
+        Assert.Contains(Verdict(DieCases.Common(DieCases.Bricks), root => root["commonCuts"]!.AsArray().RemoveAt(0)).Violations, v => v.StartsWith("commonCuts: ", StringComparison.Ordinal));
+
+        // Rule counted for every cavity alone, as if nothing were shared.
+        Assert.Contains(Verdict(DieCases.Common(DieCases.Bricks), root => root["ruleLengthMm"] = 120.0 * root["cavities"]!.AsArray().Count).Violations, v => v.StartsWith("ruleLengthMm", StringComparison.Ordinal));
+        Assert.Contains(Verdict(DieCases.Common(DieCases.Bricks), root => root["force"]!["lengthMm"] = 120.0 * root["cavities"]!.AsArray().Count).Violations, v => v.StartsWith("force.lengthMm", StringComparison.Ordinal));
+    }
+
     private static GangRequest Plates(double length, double width) => new(DieCases.Plates, 0, DieCases.Order, DieCases.Press(length, width), null);
 
     private LayoutVerdict Verdict(DieDesign design, Action<JsonNode> change)

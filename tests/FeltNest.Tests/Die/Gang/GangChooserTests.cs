@@ -46,15 +46,15 @@ public sealed class GangChooserTests
     public void A_measured_force_decides_and_a_placeholder_does_not()
     {
         // 120 mm of edge a plate at 20 N/mm with all added: at least 3.4 kN a plate.
-        Assert.Equal(2, GangChooser.Choose(Request(400, 200, DieCases.Measured(20), 12)).Cavities.Count);
-        Assert.Equal(14, GangChooser.Choose(Request(400, 200, DieCases.Order, 12)).Cavities.Count);
+        Assert.Equal(2, Chosen(Request(400, 200, DieCases.Measured(20), 12)).Cavities.Count);
+        Assert.Equal(14, Chosen(Request(400, 200, DieCases.Order, 12)).Cavities.Count);
     }
 
     [Fact]
     public void A_press_too_small_is_told_with_what_is_short()
     {
         Assert.Contains("board of 80 x 60 mm", Assert.Throws<NoAnswerException>(() => Choose(60, 60)).Message, StringComparison.Ordinal);
-        string message = Assert.Throws<NoAnswerException>(() => GangChooser.Choose(Request(400, 200, DieCases.Measured(500), 12))).Message;
+        string message = Assert.Throws<NoAnswerException>(() => Chosen(Request(400, 200, DieCases.Measured(500), 12))).Message;
         Assert.Contains("kN", message, StringComparison.Ordinal);
         Assert.Contains("a press of", message, StringComparison.Ordinal);
     }
@@ -62,10 +62,10 @@ public sealed class GangChooserTests
     [Fact]
     public void Cavities_that_do_not_tile_are_refused_with_those_that_do()
     {
-        string message = Assert.Throws<NoAnswerException>(() => GangChooser.Choose(Request(2000, 200, DieCases.Order) with { Cavities = 7919 })).Message;
+        string message = Assert.Throws<NoAnswerException>(() => Chosen(Request(2000, 200, DieCases.Order) with { Cavities = 7919 })).Message;
 
         Assert.StartsWith("7919 cavities do not tile this layout: 1, 2, 3, 4,", message, StringComparison.Ordinal);
-        Assert.Equal(4, GangChooser.Choose(Request(400, 200, DieCases.Order) with { Cavities = 4 }).Cavities.Count);
+        Assert.Equal(4, Chosen(Request(400, 200, DieCases.Order) with { Cavities = 4 }).Cavities.Count);
     }
 
     [Fact]
@@ -87,7 +87,7 @@ public sealed class GangChooserTests
 
     [Fact]
     public void A_band_that_is_not_there_is_bad_input() =>
-        Assert.Contains("2 is not there: the layout has 1 band", Assert.Throws<InputException>(() => GangChooser.Choose(Request(146, 200, DieCases.Order) with { Band = 1 })).Message, StringComparison.Ordinal);
+        Assert.Contains("2 is not there: the layout has 1 band", Assert.Throws<InputException>(() => Chosen(Request(146, 200, DieCases.Order) with { Band = 1 })).Message, StringComparison.Ordinal);
 
     [Fact]
     public void Each_band_has_a_die_of_its_own()
@@ -104,7 +104,9 @@ public sealed class GangChooserTests
         }
     }
 
-    private static DieGang Choose(double length, double width) => GangChooser.Choose(Request(length, width, DieCases.Order));
+    private static DieGang Chosen(GangRequest request) => GangChooser.Choose(request, CutParts.Edges(request.Layout, request.Band));
+
+    private static DieGang Choose(double length, double width) => Chosen(Request(length, width, DieCases.Order));
 
     private static GangRequest Request(double length, double width, DieOrder order, double kn = 600) => new(DieCases.Plates, 0, order, DieCases.Press(length, width, kn), null);
 }
