@@ -57,6 +57,18 @@ internal static class Makeability
             }
         }
 
+        if (EjectionPieces.Of(design).Empty is { Count: > 0 } empty)
+        {
+            yield return new MakeNote(
+                Text($"no ejection has room in cavit{(empty.Count == 1 ? "y" : "ies")} {string.Join(", ", empty.Take(MostBends))}{(empty.Count > MostBends ? " ..." : string.Empty)}: panels will stick in the die"), null, true);
+        }
+
+        if (design.Joint.WorstMm <= 0)
+        {
+            yield return new MakeNote(
+                Text($"strikes join without a gap: with feed and guide at their worst they overlap by {-design.Joint.WorstMm:0.00} mm, and panels at the joint are that much short or joined"), design.Joint.Place, true);
+        }
+
         if (NearRules.LengthMm(design) is var near and > 0)
         {
             yield return new MakeNote(
@@ -108,12 +120,6 @@ internal static class Makeability
         if (press.DaylightMm is { } daylight && order.Rule.HeightMm + order.StackMm > daylight)
         {
             yield return new MakeNote(Text($"rule and stack are {order.Rule.HeightMm + order.StackMm:0.0} mm high, the press opens {daylight:0.#} mm"), null, true);
-        }
-
-        if (design.Joint.WorstMm <= 0)
-        {
-            yield return new MakeNote(
-                Text($"strikes join without a gap: with feed and guide at their worst they overlap by {-design.Joint.WorstMm:0.00} mm, and panels at the joint are that much short or joined"), design.Joint.Place, true);
         }
 
         Point2 off = design.Gang.LoadOffBed;

@@ -3,6 +3,7 @@ using FeltNest.Die;
 using FeltNest.Die.Common;
 using FeltNest.Die.Edge;
 using FeltNest.Die.Gang;
+using FeltNest.Die.Make;
 using FeltNest.Die.Order;
 using FeltNest.Die.Safety;
 using FeltNest.Files.Dxf;
@@ -56,13 +57,13 @@ public static class DieDxf
         return dxf.Finish();
     }
 
-    /// <summary>Centre lines of the slots, broken at bridges and corners, with the bridges on a layer of their own.</summary>
+    /// <summary>Centre lines of the slots, broken at bridges and corners, with bridges and the outlines of the ejection on layers of their own.</summary>
     public static byte[] Board(DieDesign design)
     {
         double length = design.Gang.BoardLengthMm, width = design.Gang.BoardWidthMm;
         DieRule rule = design.Request.Order.Rule;
         double outside = rule.BodyInWasteMm - (rule.ThicknessMm / 2);
-        DxfText dxf = new(("SLOT", 1), ("BRIDGE", 3), ("BOARD", 5), ("NOTE", 7));
+        DxfText dxf = new(("SLOT", 1), ("BRIDGE", 3), ("EJECT", 4), ("BOARD", 5), ("NOTE", 7));
         foreach ((DieCavity cavity, int i) in design.Gang.Cavities.Select((c, i) => (c, i)))
         {
             DieEdge edge = design.Edges[cavity.Placed.Part]!;
@@ -74,7 +75,12 @@ public static class DieDxf
         }
 
         dxf.Polyline("BOARD", [new(0, 0, 0), new(length, 0, 0), new(length, width, 0), new(0, width, 0)], true);
-        Notes(dxf, new Point2(0, -10), design, string.Create(CultureInfo.InvariantCulture, $"middle lines of slots for rule {rule.ThicknessMm:0.##} mm: the edge stands {Math.Abs(outside):0.###} mm {(outside > 0 ? "inside" : outside < 0 ? "outside" : "off")} them"));
+        foreach (IReadOnlyList<Point2> ring in EjectionPieces.Of(design).Rings)
+        {
+            dxf.Polyline("EJECT", Seen(design, [.. ring.Select(p => new ArcVertex(p.X, p.Y, 0))], length), true);
+        }
+
+        Notes(dxf, new Point2(0, -10), design, string.Create(CultureInfo.InvariantCulture, $"middle lines of slots for rule {rule.ThicknessMm:0.##} mm: the edge stands {Math.Abs(outside):0.###} mm {(outside > 0 ? "inside" : outside < 0 ? "outside" : "off")} them"), EjectionWords(design.Request.Order));
         return dxf.Finish();
     }
 
@@ -94,6 +100,9 @@ public static class DieDxf
             dxf.Text("NOTE", at - new Point2(0, i * LineStep), Letters, lines[i]);
         }
     }
+
+    private static string EjectionWords(DieOrder order) => string.Create(
+        CultureInfo.InvariantCulture, $"EJECT: outlines of {order.Ejection.Material}, {order.Ejection.ClearMm:0.##} mm off the faces of the rules, strips up to {EjectionPieces.StripMm} mm wide; placing it is for trial at the press");
 
     private static string[] CommonWords(DieDesign design) => design.Gang.Common.SharedMm > 0
         ? [string.Create(CultureInfo.InvariantCulture, $"COMMON CUT: {design.Gang.Common.SharedMm:0.0} mm of rule serve two cavities and are drawn once; where runs meet, open polylines share the very end point; together they close every cavity")]

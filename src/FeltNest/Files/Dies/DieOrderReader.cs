@@ -45,8 +45,8 @@ public static class DieOrderReader
 
     private static DieEjection Ejection(JsonFields top)
     {
-        JsonFields ejection = top.Object("ejection", "material", "roomMm");
-        return new DieEjection(Short(ejection, "material"), ejection.Within("roomMm", 0, 20));
+        JsonFields ejection = top.Object("ejection", "material", "roomMm", "clearMm");
+        return new DieEjection(Short(ejection, "material"), ejection.Within("roomMm", 0, 20), ejection.Has("clearMm") ? ejection.Within("clearMm", 0, 5) : 0.5);
     }
 
     private static DieTolerances Tolerances(JsonFields top)

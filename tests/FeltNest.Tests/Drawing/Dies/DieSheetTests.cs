@@ -77,6 +77,35 @@ public sealed class DieSheetTests : IDisposable
         Assert.All(sheets, s => Assert.Contains(FormattableString.Invariant($"width=\"{s.WidthMm}mm\""), System.Text.Encoding.UTF8.GetString(SvgWriter.Write(s)), StringComparison.Ordinal));
     }
 
+    [Theory]
+    [InlineData("panels")]
+    [InlineData("plates")]
+    public void The_tolerance_of_the_edge_stands_in_a_frame_whose_leader_ends_on_the_edge(string name)
+    {
+        DieDesign design = name == "panels" ? DieCases.Panels : Plates;
+        Sheet sheet = Sheets(design)["cavity"];
+        PathMark[] paths = [.. sheet.Marks.OfType<PathMark>()];
+
+        // The symbol is half a circle: an open arc of half a turn, drawn by every writer as a line.
+        Chain symbol = Assert.Single(paths.SelectMany(p => p.Chains), c => c is { Closed: false, Vertices.Count: 2 } && c.Vertices[0].Turn == Math.PI);
+        Point2 middle = (symbol.Vertices[0].Point + symbol.Vertices[1].Point) * 0.5, top = middle + new Point2(0, (symbol.Vertices[0].Point - middle).Length);
+        Assert.True(top.Y > middle.Y);
+        TextMark value = Assert.Single(Texts(sheet.Marks), t => t.Text == "0.5" && t.HeightMm >= 3.5);
+        Assert.Equal(middle.Y, value.At.Y + (value.HeightMm / 2), 1.5);
+        Assert.InRange(value.At.X - middle.X, 4, 15);
+
+        // The leader: an open line of three places, its first on the outline, which is the one widely drawn closed line of arcs.
+        Chain outline = Assert.Single(paths.Where(p => p.Pen?.WidthMm == 0.5 && p.Fill is null).SelectMany(p => p.Chains), c => c.Closed && c.Vertices.Count == design.Edges[0]!.Pieces.Count && c.Vertices.All(v => v.X < sheet.WidthMm - 200 && v.Y > 60));
+        Point2 tip = Assert.Single(paths.SelectMany(p => p.Chains), c => c is { Closed: false, Vertices.Count: 3 }).Vertices[0].Point;
+        IReadOnlyList<Point2> flat = outline.Flattened(1e-3);
+        Assert.Equal(0, Enumerable.Range(0, flat.Count).Min(i => EdgePieceDistance(flat[i], flat[(i + 1) % flat.Count], tip)), 0.01);
+
+        string svg = System.Text.Encoding.UTF8.GetString(SvgWriter.Write(sheet));
+        Assert.DoesNotContain("\u2312", svg, StringComparison.Ordinal);
+    }
+
+    private static double EdgePieceDistance(Point2 a, Point2 b, Point2 p) => FeltNest.Die.Edge.EdgePiece.Of(new ArcVertex(a.X, a.Y, 0), b).DistanceTo(p);
+
     [Fact]
     public void The_check_bar_of_the_printed_page_measures_a_hundred_millimetres()
     {

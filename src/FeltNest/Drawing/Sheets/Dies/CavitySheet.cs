@@ -40,6 +40,7 @@ public static class CavitySheet
         marks.Add(new PathMark([Seen(new Chain(edge.Arcs.Vertices, true))], Ink.Wide));
         marks.AddRange(Axes(edge, extent, Paper));
         marks.AddRange(Dimensions(edge, extent, Paper));
+        marks.AddRange(Profile(order, edge, Paper));
         marks.AddRange(OnEdge(design, edge, places, Paper));
         double y = Paper(new(0, extent.MinY)).Y - 20;
         marks.AddRange(Figures(design, part, extent, new Point2(left, y), right - left));
@@ -121,9 +122,28 @@ public static class CavitySheet
         }
     }
 
+    // The tolerance of the edge: its leader comes from above to the upper left of the outline, where no other dimension stands; beside an outline too narrow for that, from the left.
+    private static IEnumerable<Mark> Profile(DieOrder order, DieEdge edge, Func<Point2, Point2> paper)
+    {
+        const double above = 9, share = 0.3, aside = 12;
+        string tolerance = order.Tolerances.EdgeProfileMm.ToString("0.0##", CultureInfo.InvariantCulture);
+        Point2[] places = [.. edge.Pieces.SelectMany(p => Enumerable.Range(0, 8).Select(k => paper(p.At(k / 8.0))))];
+        double minX = places.Min(p => p.X), wide = places.Max(p => p.X) - minX, high = places.Max(p => p.Y);
+        if ((wide * (1 - share)) - 4 < ToleranceFrame.Reach(tolerance))
+        {
+            Point2 side = places.OrderBy(p => Math.Round(p.X, 3)).ThenBy(p => Math.Abs(p.Y - ((places.Min(q => q.Y) + high) / 2))).First();
+            return ToleranceFrame.ProfileOfLine(side, side + new Point2(-aside, 0), true, tolerance);
+        }
+
+        Point2 tip = places.Where(p => p.X <= minX + (share * wide)).OrderByDescending(p => Math.Round(p.Y, 3)).ThenByDescending(p => p.X).First();
+        return ToleranceFrame.ProfileOfLine(tip, new Point2(tip.X, high + above), false, tolerance);
+    }
+
     private static IEnumerable<Mark> OnEdge(DieDesign design, DieEdge edge, RulePlaces places, Func<Point2, Point2> paper)
     {
-        EdgePiece tight = edge.Pieces.MinBy(p => p.RadiusMm);
+        // Of equal ones the lowest on the sheet: above the outline the tolerance has its place.
+        double least = edge.Pieces.Min(p => p.RadiusMm);
+        EdgePiece tight = edge.Pieces.Where(p => p.RadiusMm <= least * (1 + 1e-9)).OrderBy(p => Math.Round(paper(p.Middle).Y, 3)).ThenByDescending(p => paper(p.Middle).X).First();
         if (double.IsFinite(tight.RadiusMm))
         {
             // From inside the outline where it bulges out, from outside where it is hollow: the number stands clear of the dimensions either way.
@@ -154,7 +174,7 @@ public static class CavitySheet
         double half = (width - 8) / 2;
         (string, string)[] one =
         [
-            ("Edge", string.Empty), ("dimensioned line", "cutting edge"), ("bevel", DieParts.Bevel(order.Rule.Bevel)), ("profile of the edge (ISO 1101)", $"{Mm(order.Tolerances.EdgeProfileMm)}: \u00B1{Mm(order.Tolerances.EdgeProfileMm / 2, "0.###")} mm"),
+            ("Edge", string.Empty), ("dimensioned line", "cutting edge"), ("bevel", DieParts.Bevel(order.Rule.Bevel)), ("profile of the edge (ISO 1101)", $"\u00B1{Mm(order.Tolerances.EdgeProfileMm / 2, "0.###")} mm all round, no datum"),
             ("arcs, off the true outline at most", $"{edge.Pieces.Count}, {Mm(edge.DeviationMm, "0.000")} mm"), ("length of edge", $"{F(edge.Arcs.Perimeter)} mm"), ("area", $"{F(edge.Arcs.Area)} mm2"),
             ("corners (rule mitred)", $"{edge.Corners.Count}"), ("equal on both sides of", edge.Mirrors switch { EdgeMirrors.Both => "both axes", EdgeMirrors.AboutX => "the x axis", EdgeMirrors.AboutY => "the y axis", _ => edge.HalfTurn ? "no axis; a half-turn" : "no axis" }),
         ];
