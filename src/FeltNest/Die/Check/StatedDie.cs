@@ -30,4 +30,17 @@ namespace FeltNest.Die.Check;
 public sealed record StatedDie(
     string Name, string? Revision, int Band, IReadOnlyList<PlacedPanel> Cavities, IReadOnlyList<Point2> Places, Point2 Origin, double FeedMm, IReadOnlyDictionary<int, ArcOutline> Edges,
     double BoardLengthMm, double BoardWidthMm, double LandMm, double RuleLengthMm, double LeastRadiusMm, double LeastGapMm, double NominalJointMm, double WorstJointMm, double FeedToleranceMm,
-    double GuideToleranceMm, double EdgeProfileMm, double ForceKn, double ForceFactors, double ForceLengthMm, IReadOnlyDictionary<(int First, int Second), double> CommonCuts);
+    double GuideToleranceMm, double EdgeProfileMm, double ForceKn, double ForceFactors, double ForceLengthMm, IReadOnlyDictionary<(int First, int Second), double> CommonCuts)
+{
+    /// <summary>Least gap between strikes side by side, mm; infinite where one strike spans the band.</summary>
+    public double AcrossMm { get; init; } = double.PositiveInfinity;
+
+    /// <summary>The same at its worst, mm.</summary>
+    public double AcrossWorstMm { get; init; } = double.PositiveInfinity;
+
+    /// <summary>Least room across to the bands beside, mm; infinite without any.</summary>
+    public double BandMm { get; init; } = double.PositiveInfinity;
+
+    /// <summary>The same at its worst, mm.</summary>
+    public double BandWorstMm { get; init; } = double.PositiveInfinity;
+}

@@ -7,6 +7,7 @@ using FeltNest.Die.Make;
 using FeltNest.Die.Order;
 using FeltNest.Die.Safety;
 using FeltNest.Files.Dxf;
+using FeltNest.Files.Rolls;
 using FeltNest.Geometry;
 
 namespace FeltNest.Files.Dies;
@@ -92,6 +93,7 @@ public static class DieDxf
             $"{order.Name}{(order.Title.Revision is { } r ? $" revision {r}" : string.Empty)}: {what}",
             $"lengths in mm, 1:1; line = cutting edge, panel inside, {BevelWords(order.Rule.Bevel)}",
             order.DieView ? "DIE VIEW: seen from the die's edges, mirror image of the felt" : "PANEL VIEW: felt seen from the nap side; mirror for the die's side",
+            $"x: feed, warp; nap: {(order.Nap is { } nap ? $"toward {NapWord.Of(nap)}" : "not stated")}{(order.DieView ? "; from the die's side x runs to the left" : string.Empty)}",
             .. more,
             .. SafetyWords.Brief,
         ];

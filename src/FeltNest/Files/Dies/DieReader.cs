@@ -25,7 +25,7 @@ public static class DieReader
     {
         JsonInput.SchemaOf(root, path, SchemaName.Die);
         JsonFields top = JsonFields.Top(
-            path, root, "schema", "name", "revision", "replaces", "cavities", "feedMm", "ruleLengthMm", "forceKn", "forceBasis", "pressSharePercent", "commonCuts", "leastRadiusMm", "leastGapMm", "arcs", "edges",
+            path, root, "schema", "name", "revision", "replaces", "napToward", "cavities", "feedMm", "ruleLengthMm", "forceKn", "forceBasis", "pressSharePercent", "commonCuts", "leastRadiusMm", "leastGapMm", "arcs", "edges",
             "strike", "joint", "board", "rule", "force", "press", "wear", "massKg", "panelProfileMm", "notes", "layout");
         JsonElement inner = top.Required("layout");
         LayoutInput layout = inner.ValueKind == JsonValueKind.Object
@@ -52,7 +52,7 @@ public static class DieReader
         }
 
         JsonFields strike = top.Object("strike", "band", "repeats", "places", "originXMm", "originYMm", "edgeLengthMm", "edgeWidthMm");
-        JsonFields joint = top.Object("joint", "nominalMm", "worstMm", "feedToleranceMm", "guideToleranceMm", "edgeProfileMm");
+        JsonFields joint = top.Object("joint", "nominalMm", "worstMm", "acrossMm", "acrossWorstMm", "bandMm", "bandWorstMm", "feedToleranceMm", "guideToleranceMm", "edgeProfileMm");
         JsonFields board = top.Object("board", "lengthMm", "widthMm", "landMm", "thicknessMm", "loadXMm", "loadYMm", "onBedXMm", "onBedYMm", "loadOffBedXMm", "loadOffBedYMm");
         JsonFields force = top.Object("force", "nPerMmPerPly", "plies", "closeAddedMm", "lengthMm", "ejectionPercent", "reservePercent", "bareKn");
         Point2[] places = [.. strike.Objects("places", "xMm", "yMm").Select(p => new Point2(p.Number("xMm"), p.Number("yMm")))];
@@ -69,7 +69,10 @@ public static class DieReader
         StatedDie die = new(
             top.Text("name"), top.Has("revision") ? top.Text("revision") : null, band - 1, cavities, places, new Point2(strike.Number("originXMm"), strike.Number("originYMm")), feed, edges,
             board.Number("lengthMm"), board.Number("widthMm"), board.Number("landMm"), top.Number("ruleLengthMm"), Gap(top, "leastRadiusMm"), Gap(top, "leastGapMm"), Gap(joint, "nominalMm"),
-            Gap(joint, "worstMm"), joint.Number("feedToleranceMm"), joint.Number("guideToleranceMm"), joint.Number("edgeProfileMm"), top.Number("forceKn"), forceKn, force.Number("lengthMm"), common);
+            Gap(joint, "worstMm"), joint.Number("feedToleranceMm"), joint.Number("guideToleranceMm"), joint.Number("edgeProfileMm"), top.Number("forceKn"), forceKn, force.Number("lengthMm"), common)
+        {
+            AcrossMm = Gap(joint, "acrossMm"), AcrossWorstMm = Gap(joint, "acrossWorstMm"), BandMm = Gap(joint, "bandMm"), BandWorstMm = Gap(joint, "bandWorstMm"),
+        };
         return new DieInput(layout, die, repeats, Wear(top), top.Has("replaces") ? top.Text("replaces") : null, top.Number("panelProfileMm"));
     }
 

@@ -4,6 +4,7 @@ using FeltNest.Die.Gang;
 using FeltNest.Die.Order;
 using FeltNest.Files.Json;
 using FeltNest.Files.Layouts;
+using FeltNest.Files.Rolls;
 using FeltNest.Rolls.Presses;
 using FeltNest.Yield;
 
@@ -21,6 +22,7 @@ public static class DieWriter
             .Text("name", order.Name)
             .Text("revision", order.Title.Revision)
             .Text("replaces", order.Wishes.Replaces)
+            .Text("napToward", order.Nap is { } nap ? NapWord.Of(nap) : null)
             .Objects("cavities", gang.Cavities, (item, c) => item.Number("number", c.Number).Number("panel", c.Placed.Part).Number("xMm", c.Placed.XMm).Number("yMm", c.Placed.YMm).Number("angleDeg", c.Placed.AngleDeg))
             .Number("feedMm", gang.FeedMm)
             .Number("ruleLengthMm", design.RuleLengthMm)
@@ -43,6 +45,10 @@ public static class DieWriter
             .Object("joint", joint => joint
                 .Number("nominalMm", design.Joint.NominalMm)
                 .Number("worstMm", design.Joint.WorstMm)
+                .Number("acrossMm", design.Joint.AcrossMm)
+                .Number("acrossWorstMm", design.Joint.AcrossWorstMm)
+                .Number("bandMm", design.Joint.BandMm)
+                .Number("bandWorstMm", design.Joint.BandWorstMm)
                 .Number("feedToleranceMm", design.Joint.FeedToleranceMm)
                 .Number("guideToleranceMm", design.Joint.GuideToleranceMm)
                 .Number("edgeProfileMm", design.Joint.EdgeProfileMm))

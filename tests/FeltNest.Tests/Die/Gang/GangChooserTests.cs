@@ -35,6 +35,36 @@ public sealed class GangChooserTests
     }
 
     [Fact]
+    public void Strikes_side_by_side_keep_their_gap_less_both_guides_and_edges()
+    {
+        // Rows of plates are 24 apart and 20 wide: 4 mm, of which the guide may take 0.5 for either strike and either edge half of 0.5.
+        StrikeJoint joint = DieDesigner.Run(Request(200, 70, DieCases.Order)).Joint, whole = DieDesigner.Run(Request(200, 200, DieCases.Order)).Joint;
+
+        Assert.Equal(4, joint.AcrossMm, 9);
+        Assert.Equal(4 - (2 * 0.5) - 0.5, joint.AcrossWorstMm, 6);
+        Assert.True(double.IsInfinity(whole.AcrossMm) && double.IsInfinity(whole.BandMm));
+    }
+
+    [Fact]
+    public void A_guide_too_loose_for_strikes_side_by_side_is_refused()
+    {
+        // Along the roll nothing errs, so it is the joint across that fails.
+        GangRequest loose = Request(200, 70, DieCases.Order) with { Press = DieCases.Press(200, 70, 600, 0) with { GuideToleranceMm = 1.8 } };
+
+        Assert.Contains("cut into each other", Assert.Throws<NoAnswerException>(() => DieDesigner.Run(loose)).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_die_that_can_reach_into_the_band_beside_is_refused()
+    {
+        double room = DieDesigner.Run(new GangRequest(SampleLayout.TwoBands, 0, DieCases.Order, null, null)).Joint.BandMm;
+        GangRequest loose = new(SampleLayout.TwoBands, 0, DieCases.Order, DieCases.Press(200, 100) with { GuideToleranceMm = room / 2 }, null);
+
+        Assert.True(room > 0);
+        Assert.Contains("into the band beside it", Assert.Throws<NoAnswerException>(() => DieDesigner.Run(loose)).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_load_is_central_where_the_bed_has_room()
     {
         DieGang gang = Choose(300, 300);

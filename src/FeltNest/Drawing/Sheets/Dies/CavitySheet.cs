@@ -4,6 +4,7 @@ using FeltNest.Die.Edge;
 using FeltNest.Die.Make;
 using FeltNest.Die.Order;
 using FeltNest.Drawing.Frames;
+using FeltNest.Drawing.Lettering;
 using FeltNest.Drawing.Parts;
 using FeltNest.Geometry;
 
@@ -106,8 +107,10 @@ public static class CavitySheet
             yield return mark;
         }
 
-        // The greatest width is measured beside the outline.
-        foreach (Mark mark in Dimension.Upright(new(maxX - 20, low.Y), new(maxX - 20, high.Y), maxX + 12, $"({F(extent.Height)})"))
+        // The greatest width is measured beside the outline, so far off that a number too long for its line stands clear of the length's extension line.
+        string width = $"({F(extent.Height)})";
+        double letters = StrokeFont.Width(width, Ink.Label), beside = high.Y - low.Y < letters + 6 ? letters + 7 : 12;
+        foreach (Mark mark in Dimension.Upright(new(maxX - 20, low.Y), new(maxX - 20, high.Y), maxX + beside, width))
         {
             yield return mark;
         }
