@@ -28,9 +28,9 @@ internal static class DefaultFolder
     public static string OfSeams(string input, LayoutRequest request, LayoutRequest usual, double? seconds) => OfRoll($"{NameOf(input)}-seams", request, usual, seconds);
 
     /// <summary>Folder of a comparison: what is compared, the files it takes in, and the lay as for a layout.</summary>
-    public static string OfCompare(string input, string compared, string? costs, string? kept, double keptFeedMm, LayoutRequest request, LayoutRequest usual, double? seconds)
+    public static string OfCompare(string input, string compared, string? costs, string? life, string? kept, double keptFeedMm, LayoutRequest request, LayoutRequest usual, double? seconds)
     {
-        string files = (costs is null ? string.Empty : $"-{NameOf(costs)}") + (kept is null ? string.Empty : $"-die-{NameOf(kept)}{(keptFeedMm > 0 ? Word("-feed", keptFeedMm) : string.Empty)}");
+        string files = (costs is null ? string.Empty : $"-{NameOf(costs)}") + (life is null ? string.Empty : $"-{NameOf(life)}") + (kept is null ? string.Empty : $"-die-{NameOf(kept)}{(keptFeedMm > 0 ? Word("-feed", keptFeedMm) : string.Empty)}");
         return OfRoll($"{NameOf(input)}-compare-{compared}{files}", request, usual, seconds);
     }
 

@@ -67,7 +67,7 @@ internal static class PageFiles
     {
         "die.pdf" => PdfWriter.Write([.. DieSheets.Draw(design)]),
         "die.dxf" => DieDxf.Gang(design),
-        "cavity.dxf" => DieDxf.Cavity(design),
+        "cavity.dxf" => DieDxf.Cavity(design, design.Parts[0]),
         "board.dxf" => DieDxf.Board(design),
         _ => DieWriter.Write(design),
     };

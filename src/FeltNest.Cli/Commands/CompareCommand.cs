@@ -12,6 +12,7 @@ using FeltNest.Drawing.Writers;
 using FeltNest.Files;
 using FeltNest.Files.Compare;
 using FeltNest.Files.Costs;
+using FeltNest.Files.Dies;
 using FeltNest.Files.Layouts;
 using FeltNest.Files.Offers;
 using FeltNest.Files.Outlines;
@@ -31,6 +32,7 @@ internal sealed class CompareCommand
     private readonly Option<IReadOnlyList<double>?> range = new("--width-range") { Description = "Many roll widths, laid in parallel rows from one set of tables.", HelpName = "FROM:TO:STEP", CustomParser = WidthList.Range };
     private readonly Option<string?> offers = new("--offers") { Description = "Offers of felt (CSV), each searched by all ways on its guaranteed width.", HelpName = "FILE" };
     private readonly Option<string?> costs = new("--costs") { Description = "What the shop knows of its costs (JSON).", HelpName = "FILE" };
+    private readonly Option<string?> life = new("--life") { Description = "Life of the die by its readings (life.json of 'die --readings'): goes before die.lifeStrikes of --costs.", HelpName = "FILE" };
     private readonly Option<string?> keepDie = new("--keep-die")
     {
         Description = "A die that is there already, as a layout or as a drawing (SVG, DXF) with a loop a cavity: its rows on every width, and when a new die pays.",
@@ -48,7 +50,7 @@ internal sealed class CompareCommand
     {
         this.terminal = terminal;
         command.Add(input);
-        foreach (Option option in (Option[])[widths, range, offers, costs, keepDie, feed])
+        foreach (Option option in (Option[])[widths, range, offers, costs, life, keepDie, feed])
         {
             command.Add(option);
         }
@@ -78,13 +80,14 @@ internal sealed class CompareCommand
         }
 
         LayoutPart part = PartOf(path, answer.Quiet);
-        CostInputs? known = parse.GetValue(costs) is { } file ? CostsReader.Read(file) : null;
+        List<string> notes = [];
+        CostInputs? known = WithLife(parse.GetValue(costs) is { } file ? CostsReader.Read(file) : null, parse.GetValue(life), notes);
         LayoutRequest lay = shop.Applied(parse, options.Request(parse, part));
         (string compared, CompareCase[] cases) = Cases(parse, lay);
         RollLayout? kept = KeptDie(parse, lay, answer.Quiet);
         double? seconds = options.Seconds(parse);
         ResultFolder results = new(
-            parse.GetValue(common.Out) ?? DefaultFolder.OfCompare(path, compared, parse.GetValue(costs), parse.GetValue(keepDie), parse.GetValue(feed), lay, options.Usual(lay), seconds), parse.GetValue(common.Force));
+            parse.GetValue(common.Out) ?? DefaultFolder.OfCompare(path, compared, parse.GetValue(costs), parse.GetValue(life), parse.GetValue(keepDie), parse.GetValue(feed), lay, options.Usual(lay), seconds), parse.GetValue(common.Force));
         results.Prepare(answer.Named(Names));
 
         using CancellationTokenSource capped = options.Capped(parse, stop);
@@ -94,7 +97,33 @@ internal sealed class CompareCommand
         byte[] text = CompareWriter.Json(comparison), picture = SvgWriter.Write(sheet);
         return answer.Give(
             results, [(Names[0], text), (Names[1], CompareTable.Csv(comparison)), (Names[2], picture), (Names[3], PngWriter.Write(sheet)), (Names[4], ComparePage.Html(comparison, picture))],
-            CompareReport.Text(comparison), stop: stop);
+            CompareReport.Text(comparison), notes, stop);
+    }
+
+    // What readings show of a die goes before what the costs file assumes, whose range then says nothing more.
+    private static CostInputs? WithLife(CostInputs? known, string? path, List<string> notes)
+    {
+        if (path is null)
+        {
+            return known;
+        }
+
+        if (known?.Die is not { } die)
+        {
+            throw new InputException(null, "--life", known is null ? "goes with --costs: a life alone costs nothing" : "wants the price of the die: the costs file has no die");
+        }
+
+        LifeInput read = LifeReader.Read(path);
+        notes.Add($"note: life of the die {read.LifeStrikes} strikes by the readings of {read.Die} in {path}, before the {die.LifeStrikes} of the costs file");
+        if (read.SupersededBy is { } newer)
+        {
+            notes.Add($"warning: {path}: {read.Die} is superseded by {newer}");
+        }
+
+        return known with
+        {
+            Die = die with { LifeStrikes = read.LifeStrikes, LifeOf = read.Die }, Ranges = [.. known.Ranges.Where(r => r.Field != "die.lifeStrikes")],
+        };
     }
 
     private void RequireOne(ParseResult parse)

@@ -28,13 +28,16 @@ public sealed record DieDesign(
     /// <summary>Least radius of any edge, mm.</summary>
     public double LeastRadiusMm => Edges.Where(e => e is not null).Min(e => e!.Pieces.Min(p => p.RadiusMm));
 
-    /// <summary>Length of rule, mm, from the edges as made.</summary>
-    public double RuleLengthMm => Gang.Cavities.Sum(c => Edges[c.Placed.Part]!.Arcs.Perimeter);
+    /// <summary>Length of rule, mm, from the edges as made; rule that two cavities share counts once.</summary>
+    public double RuleLengthMm => Gang.Cavities.Sum(c => Edges[c.Placed.Part]!.Arcs.Perimeter) - Gang.Common.SharedMm;
 
     /// <summary>Mass of board and rule, kg; ejection and fittings are not in it.</summary>
     public double MassKg => (Gang.BoardLengthMm * Gang.BoardWidthMm * Request.Order.Board.ThicknessMm * 1e-9 * Request.Order.Board.DensityKgPerM3)
         + (RuleLengthMm * Request.Order.Rule.ThicknessMm * Request.Order.Rule.HeightMm * Steel);
 
-    /// <summary>The first part the die cuts: the one drawn with all dimensions.</summary>
-    public int MainPart => Gang.Cavities[0].Placed.Part;
+    /// <summary>The different parts the die cuts, as places in the layout's list.</summary>
+    public IReadOnlyList<int> Parts => [.. Enumerable.Range(0, Edges.Count).Where(i => Edges[i] is not null)];
+
+    /// <summary>The letter of a part, empty where the die cuts a single one.</summary>
+    public string Letter(int part) => CutParts.Letter(Parts.Count(p => p < part), Parts.Count);
 }

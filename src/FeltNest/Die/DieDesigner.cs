@@ -19,18 +19,23 @@ public static class DieDesigner
     public static DieDesign Run(GangRequest request)
     {
         IReadOnlyList<LayoutPart> parts = request.Layout.Parts;
-        DieGang gang = GangChooser.Choose(request);
-        HashSet<int> used = [.. gang.Cavities.Select(c => c.Placed.Part)];
-        DieEdge?[] edges = [.. parts.Select((part, i) => used.Contains(i) ? EdgeFitter.Fit(part) : null)];
+        IReadOnlyList<DieEdge?> edges = CutParts.Edges(request.Layout, request.Band);
+        DieGang gang = GangChooser.Choose(request, edges);
         RulePlaces?[] places = [.. edges.Select(edge => edge is null ? null : RulePlaces.Of(edge, request.Order.Board))];
         (double gap, Point2 where) = GapFinder.Within(parts, gang, request.Layout.GapMm);
         RequireRoom(request, gap, where);
         PressSpec? press = request.Press;
-        StrikeJoint joint = GapFinder.Between(parts, gang, press?.FeedToleranceMm ?? 0, press?.GuideToleranceMm ?? 0, request.Order.Tolerances.EdgeProfileMm);
+        StrikeJoint joint = GapFinder.Between(request.Layout, gang, press?.FeedToleranceMm ?? 0, press?.GuideToleranceMm ?? 0, request.Order.Tolerances.EdgeProfileMm);
         if (joint.WorstMm <= 0 && request.Layout.GapMm > 0)
         {
             throw new NoAnswerException(Text(
                 $"strikes can cut into each other: the gap of {joint.NominalMm:0.00} mm between them becomes {joint.WorstMm:0.00} mm when the feed errs by {joint.FeedToleranceMm:0.##}, the guide by {joint.GuideToleranceMm:0.##} and the edge by half of {joint.EdgeProfileMm:0.##} mm: a layout with a gap of {request.Layout.GapMm - joint.WorstMm + 0.1:0.0} mm or a better feed would do"));
+        }
+
+        if (joint.BandWorstMm <= 0 && request.Layout.GapMm > 0)
+        {
+            throw new NoAnswerException(Text(
+                $"this die can cut into the band beside it: the {joint.BandMm:0.00} mm across to it become {joint.BandWorstMm:0.00} mm when both guides err by {joint.GuideToleranceMm:0.##} and both edges by half of {joint.EdgeProfileMm:0.##} mm: a layout with a gap of {request.Layout.GapMm - joint.BandWorstMm + 0.1:0.0} mm, a better guide or one band would do"));
         }
 
         CuttingForce force = GangChooser.Force(request, gang);

@@ -55,6 +55,14 @@ public static class PolygonSets
         return Rings(BufferOp.Buffer(ToPolygon(corners), distance, rules));
     }
 
+    /// <summary>What is left of a polygon when others are taken out, as rings: shells counter-clockwise, holes clockwise. Places narrower than <paramref name="least"/> mm are left out, corners rounded to half of it.</summary>
+    public static IReadOnlyList<Point2[]> Remainder(IReadOnlyList<Point2> whole, IReadOnlyList<IReadOnlyList<Point2>> taken, double least)
+    {
+        BufferParameters rules = new(8) { SimplifyFactor = 0 };
+        NetTopologySuite.Geometries.Geometry left = taken.Count == 0 ? ToPolygon(whole) : ToPolygon(whole).Difference(Factory.BuildGeometry([.. taken.Select(ToPolygon)]).Union());
+        return Rings(BufferOp.Buffer(BufferOp.Buffer(left, -least / 2, rules), least / 2, rules));
+    }
+
     /// <summary>The polygon with fewer corners, nowhere further than <paramref name="tolerance"/> mm from the given one, still simple.</summary>
     public static IReadOnlyList<Point2> Simplified(IReadOnlyList<Point2> corners, double tolerance) =>
         Rings(TopologyPreservingSimplifier.Simplify(ToPolygon(corners), tolerance))[0];

@@ -57,6 +57,45 @@ public sealed class CompareCommandTests : IDisposable
     }
 
     [Fact]
+    public async Task The_life_of_a_die_by_its_readings_goes_before_the_costs_file()
+    {
+        string life = folder.Write("life.json", Life("30000.7"));
+        string[] asked = ["compare", Bone, "--width-range", "600:600:1", "--costs", Demo("costs.json")];
+        CommandRun plain = await CommandRun.Of([.. asked, "--out", folder.Path("plain"), "--json"]), read = await CommandRun.Of([.. asked, "--life", life, "--out", folder.Path("read"), "--json"]);
+        Assert.Equal((0, 0), (plain.Code, read.Code));
+        JsonElement before = JsonDocument.Parse(plain.Out).RootElement, after = JsonDocument.Parse(read.Out).RootElement;
+
+        Assert.Equal((60000, "costs", null), Stated(before));
+        Assert.Equal((30000, "readings", "D, revision A"), Stated(after));
+
+        // Die by its wear: price over strikes of a life, so half the life is twice the money; amounts are written to a millionth.
+        Assert.Equal(2 * DieLine(before), DieLine(after), 2e-6);
+        Assert.Contains(read.Messages, m => m == $"note: life of the die 30000 strikes by the readings of D, revision A in {life}, before the 60000 of the costs file");
+        Assert.DoesNotContain(plain.Messages, m => m.Contains("life of the die", StringComparison.Ordinal));
+
+        static (int, string?, string?) Stated(JsonElement root) =>
+            root.GetProperty("dieLife") is var stated ? (stated.GetProperty("strikes").GetInt32(), stated.GetProperty("basis").GetString(), stated.GetProperty("die").GetString()) : default;
+        static double DieLine(JsonElement root) => root.GetProperty("rows")[0].GetProperty("costSheet").EnumerateArray().Single(l => l.GetProperty("name").GetString() == "die").GetProperty("amount").GetDouble();
+    }
+
+    [Theory]
+    [InlineData("null", true, "reRuleAt: is null: the readings show no drift and the die states no life")]
+    [InlineData("0.5", true, "reRuleAt: 0.5 is outside 1 to")]
+    [InlineData("30000", false, "--life: goes with --costs")]
+    public async Task A_life_that_says_nothing_is_refused(string limit, bool costs, string told)
+    {
+        CommandRun run = await CommandRun.Of(["compare", Bone, "--widths", "600", "--life", folder.Write("life.json", Life(limit)), .. costs ? (string[])["--costs", Demo("costs.json")] : [], "--out", folder.Path("out")]);
+
+        Assert.Equal((2, string.Empty), (run.Code, run.Out));
+        Assert.Contains(told, Assert.Single(run.Messages), StringComparison.Ordinal);
+    }
+
+    private static string Life(string limit) => $$"""
+        { "schema": "feltnest/die-life/1", "name": "D", "revision": "A", "supersededBy": null, "panelProfileMm": 1.2, "strikes": 9000, "failed": false, "reRuleAt": {{limit}}, "driftLimit": null,
+          "statedLife": null, "die": null, "drifts": [], "readings": [] }
+        """;
+
+    [Fact]
     public async Task The_table_of_a_width_range_keeps_to_80_columns()
     {
         CommandRun run = await CommandRun.Of("compare", Bone, "--width-range", "500:600:20", "--costs", Demo("costs.json"), "--effort", "1", "--out", folder.Path("out"));

@@ -1,9 +1,16 @@
 using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using FeltNest.Die;
+using FeltNest.Die.Gang;
+using FeltNest.Files;
+using FeltNest.Files.Dies;
+using FeltNest.Files.Layouts;
 using FeltNest.Geometry;
+using FeltNest.Layout;
 using FeltNest.Tests.Die;
 using FeltNest.Tests.Files;
+using FeltNest.Yield;
 using Xunit;
 
 namespace FeltNest.Tests.Cli;
@@ -141,6 +148,50 @@ public sealed class DieCommandTests(DesignedDie designed) : IClassFixture<Design
         Assert.Contains(run.Messages, m => m.Contains("NOT MEASURED: do not set the press from this", StringComparison.Ordinal));
         Assert.Contains("usual figures, assumed", File.ReadAllText(folder.Path("alone/die.json")), StringComparison.Ordinal);
         Assert.Equal(0, (await CommandRun.Of("check", folder.Path("alone/die.json"))).Code);
+    }
+
+    [Fact]
+    public async Task A_die_of_two_parts_gives_each_its_own_sheets_and_drawing()
+    {
+        RollLayout lay = DieCases.TwoParts;
+        File.WriteAllBytes(folder.Path("two.json"), LayoutWriter.Write(lay, YieldAccount.Of(lay)));
+        CommandRun run = await CommandRun.Of("die", folder.Path("two.json"), "--order", Order, "--press", Beam, "--out", folder.Path("two"), "--json", "--quiet");
+
+        Assert.Equal(0, run.Code);
+        string[] names = [.. Directory.GetFiles(folder.Path("two")).Select(f => Path.GetFileName(f)).Where(n => n.StartsWith("cavity", StringComparison.Ordinal) || n.StartsWith("template", StringComparison.Ordinal)).Order(StringComparer.Ordinal)];
+        Assert.Equal(
+            ["cavity-a.dxf", "cavity-a.png", "cavity-a.svg", "cavity-b.dxf", "cavity-b.png", "cavity-b.svg", "template-a.png", "template-a.svg", "template-b.png", "template-b.svg"], names);
+        Assert.Equal(["a", "b"], JsonDocument.Parse(run.Out).RootElement.GetProperty("edges").EnumerateArray().Select(e => e.GetProperty("letter").GetString()));
+
+        // 40 x 20 and 30 x 20, by their own drawings.
+        Assert.Equal(800, PartReader.Read(folder.Path("two/cavity-a.dxf")).Outline!.Centred.Area, 1e-6);
+        Assert.Equal(600, PartReader.Read(folder.Path("two/cavity-b.dxf")).Outline!.Centred.Area, 1e-6);
+        Assert.Equal(0, (await CommandRun.Of("check", folder.Path("two/die.json"))).Code);
+        Assert.Equal(2, (await CommandRun.Of("die", folder.Path("two.json"), "--order", Order, "--press", Beam, "--out", folder.Path("two"))).Code);
+    }
+
+    [Fact]
+    public async Task A_measured_panel_of_a_die_of_two_parts_wants_its_letter()
+    {
+        RollLayout lay = DieCases.TwoParts;
+        File.WriteAllBytes(folder.Path("die.json"), DieWriter.Write(DieDesigner.Run(new GangRequest(lay, 0, DieCases.Order, DieCases.Beam, null))));
+        File.WriteAllText(folder.Path("short.csv"), Csv([.. Enumerable.Range(0, 40).Select(k => Around(30, 20, k / 40.0))], 1));
+
+        CommandRun none = await Judged("short.csv", folder.Path("die.json")), right = await Judged("short.csv", folder.Path("die.json"), "--part", "b"), other = await Judged("short.csv", folder.Path("die.json"), "--part", "c", "--force");
+        Assert.Equal((2, 0, 2), (none.Code, right.Code, other.Code));
+        Assert.Contains("--part: is missing: the die cuts the parts a, b", Assert.Single(none.Messages), StringComparison.Ordinal);
+        Assert.True(JsonDocument.Parse(right.Out).RootElement.GetProperty("passed").GetBoolean());
+        Assert.Contains("--part: 'c' is not there", Assert.Single(other.Messages), StringComparison.Ordinal);
+        Assert.False(JsonDocument.Parse((await Judged("short.csv", folder.Path("die.json"), "--part", "a", "--force")).Out).RootElement.GetProperty("passed").GetBoolean());
+    }
+
+    // A place round a plate, by its share of the way round.
+    private static Point2 Around(double length, double width, double share)
+    {
+        double at = share * 2 * (length + width);
+        return at < length ? new(at - (length / 2), -width / 2)
+            : at < length + width ? new(length / 2, at - length - (width / 2))
+            : at < (2 * length) + width ? new((1.5 * length) + width - at, width / 2) : new(-length / 2, (2 * length) + (1.5 * width) - at);
     }
 
     private static string Csv(IReadOnlyList<Point2> points, double factor) =>

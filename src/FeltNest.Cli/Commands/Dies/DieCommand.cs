@@ -50,7 +50,7 @@ internal static class DieCommand
             layout, question.Band - 1, question.Order is { } file ? DieOrderReader.Read(file) : UsualOrder.Of(layout), question.Press is { } press ? PressReader.Read(press) : null, question.Cavities);
         ResultFolder results = new(
             parse.GetValue(common.Out) ?? DefaultFolder.OfDie(question.Layout, question.Order, question.Press, question.Cavities, question.Band), parse.GetValue(common.Force));
-        results.Prepare(answer.Named(DieFiles.Names));
+        results.Prepare(answer.Named(DieFiles.Names(CutParts.Of(layout, request.Band).Count)));
         DieDesign design = Designed(request);
         return answer.Give(results, DieFiles.Make(design), DieReport.Text(design), design.Notes.Select(note => $"warning: {note.Text}"));
     }

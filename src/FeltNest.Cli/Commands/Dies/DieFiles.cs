@@ -10,16 +10,23 @@ namespace FeltNest.Cli.Commands.Dies;
 internal static class DieFiles
 {
     /// <summary>Their names.</summary>
-    public static IReadOnlyList<string> Names { get; } = ["die.json", "die.dxf", "cavity.dxf", "board.dxf", "die.pdf", .. DieSheets.Names.SelectMany(s => new[] { $"{s}.svg", $"{s}.png" })];
+    /// <param name="parts">How many different parts the die cuts.</param>
+    public static IReadOnlyList<string> Names(int parts) =>
+    [
+        "die.json", "die.dxf", .. Enumerable.Range(0, parts).Select(i => Cavity(i, parts)), "board.dxf", "die.pdf", .. DieSheets.Names(parts).SelectMany(s => new[] { $"{s}.svg", $"{s}.png" }),
+    ];
 
     /// <summary>Their contents.</summary>
     public static IReadOnlyList<(string Name, byte[] Content)> Make(DieDesign design)
     {
         IReadOnlyList<Sheet> drawn = DieSheets.Draw(design);
+        IReadOnlyList<int> parts = design.Parts;
         return
         [
-            ("die.json", DieWriter.Write(design)), ("die.dxf", DieDxf.Gang(design)), ("cavity.dxf", DieDxf.Cavity(design)), ("board.dxf", DieDxf.Board(design)), ("die.pdf", PdfWriter.Write(drawn)),
-            .. drawn.Zip(DieSheets.Names).SelectMany(pair => new[] { ($"{pair.Second}.svg", SvgWriter.Write(pair.First)), ($"{pair.Second}.png", PngWriter.Write(pair.First)) }),
+            ("die.json", DieWriter.Write(design)), ("die.dxf", DieDxf.Gang(design)), .. parts.Select((part, i) => (Cavity(i, parts.Count), DieDxf.Cavity(design, part))), ("board.dxf", DieDxf.Board(design)), ("die.pdf", PdfWriter.Write(drawn)),
+            .. drawn.Zip(DieSheets.Names(parts.Count)).SelectMany(pair => new[] { ($"{pair.Second}.svg", SvgWriter.Write(pair.First)), ($"{pair.Second}.png", PngWriter.Write(pair.First)) }),
         ];
     }
+
+    private static string Cavity(int place, int count) => $"{CutParts.Named("cavity", CutParts.Letter(place, count))}.dxf";
 }

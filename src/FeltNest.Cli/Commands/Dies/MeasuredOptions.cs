@@ -11,6 +11,7 @@ internal sealed class MeasuredOptions
     {
         command.Add(Measured);
         command.Add(Profile);
+        command.Add(Part);
         command.Add(Readings);
         command.Add(Newer);
     }
@@ -25,6 +26,9 @@ internal sealed class MeasuredOptions
         HelpName = "length",
         CustomParser = result => LengthText.Positive(result),
     };
+
+    /// <summary>Part of a die that cuts several.</summary>
+    public Option<string?> Part { get; } = new("--part") { Description = "With --measured and a die that cuts several parts: the letter of the part measured (a, b ...).", HelpName = "letter" };
 
     /// <summary>Readings of a die.</summary>
     public Option<string?> Readings { get; } = new("--readings") { Description = "First-article readings of a die.json by date and strikes (CSV): drift, and when to rule again.", HelpName = "file" };

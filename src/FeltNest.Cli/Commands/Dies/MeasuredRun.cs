@@ -1,5 +1,7 @@
 using System.CommandLine;
 using FeltNest.Cli.Options;
+using FeltNest.Die;
+using FeltNest.Die.Check;
 using FeltNest.Die.Proof;
 using FeltNest.Drawing;
 using FeltNest.Drawing.Sheets.Dies;
@@ -24,7 +26,7 @@ internal static class MeasuredRun
     public static int Run(Terminal terminal, ParseResult parse, string path, string points, MeasuredOptions options, CommonOptions common)
     {
         Answer answer = new(terminal, parse, common);
-        (string name, ArcOutline? arcs, Outline outline, double? own) = Wanted(path);
+        (string name, ArcOutline? arcs, Outline outline, double? own) = Wanted(path, parse.GetValue(options.Part));
         IReadOnlyList<Point2> read = PointsReader.Read(points);
         double? given = parse.GetValue(options.Profile);
         double profile = given ?? own ?? UsualProfileMm;
@@ -43,19 +45,41 @@ internal static class MeasuredRun
     }
 
     // The polygon stays within a thousandth of the edge, far below what can be measured on felt.
-    private static (string Name, ArcOutline? Arcs, Outline Outline, double? Profile) Wanted(string path)
+    private static (string Name, ArcOutline? Arcs, Outline Outline, double? Profile) Wanted(string path, string? letter)
     {
         const double chord = 0.001;
         if (DieReader.IsDie(path))
         {
             DieInput die = DieReader.Read(path);
-            ArcOutline edge = die.Die.Edges[die.Die.Cavities[0].Part];
-            return (die.Die.Name, edge, edge.ContainingPolygon(chord), die.PanelProfileMm);
+            (string named, ArcOutline edge) = Edge(die.Die, letter);
+            return (named, edge, edge.ContainingPolygon(chord), die.PanelProfileMm);
+        }
+
+        if (letter is not null)
+        {
+            throw new InputException(null, "--part", $"'{letter}' is given, but {path} is no die.json: only a die has parts with letters");
         }
 
         PartInput part = PartReader.Read(path);
         ImportedOutline outline = part.Outline ?? throw new InputException(path, null, "is a ball: compute its panel first and give the panel.json");
         return (outline.Name, outline.CentredArcs, outline.CentredArcs?.ContainingPolygon(chord) ?? outline.Centred, null);
+    }
+
+    // A die of several parts must be told which of them was measured: the nearest would be a guess.
+    private static (string Name, ArcOutline Edge) Edge(StatedDie die, string? letter)
+    {
+        int[] parts = [.. die.Edges.Keys.Order()];
+        string[] letters = [.. parts.Select((_, i) => CutParts.Letter(i, parts.Length))];
+        if (letter is null && parts.Length == 1)
+        {
+            return (die.Name, die.Edges[parts[0]]);
+        }
+
+        int at = Array.IndexOf(letters, letter);
+        string allowed = parts.Length == 1 ? "the die cuts a single part, which has no letter" : $"the die cuts the parts {string.Join(", ", letters)}";
+        return at >= 0 && parts.Length > 1
+            ? ($"{die.Name}, part {letter}", die.Edges[parts[at]])
+            : throw new InputException(null, "--part", letter is null ? $"is missing: {allowed}" : $"'{letter}' is not there: {allowed}");
     }
 
     private static MeasuredPanel Fit(Outline outline, IReadOnlyList<Point2> points, double profile, string path)

@@ -7,6 +7,9 @@ namespace FeltNest.Cost.Sheet;
 /// <param name="ReRulePrice">Price of a new rule.</param>
 public sealed record DieCost(decimal Price, int LifeStrikes, int ReRules, decimal ReRulePrice)
 {
+    /// <summary>The die whose readings the life is of, or null where it stands in the costs file.</summary>
+    public string? LifeOf { get; init; }
+
     /// <summary>Money for one strike.</summary>
     public decimal PerStrike => (Price + (ReRules * ReRulePrice)) / ((decimal)LifeStrikes * (ReRules + 1));
 }

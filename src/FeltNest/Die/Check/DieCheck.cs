@@ -11,7 +11,7 @@ namespace FeltNest.Die.Check;
 
 /// <summary>Verifies a die from its file alone with NetTopologySuite; shares no code with the design.</summary>
 /// <remarks>Strikes at every place one feed apart must be the layout's band, each panel once. Edges may lie 0.02 mm off the true outline. Gaps are measured again, between strikes at
-/// 25 places of the play of feed and guide. The layout itself is checked by <see cref="LayoutCheck"/>.</remarks>
+/// 25 places of the play of feed and guide. Where no gap is left, the rule that cavities share is measured again (<see cref="CommonCutCheck"/>). The layout itself is checked by <see cref="LayoutCheck"/>.</remarks>
 public sealed class DieCheck
 {
     private const double PlaceSlack = 1e-4, AngleSlackDeg = 1e-6, GapSlack = 1e-3, EdgeMost = 0.02, EdgeSlack = 1e-4;
@@ -36,8 +36,10 @@ public sealed class DieCheck
         CheckEdges();
         CheckGaps();
         CheckBoard();
-        double rule = die.Cavities.Sum(c => die.Edges[c.Part].Perimeter);
-        Same("ruleLengthMm", die.RuleLengthMm, rule, 1e-6 * rule);
+        double shared = layout.GapMm == 0 || die.CommonCuts.Count > 0 ? new CommonCutCheck(die).Run(die, violations) : 0;
+        double rule = die.Cavities.Sum(c => die.Edges[c.Part].Perimeter) - shared, pressed = die.Cavities.Sum(c => layout.Parts[c.Part].PerimeterMm) - shared;
+        Same("ruleLengthMm", die.RuleLengthMm, rule, (1e-6 * rule) + (shared > 0 ? 1e-4 * shared : 0));
+        Same("force.lengthMm", die.ForceLengthMm, pressed, (1e-6 * pressed) + (shared > 0 ? 1e-4 * shared : 0));
         Same("forceKn", die.ForceKn, die.ForceFactors, 1e-6 * die.ForceFactors);
         return new LayoutVerdict(least, pairs, violations);
     }
@@ -107,42 +109,70 @@ public sealed class DieCheck
             Same("leastGapMm", die.LeastGapMm, within, GapSlack);
         }
 
-        double nominal = double.PositiveInfinity, worst = double.PositiveInfinity, length = shapes.Max(s => s.EnvelopeInternal.MaxX) - shapes.Min(s => s.EnvelopeInternal.MinX);
-        int feeds = (int)Math.Ceiling((length + die.Places.Max(p => Math.Abs(p.X))) / die.FeedMm) + 1;
+        int feeds = (int)Math.Ceiling((shapes.Max(s => s.EnvelopeInternal.MaxX) - shapes.Min(s => s.EnvelopeInternal.MinX) + die.Places.Max(p => Math.Abs(p.X))) / die.FeedMm) + 1;
+        (double Nominal, double Worst) along = (double.PositiveInfinity, double.PositiveInfinity), across = along;
         foreach ((Point2 from, Point2 to, int k) in die.Places.SelectMany(a => die.Places.SelectMany(b => Enumerable.Range(0, feeds + 1).Select(k => (a, b, k)))))
         {
-            if (k == 0 && from == to)
+            if (k > 0 || from != to)
             {
-                continue;
-            }
-
-            Point2 move = new(to.X - from.X + (k * die.FeedMm), to.Y - from.Y);
-            nominal = Math.Min(nominal, Between(shapes, shapes, move, false));
-            for (int i = -2; i <= 2; i++)
-            {
-                for (int j = -2; j <= 2; j++)
-                {
-                    Point2 play = new(i / 2.0 * die.FeedToleranceMm * Math.Max(1, k), j * die.GuideToleranceMm);
-                    worst = Math.Min(worst, Between(shapes, shapes, new Point2(move.X + play.X, move.Y + play.Y), false));
-                }
+                (double nominal, double worst) = Moved(shapes, new(to.X - from.X + (k * die.FeedMm), to.Y - from.Y), k);
+                along = (Math.Min(along.Nominal, nominal), Math.Min(along.Worst, worst));
+                across = from == to ? across : (Math.Min(across.Nominal, nominal), Math.Min(across.Worst, worst));
             }
         }
 
-        least = Math.Min(within, nominal);
-        if (double.IsInfinity(nominal) && double.IsInfinity(die.NominalJointMm))
+        least = Math.Min(within, along.Nominal);
+        double band = ToBands(shapes);
+        Joint("nominalMm", "worstMm", "strikes can cut into each other at the worst feed", along.Nominal, along.Worst, die.NominalJointMm, die.WorstJointMm);
+        Joint("acrossMm", "acrossWorstMm", "strikes side by side can cut into each other", across.Nominal, across.Worst, die.AcrossMm, die.AcrossWorstMm);
+        Joint("bandMm", "bandWorstMm", "the die can cut into the band beside", band, band - (2 * die.GuideToleranceMm), die.BandMm, die.BandWorstMm);
+    }
+
+    // Gap to the die struck once more at a move: in place, and at 25 places of the play of feed and guide.
+    private (double Nominal, double Worst) Moved(Polygon[] shapes, Point2 move, int feeds)
+    {
+        double worst = double.PositiveInfinity;
+        for (int i = -2; i <= 2; i++)
+        {
+            for (int j = -2; j <= 2; j++)
+            {
+                Point2 play = new(i / 2.0 * die.FeedToleranceMm * Math.Max(1, feeds), j * die.GuideToleranceMm);
+                worst = Math.Min(worst, Between(shapes, shapes, new Point2(move.X + play.X, move.Y + play.Y), false));
+            }
+        }
+
+        return (Between(shapes, shapes, move, false), worst);
+    }
+
+    // Room across between what the die cuts at all its places and the panels of every other band of the layout.
+    private double ToBands(Polygon[] shapes)
+    {
+        double low = shapes.Min(s => s.EnvelopeInternal.MinY) + die.Origin.Y + die.Places.Min(p => p.Y), high = shapes.Max(s => s.EnvelopeInternal.MaxY) + die.Origin.Y + die.Places.Max(p => p.Y), room = double.PositiveInfinity;
+        foreach (PlacedPanel panel in layout.Bands.Where((_, i) => i != die.Band).SelectMany(b => b.Repeat.Panels))
+        {
+            Envelope other = Place(panel).EnvelopeInternal;
+            room = Math.Min(room, Math.Max(other.MinY - high, low - other.MaxY));
+        }
+
+        return room;
+    }
+
+    private void Joint(string name, string worstName, string told, double found, double foundWorst, double stated, double statedWorst)
+    {
+        if (double.IsInfinity(found) && double.IsInfinity(stated))
         {
             return;
         }
 
-        Same("joint.nominalMm", die.NominalJointMm, nominal, GapSlack);
-        if (die.WorstJointMm > worst - die.EdgeProfileMm + GapSlack)
+        Same($"joint.{name}", stated, found, GapSlack);
+        if (statedWorst > foundWorst - die.EdgeProfileMm + GapSlack)
         {
-            violations.Add(Text($"joint.worstMm: {die.WorstJointMm:0.####} is stated, {worst - die.EdgeProfileMm:0.####} was found"));
+            violations.Add(Text($"joint.{worstName}: {statedWorst:0.####} is stated, {foundWorst - die.EdgeProfileMm:0.####} was found"));
         }
 
-        if (die.WorstJointMm <= 0 && layout.GapMm > 0)
+        if (statedWorst <= 0 && layout.GapMm > 0)
         {
-            violations.Add("strikes can cut into each other at the worst feed");
+            violations.Add(told);
         }
     }
 

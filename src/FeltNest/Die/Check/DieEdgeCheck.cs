@@ -24,7 +24,7 @@ public static class DieEdgeCheck
     public static EdgeVerdict Measure(LayoutPart part, DieEdge edge)
     {
         IReadOnlyList<ArcVertex> wanted = part.Arcs?.Vertices ?? [.. part.Outline.Points.Select(p => new ArcVertex(p.X, p.Y, 0))];
-        Coordinate[] ours = Walk(edge.Arcs.Vertices), theirs = Walk(wanted);
+        Coordinate[] ours = Walk(edge.Arcs.Vertices, Chord), theirs = Walk(wanted, Chord);
         double off = Math.Max(Farthest(ours, theirs), Farthest(theirs, ours));
         double area = Factory.CreatePolygon([.. ours, ours[0].Copy()]).Area, partArea = Factory.CreatePolygon([.. theirs, theirs[0].Copy()]).Area;
         double mirror = 0;
@@ -68,8 +68,8 @@ public static class DieEdgeCheck
         return Math.Abs(Math.IEEERemainder(leaving - arriving, 2 * Math.PI)) * 180 / Math.PI;
     }
 
-    // The chain in chords, by the angle of each chord to the tangent where it starts.
-    private static Coordinate[] Walk(IReadOnlyList<ArcVertex> chain)
+    /// <summary>The chain in chords that stay within <paramref name="within"/> mm, by the angle of each chord to the tangent where it starts.</summary>
+    internal static Coordinate[] Walk(IReadOnlyList<ArcVertex> chain, double within)
     {
         List<Coordinate> places = [];
         for (int i = 0; i < chain.Count; i++)
@@ -83,7 +83,7 @@ public static class DieEdgeCheck
             }
 
             double radius = chord / 2 / Math.Sin(half), heading = Math.Atan2(dy, dx) - half;
-            int count = 1 + (int)Math.Min(MostSteps, Math.Abs(half) / Math.Acos(Math.Max(-1, 1 - (Chord / Math.Abs(radius)))));
+            int count = 1 + (int)Math.Min(MostSteps, Math.Abs(half) / Math.Acos(Math.Max(-1, 1 - (within / Math.Abs(radius)))));
             for (int k = 1; k < count; k++)
             {
                 double turned = from.Turn * k / count, reach = 2 * radius * Math.Sin(turned / 2);

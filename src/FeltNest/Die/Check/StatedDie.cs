@@ -25,7 +25,22 @@ namespace FeltNest.Die.Check;
 /// <param name="EdgeProfileMm">Profile tolerance of the edge.</param>
 /// <param name="ForceKn">Force.</param>
 /// <param name="ForceFactors">Force recomputed from the figures beside it, kN.</param>
+/// <param name="ForceLengthMm">Length of rule the force is worked out from.</param>
+/// <param name="CommonCuts">Length of edge that two cavities share, by their places in the list of cavities, the earlier first; none where no cut is common.</param>
 public sealed record StatedDie(
     string Name, string? Revision, int Band, IReadOnlyList<PlacedPanel> Cavities, IReadOnlyList<Point2> Places, Point2 Origin, double FeedMm, IReadOnlyDictionary<int, ArcOutline> Edges,
     double BoardLengthMm, double BoardWidthMm, double LandMm, double RuleLengthMm, double LeastRadiusMm, double LeastGapMm, double NominalJointMm, double WorstJointMm, double FeedToleranceMm,
-    double GuideToleranceMm, double EdgeProfileMm, double ForceKn, double ForceFactors);
+    double GuideToleranceMm, double EdgeProfileMm, double ForceKn, double ForceFactors, double ForceLengthMm, IReadOnlyDictionary<(int First, int Second), double> CommonCuts)
+{
+    /// <summary>Least gap between strikes side by side, mm; infinite where one strike spans the band.</summary>
+    public double AcrossMm { get; init; } = double.PositiveInfinity;
+
+    /// <summary>The same at its worst, mm.</summary>
+    public double AcrossWorstMm { get; init; } = double.PositiveInfinity;
+
+    /// <summary>Least room across to the bands beside, mm; infinite without any.</summary>
+    public double BandMm { get; init; } = double.PositiveInfinity;
+
+    /// <summary>The same at its worst, mm.</summary>
+    public double BandWorstMm { get; init; } = double.PositiveInfinity;
+}

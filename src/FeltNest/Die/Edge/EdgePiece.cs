@@ -43,6 +43,23 @@ public readonly record struct EdgePiece(Point2 Start, Point2 End, double Turn, P
         return Turn > 0 ? spoke.Left : -spoke.Left;
     }
 
+    /// <summary>The piece between two shares of the length.</summary>
+    public EdgePiece Part(double first, double last) => Of(new ArcVertex(At(first).X, At(first).Y, Turn * (last - first)), At(last));
+
+    /// <summary>Share of the length at the place of the piece nearest to another, from 0 to 1.</summary>
+    public double ShareAt(Point2 place)
+    {
+        Point2 way = End - Start, start = Start - Centre, spoke = place - Centre;
+        if (Turn == 0)
+        {
+            return Math.Clamp((place - Start).Dot(way) / way.Dot(way), 0, 1);
+        }
+
+        // Measured from the middle, so that a place just before the start is no full turn away.
+        Point2 middle = start.Turned(Turn / 2);
+        return Math.Clamp(0.5 + (Math.Atan2(middle.Cross(spoke), middle.Dot(spoke)) / Turn), 0, 1);
+    }
+
     /// <summary>Distance from a place to the piece, mm.</summary>
     public double DistanceTo(Point2 place)
     {

@@ -1,3 +1,4 @@
+using FeltNest.Die.Common;
 using FeltNest.Geometry;
 
 namespace FeltNest.Die.Gang;
@@ -15,9 +16,10 @@ namespace FeltNest.Die.Gang;
 /// <param name="BoardWidthMm">Board across, mm.</param>
 /// <param name="LoadCentre">Centre of the length of rule in the die's frame, mm.</param>
 /// <param name="BoardCentreOnBed">Where the board's centre goes from the bed's centre so that the load is as central as the bed allows, mm.</param>
+/// <param name="Common">Cuts that neighbours share; none unless the shop asks for them.</param>
 public sealed record DieGang(
     int Band, IReadOnlyList<DieCavity> Cavities, int Repeats, double FeedMm, IReadOnlyList<Point2> Places, Point2 Origin, double EdgeLengthMm, double EdgeWidthMm, double BoardLengthMm,
-    double BoardWidthMm, Point2 LoadCentre, Point2 BoardCentreOnBed)
+    double BoardWidthMm, Point2 LoadCentre, Point2 BoardCentreOnBed, CommonCuts Common)
 {
     /// <summary>The load's centre from the bed's centre, mm.</summary>
     public Point2 LoadOffBed => LoadCentre - new Point2(BoardLengthMm / 2, BoardWidthMm / 2) + BoardCentreOnBed;

@@ -1,3 +1,5 @@
+using FeltNest.Die.Common;
+using FeltNest.Die.Edge;
 using FeltNest.Die.Make;
 using FeltNest.Die.Order;
 using FeltNest.Geometry;
@@ -20,9 +22,11 @@ public static class GangChooser
     private const double BoardStepMm = 1;
 
     /// <summary>The gang of a question.</summary>
+    /// <param name="request">The question.</param>
+    /// <param name="edges">Cutting edge of each part, by the part's place in the layout's list: where they are one line, a common cut is.</param>
     /// <exception cref="InputException">A band that the layout does not have.</exception>
     /// <exception cref="NoAnswerException">The press is too small for the smallest die, or the count of cavities asked for does not tile.</exception>
-    public static DieGang Choose(GangRequest request)
+    public static DieGang Choose(GangRequest request, IReadOnlyList<DieEdge?> edges)
     {
         RollLayout layout = request.Layout;
         if (request.Band < 0 || request.Band >= layout.Bands.Count)
@@ -30,7 +34,7 @@ public static class GangChooser
             throw new InputException(null, "band", $"{request.Band + 1} is not there: the layout has {layout.Bands.Count} band{(layout.Bands.Count == 1 ? string.Empty : "s")}, counted from 1");
         }
 
-        DieGang[] all = [.. Candidates(request)];
+        DieGang[] all = [.. Candidates(request, edges)];
         if (request.Cavities is { } wanted)
         {
             DieGang[] exact = [.. all.Where(g => g.Cavities.Count == wanted)];
@@ -54,8 +58,8 @@ public static class GangChooser
 
     /// <summary>Force of one strike of a gang.</summary>
     public static CuttingForce Force(GangRequest request, DieGang gang) => CuttingForce.Of(
-        gang.Cavities.Sum(c => request.Layout.Parts[c.Placed.Part].PerimeterMm), CloseRules.LengthMm(request.Layout.Parts, gang.Cavities, request.Order.Force.CloseMm), request.Order.Plies,
-        request.Order.Force);
+        gang.Cavities.Sum(c => request.Layout.Parts[c.Placed.Part].PerimeterMm) - gang.Common.SharedMm,
+        CloseRules.LengthMm(request.Layout.Parts, gang.Cavities, gang.Common, request.Order.Force.CloseMm), request.Order.Plies, request.Order.Force);
 
     // What a gang lacks on the press, or null where it fits. A force nobody measured does not decide.
     private static string? Shortage(GangRequest request, DieGang gang)
@@ -82,14 +86,14 @@ public static class GangChooser
 
     private static string Counts(DieGang[] all) => string.Join(", ", all.Select(g => g.Cavities.Count).Distinct().Order().Take(12)) + (all.Select(g => g.Cavities.Count).Distinct().Count() > 12 ? " ..." : string.Empty);
 
-    private static IEnumerable<DieGang> Candidates(GangRequest request)
+    private static IEnumerable<DieGang> Candidates(GangRequest request, IReadOnlyList<DieEdge?> edges)
     {
         LayoutRepeat repeat = request.Layout.Bands[request.Band].Repeat;
 
         // A layout made for a die of a limited size is cut by that die.
         if (repeat.Strike is { } strike)
         {
-            yield return Of(request, [.. repeat.Panels.Take(strike.Panels)], 1, repeat.LengthMm, strike.Places);
+            yield return Of(request, edges, [.. repeat.Panels.Take(strike.Panels)], 1, repeat.LengthMm, strike.Places);
             yield break;
         }
 
@@ -102,13 +106,13 @@ public static class GangChooser
                 int cavities = count / share * times;
                 if (count % share == 0 && StrikeDivision.Divided(repeat, times, request.Layout.Parts, new DieLimit(cavities, null, null)) is { Strike: { } block } divided && block.Panels == cavities)
                 {
-                    yield return Of(request, [.. divided.Panels.Take(cavities)], times, divided.LengthMm, block.Places);
+                    yield return Of(request, edges, [.. divided.Panels.Take(cavities)], times, divided.LengthMm, block.Places);
                 }
             }
         }
     }
 
-    private static DieGang Of(GangRequest request, PlacedPanel[] panels, int repeats, double feed, IReadOnlyList<Point2> places)
+    private static DieGang Of(GangRequest request, IReadOnlyList<DieEdge?> edges, PlacedPanel[] panels, int repeats, double feed, IReadOnlyList<Point2> places)
     {
         IReadOnlyList<LayoutPart> parts = request.Layout.Parts;
         (PlacedPanel Panel, Outline Turned)[] all = [.. panels.Select(p => (p, parts[p.Part].Outline.Turned(double.DegreesToRadians(p.AngleDeg))))];
@@ -124,9 +128,21 @@ public static class GangChooser
         Point2 origin = new(((minX + maxX) / 2) - (length / 2), ((minY + maxY) / 2) - (width / 2));
         DieCavity[] cavities = [.. folded.Select(f => f.Panel with { XMm = f.Panel.XMm - origin.X, YMm = f.Panel.YMm - origin.Y })
             .OrderBy(p => Math.Round(p.YMm, 3)).ThenBy(p => p.XMm).Select((p, i) => new DieCavity(i + 1, p))];
-        double total = cavities.Sum(c => parts[c.Placed.Part].PerimeterMm);
-        Point2 load = cavities.Aggregate(default(Point2), (sum, c) => sum + ((new Point2(c.Placed.XMm, c.Placed.YMm) + EdgeCentre(parts[c.Placed.Part]).Turned(double.DegreesToRadians(c.Placed.AngleDeg))) * (parts[c.Placed.Part].PerimeterMm / total)));
-        return new DieGang(request.Band, cavities, repeats, feed, places, origin, maxX - minX, maxY - minY, length, width, load, OnBed(request.Press, length, width, load));
+        CommonCuts common = request.Order.CommonCut ? CommonCuts.Of(cavities, edges) : CommonCuts.None;
+        Point2 load = LoadCentre(parts, cavities, common);
+        return new DieGang(request.Band, cavities, repeats, feed, places, origin, maxX - minX, maxY - minY, length, width, load, OnBed(request.Press, length, width, load), common);
+    }
+
+    // Centre of the length of rule: every edge, less what two cavities share once.
+    private static Point2 LoadCentre(IReadOnlyList<LayoutPart> parts, DieCavity[] cavities, CommonCuts common)
+    {
+        (Point2 Centre, double Length)[] weights =
+        [
+            .. cavities.Select(c => (new Point2(c.Placed.XMm, c.Placed.YMm) + EdgeCentre(parts[c.Placed.Part]).Turned(double.DegreesToRadians(c.Placed.AngleDeg)), parts[c.Placed.Part].PerimeterMm)),
+            .. common.Runs.Where(r => r.Other is not null).Select(r => (r.Centre, -r.LengthMm)),
+        ];
+        double total = weights.Sum(w => w.Length);
+        return weights.Aggregate(default(Point2), (sum, w) => sum + (w.Centre * (w.Length / total)));
     }
 
     // The board is moved off the bed's centre as far as that brings the load to it and the bed has room.

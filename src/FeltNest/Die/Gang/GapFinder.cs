@@ -22,24 +22,24 @@ public static class GapFinder
         return least;
     }
 
-    /// <summary>What stays between strikes: each strike is compared with those of the next feeds and of other places.</summary>
-    /// <param name="parts">Parts of the layout.</param>
+    /// <summary>What stays between strikes: each strike is compared with those of the next feeds and of other places, and with the bands beside.</summary>
+    /// <param name="layout">The layout.</param>
     /// <param name="gang">The die.</param>
     /// <param name="feedMm">Tolerance of one feed, mm.</param>
     /// <param name="guideMm">Tolerance of the guide, mm: two strikes may err against each other by twice that.</param>
     /// <param name="edgeProfileMm">Profile tolerance of the edge, mm: each edge may stand half of it outside.</param>
-    public static StrikeJoint Between(IReadOnlyList<LayoutPart> parts, DieGang gang, double feedMm, double guideMm, double edgeProfileMm)
+    public static StrikeJoint Between(RollLayout layout, DieGang gang, double feedMm, double guideMm, double edgeProfileMm)
     {
-        Ring[] rings = Rings(parts, gang);
-        (double Gap, Point2 Place) nominal = (double.PositiveInfinity, default), worst = nominal;
+        Ring[] rings = Rings(layout.Parts, gang);
+        (double Gap, Point2 Place) none = (double.PositiveInfinity, default), nominal = none, worst = none, across = none, acrossWorst = none;
         int feeds = (int)Math.Ceiling((gang.EdgeLengthMm + gang.Places.Max(p => Math.Abs(p.X))) / gang.FeedMm) + 1;
-        HashSet<(double, double)> done = [];
+        HashSet<(double, double, bool)> done = [];
         foreach ((Point2 a, Point2 b, int k) in gang.Places.SelectMany(a => gang.Places.SelectMany(b => Enumerable.Range(-feeds, (2 * feeds) + 1).Select(k => (a, b, k)))))
         {
             // The same die moved there or back is the same pair.
             Point2 move = b - a + new Point2(k * gang.FeedMm, 0);
             if (move.Length < 1e-6 || move.X < -1e-6 || (move.X < 1e-6 && move.Y < 0) || move.X > gang.EdgeLengthMm + 20 || Math.Abs(move.Y) > gang.EdgeWidthMm + 20
-                || !done.Add((Math.Round(move.X, 4), Math.Round(move.Y, 4))))
+                || !done.Add((Math.Round(move.X, 4), Math.Round(move.Y, 4), a == b)))
             {
                 continue;
             }
@@ -52,11 +52,30 @@ public static class GapFinder
                 {
                     nominal = Nearer(nominal, ring, moved, default, nominal.Gap);
                     worst = Nearer(worst, ring, moved, play, worst.Gap);
+                    if (a != b)
+                    {
+                        across = Nearer(across, ring, moved, default, across.Gap);
+                        acrossWorst = Nearer(acrossWorst, ring, moved, play, acrossWorst.Gap);
+                    }
                 }
             }
         }
 
-        return new StrikeJoint(nominal.Gap, worst.Gap - edgeProfileMm, feedMm, guideMm, edgeProfileMm, worst.Place);
+        return new StrikeJoint(nominal.Gap, worst.Gap - edgeProfileMm, feedMm, guideMm, edgeProfileMm, worst.Place)
+        {
+            AcrossMm = across.Gap, AcrossWorstMm = acrossWorst.Gap - edgeProfileMm, BandMm = ToBands(layout, gang.Band),
+        };
+    }
+
+    // Bands have repeats of their own, so any of their panels may come beside any other: what counts is how far they reach across.
+    private static double ToBands(RollLayout layout, int own)
+    {
+        (double Low, double High)[] reach = [.. layout.Bands.Select(band =>
+        {
+            (double Low, double High)[] panels = [.. band.Repeat.Panels.Select(p => layout.Parts[p.Part].Outline.Turned(double.DegreesToRadians(p.AngleDeg)) is var turned ? (p.YMm + turned.MinY, p.YMm + turned.MaxY) : default)];
+            return (panels.Min(p => p.Low), panels.Max(p => p.High));
+        })];
+        return Enumerable.Range(0, reach.Length).Where(i => i != own).Select(i => Math.Max(reach[i].Low - reach[own].High, reach[own].Low - reach[i].High)).DefaultIfEmpty(double.PositiveInfinity).Min();
     }
 
     private static (double Gap, Point2 Place) Nearer((double Gap, Point2 Place) least, Ring a, Ring b, Point2 play, double hint)

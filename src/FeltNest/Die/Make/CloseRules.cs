@@ -1,3 +1,5 @@
+using FeltNest.Die.Common;
+using FeltNest.Die.Edge;
 using FeltNest.Die.Gang;
 using FeltNest.Geometry;
 using FeltNest.Layout;
@@ -10,35 +12,42 @@ internal static class CloseRules
     // The edge is looked at in steps of this, mm.
     private const double Step = 2;
 
-    /// <summary>Length of edge of all cavities that has another cavity's edge within reach, mm.</summary>
-    public static double LengthMm(IReadOnlyList<LayoutPart> parts, IReadOnlyList<DieCavity> cavities, double reachMm)
+    // A place of the outline this near to a shared run is on it, mm: the edge itself may lie 0.02 off the outline.
+    private const double OnRun = 0.05;
+
+    /// <summary>Length of edge of all cavities that has another cavity's edge within reach, mm. A common cut is looked at once, and as the edge of both its cavities.</summary>
+    public static double LengthMm(IReadOnlyList<LayoutPart> parts, IReadOnlyList<DieCavity> cavities, CommonCuts common, double reachMm)
     {
         (Point2[] Places, double Share)[] walked = [.. cavities.Select(c => Walk(parts[c.Placed.Part], c.Placed))];
         double cell = reachMm + Step;
-        Dictionary<(int, int), List<(int Cavity, Point2 Place)>> grid = [];
+        List<(Point2 Place, int Cavity, int Other, double Share)> places = [];
         for (int i = 0; i < walked.Length; i++)
         {
+            (RuleRun Run, IReadOnlyList<EdgePiece> Pieces)[] shared = [.. common.Runs.Where(r => r.Other is not null && (r.Cavity == i || r.Other == i)).Select(r => (r, r.Pieces))];
             foreach (Point2 p in walked[i].Places)
             {
-                (int, int) key = ((int)Math.Floor(p.X / cell), (int)Math.Floor(p.Y / cell));
-                (grid.TryGetValue(key, out List<(int, Point2)>? list) ? list : grid[key] = []).Add((i, p));
+                RuleRun? run = shared.FirstOrDefault(r => r.Pieces.Any(piece => piece.DistanceTo(p) < OnRun)).Run;
+                if (run is null || run.Cavity == i)
+                {
+                    places.Add((p, i, run?.Other ?? i, walked[i].Share));
+                }
             }
         }
 
-        double length = 0;
-        for (int i = 0; i < walked.Length; i++)
+        Dictionary<(int, int), List<(int Cavity, int Other, Point2 Place)>> grid = [];
+        foreach ((Point2 p, int cavity, int other, _) in places)
         {
-            foreach (Point2 p in walked[i].Places)
-            {
-                length += Close(grid, p, i, cell, reachMm) ? walked[i].Share : 0;
-            }
+            (int, int) key = ((int)Math.Floor(p.X / cell), (int)Math.Floor(p.Y / cell));
+            (grid.TryGetValue(key, out List<(int, int, Point2)>? list) ? list : grid[key] = []).Add((cavity, other, p));
         }
 
-        return length;
+        return places.Where(p => Close(grid, p.Place, (p.Cavity, p.Other), cell, reachMm)).Sum(p => p.Share);
     }
 
-    private static bool Close(Dictionary<(int, int), List<(int Cavity, Point2 Place)>> grid, Point2 p, int own, double cell, double reach)
+    private static bool Close(Dictionary<(int, int), List<(int Cavity, int Other, Point2 Place)>> grid, Point2 p, (int Cavity, int Other) own, double cell, double reach)
     {
+        bool Apart((int Cavity, int Other, Point2 Place) n) => n.Cavity != own.Cavity && n.Cavity != own.Other && n.Other != own.Cavity && n.Other != own.Other;
+
         // Half a step across leaves a place at most this much further off than the edge it stands for.
         double far = Math.Sqrt((reach * reach) + (Step * Step / 4));
         int x = (int)Math.Floor(p.X / cell), y = (int)Math.Floor(p.Y / cell);
@@ -46,7 +55,7 @@ internal static class CloseRules
         {
             for (int j = y - 1; j <= y + 1; j++)
             {
-                if (grid.TryGetValue((i, j), out List<(int Cavity, Point2 Place)>? near) && near.Exists(n => n.Cavity != own && (n.Place - p).Length <= far))
+                if (grid.TryGetValue((i, j), out List<(int Cavity, int Other, Point2 Place)>? near) && near.Exists(n => Apart(n) && (n.Place - p).Length <= far))
                 {
                     return true;
                 }

@@ -47,7 +47,35 @@ internal static class Makeability
     {
         DieOrder order = design.Request.Order;
         double wanted = order.Rule.LeastGapMm(order.Ejection.RoomMm), gap = design.LeastGapMm;
-        if (gap < wanted - 1e-4)
+        if (design.Gang.Common.SharedMm > 0)
+        {
+            yield return new MakeNote(
+                Text($"common cut: {design.Gang.Common.SharedMm:0.0} mm of rule serve two cavities, drawn and counted once; nothing ejects between them there, rules butt where runs meet"), null, true);
+            if (order.Rule.Bevel is RuleBevel.SideWaste or RuleBevel.SidePanel)
+            {
+                yield return new MakeNote("common cut with a side bevel: there is no waste for it, the body leans into the panel beside it: a centre bevel is usual", null, true);
+            }
+        }
+
+        if (EjectionPieces.Of(design).Empty is { Count: > 0 } empty)
+        {
+            yield return new MakeNote(
+                Text($"no ejection has room in cavit{(empty.Count == 1 ? "y" : "ies")} {string.Join(", ", empty.Take(MostBends))}{(empty.Count > MostBends ? " ..." : string.Empty)}: panels will stick in the die"), null, true);
+        }
+
+        if (design.Joint.WorstMm <= 0)
+        {
+            yield return new MakeNote(
+                Text($"strikes join without a gap: with feed and guide at their worst they overlap by {-design.Joint.WorstMm:0.00} mm, and panels at the joint are that much short or joined"), design.Joint.Place, true);
+        }
+
+        if (NearRules.LengthMm(design) is var near and > 0)
+        {
+            yield return new MakeNote(
+                Text($"{near:0} mm of edge stand nearer to another cavity's than a rule is thick without being the same line: those rules have no room, an outline that fits itself or a gap of {wanted:0.00} mm would do"), null, true);
+        }
+
+        if (gap < wanted - 1e-4 && design.Gang.Common.SharedMm == 0)
         {
             yield return new MakeNote(
                 Text($"gap {gap:0.00} mm near ({design.LeastGapPlace.X:0.0}, {design.LeastGapPlace.Y:0.0}) of the die leaves {Math.Max(0, gap - (2 * order.Rule.BodyInWasteMm)):0.00} mm of board and ejection between the rules, {order.Ejection.RoomMm:0.##} is wanted: gap {wanted:0.00}"),

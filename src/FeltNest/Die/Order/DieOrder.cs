@@ -1,3 +1,5 @@
+using FeltNest.Rolls;
+
 namespace FeltNest.Die.Order;
 
 /// <summary>What the shop wants of a die.</summary>
@@ -22,6 +24,9 @@ public sealed record DieOrder(
 {
     /// <summary>True where the shop has written no order and usual figures stand for it.</summary>
     public bool IsAssumed { get; init; }
+
+    /// <summary>Which way the nap of the felt lies under the die, or null where the shop does not say: a layout does not know.</summary>
+    public NapDirection? Nap { get; init; }
 
     /// <summary>Height of the felt under one strike, mm.</summary>
     public double StackMm => Plies * FeltThicknessMm;

@@ -18,6 +18,7 @@ public static class CompareWriter
         json.Text("schema", SchemaName.Compare)
             .Text("part", question.Lay.Part.Name)
             .Text("costs", question.Costs?.Name)
+            .ObjectOrNull("dieLife", question.Costs?.Die, (item, die) => item.Number("strikes", die.LifeStrikes).Text("basis", die.LifeOf is null ? "costs" : "readings").Text("die", die.LifeOf))
             .Text("method", question.Scan ? "parallel rows from one set of tables" : "searched by all ways")
             .Object("lay", fields => RollFields.Rules(fields, question.Lay))
             .Flag("cutShort", comparison.CutShort)

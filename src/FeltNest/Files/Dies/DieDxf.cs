@@ -1,10 +1,13 @@
 using System.Globalization;
 using FeltNest.Die;
+using FeltNest.Die.Common;
 using FeltNest.Die.Edge;
 using FeltNest.Die.Gang;
+using FeltNest.Die.Make;
 using FeltNest.Die.Order;
 using FeltNest.Die.Safety;
 using FeltNest.Files.Dxf;
+using FeltNest.Files.Rolls;
 using FeltNest.Geometry;
 
 namespace FeltNest.Files.Dies;
@@ -14,14 +17,14 @@ public static class DieDxf
 {
     private const double Letters = 2.5, LineStep = 4.5;
 
-    /// <summary>One cavity in the part's frame.</summary>
-    public static byte[] Cavity(DieDesign design)
+    /// <summary>One cavity of a part, in the part's frame.</summary>
+    public static byte[] Cavity(DieDesign design, int part)
     {
-        ArcOutline arcs = design.Edges[design.MainPart]!.Arcs;
+        ArcOutline arcs = design.Edges[part]!.Arcs;
         ArcVertex[] edge = Seen(design, arcs.Vertices, 0);
         DxfText dxf = new(("EDGE", 1), ("CENTRE", 3), ("NOTE", 7));
         dxf.Polyline("EDGE", edge, true).Point("CENTRE", default);
-        Notes(dxf, new Point2(edge.Min(v => v.X), edge.Min(v => v.Y) - 15), design, "one cavity, origin at the part's own");
+        Notes(dxf, new Point2(edge.Min(v => v.X), edge.Min(v => v.Y) - 15), design, design.Letter(part) is { Length: > 0 } letter ? $"one cavity of part {letter}, origin at the part's own" : "one cavity, origin at the part's own");
         return dxf.Finish();
     }
 
@@ -30,44 +33,59 @@ public static class DieDxf
     {
         double length = design.Gang.BoardLengthMm, width = design.Gang.BoardWidthMm;
         DxfText dxf = new(("EDGE", 1), ("BOARD", 5), ("CENTRE", 3), ("NOTE", 7));
-        foreach (DieCavity cavity in design.Gang.Cavities)
+        CommonCuts common = design.Gang.Common;
+        foreach ((DieCavity cavity, int i) in design.Gang.Cavities.Select((c, i) => (c, i)))
         {
-            dxf.Polyline("EDGE", Seen(design, Placed(cavity, design.Edges[cavity.Placed.Part]!.Arcs.Vertices), length), true);
+            if (!common.Has(i))
+            {
+                dxf.Polyline("EDGE", Seen(design, Placed(cavity, design.Edges[cavity.Placed.Part]!.Arcs.Vertices), length), true);
+            }
+        }
+
+        foreach (RuleRun run in common.Runs)
+        {
+            dxf.Polyline("EDGE", Seen(design, run.Line, length), false);
         }
 
         dxf.Polyline("BOARD", [new(0, 0, 0), new(length, 0, 0), new(length, width, 0), new(0, width, 0)], true);
         foreach (DieCavity cavity in design.Gang.Cavities)
         {
             Point2 at = SeenAt(design, new Point2(cavity.Placed.XMm, cavity.Placed.YMm), length);
-            dxf.Point("CENTRE", at).Text("NOTE", at + new Point2(1, 1), Letters, cavity.Number.ToString(CultureInfo.InvariantCulture));
+            dxf.Point("CENTRE", at).Text("NOTE", at + new Point2(1, 1), Letters, string.Create(CultureInfo.InvariantCulture, $"{cavity.Number}{design.Letter(cavity.Placed.Part)}"));
         }
 
-        Notes(dxf, new Point2(0, -10), design, $"{design.Gang.Cavities.Count} cavities, origin at the board's lower left corner");
+        Notes(dxf, new Point2(0, -10), design, $"{design.Gang.Cavities.Count} cavities, origin at the board's lower left corner", CommonWords(design));
         return dxf.Finish();
     }
 
-    /// <summary>Centre lines of the slots, broken at bridges and corners, with the bridges on a layer of their own.</summary>
+    /// <summary>Centre lines of the slots, broken at bridges and corners, with bridges and the outlines of the ejection on layers of their own.</summary>
     public static byte[] Board(DieDesign design)
     {
         double length = design.Gang.BoardLengthMm, width = design.Gang.BoardWidthMm;
         DieRule rule = design.Request.Order.Rule;
         double outside = rule.BodyInWasteMm - (rule.ThicknessMm / 2);
-        DxfText dxf = new(("SLOT", 1), ("BRIDGE", 3), ("BOARD", 5), ("NOTE", 7));
-        foreach (DieCavity cavity in design.Gang.Cavities)
+        DxfText dxf = new(("SLOT", 1), ("BRIDGE", 3), ("EJECT", 4), ("BOARD", 5), ("NOTE", 7));
+        foreach ((DieCavity cavity, int i) in design.Gang.Cavities.Select((c, i) => (c, i)))
         {
             DieEdge edge = design.Edges[cavity.Placed.Part]!;
-            foreach ((IReadOnlyList<ArcVertex> run, bool bridge) in SlotRuns.Of(edge, design.Places[cavity.Placed.Part]!, design.Request.Order.Board, outside))
+            (double, double)[]? own = design.Gang.Common.Has(i) ? [.. design.Gang.Common.Runs.Where(r => r.Cavity == i).Select(r => (r.FromMm, r.ToMm))] : null;
+            foreach ((IReadOnlyList<ArcVertex> run, bool bridge) in SlotRuns.Of(edge, design.Places[cavity.Placed.Part]!, design.Request.Order.Board, outside, own))
             {
                 dxf.Polyline(bridge ? "BRIDGE" : "SLOT", Seen(design, Placed(cavity, run), length), false);
             }
         }
 
         dxf.Polyline("BOARD", [new(0, 0, 0), new(length, 0, 0), new(length, width, 0), new(0, width, 0)], true);
-        Notes(dxf, new Point2(0, -10), design, string.Create(CultureInfo.InvariantCulture, $"middle lines of slots for rule {rule.ThicknessMm:0.##} mm: the edge stands {Math.Abs(outside):0.###} mm {(outside > 0 ? "inside" : outside < 0 ? "outside" : "off")} them"));
+        foreach (IReadOnlyList<Point2> ring in EjectionPieces.Of(design).Rings)
+        {
+            dxf.Polyline("EJECT", Seen(design, [.. ring.Select(p => new ArcVertex(p.X, p.Y, 0))], length), true);
+        }
+
+        Notes(dxf, new Point2(0, -10), design, string.Create(CultureInfo.InvariantCulture, $"middle lines of slots for rule {rule.ThicknessMm:0.##} mm: the edge stands {Math.Abs(outside):0.###} mm {(outside > 0 ? "inside" : outside < 0 ? "outside" : "off")} them"), EjectionWords(design.Request.Order));
         return dxf.Finish();
     }
 
-    private static void Notes(DxfText dxf, Point2 at, DieDesign design, string what)
+    private static void Notes(DxfText dxf, Point2 at, DieDesign design, string what, params string[] more)
     {
         DieOrder order = design.Request.Order;
         string[] lines =
@@ -75,6 +93,8 @@ public static class DieDxf
             $"{order.Name}{(order.Title.Revision is { } r ? $" revision {r}" : string.Empty)}: {what}",
             $"lengths in mm, 1:1; line = cutting edge, panel inside, {BevelWords(order.Rule.Bevel)}",
             order.DieView ? "DIE VIEW: seen from the die's edges, mirror image of the felt" : "PANEL VIEW: felt seen from the nap side; mirror for the die's side",
+            $"x: feed, warp; nap: {(order.Nap is { } nap ? $"toward {NapWord.Of(nap)}" : "not stated")}{(order.DieView ? "; from the die's side x runs to the left" : string.Empty)}",
+            .. more,
             .. SafetyWords.Brief,
         ];
         for (int i = 0; i < lines.Length; i++)
@@ -82,6 +102,13 @@ public static class DieDxf
             dxf.Text("NOTE", at - new Point2(0, i * LineStep), Letters, lines[i]);
         }
     }
+
+    private static string EjectionWords(DieOrder order) => string.Create(
+        CultureInfo.InvariantCulture, $"EJECT: outlines of {order.Ejection.Material}, {order.Ejection.ClearMm:0.##} mm off the faces of the rules, strips up to {EjectionPieces.StripMm} mm wide; placing it is for trial at the press");
+
+    private static string[] CommonWords(DieDesign design) => design.Gang.Common.SharedMm > 0
+        ? [string.Create(CultureInfo.InvariantCulture, $"COMMON CUT: {design.Gang.Common.SharedMm:0.0} mm of rule serve two cavities and are drawn once; where runs meet, open polylines share the very end point; together they close every cavity")]
+        : [];
 
     private static string BevelWords(RuleBevel bevel) => bevel switch
     {

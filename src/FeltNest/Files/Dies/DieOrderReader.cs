@@ -1,6 +1,7 @@
 using System.Text.Json;
 using FeltNest.Die.Order;
 using FeltNest.Files.Json;
+using FeltNest.Files.Rolls;
 
 namespace FeltNest.Files.Dies;
 
@@ -20,11 +21,14 @@ public static class DieOrderReader
         JsonInput.SchemaOf(root, path, SchemaName.DieOrder);
         JsonFields top = JsonFields.Top(
             path, root, "schema", "name", "rule", "board", "ejection", "tolerances", "force", "felt", "commonCut", "view", "projection", "title", "order", "wear");
-        JsonFields felt = top.Object("felt", "thicknessMm", "material", "plies");
+        JsonFields felt = top.Object("felt", "thicknessMm", "material", "plies", "napToward");
         return new DieOrder(
             Short(top, "name"), Rule(top), Board(top), Ejection(top), Tolerances(top), Force(top), felt.Within("thicknessMm", 0.3, 12), Optional(felt, "material"),
             felt.Has("plies") ? felt.WholeWithin("plies", 1, 100) : 1, top.Has("commonCut") && top.Flag("commonCut"), OneOf(top, "view", "panel", "die") == "die",
-            OneOf(top, "projection", "first", "third") == "third", Title(top), Wish(top), Wear(top));
+            OneOf(top, "projection", "first", "third") == "third", Title(top), Wish(top), Wear(top))
+        {
+            Nap = felt.Has("napToward") ? NapWord.Find(felt.Text("napToward")) ?? throw felt.Fault("napToward", $"'{felt.Text("napToward")}' is not known; allowed: +x, -x") : null,
+        };
     }
 
     private static DieRule Rule(JsonFields top)
@@ -45,8 +49,8 @@ public static class DieOrderReader
 
     private static DieEjection Ejection(JsonFields top)
     {
-        JsonFields ejection = top.Object("ejection", "material", "roomMm");
-        return new DieEjection(Short(ejection, "material"), ejection.Within("roomMm", 0, 20));
+        JsonFields ejection = top.Object("ejection", "material", "roomMm", "clearMm");
+        return new DieEjection(Short(ejection, "material"), ejection.Within("roomMm", 0, 20), ejection.Has("clearMm") ? ejection.Within("clearMm", 0, 5) : 0.5);
     }
 
     private static DieTolerances Tolerances(JsonFields top)

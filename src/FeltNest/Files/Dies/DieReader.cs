@@ -25,7 +25,7 @@ public static class DieReader
     {
         JsonInput.SchemaOf(root, path, SchemaName.Die);
         JsonFields top = JsonFields.Top(
-            path, root, "schema", "name", "revision", "replaces", "cavities", "feedMm", "ruleLengthMm", "forceKn", "forceBasis", "pressSharePercent", "leastRadiusMm", "leastGapMm", "arcs", "edges",
+            path, root, "schema", "name", "revision", "replaces", "napToward", "cavities", "feedMm", "ruleLengthMm", "forceKn", "forceBasis", "pressSharePercent", "commonCuts", "leastRadiusMm", "leastGapMm", "arcs", "edges",
             "strike", "joint", "board", "rule", "force", "press", "wear", "massKg", "panelProfileMm", "notes", "layout");
         JsonElement inner = top.Required("layout");
         LayoutInput layout = inner.ValueKind == JsonValueKind.Object
@@ -34,7 +34,7 @@ public static class DieReader
         PlacedPanel[] cavities = [.. top.Objects("cavities", "number", "panel", "xMm", "yMm", "angleDeg").Select(item => new PlacedPanel(
             Part(item, "panel", parts), item.Number("xMm"), item.Number("yMm"), item.Number("angleDeg")))];
         Dictionary<int, ArcOutline> edges = [];
-        foreach (JsonFields item in top.Objects("edges", "panel", "deviationMm", "offLayoutMm", "corners", "arcs", "ruleJoint", "bridges"))
+        foreach (JsonFields item in top.Objects("edges", "panel", "letter", "deviationMm", "offLayoutMm", "corners", "arcs", "ruleJoint", "bridges"))
         {
             List<ArcVertex> arcs = JsonShapes.Arcs(item, "arcs", path);
             edges[Part(item, "panel", parts)] = OutlineReader.Shaped(path, item.PathOf("arcs"), () => ArcOutline.From(arcs));
@@ -45,8 +45,14 @@ public static class DieReader
             throw top.Fault(cavities.Length == 0 ? "cavities" : "edges", cavities.Length == 0 ? "is empty: a die has at least one cavity" : "lacks the edge of a part that a cavity cuts");
         }
 
+        Dictionary<(int, int), double> common = [];
+        foreach (JsonFields item in top.Objects("commonCuts", "first", "second", "lengthMm"))
+        {
+            common[(Cavity(item, "first", cavities.Length), Cavity(item, "second", cavities.Length))] = item.Number("lengthMm");
+        }
+
         JsonFields strike = top.Object("strike", "band", "repeats", "places", "originXMm", "originYMm", "edgeLengthMm", "edgeWidthMm");
-        JsonFields joint = top.Object("joint", "nominalMm", "worstMm", "feedToleranceMm", "guideToleranceMm", "edgeProfileMm");
+        JsonFields joint = top.Object("joint", "nominalMm", "worstMm", "acrossMm", "acrossWorstMm", "bandMm", "bandWorstMm", "feedToleranceMm", "guideToleranceMm", "edgeProfileMm");
         JsonFields board = top.Object("board", "lengthMm", "widthMm", "landMm", "thicknessMm", "loadXMm", "loadYMm", "onBedXMm", "onBedYMm", "loadOffBedXMm", "loadOffBedYMm");
         JsonFields force = top.Object("force", "nPerMmPerPly", "plies", "closeAddedMm", "lengthMm", "ejectionPercent", "reservePercent", "bareKn");
         Point2[] places = [.. strike.Objects("places", "xMm", "yMm").Select(p => new Point2(p.Number("xMm"), p.Number("yMm")))];
@@ -63,7 +69,10 @@ public static class DieReader
         StatedDie die = new(
             top.Text("name"), top.Has("revision") ? top.Text("revision") : null, band - 1, cavities, places, new Point2(strike.Number("originXMm"), strike.Number("originYMm")), feed, edges,
             board.Number("lengthMm"), board.Number("widthMm"), board.Number("landMm"), top.Number("ruleLengthMm"), Gap(top, "leastRadiusMm"), Gap(top, "leastGapMm"), Gap(joint, "nominalMm"),
-            Gap(joint, "worstMm"), joint.Number("feedToleranceMm"), joint.Number("guideToleranceMm"), joint.Number("edgeProfileMm"), top.Number("forceKn"), forceKn);
+            Gap(joint, "worstMm"), joint.Number("feedToleranceMm"), joint.Number("guideToleranceMm"), joint.Number("edgeProfileMm"), top.Number("forceKn"), forceKn, force.Number("lengthMm"), common)
+        {
+            AcrossMm = Gap(joint, "acrossMm"), AcrossWorstMm = Gap(joint, "acrossWorstMm"), BandMm = Gap(joint, "bandMm"), BandWorstMm = Gap(joint, "bandWorstMm"),
+        };
         return new DieInput(layout, die, repeats, Wear(top), top.Has("replaces") ? top.Text("replaces") : null, top.Number("panelProfileMm"));
     }
 
@@ -77,6 +86,9 @@ public static class DieReader
         JsonFields wear = top.Object("wear", "price", "currency", "lifeStrikes", "reRules", "reRulePrice");
         return new DieWear((decimal)wear.Number("price"), wear.Text("currency"), wear.Whole("lifeStrikes"), wear.Whole("reRules"), (decimal)wear.Number("reRulePrice"));
     }
+
+    private static int Cavity(JsonFields item, string name, int cavities) => item.Whole(name) is var number && number >= 1 && number <= cavities
+        ? number - 1 : throw item.Fault(name, $"{number} is outside 1 to {cavities}: the numbers of the cavities");
 
     private static int Part(JsonFields item, string name, int parts) => item.Whole(name) is var part && part >= 0 && part < parts
         ? part : throw item.Fault(name, $"{part} is outside 0 to {parts - 1}: the places in the list of panels");

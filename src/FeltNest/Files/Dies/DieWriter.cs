@@ -4,6 +4,7 @@ using FeltNest.Die.Gang;
 using FeltNest.Die.Order;
 using FeltNest.Files.Json;
 using FeltNest.Files.Layouts;
+using FeltNest.Files.Rolls;
 using FeltNest.Rolls.Presses;
 using FeltNest.Yield;
 
@@ -21,15 +22,17 @@ public static class DieWriter
             .Text("name", order.Name)
             .Text("revision", order.Title.Revision)
             .Text("replaces", order.Wishes.Replaces)
+            .Text("napToward", order.Nap is { } nap ? NapWord.Of(nap) : null)
             .Objects("cavities", gang.Cavities, (item, c) => item.Number("number", c.Number).Number("panel", c.Placed.Part).Number("xMm", c.Placed.XMm).Number("yMm", c.Placed.YMm).Number("angleDeg", c.Placed.AngleDeg))
             .Number("feedMm", gang.FeedMm)
             .Number("ruleLengthMm", design.RuleLengthMm)
             .Number("forceKn", design.Force.Kn)
             .Text("forceBasis", EnumWord.Of(order.Force.Basis))
             .Number("pressSharePercent", design.PressSharePercent)
+            .Objects("commonCuts", Shared(gang), (item, s) => item.Number("first", s.First).Number("second", s.Second).Number("lengthMm", s.LengthMm))
             .Number("leastRadiusMm", design.LeastRadiusMm)
             .Number("leastGapMm", design.LeastGapMm)
-            .Arcs("arcs", design.Edges[design.MainPart]!.Arcs.Vertices)
+            .Arcs("arcs", design.Edges[design.Parts[0]]!.Arcs.Vertices)
             .Objects("edges", design.Edges.Select((e, i) => (Edge: e, Part: i)).Where(e => e.Edge is not null), (item, e) => Edge(item, design, e.Edge!, e.Part))
             .Object("strike", strike => strike
                 .Number("band", gang.Band + 1)
@@ -42,6 +45,10 @@ public static class DieWriter
             .Object("joint", joint => joint
                 .Number("nominalMm", design.Joint.NominalMm)
                 .Number("worstMm", design.Joint.WorstMm)
+                .Number("acrossMm", design.Joint.AcrossMm)
+                .Number("acrossWorstMm", design.Joint.AcrossWorstMm)
+                .Number("bandMm", design.Joint.BandMm)
+                .Number("bandWorstMm", design.Joint.BandWorstMm)
                 .Number("feedToleranceMm", design.Joint.FeedToleranceMm)
                 .Number("guideToleranceMm", design.Joint.GuideToleranceMm)
                 .Number("edgeProfileMm", design.Joint.EdgeProfileMm))
@@ -72,8 +79,13 @@ public static class DieWriter
         return json.Finish();
     }
 
+    // Two cavities may share more than one run: what counts is the pair.
+    private static IEnumerable<(int First, int Second, double LengthMm)> Shared(DieGang gang) => gang.Common.Runs.Where(r => r.Other is not null)
+        .GroupBy(r => (gang.Cavities[r.Cavity].Number, gang.Cavities[r.Other!.Value].Number)).Select(g => (g.Key.Item1, g.Key.Item2, g.Sum(r => r.LengthMm)));
+
     private static void Edge(JsonOutput json, DieDesign design, DieEdge edge, int part) => json
         .Number("panel", part)
+        .Text("letter", design.Letter(part) is { Length: > 0 } letter ? letter : null)
         .Number("deviationMm", edge.DeviationMm)
         .Number("offLayoutMm", edge.OffLayoutMm)
         .Number("corners", edge.Corners.Count)

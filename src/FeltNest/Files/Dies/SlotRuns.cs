@@ -13,65 +13,44 @@ internal static class SlotRuns
     /// <param name="places">Where the bridges stand.</param>
     /// <param name="board">Length of a bridge.</param>
     /// <param name="outsideMm">How far outside the edge the rule's middle stands, mm.</param>
-    public static IEnumerable<(IReadOnlyList<ArcVertex> Run, bool Bridge)> Of(DieEdge edge, RulePlaces places, DieBoard board, double outsideMm)
+    /// <param name="own">Stretches of the edge that are this cavity's to draw, mm along, or null for all of it: a common cut is the earlier cavity's.</param>
+    public static IEnumerable<(IReadOnlyList<ArcVertex> Run, bool Bridge)> Of(DieEdge edge, RulePlaces places, DieBoard board, double outsideMm, IReadOnlyList<(double From, double To)>? own)
     {
-        IReadOnlyList<EdgePiece> pieces = edge.Pieces;
-        double[] starts = new double[pieces.Count + 1];
-        for (int i = 0; i < pieces.Count; i++)
-        {
-            starts[i + 1] = starts[i] + pieces[i].LengthMm;
-        }
-
-        double total = starts[^1];
-        double[] middles = [.. places.Bridges.Select(b => Along(pieces, starts, b.Place)).Order()];
+        EdgeWalk walk = new(edge.Pieces);
+        double total = walk.Length;
+        double[] middles = [.. places.Bridges.Select(b => walk.Along(b.Place)).Order()];
         for (int b = 0; b < middles.Length; b++)
         {
             double from = middles[b] - (board.BridgeMm / 2), to = middles[b] + (board.BridgeMm / 2), next = (b + 1 < middles.Length ? middles[b + 1] : middles[0] + total) - (board.BridgeMm / 2);
-            foreach (IReadOnlyList<ArcVertex> run in Stretch(edge, starts, from, to, outsideMm))
+            foreach ((double begin, double end, bool bridge) in Within(from, to, total, own).Select(s => (s.From, s.To, true)).Concat(Within(to, next, total, own).Select(s => (s.From, s.To, false))))
             {
-                yield return (run, true);
-            }
-
-            foreach (IReadOnlyList<ArcVertex> run in Stretch(edge, starts, to, next, outsideMm))
-            {
-                yield return (run, false);
+                foreach (IReadOnlyList<ArcVertex> run in Stretch(edge, walk, begin, end, outsideMm))
+                {
+                    yield return (run, bridge);
+                }
             }
         }
     }
 
-    private static double Along(IReadOnlyList<EdgePiece> pieces, double[] starts, Point2 place)
-    {
-        int at = Enumerable.Range(0, pieces.Count).MinBy(i => pieces[i].DistanceTo(place));
-        EdgePiece piece = pieces[at];
-        Point2 start = piece.Start - piece.Centre, spoke = place - piece.Centre;
-        double share = piece.Turn == 0 ? (place - piece.Start).Length / piece.LengthMm : Math.Atan2(start.Cross(spoke), start.Dot(spoke)) / piece.Turn;
-        return starts[at] + (share * piece.LengthMm);
-    }
+    // What of a stretch is to be drawn.
+    private static IEnumerable<(double From, double To)> Within(double from, double to, double total, IReadOnlyList<(double From, double To)>? own) => own is null
+        ? [(from, to)]
+        : own.SelectMany(o => new[] { -total, 0, total }.Select(turn => (From: Math.Max(from, o.From + turn), To: Math.Min(to, o.To + turn)))).Where(s => s.To - s.From > 1e-6).OrderBy(s => s.From);
 
     // Pieces of the stretch moved outwards; where the edge has a corner the slot is drawn in two runs.
-    private static List<IReadOnlyList<ArcVertex>> Stretch(DieEdge edge, double[] starts, double from, double to, double outsideMm)
+    private static List<IReadOnlyList<ArcVertex>> Stretch(DieEdge edge, EdgeWalk walk, double from, double to, double outsideMm)
     {
-        IReadOnlyList<EdgePiece> pieces = edge.Pieces;
-        double total = starts[^1];
         List<IReadOnlyList<ArcVertex>> runs = [];
         List<ArcVertex> run = [];
-        for (int n = -pieces.Count; n < 2 * pieces.Count; n++)
+        foreach ((int i, double first, double last) in walk.Between(from, to))
         {
-            int i = ((n % pieces.Count) + pieces.Count) % pieces.Count;
-            double turn = Math.Floor((double)n / pieces.Count) * total, begin = Math.Max(from, starts[i] + turn), end = Math.Min(to, starts[i + 1] + turn);
-            if (end - begin <= 1e-9)
-            {
-                continue;
-            }
-
-            if (run.Count > 0 && edge.Corners.Contains(i) && begin > from)
+            if (run.Count > 0 && edge.Corners.Contains(i) && first == 0)
             {
                 runs.Add(run);
                 run = [];
             }
 
-            EdgePiece piece = pieces[i];
-            double first = (begin - starts[i] - turn) / piece.LengthMm, last = (end - starts[i] - turn) / piece.LengthMm;
+            EdgePiece piece = walk.Pieces[i];
             Point2 a = piece.At(first) - (piece.Direction(first).Left * outsideMm), b = piece.At(last) - (piece.Direction(last).Left * outsideMm);
             if (run.Count > 0)
             {
@@ -81,7 +60,11 @@ internal static class SlotRuns
             run.AddRange([new ArcVertex(a.X, a.Y, piece.Turn * (last - first)), new ArcVertex(b.X, b.Y, 0)]);
         }
 
-        runs.Add(run);
+        if (run.Count > 0)
+        {
+            runs.Add(run);
+        }
+
         return runs;
     }
 }

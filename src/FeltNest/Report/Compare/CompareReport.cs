@@ -30,6 +30,10 @@ public static class CompareReport
         if (best.Sheet is { } sheet)
         {
             Sheet(table, best, sheet);
+            if (comparison.Question.Costs?.Die is { } die)
+            {
+                table.Line("life of the die", die.LifeStrikes.ToString(CultureInfo.InvariantCulture), die.LifeOf is { } read ? $"strikes, by the readings of {read}" : "strikes, of the costs file");
+            }
         }
 
         Offers(table, comparison);

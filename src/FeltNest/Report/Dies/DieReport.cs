@@ -4,6 +4,7 @@ using FeltNest.Die.Edge;
 using FeltNest.Die.Gang;
 using FeltNest.Die.Order;
 using FeltNest.Die.Safety;
+using FeltNest.Rolls;
 
 namespace FeltNest.Report.Dies;
 
@@ -15,22 +16,36 @@ public static class DieReport
     {
         DieGang gang = design.Gang;
         DieOrder order = design.Request.Order;
-        DieEdge edge = design.Edges[design.MainPart]!;
         TextTable table = new();
         table.Heading($"Gang die {order.Name}")
             .Line("cavities", F(gang.Cavities.Count, "0"), gang.Places.Count == 1 ? F2($"{gang.Repeats} repeat{(gang.Repeats == 1 ? string.Empty : "s")} of the layout") : F2($"struck at {gang.Places.Count} places across to one feed"))
             .Line("feed", gang.FeedMm, "0.000", "mm")
             .Line("board along x across", F2($"{gang.BoardLengthMm:0} x {gang.BoardWidthMm:0} mm"), F2($"about {design.MassKg:0.0} kg with its rule"))
+            .Line("nap", order.Nap switch { NapDirection.Forward => "toward +x", NapDirection.Backward => "toward -x", _ => "not stated" }, design.Request.Layout.Rules.OneWay ? "the lay goes one way" : string.Empty)
             .Line("load off the bed's middle", design.Request.Press is null ? "no press given" : F2($"{gang.LoadOffBed.X:0.0}, {gang.LoadOffBed.Y:0.0} mm"));
-        table.Heading("Edge of a cavity")
-            .Line("arcs", F(edge.Pieces.Count, "0"), F2($"tangent, {edge.Corners.Count} corners"))
-            .Line("off the true outline", edge.DeviationMm, "0.0000", "mm", F2($"at most; {edge.OffLayoutMm:0.0000} measured against the layout, {edge.LayoutOffMm:0.##} is the layout's own"))
+        foreach (int part in design.Parts)
+        {
+            DieEdge edge = design.Edges[part]!;
+            table.Heading(design.Letter(part) is { Length: > 0 } letter ? F2($"Edge of part {letter}, {gang.Cavities.Count(c => c.Placed.Part == part)} cavities") : "Edge of a cavity")
+                .Line("arcs", F(edge.Pieces.Count, "0"), F2($"tangent, {edge.Corners.Count} corners"))
+                .Line("off the true outline", edge.DeviationMm, "0.0000", "mm", F2($"at most; {edge.OffLayoutMm:0.0000} measured against the layout, {edge.LayoutOffMm:0.##} is the layout's own"));
+        }
+
+        table.Heading("Rule")
             .Line("least radius", design.LeastRadiusMm, "0.00", "mm", F2($"the rule takes an inside bend of {order.Rule.LeastBendMm:0.##}"))
             .Line("length of rule", design.RuleLengthMm / 1000, "0.000", "m");
         table.Heading("Gaps")
             .Line("in the die", design.LeastGapMm, "0.000", "mm", F2($"rule and ejection want {order.Rule.LeastGapMm(order.Ejection.RoomMm):0.00}"))
             .Line("between strikes", design.Joint.NominalMm, "0.000", "mm")
             .Line("between strikes, worst", design.Joint.WorstMm, "0.000", "mm", F2($"feed off by {design.Joint.FeedToleranceMm:0.##}, guide by {design.Joint.GuideToleranceMm:0.##} each, both edges at the rim of {design.Joint.EdgeProfileMm:0.##}"));
+        table = gang.Places.Count == 1
+            ? table.Line("strikes side by side", "none", design.Request.Layout.Bands.Count == 1 ? "one strike spans the usable width" : "one strike spans the band")
+            : table.Line("to the strike beside, worst", design.Joint.AcrossWorstMm, "0.000", "mm", F2($"{design.Joint.AcrossMm:0.000} in place; two strikes may err across by twice the guide"));
+        if (design.Request.Layout.Bands.Count > 1)
+        {
+            table = table.Line("to the band beside, worst", design.Joint.BandWorstMm, "0.000", "mm", F2($"{design.Joint.BandMm:0.000} in place; another die, at any place along"));
+        }
+
         table.Heading("Force of a strike")
             .Line("rule alone", design.Force.BareKn, "0.0", "kN")
             .Line("with all added", design.Force.Kn, "0.0", "kN", F2($"{design.Force.TonnesForce:0.0} t; {design.Force.CloseAddedMm / design.Force.RuleMm * 100:0} % for close rules, {order.Force.EjectionPercent:0.#} % ejection, {order.Force.ReservePercent:0.#} % reserve"));

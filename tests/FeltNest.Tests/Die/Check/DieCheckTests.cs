@@ -32,6 +32,8 @@ public sealed class DieCheckTests : IDisposable
     [InlineData("force", "forceKn")]
     [InlineData("joint", "joint.worstMm")]
     [InlineData("gap", "leastGapMm")]
+    [InlineData("across", "joint.acrossMm")]
+    [InlineData("across worst", "joint.acrossWorstMm")]
     [InlineData("board", "from the board's side")]
     public void A_die_that_was_changed_is_a_violation(string change, string told)
     {
@@ -46,12 +48,40 @@ public sealed class DieCheckTests : IDisposable
                 case "rule": root["ruleLengthMm"] = 1.0; break;
                 case "force": root["forceKn"] = 1.0; break;
                 case "joint": root["joint"]!["worstMm"] = 3.9; break;
+                case "across": root["joint"]!["acrossMm"] = 5.0; break;
+                case "across worst": root["joint"]!["acrossWorstMm"] = 3.0; break;
                 case "gap": root["leastGapMm"] = 4.5; break;
                 default: root["board"]!["widthMm"] = 50.0; break;
             }
         });
 
         Assert.Contains(verdict.Violations, v => v.Contains(told, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Common_cuts_are_measured_again()
+    {
+        Assert.Empty(Verdict(DieCases.Common(DieCases.Bricks), _ => { }).Violations);
+
+        // The layout itself is no sound one where arcs take each other up, as its polygons must hold them; the die's own figures are.
+        Assert.All(Verdict(DieCases.Common(DieCases.RoundEnds), _ => { }).Violations, v => Assert.Contains("its arcs leave its polygon", v, StringComparison.Ordinal));
+        Assert.Contains(Verdict(DieCases.Common(DieCases.Bricks), root => root["commonCuts"]![0]!["lengthMm"] = 19.0).Violations, v => v.Contains("cavities 1 and 2 share 20 mm of edge, 19 is stated", StringComparison.Ordinal));
+        Assert.Contains(Verdict(DieCases.Common(DieCases.Bricks), root => root["commonCuts"]!.AsArray().RemoveAt(0)).Violations, v => v.StartsWith("commonCuts: ", StringComparison.Ordinal));
+
+        // Rule counted for every cavity alone, as if nothing were shared.
+        Assert.Contains(Verdict(DieCases.Common(DieCases.Bricks), root => root["ruleLengthMm"] = 120.0 * root["cavities"]!.AsArray().Count).Violations, v => v.StartsWith("ruleLengthMm", StringComparison.Ordinal));
+        Assert.Contains(Verdict(DieCases.Common(DieCases.Bricks), root => root["force"]!["lengthMm"] = 120.0 * root["cavities"]!.AsArray().Count).Violations, v => v.StartsWith("force.lengthMm", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_room_to_the_band_beside_is_measured_again()
+    {
+        DieDesign design = DieDesigner.Run(new GangRequest(SampleLayout.TwoBands, 0, DieCases.Order, DieCases.Press(200, 100), null));
+
+        Assert.DoesNotContain(Verdict(design, _ => { }).Violations, v => v.Contains("joint.", StringComparison.Ordinal));
+        Assert.Contains(Verdict(design, root => root["joint"]!["bandMm"] = 9.0).Violations, v => v.StartsWith("joint.bandMm", StringComparison.Ordinal));
+        Assert.Contains(Verdict(design, root => root["joint"]!["bandWorstMm"] = 8.9).Violations, v => v.StartsWith("joint.bandWorstMm", StringComparison.Ordinal));
+        Assert.Contains(Verdict(design, root => root["joint"]!["bandMm"] = null).Violations, v => v.StartsWith("joint.bandMm", StringComparison.Ordinal));
     }
 
     private static GangRequest Plates(double length, double width) => new(DieCases.Plates, 0, DieCases.Order, DieCases.Press(length, width), null);

@@ -35,6 +35,36 @@ public sealed class GangChooserTests
     }
 
     [Fact]
+    public void Strikes_side_by_side_keep_their_gap_less_both_guides_and_edges()
+    {
+        // Rows of plates are 24 apart and 20 wide: 4 mm, of which the guide may take 0.5 for either strike and either edge half of 0.5.
+        StrikeJoint joint = DieDesigner.Run(Request(200, 70, DieCases.Order)).Joint, whole = DieDesigner.Run(Request(200, 200, DieCases.Order)).Joint;
+
+        Assert.Equal(4, joint.AcrossMm, 9);
+        Assert.Equal(4 - (2 * 0.5) - 0.5, joint.AcrossWorstMm, 6);
+        Assert.True(double.IsInfinity(whole.AcrossMm) && double.IsInfinity(whole.BandMm));
+    }
+
+    [Fact]
+    public void A_guide_too_loose_for_strikes_side_by_side_is_refused()
+    {
+        // Along the roll nothing errs, so it is the joint across that fails.
+        GangRequest loose = Request(200, 70, DieCases.Order) with { Press = DieCases.Press(200, 70, 600, 0) with { GuideToleranceMm = 1.8 } };
+
+        Assert.Contains("cut into each other", Assert.Throws<NoAnswerException>(() => DieDesigner.Run(loose)).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_die_that_can_reach_into_the_band_beside_is_refused()
+    {
+        double room = DieDesigner.Run(new GangRequest(SampleLayout.TwoBands, 0, DieCases.Order, null, null)).Joint.BandMm;
+        GangRequest loose = new(SampleLayout.TwoBands, 0, DieCases.Order, DieCases.Press(200, 100) with { GuideToleranceMm = room / 2 }, null);
+
+        Assert.True(room > 0);
+        Assert.Contains("into the band beside it", Assert.Throws<NoAnswerException>(() => DieDesigner.Run(loose)).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_load_is_central_where_the_bed_has_room()
     {
         DieGang gang = Choose(300, 300);
@@ -46,15 +76,15 @@ public sealed class GangChooserTests
     public void A_measured_force_decides_and_a_placeholder_does_not()
     {
         // 120 mm of edge a plate at 20 N/mm with all added: at least 3.4 kN a plate.
-        Assert.Equal(2, GangChooser.Choose(Request(400, 200, DieCases.Measured(20), 12)).Cavities.Count);
-        Assert.Equal(14, GangChooser.Choose(Request(400, 200, DieCases.Order, 12)).Cavities.Count);
+        Assert.Equal(2, Chosen(Request(400, 200, DieCases.Measured(20), 12)).Cavities.Count);
+        Assert.Equal(14, Chosen(Request(400, 200, DieCases.Order, 12)).Cavities.Count);
     }
 
     [Fact]
     public void A_press_too_small_is_told_with_what_is_short()
     {
         Assert.Contains("board of 80 x 60 mm", Assert.Throws<NoAnswerException>(() => Choose(60, 60)).Message, StringComparison.Ordinal);
-        string message = Assert.Throws<NoAnswerException>(() => GangChooser.Choose(Request(400, 200, DieCases.Measured(500), 12))).Message;
+        string message = Assert.Throws<NoAnswerException>(() => Chosen(Request(400, 200, DieCases.Measured(500), 12))).Message;
         Assert.Contains("kN", message, StringComparison.Ordinal);
         Assert.Contains("a press of", message, StringComparison.Ordinal);
     }
@@ -62,10 +92,10 @@ public sealed class GangChooserTests
     [Fact]
     public void Cavities_that_do_not_tile_are_refused_with_those_that_do()
     {
-        string message = Assert.Throws<NoAnswerException>(() => GangChooser.Choose(Request(2000, 200, DieCases.Order) with { Cavities = 7919 })).Message;
+        string message = Assert.Throws<NoAnswerException>(() => Chosen(Request(2000, 200, DieCases.Order) with { Cavities = 7919 })).Message;
 
         Assert.StartsWith("7919 cavities do not tile this layout: 1, 2, 3, 4,", message, StringComparison.Ordinal);
-        Assert.Equal(4, GangChooser.Choose(Request(400, 200, DieCases.Order) with { Cavities = 4 }).Cavities.Count);
+        Assert.Equal(4, Chosen(Request(400, 200, DieCases.Order) with { Cavities = 4 }).Cavities.Count);
     }
 
     [Fact]
@@ -87,7 +117,7 @@ public sealed class GangChooserTests
 
     [Fact]
     public void A_band_that_is_not_there_is_bad_input() =>
-        Assert.Contains("2 is not there: the layout has 1 band", Assert.Throws<InputException>(() => GangChooser.Choose(Request(146, 200, DieCases.Order) with { Band = 1 })).Message, StringComparison.Ordinal);
+        Assert.Contains("2 is not there: the layout has 1 band", Assert.Throws<InputException>(() => Chosen(Request(146, 200, DieCases.Order) with { Band = 1 })).Message, StringComparison.Ordinal);
 
     [Fact]
     public void Each_band_has_a_die_of_its_own()
@@ -104,7 +134,9 @@ public sealed class GangChooserTests
         }
     }
 
-    private static DieGang Choose(double length, double width) => GangChooser.Choose(Request(length, width, DieCases.Order));
+    private static DieGang Chosen(GangRequest request) => GangChooser.Choose(request, CutParts.Edges(request.Layout, request.Band));
+
+    private static DieGang Choose(double length, double width) => Chosen(Request(length, width, DieCases.Order));
 
     private static GangRequest Request(double length, double width, DieOrder order, double kn = 600) => new(DieCases.Plates, 0, order, DieCases.Press(length, width, kn), null);
 }

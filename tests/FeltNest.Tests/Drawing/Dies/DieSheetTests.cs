@@ -8,6 +8,8 @@ using FeltNest.Drawing.Lettering;
 using FeltNest.Drawing.Sheets.Dies;
 using FeltNest.Drawing.Writers;
 using FeltNest.Geometry;
+using FeltNest.Layout;
+using FeltNest.Rolls;
 using FeltNest.Tests.Die;
 using FeltNest.Tests.Files;
 using Xunit;
@@ -28,7 +30,7 @@ public sealed class DieSheetTests : IDisposable
     [MemberData(nameof(Names))]
     public void No_lettering_overlaps_another_or_leaves_the_sheet(string name)
     {
-        foreach (DieDesign design in new[] { DieCases.Panels, Long, Plates })
+        foreach (DieDesign design in new[] { DieCases.Panels, Long, Plates, TwoParts, Bricks, Wide })
         {
             Sheet sheet = Sheets(design)[name];
             (TextMark Text, Box Box)[] boxes = [.. Texts(sheet.Marks).Select(t => (t, Extent(t)))];
@@ -49,6 +51,11 @@ public sealed class DieSheetTests : IDisposable
     [MemberData(nameof(Names))]
     public void Every_sheet_says_its_cautions_and_no_letter_is_below_two_and_a_half_millimetres(string name)
     {
+        foreach (DieDesign design in new[] { Long, Plates, TwoParts, Bricks, Wide })
+        {
+            Assert.All(Texts(Sheets(design)[name].Marks), t => Assert.True(t.HeightMm >= 2.5, t.Text));
+        }
+
         Sheet sheet = Sheets(DieCases.Panels)[name];
         TextMark[] texts = [.. Texts(sheet.Marks)];
 
@@ -77,11 +84,98 @@ public sealed class DieSheetTests : IDisposable
         Assert.All(sheets, s => Assert.Contains(FormattableString.Invariant($"width=\"{s.WidthMm}mm\""), System.Text.Encoding.UTF8.GetString(SvgWriter.Write(s)), StringComparison.Ordinal));
     }
 
+    [Theory]
+    [InlineData("panels")]
+    [InlineData("plates")]
+    public void The_tolerance_of_the_edge_stands_in_a_frame_whose_leader_ends_on_the_edge(string name)
+    {
+        DieDesign design = name == "panels" ? DieCases.Panels : Plates;
+        Sheet sheet = Sheets(design)["cavity"];
+        PathMark[] paths = [.. sheet.Marks.OfType<PathMark>()];
+
+        // The symbol is half a circle: an open arc of half a turn, drawn by every writer as a line.
+        Chain symbol = Assert.Single(paths.SelectMany(p => p.Chains), c => c is { Closed: false, Vertices.Count: 2 } && c.Vertices[0].Turn == Math.PI);
+        Point2 middle = (symbol.Vertices[0].Point + symbol.Vertices[1].Point) * 0.5, top = middle + new Point2(0, (symbol.Vertices[0].Point - middle).Length);
+        Assert.True(top.Y > middle.Y);
+        TextMark value = Assert.Single(Texts(sheet.Marks), t => t.Text == "0.5" && t.HeightMm >= 3.5);
+        Assert.Equal(middle.Y, value.At.Y + (value.HeightMm / 2), 1.5);
+        Assert.InRange(value.At.X - middle.X, 4, 15);
+
+        // The leader: an open line of three places, its first on the outline, which is the one widely drawn closed line of arcs.
+        Chain outline = Assert.Single(paths.Where(p => p.Pen?.WidthMm == 0.5 && p.Fill is null).SelectMany(p => p.Chains), c => c.Closed && c.Vertices.Count == design.Edges[0]!.Pieces.Count && c.Vertices.All(v => v.X < sheet.WidthMm - 200 && v.Y > 60));
+        Point2 tip = Assert.Single(paths.SelectMany(p => p.Chains), c => c is { Closed: false, Vertices.Count: 3 }).Vertices[0].Point;
+        IReadOnlyList<Point2> flat = outline.Flattened(1e-3);
+        Assert.Equal(0, Enumerable.Range(0, flat.Count).Min(i => EdgePieceDistance(flat[i], flat[(i + 1) % flat.Count], tip)), 0.01);
+
+        string svg = System.Text.Encoding.UTF8.GetString(SvgWriter.Write(sheet));
+        Assert.DoesNotContain("\u2312", svg, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Pitches_stand_on_the_gang_sheet_as_dimension_lines_true_to_scale()
+    {
+        // Two rows of plates, repeat 44, three repeats a feed; the same die with a single row; a lying and a standing board.
+        Assert.Superset(new HashSet<string> { "44.000", "feed 132.000", "24.000" }, Words(DieDesigner.Run(new GangRequest(DieCases.Plates, 0, DieCases.Order, DieCases.Press(190, 200), null))));
+        Assert.Contains("feed = repeat 78.000", Words(DieDesigner.Run(new GangRequest(DieCases.TwoParts, 0, DieCases.Order, null, null))));
+        Assert.Contains("3 x 24.000 (= 72.000)", Words(Rows(25, 49, 73, 97)));
+        Assert.Superset(new HashSet<string> { "24.000", "26.000", "(100.000)", "24.000, 26.000 mm in turn" }, Words(Rows(25, 49, 75, 99, 125)));
+        Assert.Contains("24.000, 26.000, 27.000 mm", Words(Rows(25, 49, 75, 102)));
+        Assert.Contains("4 unlike ones: see y below", Words(Rows(25, 49, 75, 102, 130)));
+
+        // One plate of 40 x 20 a row, a repeat of 44, one strike of all of them.
+        static DieDesign Rows(params double[] y)
+        {
+            RollLayout lay = DieCases.Of(44, [.. y.Select(at => new PlacedPanel(0, 22, at, 0))]);
+            return DieDesigner.Run(new GangRequest(lay, 0, DieCases.Order, DieCases.Press(100, 300), y.Length));
+        }
+
+        static HashSet<string> Words(DieDesign design) => [.. Texts(GangSheet.Draw(design, 1, 5).Marks).Select(t => t.Text)];
+    }
+
+    [Theory]
+    [InlineData("die")]
+    [InlineData("cavity")]
+    public void No_dimension_or_leader_runs_through_lettering(string name)
+    {
+        foreach (DieDesign design in new[] { DieCases.Panels, Long, Plates, TwoParts, Bricks, Wide })
+        {
+            Sheet sheet = Sheets(design)[name];
+            (TextMark Text, Box Box)[] boxes = [.. Texts(sheet.Marks).Select(t => (t, Extent(t)))];
+            foreach (Chain chain in sheet.Marks.OfType<PathMark>().Where(p => p.Fill is null && p.Pen?.WidthMm == 0.25).SelectMany(p => p.Chains).Where(c => !c.Closed))
+            {
+                foreach ((ArcVertex a, ArcVertex b) in chain.Vertices.Zip(chain.Vertices.Skip(1)))
+                {
+                    Assert.All(boxes, t => Assert.False(Crosses(a.Point, b.Point, t.Box), FormattableString.Invariant($"{name}: a line at ({a.X:0.0}, {a.Y:0.0}) to ({b.X:0.0}, {b.Y:0.0}) runs through '{t.Text.Text}'")));
+                }
+            }
+        }
+    }
+
+    // Whether a line passes through a box: looked at in small steps.
+    private static bool Crosses(Point2 a, Point2 b, Box box) => Math.Max(a.X, b.X) > box.MinX && Math.Min(a.X, b.X) < box.MaxX && Math.Max(a.Y, b.Y) > box.MinY && Math.Min(a.Y, b.Y) < box.MaxY
+        && Enumerable.Range(0, 2001).Select(k => a + ((b - a) * (k / 2000.0))).Any(p => p.X > box.MinX && p.X < box.MaxX && p.Y > box.MinY && p.Y < box.MaxY);
+
+    [Fact]
+    public void The_nap_is_drawn_where_it_is_known_and_said_to_be_unknown_where_not()
+    {
+        DieDesign known = With(NapDirection.Forward), against = With(NapDirection.Backward), unknown = With(null);
+
+        Assert.Contains(Texts(GangSheet.Draw(known, 1, 5).Marks), t => t.Text == "nap" && t.HeightMm >= 2.5 && t.Colour == FeltNest.Drawing.Parts.Ink.Dark);
+        Assert.Contains(Texts(GangSheet.Draw(known, 1, 5).Marks), t => t.Text == "toward +x, with the feed");
+        Assert.Contains(Texts(GangSheet.Draw(against, 1, 5).Marks), t => t.Text == "toward -x, against the feed");
+        Assert.Contains(Texts(GangSheet.Draw(unknown, 1, 5).Marks), t => t.Text == "nap: not stated");
+        Assert.DoesNotContain(Texts(GangSheet.Draw(unknown, 1, 5).Marks), t => t.Text == "nap" && t.Colour == FeltNest.Drawing.Parts.Ink.Dark);
+
+        static DieDesign With(NapDirection? nap) => DieCases.Panels with { Request = DieCases.Panels.Request with { Order = DieCases.Order with { Nap = nap } } };
+    }
+
+    private static double EdgePieceDistance(Point2 a, Point2 b, Point2 p) => FeltNest.Die.Edge.EdgePiece.Of(new ArcVertex(a.X, a.Y, 0), b).DistanceTo(p);
+
     [Fact]
     public void The_check_bar_of_the_printed_page_measures_a_hundred_millimetres()
     {
         const int dpi = 508;
-        Sheet sheet = CavitySheet.Draw(DieCases.Panels, 2, 5);
+        Sheet sheet = CavitySheet.Draw(DieCases.Panels, 0, 2, 5);
         Box bar = sheet.Marks.OfType<PathMark>().SelectMany(p => p.Chains).Where(c => c.Vertices.Count == 4).Select(c => new Box(c.Vertices.Min(v => v.X), c.Vertices.Min(v => v.Y), c.Vertices.Max(v => v.X), c.Vertices.Max(v => v.Y)))
             .Single(b => Math.Abs(b.Width - 100) < 1e-9);
         File.WriteAllBytes(folder.Path("sheet.pdf"), PdfWriter.Write([sheet]));
@@ -108,6 +202,14 @@ public sealed class DieSheetTests : IDisposable
 
     private static DieDesign Long { get; } = DieDesigner.Run(new GangRequest(DieCases.PanelLay, 0, DieCases.Order with { DieView = true, ThirdAngle = true, Name = "a die with a rather long name to print" }, DieCases.Press(3000, 1000), 40));
 
+    private static DieDesign TwoParts { get; } = DieDesigner.Run(new GangRequest(DieCases.TwoParts, 0, DieCases.Order, DieCases.Press(300, 200), null));
+
+    private static DieDesign Bricks { get; } = DieCases.Common(DieCases.Bricks);
+
+    // A board across three metres of felt, which stands on the sheet, seen from the die's side.
+    private static DieDesign Wide { get; } = DieDesigner.Run(new GangRequest(
+        DieCases.PanelLay, 0, DieCases.Order with { DieView = true, Nap = NapDirection.Backward }, DieCases.Press(400, 3200), null));
+
     private static DieDesign Plates { get; } = DieDesigner.Run(new GangRequest(DieCases.Plates, 0, DieCases.Measured(12), DieCases.Press(200, 70), null));
 
     private static Dictionary<string, Sheet> Sheets(DieDesign design) => Drawn.GetValue(design, Draw);
@@ -116,12 +218,13 @@ public sealed class DieSheetTests : IDisposable
     {
         MeasuredPanel measured = PanelFitter.Fit(design.Request.Layout.Parts[0].Outline, [.. Enumerable.Range(0, 60).Select(k => At(design.Request.Layout.Parts[0].Outline, k / 60.0))], 1.2);
         DieLife life = DieLife.Of("D", "A", 1.2, [new("2026-01-02", 0, 1, "top", 0.1, 0.2), new("2026-02-02", 9000, 1, "top", 0.1, 0.3), new("2026-02-02", 9000, 2, "bottom", 0.1, 0.7)], 60_000, "D revision B");
+        int last = design.Parts[^1];
         return new()
         {
             ["die"] = GangSheet.Draw(design, 1, 5),
-            ["cavity"] = CavitySheet.Draw(design, 2, 5),
+            ["cavity"] = CavitySheet.Draw(design, last, 2, 5),
             ["section"] = SectionSheet.Draw(design, 3, 5),
-            ["template"] = TemplateSheet.Draw(design, 4, 5),
+            ["template"] = TemplateSheet.Draw(design, last, 4, 5),
             ["order"] = OrderSheet.Draw(design, 5, 5),
             ["measured"] = MeasuredSheet.Draw("D", [.. design.Request.Layout.Parts[0].Outline.Points.Select(p => new ArcVertex(p.X, p.Y, 0))], measured),
             ["life"] = LifeSheet.Draw(life),

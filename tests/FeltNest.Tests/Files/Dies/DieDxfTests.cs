@@ -37,6 +37,62 @@ public sealed class DieDxfTests : IDisposable
         print(json.dumps({"version": doc.dxfversion, "unit": doc.header["$INSUNITS"], "errors": len(audit.errors), "counts": counts, "area": area, "closed": closed, "starts": len(set(starts))}))
         """;
 
+    // Takes the cutting layer apart into lines and arcs with a reader that is not ours: pieces that lie on each other, ends that meet nothing, and the areas of the loops that the pieces close.
+    private const string Loops = """
+        import sys, json, math
+        import ezdxf
+        pieces = []; kinds = set()
+        for e in ezdxf.readfile(sys.argv[1]).modelspace().query('*[layer=="EDGE"]'):
+            kinds.add(e.dxftype())
+            v = [(p.dxf.location.x, p.dxf.location.y, p.dxf.get("bulge", 0.0)) for p in e.vertices]
+            ends = v[1:] + v[:1] if e.is_closed else v[1:]
+            pieces += [((x, y), (u, w), 4 * math.atan(b)) for (x, y, b), (u, w, _) in zip(v, ends)]
+        def at(p, s):
+            (x, y), (u, w), t = p
+            if t == 0: return (x + s * (u - x), y + s * (w - y))
+            half = t / 2; k = math.sin(t * s / 2) / math.sin(half); a = (s - 1) * half
+            dx, dy = (u - x) * k, (w - y) * k
+            return (x + dx * math.cos(a) - dy * math.sin(a), y + dx * math.sin(a) + dy * math.cos(a))
+        def off(p, q):
+            (x, y), (u, w), t = p
+            if t == 0:
+                l = (u - x) ** 2 + (w - y) ** 2; s = max(0, min(1, ((q[0] - x) * (u - x) + (q[1] - y) * (w - y)) / l))
+                return math.dist(q, (x + s * (u - x), y + s * (w - y)))
+            h = math.dist((x, y), (u, w)) / 2 / math.tan(t / 2); d = math.dist((x, y), (u, w))
+            c = ((x + u) / 2 - h * (w - y) / d, (y + w) / 2 + h * (u - x) / d); r = math.dist(c, (x, y)); m = at(p, 0.5)
+            turn = abs(math.remainder(math.atan2(q[1] - c[1], q[0] - c[0]) - math.atan2(m[1] - c[1], m[0] - c[0]), 2 * math.pi))
+            return abs(math.dist(c, q) - r) if turn <= abs(t) / 2 else min(math.dist(q, p[0]), math.dist(q, p[1]))
+        overlaps = 0
+        for i, p in enumerate(pieces):
+            for k, q in enumerate(pieces):
+                if i != k and sum(off(q, at(p, (j + 0.5) / 60)) < 1e-5 for j in range(60)) > 1: overlaps += 1
+        nodes = []
+        def node(p):
+            for i, n in enumerate(nodes):
+                if math.dist(n, p) <= 1e-6: return i
+            nodes.append(p); return len(nodes) - 1
+        halves = []
+        for p in pieces:
+            a, b = node(p[0]), node(p[1])
+            halves.append((a, b, math.atan2(p[1][1] - p[0][1], p[1][0] - p[0][0]) - p[2] / 2, p))
+            halves.append((b, a, math.atan2(p[0][1] - p[1][1], p[0][0] - p[1][0]) + p[2] / 2, (p[1], p[0], -p[2])))
+        out = {}
+        for i, h in enumerate(halves): out.setdefault(h[0], []).append(i)
+        for n in out: out[n].sort(key=lambda i: math.remainder(halves[i][2], 2 * math.pi))
+        dangling = sum(len(v) < 2 for v in out.values())
+        done = set(); areas = []
+        for i in range(len(halves)):
+            if i in done: continue
+            area = 0.0; k = i
+            while k not in done:
+                done.add(k); a, b, _, ((x, y), (u, w), t) = halves[k]
+                area += (x * w - u * y) / 2
+                if t: r = math.dist((x, y), (u, w)) / 2 / math.sin(abs(t) / 2); area += math.copysign(r * r * (abs(t) - math.sin(abs(t))) / 2, t)
+                ring = out[b]; k = ring[ring.index(k ^ 1) - 1]
+            areas.append(area)
+        print(json.dumps({"kinds": sorted(kinds), "overlaps": overlaps, "dangling": dangling, "areas": sorted(a for a in areas if a > 0), "pieces": len(pieces)}))
+        """;
+
     private readonly TempFolder folder = new();
 
     public void Dispose() => folder.Dispose();
@@ -46,7 +102,7 @@ public sealed class DieDxfTests : IDisposable
     {
         DieDesign design = DieCases.Panels;
         string path = folder.Path("cavity.dxf");
-        File.WriteAllBytes(path, DieDxf.Cavity(design));
+        File.WriteAllBytes(path, DieDxf.Cavity(design, 0));
         ImportedOutline read = PartReader.Read(path).Outline!;
         ArcOutline edge = design.Edges[0]!.Arcs;
 
@@ -102,7 +158,7 @@ public sealed class DieDxfTests : IDisposable
     {
         DieDesign design = DieCases.Panels with { Request = DieCases.Panels.Request with { Order = DieCases.Order with { DieView = true } } };
         string path = folder.Path("cavity.dxf");
-        File.WriteAllBytes(path, DieDxf.Cavity(design));
+        File.WriteAllBytes(path, DieDxf.Cavity(design, 0));
 
         Assert.Contains("DIE VIEW", File.ReadAllText(path), StringComparison.Ordinal);
         Assert.Equal(design.Edges[0]!.Arcs.Area, PartReader.Read(path).Outline!.CentredArcs!.Area, 1e-6);
@@ -121,7 +177,7 @@ public sealed class DieDxfTests : IDisposable
         Assert.Equal(bridges, entities.Count(e => e.Kind == "POLYLINE" && e.Groups.Any(g => g is { Code: 8, Text: "SLOT" })));
 
         // The middle of a side bevel's body runs half a rule outside the edge: longer by half a rule times a full turn.
-        double drawn = SlotRuns.Of(design.Edges[0]!, design.Places[0]!, design.Request.Order.Board, 0.355).Sum(r => Length(r.Run));
+        double drawn = SlotRuns.Of(design.Edges[0]!, design.Places[0]!, design.Request.Order.Board, 0.355, null).Sum(r => Length(r.Run));
         Assert.Equal(design.Edges[0]!.Arcs.Perimeter + (0.355 * 2 * Math.PI), drawn, 1e-6);
     }
 
@@ -132,7 +188,7 @@ public sealed class DieDxfTests : IDisposable
         Assert.SkipUnless(File.Exists(python) && Run(python, "-c", "import ezdxf").Code == 0, "python3-ezdxf is missing");
         DieDesign design = DieCases.Panels;
         double area = design.Gang.Cavities.Count * design.Request.Layout.Parts[0].AreaMm2;
-        foreach ((string name, byte[] content, int cavities) in new[] { ("cavity", DieDxf.Cavity(design), 1), ("die", DieDxf.Gang(design), design.Gang.Cavities.Count), ("board", DieDxf.Board(design), 0) })
+        foreach ((string name, byte[] content, int cavities) in new[] { ("cavity", DieDxf.Cavity(design, 0), 1), ("die", DieDxf.Gang(design), design.Gang.Cavities.Count), ("board", DieDxf.Board(design), 0) })
         {
             string path = folder.Path($"{name}.dxf");
             File.WriteAllBytes(path, content);
@@ -148,6 +204,44 @@ public sealed class DieDxfTests : IDisposable
                 Assert.Equal(area * cavities / design.Gang.Cavities.Count, found.GetProperty("area").GetDouble(), 1e-4 * area);
             }
         }
+    }
+
+    [Theory]
+    [InlineData("bricks", false)]
+    [InlineData("bricks", true)]
+    [InlineData("round ends", false)]
+    [InlineData("panels", false)]
+    public void An_independent_reader_finds_no_cut_twice_and_every_cavity_closed_by_its_pieces(string name, bool dieView)
+    {
+        const string python = "/usr/bin/python3";
+        Assert.SkipUnless(File.Exists(python) && Run(python, "-c", "import ezdxf").Code == 0, "python3-ezdxf is missing");
+        DieDesign design = name == "panels" ? DieCases.Panels : DieCases.Common(name == "bricks" ? DieCases.Bricks : DieCases.RoundEnds, dieView);
+        string path = folder.Path("die.dxf");
+        File.WriteAllBytes(path, DieDxf.Gang(design));
+        (int code, string output) = Run(python, "-c", Loops, path);
+        Assert.True(code == 0, output);
+        JsonElement found = JsonDocument.Parse(output).RootElement;
+        double[] areas = [.. found.GetProperty("areas").EnumerateArray().Select(a => a.GetDouble())];
+
+        Assert.Equal((0, 0), (found.GetProperty("overlaps").GetInt32(), found.GetProperty("dangling").GetInt32()));
+        Assert.Equal(["POLYLINE"], found.GetProperty("kinds").EnumerateArray().Select(k => k.GetString()));
+        Assert.Equal(design.Gang.Cavities.Count, areas.Length);
+        Assert.All(areas, a => Assert.Equal(design.Edges[0]!.Arcs.Area, a, 1e-6 * a));
+    }
+
+    [Fact]
+    public void Slots_of_a_common_cut_are_drawn_once_and_add_up_to_the_rule()
+    {
+        // A centre bevel's slot has the edge as its middle line, so slots and bridges are as long as the rule.
+        DieDesign design = DieCases.Common(DieCases.Bricks);
+        string path = folder.Path("board.dxf");
+        File.WriteAllBytes(path, DieDxf.Board(design));
+        double drawn = DxfDrawing.Read(path).Entities.Where(e => e.Kind == "POLYLINE").Count();
+        double length = design.Gang.Cavities.Select((c, i) => SlotRuns.Of(
+            design.Edges[0]!, design.Places[0]!, design.Request.Order.Board, 0, [.. design.Gang.Common.Runs.Where(r => r.Cavity == i).Select(r => (r.FromMm, r.ToMm))]).Sum(r => Length(r.Run))).Sum();
+
+        Assert.True(drawn > design.Gang.Cavities.Count);
+        Assert.Equal(design.RuleLengthMm, length, 1e-6);
     }
 
     private static double Length(IReadOnlyList<ArcVertex> run) => run.Zip(run.Skip(1)).Sum(pair =>

@@ -3,6 +3,7 @@ using FeltNest.Cost.Sheet;
 using FeltNest.Files;
 using FeltNest.Files.Balls;
 using FeltNest.Files.Costs;
+using FeltNest.Files.Dies;
 using FeltNest.Files.Layouts;
 using FeltNest.Files.Offers;
 using FeltNest.Files.Orders;
@@ -50,6 +51,8 @@ internal static class HostileReaders
         ("roll", ".json", path => RollReader.Read(path), () => [.. Folder("demo/rolls", "*.json")]),
         ("press", ".json", path => PressReader.Read(path), () => [.. Folder("demo/presses", "*.json")]),
         ("costs", ".json", path => CostsReader.Read(path), () => [.. Folder("demo", "costs.json")]),
+        ("die order", ".json", path => DieOrderReader.Read(path), () => [.. Folder("demo/dies", "*.json")]),
+        ("die life", ".json", path => LifeReader.Read(path), () => [Utf8(Life)]),
         ("offers", ".csv", path => OffersReader.Read(path), () => [.. Folder("demo", "offers.csv"), Utf8(Semicolons)]),
         ("actuals", ".csv", path => ActualsReader.Read(path), () => [.. Folder("demo", "actuals.csv")]),
         ("orders", ".csv", path => OrdersReader.Read(path, ["type 2", "type 2 woven"], ["woven, raised and milled", "woven A (invented)"]), () => [.. Folder("demo", "orders.csv")]),
@@ -59,6 +62,8 @@ internal static class HostileReaders
     ];
 
     private const string Triangle = """{ "schema": "feltnest/outline/1", "name": "t", "points": [[0,0],[10,0],[0,10]], "sources": { "a": "b" } }""";
+
+    private const string Life = """{ "schema": "feltnest/die-life/1", "name": "D", "revision": "A", "supersededBy": null, "panelProfileMm": 1.2, "strikes": 9000, "failed": false, "reRuleAt": 5000.5, "driftLimit": 5000.5, "statedLife": null, "die": null, "drifts": [], "readings": [] }""";
 
     private const string Disc = "0\nSECTION\n2\nENTITIES\n0\nCIRCLE\n10\n5\n20\n5\n40\n5\n0\nENDSEC\n0\nEOF\n";
 

@@ -4,6 +4,7 @@ using FeltNest.Die.Edge;
 using FeltNest.Die.Make;
 using FeltNest.Die.Order;
 using FeltNest.Drawing.Frames;
+using FeltNest.Drawing.Lettering;
 using FeltNest.Drawing.Parts;
 using FeltNest.Geometry;
 
@@ -15,16 +16,16 @@ public static class CavitySheet
     // Room around the outline for dimensions, mm of paper.
     private const double DimensionRoom = 34;
 
-    /// <summary>Draws the sheet as number <paramref name="number"/> of <paramref name="count"/>.</summary>
-    public static Sheet Draw(DieDesign design, int number, int count)
+    /// <summary>Draws the sheet of a part as number <paramref name="number"/> of <paramref name="count"/>.</summary>
+    public static Sheet Draw(DieDesign design, int part, int number, int count)
     {
         DieOrder order = design.Request.Order;
-        DieEdge edge = design.Edges[design.MainPart]!;
-        RulePlaces places = design.Places[design.MainPart]!;
+        DieEdge edge = design.Edges[part]!;
+        RulePlaces places = design.Places[part]!;
         Box extent = DieParts.Extent(edge);
         double table = CellTable.Height(edge.Pieces.Count);
         (PaperSize size, DrawingScale scale) = Chosen(extent, table);
-        List<Mark> marks = DieParts.Base(size, order, new SheetPlace(number, count, scale.Words, "One cavity"));
+        List<Mark> marks = DieParts.Base(size, order, new SheetPlace(number, count, scale.Words, DieParts.OfPart(design, part, "One cavity")));
         Point2 top = DieParts.ColumnTop(size);
         double left = size.Space.MinX + DieParts.Rim, right = top.X - DieParts.Rim, bottom = DieParts.TitleTop(size);
         marks.AddRange(Arcs(top, edge, bottom, order.DieView ? -1 : 1));
@@ -40,12 +41,13 @@ public static class CavitySheet
         marks.Add(new PathMark([Seen(new Chain(edge.Arcs.Vertices, true))], Ink.Wide));
         marks.AddRange(Axes(edge, extent, Paper));
         marks.AddRange(Dimensions(edge, extent, Paper));
+        marks.AddRange(Profile(order, edge, Paper));
         marks.AddRange(OnEdge(design, edge, places, Paper));
         double y = Paper(new(0, extent.MinY)).Y - 20;
-        marks.AddRange(Figures(design, edge, extent, places, new Point2(left, y), right - left));
+        marks.AddRange(Figures(design, part, extent, new Point2(left, y), right - left));
         marks.AddRange(DieParts.Bar(new Point2(left + 2, size.Space.MinY + safetyHigh + 14)));
         return new Sheet(
-            $"{order.Name}: one cavity", $"Cutting edge of one cavity at {scale.Words} with dimensions and the table of its {edge.Pieces.Count} arcs.", size.WidthMm, size.HeightMm, [], marks);
+            $"{order.Name}: {DieParts.OfPart(design, part, "one cavity")}", $"Cutting edge of one cavity at {scale.Words} with dimensions and the table of its {edge.Pieces.Count} arcs.", size.WidthMm, size.HeightMm, [], marks);
     }
 
     private static (PaperSize Size, DrawingScale Scale) Chosen(Box extent, double table)
@@ -105,8 +107,10 @@ public static class CavitySheet
             yield return mark;
         }
 
-        // The greatest width is measured beside the outline.
-        foreach (Mark mark in Dimension.Upright(new(maxX - 20, low.Y), new(maxX - 20, high.Y), maxX + 12, $"({F(extent.Height)})"))
+        // The greatest width is measured beside the outline, so far off that a number too long for its line stands clear of the length's extension line.
+        string width = $"({F(extent.Height)})";
+        double letters = StrokeFont.Width(width, Ink.Label), beside = high.Y - low.Y < letters + 6 ? letters + 7 : 12;
+        foreach (Mark mark in Dimension.Upright(new(maxX - 20, low.Y), new(maxX - 20, high.Y), maxX + beside, width))
         {
             yield return mark;
         }
@@ -121,9 +125,28 @@ public static class CavitySheet
         }
     }
 
+    // The tolerance of the edge: its leader comes from above to the upper left of the outline, where no other dimension stands; beside an outline too narrow for that, from the left.
+    private static IEnumerable<Mark> Profile(DieOrder order, DieEdge edge, Func<Point2, Point2> paper)
+    {
+        const double above = 9, share = 0.3, aside = 12;
+        string tolerance = order.Tolerances.EdgeProfileMm.ToString("0.0##", CultureInfo.InvariantCulture);
+        Point2[] places = [.. edge.Pieces.SelectMany(p => Enumerable.Range(0, 8).Select(k => paper(p.At(k / 8.0))))];
+        double minX = places.Min(p => p.X), wide = places.Max(p => p.X) - minX, high = places.Max(p => p.Y);
+        if ((wide * (1 - share)) - 4 < ToleranceFrame.Reach(tolerance))
+        {
+            Point2 side = places.OrderBy(p => Math.Round(p.X, 3)).ThenBy(p => Math.Abs(p.Y - ((places.Min(q => q.Y) + high) / 2))).First();
+            return ToleranceFrame.ProfileOfLine(side, side + new Point2(-aside, 0), true, tolerance);
+        }
+
+        Point2 tip = places.Where(p => p.X <= minX + (share * wide)).OrderByDescending(p => Math.Round(p.Y, 3)).ThenByDescending(p => p.X).First();
+        return ToleranceFrame.ProfileOfLine(tip, new Point2(tip.X, high + above), false, tolerance);
+    }
+
     private static IEnumerable<Mark> OnEdge(DieDesign design, DieEdge edge, RulePlaces places, Func<Point2, Point2> paper)
     {
-        EdgePiece tight = edge.Pieces.MinBy(p => p.RadiusMm);
+        // Of equal ones the lowest on the sheet: above the outline the tolerance has its place.
+        double least = edge.Pieces.Min(p => p.RadiusMm);
+        EdgePiece tight = edge.Pieces.Where(p => p.RadiusMm <= least * (1 + 1e-9)).OrderBy(p => Math.Round(paper(p.Middle).Y, 3)).ThenByDescending(p => paper(p.Middle).X).First();
         if (double.IsFinite(tight.RadiusMm))
         {
             // From inside the outline where it bulges out, from outside where it is hollow: the number stands clear of the dimensions either way.
@@ -147,13 +170,14 @@ public static class CavitySheet
         yield return new PathMark([Chain.Circle(joint, 1.6)], Ink.Narrow);
     }
 
-    private static IEnumerable<Mark> Figures(DieDesign design, DieEdge edge, Box extent, RulePlaces places, Point2 top, double width)
+    private static IEnumerable<Mark> Figures(DieDesign design, int part, Box extent, Point2 top, double width)
     {
+        (DieEdge edge, RulePlaces places) = (design.Edges[part]!, design.Places[part]!);
         DieOrder order = design.Request.Order;
         double half = (width - 8) / 2;
         (string, string)[] one =
         [
-            ("Edge", string.Empty), ("dimensioned line", "cutting edge"), ("bevel", DieParts.Bevel(order.Rule.Bevel)), ("profile of the edge (ISO 1101)", $"{Mm(order.Tolerances.EdgeProfileMm)}: \u00B1{Mm(order.Tolerances.EdgeProfileMm / 2, "0.###")} mm"),
+            ("Edge", string.Empty), ("dimensioned line", "cutting edge"), ("bevel", DieParts.Bevel(order.Rule.Bevel)), ("profile of the edge (ISO 1101)", $"\u00B1{Mm(order.Tolerances.EdgeProfileMm / 2, "0.###")} mm all round, no datum"),
             ("arcs, off the true outline at most", $"{edge.Pieces.Count}, {Mm(edge.DeviationMm, "0.000")} mm"), ("length of edge", $"{F(edge.Arcs.Perimeter)} mm"), ("area", $"{F(edge.Arcs.Area)} mm2"),
             ("corners (rule mitred)", $"{edge.Corners.Count}"), ("equal on both sides of", edge.Mirrors switch { EdgeMirrors.Both => "both axes", EdgeMirrors.AboutX => "the x axis", EdgeMirrors.AboutY => "the y axis", _ => edge.HalfTurn ? "no axis; a half-turn" : "no axis" }),
         ];
@@ -161,12 +185,16 @@ public static class CavitySheet
         [
             ("Marks on the outline", string.Empty), ("ring: rule joint, at x, y", $"{F(order.DieView ? -places.Joint.X : places.Joint.X)}, {F(places.Joint.Y)}"), ("radius of the edge there", double.IsFinite(places.JointRadiusMm) ? $"{Mm(places.JointRadiusMm, "0.0")} mm" : "straight"),
             ("pairs of ticks: bridges", $"{places.Bridges.Count} of {Mm(order.Board.BridgeMm, "0.#")} mm"), ("least inside bend of the rule", $"{Mm(order.Rule.LeastBendMm)} mm"),
-            ("warp to the x axis of the panel", Warp(design)), ("seen", order.DieView ? "die view" : "panel view, nap side"), ("dimensions in ( )", "for reference: the table holds"),
+            ("warp to the x axis of the panel", Warp(design, part)), ("seen", order.DieView ? "die view" : "panel view, nap side"), ("dimensions in ( )", "for reference: the table holds"),
         ];
         return [.. FigureTable.Draw(top, half, one), .. FigureTable.Draw(top + new Point2(half + 8, 0), half, two)];
     }
 
-    private static string Warp(DieDesign design) => $"{(design.Request.Order.DieView ? design.Gang.Cavities[0].Placed.AngleDeg : -design.Gang.Cavities[0].Placed.AngleDeg).ToString("0.00", CultureInfo.InvariantCulture)}\u00B0 in the gang";
+    private static string Warp(DieDesign design, int part)
+    {
+        double angle = design.Gang.Cavities.First(c => c.Placed.Part == part).Placed.AngleDeg;
+        return $"{(design.Request.Order.DieView ? angle : -angle).ToString("0.00", CultureInfo.InvariantCulture)}\u00B0 in the gang";
+    }
 
     private static string Mm(double value, string format = "0.00") => DieParts.Mm(value, format);
 

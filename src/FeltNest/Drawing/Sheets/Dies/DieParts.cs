@@ -106,6 +106,9 @@ internal static class DieParts
     /// <summary>A length with its decimals, or a word for none.</summary>
     public static string Mm(double value, string format = "0.00") => double.IsFinite(value) ? value.ToString(format, CultureInfo.InvariantCulture) : "-";
 
+    /// <summary>Words with the part they are about, where the die cuts several.</summary>
+    public static string OfPart(DieDesign design, int part, string words) => design.Letter(part) is { Length: > 0 } letter ? $"{words}, part {letter}" : words;
+
     /// <summary>Name and revision of a die.</summary>
     public static string Named(DieDesign design) => design.Request.Order.Title.Revision is { } r ? $"{design.Request.Order.Name}, revision {r}" : design.Request.Order.Name;
 }

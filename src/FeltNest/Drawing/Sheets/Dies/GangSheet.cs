@@ -5,14 +5,15 @@ using FeltNest.Die.Order;
 using FeltNest.Drawing.Frames;
 using FeltNest.Drawing.Parts;
 using FeltNest.Geometry;
+using FeltNest.Rolls;
 
 namespace FeltNest.Drawing.Sheets.Dies;
 
 /// <summary>The whole gang: board, cavities with numbers and coordinates, how it is struck, force and safety.</summary>
 public static class GangSheet
 {
-    // Room around the board for dimensions and arrows, mm of paper.
-    private const double DimensionRoom = 30;
+    // Room left of the board for its width, and below it for its length, arrows, words and the check bar, mm of paper.
+    private const double RoomLeft = 18, RoomBelow = 54;
 
     // Rows of coordinates side by side.
     private const int TableColumns = 2;
@@ -34,7 +35,10 @@ public static class GangSheet
         marks.AddRange(Coordinates(design, new Point2(top.X, tableTop), tableTop - DieParts.TitleTop(size) - safetyHigh - 4));
 
         double wide = (turned ? gang.BoardWidthMm : gang.BoardLengthMm) * scale.Factor, high = (turned ? gang.BoardLengthMm : gang.BoardWidthMm) * scale.Factor;
-        Point2 corner = new(((left + right - wide) / 2) + 6, ((size.Space.MinY + size.Space.MaxY - high) / 2) + 2);
+        double over = GangDimensions.OverhangMm(gang) * scale.Factor, overLeft = order.DieView && !turned ? over : 0, overRight = turned ? 0 : over - overLeft, overUp = turned ? over : 0;
+        Point2 corner = new(
+            left + RoomLeft + overLeft + ((right - left - RoomLeft - GangDimensions.RoomAside - overLeft - overRight - wide) / 2),
+            size.Space.MinY + RoomBelow + ((size.Space.Height - RoomBelow - GangDimensions.RoomAbove - overUp - high) / 2));
         Point2 Seen(Point2 p) => order.DieView ? new Point2(gang.BoardLengthMm - p.X, p.Y) : p;
         Point2 Paper(Point2 die) => Seen(die) is var p && turned ? corner + (new Point2(gang.BoardWidthMm - p.Y, p.X) * scale.Factor) : corner + (Seen(die) * scale.Factor);
         marks.Add(new PathMark([Chain.Rectangle(new Box(corner.X, corner.Y, corner.X + wide, corner.Y + high))], Ink.Wide));
@@ -46,8 +50,9 @@ public static class GangSheet
         Point2 load = Paper(gang.LoadCentre);
         marks.Add(new PathMark([Chain.Open(load - new Point2(4, 0), load + new Point2(4, 0)), Chain.Open(load - new Point2(0, 4), load + new Point2(0, 4))], new Pen(0.5, Ink.Classes[1])));
         marks.AddRange(BoardDimensions(order, corner, wide, high, turned ? gang.BoardWidthMm : gang.BoardLengthMm, turned ? gang.BoardLengthMm : gang.BoardWidthMm));
+        marks.AddRange(GangDimensions.Draw(design, Paper, new Box(corner.X, corner.Y, corner.X + wide, corner.Y + high)));
         Point2 x = Paper(new(1, 0)) - Paper(default), unit = x * (1 / x.Length);
-        marks.AddRange(Ways(new Point2(left + 4, corner.Y + high + 8), unit));
+        marks.AddRange(Ways(new Point2(left + 4, size.Space.MinY + 31), unit, order.Nap));
         marks.Add(new TextMark(DieParts.View(order) + "; cross: centre of the load", new Point2(left, size.Space.MinY + 16.5), Ink.Note, Ink.Dark));
         if (order.Force.Basis == ForceBasis.Placeholder)
         {
@@ -67,8 +72,9 @@ public static class GangSheet
         {
             foreach (PaperSize size in PaperSize.All.Where(s => s.Name != "A4"))
             {
-                double room = DieParts.ColumnTop(size).X - size.Space.MinX - (2 * DieParts.Rim) - DimensionRoom, high = size.Space.Height - (2 * DimensionRoom) - 10;
-                DrawingScale flat = DrawingScale.Fitting(gang.BoardLengthMm, gang.BoardWidthMm, room, high, 1), turned = DrawingScale.Fitting(gang.BoardWidthMm, gang.BoardLengthMm, room, high, 1);
+                double room = DieParts.ColumnTop(size).X - size.Space.MinX - (2 * DieParts.Rim) - RoomLeft - GangDimensions.RoomAside, high = size.Space.Height - RoomBelow - GangDimensions.RoomAbove;
+                double along = gang.BoardLengthMm + GangDimensions.OverhangMm(gang);
+                DrawingScale flat = DrawingScale.Fitting(along, gang.BoardWidthMm, room, high, 1), turned = DrawingScale.Fitting(gang.BoardWidthMm, along, room, high, 1);
                 bool upright = turned.Factor > flat.Factor, enough = Math.Max(flat.Factor, turned.Factor) >= least;
                 bool tableFits = tables < size.Space.Height - TitleBlock.Height - TitleBlock.Strip || size.Name is "A0" or "A1";
                 if (enough && tableFits && (least > 0.2 ? size.Name is not "A0" : true))
@@ -95,7 +101,7 @@ public static class GangSheet
         // A tick at the panel's own origin shows where its coordinates are taken; the number stands beside it.
         Point2 origin = Place(default);
         yield return new PathMark([Chain.Open(origin - new Point2(1, 0), origin + new Point2(1, 0)), Chain.Open(origin - new Point2(0, 1), origin + new Point2(0, 1))], Ink.Narrow);
-        yield return new TextMark(cavity.Number.ToString(CultureInfo.InvariantCulture), origin + new Point2(1.5, -Ink.Note / 2), Ink.Note, Ink.Dark);
+        yield return new TextMark(Name(design, cavity), origin + new Point2(1.5, -Ink.Note / 2), Ink.Note, Ink.Dark);
     }
 
     private static IEnumerable<Mark> BoardDimensions(DieOrder order, Point2 corner, double wide, double high, double realWide, double realHigh)
@@ -108,9 +114,30 @@ public static class GangSheet
         ];
     }
 
-    private static IEnumerable<Mark> Ways(Point2 at, Point2 unit) => Math.Abs(unit.X) > Math.Abs(unit.Y)
-        ? [.. DieParts.Arrow(at + new Point2(unit.X < 0 ? 16 : 0, 0), unit * 16, "x: feed, warp"), .. DieParts.Arrow(at + new Point2(58, 0), new Point2(0, 8), "y")]
-        : [.. DieParts.Arrow(at + new Point2(12, 0), unit * 8, "x: feed, warp"), .. DieParts.Arrow(at + new Point2(58, 1), new Point2(-16, 0), "y")];
+    // Arrows of the frame, and of the nap where the shop says how it lies: a layout does not know.
+    private static IEnumerable<Mark> Ways(Point2 at, Point2 unit, NapDirection? nap)
+    {
+        bool level = Math.Abs(unit.X) > Math.Abs(unit.Y);
+        Point2 napAt = at + new Point2(94, 0);
+        foreach (Mark mark in level
+            ? [.. DieParts.Arrow(at + new Point2(unit.X < 0 ? 16 : 0, 0), unit * 16, "x: feed, warp"), .. DieParts.Arrow(at + new Point2(58, 0), new Point2(0, 8), "y")]
+            : DieParts.Arrow(at + new Point2(12, 0), unit * 8, "x: feed, warp").Concat(DieParts.Arrow(at + new Point2(58, 1), new Point2(-16, 0), "y")))
+        {
+            yield return mark;
+        }
+
+        if (nap is not { } known)
+        {
+            yield return new TextMark("nap: not stated", napAt + new Point2(-14, -1.2), Ink.Note, Ink.Dark);
+            yield break;
+        }
+
+        Point2 way = (known == NapDirection.Forward ? unit : -unit) * (level ? 16 : 8), from = napAt + new Point2(level ? way.X < 0 ? 16 : 0 : 0, level ? 0 : way.Y < 0 ? 8 : 0);
+        foreach (Mark mark in DieParts.Arrow(from, way, "nap"))
+        {
+            yield return mark;
+        }
+    }
 
     private static List<(string, string)> Figures(DieDesign design)
     {
@@ -121,18 +148,26 @@ public static class GangSheet
             ($"{DieParts.Named(design)}: {gang.Cavities.Count} cavities", string.Empty),
             ("feed after the die was struck at every place", $"{F(gang.FeedMm, "0.000")} mm ({gang.Repeats} repeat{(gang.Repeats == 1 ? string.Empty : "s")})"),
             ("pitch of the layout along x; felt", $"{F(gang.FeedMm / gang.Repeats, "0.000")} mm; warp along x, nap side {(order.DieView ? "away from" : "towards")} the viewer"),
-            ("strikes to one feed", gang.Places.Count == 1 ? "1" : $"{gang.Places.Count}, moved across by {F(gang.Places[1].Y, "0.000")} mm each, along by {F(gang.Places[1].X, "0.000")}"),
+            ("pitches of rows across", GangDimensions.RowWords(gang)),
+            ("nap", Nap(design)),
+            ("strikes to one feed", gang.Places.Count == 1 ? $"1: it spans the {(design.Request.Layout.Bands.Count == 1 ? "usable width" : "band")}" : $"{gang.Places.Count}, moved across by {F(gang.Places[1].Y, "0.000")} mm each, along by {F(gang.Places[1].X, "0.000")}"),
             ("board's lower left corner over the lower selvedge", $"{F(gang.Origin.Y)} mm across"),
             ("cut edges along x across", $"{F(gang.EdgeLengthMm)} x {F(gang.EdgeWidthMm)} mm"),
             ("least gap in the die; between strikes, worst case", $"{DieParts.Mm(design.LeastGapMm)} mm; {DieParts.Mm(design.Joint.NominalMm)}, {DieParts.Mm(design.Joint.WorstMm)} mm"),
-            ("least radius of the edge", $"{F(design.LeastRadiusMm)} mm"),
-            ("rule", $"{F(order.Rule.Points, "0.#")} pt ({F(order.Rule.ThicknessMm, "0.##")} x {F(order.Rule.HeightMm, "0.#")} mm), {F(design.RuleLengthMm / 1000, "0.000")} m"),
+            ("least gap to strikes beside; to bands beside; worst", $"{DieParts.Mm(design.Joint.AcrossMm)}, {DieParts.Mm(design.Joint.AcrossWorstMm)} mm; {DieParts.Mm(design.Joint.BandMm)}, {DieParts.Mm(design.Joint.BandWorstMm)} mm"),
+            ("least radius of the edge", $"{DieParts.Mm(design.LeastRadiusMm)} mm"),
+            ("rule", $"{F(order.Rule.Points, "0.#")} pt ({F(order.Rule.ThicknessMm, "0.##")} x {F(order.Rule.HeightMm, "0.#")} mm), {F(design.RuleLengthMm / 1000, "0.000")} m{(gang.Common.SharedMm > 0 ? $", {F(gang.Common.SharedMm / 1000, "0.000")} common" : string.Empty)}"),
             ("board, about", $"{order.Board.Material}, {F(order.Board.ThicknessMm, "0.#")} mm; die {F(design.MassKg, "0.0")} kg"),
             ("load centre x, y; off the bed's middle", $"{F(order.DieView ? gang.BoardLengthMm - gang.LoadCentre.X : gang.LoadCentre.X, "0.0")}, {F(gang.LoadCentre.Y, "0.0")}; {(design.Request.Press is null ? "no press given" : $"{F(gang.LoadOffBed.X, "0.0")}, {F(gang.LoadOffBed.Y, "0.0")} mm")}"),
         ];
         lines.AddRange(Force(design));
         return lines;
     }
+
+    // A lay that goes one way needs the nap; any other is only told it.
+    private static string Nap(DieDesign design) => design.Request.Order.Nap is { } nap
+        ? nap == NapDirection.Forward ? "toward +x, with the feed" : "toward -x, against the feed"
+        : design.Request.Layout.Rules.OneWay ? "not stated: a one-way lay, so ask before striking" : "not stated";
 
     /// <summary>Lines on the force.</summary>
     internal static IEnumerable<(string, string)> Force(DieDesign design)
@@ -171,10 +206,13 @@ public static class GangSheet
         bool mirrored = design.Request.Order.DieView;
         return
         [
-            F(cavity.Number, "0"), F(mirrored ? design.Gang.BoardLengthMm - cavity.Placed.XMm : cavity.Placed.XMm, "0.000"), F(cavity.Placed.YMm, "0.000"),
+            Name(design, cavity), F(mirrored ? design.Gang.BoardLengthMm - cavity.Placed.XMm : cavity.Placed.XMm, "0.000"), F(cavity.Placed.YMm, "0.000"),
             F(mirrored ? -cavity.Placed.AngleDeg : cavity.Placed.AngleDeg, "0.000") + "\u00B0",
         ];
     }
+
+    // The number, with the letter of its part where there are several.
+    private static string Name(DieDesign design, DieCavity cavity) => F(cavity.Number, "0") + design.Letter(cavity.Placed.Part);
 
     private static string F(double value, string format = "0.00") => value.ToString(format, CultureInfo.InvariantCulture);
 }

@@ -4,6 +4,7 @@ using FeltNest.Die.Order;
 using FeltNest.Drawing.Frames;
 using FeltNest.Drawing.Parts;
 using FeltNest.Geometry;
+using FeltNest.Rolls;
 
 namespace FeltNest.Drawing.Sheets.Dies;
 
@@ -35,14 +36,20 @@ public static class OrderSheet
         [
             ("The die", string.Empty), ("quantity", f(order.Wishes.Quantity, "0")), ("replaces", order.Wishes.Replaces ?? "nothing named"), ("revision of the panel", order.Title.Revision ?? Blank),
             ("cavities, length of rule", $"{design.Gang.Cavities.Count}, {f(design.RuleLengthMm / 1000, "0.00")} m"), ("die mass, board and rule, about", $"{f(design.MassKg, "0.0")} kg"),
-            ("files, all 1:1 in mm", "cavity.dxf (edge), die.dxf (gang), board.dxf (slots), die.pdf"), ("drawn as", order.DieView ? "die view" : "panel view, nap side: mirror for the die's side"),
+            ("files, all 1:1 in mm", $"{Cavities(design)} (edge), die.dxf (gang), board.dxf, die.pdf"), ("drawn as", order.DieView ? "die view" : "panel view, nap side: mirror for the die's side"),
             ("Rule", string.Empty), ("point, thickness, height", $"{f(order.Rule.Points)} pt, {f(order.Rule.ThicknessMm)} mm, {f(order.Rule.HeightMm)} mm"), ("bevel and its side", DieParts.Bevel(order.Rule.Bevel)), ("hardness", order.Rule.Hardness),
             ("least inside bend taken", $"{f(order.Rule.LeastBendMm)} mm; least radius drawn {f(design.LeastRadiusMm)} mm"), ("rule joints", "one to a cavity, where the ring stands"), ("profile of the edge", $"{f(order.Tolerances.EdgeProfileMm)} mm (plus-minus {f(order.Tolerances.EdgeProfileMm / 2, "0.###")})"),
             ("Board and ejection", string.Empty), ("board", $"{order.Board.Material}, {f(order.Board.ThicknessMm)} mm, {f(design.Gang.BoardLengthMm)} x {f(design.Gang.BoardWidthMm)} mm"), ("bridges", $"{f(order.Board.BridgeMm)} mm long, one to {f(order.Board.BridgeEveryMm)} mm of edge"),
             ("ejection", order.Ejection.Material), ("air holes", order.Wishes.AirHoles ?? Blank), ("cavity marks", order.Wishes.CavityMarks ?? Blank),
-            ("Work", string.Empty), ("felt", $"{order.FeltMaterial ?? Blank}, {f(order.FeltThicknessMm)} mm"), ("plies, stack height", $"{order.Plies}, {f(order.StackMm)} mm"), ("gap between cuts", $"{DieParts.Mm(design.LeastGapMm)} mm"),
+            ("Work", string.Empty), ("nap under the die", order.Nap switch { NapDirection.Forward => "toward +x, with the feed", NapDirection.Backward => "toward -x, against the feed", _ => "not stated" }), ("felt", $"{order.FeltMaterial ?? Blank}, {f(order.FeltThicknessMm)} mm"), ("plies, stack height", $"{order.Plies}, {f(order.StackMm)} mm"), ("gap between cuts", $"{DieParts.Mm(design.LeastGapMm)} mm"),
             ("press", design.Request.Press is { } press ? $"{press.Name}, {f(press.RatedForceKn)} kN, bed {f(press.Bed.LengthMm)} x {f(press.Bed.WidthMm)} mm" : Blank), ("mounting", order.Wishes.Mounting ?? Blank), ("registration to the press", order.Wishes.Registration ?? Blank),
             ("first blank judged by", order.Wishes.JudgedBy ?? Blank), ("delivery, price", Blank),
         ];
+    }
+
+    private static string Cavities(DieDesign design)
+    {
+        string[] names = [.. design.Parts.Select(part => $"{CutParts.Named("cavity", design.Letter(part))}.dxf")];
+        return names.Length <= 2 ? string.Join(", ", names) : $"{names[0]} to {names[^1]}";
     }
 }

@@ -14,15 +14,15 @@ public static class TemplateSheet
     // Places to measure, and rows for blanks: first, last and some between.
     private const int Stations = 12, Blanks = 14;
 
-    /// <summary>Draws the sheet as number <paramref name="number"/> of <paramref name="count"/>.</summary>
-    public static Sheet Draw(DieDesign design, int number, int count)
+    /// <summary>Draws the sheet of a part as number <paramref name="number"/> of <paramref name="count"/>.</summary>
+    public static Sheet Draw(DieDesign design, int part, int number, int count)
     {
         DieOrder order = design.Request.Order;
-        DieEdge edge = design.Edges[design.MainPart]!;
+        DieEdge edge = design.Edges[part]!;
         Box extent = DieParts.Extent(edge);
         double half = order.Tolerances.PanelProfileMm / 2;
         PaperSize size = PaperSize.All.Where(s => s.Name != "A4").FirstOrDefault(s => extent.Width + 24 < DieParts.ColumnTop(s).X - s.Space.MinX && extent.Height + 110 < s.Space.Height) ?? PaperSize.Of("A0");
-        List<Mark> marks = DieParts.Base(size, order, new SheetPlace(number, count, "1:1", "Template, first article"));
+        List<Mark> marks = DieParts.Base(size, order, new SheetPlace(number, count, "1:1", DieParts.OfPart(design, part, "Template")));
         Point2 top = DieParts.ColumnTop(size);
         double left = size.Space.MinX + DieParts.Rim, right = top.X - DieParts.Rim;
         Point2 centre = new(((left + right) / 2) - ((extent.MinX + extent.MaxX) / 2), size.Space.MaxY - 22 - extent.MaxY);
@@ -43,7 +43,7 @@ public static class TemplateSheet
         marks.AddRange(TextBlock.Draw(new Point2(left, below), right - left, words));
         marks.AddRange(DieParts.Bar(new Point2(left + 2, size.Space.MinY + safetyHigh + 14)));
         marks.AddRange(Readings(top, extent, DieParts.TitleTop(size)));
-        return new Sheet($"{order.Name}: template and first article", "Template at 1:1 with go and no-go lines, and a table for the first blanks.", size.WidthMm, size.HeightMm, [], marks);
+        return new Sheet($"{order.Name}: {DieParts.OfPart(design, part, "template and first article")}", "Template at 1:1 with go and no-go lines, and a table for the first blanks.", size.WidthMm, size.HeightMm, [], marks);
     }
 
     private static IEnumerable<Mark> Places(DieEdge edge, Point2 centre)

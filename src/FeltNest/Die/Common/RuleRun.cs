@@ -1,0 +1,25 @@
+using FeltNest.Die.Edge;
+using FeltNest.Geometry;
+
+namespace FeltNest.Die.Common;
+
+/// <summary>A run of rule in a die with common cuts: from where cavities begin to share it to where they end.</summary>
+/// <param name="Cavity">Cavity whose edge it is, by its place in the gang's list.</param>
+/// <param name="Other">The cavity that shares it, or null for a run that serves one alone; always the later of the two.</param>
+/// <param name="FromMm">Where it begins along the first cavity's edge, mm.</param>
+/// <param name="ToMm">Where it ends, mm; beyond the edge's length where it passes its start.</param>
+/// <param name="Line">The run in the die's frame; runs that meet have the very same end.</param>
+public sealed record RuleRun(int Cavity, int? Other, double FromMm, double ToMm, IReadOnlyList<ArcVertex> Line)
+{
+    /// <summary>Its pieces.</summary>
+    public IReadOnlyList<EdgePiece> Pieces => [.. Line.Take(Line.Count - 1).Select((v, i) => EdgePiece.Of(v, Line[i + 1].Point))];
+
+    /// <summary>Centre of its length.</summary>
+    public Point2 Centre => Pieces.Aggregate(default(Point2), (sum, p) => sum + (Middle(p) * (p.LengthMm / Pieces.Sum(q => q.LengthMm))));
+
+    /// <summary>Length, mm.</summary>
+    public double LengthMm => ToMm - FromMm;
+
+    // Centre of an arc's length: on its middle radius, at the share sin(half)/half of it.
+    private static Point2 Middle(EdgePiece piece) => piece.Turn == 0 ? piece.Middle : piece.Centre + ((piece.Middle - piece.Centre) * (Math.Sin(piece.Turn / 2) / (piece.Turn / 2)));
+}
