@@ -120,6 +120,17 @@ public sealed class FoundInputTests : IDisposable
         Assert.InRange(GC.GetAllocatedBytesForCurrentThread() - before, 0, 100L << 20);
     }
 
+    // Some thousand loops in one place: every pair of them was measured and told of.
+    [Fact]
+    public void A_thousand_cavities_in_one_place_are_refused_without_measuring_every_pair()
+    {
+        string circles = string.Concat(Enumerable.Repeat("0\nCIRCLE\n10\n5\n20\n5\n40\n5\n", 1000)), path = folder.Write("a.dxf", $"0\nSECTION\n2\nENTITIES\n{circles}0\nENDSEC\n0\nEOF\n");
+        long before = GC.GetAllocatedBytesForCurrentThread();
+
+        Assert.Contains("its 1000 cavities do not clear each other", Told(() => DrawnDie.Read(path, 350, new EdgeTrims(15, 15), [])), StringComparison.Ordinal);
+        Assert.InRange(GC.GetAllocatedBytesForCurrentThread() - before, 0, 1L << 30);
+    }
+
     [Theory]
     [InlineData("xMm", "1e300", "xMm: 1E+300 is outside -10000000 to 10000000")]
     [InlineData("yMm", "-1e6", "yMm: -1000000 is outside -100000 to 100000")]
