@@ -83,7 +83,7 @@ internal static class DefaultFolder
         AddIf(rules.Die is not null, $"die{rules.Die?.MostPanels}{Bed(rules.Die)}");
         AddIf(rules.LeastRepeatMm > 0, Word("repeat", rules.LeastRepeatMm));
         AddIf(rules.Plies != Plies.One, Word("plies", rules.Plies.Count) + (rules.Plies.FaceToFace ? "f" : string.Empty));
-        AddIf(request.Second is not null, $"with-{request.Second?.Part.Name.Replace(' ', '-')}{(request.Second?.SharePercent is { } share ? Word(string.Empty, share) : string.Empty)}");
+        AddIf(request.Second is not null, $"with-{Plain(request.Second?.Part.Name ?? string.Empty)}{(request.Second?.SharePercent is { } share ? Word(string.Empty, share) : string.Empty)}");
         AddIf(request.Effort != usual.Effort, Word("n", request.Effort));
         AddIf(request.Seed != usual.Seed, Word("s", request.Seed));
         AddIf(seconds is not null, Word("sec", seconds ?? 0));
@@ -97,6 +97,9 @@ internal static class DefaultFolder
             }
         }
     }
+
+    // A name out of a file is anybody's: of separators, dots and what else leads elsewhere nothing is left, and no folder gets too long a name.
+    private static string Plain(string name) => string.Concat(name.Take(40).Select(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_' ? c : '-'));
 
     private static string Bed(DieLimit? die) =>
         die is { BedLengthMm: { } length, BedWidthMm: { } width } ? Word("bed", length) + Word("x", width) : string.Empty;

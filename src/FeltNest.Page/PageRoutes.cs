@@ -56,7 +56,7 @@ internal static class PageRoutes
 
     private static async Task Panel(HttpContext context, PageWork work, PageInputs inputs)
     {
-        PagePanel panel = await work.OnACore(() => work.Panel(inputs), context.RequestAborted);
+        PagePanel panel = await work.AtOnce(() => work.Panel(inputs), context.RequestAborted);
         await context.Response.WriteAsJsonAsync(PanelAnswer.Of(panel), context.RequestAborted);
     }
 
@@ -64,9 +64,9 @@ internal static class PageRoutes
     private static async Task Lay(HttpContext context, PageWork work, PageInputs inputs)
     {
         CancellationToken gone = context.RequestAborted;
-        PagePanel panel = await work.OnACore(() => work.Panel(inputs), gone);
+        PagePanel panel = await work.AtOnce(() => work.Panel(inputs), gone);
         LayoutRequest request = PageWork.Request(inputs, panel.Part);
-        RollLayout? best = await work.OnACore(() => inputs.Rows == RowRule.Alternate && request.Rules.WarpAngleDeg is not null ? null : work.Scan(inputs, request).At(request.RollWidthMm), gone);
+        RollLayout? best = await work.AtOnce(() => inputs.Rows == RowRule.Alternate && request.Rules.WarpAngleDeg is not null ? null : work.Scan(inputs, request).At(request.RollWidthMm), gone);
         LineStream.Begin(context.Response);
         if (best is not null)
         {
@@ -75,7 +75,7 @@ internal static class PageRoutes
 
         foreach (int effort in inputs.Effort > 1 ? (int[])[1, inputs.Effort] : [1])
         {
-            RollLayout found = await work.OnACore(() => LayoutSearch.Run(request with { Effort = effort }, null, gone), gone);
+            RollLayout found = await work.Searched(() => LayoutSearch.Run(request with { Effort = effort }, null, gone), gone);
             best = best is null || found.PanelsPerMetre >= best.PanelsPerMetre ? found : best;
             await LineStream.Send(context.Response, Answer(effort == inputs.Effort ? "done" : "better", best), gone);
         }
@@ -86,15 +86,15 @@ internal static class PageRoutes
     private static async Task Widths(HttpContext context, PageWork work, PageInputs inputs)
     {
         CancellationToken gone = context.RequestAborted;
-        LayoutRequest request = PageWork.Request(inputs, (await work.OnACore(() => work.Panel(inputs), gone)).Part);
-        PageScan scan = await work.OnACore(() => work.Scan(inputs, request), gone);
+        LayoutRequest request = PageWork.Request(inputs, (await work.AtOnce(() => work.Panel(inputs), gone)).Part);
+        PageScan scan = await work.AtOnce(() => work.Scan(inputs, request), gone);
         LineStream.Begin(context.Response);
 
         // Whole millimetres, from the middle outwards, so that the neighbourhood of the width is there first.
         foreach (int step in Enumerable.Range(0, ChartSteps + 1).OrderBy(i => Math.Abs(i - (ChartSteps / 2))))
         {
             double width = Math.Round(request.RollWidthMm * (From + ((To - From) * step / ChartSteps)));
-            double? waste = width <= request.Trims.TotalMm ? null : await work.OnACore(() => scan.WasteAt(width), gone);
+            double? waste = width <= request.Trims.TotalMm ? null : await work.Searched(() => scan.WasteAt(width), gone);
             await LineStream.Send(context.Response, new SweepAnswer(width, waste), gone);
         }
     }
@@ -102,8 +102,8 @@ internal static class PageRoutes
     private static async Task Die(HttpContext context, PageWork work, PageInputs inputs)
     {
         CancellationToken gone = context.RequestAborted;
-        PagePanel panel = await work.OnACore(() => work.Panel(inputs), gone);
-        DieAnswer die = await work.OnACore(() => DieAnswer.Of(PageFiles.Die(LayoutSearch.Run(PageWork.Request(inputs, panel.Part), null, gone))), gone);
+        PagePanel panel = await work.AtOnce(() => work.Panel(inputs), gone);
+        DieAnswer die = await work.Searched(() => DieAnswer.Of(PageFiles.Die(LayoutSearch.Run(PageWork.Request(inputs, panel.Part), null, gone))), gone);
         await context.Response.WriteAsJsonAsync(die, gone);
     }
 
@@ -111,16 +111,16 @@ internal static class PageRoutes
     {
         CancellationToken gone = context.RequestAborted;
         byte[] text = await PageFiles.Upload(context.Request, gone);
-        PagePanel panel = await work.OnACore(() => work.Panel(inputs), gone);
-        Comparison comparison = await work.OnACore(() => PageFiles.Compared(text, PageWork.Request(inputs, panel.Part), inputs.Money, gone), gone);
+        PagePanel panel = await work.AtOnce(() => work.Panel(inputs), gone);
+        Comparison comparison = await work.Searched(() => PageFiles.Compared(text, PageWork.Request(inputs, panel.Part), inputs.Money, gone), gone);
         await context.Response.WriteAsJsonAsync(comparison.Ranking.Select(OfferAnswer.Of), gone);
     }
 
     private static async Task File(HttpContext context, PageWork work, PageInputs inputs, string name)
     {
         CancellationToken gone = context.RequestAborted;
-        PagePanel panel = await work.OnACore(() => work.Panel(inputs), gone);
-        (byte[] content, string kind) = await work.OnACore(() => PageFiles.Make(name, panel, PageWork.Request(inputs, panel.Part), gone), gone);
+        PagePanel panel = await work.AtOnce(() => work.Panel(inputs), gone);
+        (byte[] content, string kind) = await work.Searched(() => PageFiles.Make(name, panel, PageWork.Request(inputs, panel.Part), gone), gone);
         context.Response.Headers.ContentDisposition = $"attachment; filename=\"{name}\"";
         await Give(context, content, kind);
     }

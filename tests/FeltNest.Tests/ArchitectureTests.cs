@@ -59,6 +59,19 @@ public sealed partial class ArchitectureTests
         }
     }
 
+    // A clock that is set back must not matter: progress is timed by the steady clock alone, and a cap in seconds ends a search by a timer.
+    [Fact]
+    public void No_code_reads_the_time_of_day_and_only_the_progress_line_reads_a_clock()
+    {
+        foreach (string file in Sources(RepositoryFile.PathOf("src")))
+        {
+            string text = File.ReadAllText(file);
+            Assert.DoesNotMatch(@"\bDateTime(Offset)?\.|\bTimeProvider\b|\bTickCount|\bDateOnly\.FromDateTime|\bGetLastWriteTime|\bGetCreationTime", text);
+            Assert.True(!text.Contains("Stopwatch", StringComparison.Ordinal) || Path.GetFileName(file) == "ProgressLine.cs", file);
+            Assert.True(!ClockTimers().IsMatch(text) || Path.GetFileName(file) is "LayoutOptions.cs" or "OrdersCommand.cs", file);
+        }
+    }
+
     [Fact]
     public void No_folder_holds_more_than_twelve_files_and_no_file_more_than_three_hundred_lines()
     {
@@ -79,6 +92,9 @@ public sealed partial class ArchitectureTests
         let used = match.Groups[1].Value
         where FolderOf(file).Length > 0 && (Stages.Contains(used) || Floors.Contains(used) || Surfaces.Contains(used))
         select (file, FolderOf(file), used);
+
+    [GeneratedRegex(@"\bCancelAfter\b|\bPeriodicTimer\b|\bThreading\.Timer\b|\bThread\.Sleep\b")]
+    private static partial Regex ClockTimers();
 
     [GeneratedRegex(@"\bFeltNest\.(\w+)")]
     private static partial Regex Names();

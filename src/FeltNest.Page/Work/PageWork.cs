@@ -22,11 +22,16 @@ internal sealed class PageWork(BallShelf shelf) : IDisposable
     private readonly RecentStore<(string, double?, double?), PagePanel> panels = new(Panels);
     private readonly RecentStore<ScanKey, PageScan> scans = new(Scans);
 
-    // As many searches at once as there are cores; who waits is told to go when its client is gone.
-    private readonly SemaphoreSlim cores = new(Environment.ProcessorCount);
+    // As many searches at once as there are cores, and as many short answers beside them: a width that is dragged never waits for the searches of widths it has left. Who waits is
+    // told to go when its client is gone.
+    private readonly SemaphoreSlim searches = new(Environment.ProcessorCount), shortWork = new(Environment.ProcessorCount);
 
     /// <inheritdoc/>
-    public void Dispose() => cores.Dispose();
+    public void Dispose()
+    {
+        searches.Dispose();
+        shortWork.Dispose();
+    }
 
     /// <summary>The panel asked for.</summary>
     /// <exception cref="InputException">The waist or the limit does not go with the ball.</exception>
@@ -55,11 +60,17 @@ internal sealed class PageWork(BallShelf shelf) : IDisposable
         return scans.Get(key, () => new PageScan(request with { RollWidthMm = widest, Effort = 1, Rules = request.Rules with { Rows = RowRule.Same } }));
     }
 
-    /// <summary>Runs work on one of the cores.</summary>
+    /// <summary>Runs a search, or what may wait for one.</summary>
     /// <exception cref="OperationCanceledException">The client is gone.</exception>
-    public async Task<T> OnACore<T>(Func<T> work, CancellationToken gone)
+    public Task<T> Searched<T>(Func<T> work, CancellationToken gone) => In(searches, work, gone);
+
+    /// <summary>Runs what takes tenths of a second and is waited for.</summary>
+    /// <exception cref="OperationCanceledException">The client is gone.</exception>
+    public Task<T> AtOnce<T>(Func<T> work, CancellationToken gone) => In(shortWork, work, gone);
+
+    private static async Task<T> In<T>(SemaphoreSlim room, Func<T> work, CancellationToken gone)
     {
-        await cores.WaitAsync(gone);
+        await room.WaitAsync(gone);
         try
         {
             T done = await Task.Run(work, gone);
@@ -68,7 +79,7 @@ internal sealed class PageWork(BallShelf shelf) : IDisposable
         }
         finally
         {
-            cores.Release();
+            room.Release();
         }
     }
 }

@@ -104,7 +104,7 @@ public sealed class LayoutSearch
 
         found.AddRange(rows.Run());
         freerRows = rows.FreerPanelsPerMetre;
-        if (request.Rules.Bands > 1 || request.Rules.Rows == RowRule.Any)
+        if ((request.Rules.Bands > 1 || request.Rules.Rows == RowRule.Any) && !stop.IsCancellationRequested)
         {
             found.AddRange(BandSearch.Best(widest, rows.Tables, tilts, effort, stop));
             progress?.Report(new SearchProgress("bands", BestPerMetre, 0.7));

@@ -182,6 +182,23 @@ public sealed class PageServerTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task The_first_answer_never_waits_for_the_searches_of_others()
+    {
+        using CancellationTokenSource gone = new();
+        await Task.WhenAll(Enumerable.Range(0, Environment.ProcessorCount).Select(i => Begun($"lay?width={1500 + i}&effort=60&rows=any", gone.Token)));
+
+        // Every core is in a search of a minute; more stand behind them.
+        Task<HttpResponseMessage>[] behind = [.. Enumerable.Range(0, 4).Select(i => client.GetAsync($"files/layout.json?width={1400 + i}&effort=60", gone.Token))];
+        using HttpResponseMessage answer = await client.GetAsync("lay?width=300&effort=1", HttpCompletionOption.ResponseHeadersRead, TestContext.Current.CancellationToken);
+        using StreamReader lines = new(await answer.Content.ReadAsStreamAsync(TestContext.Current.CancellationToken));
+        string first = (await lines.ReadLineAsync(TestContext.Current.CancellationToken))!;
+
+        Assert.Contains("\"stage\":\"first\"", first, StringComparison.Ordinal);
+        Assert.All(behind, waiting => Assert.False(waiting.IsCompleted));
+        await gone.CancelAsync();
+    }
+
+    [Fact]
     public async Task A_port_that_is_taken_is_said_in_one_line()
     {
         InputException error = await Assert.ThrowsAsync<InputException>(() => PageServer.Start(server.Port, [], TestContext.Current.CancellationToken));

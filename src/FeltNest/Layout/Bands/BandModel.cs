@@ -9,7 +9,7 @@ internal static class BandModel
     private const double Unit = 1e9;
 
     // Work units after which the solver gives what it has: far above what a knapsack of a thousand widths takes.
-    private const string Limits = "num_workers:1,max_deterministic_time:20";
+    private const double MostWork = 20;
 
     /// <summary>The best choices of two to <paramref name="most"/> bands, best first; each later one leaves the widths near to an earlier one's.</summary>
     /// <param name="widths">What each width gives.</param>
@@ -18,7 +18,8 @@ internal static class BandModel
     /// <param name="most">Most bands.</param>
     /// <param name="choices">How many choices are wanted.</param>
     /// <param name="apart">How far, mm, a later choice's widths must be from an earlier one's.</param>
-    internal static IEnumerable<double[]> Best(BandWidths widths, double room, double gap, int most, int choices, double apart)
+    /// <param name="work">Work units of the solver for one choice; where they bring no solution there are no further choices.</param>
+    internal static IEnumerable<double[]> Best(BandWidths widths, double room, double gap, int most, int choices, double apart, double work = MostWork)
     {
         CpModel model = new();
         List<(double Width, IntVar Count)> items = [];
@@ -37,7 +38,7 @@ internal static class BandModel
         model.Maximize(LinearExpr.WeightedSum(counts, [.. items.Select(item => (long)(Unit * widths.Densities[(int)Math.Round(item.Width / widths.Spacing)]))]));
         for (int n = 0; n < choices; n++)
         {
-            CpSolver solver = new() { StringParameters = Limits };
+            CpSolver solver = new() { StringParameters = FormattableString.Invariant($"num_workers:1,max_deterministic_time:{work}") };
             if (solver.Solve(model) is not (CpSolverStatus.Optimal or CpSolverStatus.Feasible))
             {
                 yield break;

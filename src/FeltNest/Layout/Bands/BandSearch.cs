@@ -51,7 +51,12 @@ internal sealed class BandSearch
             foreach (double[] chosen in BandModel.Best(
                 widths, request.UsableWidthMm, request.GapMm, Math.Max(2, request.Rules.Bands), request.Rules.Rows == RowRule.Any ? effort.BandChoices : 1, ApartShare * search.reach))
             {
-                if (stop.IsCancellationRequested || search.Polished(widths, chosen, kind.Length == 1) is not { } bands)
+                if (stop.IsCancellationRequested)
+                {
+                    break;
+                }
+
+                if (search.Polished(widths, chosen, kind.Length == 1) is not { } bands)
                 {
                     continue;
                 }

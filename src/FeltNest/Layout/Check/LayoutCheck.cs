@@ -2,7 +2,6 @@ using System.Globalization;
 using FeltNest.Geometry;
 using NetTopologySuite.Algorithm.Locate;
 using NetTopologySuite.Geometries;
-using NetTopologySuite.Index.Strtree;
 using NetTopologySuite.Operation.Buffer;
 using NetTopologySuite.Operation.Distance;
 
@@ -114,48 +113,44 @@ public sealed class LayoutCheck
 
     private void CheckBand(LayoutBand band)
     {
-        double length = band.Repeat.LengthMm, reach = Reach();
+        double length = band.Repeat.LengthMm;
         double low = Math.Max(band.YFromMm, layout.Trims.LowerMm), high = Math.Min(band.YToMm, layout.RollWidthMm - layout.Trims.UpperMm);
-        List<(int Panel, int Copy, Polygon Shape)> row = [];
-        int copies = (int)Math.Ceiling(reach / length) + 1;
-        for (int i = 0; i < band.Repeat.Panels.Count; i++)
+        IReadOnlyList<PlacedPanel> panels = band.Repeat.Panels;
+        Polygon[] homes = [.. panels.Select(panel => Copy(panel, length, 0))];
+        for (int i = 0; i < homes.Length; i++)
         {
-            PlacedPanel panel = band.Repeat.Panels[i];
-            Polygon home = Place(layout.Parts[panel.Part].Outline, panel.XMm, panel.YMm, panel.AngleDeg);
-            Envelope extent = home.EnvelopeInternal;
+            Envelope extent = homes[i].EnvelopeInternal;
             if (extent.MinY < low - EdgeSlack || extent.MaxY > high + EdgeSlack)
             {
                 Report(Text($"panel {i}: reaches from {extent.MinY:0.####} to {extent.MaxY:0.####} mm across, allowed {low:0.####} to {high:0.####}"));
             }
-
-            // Panels may be written anywhere along the roll: brought to the first repeat before copies are laid beside it.
-            double home0 = -Math.Floor(panel.XMm / length) * length;
-            for (int k = -copies; k <= copies; k++)
-            {
-                row.Add((i, k, Place(layout.Parts[panel.Part].Outline, panel.XMm + home0 + (k * length), panel.YMm, panel.AngleDeg)));
-            }
         }
 
-        STRtree<int> tree = new();
-        for (int n = 0; n < row.Count; n++)
+        // Copies are made one at a time, where they can be near: a long part on a short repeat has thousands of them.
+        for (int i = 0; i < homes.Length; i++)
         {
-            tree.Insert(row[n].Shape.EnvelopeInternal, n);
-        }
-
-        foreach ((int panel, int copy, Polygon shape) in row.Where(r => r.Copy == 0))
-        {
-            Envelope near = shape.EnvelopeInternal.Copy();
+            Envelope near = homes[i].EnvelopeInternal.Copy();
             near.ExpandBy(layout.GapMm + 1);
-            foreach (int n in tree.Query(near).Order())
+            for (int other = i; other < homes.Length; other++)
             {
-                (int other, int otherCopy, Polygon otherShape) = row[n];
-                if (other > panel || (other == panel && otherCopy > copy))
+                Envelope extent = homes[other].EnvelopeInternal;
+                if (extent.MinY > near.MaxY || extent.MaxY < near.MinY)
                 {
-                    CheckPair(shape, otherShape, Text($"panel {panel} and panel {other}, {otherCopy} repeats on"));
+                    continue;
+                }
+
+                int last = (int)Math.Floor((near.MaxX - extent.MinX) / length);
+                for (int copy = other == i ? 1 : (int)Math.Ceiling((near.MinX - extent.MaxX) / length); copy <= last && violations.Count < MostLines; copy++)
+                {
+                    CheckPair(homes[i], Copy(panels[other], length, copy), Text($"panel {i} and panel {other}, {copy} repeats on"));
                 }
             }
         }
     }
+
+    // Panels may be written anywhere along the roll: brought to the first repeat before copies are laid beside it.
+    private Polygon Copy(PlacedPanel panel, double length, int copy) =>
+        Place(layout.Parts[panel.Part].Outline, panel.XMm + (-Math.Floor(panel.XMm / length) * length) + (copy * length), panel.YMm, panel.AngleDeg);
 
     // Bands do not share a repeat, so every relative shift comes about: they are apart when their extents across are.
     private void CheckBandsApart(LayoutBand first, LayoutBand second)
@@ -250,8 +245,6 @@ public sealed class LayoutCheck
             Report(layout.Rules.Rows == RowRule.Same ? "rows same: panels are not parallel" : "rows alternate: panels lie at other angles than +a and -a");
         }
     }
-
-    private double Reach() => layout.Parts.Max(p => p.Outline.Points.Max(q => q.Length)) * 2 + layout.GapMm + 1;
 
     private void Report(string line)
     {

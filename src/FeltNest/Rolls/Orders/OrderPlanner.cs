@@ -28,7 +28,7 @@ public static class OrderPlanner
         // A ball short is dear enough that few plans leave one out; where none is short, this plan is the best, and the search was led by cost from the start.
         LinearSum dear = new LinearSum().Add(cost).Add(orders.Short, Dear(question));
         OrderNeighbours neighbours = new(model, question, felt, orders);
-        ModelReach first = Reached(dear) ?? throw new OperationCanceledException(stop), least = first, lacking = new(0, 0, true);
+        ModelReach first = Reached(dear) ?? throw Unsolved(effort, stop), least = first, lacking = new(0, 0, true);
         if (model.ValueOf(orders.Short) > NoBall)
         {
             lacking = model.Minimise(orders.Short, stop)!.Value;
@@ -115,6 +115,9 @@ public static class OrderPlanner
 
     // Bounds that are not there are no money.
     private static decimal Money(double bound) => double.IsFinite(bound) && Math.Abs(bound) < 1e15 ? (decimal)bound : 0;
+
+    private static Exception Unsolved(int effort, CancellationToken stop) => stop.IsCancellationRequested
+        ? new OperationCanceledException(stop) : new NoAnswerException($"the solver found no plan within effort {effort}: give a higher --effort, or fewer orders at a time");
 
     private static NoAnswerException Nothing(OrderPlan plan) => new($"nothing can be cut for any order; order {plan.Results[0].Order.Name}: {plan.Results[0].Reason}");
 }

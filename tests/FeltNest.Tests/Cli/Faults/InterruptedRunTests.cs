@@ -9,41 +9,51 @@ namespace FeltNest.Tests.Cli.Faults;
 /// <summary>Ctrl-C at any time of any long command: the code for it or for done, plain lines, whole files.</summary>
 public sealed class InterruptedRunTests : IDisposable
 {
+    private static readonly string[] Commands = ["panel", "panel --wrap", "panel --seams", "layout", "compare", "roll", "orders"];
+
     private readonly TempFolder folder = new();
 
     public void Dispose() => folder.Dispose();
 
-    public static TheoryData<string> Commands => ["panel", "panel --wrap", "panel --seams", "layout", "compare", "roll", "orders"];
-
-    [Theory]
-    [MemberData(nameof(Commands))]
-    public async Task An_interrupt_at_any_time_ends_a_command_in_order(string command)
+    // All commands at once: each waits for the others more than for itself, so that moments fall all over its work.
+    [Fact]
+    public async Task An_interrupt_at_any_time_ends_every_command_in_order()
     {
-        CancellationToken stop = TestContext.Current.CancellationToken;
-        Random random = new(command.Length);
+        Inputs();
         for (int run = 0; run < Runs.Count(1); run++)
         {
-            using Process process = ProgramProcess.Start(ProgramProcess.Program, Arguments(command, run));
-            Task<CommandRun> ended = ProgramProcess.Ended(process, stop);
-            await Task.Delay(random.Next(Runs.Count(1) > 1 ? 2500 : 900), stop);
-            await ProgramProcess.Signal(process, "INT", stop);
-            CommandRun left = await ended;
-
-            Assert.True(left.Code is 0 or 130, $"run {run}: exit code {left.Code}: {left.Err}");
-            Assert.All(left.Messages, line => Assert.StartsWith("feltnest: ", line, StringComparison.Ordinal));
-            Assert.DoesNotContain(left.Messages, line => line.Contains("internal error", StringComparison.Ordinal));
-            string[] files = Directory.Exists(folder.Path($"out{run}")) ? Directory.GetFiles(folder.Path($"out{run}")) : [];
-            Assert.DoesNotContain(files, file => file.EndsWith(".tmp", StringComparison.Ordinal));
-            Assert.All(files.Where(file => file.EndsWith("layout.json", StringComparison.Ordinal)), file => LayoutReader.Read(file));
+            await Task.WhenAll(Commands.Select((command, i) => Interrupted(command, run, new Random((run * Commands.Length) + i))));
         }
     }
 
-    private string[] Arguments(string command, int run)
+    private async Task Interrupted(string command, int run, Random random)
     {
-        string ball = RepositoryFile.PathOf("shapes", "balls", "type-2.json"), demo = RepositoryFile.PathOf("shapes", "demo");
+        CancellationToken stop = TestContext.Current.CancellationToken;
+        string place = folder.Path($"{command.Replace(' ', '-')}{run}");
+        using Process process = ProgramProcess.Start(ProgramProcess.Program, [.. Arguments(command), "--out", place]);
+        Task<CommandRun> ended = ProgramProcess.Ended(process, stop);
+        await Task.Delay(random.Next(2500), stop);
+        await ProgramProcess.Signal(process, "INT", stop);
+        CommandRun left = await ended;
+
+        Assert.True(left.Code is 0 or 130, $"{command}, run {run}: exit code {left.Code}: {left.Err}");
+        Assert.All(left.Messages, line => Assert.StartsWith("feltnest: ", line, StringComparison.Ordinal));
+        Assert.DoesNotContain(left.Messages, line => line.Contains("internal error", StringComparison.Ordinal));
+        string[] files = Directory.Exists(place) ? Directory.GetFiles(place) : [];
+        Assert.DoesNotContain(files, file => file.EndsWith(".tmp", StringComparison.Ordinal));
+        Assert.All(files.Where(file => file.EndsWith("layout.json", StringComparison.Ordinal)), file => LayoutReader.Read(file));
+    }
+
+    private void Inputs()
+    {
         File.WriteAllBytes(folder.Path("layout.json"), LayoutWriter.Write(SampleLayout.OneRepeat, YieldAccount.Of(SampleLayout.OneRepeat)));
         File.WriteAllText(folder.Path("dies.csv"), "die,ball,layout,strikesLeft\nD1,type 2,layout.json,500000\nD2,type 2 woven,layout.json,500000\n");
-        string[] words = command switch
+    }
+
+    private string[] Arguments(string command)
+    {
+        string ball = RepositoryFile.PathOf("shapes", "balls", "type-2.json"), demo = RepositoryFile.PathOf("shapes", "demo");
+        return command switch
         {
             "panel" => ["panel", ball],
             "panel --wrap" => ["panel", ball, "--wrap", RepositoryFile.PathOf("shapes", "outlines", "dog-bone.json")],
@@ -54,6 +64,5 @@ public sealed class InterruptedRunTests : IDisposable
             _ => ["orders", Path.Combine(demo, "orders.csv"), "--stock", Path.Combine(demo, "stock.csv"), "--dies", folder.Path("dies.csv"), "--press", Path.Combine(demo, "presses", "beam-press.json"), "--offers",
                 Path.Combine(demo, "offers.csv"), "--costs", Path.Combine(demo, "costs.json"), "--start", "2026-03-02"],
         };
-        return [.. words, "--out", folder.Path($"out{run}")];
     }
 }

@@ -2,10 +2,13 @@ using System.Diagnostics;
 using System.Text;
 using System.Text.Json.Nodes;
 using FeltNest.Files;
+using FeltNest.Files.Layouts;
 using FeltNest.Files.Offers;
 using FeltNest.Files.Outlines;
 using FeltNest.Files.Presses;
+using FeltNest.Layout.Limits;
 using FeltNest.Tests.Cli;
+using FeltNest.Yield;
 using Xunit;
 
 namespace FeltNest.Tests.Files.Hostile;
@@ -102,6 +105,41 @@ public sealed class FoundInputTests : IDisposable
         string text = """{ "schema": "feltnest/outline/1", "name": "a", "arcs": [{ "x": 0, "y": 0, "turnDeg": 359.9999999 }, { "x": 100, "y": 0, "turnDeg": 0 }] }""";
 
         Assert.Contains("outline has more than 10000 points where its arcs are divided", Told(() => OutlineReader.Read(folder.Write("a.json", text))), StringComparison.Ordinal);
+    }
+
+    // Two hundred metres struck every 350 mm: all the copies of its thousands of corners were laid at once.
+    [Fact]
+    public void A_cavity_far_longer_than_its_feed_is_refused_in_little_memory()
+    {
+        string path = folder.Write("a.svg", """
+            <svg xmlns="http://www.w3.org/2000/svg" width="120mm" height="60mm" viewBox="0 0 120 60"><path d="M 35.516 5.248 L 98.25 14.159 A 100000.1 16 0 0 1 98.25 45.841 L 35.516 54.752 A 25 0.3 0 1 1 35.516 5.248 Z"/></svg>
+            """);
+        long before = GC.GetAllocatedBytesForCurrentThread();
+
+        Assert.Contains("do not clear each other when struck again after 350 mm", Told(() => DrawnDie.Read(path, 350, new EdgeTrims(15, 15), [])), StringComparison.Ordinal);
+        Assert.InRange(GC.GetAllocatedBytesForCurrentThread() - before, 0, 100L << 20);
+    }
+
+    // Some thousand loops in one place: every pair of them was measured and told of.
+    [Fact]
+    public void A_thousand_cavities_in_one_place_are_refused_without_measuring_every_pair()
+    {
+        string circles = string.Concat(Enumerable.Repeat("0\nCIRCLE\n10\n5\n20\n5\n40\n5\n", 1000)), path = folder.Write("a.dxf", $"0\nSECTION\n2\nENTITIES\n{circles}0\nENDSEC\n0\nEOF\n");
+        long before = GC.GetAllocatedBytesForCurrentThread();
+
+        Assert.Contains("its 1000 cavities do not clear each other", Told(() => DrawnDie.Read(path, 350, new EdgeTrims(15, 15), [])), StringComparison.Ordinal);
+        Assert.InRange(GC.GetAllocatedBytesForCurrentThread() - before, 0, 1L << 30);
+    }
+
+    [Theory]
+    [InlineData("xMm", "1e300", "xMm: 1E+300 is outside -10000000 to 10000000")]
+    [InlineData("yMm", "-1e6", "yMm: -1000000 is outside -100000 to 100000")]
+    public void A_panel_laid_beyond_any_roll_is_told(string field, string value, string told)
+    {
+        JsonNode layout = JsonNode.Parse(LayoutWriter.Write(SampleLayout.OneRepeat, YieldAccount.Of(SampleLayout.OneRepeat)))!;
+        layout["repeat"]!["panels"]![0]![field] = JsonNode.Parse(value);
+
+        Assert.Contains(told, Told(() => LayoutReader.Read(folder.Write("layout.json", layout.ToJsonString()))), StringComparison.Ordinal);
     }
 
     [Fact]

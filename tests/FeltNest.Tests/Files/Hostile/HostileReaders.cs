@@ -1,5 +1,8 @@
 using System.Text;
 using FeltNest.Cost.Sheet;
+using FeltNest.Die;
+using FeltNest.Die.Gang;
+using FeltNest.Die.Proof;
 using FeltNest.Files;
 using FeltNest.Files.Balls;
 using FeltNest.Files.Costs;
@@ -11,11 +14,13 @@ using FeltNest.Files.Outlines;
 using FeltNest.Files.Presses;
 using FeltNest.Files.Rolls;
 using FeltNest.Files.Usage;
+using FeltNest.Geometry;
 using FeltNest.Layout.Limits;
 using FeltNest.Panel;
 using FeltNest.Rolls.Orders;
 using FeltNest.Rolls.Plan;
 using FeltNest.Tests.Cli;
+using FeltNest.Tests.Die;
 using FeltNest.Tests.Rolls;
 using FeltNest.Tests.Rolls.Orders;
 using FeltNest.Yield;
@@ -28,6 +33,10 @@ internal static class HostileReaders
     private static readonly Lazy<CostInputs> Costs = new(() => CostsReader.Read(RepositoryFile.PathOf("shapes", "demo", "costs.json")));
 
     private static readonly Lazy<byte[]> Layout = new(() => LayoutWriter.Write(RollCases.Squares, YieldAccount.Of(RollCases.Squares)));
+
+    private static readonly Lazy<byte[]> Die = new(() => DieWriter.Write(DieDesigner.Run(new GangRequest(DieCases.Plates, 0, DieCases.Order, null, null))));
+
+    private static readonly Lazy<Outline> Measured = new(() => PartReader.Read(RepositoryFile.PathOf("shapes", "outlines", "dog-bone.json")).Outline!.Centred);
 
     private static readonly string[] Drawings =
     [
@@ -58,7 +67,12 @@ internal static class HostileReaders
         ("orders", ".csv", path => OrdersReader.Read(path, ["type 2", "type 2 woven"], ["woven, raised and milled", "woven A (invented)"]), () => [.. Folder("demo", "orders.csv")]),
         ("stock", ".csv", ReadStock, () => [.. Folder("demo", "stock.csv")]),
         ("dies", ".csv", ReadDies, () => [.. Folder("demo", "dies.csv").Select(OwnLayouts)]),
+        ("die order", ".json", path => DieOrderReader.Read(path), () => [.. Folder("demo/dies", "gang-die.json")]),
+        ("die", ".json", path => DieReader.Read(path), () => [Die.Value]),
+        ("readings", ".csv", path => ReadingsReader.Read(path, 32), () => [.. Folder("demo/dies", "readings.csv")]),
+        ("measured points", ".csv", ReadMeasured, () => [.. Folder("demo/dies", "measured-panel.csv")]),
         ("checked file", ".json", path => Check(path), () => [Layout.Value, RollPlan(), OrderPlan()]),
+        ("checked die", ".json", path => Check(path), () => [Die.Value]),
     ];
 
     private const string Triangle = """{ "schema": "feltnest/outline/1", "name": "t", "points": [[0,0],[10,0],[0,10]], "sources": { "a": "b" } }""";
@@ -99,6 +113,20 @@ internal static class HostileReaders
         }
 
         DiesReader.Read(path);
+    }
+
+    // The points are laid on an outline, too: that is where they can do harm.
+    private static void ReadMeasured(string path)
+    {
+        IReadOnlyList<Point2> points = PointsReader.Read(path);
+        try
+        {
+            PanelFitter.Fit(Measured.Value, points, 1.2);
+        }
+        catch (InputException error) when (error.File is null)
+        {
+            throw error.InFile(path);
+        }
     }
 
     // The whole command: what is read is verified, too. Its messages are lines already, so one that tells a failure of the program is the fault.

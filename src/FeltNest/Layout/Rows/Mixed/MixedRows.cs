@@ -26,12 +26,12 @@ internal static class MixedRows
         bool turned = !request.Rules.OneWay && !tables.HasHalfTurn;
         if (request.Rules.Rows != RowRule.Alternate)
         {
-            starts.AddRange(Sequences(request, new RowKinds(request, Turned(grid, turned), effort, several: false), tilts, effort, toBeat, isAlternate: false, stop));
+            starts.AddRange(Sequences(request, new RowKinds(request, Turned(grid, turned), effort, several: false, stop), tilts, effort, toBeat, isAlternate: false, stop));
         }
 
         if (request.Rules.Rows == RowRule.Any && tilts.IsFree && !stop.IsCancellationRequested)
         {
-            starts.AddRange(Sequences(request, new RowKinds(request, Turned(Promising(request, tables, effort), turned), effort, several: true), tilts, effort, toBeat, isAlternate: false, stop));
+            starts.AddRange(Sequences(request, new RowKinds(request, Turned(Promising(request, tables, effort), turned), effort, several: true, stop), tilts, effort, toBeat, isAlternate: false, stop));
         }
 
         foreach (double tilt in grid.Where(t => t is > 0 and < Math.PI / 2 && (tilts.IsFree || -t >= tilts.Least)))
@@ -41,7 +41,7 @@ internal static class MixedRows
                 break;
             }
 
-            starts.AddRange(Sequences(request, new RowKinds(request, [tilt, -tilt], effort, several: false), tilts, effort, toBeat, isAlternate: true, stop));
+            starts.AddRange(Sequences(request, new RowKinds(request, [tilt, -tilt], effort, several: false, stop), tilts, effort, toBeat, isAlternate: true, stop));
         }
 
         return [.. starts.OrderByDescending(s => s.Density).Take(effort.MixStarts)];
@@ -62,15 +62,15 @@ internal static class MixedRows
     {
         double width = request.UsableWidthMm;
         IEnumerable<RowSequence> found = kinds.Pitches(effort.FirstTrust).AsParallel().AsOrdered().WithDegreeOfParallelism(2)
-            .SelectMany(pitch => stop.IsCancellationRequested ? [] : AtPitch(kinds, pitch, width, toBeat * WorthPolishing));
+            .SelectMany(pitch => stop.IsCancellationRequested ? [] : AtPitch(kinds, pitch, width, toBeat * WorthPolishing, stop));
         return found.OrderByDescending(s => s.Panels / s.Pitch).Take(effort.MixStarts).ToList().Select(s => Start(request, kinds, s, tilts, isAlternate));
     }
 
-    private static IEnumerable<RowSequence> AtPitch(RowKinds kinds, double pitch, double width, double least)
+    private static IEnumerable<RowSequence> AtPitch(RowKinds kinds, double pitch, double width, double least, CancellationToken stop)
     {
         RowSteps? steps = null;
         int misses = 0;
-        for (int panels = Math.Max(2, (int)Math.Ceiling(least * pitch)); ; panels++)
+        for (int panels = Math.Max(2, (int)Math.Ceiling(least * pitch)); !stop.IsCancellationRequested; panels++)
         {
             steps ??= kinds.StepsAt(pitch);
             if (panels > MostPanels || kinds.Count * kinds.Count * panels > MostArcs || !steps.MayFit(panels, width))

@@ -23,7 +23,8 @@ internal sealed class RowKinds
     /// <param name="tilts">Tilts, half-turns included.</param>
     /// <param name="effort">Work to spend.</param>
     /// <param name="several">True when a kind may stand several times in a repeat.</param>
-    internal RowKinds(LayoutRequest request, double[] tilts, SearchEffort effort, bool several)
+    /// <param name="stop">Ends the work; the tables then serve nothing.</param>
+    internal RowKinds(LayoutRequest request, double[] tilts, SearchEffort effort, bool several, CancellationToken stop)
     {
         this.several = several;
         Geometry.Outline part = request.Part.Outline;
@@ -36,7 +37,7 @@ internal sealed class RowKinds
         tables = new StepTable[tilts.Length, tilts.Length];
         Parallel.For(0, tilts.Length, new ParallelOptions { MaxDegreeOfParallelism = 2 }, i =>
         {
-            for (int k = 0; k < tilts.Length; k++)
+            for (int k = 0; k < tilts.Length && !stop.IsCancellationRequested; k++)
             {
                 tables[i, k] = StepTable.Make(kinds[i], kinds[k]);
             }
