@@ -1,11 +1,13 @@
 using FeltNest.Cost;
 using FeltNest.Cost.Compare;
+using FeltNest.Cost.Sheet;
 using FeltNest.Die;
 using FeltNest.Die.Gang;
 using FeltNest.Drawing.Sheets;
 using FeltNest.Drawing.Sheets.Dies;
 using FeltNest.Drawing.Writers;
 using FeltNest.Files.Dies;
+using FeltNest.Files.Compare;
 using FeltNest.Files.Layouts;
 using FeltNest.Files.Offers;
 using FeltNest.Files.Panels;
@@ -14,6 +16,8 @@ using FeltNest.Page.Inputs;
 using FeltNest.Page.Work;
 using FeltNest.Panel;
 using FeltNest.Panel.Wrap;
+using FeltNest.Report.Compare;
+using FeltNest.Rolls.Presses;
 using FeltNest.Yield;
 using Microsoft.AspNetCore.Http;
 
@@ -26,13 +30,14 @@ internal static class PageFiles
     private const int MostOffers = 12;
 
     /// <summary>Names of the files that can be saved.</summary>
-    public static IReadOnlyList<string> Names { get; } = ["panel.json", "panel.svg", "panel.png", "layout.json", "layout.svg", "layout.png", "die.json", "die.pdf", "die.dxf", "cavity.dxf", "board.dxf"];
+    public static IReadOnlyList<string> Names { get; } = ["panel.json", "panel.svg", "panel.png", "layout.json", "layout.svg", "layout.png", "die.json", "die.pdf", "die.dxf", "cavity.dxf", "board.dxf", "widths.json", "widths.csv", "widths.svg", "widths.png", "widths.html"];
 
     /// <summary>A file's bytes and kind.</summary>
     /// <exception cref="NoAnswerException">The part does not fit the roll.</exception>
-    public static (byte[] Content, string Kind) Make(string name, PagePanel panel, LayoutRequest request, CancellationToken gone)
+    public static (byte[] Content, string Kind) Make(string name, PagePanel panel, PageInputs inputs, CancellationToken gone)
     {
-        string kind = Path.GetExtension(name) switch { ".svg" => "image/svg+xml", ".png" => "image/png", ".pdf" => "application/pdf", ".dxf" => "image/vnd.dxf", _ => "application/json" };
+        LayoutRequest request = PageWork.Request(inputs, panel.Part);
+        string kind = Path.GetExtension(name) switch { ".svg" => "image/svg+xml", ".png" => "image/png", ".pdf" => "application/pdf", ".dxf" => "image/vnd.dxf", ".csv" => "text/csv", ".html" => "text/html", _ => "application/json" };
         if (name.StartsWith("panel", StringComparison.Ordinal))
         {
             FlatPanel flat = PanelFit.Felt(panel.Ball, panel.Flat);
@@ -44,10 +49,15 @@ internal static class PageFiles
             }, kind);
         }
 
+        if (name.StartsWith("widths", StringComparison.Ordinal))
+        {
+            return (CompareFile(name, Compared(request, ChartWidths.Of(inputs.WidthMm).Where(width => width > request.Trims.TotalMm).Select(width => CompareCase.Of(width, request.Trims)), true, inputs.Money.Costs, gone)), kind);
+        }
+
         RollLayout layout = LayoutSearch.Run(request, null, gone);
         if (!name.StartsWith("layout", StringComparison.Ordinal))
         {
-            return (DieFile(name, Die(layout)), kind);
+            return (DieFile(name, Die(layout, inputs.Press, gone)), kind);
         }
 
         YieldFigures yields = YieldAccount.Of(layout);
@@ -60,8 +70,8 @@ internal static class PageFiles
     }
 
     /// <summary>The die of a layout, by the figures that are usual where the shop has written no order.</summary>
-    /// <exception cref="NoAnswerException">No die of those figures can be made for it.</exception>
-    public static DieDesign Die(RollLayout layout) => DieDesigner.Run(new GangRequest(layout, 0, UsualOrder.Of(layout), null, null));
+    /// <exception cref="NoAnswerException">No die of those figures can be made for it, or none that the press takes.</exception>
+    public static DieDesign Die(RollLayout layout, PressSpec? press, CancellationToken gone) => DieDesigner.Run(new GangRequest(layout, 0, UsualOrder.Of(layout), press, null), gone);
 
     private static byte[] DieFile(string name, DieDesign design) => name switch
     {
@@ -70,6 +80,16 @@ internal static class PageFiles
         "cavity.dxf" => DieDxf.Cavity(design, design.Parts[0]),
         "board.dxf" => DieDxf.Board(design),
         _ => DieWriter.Write(design),
+    };
+
+    /// <summary>A file of a comparison, by its ending.</summary>
+    public static byte[] CompareFile(string name, Comparison comparison) => Path.GetExtension(name) switch
+    {
+        ".csv" => CompareTable.Csv(comparison),
+        ".svg" => SvgWriter.Write(CompareSheet.Draw(comparison)),
+        ".png" => PngWriter.Write(CompareSheet.Draw(comparison)),
+        ".html" => ComparePage.Html(comparison, SvgWriter.Write(CompareSheet.Draw(comparison))),
+        _ => CompareWriter.Json(comparison),
     };
 
     /// <summary>The body of an upload; the server's limit on its size holds.</summary>
@@ -96,7 +116,7 @@ internal static class PageFiles
                 throw new InputException("offers.csv", null, $"holds {cases.Length} offers: the page compares up to {MostOffers}, the command line more");
             }
 
-            return CompareStudy.Run(new CompareQuestion(lay with { Effort = 1 }, cases, false, money.Costs with { Currency = cases[0].Offer!.Price.Currency, Felt = null }, null), null, gone);
+            return Compared(lay, cases, false, money.Costs with { Currency = cases[0].Offer!.Price.Currency, Felt = null }, gone);
         }
         catch (InputException error) when (error.File == path)
         {
@@ -106,5 +126,14 @@ internal static class PageFiles
         {
             folder.Delete(recursive: true);
         }
+    }
+
+    // A comparison cut short is of no use to anyone: who asked is gone.
+    private static Comparison Compared(LayoutRequest lay, IEnumerable<CompareCase> cases, bool scan, CostInputs costs, CancellationToken gone)
+    {
+        LayoutRules rules = scan ? lay.Rules with { Rows = RowRule.Same } : lay.Rules;
+        Comparison comparison = CompareStudy.Run(new CompareQuestion(lay with { Effort = 1, Rules = rules }, [.. cases], scan, costs, null), null, gone);
+        gone.ThrowIfCancellationRequested();
+        return comparison;
     }
 }

@@ -12,10 +12,6 @@ namespace FeltNest.Page;
 /// <summary>What the page can ask for, each by its address.</summary>
 internal static class PageRoutes
 {
-    // The chart runs from this share of the width to that one, in so many steps.
-    private const double From = 0.86, To = 1.14;
-    private const int ChartSteps = 56;
-
     private static readonly (string Path, string Asset, string Kind)[] Assets =
         [("/", "page.html", "text/html; charset=utf-8"), ("/page.css", "page.css", "text/css; charset=utf-8"), ("/page.js", "page.js", "text/javascript; charset=utf-8")];
 
@@ -91,9 +87,8 @@ internal static class PageRoutes
         LineStream.Begin(context.Response);
 
         // Whole millimetres, from the middle outwards, so that the neighbourhood of the width is there first.
-        foreach (int step in Enumerable.Range(0, ChartSteps + 1).OrderBy(i => Math.Abs(i - (ChartSteps / 2))))
+        foreach (double width in ChartWidths.Of(request.RollWidthMm).OrderBy(w => Math.Abs(w - request.RollWidthMm)))
         {
-            double width = Math.Round(request.RollWidthMm * (From + ((To - From) * step / ChartSteps)));
             double? waste = width <= request.Trims.TotalMm ? null : await work.Searched(() => scan.WasteAt(width), gone);
             await LineStream.Send(context.Response, new SweepAnswer(width, waste), gone);
         }
@@ -103,7 +98,7 @@ internal static class PageRoutes
     {
         CancellationToken gone = context.RequestAborted;
         PagePanel panel = await work.AtOnce(() => work.Panel(inputs), gone);
-        DieAnswer die = await work.Searched(() => DieAnswer.Of(PageFiles.Die(LayoutSearch.Run(PageWork.Request(inputs, panel.Part), null, gone))), gone);
+        DieAnswer die = await work.Searched(() => DieAnswer.Of(PageFiles.Die(LayoutSearch.Run(PageWork.Request(inputs, panel.Part), null, gone), inputs.Press, gone)), gone);
         await context.Response.WriteAsJsonAsync(die, gone);
     }
 
@@ -113,14 +108,14 @@ internal static class PageRoutes
         byte[] text = await PageFiles.Upload(context.Request, gone);
         PagePanel panel = await work.AtOnce(() => work.Panel(inputs), gone);
         Comparison comparison = await work.Searched(() => PageFiles.Compared(text, PageWork.Request(inputs, panel.Part), inputs.Money, gone), gone);
-        await context.Response.WriteAsJsonAsync(comparison.Ranking.Select(OfferAnswer.Of), gone);
+        await context.Response.WriteAsJsonAsync(OffersAnswer.Of(comparison), gone);
     }
 
     private static async Task File(HttpContext context, PageWork work, PageInputs inputs, string name)
     {
         CancellationToken gone = context.RequestAborted;
         PagePanel panel = await work.AtOnce(() => work.Panel(inputs), gone);
-        (byte[] content, string kind) = await work.Searched(() => PageFiles.Make(name, panel, PageWork.Request(inputs, panel.Part), gone), gone);
+        (byte[] content, string kind) = await work.Searched(() => PageFiles.Make(name, panel, inputs, gone), gone);
         context.Response.Headers.ContentDisposition = $"attachment; filename=\"{name}\"";
         await Give(context, content, kind);
     }

@@ -2,8 +2,10 @@
 // The page asks the server for every figure; nothing is worked out here but where a line is drawn.
 const SVG = "http://www.w3.org/2000/svg";
 const byId = id => document.getElementById(id);
-const names = ["ball", "waist", "edgeLimit", "width", "gap", "lower", "upper", "rows", "warp", "warpDeg", "oneWay", "effort", "price", "priceUnit", "currency", "rollLength", "endLoss", "faults", "rejects", "unpaired"];
-const lengths = new Set(["waist", "width", "gap", "lower", "upper", "endLoss"]);
+const names = ["ball", "waist", "edgeLimit", "width", "gap", "lower", "upper", "rows", "warp", "warpDeg", "oneWay", "effort", "price", "priceUnit", "currency", "rollLength", "endLoss", "faults", "rejects", "unpaired", "bedLength", "bedWidth", "bedMargin", "pressForce", "feedPlay", "guidePlay"];
+const lengths = new Set(["waist", "width", "gap", "lower", "upper", "endLoss", "bedLength", "bedWidth", "bedMargin", "feedPlay", "guidePlay"]);
+// The press decides the die alone: nothing else is asked with it.
+const ofPress = new Set(["bedLength", "bedWidth", "bedMargin", "pressForce", "feedPlay", "guidePlay"]);
 const usual = { currency: "EUR", rows: "same", warp: "design", oneWay: "no", priceUnit: "m2" };
 // What is asked, as the server reads it: lengths in mm, texts as they stand.
 const asked = {};
@@ -17,9 +19,10 @@ const inMm = text => unit === "mm" || text.trim() === "" || isNaN(Number(text)) 
 const length = (mm, digits = 2) => mm == null ? "none" : unit === "mm" ? `${mm.toFixed(digits)} mm` : `${(mm / 25.4).toFixed(digits + 1)} in`;
 const number = (value, digits, end = "") => value == null ? "none" : value.toFixed(digits) + end;
 
-function query() {
+function query(press = true) {
   const words = new URLSearchParams();
   for (const name of names) {
+    if (!press && ofPress.has(name)) continue;
     if (asked[name] !== "" && asked[name] !== undefined && asked[name] !== usual[name]) words.set(name, asked[name]);
     else if (asked[name] === "" && usual[name] !== "" && usual[name] !== undefined) words.set(name, "");
   }
@@ -70,17 +73,23 @@ async function ask(kind, path, onLine, options = {}) {
   }
 }
 
-let timer = 0, since = 0;
-function changed(soon) {
+let timer = 0, since = 0, waiting = null;
+function changed(soon, work = answerAll) {
   ofAddress = "";
   clearTimeout(timer);
-  timer = setTimeout(answerAll, soon ? 0 : 120);
+  waiting = waiting === answerAll ? answerAll : work;
+  timer = setTimeout(() => { const next = waiting; waiting = null; next(); }, soon ? 0 : 120);
+}
+
+function keepAddress() {
+  const all = query();
+  history.replaceState(null, "", all ? `?${all}` : location.pathname);
+  for (const link of document.querySelectorAll("[data-file]")) link.href = `files/${link.dataset.file}?${/^(panel|layout|widths)/.test(link.dataset.file) ? query(false) : all}`;
 }
 
 async function answerAll() {
-  const words = query();
-  history.replaceState(null, "", words ? `?${words}` : location.pathname);
-  for (const link of document.querySelectorAll("[data-file]")) link.href = `files/${link.dataset.file}?${words}`;
+  const words = query(false);
+  keepAddress();
   since = performance.now();
   byId("stage").textContent = "Working.";
   layOut(words);
@@ -155,19 +164,22 @@ function drawLay() {
     tr.append(name, value, bar);
     return tr;
   }));
-  // A die takes seconds and cannot be broken off: it is asked for when the lay has stood for a while.
-  clearTimeout(drawLay.die);
-  if (lay.stage === "done") drawLay.die = setTimeout(() => die(query()), 2500);
+  // A die is designed for a lay that stands; a newer question breaks it off.
+  late.die?.abort();
+  if (lay.stage === "done") die();
   drawWidths();
 }
 
-async function die(words) {
-  const { body, faults, gone } = await ask("die", `die?${words}`);
+async function die() {
+  keepAddress();
+  const { body, faults, gone } = await ask("die", `die?${query()}`);
   if (gone) return;
-  byId("die-problem").textContent = body ? "" : (faults ?? []).map(f => f.problem).join(" ");
+  for (const name of ofPress) { byId(`${name}-fault`).textContent = ""; byId(name).removeAttribute("aria-invalid"); }
+  for (const { field, problem } of (faults ?? []).filter(f => ofPress.has(f.field))) { byId(`${field}-fault`).textContent = problem; byId(field).setAttribute("aria-invalid", "true"); }
+  byId("die-problem").textContent = (faults ?? []).filter(f => !ofPress.has(f.field)).map(f => f.problem).join(" ");
   byId("die-notes").replaceChildren(...(body?.notes ?? []).map(text => { const li = document.createElement("li"); li.textContent = text; return li; }));
   rows("die", body ? [
-    ["cavities, one repeat", String(body.cavities)], ["feed", length(body.feedMm, 3)], ["board, along x across", `${length(body.boardLengthMm, 0)} x ${length(body.boardWidthMm, 0)}`],
+    [asked.bedLength ? "cavities, as many as the bed takes" : "cavities, one repeat", String(body.cavities)], ["feed", length(body.feedMm, 3)], ["board, along x across", `${length(body.boardLengthMm, 0)} x ${length(body.boardWidthMm, 0)}`],
     ["board and rule weigh about", `${body.massKg.toFixed(1)} kg`], ["rule", length(body.ruleLengthMm, 0)], ["least radius of the edge", length(body.leastRadiusMm)],
     ["least gap in the die", body.leastGapMm == null ? "one cavity" : length(body.leastGapMm)], ["force of a strike, not measured", `${body.forceKn.toFixed(0)} kN`]] : []);
 }
@@ -245,17 +257,22 @@ async function offers(file) {
   byId("offers-fault").textContent = "";
   if (!file) return;
   if (file.size > 256 * 1024) { byId("offers-fault").textContent = "is larger than 256 kB: a list of offers has a few thousand bytes"; return; }
-  byId("offers-fault").textContent = "";
-  const { body, faults } = await ask("offers", `offers?${query()}`, null, { method: "POST", body: await file.arrayBuffer(), headers: { "Content-Type": "text/csv" } });
-  byId("offer-rows").hidden = !body;
+  const { body, faults } = await ask("offers", `offers?${query(false)}`, null, { method: "POST", body: await file.arrayBuffer(), headers: { "Content-Type": "text/csv" } });
+  byId("offer-rows").hidden = byId("offer-saves").hidden = !body;
   if (!body) { byId("offers-fault").textContent = (faults ?? []).map(f => f.problem).join(" "); return; }
-  byId("offer-rows").tBodies[0].replaceChildren(...body.map(o => {
+  byId("offer-rows").tBodies[0].replaceChildren(...body.rows.map(o => {
     const tr = document.createElement("tr");
     tr.className = o.rank === 1 ? "best" : "";
     const cells = [`${o.rank}. ${o.name}`, unit === "mm" ? o.widthMm.toFixed(1) : (o.widthMm / 25.4).toFixed(2), o.panelsPerMetre.toFixed(2), o.wastePercent.toFixed(2), o.metres.toFixed(2), o.squareMetres.toFixed(2), o.kilograms == null ? "" : o.kilograms.toFixed(2), o.cost == null ? "" : `${o.cost.toFixed(2)} ${o.currency}`];
     tr.append(...cells.map((text, i) => { const td = document.createElement("td"); td.textContent = text; td.className = i ? "n" : ""; return td; }));
     return tr;
   }));
+  const kinds = { csv: "text/csv", svg: "image/svg+xml", json: "application/json", html: "text/html" };
+  for (const link of document.querySelectorAll("[data-offer]")) {
+    URL.revokeObjectURL(link.href);
+    link.download = link.dataset.offer;
+    link.href = URL.createObjectURL(new Blob([body.files[link.dataset.offer]], { type: kinds[link.dataset.offer.split(".")[1]] }));
+  }
 }
 
 async function start() {
@@ -271,7 +288,7 @@ async function start() {
   const bad = (wrong ?? []).filter(f => names.includes(f.field));
   for (const { field } of bad) asked[field] = usual[field];
   for (const label of document.querySelectorAll(".len")) label.textContent = unit;
-  for (const name of names) { show(name); byId(name).addEventListener(byId(name).tagName === "SELECT" ? "change" : "input", event => { asked[name] = lengths.has(name) ? inMm(event.target.value) : event.target.value; changed(); }); }
+  for (const name of names) { show(name); byId(name).addEventListener(byId(name).tagName === "SELECT" ? "change" : "input", event => { asked[name] = lengths.has(name) ? inMm(event.target.value) : event.target.value; changed(false, ofPress.has(name) ? die : answerAll); }); }
   if (bad.length || strange.length) ofAddress = `The address was not sound and its usual value stands instead: ${[...bad.map(f => `${f.field} ${f.problem}`), ...strange.map(name => `${name.slice(0, 40)} is not known`)].join("; ")}.`;
   tell("");
   await answerAll();
@@ -282,8 +299,7 @@ for (const radio of document.querySelectorAll("[name=unit]")) {
     unit = radio.value;
     for (const label of document.querySelectorAll(".len")) label.textContent = unit;
     for (const name of lengths) byId(name).value = inUnit(asked[name]);
-    const words = query();
-    history.replaceState(null, "", words ? `?${words}` : location.pathname);
+    keepAddress();
     drawPanel(); if (lay) drawLay();
   });
 }

@@ -2,6 +2,7 @@ using FeltNest.Cost.Offers;
 using FeltNest.Cost.Sheet;
 using FeltNest.Files;
 using FeltNest.Layout;
+using FeltNest.Rolls.Presses;
 using Microsoft.AspNetCore.Http;
 
 namespace FeltNest.Page.Inputs;
@@ -15,6 +16,8 @@ internal sealed class AddressReader(IQueryCollection query, BallShelf shelf)
         new("waist", null, 1, 200, "mm"), new("edgeLimit", null, 0, 100, "%"), new("width", 1500, 10, 10_000, "mm"), new("gap", 4, 0, 100, "mm"), new("lower", 15, 0, 1000, "mm"),
         new("upper", 15, 0, 1000, "mm"), new("warpDeg", 0, -180, 180, "degrees"), new("effort", 5, 1, 60, string.Empty), new("price", null, 0.0001, 1_000_000, "per unit"),
         new("rollLength", 50, 0.1, 100_000, "m"), new("endLoss", 300, 0, 100_000, "mm"), new("faults", 1.5, 0, 90, "%"), new("rejects", 0.5, 0, 90, "%"), new("unpaired", 0, 0, 90, "%"),
+        new("bedLength", null, 20, 10_000, "mm"), new("bedWidth", null, 20, 10_000, "mm"), new("bedMargin", 20, 0, 500, "mm"), new("pressForce", null, 1, 20_000, "kN"),
+        new("feedPlay", 0.5, 0, 20, "mm"), new("guidePlay", 0.5, 0, 20, "mm"),
     ];
 
     /// <summary>Words of the page, the usual one first.</summary>
@@ -53,8 +56,34 @@ internal sealed class AddressReader(IQueryCollection query, BallShelf shelf)
         FeltLosses losses = new(Number("rollLength"), Number("endLoss")!.Value, Number("faults")!.Value, Number("rejects")!.Value, Number("unpaired")!.Value, null);
         PageInputs inputs = new(
             ball, Number("waist"), Number("edgeLimit"), width, Number("gap")!.Value, lower, upper, rows, warp == "angle" ? Number("warpDeg") : null, warp == "free", Word("oneWay") == "yes",
-            (int)effort, new PageMoney(price, losses));
+            (int)effort, new PageMoney(price, losses), Press());
         return faults.Count == 0 ? inputs : null;
+    }
+
+    // A press is stated by its bed and its force, or not at all. What only a plan of orders asks of it is left at what changes nothing here.
+    private PressSpec? Press()
+    {
+        (string Name, double? Value)[] needed = [.. ((string[])["bedLength", "bedWidth", "pressForce"]).Select(name => (name, Number(name)))];
+        double margin = Number("bedMargin")!.Value, feed = Number("feedPlay")!.Value, guide = Number("guidePlay")!.Value;
+        if (needed.All(n => n.Value is null))
+        {
+            return null;
+        }
+
+        foreach ((string name, _) in needed.Where(n => n.Value is null))
+        {
+            Fault(name, "is missing: a press is stated by its bed along and across the roll and its force", 0);
+        }
+
+        if (needed.Any(n => n.Value is null))
+        {
+            return null;
+        }
+
+        PressBed bed = new(needed[0].Value!.Value, needed[1].Value!.Value, margin);
+        return bed.BoardLengthMm > 0 && bed.BoardWidthMm > 0
+            ? new PressSpec("stated", needed[2].Value!.Value, PressSpec.UsualSharePercent, bed, null, 1, 0, null, 1, feed, guide, [])
+            : Fault<PressSpec?>("bedMargin", "leaves no bed: below half of the bed's length and width is allowed", null);
     }
 
     private double? Number(string name)

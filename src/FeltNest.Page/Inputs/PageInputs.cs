@@ -1,4 +1,5 @@
 using FeltNest.Layout;
+using FeltNest.Rolls.Presses;
 
 namespace FeltNest.Page.Inputs;
 
@@ -16,6 +17,7 @@ namespace FeltNest.Page.Inputs;
 /// <param name="OneWay">No half-turns.</param>
 /// <param name="Effort">Counted work of the refined answer.</param>
 /// <param name="Money">Price and losses.</param>
+/// <param name="Press">The press that the die is for, or null where none is stated.</param>
 internal sealed record PageInputs(
     string Ball, double? WaistMm, double? EdgeLimitPercent, double WidthMm, double GapMm, double LowerTrimMm, double UpperTrimMm, RowRule Rows, double? Warp, bool WarpFree, bool OneWay, int Effort,
-    PageMoney Money);
+    PageMoney Money, PressSpec? Press);

@@ -12,10 +12,11 @@ public static class CutParts
 
     /// <summary>Cutting edge of each of them, by the part's place in the layout's list; null for parts that are not cut.</summary>
     /// <exception cref="Geometry.GeometryException">An outline too rough for arcs.</exception>
-    public static IReadOnlyList<DieEdge?> Edges(RollLayout layout, int band)
+    /// <exception cref="OperationCanceledException">Broken off.</exception>
+    public static IReadOnlyList<DieEdge?> Edges(RollLayout layout, int band, CancellationToken stop = default)
     {
         IReadOnlyList<int> cut = Of(layout, band);
-        return [.. layout.Parts.Select((part, i) => cut.Contains(i) ? EdgeFitter.Fit(part) : null)];
+        return [.. layout.Parts.Select((part, i) => cut.Contains(i) ? EdgeFitter.Fit(part, stop) : null)];
     }
 
     /// <summary>The letter of the part that stands at a place among all that are cut: a, b ... z, aa ...; empty for a single part, which needs none.</summary>

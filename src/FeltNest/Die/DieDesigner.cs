@@ -13,15 +13,19 @@ namespace FeltNest.Die;
 public static class DieDesigner
 {
     /// <summary>The die of a question.</summary>
+    /// <param name="request">The question.</param>
+    /// <param name="stop">Breaks the work off: half a die is of no use.</param>
     /// <exception cref="InputException">A band that the layout does not have.</exception>
     /// <exception cref="GeometryException">An outline too rough for arcs.</exception>
     /// <exception cref="NoAnswerException">No die tiles and fits, rules have no room, or strikes can cut into each other.</exception>
-    public static DieDesign Run(GangRequest request)
+    /// <exception cref="OperationCanceledException">Broken off.</exception>
+    public static DieDesign Run(GangRequest request, CancellationToken stop = default)
     {
         IReadOnlyList<LayoutPart> parts = request.Layout.Parts;
-        IReadOnlyList<DieEdge?> edges = CutParts.Edges(request.Layout, request.Band);
-        DieGang gang = GangChooser.Choose(request, edges);
+        IReadOnlyList<DieEdge?> edges = CutParts.Edges(request.Layout, request.Band, stop);
+        DieGang gang = GangChooser.Choose(request, edges, stop);
         RulePlaces?[] places = [.. edges.Select(edge => edge is null ? null : RulePlaces.Of(edge, request.Order.Board))];
+        stop.ThrowIfCancellationRequested();
         (double gap, Point2 where) = GapFinder.Within(parts, gang, request.Layout.GapMm);
         RequireRoom(request, gap, where);
         PressSpec? press = request.Press;

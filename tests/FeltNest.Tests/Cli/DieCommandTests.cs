@@ -174,7 +174,7 @@ public sealed class DieCommandTests(DesignedDie designed) : IClassFixture<Design
     public async Task A_measured_panel_of_a_die_of_two_parts_wants_its_letter()
     {
         RollLayout lay = DieCases.TwoParts;
-        File.WriteAllBytes(folder.Path("die.json"), DieWriter.Write(DieDesigner.Run(new GangRequest(lay, 0, DieCases.Order, DieCases.Beam, null))));
+        File.WriteAllBytes(folder.Path("die.json"), DieWriter.Write(DieDesigner.Run(new GangRequest(lay, 0, DieCases.Order, DieCases.Beam, null), TestContext.Current.CancellationToken)));
         File.WriteAllText(folder.Path("short.csv"), Csv([.. Enumerable.Range(0, 40).Select(k => Around(30, 20, k / 40.0))], 1));
 
         CommandRun none = await Judged("short.csv", folder.Path("die.json")), right = await Judged("short.csv", folder.Path("die.json"), "--part", "b"), other = await Judged("short.csv", folder.Path("die.json"), "--part", "c", "--force");

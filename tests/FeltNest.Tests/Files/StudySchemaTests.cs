@@ -82,7 +82,7 @@ public sealed class StudySchemaTests
     [Fact]
     public void A_die_its_order_and_what_is_found_of_it_fit_their_schemas()
     {
-        DieDesign panels = DieCases.Panels, plates = DieDesigner.Run(new GangRequest(DieCases.Plates, 0, DieCases.Measured(12) with { Wear = null }, null, 2));
+        DieDesign panels = DieCases.Panels, plates = DieDesigner.Run(new GangRequest(DieCases.Plates, 0, DieCases.Measured(12) with { Wear = null }, null, 2), TestContext.Current.CancellationToken);
         Fits("die-order", File.ReadAllBytes(RepositoryFile.PathOf("shapes", "demo", "dies", "gang-die.json")));
         Fits("die", DieWriter.Write(panels));
         Fits("die", DieWriter.Write(plates));

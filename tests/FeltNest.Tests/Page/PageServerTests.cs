@@ -137,6 +137,39 @@ public sealed class PageServerTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task A_stated_press_takes_as_many_cavities_as_its_bed_holds_or_says_what_it_lacks()
+    {
+        const string lay = "width=300&effort=1";
+        JsonElement alone = JsonDocument.Parse(await Text($"die?{lay}")).RootElement, gang = JsonDocument.Parse(await Text($"die?{lay}&bedLength=1000&bedWidth=600&pressForce=250")).RootElement;
+        using HttpResponseMessage small = await Get($"die?{lay}&bedLength=100&bedWidth=100&pressForce=250"), half = await Get($"die?{lay}&bedLength=1000");
+
+        Assert.True(gang.GetProperty("cavities").GetInt32() > alone.GetProperty("cavities").GetInt32());
+        Assert.InRange(gang.GetProperty("boardLengthMm").GetDouble(), alone.GetProperty("boardLengthMm").GetDouble() + 1, 960);
+        Assert.InRange(gang.GetProperty("boardWidthMm").GetDouble(), 1, 560);
+        Assert.Equal((HttpStatusCode.BadRequest, HttpStatusCode.BadRequest), (small.StatusCode, half.StatusCode));
+        Assert.Contains("is too small for the smallest die", await small.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
+        Assert.Contains("\"field\":\"bedWidth\",\"problem\":\"is missing", await half.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task The_chart_is_saved_as_the_command_line_would_write_it()
+    {
+        const string asked = "width=300&price=12&effort=1";
+        JsonElement saved = JsonDocument.Parse(await Text($"files/widths.json?{asked}")).RootElement;
+        string table = await Text($"files/widths.csv?{asked}"), picture = await Text($"files/widths.svg?{asked}"), report = await Text($"files/widths.html?{asked}");
+
+        Assert.Equal("feltnest/compare/1", saved.GetProperty("schema").GetString());
+        Assert.Equal(57, table.Split('\n', StringSplitOptions.RemoveEmptyEntries).Length - 1);
+        Assert.StartsWith("<svg", picture.TrimStart('\uFEFF')[picture.IndexOf("<svg", StringComparison.Ordinal)..], StringComparison.Ordinal);
+        Assert.Contains("</html>", report, StringComparison.Ordinal);
+
+        // What is saved is what the chart shows.
+        string[] points = (await Text("widths?width=300")).Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        double shown = JsonDocument.Parse(points[0]).RootElement.GetProperty("wastePercent").GetDouble();
+        Assert.Contains(saved.GetProperty("rows").EnumerateArray(), r => r.GetProperty("widthMm").GetDouble() == 300 && Math.Abs(r.GetProperty("wastePercent").GetDouble() - shown) < 1e-9);
+    }
+
+    [Fact]
     public async Task The_chart_is_of_whole_widths_around_the_one_asked()
     {
         JsonElement[] points = [.. (await Text("widths?width=300")).Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(l => JsonDocument.Parse(l).RootElement)];

@@ -21,15 +21,18 @@ public static class EdgeFitter
     private const int Looks = 24;
 
     /// <summary>The edge of a part.</summary>
+    /// <param name="part">The part.</param>
+    /// <param name="stop">Breaks the fit off.</param>
     /// <exception cref="GeometryException">The outline cannot be followed within the tolerance.</exception>
-    public static DieEdge Fit(LayoutPart part)
+    /// <exception cref="OperationCanceledException">Broken off.</exception>
+    public static DieEdge Fit(LayoutPart part, CancellationToken stop = default)
     {
         double layoutOff = part.Ball is not null ? PanelArcsMm : 0, budget = ToleranceMm - layoutOff;
         SourceChain source = part.Arcs is { } arcs ? SourceChain.Of(arcs) : SourceChain.Of(part.Outline, (budget - Room) / 2);
         (EdgeMirrors mirrors, bool halfTurn) = EdgeSymmetry.Of(part.Outline);
         for (double asked = budget - source.SmoothedMm - Room; asked > budget / 4; asked *= 0.93)
         {
-            ArcOutline fitted = ArcOutline.From(EdgeSymmetry.Whole(Domain(source, mirrors, halfTurn, asked), mirrors, halfTurn));
+            ArcOutline fitted = ArcOutline.From(EdgeSymmetry.Whole(Domain(source, mirrors, halfTurn, asked, stop), mirrors, halfTurn));
 
             // An outline of fewer arcs than were found stays as it is.
             bool kept = source.SmoothedMm == 0 && source.Vertices.Count <= fitted.Vertices.Count && source.Corners.Count == Corners(source.Pieces).Count;
@@ -59,7 +62,7 @@ public static class EdgeFitter
     }
 
     // Vertices of one part of the outline from which symmetry makes the rest, with its end.
-    private static (List<ArcVertex> Chain, Point2 End) Domain(SourceChain source, EdgeMirrors mirrors, bool halfTurn, double tolerance)
+    private static (List<ArcVertex> Chain, Point2 End) Domain(SourceChain source, EdgeMirrors mirrors, bool halfTurn, double tolerance, CancellationToken stop)
     {
         (double from, double to) = EdgeSymmetry.Domain(source, mirrors, halfTurn);
         double[] corners = [.. source.Corners.SelectMany(c => new[] { c, c + source.Length }).Where(c => c > from + 1e-9 && c < to - 1e-9)];
@@ -72,7 +75,7 @@ public static class EdgeFitter
             bool first = i == 0 && !fromCorner, last = i + 2 == stops.Count && !toCorner;
             IPlaneCurve stretch = new HeldEnds(source.Stretch(begin, end), span, i == 0 ? EdgeSymmetry.Axis(mirrors, true) : default, i + 2 == stops.Count ? EdgeSymmetry.Axis(mirrors, false) : default, first, last);
             double[] joints = [.. source.Joints.SelectMany(j => new[] { j, j + source.Length }).Where(j => j > begin && j < end).Select(j => j - begin)];
-            chain.AddRange(One(source, stretch, begin, span, joints, tolerance, first || last));
+            chain.AddRange(One(source, stretch, begin, span, joints, tolerance, first || last, stop));
         }
 
         Straighten(chain);
@@ -93,7 +96,7 @@ public static class EdgeFitter
         }
     }
 
-    private static IReadOnlyList<ArcVertex> One(SourceChain source, IPlaneCurve stretch, double begin, double span, double[] joints, double tolerance, bool held)
+    private static IReadOnlyList<ArcVertex> One(SourceChain source, IPlaneCurve stretch, double begin, double span, double[] joints, double tolerance, bool held, CancellationToken stop)
     {
         Point2 start = stretch.At(0).Place;
         if (joints.Length == 0 && source.Pieces.FirstOrDefault(p => p.Turn == 0 && p.DistanceTo(source.At(begin + (span / 2))) < 1e-9) is { LengthMm: > 0 } straight && straight.LengthMm >= span - 1e-9)
@@ -101,7 +104,7 @@ public static class EdgeFitter
             return [new ArcVertex(start.X, start.Y, 0)];
         }
 
-        return ArcSplineFitter.Fit(stretch, span, joints, tolerance, held)
+        return ArcSplineFitter.Fit(stretch, span, joints, tolerance, held, stop)
             ?? throw new GeometryException(FormattableString.Invariant($"outline is too rough for arcs within {ToleranceMm} mm"), start);
     }
 

@@ -24,9 +24,11 @@ public static class GangChooser
     /// <summary>The gang of a question.</summary>
     /// <param name="request">The question.</param>
     /// <param name="edges">Cutting edge of each part, by the part's place in the layout's list: where they are one line, a common cut is.</param>
+    /// <param name="stop">Breaks the choice off.</param>
     /// <exception cref="InputException">A band that the layout does not have.</exception>
+    /// <exception cref="OperationCanceledException">Broken off.</exception>
     /// <exception cref="NoAnswerException">The press is too small for the smallest die, or the count of cavities asked for does not tile.</exception>
-    public static DieGang Choose(GangRequest request, IReadOnlyList<DieEdge?> edges)
+    public static DieGang Choose(GangRequest request, IReadOnlyList<DieEdge?> edges, CancellationToken stop = default)
     {
         RollLayout layout = request.Layout;
         if (request.Band < 0 || request.Band >= layout.Bands.Count)
@@ -34,7 +36,8 @@ public static class GangChooser
             throw new InputException(null, "band", $"{request.Band + 1} is not there: the layout has {layout.Bands.Count} band{(layout.Bands.Count == 1 ? string.Empty : "s")}, counted from 1");
         }
 
-        DieGang[] all = [.. Candidates(request, edges)];
+        DieGang[] all = [.. Candidates(request, edges).TakeWhile(_ => !stop.IsCancellationRequested)];
+        stop.ThrowIfCancellationRequested();
         if (request.Cavities is { } wanted)
         {
             DieGang[] exact = [.. all.Where(g => g.Cavities.Count == wanted)];

@@ -7,9 +7,6 @@ namespace FeltNest.Files.Presses;
 /// <summary>Reads a press (schema feltnest/press/1).</summary>
 public static class PressReader
 {
-    // Common practice, no source: the rest of the rating is for a dull edge and a high spot.
-    private const double UsualSharePercent = 80;
-
     // Most dies that one press names.
     private const int MostDies = 1000;
 
@@ -23,7 +20,7 @@ public static class PressReader
             path, root, "schema", "name", "ratedForceKn", "allowedSharePercent", "bed", "daylightMm", "strokesPerMinute", "changeOverMinutes", "hours", "plies",
             "feedToleranceMm", "guideToleranceMm", "dies");
         return new PressSpec(
-            top.Text("name"), top.Within("ratedForceKn", 1, 20_000), top.Has("allowedSharePercent") ? top.Within("allowedSharePercent", 1, 100) : UsualSharePercent,
+            top.Text("name"), top.Within("ratedForceKn", 1, 20_000), top.Has("allowedSharePercent") ? top.Within("allowedSharePercent", 1, 100) : PressSpec.UsualSharePercent,
             Bed(top), top.Has("daylightMm") ? top.Within("daylightMm", 1, 2000) : null, top.Within("strokesPerMinute", 0.1, 600), top.Within("changeOverMinutes", 0, 10_000),
             top.Has("hours") ? top.Within("hours", 0, 100_000) : null, top.Has("plies") ? top.WholeWithin("plies", 1, 100) : 1,
             top.Within("feedToleranceMm", 0, 20), top.Within("guideToleranceMm", 0, 20), Dies(top));

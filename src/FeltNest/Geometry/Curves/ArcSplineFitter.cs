@@ -24,10 +24,11 @@ internal static class ArcSplineFitter
     /// <param name="joints">Parameters at which the piece may change its law: they are tried as joints too.</param>
     /// <param name="tolerance">Greatest distance allowed, mm.</param>
     /// <param name="endsHeld">True where the directions at both ends must be the curve's own; false where they may lean as the tolerance allows.</param>
+    /// <param name="stop">Breaks the fit off.</param>
     /// <returns>Vertices of the arcs, without the end of the last; null where no arcs stay within the tolerance.</returns>
-    public static IReadOnlyList<ArcVertex>? Fit(IPlaneCurve curve, double span, IEnumerable<double> joints, double tolerance, bool endsHeld)
+    public static IReadOnlyList<ArcVertex>? Fit(IPlaneCurve curve, double span, IEnumerable<double> joints, double tolerance, bool endsHeld, CancellationToken stop = default)
     {
-        Row row = new(curve, span, joints, endsHeld);
+        Row row = new(curve, span, joints, endsHeld, stop);
         List<ArcVertex>? best = row.Fewest(tolerance, int.MaxValue);
         double low = 0, high = tolerance;
         for (int i = 0; best is not null && i < Evenings; i++)
@@ -48,10 +49,11 @@ internal static class ArcSplineFitter
         private readonly CurvePoint[] places;
         private readonly (Point2 Place, Point2 Left)[] looks;
         private readonly bool endsHeld;
+        private readonly CancellationToken stop;
 
-        public Row(IPlaneCurve curve, double span, IEnumerable<double> joints, bool endsHeld)
+        public Row(IPlaneCurve curve, double span, IEnumerable<double> joints, bool endsHeld, CancellationToken stop)
         {
-            this.endsHeld = endsHeld;
+            (this.endsHeld, this.stop) = (endsHeld, stop);
             // Joints of a few arcs can be kept just as they are; those of many say nothing.
             double[] own = [.. joints.Where(j => j > 0 && j < span)], few = own.Length <= MostPlaces / 4 ? own : [];
             double[] at = [.. Enumerable.Range(0, MostPlaces + 1).Select(i => i == MostPlaces ? span : span * i / MostPlaces)
@@ -74,6 +76,8 @@ internal static class ArcSplineFitter
             List<List<Way>[]> layers = [Start(lean)];
             for (int arcs = 1; arcs <= Math.Min(most, End); arcs++)
             {
+                stop.ThrowIfCancellationRequested();
+
                 // With held ends the last two arcs are a pair that closes on the end's direction.
                 if (endsHeld && arcs >= 2 && Closed(layers, arcs - 2, tolerance) is { } closed)
                 {
@@ -105,6 +109,7 @@ internal static class ArcSplineFitter
             (double, double)[][] spans = new (double, double)[places.Length][];
             for (int i = 0; i < places.Length; i++)
             {
+                stop.ThrowIfCancellationRequested();
                 List<(double, double)> row = [];
                 int misses = 0;
                 for (int j = i + 1; j < places.Length && misses < MostMisses; j++)

@@ -17,6 +17,9 @@ public sealed record PressSpec(
     string Name, double RatedForceKn, double AllowedSharePercent, PressBed Bed, double? DaylightMm, double StrokesPerMinute, double ChangeOverMinutes,
     double? Hours, int MostPlies, double FeedToleranceMm, double GuideToleranceMm, IReadOnlyList<string> Dies)
 {
+    /// <summary>Share of the rating that is used where none is stated, %. Common practice, no source: the rest is for a dull edge and a high spot.</summary>
+    public const double UsualSharePercent = 80;
+
     /// <summary>Most force to be used, kN.</summary>
     public double AllowedForceKn => RatedForceKn * AllowedSharePercent / 100;
 }

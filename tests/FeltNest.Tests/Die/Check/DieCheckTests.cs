@@ -19,8 +19,8 @@ public sealed class DieCheckTests : IDisposable
     public void Dies_of_panels_and_of_plates_pass()
     {
         Assert.Empty(Verdict(DieCases.Panels, _ => { }).Violations);
-        Assert.Empty(Verdict(DieDesigner.Run(Plates(200, 70)), _ => { }).Violations);
-        Assert.Empty(Verdict(DieDesigner.Run(Plates(190, 200)), _ => { }).Violations);
+        Assert.Empty(Verdict(DieDesigner.Run(Plates(200, 70), TestContext.Current.CancellationToken), _ => { }).Violations);
+        Assert.Empty(Verdict(DieDesigner.Run(Plates(190, 200), TestContext.Current.CancellationToken), _ => { }).Violations);
     }
 
     [Theory]
@@ -37,7 +37,7 @@ public sealed class DieCheckTests : IDisposable
     [InlineData("board", "from the board's side")]
     public void A_die_that_was_changed_is_a_violation(string change, string told)
     {
-        LayoutVerdict verdict = Verdict(DieDesigner.Run(Plates(200, 70)), root =>
+        LayoutVerdict verdict = Verdict(DieDesigner.Run(Plates(200, 70), TestContext.Current.CancellationToken), root =>
         {
             switch (change)
             {
@@ -76,7 +76,7 @@ public sealed class DieCheckTests : IDisposable
     [Fact]
     public void The_room_to_the_band_beside_is_measured_again()
     {
-        DieDesign design = DieDesigner.Run(new GangRequest(SampleLayout.TwoBands, 0, DieCases.Order, DieCases.Press(200, 100), null));
+        DieDesign design = DieDesigner.Run(new GangRequest(SampleLayout.TwoBands, 0, DieCases.Order, DieCases.Press(200, 100), null), TestContext.Current.CancellationToken);
 
         Assert.DoesNotContain(Verdict(design, _ => { }).Violations, v => v.Contains("joint.", StringComparison.Ordinal));
         Assert.Contains(Verdict(design, root => root["joint"]!["bandMm"] = 9.0).Violations, v => v.StartsWith("joint.bandMm", StringComparison.Ordinal));

@@ -50,7 +50,7 @@ public sealed class CommonCutsTests
     [Fact]
     public void Without_being_asked_for_no_cut_is_common()
     {
-        DieDesign design = DieDesigner.Run(new GangRequest(DieCases.Plates, 0, DieCases.Order, DieCases.Press(200, 200), null));
+        DieDesign design = DieDesigner.Run(new GangRequest(DieCases.Plates, 0, DieCases.Order, DieCases.Press(200, 200), null), TestContext.Current.CancellationToken);
 
         Assert.Empty(design.Gang.Common.Runs);
         Assert.Equal(design.Gang.Cavities.Count * 120, design.RuleLengthMm, 1e-9);

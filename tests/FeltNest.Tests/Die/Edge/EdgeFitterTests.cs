@@ -25,9 +25,12 @@ public sealed class EdgeFitterTests
     private static LayoutPart Panel => Cover.Value.Part;
 
     [Fact]
+    public void A_fit_whose_asker_is_gone_is_broken_off() => Assert.Throws<OperationCanceledException>(() => EdgeFitter.Fit(Panel, new CancellationToken(canceled: true)));
+
+    [Fact]
     public void A_panel_of_a_ball_becomes_fewer_arcs_within_two_hundredths_of_the_true_outline()
     {
-        DieEdge edge = EdgeFitter.Fit(Panel);
+        DieEdge edge = EdgeFitter.Fit(Panel, TestContext.Current.CancellationToken);
         EdgeVerdict verdict = DieEdgeCheck.Measure(Panel, edge);
 
         Assert.True(edge.Arcs.Vertices.Count <= 0.7 * Panel.Arcs!.Vertices.Count, $"{edge.Arcs.Vertices.Count} arcs of {Panel.Arcs.Vertices.Count}");
@@ -41,7 +44,7 @@ public sealed class EdgeFitterTests
     [Fact]
     public void Both_sides_of_a_mirror_are_equal_to_the_last_digit()
     {
-        DieEdge edge = EdgeFitter.Fit(Panel);
+        DieEdge edge = EdgeFitter.Fit(Panel, TestContext.Current.CancellationToken);
 
         Assert.Equal(EdgeMirrors.Both, edge.Mirrors);
         HashSet<(double, double)> places = [.. edge.Arcs.Vertices.Select(v => (v.X, v.Y))];
@@ -56,7 +59,7 @@ public sealed class EdgeFitterTests
     public void An_outline_that_is_arcs_and_straight_sides_already_stays_as_it_is(string name, int pieces, int corners)
     {
         LayoutPart part = Outline(name);
-        DieEdge edge = EdgeFitter.Fit(part);
+        DieEdge edge = EdgeFitter.Fit(part, TestContext.Current.CancellationToken);
 
         Assert.Equal(pieces, edge.Arcs.Vertices.Count);
         Assert.Equal(corners, edge.Corners.Count);
@@ -71,7 +74,7 @@ public sealed class EdgeFitterTests
         // An ellipse of half axes 60 and 25 mm by 400 points: its chords leave it by up to 0.013 mm.
         Outline traced = FeltNest.Geometry.Outline.From(Enumerable.Range(0, 400).Select(k => new Point2(60 * Math.Cos(k * Math.PI / 200), 25 * Math.Sin(k * Math.PI / 200))));
         LayoutPart part = new("ellipse", null, traced, null, null, null);
-        DieEdge edge = EdgeFitter.Fit(part);
+        DieEdge edge = EdgeFitter.Fit(part, TestContext.Current.CancellationToken);
         EdgeVerdict verdict = DieEdgeCheck.Measure(part, edge);
 
         Assert.Empty(edge.Corners);
@@ -90,7 +93,7 @@ public sealed class EdgeFitterTests
         Outline egg = FeltNest.Geometry.Outline.From(Enumerable.Range(0, 720).Select(k => k * Math.PI / 360)
             .Select(t => new Point2(60 * Math.Cos(t), (25 + (8 * Math.Cos(t))) * Math.Sin(t)))).Centred().Turned(double.DegreesToRadians(turnDeg));
         LayoutPart part = new("egg", null, egg, null, null, null);
-        DieEdge edge = EdgeFitter.Fit(part);
+        DieEdge edge = EdgeFitter.Fit(part, TestContext.Current.CancellationToken);
         EdgeVerdict verdict = DieEdgeCheck.Measure(part, edge);
 
         Assert.Equal(mirrors, edge.Mirrors);
@@ -106,7 +109,7 @@ public sealed class EdgeFitterTests
         BallSpec ball = BallReader.Read(RepositoryFile.PathOf("shapes", "balls", "type-2-woven.json")).Ball;
         ball = ball with { Panel = ball.Panel with { WarpAngleDeg = 20 } };
         LayoutPart part = CoverPart.Of(ball, PanelFlattener.Flatten(ball));
-        DieEdge edge = EdgeFitter.Fit(part);
+        DieEdge edge = EdgeFitter.Fit(part, TestContext.Current.CancellationToken);
         EdgeVerdict verdict = DieEdgeCheck.Measure(part, edge);
 
         Assert.Equal(EdgeMirrors.None, edge.Mirrors);

@@ -38,7 +38,7 @@ public sealed class GangChooserTests
     public void Strikes_side_by_side_keep_their_gap_less_both_guides_and_edges()
     {
         // Rows of plates are 24 apart and 20 wide: 4 mm, of which the guide may take 0.5 for either strike and either edge half of 0.5.
-        StrikeJoint joint = DieDesigner.Run(Request(200, 70, DieCases.Order)).Joint, whole = DieDesigner.Run(Request(200, 200, DieCases.Order)).Joint;
+        StrikeJoint joint = DieDesigner.Run(Request(200, 70, DieCases.Order), TestContext.Current.CancellationToken).Joint, whole = DieDesigner.Run(Request(200, 200, DieCases.Order), TestContext.Current.CancellationToken).Joint;
 
         Assert.Equal(4, joint.AcrossMm, 9);
         Assert.Equal(4 - (2 * 0.5) - 0.5, joint.AcrossWorstMm, 6);
@@ -51,17 +51,17 @@ public sealed class GangChooserTests
         // Along the roll nothing errs, so it is the joint across that fails.
         GangRequest loose = Request(200, 70, DieCases.Order) with { Press = DieCases.Press(200, 70, 600, 0) with { GuideToleranceMm = 1.8 } };
 
-        Assert.Contains("cut into each other", Assert.Throws<NoAnswerException>(() => DieDesigner.Run(loose)).Message, StringComparison.Ordinal);
+        Assert.Contains("cut into each other", Assert.Throws<NoAnswerException>(() => DieDesigner.Run(loose, TestContext.Current.CancellationToken)).Message, StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_die_that_can_reach_into_the_band_beside_is_refused()
     {
-        double room = DieDesigner.Run(new GangRequest(SampleLayout.TwoBands, 0, DieCases.Order, null, null)).Joint.BandMm;
+        double room = DieDesigner.Run(new GangRequest(SampleLayout.TwoBands, 0, DieCases.Order, null, null), TestContext.Current.CancellationToken).Joint.BandMm;
         GangRequest loose = new(SampleLayout.TwoBands, 0, DieCases.Order, DieCases.Press(200, 100) with { GuideToleranceMm = room / 2 }, null);
 
         Assert.True(room > 0);
-        Assert.Contains("into the band beside it", Assert.Throws<NoAnswerException>(() => DieDesigner.Run(loose)).Message, StringComparison.Ordinal);
+        Assert.Contains("into the band beside it", Assert.Throws<NoAnswerException>(() => DieDesigner.Run(loose, TestContext.Current.CancellationToken)).Message, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -102,8 +102,8 @@ public sealed class GangChooserTests
     public void Strikes_that_can_cut_into_each_other_are_refused()
     {
         // The gap is 4 along and across: two strikes may err across by twice the guide's 0.5, both edges by half of 0.5. A feed off by 3.9 leaves nothing.
-        Assert.Equal(4 - (2 * 0.5) - 0.5, DieDesigner.Run(Request(146, 200, DieCases.Order)).Joint.WorstMm, 6);
-        Assert.Contains("cut into each other", Assert.Throws<NoAnswerException>(() => DieDesigner.Run(Request(146, 200, DieCases.Order) with { Press = DieCases.Press(146, 200, 600, 3.9) })).Message, StringComparison.Ordinal);
+        Assert.Equal(4 - (2 * 0.5) - 0.5, DieDesigner.Run(Request(146, 200, DieCases.Order), TestContext.Current.CancellationToken).Joint.WorstMm, 6);
+        Assert.Contains("cut into each other", Assert.Throws<NoAnswerException>(() => DieDesigner.Run(Request(146, 200, DieCases.Order) with { Press = DieCases.Press(146, 200, 600, 3.9) }, TestContext.Current.CancellationToken)).Message, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -111,8 +111,8 @@ public sealed class GangChooserTests
     {
         DieOrder thick = DieCases.Order with { Rule = DieCases.Order.Rule with { ThicknessMm = 2.13 } };
 
-        Assert.Contains("no room in a gap of 4.00 mm", Assert.Throws<NoAnswerException>(() => DieDesigner.Run(Request(146, 200, thick))).Message, StringComparison.Ordinal);
-        Assert.Equal(4, DieDesigner.Run(Request(146, 200, thick with { CommonCut = true })).Gang.Cavities.Count);
+        Assert.Contains("no room in a gap of 4.00 mm", Assert.Throws<NoAnswerException>(() => DieDesigner.Run(Request(146, 200, thick), TestContext.Current.CancellationToken)).Message, StringComparison.Ordinal);
+        Assert.Equal(4, DieDesigner.Run(Request(146, 200, thick with { CommonCut = true }), TestContext.Current.CancellationToken).Gang.Cavities.Count);
     }
 
     [Fact]
@@ -125,7 +125,7 @@ public sealed class GangChooserTests
         // Bands with repeats of 50 and 60 mm, one plate of 40 each.
         foreach ((int band, double repeat) in new[] { (0, 50.0), (1, 60.0) })
         {
-            DieDesign design = DieDesigner.Run(new GangRequest(SampleLayout.TwoBands, band, DieCases.Order, DieCases.Press(200, 100), null));
+            DieDesign design = DieDesigner.Run(new GangRequest(SampleLayout.TwoBands, band, DieCases.Order, DieCases.Press(200, 100), null), TestContext.Current.CancellationToken);
 
             Assert.Equal(band, design.Gang.Band);
             Assert.Equal(design.Gang.Repeats * repeat, design.Gang.FeedMm, 9);

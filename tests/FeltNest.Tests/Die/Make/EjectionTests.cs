@@ -14,7 +14,7 @@ public sealed class EjectionTests
     public void The_strip_in_a_plate_stands_off_the_rule_and_fills_a_narrow_cavity()
     {
         // A plate of 40 x 20 with the rule's body in the waste: half a millimetre off leaves 39 x 19, narrower than two strips of 12.7. The corners are rounded to half the least width.
-        DieDesign design = DieDesigner.Run(new GangRequest(DieCases.Plates, 0, DieCases.Order, DieCases.Press(110, 200), null));
+        DieDesign design = DieDesigner.Run(new GangRequest(DieCases.Plates, 0, DieCases.Order, DieCases.Press(110, 200), null), TestContext.Current.CancellationToken);
         IReadOnlyList<Point2> strip = EjectionPieces.Of(design).Rings[0];
         double radius = (2.4 - (2 * 0.5)) / 2;
 
@@ -25,7 +25,7 @@ public sealed class EjectionTests
     [Fact]
     public void Outlines_keep_clear_of_every_rule_and_lie_on_the_board()
     {
-        foreach (DieDesign design in new[] { DieCases.Panels, DieCases.Common(DieCases.Bricks), DieDesigner.Run(new GangRequest(DieCases.TwoParts, 0, DieCases.Order, DieCases.Press(300, 200), null)) })
+        foreach (DieDesign design in new[] { DieCases.Panels, DieCases.Common(DieCases.Bricks), DieDesigner.Run(new GangRequest(DieCases.TwoParts, 0, DieCases.Order, DieCases.Press(300, 200), null), TestContext.Current.CancellationToken) })
         {
             EjectionPieces pieces = EjectionPieces.Of(design);
             DieRule rule = design.Request.Order.Rule;
@@ -57,7 +57,7 @@ public sealed class EjectionTests
     [Fact]
     public void A_cavity_too_small_for_any_ejection_is_told()
     {
-        DieDesign design = DieDesigner.Run(new GangRequest(DieCases.Plates, 0, DieCases.Order with { Ejection = new DieEjection("rubber", 25, 2) }, DieCases.Press(110, 200), null));
+        DieDesign design = DieDesigner.Run(new GangRequest(DieCases.Plates, 0, DieCases.Order with { Ejection = new DieEjection("rubber", 25, 2) }, DieCases.Press(110, 200), null), TestContext.Current.CancellationToken);
 
         Assert.Contains(design.Notes, n => n.Text.StartsWith("no ejection has room in cavities 1, 2", StringComparison.Ordinal));
     }

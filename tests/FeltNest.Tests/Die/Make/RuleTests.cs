@@ -43,7 +43,7 @@ public sealed class RuleTests
     {
         // A long hole: 60 mm straight sides, ends of radius 10.
         ArcOutline arcs = ArcOutline.From([new(-30, -10, 0), new(30, -10, Math.PI), new(30, 10, 0), new(-30, 10, Math.PI)]);
-        DieEdge edge = EdgeFitter.Fit(new LayoutPart("hole", null, arcs.ContainingPolygon(0.01), arcs, null, null));
+        DieEdge edge = EdgeFitter.Fit(new LayoutPart("hole", null, arcs.ContainingPolygon(0.01), arcs, null, null), TestContext.Current.CancellationToken);
         RulePlaces places = RulePlaces.Of(edge, DieCases.Order.Board);
 
         Assert.True(double.IsPositiveInfinity(places.JointRadiusMm));
@@ -57,7 +57,7 @@ public sealed class RuleTests
     public void What_cannot_be_bent_held_or_struck_is_noted_with_its_numbers()
     {
         DieOrder order = DieCases.Order with { Rule = DieCases.Order.Rule with { LeastBendMm = 30 }, Plies = 2 };
-        DieDesign design = DieDesigner.Run(new GangRequest(DieCases.PanelLay, 0, order, DieCases.Press(2000, 1000) with { DaylightMm = 25 }, null));
+        DieDesign design = DieDesigner.Run(new GangRequest(DieCases.PanelLay, 0, order, DieCases.Press(2000, 1000) with { DaylightMm = 25 }, null), TestContext.Current.CancellationToken);
         string[] notes = [.. design.Notes.Select(n => n.Text)];
 
         Assert.Contains(notes, n => n.StartsWith("radius 20.7", StringComparison.Ordinal) && n.Contains("30 is its limit", StringComparison.Ordinal));

@@ -115,8 +115,8 @@ public sealed class DieSheetTests : IDisposable
     public void Pitches_stand_on_the_gang_sheet_as_dimension_lines_true_to_scale()
     {
         // Two rows of plates, repeat 44, three repeats a feed; the same die with a single row; a lying and a standing board.
-        Assert.Superset(new HashSet<string> { "44.000", "feed 132.000", "24.000" }, Words(DieDesigner.Run(new GangRequest(DieCases.Plates, 0, DieCases.Order, DieCases.Press(190, 200), null))));
-        Assert.Contains("feed = repeat 78.000", Words(DieDesigner.Run(new GangRequest(DieCases.TwoParts, 0, DieCases.Order, null, null))));
+        Assert.Superset(new HashSet<string> { "44.000", "feed 132.000", "24.000" }, Words(DieDesigner.Run(new GangRequest(DieCases.Plates, 0, DieCases.Order, DieCases.Press(190, 200), null), TestContext.Current.CancellationToken)));
+        Assert.Contains("feed = repeat 78.000", Words(DieDesigner.Run(new GangRequest(DieCases.TwoParts, 0, DieCases.Order, null, null), TestContext.Current.CancellationToken)));
         Assert.Contains("3 x 24.000 (= 72.000)", Words(Rows(25, 49, 73, 97)));
         Assert.Superset(new HashSet<string> { "24.000", "26.000", "(100.000)", "24.000, 26.000 mm in turn" }, Words(Rows(25, 49, 75, 99, 125)));
         Assert.Contains("24.000, 26.000, 27.000 mm", Words(Rows(25, 49, 75, 102)));
