@@ -122,7 +122,8 @@ internal sealed class CompareCommand
 
         return known with
         {
-            Die = die with { LifeStrikes = read.LifeStrikes, LifeOf = read.Die }, Ranges = [.. known.Ranges.Where(r => r.Field != "die.lifeStrikes")],
+            Die = die with { LifeStrikes = read.LifeStrikes, LifeOf = read.Die },
+            Ranges = [.. known.Ranges.Where(r => r.Field != "die.lifeStrikes")],
         };
     }
 

@@ -63,7 +63,9 @@ public static class GapFinder
 
         return new StrikeJoint(nominal.Gap, worst.Gap - edgeProfileMm, feedMm, guideMm, edgeProfileMm, worst.Place)
         {
-            AcrossMm = across.Gap, AcrossWorstMm = acrossWorst.Gap - edgeProfileMm, BandMm = ToBands(layout, gang.Band),
+            AcrossMm = across.Gap,
+            AcrossWorstMm = acrossWorst.Gap - edgeProfileMm,
+            BandMm = ToBands(layout, gang.Band),
         };
     }
 

@@ -23,6 +23,13 @@ public sealed record RulePlaces(Point2 Joint, double JointRadiusMm, IReadOnlyLis
         double total = pieces.Sum(p => p.LengthMm);
         (Point2 Place, Point2 Direction, double Radius)[] along = [.. Enumerable.Range(0, Looks).Select(k => At(pieces, total * (k + 0.5) / Looks))];
 
+        // A mitred corner is as bent as a rule can be.
+        foreach (int corner in edge.Corners)
+        {
+            int at = Math.Min(Looks - 1, (int)(pieces.Take(corner).Sum(p => p.LengthMm) / total * Looks));
+            along[at] = along[at] with { Radius = 0 };
+        }
+
         // A long gentle run beats a short straight one: the flattest is where the least radius within a bridge's length to either side is largest.
         int reach = Math.Max(1, (int)(board.BridgeMm * Looks / total));
         double Flat(int k) => Enumerable.Range(-reach, (2 * reach) + 1).Min(d => along[(k + d + Looks) % Looks].Radius);

@@ -71,7 +71,10 @@ public static class DieReader
             board.Number("lengthMm"), board.Number("widthMm"), board.Number("landMm"), top.Number("ruleLengthMm"), Gap(top, "leastRadiusMm"), Gap(top, "leastGapMm"), Gap(joint, "nominalMm"),
             Gap(joint, "worstMm"), joint.Number("feedToleranceMm"), joint.Number("guideToleranceMm"), joint.Number("edgeProfileMm"), top.Number("forceKn"), forceKn, force.Number("lengthMm"), common)
         {
-            AcrossMm = Gap(joint, "acrossMm"), AcrossWorstMm = Gap(joint, "acrossWorstMm"), BandMm = Gap(joint, "bandMm"), BandWorstMm = Gap(joint, "bandWorstMm"),
+            AcrossMm = Gap(joint, "acrossMm"),
+            AcrossWorstMm = Gap(joint, "acrossWorstMm"),
+            BandMm = Gap(joint, "bandMm"),
+            BandWorstMm = Gap(joint, "bandWorstMm"),
         };
         return new DieInput(layout, die, repeats, Wear(top), top.Has("replaces") ? top.Text("replaces") : null, top.Number("panelProfileMm"));
     }

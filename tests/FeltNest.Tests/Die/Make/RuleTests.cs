@@ -39,6 +39,18 @@ public sealed class RuleTests
     }
 
     [Fact]
+    public void Joint_and_bridges_of_a_plate_keep_off_its_corners()
+    {
+        // Straight all round: what is left to keep clear of are the four mitred corners.
+        DieEdge edge = EdgeFitter.Fit(DieCases.Plates.Parts[0]);
+        RulePlaces places = RulePlaces.Of(edge, DieCases.Order.Board);
+
+        Assert.Equal(4, edge.Corners.Count);
+        Assert.All(edge.Arcs.Vertices, v => Assert.True((v.Point - places.Joint).Length > 6));
+        Assert.All(places.Bridges, b => Assert.All(edge.Arcs.Vertices, v => Assert.True((v.Point - b.Place).Length >= DieCases.Order.Board.BridgeMm / 2)));
+    }
+
+    [Fact]
     public void The_joint_stands_in_the_middle_of_the_flattest_run_and_bridges_go_round()
     {
         // A long hole: 60 mm straight sides, ends of radius 10.

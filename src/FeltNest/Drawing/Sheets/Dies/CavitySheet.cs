@@ -128,9 +128,10 @@ public static class CavitySheet
     // The tolerance of the edge: its leader comes from above to the upper left of the outline, where no other dimension stands; beside an outline too narrow for that, from the left.
     private static IEnumerable<Mark> Profile(DieOrder order, DieEdge edge, Func<Point2, Point2> paper)
     {
-        const double above = 9, share = 0.3, aside = 12;
+        const double above = 9, share = 0.4, aside = 12;
         string tolerance = order.Tolerances.EdgeProfileMm.ToString("0.0##", CultureInfo.InvariantCulture);
-        Point2[] places = [.. edge.Pieces.SelectMany(p => Enumerable.Range(0, 8).Select(k => paper(p.At(k / 8.0))))];
+        // Inside the pieces: at a corner a leader would point to neither side.
+        Point2[] places = [.. edge.Pieces.SelectMany(p => Enumerable.Range(0, 8).Select(k => paper(p.At((k + 0.5) / 8))))];
         double minX = places.Min(p => p.X), wide = places.Max(p => p.X) - minX, high = places.Max(p => p.Y);
         if ((wide * (1 - share)) - 4 < ToleranceFrame.Reach(tolerance))
         {
@@ -193,7 +194,7 @@ public static class CavitySheet
     private static string Warp(DieDesign design, int part)
     {
         double angle = design.Gang.Cavities.First(c => c.Placed.Part == part).Placed.AngleDeg;
-        return $"{(design.Request.Order.DieView ? angle : -angle).ToString("0.00", CultureInfo.InvariantCulture)}\u00B0 in the gang";
+        return $"{(Math.Round(design.Request.Order.DieView ? angle : -angle, 2) + 0.0).ToString("0.00", CultureInfo.InvariantCulture)}\u00B0 in the gang";
     }
 
     private static string Mm(double value, string format = "0.00") => DieParts.Mm(value, format);
