@@ -94,7 +94,7 @@ internal static class PageRoutes
         foreach (int step in Enumerable.Range(0, ChartSteps + 1).OrderBy(i => Math.Abs(i - (ChartSteps / 2))))
         {
             double width = Math.Round(request.RollWidthMm * (From + ((To - From) * step / ChartSteps)));
-            double? waste = width <= request.Trims.TotalMm ? null : await work.Searched(() => scan.WasteAt(width), gone);
+            double? waste = width <= request.Trims.TotalMm ? null : await work.AtOnce(() => scan.WasteAt(width), gone);
             await LineStream.Send(context.Response, new SweepAnswer(width, waste), gone);
         }
     }
