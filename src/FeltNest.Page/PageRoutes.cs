@@ -89,7 +89,7 @@ internal static class PageRoutes
         // Whole millimetres, from the middle outwards, so that the neighbourhood of the width is there first.
         foreach (double width in ChartWidths.Of(request.RollWidthMm).OrderBy(w => Math.Abs(w - request.RollWidthMm)))
         {
-            double? waste = width <= request.Trims.TotalMm ? null : await work.Searched(() => scan.WasteAt(width), gone);
+            double? waste = width <= request.Trims.TotalMm ? null : await work.AtOnce(() => scan.WasteAt(width), gone);
             await LineStream.Send(context.Response, new SweepAnswer(width, waste), gone);
         }
     }

@@ -37,8 +37,6 @@ public sealed class ResultPlaceTests : IDisposable
     [Theory]
     [InlineData("CON")]
     [InlineData("../../../away")]
-    [InlineData(@"C:\away.")]
-    [InlineData("/away/")]
     public async Task Names_in_files_are_shown_and_never_become_paths(string name)
     {
         JsonNode ball = JsonNode.Parse(File.ReadAllText(RepositoryFile.PathOf("shapes", "balls", "type-2.json")))!, part = JsonNode.Parse("""{ "schema": "feltnest/outline/1", "points": [[0,0],[60,0],[60,30],[0,30]] }""")!;

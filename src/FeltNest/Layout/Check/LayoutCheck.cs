@@ -221,7 +221,9 @@ public sealed class LayoutCheck
         {
             double first = all[0].AngleDeg;
             double[] off = [.. all.Select(p => Math.IEEERemainder(p.AngleDeg - first, 360))];
-            if (off.Max() - off.Min() > 180 + AngleSlackDeg)
+
+            // Half a turn apart is as far as directions get: two such panels lie head to tail.
+            if (off.Max() - off.Min() > 180 - AngleSlackDeg)
             {
                 Report("one way: panels do not lie within 90 degrees of one direction");
             }

@@ -124,6 +124,37 @@ public sealed class FeltAccountTests
         Assert.Equal(whole.Shares, account.Shares);
     }
 
+    // By hand, areas of one layer in mm2. Clear of its ends the roll has 9800: 24 strikes of 400 and 31 of 310, 200 and 190 left. Of 10,000,000 in all, 24 x 80,000 + 31 x 45,000 are panels, 9610 x 20 lie
+    // at an edge no panel reaches, 9600 x 380 + 9610 x 480 + the 40 between the bands x 9610 less these two are web, and 200 x 380 + 190 x 480 + 190 x 40 remain.
+    [Fact]
+    public void A_roll_of_two_bands_is_accounted_for_to_the_last_square_millimetre()
+    {
+        LayPlan plan = new(1000, 100, 20, 2, [new CutBand(400, 4, 80_000, 380, 1), new CutBand(310, 3, 45_000, 480, 1)]);
+        FeltAccount account = FeltAccount.Of(plan, FeltLosses.None with { RollLengthM = 10, EndLossMm = 100 }, 1000);
+        FeltShares shares = account.Shares;
+
+        Assert.Equal((24.0, 200.0, 189.0, 189.0), (account.Repeats, account.RemnantMm, account.PanelsCut, account.PanelsGood));
+        Assert.Equal(
+            [33.15, 51.38, 1.922, 10, 1.8, 1.748],
+            new[] { shares.Good, shares.BetweenPanels, shares.UnusedEdge, shares.EdgeTrim, shares.RollEnds, shares.Remnant }.Select(share => Math.Round(share, 9)));
+        Assert.Equal(189 * 2 / 55.0, account.PanelsPerStrike, 1e-12);
+        Assert.Equal(1000 * 55 / (2 * 94.5), account.StrikesPerThousandBalls, 1e-9);
+        Assert.Equal((10 / 94.5, 10 / 94.5), (account.PerThousandBalls.Metres / 1000, account.PerThousandBalls.Kilograms!.Value / 1000), (a, b) => Math.Abs(a.Item1 - b.Item1) < 1e-12 && Math.Abs(a.Item2 - b.Item2) < 1e-12);
+        Assert.Equal(10 + (3 / 0.31), plan.PanelsPerMetre, 1e-9);
+        Assert.Equal(1, account.GoodShare);
+    }
+
+    [Fact]
+    public void A_plan_takes_bands_as_the_lay_has_them()
+    {
+        RollLayout layout = SampleLayout.TwoBands;
+        LayPlan plan = LayPlan.Of(layout);
+
+        Assert.Equal(layout.PanelsPerMetre, plan.PanelsPerMetre, 1e-9);
+        Assert.Equal(layout.Bands.Select(b => b.YToMm - b.YFromMm), plan.Bands.Select(b => b.HeightMm));
+        Assert.Equal(layout.Bands.Select(b => (double)b.Repeat.Panels.Count), plan.Bands.Select(b => Math.Round(b.PanelAreaMm2 / layout.Parts[0].AreaMm2, 9)));
+    }
+
     [Fact]
     public void A_roll_shorter_than_a_strike_has_no_answer() => Assert.Contains(
         "shorter than one strike", Assert.Throws<NoAnswerException>(() => FeltAccount.Of(ConstructedExample.Plan, ConstructedExample.Losses with { RollLengthM = 0.7 }, null)).Message, StringComparison.Ordinal);

@@ -56,9 +56,11 @@ public sealed class LayoutCheckTests
     [Fact]
     public void A_half_turn_in_a_one_way_lay_is_caught()
     {
-        LayoutRules rules = new(null, 0, RowRule.Same, true);
-        Assert.Empty(Verify(With(Lay(60, 4, rules), new PlacedPanel(0, 0, 20, 0), new PlacedPanel(0, 30, 20, 0))).Violations);
-        Assert.NotEmpty(Verify(With(Lay(90, 4, rules), new PlacedPanel(0, 0, 20, 0), new PlacedPanel(0, 30, 20, 180), new PlacedPanel(0, 60, 20, 90))).Violations);
+        LayoutRules rules = new(null, 0, RowRule.Any, true);
+        Assert.Empty(Verify(With(Lay(60, 4, rules), new PlacedPanel(0, 0, 20, 0), new PlacedPanel(0, 30, 20, 90))).Violations);
+        Assert.Equal("one way: panels do not lie within 90 degrees of one direction", Assert.Single(Verify(With(Lay(60, 4, rules), new PlacedPanel(0, 0, 20, 350), new PlacedPanel(0, 30, 20, 170))).Violations));
+        Assert.Single(Verify(With(Lay(90, 4, rules, 10), new PlacedPanel(0, 0, 25, 100), new PlacedPanel(0, 30, 25, 0), new PlacedPanel(0, 60, 25, -100))).Violations);
+        Assert.Empty(Verify(With(Lay(60, 4, rules with { OneWay = false }), new PlacedPanel(0, 0, 20, 350), new PlacedPanel(0, 30, 20, 170))).Violations);
     }
 
     [Fact]
