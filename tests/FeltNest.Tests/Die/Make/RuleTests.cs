@@ -42,7 +42,7 @@ public sealed class RuleTests
     public void Joint_and_bridges_of_a_plate_keep_off_its_corners()
     {
         // Straight all round: what is left to keep clear of are the four mitred corners.
-        DieEdge edge = EdgeFitter.Fit(DieCases.Plates.Parts[0]);
+        DieEdge edge = EdgeFitter.Fit(DieCases.Plates.Parts[0], TestContext.Current.CancellationToken);
         RulePlaces places = RulePlaces.Of(edge, DieCases.Order.Board);
 
         Assert.Equal(4, edge.Corners.Count);
