@@ -154,7 +154,7 @@ public static class GangSheet
             ("board's lower left corner over the lower selvedge", $"{F(gang.Origin.Y)} mm across"),
             ("cut edges along x across", $"{F(gang.EdgeLengthMm)} x {F(gang.EdgeWidthMm)} mm"),
             ("least gap in the die; between strikes, worst case", $"{DieParts.Mm(design.LeastGapMm)} mm; {DieParts.Mm(design.Joint.NominalMm)}, {DieParts.Mm(design.Joint.WorstMm)} mm"),
-            ("least gap to strikes beside; to bands beside; worst", $"{DieParts.Mm(design.Joint.AcrossMm)}, {DieParts.Mm(design.Joint.AcrossWorstMm)} mm; {DieParts.Mm(design.Joint.BandMm)}, {DieParts.Mm(design.Joint.BandWorstMm)} mm"),
+            ("least gap to strikes beside; to bands beside; worst", $"{WithWorst(design.Joint.AcrossMm, design.Joint.AcrossWorstMm)}; {WithWorst(design.Joint.BandMm, design.Joint.BandWorstMm)}"),
             ("least radius of the edge", $"{DieParts.Mm(design.LeastRadiusMm)} mm"),
             ("rule", $"{F(order.Rule.Points, "0.#")} pt ({F(order.Rule.ThicknessMm, "0.##")} x {F(order.Rule.HeightMm, "0.#")} mm), {F(design.RuleLengthMm / 1000, "0.000")} m{(gang.Common.SharedMm > 0 ? $", {F(gang.Common.SharedMm / 1000, "0.000")} common" : string.Empty)}"),
             ("board, about", $"{order.Board.Material}, {F(order.Board.ThicknessMm, "0.#")} mm; die {F(design.MassKg, "0.0")} kg"),
@@ -163,6 +163,9 @@ public static class GangSheet
         lines.AddRange(Force(design));
         return lines;
     }
+
+    // Where no strike stands beside, or no band, there is no gap.
+    private static string WithWorst(double gapMm, double worstMm) => double.IsFinite(gapMm) ? $"{DieParts.Mm(gapMm)}, {DieParts.Mm(worstMm)} mm" : "none";
 
     // A lay that goes one way needs the nap; any other is only told it.
     private static string Nap(DieDesign design) => design.Request.Order.Nap is { } nap
