@@ -25,11 +25,11 @@ public static class OrderPlanner
         PressRows presses = new(model, question, felt);
         LinearSum cost = new LinearSum().Add(felt.Cost).Add(presses.Cost);
 
-        // A ball short is dear enough that few plans leave one out; where none is short, this plan is the best, and the search was led by cost from the start.
-        LinearSum dear = new LinearSum().Add(cost).Add(orders.Short, Dear(question));
+        // A ball short, be it of a reserve, is dear enough that few plans leave one out; where none is short, this plan is the best, and the search was led by cost from the start.
+        LinearSum dear = new LinearSum().Add(cost).Add(orders.Wanting, Dear(question));
         OrderNeighbours neighbours = new(model, question, felt, orders);
         ModelReach first = Reached(dear) ?? throw Unsolved(effort, stop), least = first, lacking = new(0, 0, true);
-        if (model.ValueOf(orders.Short) > NoBall)
+        if (model.ValueOf(orders.Wanting) > NoBall)
         {
             lacking = model.Minimise(orders.Short, stop)!.Value;
             progress?.Report(FormattableString.Invariant($"balls short: {Math.Round(lacking.Value):0}, at least {Math.Max(0, Math.Ceiling(lacking.Bound - Rounding)):0}"));
@@ -80,7 +80,8 @@ public static class OrderPlanner
 
         OrderPlan Read(ModelReach reach, ModelReach lacking, double leastLate)
         {
-            double bound = Math.Max(reach.Bound, first.Bound - (Dear(question) * model.ValueOf(orders.Short)));
+            // A plan that lacks no more than this one lacks at most so many balls and reserves together.
+            double bound = Math.Max(reach.Bound, first.Bound - (Dear(question) * model.ValueOf(orders.Short) / orders.ReserveWeight));
             PlanProof proof = new(Money(bound), Math.Max(0, lacking.Proved ? lacking.Value : lacking.Bound), leastLate, stop.IsCancellationRequested, effort);
             OrderPlan plan = PlanReading.Read(model, question, felt, orders, presses, proof);
 

@@ -11,8 +11,7 @@ internal sealed class OrderRows
     /// <summary>Adds all orders of a question to a model.</summary>
     public OrderRows(MixedModel model, OrderQuestion question, FeltRows felt)
     {
-        // A ball short outweighs every reserve.
-        double reserveWeight = 1.0 / (1 + question.Orders.Sum(o => (double)o.ReserveBalls));
+        ReserveWeight = 1.0 / (1 + question.Orders.Sum(o => (double)o.ReserveBalls));
         foreach (CoverOrder order in question.Orders)
         {
             Unknown missing = model.Number(order.Balls);
@@ -29,9 +28,12 @@ internal sealed class OrderRows
 
             model.AtLeast(balls, order.Balls);
             Short.Add(missing);
+            Wanting.Add(missing);
             if (order.ReserveBalls > 0)
             {
-                Short.Add(Reserve(model, question, felt, order), reserveWeight);
+                Unknown unreserved = Reserve(model, question, felt, order);
+                Short.Add(unreserved, ReserveWeight);
+                Wanting.Add(unreserved);
             }
 
             LinearSum one = new();
@@ -58,6 +60,12 @@ internal sealed class OrderRows
 
     /// <summary>Balls short, and far less weighty reserves short.</summary>
     public LinearSum Short { get; } = new();
+
+    /// <summary>Balls and reserves short, one as weighty as the other.</summary>
+    public LinearSum Wanting { get; } = new();
+
+    /// <summary>Weight of a ball of a reserve in <see cref="Short"/>: one ball short outweighs every reserve.</summary>
+    public double ReserveWeight { get; }
 
     /// <summary>Metres kept back for an order from a room.</summary>
     public List<(CoverOrder Order, FeltRoom Room, Unknown Metres)> Reserves { get; } = [];
