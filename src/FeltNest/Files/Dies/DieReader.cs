@@ -75,7 +75,7 @@ public static class DieReader
         }
 
         JsonFields wear = top.Object("wear", "price", "currency", "lifeStrikes", "reRules", "reRulePrice");
-        return new DieWear((decimal)wear.Number("price"), wear.Text("currency"), wear.Whole("lifeStrikes"), wear.Whole("reRules"), (decimal)wear.Number("reRulePrice"));
+        return new DieWear(wear.Amount("price"), wear.Text("currency"), wear.Whole("lifeStrikes"), wear.Whole("reRules"), wear.Amount("reRulePrice"));
     }
 
     private static int Part(JsonFields item, string name, int parts) => item.Whole(name) is var part && part >= 0 && part < parts
