@@ -19,6 +19,20 @@ public sealed class OutlineTests
         Assert.Equal((10.0, 16.0, 20.0, 23.0), (part.MinX, part.MaxX, part.MinY, part.MaxY));
     }
 
+    // Heron's triangle of 13, 14 and 15: area 84, perimeter 42; as straight arcs and turned by 30 degrees the same.
+    [Fact]
+    public void Herons_triangle_has_its_area_and_perimeter_however_it_is_given()
+    {
+        Point2[] heron = [new(1, 2), new(15, 2), new(6, 14)];
+        Outline part = Outline.From(heron), turned = part.Turned(Math.PI / 6);
+        ArcOutline arcs = ArcOutline.From(heron.Select(p => new ArcVertex(p.X, p.Y, 0)));
+
+        Assert.Equal((84.0, 42.0), (part.Area, part.Perimeter), Near);
+        Assert.Equal((84.0, 42.0), (arcs.Area, arcs.Perimeter), Near);
+        Assert.All(turned.Points.Zip(heron), pair => Assert.Equal(0, (pair.First - pair.Second.Turned(Math.PI / 6)).Length, 1e-12));
+        Assert.Equal(0, (part.Centroid - new Point2(22 / 3.0, 6)).Length, 1e-12);
+    }
+
     [Fact]
     public void A_part_is_centred_moved_and_turned_as_its_corners_are()
     {

@@ -87,7 +87,7 @@ public static class DieReader
         }
 
         JsonFields wear = top.Object("wear", "price", "currency", "lifeStrikes", "reRules", "reRulePrice");
-        return new DieWear((decimal)wear.Number("price"), wear.Text("currency"), wear.Whole("lifeStrikes"), wear.Whole("reRules"), (decimal)wear.Number("reRulePrice"));
+        return new DieWear(wear.Amount("price"), wear.Text("currency"), wear.Whole("lifeStrikes"), wear.Whole("reRules"), wear.Amount("reRulePrice"));
     }
 
     private static int Cavity(JsonFields item, string name, int cavities) => item.Whole(name) is var number && number >= 1 && number <= cavities

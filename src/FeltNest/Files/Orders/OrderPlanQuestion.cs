@@ -9,6 +9,12 @@ namespace FeltNest.Files.Orders;
 /// <summary>Reads the question that a plan of orders carries.</summary>
 internal static class OrderPlanQuestion
 {
+    /// <summary>Longest roll, m, as in a list of stock.</summary>
+    internal const double MostMetres = 100_000;
+
+    // A week for a change of dies.
+    private const double MostMinutes = 10_000;
+
     // More presses than any one room has.
     private const int MostPresses = 100;
 
@@ -30,8 +36,8 @@ internal static class OrderPlanQuestion
         JsonFields item = top.Object(
             "rules", "start", "hoursPerDay", "endLossMm", "rejectPercent", "unpairedPercent", "remnantValuePercent", "leastRemnantM", "leastCutM", "perStrike", "hourRate");
         return new OrderRules(
-            top.Text("currency"), Day(item, "start"), item.Number("hoursPerDay") is > 0 and var hours ? hours : throw item.Fault("hoursPerDay", "is not above 0"), item.Number("endLossMm"),
-            item.Number("rejectPercent"), item.Number("unpairedPercent"), item.Number("remnantValuePercent"), item.Number("leastRemnantM"), item.Number("leastCutM"),
+            top.Text("currency"), Day(item, "start"), item.Within("hoursPerDay", 0.1, 24), item.Number("endLossMm"),
+            item.Number("rejectPercent"), item.Number("unpairedPercent"), item.Within("remnantValuePercent", 0, 100), item.Number("leastRemnantM"), item.Number("leastCutM"),
             item.Amount("perStrike"), item.Amount("hourRate"));
     }
 
@@ -39,7 +45,7 @@ internal static class OrderPlanQuestion
         item.Text("order"), item.Text("ball"), item.Whole("balls"), Day(item, "due"), item.Text("lots") == "one", item.Has("felt") ? item.Text("felt") : null, item.Whole("reserveBalls"));
 
     private static StockRoll Roll(JsonFields item, string? offer) => new(
-        item.Text("roll"), item.Text("felt"), item.Text("lot"), item.Number("widthMm"), item.Number("lengthM"), item.Amount("pricePerMetre"), item.Number("faultPercent"),
+        item.Text("roll"), item.Text("felt"), item.Text("lot"), item.Number("widthMm"), item.Within("lengthM", 0, MostMetres), item.Amount("pricePerMetre"), item.Number("faultPercent"),
         item.Has("received") ? Day(item, "received") : null, offer)
     {
         MeasuredShares = item.ByName(DiesReader.MostDies, "measured", part => part.Number("goodShare"), "die", "goodShare"),
@@ -54,7 +60,7 @@ internal static class OrderPlanQuestion
         item.Whole("reRules"));
 
     private static PressSpec Press(JsonFields item) => new(
-        item.Text("press"), 1, 100, new PressBed(item.Number("boardLengthMm"), item.Number("boardWidthMm"), 0), null, item.Number("strokesPerMinute"), item.Number("changeOverMinutes"),
+        item.Text("press"), 1, 100, new PressBed(item.Number("boardLengthMm"), item.Number("boardWidthMm"), 0), null, item.Number("strokesPerMinute"), item.Within("changeOverMinutes", 0, MostMinutes),
         item.OptionalNumber("hours"), 1, 0, 0, [.. item.Array("dies").EnumerateArray().Select(name => name.ValueKind == JsonValueKind.String ? name.GetString()! : throw item.Fault("dies", $"holds {JsonFields.KindName(name)} where names of dies are wanted"))]);
 
     private static DateOnly Day(JsonFields item, string name) => OrdersReader.DayOf(item.Text(name)) ?? throw item.Fault(name, $"'{item.Text(name)}' is not a day: write it as 2026-03-31");

@@ -13,6 +13,9 @@ public static class OrderPlanReader
     // Most entries of one list: far above what the planner takes and gives.
     private const int MostItems = 10_000;
 
+    // Hours of work from the start: eleven years without a break.
+    private const double MostHours = 100_000;
+
     /// <summary>The plan of a JSON object already read from a file.</summary>
     /// <exception cref="InputException">Names the file, the field, the value found and what is allowed.</exception>
     internal static StatedOrders Read(string path, JsonElement root)
@@ -27,9 +30,9 @@ public static class OrderPlanReader
         StockRoll[] rolls = [.. question.Rolls, .. bought.SelectMany(p => Enumerable.Range(1, p.Rolls).Select(p.Offer.Copy))];
         List<OrderCut> cuts = [.. top.ObjectsUpTo(MostItems, "assignments", "number", "order", "roll", "die", "press", "metres", "goodBalls", "strikes", "fromM", "startHour", "endHour", "day").Select(item => new OrderCut(
             item.Whole("number"), Named(item, "order", question.Orders, o => o.Name), Named(item, "roll", rolls, r => r.Name), Named(item, "die", question.Dies, d => d.Name),
-            Named(item, "press", question.Presses, p => p.Name), item.Whole("strikes"), item.Whole("goodBalls"), item.Number("fromM"), item.Number("startHour"), item.Number("endHour")))];
+            Named(item, "press", question.Presses, p => p.Name), item.Whole("strikes"), item.Whole("goodBalls"), item.Number("fromM"), item.Within("startHour", -1, MostHours), item.Within("endHour", -1, MostHours)))];
         List<KeptRemnant> remnants = [.. top.ObjectsUpTo(MostItems, "remnants", "roll", "felt", "lot", "widthMm", "lengthM", "begun", "ageDays", "reserved").Select(item => new KeptRemnant(
-            Named(item, "roll", rolls, r => r.Name), item.Number("lengthM"), item.Flag("begun"),
+            Named(item, "roll", rolls, r => r.Name), item.Within("lengthM", 0, OrderPlanQuestion.MostMetres), item.Flag("begun"),
             [.. item.Objects("reserved", "order", "metres").Select(part => (Named(part, "order", question.Orders, o => o.Name), part.Number("metres")))]))];
         List<DieWork> dies = [.. top.ObjectsUpTo(MostItems, "dies", "die", "press", "strikes", "make", "reRules", "price", "strikesAfter").Select(item => new DieWork(
             Named(item, "die", question.Dies, d => d.Name), Named(item, "press", question.Presses, p => p.Name), item.Whole("strikes")))];

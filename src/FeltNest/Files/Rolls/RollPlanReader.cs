@@ -21,7 +21,7 @@ public static class RollPlanReader
         LayoutInput layout = LayoutReader.Read($"{path}: layout", Inner(top, "layout"));
         int parts = layout.Layout.Parts.Count;
         StatedPlan plan = new(
-            pattern.Whole("repeats"), pattern.Number("feedMm"),
+            pattern.Whole("repeats"), pattern.Within("feedMm", 0.1, 100_000),
             [.. pattern.Objects("panels", "panel", "xMm", "yMm", "angleDeg").Select(item => new PlacedPanel(
                 item.Whole("panel") is var part && part >= 0 && part < parts ? part : throw item.Fault("panel", $"{part} is outside 0 to {parts - 1}: the places in the list of panels"),
                 item.Number("xMm"), item.Number("yMm"), item.Number("angleDeg")))],

@@ -1,13 +1,17 @@
 using System.Diagnostics;
 using System.Text;
 using System.Text.Json.Nodes;
+using FeltNest.Die;
+using FeltNest.Die.Gang;
 using FeltNest.Files;
+using FeltNest.Files.Dies;
 using FeltNest.Files.Layouts;
 using FeltNest.Files.Offers;
 using FeltNest.Files.Outlines;
 using FeltNest.Files.Presses;
 using FeltNest.Layout.Limits;
 using FeltNest.Tests.Cli;
+using FeltNest.Tests.Die;
 using FeltNest.Yield;
 using Xunit;
 
@@ -192,6 +196,30 @@ public sealed class FoundInputTests : IDisposable
 
         Assert.Equal(2, run.Code);
         Assert.Contains(told, Assert.Single(run.Messages), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("rules", "remnantValuePercent", "1e308", "is outside 0 to 100")]
+    [InlineData("rules", "hoursPerDay", "1e-9", "is outside 0.1 to 24")]
+    [InlineData("assignments", "endHour", "1e29", "is outside -1 to 100000")]
+    [InlineData("stock", "lengthM", "1e300", "is outside 0 to 100000")]
+    public async Task A_plan_of_orders_beyond_all_days_and_money_is_told(string holder, string field, string value, string told)
+    {
+        JsonNode plan = JsonNode.Parse(HostileReaders.OrderPlan())!, place = plan[holder] is JsonArray list ? list[0]! : plan[holder]!;
+        place[field] = JsonNode.Parse(value);
+        CommandRun run = await CommandRun.Of("check", folder.Write("plan.json", plan.ToJsonString()));
+
+        Assert.Equal(2, run.Code);
+        Assert.Contains(told, Assert.Single(run.Messages), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_die_that_costs_more_than_there_is_money_is_told()
+    {
+        JsonNode die = JsonNode.Parse(DieWriter.Write(DieDesigner.Run(new GangRequest(DieCases.Plates, 0, DieCases.Order, null, null))))!;
+        die["wear"] = JsonNode.Parse("""{ "price": 1e300, "currency": "XTS", "lifeStrikes": 1, "reRules": 0, "reRulePrice": 0 }""");
+
+        Assert.Contains("wear.price: 1E+300 is outside", Told(() => DieReader.Read(folder.Write("die.json", die.ToJsonString()))), StringComparison.Ordinal);
     }
 
     [Fact]
