@@ -99,7 +99,7 @@ public static class OrderPlanner
     // What an aim may grow by while the next one is sought: rounding of the solver.
     private const double Rounding = 1e-6;
 
-    // Felt for a ball at the dearest price, ten times over.
+    // Felt of a strike at the dearest price, ten times over: no strike is saved by a ball that is left out.
     private static double Dear(OrderQuestion question)
     {
         double most = 1;
@@ -107,7 +107,7 @@ public static class OrderPlanner
         {
             foreach (CutDie die in question.Dies)
             {
-                most = Math.Max(most, 10 * (double)roll.PricePerMetre * die.Shape.FeedMm / 1000 / die.Shape.BallsPerStrike(Math.Max(0.1, question.GoodShare(roll, die))));
+                most = Math.Max(most, 10 * (double)roll.PricePerMetre * die.Shape.FeedMm / 1000);
             }
         }
 

@@ -213,6 +213,17 @@ public sealed class FoundInputTests : IDisposable
         Assert.Contains(told, Assert.Single(run.Messages), StringComparison.Ordinal);
     }
 
+    // The copies of a strike within reach of another were millions of millions.
+    [Fact]
+    public async Task A_roll_plan_with_a_feed_of_a_nanometre_is_told()
+    {
+        JsonNode plan = JsonNode.Parse(HostileReaders.RollPlan())!;
+        plan["pattern"]!["feedMm"] = 1e-9;
+        CommandRun run = await CommandRun.Of("check", folder.Write("plan.json", plan.ToJsonString()));
+
+        Assert.Contains("feedMm: 1E-09 is outside 0.1 to 100000", Assert.Single(run.Messages), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_die_that_costs_more_than_there_is_money_is_told()
     {

@@ -150,7 +150,7 @@ internal static class HostileReaders
         return FeltNest.Files.Panels.PanelWriter.Write(ball, PanelFlattener.Flatten(ball));
     }
 
-    private static byte[] RollPlan() => RollPlanWriter.Json(StrikePlanner.Run(new(RollCases.Squares, RollCases.Roll(200, 20), 2, 3, 0)));
+    internal static byte[] RollPlan() => RollPlanWriter.Json(StrikePlanner.Run(new(RollCases.Squares, RollCases.Roll(200, 20), 2, 3, 0)));
 
     internal static byte[] OrderPlan() => OrderPlanWriter.Json(OrderPlanner.Run(OrderCases.Workshop(3, 3, 4), 1));
 

@@ -14,7 +14,7 @@ internal sealed class OrderRows
         ReserveWeight = 1.0 / (1 + question.Orders.Sum(o => (double)o.ReserveBalls));
         foreach (CoverOrder order in question.Orders)
         {
-            Unknown missing = model.Number(order.Balls);
+            Unknown missing = model.Whole(0, order.Balls);
             lacking.Add(order, missing);
             LinearSum balls = new LinearSum().Add(missing);
             foreach ((RollUnit unit, int i) in Choices(felt.Units, order))
