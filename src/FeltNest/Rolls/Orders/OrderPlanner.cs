@@ -68,7 +68,7 @@ public static class OrderPlanner
             }
 
             double better = neighbours.Improve(aim, begun.Bound, effort, stop);
-            ModelReach last = model.Minimise(aim, 1 - FirstShare, stop) ?? begun;
+            ModelReach last = model.Minimise(aim, FirstShare, stop) ?? begun;
             return last with { Value = Math.Min(last.Value, better), Bound = Math.Max(last.Bound, begun.Bound) };
         }
 
@@ -93,7 +93,7 @@ public static class OrderPlanner
     // Less than this of a ball is none: what whole numbers are rounded by, over all rolls of an order.
     private const double NoBall = 1e-3;
 
-    // Share of the nodes for a first look at the whole; the rest is for what a few orders at a time have bettered.
+    // Share of the nodes for a look at the whole before and after a few orders at a time are bettered: longer looks gain less than those.
     private const double FirstShare = 0.2;
 
     // What an aim may grow by while the next one is sought: rounding of the solver.

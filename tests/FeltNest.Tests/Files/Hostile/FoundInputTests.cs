@@ -227,7 +227,7 @@ public sealed class FoundInputTests : IDisposable
     [Fact]
     public void A_die_that_costs_more_than_there_is_money_is_told()
     {
-        JsonNode die = JsonNode.Parse(DieWriter.Write(DieDesigner.Run(new GangRequest(DieCases.Plates, 0, DieCases.Order, null, null))))!;
+        JsonNode die = JsonNode.Parse(DieWriter.Write(DieDesigner.Run(new GangRequest(DieCases.Plates, 0, DieCases.Order, null, null), TestContext.Current.CancellationToken)))!;
         die["wear"] = JsonNode.Parse("""{ "price": 1e300, "currency": "XTS", "lifeStrikes": 1, "reRules": 0, "reRulePrice": 0 }""");
 
         Assert.Contains("wear.price: 1E+300 is outside", Told(() => DieReader.Read(folder.Write("die.json", die.ToJsonString()))), StringComparison.Ordinal);

@@ -8,11 +8,11 @@ namespace FeltNest.Rolls.Orders.Model;
 internal sealed class OrderNeighbours(MixedModel model, OrderQuestion question, FeltRows felt, OrderRows orders)
 {
     // Orders solved anew at a time; small models are solved in one piece.
-    private const int Few = 5, Least = 8;
+    private const int Few = 7, Least = 8;
 
     // Nodes of one try, and tries for one unit of effort.
-    private const long NodesPerTry = 120;
-    private const int TriesPerEffort = 4;
+    private const long NodesPerTry = 60;
+    private const int TriesPerEffort = 5;
 
     /// <summary>Betters the solution of a model.</summary>
     /// <param name="aim">The sum to make small.</param>
