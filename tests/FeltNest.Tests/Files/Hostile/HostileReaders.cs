@@ -67,7 +67,6 @@ internal static class HostileReaders
         ("orders", ".csv", path => OrdersReader.Read(path, ["type 2", "type 2 woven"], ["woven, raised and milled", "woven A (invented)"]), () => [.. Folder("demo", "orders.csv")]),
         ("stock", ".csv", ReadStock, () => [.. Folder("demo", "stock.csv")]),
         ("dies", ".csv", ReadDies, () => [.. Folder("demo", "dies.csv").Select(OwnLayouts)]),
-        ("die order", ".json", path => DieOrderReader.Read(path), () => [.. Folder("demo/dies", "gang-die.json")]),
         ("die", ".json", path => DieReader.Read(path), () => [Die.Value]),
         ("readings", ".csv", path => ReadingsReader.Read(path, 32), () => [.. Folder("demo/dies", "readings.csv")]),
         ("measured points", ".csv", ReadMeasured, () => [.. Folder("demo/dies", "measured-panel.csv")]),
