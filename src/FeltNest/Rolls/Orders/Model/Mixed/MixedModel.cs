@@ -12,7 +12,10 @@ internal sealed class MixedModel : IDisposable
     internal const double RelativeGap = 1e-4;
 
     // Branching by what was learned: trying branches beforehand took most of the time on thirty orders. Few rounds of cuts: later ones moved the bound by a thousandth.
-    private const string Search = "randomization/randomseedshift = 0\nbranching/pscost/priority = 100000\nseparating/maxroundsroot = 3\n";
+    private const string Search = "randomization/randomseedshift = 0\nbranching/pscost/priority = 100000\nseparating/maxroundsroot = 3\n" + OwnInterrupts;
+
+    // The solver would catch an interrupt while it works and keep it from the program: the search would end early and the run go on as if nothing had been asked.
+    private const string OwnInterrupts = "misc/catchctrlc = FALSE\n";
 
     private readonly Solver solver = Solver.CreateSolver("SCIP") ?? throw new InvalidOperationException("the solver SCIP is not there");
     private readonly List<Variable> variables = [];
@@ -157,7 +160,7 @@ internal sealed class MixedModel : IDisposable
             return;
         }
 
-        solver.SetSolverSpecificParametersAsString("limits/totalnodes = 0\npresolving/maxrounds = 0\n");
+        solver.SetSolverSpecificParametersAsString("limits/totalnodes = 0\npresolving/maxrounds = 0\n" + OwnInterrupts);
         solver.Solve();
         foreach ((Constraint row, LinearSum sum) in unwritten)
         {
