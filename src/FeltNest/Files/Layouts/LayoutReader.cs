@@ -17,7 +17,7 @@ public static class LayoutReader
     private static readonly FieldRange Gap = new("gapMm", 0, 100_000, "mm", "sound lengths run to 100 m");
 
     // A panel may be written anywhere along the roll; further than ten kilometres on there is no roll, and its digits no longer tell where it lies.
-    private const double FarthestAlongMm = 10_000_000;
+    internal const double FarthestAlongMm = 10_000_000;
 
     /// <summary>The layout of a file.</summary>
     /// <exception cref="InputException">Names the file, the field, the value found and what is allowed.</exception>
@@ -99,7 +99,7 @@ public static class LayoutReader
         {
             int part = item.Whole("panel");
             return part >= 0 && part < parts
-                ? new PlacedPanel(part, item.Within("xMm", -FarthestAlongMm, FarthestAlongMm), item.Within("yMm", -JsonShapes.FarthestMm, JsonShapes.FarthestMm), item.Number("angleDeg"))
+                ? new PlacedPanel(part, item.Within("xMm", -FarthestAlongMm, FarthestAlongMm), item.Within("yMm", -JsonShapes.FarthestMm, JsonShapes.FarthestMm), item.Within("angleDeg", -360, 360))
                 : throw item.Fault("panel", $"{part} is outside 0 to {parts - 1}: the places in the list of panels");
         })];
         return placed.Length > 0 ? new LayoutRepeat(length, placed) { Strike = Strike(repeat) } : throw repeat.Fault("panels", "is empty: a repeat holds at least one panel");

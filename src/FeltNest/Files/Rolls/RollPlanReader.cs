@@ -24,7 +24,7 @@ public static class RollPlanReader
             pattern.Whole("repeats"), pattern.Within("feedMm", 0.1, 100_000),
             [.. pattern.Objects("panels", "panel", "xMm", "yMm", "angleDeg").Select(item => new PlacedPanel(
                 item.Whole("panel") is var part && part >= 0 && part < parts ? part : throw item.Fault("panel", $"{part} is outside 0 to {parts - 1}: the places in the list of panels"),
-                item.Number("xMm"), item.Number("yMm"), item.Number("angleDeg")))],
+                item.Within("xMm", -LayoutReader.FarthestAlongMm, LayoutReader.FarthestAlongMm), item.Within("yMm", -JsonShapes.FarthestMm, JsonShapes.FarthestMm), item.Within("angleDeg", -360, 360)))],
             top.Number("guidePlayMm"), top.Number("fromMm"),
             [.. top.Objects("strikes", "xMm", "shiftYMm", "goodPanels", "lostPanels").Select(item =>
                 new StatedStrike(item.Number("xMm"), item.Number("shiftYMm"), item.Whole("goodPanels"), item.Whole("lostPanels")))],

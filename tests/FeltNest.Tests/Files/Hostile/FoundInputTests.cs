@@ -214,6 +214,17 @@ public sealed class FoundInputTests : IDisposable
     }
 
     // The copies of a strike within reach of another were millions of millions.
+    // The sine of an angle so large is no number.
+    [Fact]
+    public async Task A_panel_turned_by_more_than_there_are_digits_for_is_told()
+    {
+        JsonNode plan = JsonNode.Parse(HostileReaders.RollPlan())!;
+        plan["pattern"]!["panels"]![0]!["angleDeg"] = -1e308;
+        CommandRun run = await CommandRun.Of("check", folder.Write("plan.json", plan.ToJsonString()));
+
+        Assert.Contains("angleDeg: -1E+308 is outside -360 to 360", Assert.Single(run.Messages), StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task A_roll_plan_with_a_feed_of_a_nanometre_is_told()
     {
