@@ -1,4 +1,4 @@
-using FeltNest.Die.Common;
+using FeltNest.Die.SharedRule;
 using FeltNest.Geometry;
 
 namespace FeltNest.Die.Gang;

@@ -1,7 +1,7 @@
-using FeltNest.Die.Common;
 using FeltNest.Die.Edge;
 using FeltNest.Die.Make;
 using FeltNest.Die.Order;
+using FeltNest.Die.SharedRule;
 using FeltNest.Geometry;
 using FeltNest.Layout;
 using FeltNest.Layout.Limits;

@@ -1,6 +1,6 @@
-using FeltNest.Die.Common;
 using FeltNest.Die.Edge;
 using FeltNest.Die.Gang;
+using FeltNest.Die.SharedRule;
 using FeltNest.Geometry;
 using FeltNest.Layout;
 

@@ -1,5 +1,5 @@
-using FeltNest.Die.Common;
 using FeltNest.Die.Edge;
+using FeltNest.Die.SharedRule;
 using FeltNest.Geometry;
 
 namespace FeltNest.Die.Make;

@@ -1,11 +1,11 @@
 using System.Globalization;
 using FeltNest.Die;
-using FeltNest.Die.Common;
 using FeltNest.Die.Edge;
 using FeltNest.Die.Gang;
 using FeltNest.Die.Make;
 using FeltNest.Die.Order;
 using FeltNest.Die.Safety;
+using FeltNest.Die.SharedRule;
 using FeltNest.Files.Dxf;
 using FeltNest.Files.Rolls;
 using FeltNest.Geometry;

@@ -1,7 +1,7 @@
-using FeltNest.Die.Common;
 using FeltNest.Die.Gang;
 using FeltNest.Die.Make;
 using FeltNest.Die.Order;
+using FeltNest.Die.SharedRule;
 using FeltNest.Layout;
 using Xunit;
 

@@ -1,7 +1,7 @@
 using FeltNest.Die.Edge;
 using FeltNest.Geometry;
 
-namespace FeltNest.Die.Common;
+namespace FeltNest.Die.SharedRule;
 
 /// <summary>A run of rule in a die with common cuts: from where cavities begin to share it to where they end.</summary>
 /// <param name="Cavity">Cavity whose edge it is, by its place in the gang's list.</param>

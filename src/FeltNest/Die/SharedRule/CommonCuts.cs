@@ -2,7 +2,7 @@ using FeltNest.Die.Edge;
 using FeltNest.Die.Gang;
 using FeltNest.Geometry;
 
-namespace FeltNest.Die.Common;
+namespace FeltNest.Die.SharedRule;
 
 /// <summary>The rule of a gang in which neighbours share cuts: every shared run once, and what is left of each cavity's edge.</summary>
 /// <param name="Runs">Runs of the cavities that share any; a cavity that shares none is not in it, its edge is one closed loop.</param>

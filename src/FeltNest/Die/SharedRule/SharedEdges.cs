@@ -1,7 +1,7 @@
 using FeltNest.Die.Edge;
 using FeltNest.Geometry;
 
-namespace FeltNest.Die.Common;
+namespace FeltNest.Die.SharedRule;
 
 /// <summary>Finds where edges of two cavities are the same line.</summary>
 internal static class SharedEdges

@@ -1,10 +1,10 @@
 using FeltNest.Die;
-using FeltNest.Die.Common;
 using FeltNest.Die.Gang;
+using FeltNest.Die.SharedRule;
 using FeltNest.Geometry;
 using Xunit;
 
-namespace FeltNest.Tests.Die.Common;
+namespace FeltNest.Tests.Die.SharedRule;
 
 public sealed class CommonCutsTests
 {
