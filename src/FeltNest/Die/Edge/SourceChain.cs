@@ -120,15 +120,15 @@ internal sealed class SourceChain
         return Math.Abs(Math.Atan2(a.Cross(b), a.Dot(b)));
     }
 
-    // The place with the direction of the piece before or after it.
+    // The place with the direction of the piece before or after it. Ends of stretches are sums of lengths, so a hair beside a joint is the joint.
     private CurvePoint Find(double along, bool before)
     {
-        double at = along - (Math.Floor(along / Length) * Length);
-        at = before && at == 0 ? Length : at;
-        int index = Array.BinarySearch(starts, at);
-        index = index >= 0 ? (before ? index - 1 : index) : ~index - 1;
-        EdgePiece piece = pieces[Math.Max(index, 0)];
-        double share = Math.Clamp((at - starts[Math.Max(index, 0)]) / piece.LengthMm, 0, 1);
+        double hair = 1e-9 * Length, at = along - (Math.Floor(along / Length) * Length);
+        at = before && at <= hair ? Length : !before && at >= Length - hair ? 0 : at;
+        int index = Array.BinarySearch(starts, before ? at - hair : at + hair);
+        index = Math.Max(0, index >= 0 ? index : ~index - 1);
+        EdgePiece piece = pieces[index];
+        double share = Math.Clamp((at - starts[index]) / piece.LengthMm, 0, 1);
         return new CurvePoint(piece.At(share), piece.Direction(share));
     }
 

@@ -87,7 +87,7 @@ public static class DieReader
         }
 
         JsonFields wear = top.Object("wear", "price", "currency", "lifeStrikes", "reRules", "reRulePrice");
-        return new DieWear(wear.Amount("price"), wear.Text("currency"), wear.Whole("lifeStrikes"), wear.Whole("reRules"), wear.Amount("reRulePrice"));
+        return new DieWear(wear.Amount("price"), wear.Text("currency"), wear.WholeWithin("lifeStrikes", 1, JsonFields.MostCount), wear.WholeWithin("reRules", 0, 1000), wear.Amount("reRulePrice"));
     }
 
     private static int Cavity(JsonFields item, string name, int cavities) => item.Whole(name) is var number && number >= 1 && number <= cavities

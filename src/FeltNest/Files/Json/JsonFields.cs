@@ -8,6 +8,9 @@ internal sealed class JsonFields
     // Far above any sound amount, far below where sums of amounts cannot be held.
     private const double MostAmount = 1e12;
 
+    /// <summary>Most strikes, balls or panels: as many as a die may last, so that sums of whole lists can be held.</summary>
+    internal const int MostCount = 1_000_000_000;
+
     private readonly string file;
     private readonly string path;
     private readonly JsonElement element;
@@ -118,6 +121,9 @@ internal sealed class JsonFields
     /// <summary>A whole number within a range.</summary>
     public int WholeWithin(string name, int low, int high) => Whole(name) is var value && value >= low && value <= high
         ? value : throw Fault(name, $"{value} is outside {low} to {high}");
+
+    /// <summary>How many there are of something, 0 to <see cref="MostCount"/>.</summary>
+    public int Count(string name) => WholeWithin(name, 0, MostCount);
 
     /// <summary>True or false.</summary>
     public bool Flag(string name) => Required(name).ValueKind switch

@@ -15,6 +15,9 @@ internal static class OrderPlanQuestion
     // A week for a change of dies.
     private const double MostMinutes = 10_000;
 
+    // New rules of one die, panels of one strike and kinds of them: far above what dies and layouts have.
+    private const int MostReRules = 1000, MostPanels = 100_000, MostClasses = 10_000;
+
     // More presses than any one room has.
     private const int MostPresses = 100;
 
@@ -42,7 +45,7 @@ internal static class OrderPlanQuestion
     }
 
     private static CoverOrder Order(JsonFields item) => new(
-        item.Text("order"), item.Text("ball"), item.Whole("balls"), Day(item, "due"), item.Text("lots") == "one", item.Has("felt") ? item.Text("felt") : null, item.Whole("reserveBalls"));
+        item.Text("order"), item.Text("ball"), item.Count("balls"), Day(item, "due"), item.Text("lots") == "one", item.Has("felt") ? item.Text("felt") : null, item.Count("reserveBalls"));
 
     private static StockRoll Roll(JsonFields item, string? offer) => new(
         item.Text("roll"), item.Text("felt"), item.Text("lot"), item.Number("widthMm"), item.Within("lengthM", 0, MostMetres), item.Amount("pricePerMetre"), item.Number("faultPercent"),
@@ -55,9 +58,9 @@ internal static class OrderPlanQuestion
         item.Text("die"), item.Text("ball"),
         new StrikeShape(
             item.Number("feedMm") is > 0 and var feed ? feed : throw item.Fault("feedMm", "is not above 0"), item.Number("lengthMm"), item.Number("acrossMm"), item.Number("gapMm"),
-            item.Number("leastWidthMm"), [.. item.Objects("classes", "panels").Select(part => part.Whole("panels"))]),
-        item.Number("mostWidthMm"), item.Whole("strikesLeft"), item.Has("makePrice") ? item.Amount("makePrice") : null, item.Whole("lifeStrikes"), item.Amount("reRulePrice"),
-        item.Whole("reRules"));
+            item.Number("leastWidthMm"), [.. item.ObjectsUpTo(MostClasses, "classes", "panels").Select(part => part.WholeWithin("panels", 0, MostPanels))]),
+        item.Number("mostWidthMm"), item.Count("strikesLeft"), item.Has("makePrice") ? item.Amount("makePrice") : null, item.Count("lifeStrikes"), item.Amount("reRulePrice"),
+        item.WholeWithin("reRules", 0, MostReRules));
 
     private static PressSpec Press(JsonFields item) => new(
         item.Text("press"), 1, 100, new PressBed(item.Number("boardLengthMm"), item.Number("boardWidthMm"), 0), null, item.Number("strokesPerMinute"), item.Within("changeOverMinutes", 0, MostMinutes),

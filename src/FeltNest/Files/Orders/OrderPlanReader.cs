@@ -30,18 +30,18 @@ public static class OrderPlanReader
         StockRoll[] rolls = [.. question.Rolls, .. bought.SelectMany(p => Enumerable.Range(1, p.Rolls).Select(p.Offer.Copy))];
         List<OrderCut> cuts = [.. top.ObjectsUpTo(MostItems, "assignments", "number", "order", "roll", "die", "press", "metres", "goodBalls", "strikes", "fromM", "startHour", "endHour", "day").Select(item => new OrderCut(
             item.Whole("number"), Named(item, "order", question.Orders, o => o.Name), Named(item, "roll", rolls, r => r.Name), Named(item, "die", question.Dies, d => d.Name),
-            Named(item, "press", question.Presses, p => p.Name), item.Whole("strikes"), item.Whole("goodBalls"), item.Number("fromM"), item.Within("startHour", -1, MostHours), item.Within("endHour", -1, MostHours)))];
+            Named(item, "press", question.Presses, p => p.Name), item.Count("strikes"), item.Count("goodBalls"), item.Number("fromM"), item.Within("startHour", -1, MostHours), item.Within("endHour", -1, MostHours)))];
         List<KeptRemnant> remnants = [.. top.ObjectsUpTo(MostItems, "remnants", "roll", "felt", "lot", "widthMm", "lengthM", "begun", "ageDays", "reserved").Select(item => new KeptRemnant(
             Named(item, "roll", rolls, r => r.Name), item.Within("lengthM", 0, OrderPlanQuestion.MostMetres), item.Flag("begun"),
             [.. item.Objects("reserved", "order", "metres").Select(part => (Named(part, "order", question.Orders, o => o.Name), part.Number("metres")))]))];
         List<DieWork> dies = [.. top.ObjectsUpTo(MostItems, "dies", "die", "press", "strikes", "make", "reRules", "price", "strikesAfter").Select(item => new DieWork(
-            Named(item, "die", question.Dies, d => d.Name), Named(item, "press", question.Presses, p => p.Name), item.Whole("strikes")))];
+            Named(item, "die", question.Dies, d => d.Name), Named(item, "press", question.Presses, p => p.Name), item.Count("strikes")))];
         JsonFields search = top.Object("search", "effort", "cutShort", "leastShortBalls", "leastLate");
         PlanProof proof = new(top.Amount("bound"), search.Number("leastShortBalls"), search.Number("leastLate"), search.Flag("cutShort"), search.Whole("effort"));
         return new StatedOrders(
             new OrderPlan(question, cuts, bought, remnants, [], dies, proof), top.Amount("cost"),
-            top.ByName(MostItems, "shortfalls", item => (Known(item).Whole("balls"), item.Whole("reserveBalls")), "order", "balls", "reserveBalls", "reason"),
-            top.ByName(MostItems, "late", item => Known(item).Whole("days"), "order", "due", "done", "days"));
+            top.ByName(MostItems, "shortfalls", item => (Known(item).Count("balls"), item.Count("reserveBalls")), "order", "balls", "reserveBalls", "reason"),
+            top.ByName(MostItems, "late", item => Known(item).Count("days"), "order", "due", "done", "days"));
 
         JsonFields Known(JsonFields item)
         {

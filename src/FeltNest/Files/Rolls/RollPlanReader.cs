@@ -2,7 +2,9 @@ using System.Text.Json;
 using FeltNest.Files.Json;
 using FeltNest.Files.Layouts;
 using FeltNest.Layout;
+using FeltNest.Rolls;
 using FeltNest.Rolls.Check;
+using FeltNest.Rolls.Plan;
 
 namespace FeltNest.Files.Rolls;
 
@@ -27,10 +29,13 @@ public static class RollPlanReader
                 item.Within("xMm", -LayoutReader.FarthestAlongMm, LayoutReader.FarthestAlongMm), item.Within("yMm", -JsonShapes.FarthestMm, JsonShapes.FarthestMm), item.Within("angleDeg", -360, 360)))],
             top.Number("guidePlayMm"), top.Number("fromMm"),
             [.. top.Objects("strikes", "xMm", "shiftYMm", "goodPanels", "lostPanels").Select(item =>
-                new StatedStrike(item.Number("xMm"), item.Number("shiftYMm"), item.Whole("goodPanels"), item.Whole("lostPanels")))],
-            top.Whole("goodPanels"), top.Whole("backToBackGoodPanels"),
-            lost.Whole("rollEnd") + lost.Whole("joint") + lost.Whole("width") + lost.Whole("fault"));
-        return new RollPlanInput(layout, RollReader.Read($"{path}: roll", Inner(top, "roll")), plan);
+                new StatedStrike(item.Number("xMm"), item.Number("shiftYMm"), item.Count("goodPanels"), item.Count("lostPanels")))],
+            top.Count("goodPanels"), top.Count("backToBackGoodPanels"),
+            (long)lost.Count("rollEnd") + lost.Count("joint") + lost.Count("width") + lost.Count("fault"));
+        FeltRoll roll = RollReader.Read($"{path}: roll", Inner(top, "roll"));
+        return roll.LengthMm / plan.FeedMm <= StrikeGrid.MostStrikes
+            ? new RollPlanInput(layout, roll, plan)
+            : throw pattern.Fault("feedMm", FormattableString.Invariant($"{plan.FeedMm:R} puts more than {StrikeGrid.MostStrikes} strikes on a roll of {roll.LengthMm:0.###} mm: that many are allowed"));
     }
 
     private static JsonElement Inner(JsonFields top, string name)

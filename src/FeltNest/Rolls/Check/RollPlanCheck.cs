@@ -135,7 +135,7 @@ public sealed class RollPlanCheck
 
     private void CheckCounts()
     {
-        int good = 0, lost = 0;
+        long good = 0, lost = 0;
         for (int i = 0; i < plan.Strikes.Count; i++)
         {
             StatedStrike strike = plan.Strikes[i];

@@ -14,4 +14,4 @@ namespace FeltNest.Rolls.Check;
 /// <param name="LostPanels">Lost panels of all strikes, all causes.</param>
 public sealed record StatedPlan(
     int Repeats, double FeedMm, IReadOnlyList<PlacedPanel> Panels, double GuidePlayMm, double FromMm, IReadOnlyList<StatedStrike> Strikes, int GoodPanels,
-    int BackToBackGoodPanels, int LostPanels);
+    int BackToBackGoodPanels, long LostPanels);

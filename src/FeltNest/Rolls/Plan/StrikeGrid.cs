@@ -9,8 +9,8 @@ public sealed class StrikeGrid
     // Most steps to one side: more only cost time.
     private const int MostShifts = 10;
 
-    // Most strikes on a roll, so that a plan's merit fits a whole number.
-    private const int MostStrikes = 16_000;
+    /// <summary>Most strikes on a roll, so that a plan's merit fits a whole number.</summary>
+    public const int MostStrikes = 16_000;
 
     private readonly double feed;
 

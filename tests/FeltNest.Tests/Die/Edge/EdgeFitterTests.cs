@@ -68,6 +68,24 @@ public sealed class EdgeFitterTests
         Assert.InRange(verdict.TangentBreakDeg, 0, 0.1);
     }
 
+    // The part that is fitted begins on the mirror and may run past the corner that the drawing begins with.
+    [Fact]
+    public void A_plate_stays_as_it_is_from_whichever_corner_and_side_it_is_drawn()
+    {
+        Point2[] tee = [new(-30, -8), new(10, -8), new(10, -25), new(26, -25), new(26, 25), new(10, 25), new(10, 8), new(-30, 8)];
+        for (int first = 0; first < tee.Length; first++)
+        {
+            Point2[] drawn = [.. tee[first..], .. tee[..first]];
+            foreach (Outline part in new[] { drawn, [.. drawn.Select(p => new Point2(-p.X, p.Y))], [.. drawn.Select(p => p.Left)] }.Select(points => FeltNest.Geometry.Outline.From(points).Centred()))
+            {
+                DieEdge edge = EdgeFitter.Fit(new LayoutPart("tee", null, part, null, null, null), TestContext.Current.CancellationToken);
+
+                Assert.Equal((first, 8, 8), (first, edge.Arcs.Vertices.Count, edge.Corners.Count));
+                Assert.All(part.Points, corner => Assert.Contains(edge.Arcs.Vertices, v => (v.Point - corner).Length < 1e-9));
+            }
+        }
+    }
+
     [Fact]
     public void A_finely_traced_ellipse_becomes_a_few_arcs_without_a_corner()
     {

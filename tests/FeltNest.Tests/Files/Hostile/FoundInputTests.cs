@@ -203,6 +203,10 @@ public sealed class FoundInputTests : IDisposable
     [InlineData("rules", "hoursPerDay", "1e-9", "is outside 0.1 to 24")]
     [InlineData("assignments", "endHour", "1e29", "is outside -1 to 100000")]
     [InlineData("stock", "lengthM", "1e300", "is outside 0 to 100000")]
+    [InlineData("assignments", "strikes", "2147483647", "strikes: 2147483647 is outside 0 to 1000000000")]
+    [InlineData("assignments", "goodBalls", "2147483647", "goodBalls: 2147483647 is outside 0 to 1000000000")]
+    [InlineData("orders", "balls", "-2147483648", "balls: -2147483648 is outside 0 to 1000000000")]
+    [InlineData("rack", "reRules", "2147483647", "reRules: 2147483647 is outside 0 to 1000")]
     public async Task A_plan_of_orders_beyond_all_days_and_money_is_told(string holder, string field, string value, string told)
     {
         JsonNode plan = JsonNode.Parse(HostileReaders.OrderPlan())!, place = plan[holder] is JsonArray list ? list[0]! : plan[holder]!;
@@ -213,7 +217,26 @@ public sealed class FoundInputTests : IDisposable
         Assert.Contains(told, Assert.Single(run.Messages), StringComparison.Ordinal);
     }
 
-    // The copies of a strike within reach of another were millions of millions.
+    // Rules were counted one by one, past the largest whole number and round again; strikes of several lines were added past it.
+    [Fact]
+    public async Task A_plan_of_orders_with_all_the_strikes_there_can_be_is_worked_out()
+    {
+        JsonNode plan = JsonNode.Parse(HostileReaders.OrderPlan())!;
+        JsonArray work = plan["assignments"]!.AsArray();
+        work[0]!["strikes"] = 1_000_000_000;
+        work[0]!["goodBalls"] = 1_000_000_000;
+        plan["rack"]!.AsArray().First(die => (string)die!["die"]! == (string)work[0]!["die"]!)!["lifeStrikes"] = 1;
+        for (int i = 0; i < 3; i++)
+        {
+            work.Add(work[0]!.DeepClone());
+        }
+
+        CommandRun run = await CommandRun.Of("check", folder.Write("plan.json", plan.ToJsonString()));
+
+        Assert.Equal(4, run.Code);
+        Assert.Contains("4000000000 strikes, of", run.Out, StringComparison.Ordinal);
+    }
+
     // The sine of an angle so large is no number.
     [Fact]
     public async Task A_panel_turned_by_more_than_there_are_digits_for_is_told()
@@ -225,14 +248,18 @@ public sealed class FoundInputTests : IDisposable
         Assert.Contains("angleDeg: -1E+308 is outside -360 to 360", Assert.Single(run.Messages), StringComparison.Ordinal);
     }
 
-    [Fact]
-    public async Task A_roll_plan_with_a_feed_of_a_nanometre_is_told()
+    // The copies of a strike within reach of another were millions of millions.
+    [Theory]
+    [InlineData(1e-9, "feedMm: 1E-09 is outside 0.1 to 100000")]
+    [InlineData(0.1, "feedMm: 0.1 puts more than 16000 strikes on a roll of 100000 mm")]
+    public async Task A_roll_plan_with_a_feed_of_next_to_nothing_is_told(double feed, string told)
     {
         JsonNode plan = JsonNode.Parse(HostileReaders.RollPlan())!;
-        plan["pattern"]!["feedMm"] = 1e-9;
+        plan["pattern"]!["feedMm"] = feed;
+        plan["roll"]!["lengthM"] = 100;
         CommandRun run = await CommandRun.Of("check", folder.Write("plan.json", plan.ToJsonString()));
 
-        Assert.Contains("feedMm: 1E-09 is outside 0.1 to 100000", Assert.Single(run.Messages), StringComparison.Ordinal);
+        Assert.Contains(told, Assert.Single(run.Messages), StringComparison.Ordinal);
     }
 
     [Fact]

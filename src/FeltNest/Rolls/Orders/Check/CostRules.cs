@@ -36,11 +36,8 @@ internal static class CostRules
         foreach (IGrouping<string, OrderCut> work in plan.Cuts.GroupBy(c => c.Die.Name))
         {
             CutDie die = work.First().Die;
-            int strikes = work.Sum(c => c.Strikes), left = die.StrikesLeft + (die.MakePrice is null ? 0 : die.LifeStrikes), rules = 0;
-            while (left + (rules * die.LifeStrikes) < strikes && die.LifeStrikes > 0)
-            {
-                rules++;
-            }
+            long strikes = work.Sum(c => (long)c.Strikes), more = strikes - die.StrikesLeft - (die.MakePrice is null ? 0 : die.LifeStrikes);
+            long rules = more > 0 && die.LifeStrikes > 0 ? (more + die.LifeStrikes - 1) / die.LifeStrikes : 0;
 
             cost += (strikes * plan.Question.Rules.PerStrike) + (die.MakePrice ?? 0) + (rules * die.ReRulePrice) + (plan.Question.Rules.HourRate * (decimal)work.First().Press.ChangeOverMinutes / 60);
         }

@@ -11,7 +11,7 @@ internal static class OrderTally
         OrderPlan plan = stated.Plan;
         foreach (OrderCut cut in plan.Cuts)
         {
-            int balls = cut.Die.Shape.ClassPanels.Sum(panels => (int)Math.Floor((cut.Strikes * panels * Good(plan, cut.Roll, cut.Die) / 2) + 1e-9));
+            long balls = cut.Die.Shape.ClassPanels.Sum(panels => (long)Math.Floor((cut.Strikes * panels * Good(plan, cut.Roll, cut.Die) / 2) + 1e-9));
             if (balls != cut.GoodBalls)
             {
                 yield return $"assignment {cut.Number}: states {cut.GoodBalls} good balls, its strikes give {balls}";
@@ -29,8 +29,8 @@ internal static class OrderTally
             }
 
             (int Balls, int Reserve) said = stated.Lacking.GetValueOrDefault(order.Name);
-            int lacking = Math.Max(0, order.Balls - own.Sum(c => c.GoodBalls)), kept = (int)Math.Floor(held.Sum(h => h.Metres * PerMetre(plan, order, h.Roll)) + 1e-3);
-            if (said != (lacking, Math.Max(0, order.ReserveBalls - kept)))
+            long lacking = Math.Max(0, order.Balls - own.Sum(c => (long)c.GoodBalls)), kept = (long)Math.Floor(held.Sum(h => h.Metres * PerMetre(plan, order, h.Roll)) + 1e-3);
+            if (said.Balls != lacking || said.Reserve != Math.Max(0, order.ReserveBalls - kept))
             {
                 yield return $"order {order.Name}: {said.Balls} balls and {said.Reserve} in reserve stated as short, {lacking} and {Math.Max(0, order.ReserveBalls - kept)} are";
             }
