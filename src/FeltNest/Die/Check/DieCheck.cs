@@ -32,9 +32,14 @@ public sealed class DieCheck
     {
         LayoutVerdict lay = LayoutCheck.Verify(layout);
         violations.AddRange(lay.Violations);
-        CheckTiling();
         CheckEdges();
-        CheckGaps();
+
+        // Gaps between strikes that are not the layout are gaps of nothing, and there may be any number of them.
+        if (Tiles())
+        {
+            CheckGaps();
+        }
+
         CheckBoard();
         double shared = layout.GapMm == 0 || die.CommonCuts.Count > 0 ? new CommonCutCheck(die).Run(die, violations) : 0;
         double rule = die.Cavities.Sum(c => die.Edges[c.Part].Perimeter) - shared, pressed = die.Cavities.Sum(c => layout.Parts[c.Part].PerimeterMm) - shared;
@@ -44,7 +49,7 @@ public sealed class DieCheck
         return new LayoutVerdict(least, pairs, violations);
     }
 
-    private void CheckTiling()
+    private bool Tiles()
     {
         LayoutRepeat repeat = layout.Bands[die.Band].Repeat;
         double repeats = die.FeedMm / repeat.LengthMm;
@@ -52,11 +57,18 @@ public sealed class DieCheck
         if (count < 1 || Math.Abs((count * repeat.LengthMm) - die.FeedMm) > PlaceSlack)
         {
             violations.Add(Text($"feed {die.FeedMm:0.####} mm is not a whole number of repeats of {repeat.LengthMm:0.####} mm"));
-            return;
+            return false;
+        }
+
+        long struck = (long)die.Cavities.Count * die.Places.Count, wanted = (long)count * repeat.Panels.Count;
+        if (struck != wanted)
+        {
+            violations.Add($"strikes do not tile the layout: {struck} cuts to a feed, which has {wanted} panels");
+            return false;
         }
 
         List<PlacedPanel> open = [.. Enumerable.Range(0, count).SelectMany(k => repeat.Panels.Select(p => p with { XMm = p.XMm + (k * repeat.LengthMm) }))];
-        int struck = die.Cavities.Count * die.Places.Count, wanted = open.Count, missed = 0;
+        int missed = 0;
         foreach (Point2 place in die.Places)
         {
             foreach (PlacedPanel cavity in die.Cavities)
@@ -78,7 +90,10 @@ public sealed class DieCheck
         if (missed > 0 || open.Count > 0)
         {
             violations.Add($"strikes do not tile the layout: of {struck} cuts to a feed {missed} are no panel of it (or one cut twice), of {wanted} panels {open.Count} are missed");
+            return false;
         }
+
+        return true;
     }
 
     private void CheckEdges()

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using FeltNest.Die.Check;
+using FeltNest.Die.Gang;
 using FeltNest.Die.Order;
 using FeltNest.Files.Json;
 using FeltNest.Files.Layouts;
@@ -12,6 +13,9 @@ namespace FeltNest.Files.Dies;
 /// <summary>Reads a gang die (schema feltnest/die/1) for checking, planning and first articles.</summary>
 public static class DieReader
 {
+    // A panel is longer; and a die is moved within one feed, or within the feeds that its own length reaches over.
+    private const double LeastFeedMm = 0.1, MostFeedsAway = 100;
+
     /// <summary>The die of a file.</summary>
     /// <exception cref="InputException">Names the file, the field, the value found and what is allowed.</exception>
     public static DieInput Read(string path) => Read(path, JsonInput.ReadObject(path));
@@ -31,8 +35,8 @@ public static class DieReader
         LayoutInput layout = inner.ValueKind == JsonValueKind.Object
             ? LayoutReader.Read($"{path}: layout", inner) : throw top.Fault("layout", $"is {JsonFields.KindName(inner)} where an object {{ ... }} is wanted");
         int parts = layout.Layout.Parts.Count, bands = layout.Layout.Bands.Count;
-        PlacedPanel[] cavities = [.. top.Objects("cavities", "number", "panel", "xMm", "yMm", "angleDeg").Select(item => new PlacedPanel(
-            Part(item, "panel", parts), item.Number("xMm"), item.Number("yMm"), item.Number("angleDeg")))];
+        PlacedPanel[] cavities = [.. top.ObjectsUpTo(GangChooser.MostCavities, "cavities", "number", "panel", "xMm", "yMm", "angleDeg").Select(item => new PlacedPanel(
+            Part(item, "panel", parts), Along(item, "xMm"), Across(item, "yMm"), item.Within("angleDeg", -360, 360)))];
         Dictionary<int, ArcOutline> edges = [];
         foreach (JsonFields item in top.Objects("edges", "panel", "letter", "deviationMm", "offLayoutMm", "corners", "arcs", "ruleJoint", "bridges"))
         {
@@ -55,19 +59,24 @@ public static class DieReader
         JsonFields joint = top.Object("joint", "nominalMm", "worstMm", "acrossMm", "acrossWorstMm", "bandMm", "bandWorstMm", "feedToleranceMm", "guideToleranceMm", "edgeProfileMm");
         JsonFields board = top.Object("board", "lengthMm", "widthMm", "landMm", "thicknessMm", "loadXMm", "loadYMm", "onBedXMm", "onBedYMm", "loadOffBedXMm", "loadOffBedYMm");
         JsonFields force = top.Object("force", "nPerMmPerPly", "plies", "closeAddedMm", "lengthMm", "ejectionPercent", "reservePercent", "bareKn");
-        Point2[] places = [.. strike.Objects("places", "xMm", "yMm").Select(p => new Point2(p.Number("xMm"), p.Number("yMm")))];
+        Point2[] places = [.. strike.ObjectsUpTo(GangChooser.MostCavities, "places", "xMm", "yMm").Select(p => new Point2(Along(p, "xMm"), Across(p, "yMm")))];
         int band = strike.Whole("band"), repeats = strike.Whole("repeats");
-        double feed = top.Number("feedMm");
-        if (band < 1 || band > bands || places.Length == 0 || repeats < 1 || !(feed > 0))
+        double feed = top.Within("feedMm", LeastFeedMm, LayoutReader.FarthestAlongMm);
+        if (band < 1 || band > bands || places.Length == 0 || repeats < 1)
         {
-            throw strike.Fault("band", $"band {band} of {bands}, {repeats} repeats, {places.Length} places, feed {feed}: each must be there and above 0");
+            throw strike.Fault("band", $"band {band} of {bands}, {repeats} repeats, {places.Length} places: each must be there and above 0");
+        }
+
+        if (places.Any(p => Math.Abs(p.X) > MostFeedsAway * feed))
+        {
+            throw strike.Fault("places", $"stand more than {MostFeedsAway} feeds from the die's first place: that many are allowed");
         }
 
         double Gap(JsonFields fields, string name) => fields.OptionalNumber(name) ?? double.PositiveInfinity;
         double forceKn = (force.Number("lengthMm") + force.Number("closeAddedMm")) * force.Whole("plies") * force.Number("nPerMmPerPly") / 1000
             * (1 + (force.Number("ejectionPercent") / 100)) * (1 + (force.Number("reservePercent") / 100));
         StatedDie die = new(
-            top.Text("name"), top.Has("revision") ? top.Text("revision") : null, band - 1, cavities, places, new Point2(strike.Number("originXMm"), strike.Number("originYMm")), feed, edges,
+            top.Text("name"), top.Has("revision") ? top.Text("revision") : null, band - 1, cavities, places, new Point2(Along(strike, "originXMm"), Across(strike, "originYMm")), feed, edges,
             board.Number("lengthMm"), board.Number("widthMm"), board.Number("landMm"), top.Number("ruleLengthMm"), Gap(top, "leastRadiusMm"), Gap(top, "leastGapMm"), Gap(joint, "nominalMm"),
             Gap(joint, "worstMm"), joint.Number("feedToleranceMm"), joint.Number("guideToleranceMm"), joint.Number("edgeProfileMm"), top.Number("forceKn"), forceKn, force.Number("lengthMm"), common)
         {
@@ -78,6 +87,10 @@ public static class DieReader
         };
         return new DieInput(layout, die, repeats, Wear(top), top.Has("replaces") ? top.Text("replaces") : null, top.Number("panelProfileMm"));
     }
+
+    private static double Along(JsonFields item, string name) => item.Within(name, -LayoutReader.FarthestAlongMm, LayoutReader.FarthestAlongMm);
+
+    private static double Across(JsonFields item, string name) => item.Within(name, -JsonShapes.FarthestMm, JsonShapes.FarthestMm);
 
     private static DieWear? Wear(JsonFields top)
     {

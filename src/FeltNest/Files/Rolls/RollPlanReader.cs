@@ -27,9 +27,9 @@ public static class RollPlanReader
             [.. pattern.Objects("panels", "panel", "xMm", "yMm", "angleDeg").Select(item => new PlacedPanel(
                 item.Whole("panel") is var part && part >= 0 && part < parts ? part : throw item.Fault("panel", $"{part} is outside 0 to {parts - 1}: the places in the list of panels"),
                 item.Within("xMm", -LayoutReader.FarthestAlongMm, LayoutReader.FarthestAlongMm), item.Within("yMm", -JsonShapes.FarthestMm, JsonShapes.FarthestMm), item.Within("angleDeg", -360, 360)))],
-            top.Number("guidePlayMm"), top.Number("fromMm"),
+            top.Within("guidePlayMm", 0, StrikePlanner.MostPlayMm), top.Within("fromMm", 0, RollReader.MostLengthMm),
             [.. top.Objects("strikes", "xMm", "shiftYMm", "goodPanels", "lostPanels").Select(item =>
-                new StatedStrike(item.Number("xMm"), item.Number("shiftYMm"), item.Count("goodPanels"), item.Count("lostPanels")))],
+                new StatedStrike(item.Within("xMm", 0, RollReader.MostLengthMm), item.Within("shiftYMm", -StrikePlanner.MostPlayMm, StrikePlanner.MostPlayMm), item.Count("goodPanels"), item.Count("lostPanels")))],
             top.Count("goodPanels"), top.Count("backToBackGoodPanels"),
             (long)lost.Count("rollEnd") + lost.Count("joint") + lost.Count("width") + lost.Count("fault"));
         FeltRoll roll = RollReader.Read($"{path}: roll", Inner(top, "roll"));

@@ -8,6 +8,9 @@ namespace FeltNest.Files.Rolls;
 /// <summary>Reads a roll (schema feltnest/roll/1).</summary>
 public static class RollReader
 {
+    /// <summary>Longest roll, mm.</summary>
+    internal const double MostLengthMm = 100_000;
+
     // Most faults and readings of a roll: one every few millimetres is no roll any more.
     private const int MostItems = 10_000;
 
@@ -27,7 +30,7 @@ public static class RollReader
         try
         {
             FeltRoll bare = new(
-                top.Text("name"), Optional(top, "felt"), Optional(top, "lot"), 1000 * Range("lengthM", 0.1, 100, "m", "sound lengths run to 100 m").Checked(top.Number("lengthM")),
+                top.Text("name"), Optional(top, "felt"), Optional(top, "lot"), 1000 * Range("lengthM", 0.1, MostLengthMm / 1000, "m", "sound lengths run to 100 m").Checked(top.Number("lengthM")),
                 [], [], Range("skewDeg", -30, 30, "degrees", "a warp further off the selvedge is another angle of laying").Checked(top.OptionalNumber("skewDeg") ?? 0), Nap(top),
                 top.OptionalNumber("massPerAreaGsm") is { } mass ? Range("massPerAreaGsm", 50, 3000, "g/m2", "felt lies well inside").Checked(mass) : null, []);
             FeltRoll measured = bare with { Widths = Widths(top, bare.LengthMm), JointsMm = Joints(top, bare.LengthMm) };
@@ -121,7 +124,7 @@ public static class RollReader
         return faults;
     }
 
-    private static double Size(JsonFields item, string name) => Range(item.PathOf(name), 0, 100_000, "mm", "sound lengths run to 100 m").Checked(item.Number(name));
+    private static double Size(JsonFields item, string name) => Range(item.PathOf(name), 0, MostLengthMm, "mm", "sound lengths run to 100 m").Checked(item.Number(name));
 
     private static FieldRange Range(string field, double low, double high, string unit, string reason) => new(field, low, high, unit, reason);
 }

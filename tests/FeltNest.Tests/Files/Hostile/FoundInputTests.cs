@@ -248,14 +248,16 @@ public sealed class FoundInputTests : IDisposable
         Assert.Contains("angleDeg: -1E+308 is outside -360 to 360", Assert.Single(run.Messages), StringComparison.Ordinal);
     }
 
-    // The copies of a strike within reach of another were millions of millions.
+    // The copies of a strike within reach of another were millions of millions, and strikes in line from so far before the roll came to no end.
     [Theory]
-    [InlineData(1e-9, "feedMm: 1E-09 is outside 0.1 to 100000")]
-    [InlineData(0.1, "feedMm: 0.1 puts more than 16000 strikes on a roll of 100000 mm")]
-    public async Task A_roll_plan_with_a_feed_of_next_to_nothing_is_told(double feed, string told)
+    [InlineData("pattern", "feedMm", 1e-9, "feedMm: 1E-09 is outside 0.1 to 100000")]
+    [InlineData("pattern", "feedMm", 0.1, "feedMm: 0.1 puts more than 16000 strikes on a roll of 100000 mm")]
+    [InlineData(null, "fromMm", -1e308, "fromMm: -1E+308 is outside 0 to 100000")]
+    [InlineData(null, "guidePlayMm", 1e308, "guidePlayMm: 1E+308 is outside 0 to 200")]
+    public async Task A_roll_plan_of_strikes_without_number_is_told(string? holder, string field, double value, string told)
     {
-        JsonNode plan = JsonNode.Parse(HostileReaders.RollPlan())!;
-        plan["pattern"]!["feedMm"] = feed;
+        JsonNode plan = JsonNode.Parse(HostileReaders.RollPlan())!, place = holder is null ? plan : plan[holder]!;
+        place[field] = value;
         plan["roll"]!["lengthM"] = 100;
         CommandRun run = await CommandRun.Of("check", folder.Write("plan.json", plan.ToJsonString()));
 
