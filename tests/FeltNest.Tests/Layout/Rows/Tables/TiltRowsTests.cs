@@ -56,6 +56,16 @@ public sealed class TiltRowsTests
     }
 
     [Fact]
+    public void Rows_that_reach_past_their_neighbours_are_found_at_every_step()
+    {
+        // Between 14.3 and 21 every third row still passes clear of the first: there is a pitch for all of these.
+        for (double step = 14.3; step < 21; step += 0.1)
+        {
+            Assert.NotNull(Discs.Fit(6, Discs.Height + (5 * step), 200));
+        }
+    }
+
+    [Fact]
     public void A_single_row_needs_its_height_but_for_a_sample()
     {
         Assert.Equal((1, 42.0), (Discs.Fit(1, 40)!.Rows, Math.Round(Discs.Fit(1, 40)!.Pitch, 0)));
