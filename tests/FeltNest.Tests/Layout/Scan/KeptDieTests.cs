@@ -56,6 +56,10 @@ public sealed class KeptDieTests
         Assert.Equal(3, KeptDie.Widths(Die([new(0, 0, 15, 0), new(0, 7, 35, 0), new(0, 14, 55, 0), new(0, 34, 55, 0)]), 500).Count);
 
     [Fact]
+    public void Rows_of_two_panels_go_on_with_two_panels_each() => Assert.Equal(
+        [50, 100, 150, 200], KeptDie.Widths(Die([new(0, 0, 15, 0), new(0, 20, 15, 0), new(0, 7, 35, 0), new(0, 27, 35, 0)]), 78).Select(w => w.PanelsPerMetre));
+
+    [Fact]
     public void A_single_row_does_not_go_on() => Assert.Single(KeptDie.Widths(Die([new(0, 0, 15, 0)]), 500));
 
     [Theory]
