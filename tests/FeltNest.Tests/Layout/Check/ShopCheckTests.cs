@@ -91,6 +91,11 @@ public sealed class ShopCheckTests
     {
         // The same wedge reaches from -10 sin 30 = -5 to 20 cos 30 = 17.3205 along: 22.3205 by 10.
         Assert.Equal(lines, LayoutCheck.Verify(Lone(new PlacedPanel(0, 0, 15, 30), new DieLimit(null, length + 0.0005, width))).Violations.Count);
+
+        // Half-turned it reaches as far; a quarter turn on, its length is its width.
+        Assert.Equal(lines, LayoutCheck.Verify(Lone(new PlacedPanel(0, 0, 30, 210), new DieLimit(null, length + 0.0005, width))).Violations.Count);
+        Assert.Equal(lines, LayoutCheck.Verify(Lone(new PlacedPanel(0, 0, 15, 120), new DieLimit(null, width, length + 0.0005))).Violations.Count);
+        Assert.Equal(lines, LayoutCheck.Verify(Lone(new PlacedPanel(0, 0, 40, 300), new DieLimit(null, width, length + 0.0005))).Violations.Count);
     }
 
     [Theory]
@@ -107,6 +112,16 @@ public sealed class ShopCheckTests
         LayoutRepeat repeat = new(40, [new(0, 3, 15, 0), new(0, 23, 15, 0), new(0, 16, 35, angle), new(0, 36, 35, angle)]) { Strike = new StrikeBlock(2, [default, new Point2(x, y)], 30, 10) };
         Assert.Equal(lines, Violations(Squares with { Bands = [Squares.Bands[0] with { Repeat = repeat }] }, new DieLimit(2, 30, 10)).Count(line => line.Contains("is not cut by strike 1", StringComparison.Ordinal)));
     }
+
+    [Fact]
+    public void A_strike_cuts_panels_at_the_angle_of_its_die()
+    {
+        LayoutRepeat repeat = new(40, [new(0, 3, 15, 90), new(0, 16, 35, 450)]) { Strike = new StrikeBlock(1, [default, new Point2(13, 20)], 10, 10) };
+        Assert.Empty(Violations(Squares with { Bands = [Squares.Bands[0] with { Repeat = repeat }] }, new DieLimit(1, 10, 10)));
+    }
+
+    [Fact]
+    public void A_repeat_just_as_long_as_the_least_is_kept() => Assert.Empty(LayoutCheck.Verify(Squares with { Rules = Squares.Rules with { LeastRepeatMm = 40 } }).Violations);
 
     [Fact]
     public void A_strike_cuts_no_other_part()
