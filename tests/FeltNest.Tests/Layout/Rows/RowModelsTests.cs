@@ -27,8 +27,8 @@ public sealed class RowModelsTests
     [Fact]
     public void The_second_of_a_pair_stands_beside_the_first_and_turned()
     {
-        LayoutRepeat repeat = RowModels.PairedRepeat(2, Math.PI, [34, 0, -5, 40, 12, 17, 11]);
-        Assert.Equal([(0, 12, 0), (17, 23, 180), (29, 52, 0), (12, 63, 180)], repeat.Panels.Select(p => (p.XMm, p.YMm, p.AngleDeg)));
+        LayoutRepeat repeat = RowModels.PairedRepeat(2, Math.PI, [34, 0, -5, 40, 12, 13, 11]);
+        Assert.Equal([(0, 12, 0), (13, 23, 180), (29, 52, 0), (8, 63, 180)], repeat.Panels.Select(p => (p.XMm, p.YMm, p.AngleDeg)));
     }
 
     [Theory]
