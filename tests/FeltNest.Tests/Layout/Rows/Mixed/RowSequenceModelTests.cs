@@ -14,14 +14,14 @@ public sealed class RowSequenceModelTests
     [Fact]
     public void A_row_of_all_panels_wins_where_rows_next_but_one_would_meet()
     {
-        // Kind 0 stands once in the repeat and needs 1 + 2 + 2 + 1 for three rows, but rows next but one meet; kind 1 stands three times and is 7 high; one of each kind needs more.
-        double[,] steps = { { 2, 9 }, { 9, 9 } };
-        Assert.Equal(("1", 7.0), Found(meet: true));
+        // Kind 0 stands once in the repeat and needs 1 + 2 + 2 + 1 for three rows, but rows next but one meet; kinds 1 and 2 stand three times and are 9 and 7 high.
+        double[,] steps = { { 2, 9, 9 }, { 9, 9, 9 }, { 9, 9, 9 } };
+        Assert.Equal(("2", 7.0), Found(meet: true));
         Assert.Equal(("0 0 0", 6.0), Found(meet: false));
 
         (string Kinds, double Width) Found(bool meet)
         {
-            (int[] kinds, double width) = new RowSequenceModel([1, 3], [1, 3], [1, 4], steps, (_, _, _) => meet).Least(3)!.Value;
+            (int[] kinds, double width) = new RowSequenceModel([1, 3, 3], [1, 1, 3], [1, 8, 4], steps, (_, _, _) => meet).Least(3)!.Value;
             return (string.Join(' ', kinds), width);
         }
     }
