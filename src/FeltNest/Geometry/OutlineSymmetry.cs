@@ -5,11 +5,11 @@ public static class OutlineSymmetry
 {
     /// <summary>True when the outline turned by half a turn about <paramref name="centre"/> is the same outline within <paramref name="tolerance"/> mm.</summary>
     public static bool HasHalfTurn(Outline outline, Point2 centre, double tolerance) =>
-        outline.Points.All(p => DistanceToBoundary(outline, (2 * centre) - p) <= tolerance);
+        Probes(outline).All(p => DistanceToBoundary(outline, (2 * centre) - p) <= tolerance);
 
     /// <summary>True when the outline mirrored in its x axis, y to -y, is the same outline within <paramref name="tolerance"/> mm.</summary>
     public static bool HasMirror(Outline outline, double tolerance) =>
-        outline.Points.All(p => DistanceToBoundary(outline, new Point2(p.X, -p.Y)) <= tolerance);
+        Probes(outline).All(p => DistanceToBoundary(outline, new Point2(p.X, -p.Y)) <= tolerance);
 
     /// <summary>Least distance from a point to the boundary, mm.</summary>
     public static double DistanceToBoundary(Outline outline, Point2 p)
@@ -25,4 +25,7 @@ public static class OutlineSymmetry
 
         return least;
     }
+
+    // Corners alone may fall on each other though the sides between them do not, as with a notch down to the centre.
+    private static IEnumerable<Point2> Probes(Outline outline) => outline.Points.Concat(outline.Points.Select((p, i) => 0.5 * (p + outline.Points[(i + 1) % outline.Points.Count])));
 }

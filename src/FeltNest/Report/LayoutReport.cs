@@ -66,7 +66,7 @@ public static class LayoutReport
                 .Line("shape", loss.ShapePercent, "0.00", "%", "the best plane lattice, no gap")
                 .Line("gap", loss.GapPercent, "0.00", "%", "what the gap takes in the plane")
                 .Line("trims and stripes", loss.TrimPercent, "0.00", "%")
-                .Line("straight edges", loss.EdgesPercent, "0.00", "%", "half row height - step - gap, both sides")
+                .Line("straight edges", loss.EdgesPercent, "0.00", "%", "half row height - step, both sides")
                 .Line("row fit", loss.RowFitPercent, "0.00", "%", "the rest: whole rows in this width");
         }
 

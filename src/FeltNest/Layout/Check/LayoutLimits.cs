@@ -140,7 +140,7 @@ public static class LayoutLimits
         // Tilts a quarter of a degree apart: a bed that holds the panel only between two of them is no bed to build a die for.
         (double needLength, double needWidth) = tilts.Grid(0.25).Select(t => request.Part.Outline.Turned(t)).Select(o => (o.MaxX - o.MinX, o.MaxY - o.MinY))
             .MinBy(need => Math.Max(need.Item1 / length, need.Item2 / width));
-        if (needLength > length || needWidth > width)
+        if (!die.Holds(needLength, needWidth))
         {
             throw new NoAnswerException(FormattableString.Invariant(
                 $"a die bed of {length:0.###} x {width:0.###} mm holds no panel at an allowed tilt: the nearest needs {needLength:0.###} mm along and {needWidth:0.###} mm across"));

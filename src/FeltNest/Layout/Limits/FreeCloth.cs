@@ -12,9 +12,10 @@ public static class FreeCloth
         foreach (ForbiddenStrip strip in request.Rules.Forbidden.OrderBy(s => s.YFromMm))
         {
             double more = Math.Max(0, (request.GapMm - (strip.YToMm - strip.YFromMm)) / 2);
-            if (strip.YFromMm - more > low)
+            double below = Math.Min(high, strip.YFromMm - more);
+            if (below > low)
             {
-                runs.Add((low, Math.Min(high, strip.YFromMm - more)));
+                runs.Add((low, below));
             }
 
             low = Math.Max(low, strip.YToMm + more);

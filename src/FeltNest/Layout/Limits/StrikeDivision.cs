@@ -26,7 +26,7 @@ internal static class StrikeDivision
 
             PlacedPanel[] die = [.. from panel in panels.Take(cavities) from k in Enumerable.Range(0, times) select panel with { XMm = panel.XMm + (k * repeat.LengthMm) }];
             (double length, double width) = Extent(die, parts, times * repeat.LengthMm);
-            if (length <= (limit.BedLengthMm ?? double.PositiveInfinity) && width <= (limit.BedWidthMm ?? double.PositiveInfinity))
+            if (limit.Holds(length, width))
             {
                 return new LayoutRepeat(
                     times * repeat.LengthMm,

@@ -23,7 +23,8 @@ internal static class LossAccount
         return new LossSplit(shape, gap, trim, edges, 100 - good - shape - gap - trim - edges);
     }
 
-    // Half of (row height - row step - gap) at one edge: the row at the edge has n panels in its repeat, and in the lattice such a row would take 1/(density pitch) of width.
+    // k rows take (k - 1) steps and a height, so the lattice pays height - step for both edges together, half of it for one; the step has the gap in it. The row at the edge has n panels
+    // in its repeat, and in the lattice such a row would take n/(density pitch) of width.
     private static double Edge(RollLayout layout, double edge, int side, double plane)
     {
         foreach (LayoutBand band in layout.Bands)
@@ -35,7 +36,7 @@ internal static class LossAccount
             if (heights.Length > 0)
             {
                 double step = heights.Length / (plane * band.Repeat.LengthMm);
-                return (heights.Average() - step - layout.GapMm) / 2;
+                return (heights.Average() - step) / 2;
             }
         }
 

@@ -71,7 +71,7 @@ internal sealed class RowSearch
     private bool FitsBed(double tilt, DieLimit die)
     {
         Outline turned = request.Part.Outline.Turned(tilt);
-        return turned.MaxX - turned.MinX <= (die.BedLengthMm ?? double.PositiveInfinity) && turned.MaxY - turned.MinY <= (die.BedWidthMm ?? double.PositiveInfinity);
+        return die.Holds(turned.MaxX - turned.MinX, turned.MaxY - turned.MinY);
     }
 
     private void PolishAll(List<LayStart> starts, double from, double to)

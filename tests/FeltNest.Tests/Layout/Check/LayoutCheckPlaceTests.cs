@@ -86,6 +86,115 @@ public sealed class LayoutCheckPlaceTests
         Assert.Contains("off the warp angle 30", Assert.Single(LayoutCheck.Verify(Of(Wedge, 80, 60, 4, new PlacedPanel(0, 0, 40, -30)) with { Rules = held }).Violations), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Wedges_whose_boxes_cross_are_as_far_apart_as_their_slopes()
+    {
+        // Turned by 180 degrees and moved to (40, 33) the wedge has corners (40, 33), (10, 33), (40, 23); the slope from (10, 33) to (40, 23) runs along that from (0, 30) to (30, 20), so the
+        // gap is what x + 3 y grows from 90 to 109 over sqrt 10. The boxes cross by 20 x 7.
+        LayoutVerdict verdict = Verify(80, 90, new PlacedPanel(0, 0, 20, 0), new PlacedPanel(0, 40, 33, 180));
+        Assert.Equal(19 / Math.Sqrt(10), verdict.LeastGapMm, 1e-9);
+        Assert.Empty(verdict.Violations);
+
+        // A quarter turn is no mirror: corners (40, 22), (40, 52) and (30, 22), the last of them the nearest.
+        Assert.Equal((30 + (3 * 22) - 90) / Math.Sqrt(10), Verify(80, 90, new PlacedPanel(0, 0, 20, 0), new PlacedPanel(0, 40, 22, 90)).LeastGapMm, 1e-9);
+    }
+
+    [Theory]
+    [InlineData(0, 1)]
+    [InlineData(1, 0)]
+    public void A_part_inside_another_is_as_near_as_can_be(int first, int second)
+    {
+        // Where nothing meets but all of one part lies in the other: the specks of 2 are 8 from the edges of the square of 20.
+        Outline large = Outline.From([new(-10, -10), new(10, -10), new(10, 10), new(-10, 10)]), speck = Outline.From([new(-1, -1), new(1, -1), new(1, 1), new(-1, 1)]);
+        RollLayout layout = Of(large, 50, 40, 4, new PlacedPanel(first, 0, 25, 0), new PlacedPanel(second, 0.5, 25, 0));
+        LayoutVerdict verdict = LayoutCheck.Verify(layout with { Parts = [.. layout.Parts, layout.Parts[0] with { Outline = speck }] });
+        Assert.Equal((0, 1), (verdict.LeastGapMm, verdict.Violations.Count));
+    }
+
+    [Theory]
+    [InlineData(49, 0)]
+    [InlineData(48.999, 1)]
+    public void Bands_are_apart_by_their_outermost_panels(double y, int violations)
+    {
+        // The lower band's panels reach from 15 to 35, the upper one's from y - 10 up: 4 apart at 49.
+        Outline square = Outline.From([new(-5, -5), new(5, -5), new(5, 5), new(-5, 5)]);
+        RollLayout roll = Of(square, 120, 60, 4, new PlacedPanel(0, 0, 20, 0), new PlacedPanel(0, 20, 30, 0), new PlacedPanel(0, 40, 20, 0));
+        LayoutBand upper = new(35, 105, new LayoutRepeat(70, [new PlacedPanel(0, 0, y + 20, 0), new PlacedPanel(0, 20, y - 5, 0), new PlacedPanel(0, 40, y + 5, 0)]));
+        RollLayout two = roll with { Rules = roll.Rules with { Bands = 2 } };
+        foreach (LayoutBand[] bands in new[] { new[] { roll.Bands[0], upper }, [upper, roll.Bands[0]] })
+        {
+            LayoutVerdict verdict = LayoutCheck.Verify(two with { Bands = bands });
+            Assert.Equal(y - 10 - 35, verdict.LeastGapMm, 1e-9);
+            Assert.Equal(violations, verdict.Violations.Count);
+        }
+    }
+
+    [Fact]
+    public void A_second_part_is_held_to_its_own_warp_angle()
+    {
+        RollLayout layout = Of(Wedge, 120, 60, 4, new PlacedPanel(0, 0, 20, 0), new PlacedPanel(1, 0, 60, 50));
+        layout = layout with { Rules = layout.Rules with { WarpAngleDeg = 0 } };
+        Assert.Empty(LayoutCheck.Verify(layout with { Parts = [.. layout.Parts, layout.Parts[0] with { WarpAngleDeg = 50 }] }).Violations);
+        Assert.Empty(LayoutCheck.Verify(layout with { Parts = [.. layout.Parts, layout.Parts[0]] }).Violations);
+        Assert.Single(LayoutCheck.Verify(layout with { Parts = [.. layout.Parts, layout.Parts[0] with { WarpAngleDeg = 49 }] }).Violations);
+    }
+
+    [Theory]
+    [InlineData(RowRule.Same, 10, 190, true)]
+    [InlineData(RowRule.Same, 10, -170, true)]
+    [InlineData(RowRule.Same, 10, 170, false)]
+    [InlineData(RowRule.Same, 10, 10.001, false)]
+    [InlineData(RowRule.Alternate, 10, 170, true)]
+    [InlineData(RowRule.Alternate, 370, -10, true)]
+    [InlineData(RowRule.Alternate, -170, 170, true)]
+    [InlineData(RowRule.Alternate, 10, 169, false)]
+    public void Rows_are_told_apart_by_their_angles_but_for_half_turns(RowRule rule, double first, double second, bool kept)
+    {
+        RollLayout layout = Of(Wedge, 150, 90, 4, new PlacedPanel(0, 0, 40, first), new PlacedPanel(0, 0, 100, second));
+        IReadOnlyList<string> violations = LayoutCheck.Verify(layout with { Rules = layout.Rules with { Rows = rule } }).Violations;
+        Assert.Equal(kept ? [] : [rule == RowRule.Same ? "rows same: panels are not parallel" : "rows alternate: panels lie at other angles than +a and -a"], violations);
+    }
+
+    [Theory]
+    [InlineData(100, -79.9, true)]
+    [InlineData(100, -80, false)]
+    [InlineData(100, 279.9, true)]
+    [InlineData(-100, 79.9, true)]
+    [InlineData(-100, 80, false)]
+    public void One_way_spans_less_than_a_half_turn(double first, double second, bool kept)
+    {
+        RollLayout layout = Of(Wedge, 180, 90, 4, new PlacedPanel(0, 0, 60, first), new PlacedPanel(0, 0, 120, second));
+        Assert.Equal(kept ? 0 : 1, LayoutCheck.Verify(layout with { Rules = layout.Rules with { OneWay = true } }).Violations.Count);
+    }
+
+    [Theory]
+    [InlineData(0, 0)]
+    [InlineData(0, 0.011)]
+    [InlineData(37, 0)]
+    [InlineData(37, 0.011)]
+    [InlineData(-160, 0.011)]
+    public void Arcs_are_followed_whatever_their_turn(double turn, double outside)
+    {
+        // A slot of 20 between ends of radius 10, one of its sides bent in by an arc: straight sides, round ends and a hollow, turned about the origin.
+        Point2 At(double x, double y) => new Point2(x, y).Turned(double.DegreesToRadians(turn));
+        ArcVertex Vertex(double x, double y, double turned) => new(At(x, y).X, At(x, y).Y, turned);
+        ArcOutline arcs = ArcOutline.From([Vertex(-10, -10, 0), Vertex(10, -10, Math.PI), Vertex(10, 10, -0.6), Vertex(-10, 10, Math.PI)]);
+        Outline around = arcs.ContainingPolygon(0.005);
+        Outline polygon = Outline.From(around.Points.Select(p => p * (1 + (outside * 20 / 400))));
+        RollLayout layout = Of(polygon, 100, 100, 4, new PlacedPanel(0, 0, 50, 0));
+        IReadOnlyList<string> violations = LayoutCheck.Verify(layout with { Parts = [layout.Parts[0] with { Arcs = arcs }] }).Violations;
+        Assert.Equal(outside == 0 ? 0 : 1, violations.Count);
+        Outline within = Outline.From(around.Points.Select(p => p * (1 - 0.002)));
+        Assert.Contains("its arcs leave its polygon", Assert.Single(LayoutCheck.Verify(layout with { Parts = [new LayoutPart("part", null, within, arcs, null, null)] }).Violations), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Twenty_violations_are_told_at_most()
+    {
+        RollLayout layout = Of(Wedge, 80, 400, 4, [.. Enumerable.Range(0, 25).Select(i => new PlacedPanel(0, 16 * i, 14, 0))]);
+        Assert.Equal(20, LayoutCheck.Verify(layout).Violations.Count);
+    }
+
     private static LayoutVerdict Lay(double repeat, double width, double angle, double y) => Verify(width + 10, repeat, new PlacedPanel(0, 0, y, angle));
 
     private static LayoutVerdict Verify(double width, double repeat, params PlacedPanel[] panels) => LayoutCheck.Verify(Of(Wedge, width, repeat, 4, panels));

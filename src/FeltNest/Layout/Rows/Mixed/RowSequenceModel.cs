@@ -41,8 +41,18 @@ internal sealed class RowSequenceModel
             clear &= !meets(first.Kinds[i], first.Kinds[i + 1], first.Kinds[i + 2]);
         }
 
-        return clear ? first : Solve(panels, pairs: true);
+        return clear ? first : Narrower(Solve(panels, pairs: true), Alone(panels));
     }
+
+    // A row that holds all panels by itself is no pair.
+    private (int[] Kinds, double Width)? Alone(int panels)
+    {
+        int kind = Enumerable.Range(0, copies.Length).Where(k => copies[k] == panels).DefaultIfEmpty(-1).MinBy(k => k < 0 ? double.PositiveInfinity : bottoms[k] + tops[k]);
+        return kind < 0 ? null : ([kind], bottoms[kind] + tops[kind]);
+    }
+
+    private static (int[] Kinds, double Width)? Narrower((int[] Kinds, double Width)? a, (int[] Kinds, double Width)? b) =>
+        b is null || a?.Width <= b.Value.Width ? a : b;
 
     // States are kinds, or pairs of a kind and the one above it; a state's layer is the count of panels up to and with its upper row. Layers are settled in turn, so every
     // least width is final when it is used.

@@ -14,6 +14,9 @@ internal sealed class TiltRows
     // A part reaches over so many copies of its row at most before the pitch is shorter than any that fits.
     private const int MostCopies = 4;
 
+    // Samples by which a step may read too high and count as open. A hair more than one: at the end of a closed run the reading is just what closed it, but for rounding.
+    private const double OpenShare = 1.001;
+
     private readonly TurnedPart part;
     private readonly double slack;
     private readonly StepTable steps;
@@ -150,7 +153,7 @@ internal sealed class TiltRows
                 bool open = true;
                 for (int n = 1; n <= deep && open; n++)
                 {
-                    open = steps.AtRow(n * shift, pitch) <= (n * step) + steps.Grid;
+                    open = steps.AtRow(n * shift, pitch) <= (n * step) + (OpenShare * steps.Grid);
                 }
 
                 if (open)

@@ -1,7 +1,7 @@
 using FeltNest.Geometry;
 using FeltNest.Geometry.NoFit;
 
-namespace FeltNest.Tests.Geometry;
+namespace FeltNest.Tests.Geometry.NoFit;
 
 /// <summary>A no-fit region the long way, as the judge of the fast one: sums of all convex pieces two by two, their union, and for slits and single points every edge of every
 /// sum walked along for what no open sum covers.</summary>

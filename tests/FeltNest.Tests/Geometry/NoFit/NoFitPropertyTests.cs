@@ -5,7 +5,7 @@ using NetTopologySuite.Operation.Overlay;
 using NetTopologySuite.Operation.OverlayNG;
 using Xunit;
 
-namespace FeltNest.Tests.Geometry;
+namespace FeltNest.Tests.Geometry.NoFit;
 
 /// <summary>The traced no-fit region against the long way round and against overlaps asked place by place.</summary>
 public sealed class NoFitPropertyTests

@@ -2,7 +2,7 @@ using FeltNest.Geometry;
 using FeltNest.Geometry.Curves;
 using Xunit;
 
-namespace FeltNest.Tests.Geometry;
+namespace FeltNest.Tests.Geometry.Curves;
 
 public sealed class BiarcFitterTests
 {

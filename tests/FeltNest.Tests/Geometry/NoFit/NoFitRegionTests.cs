@@ -2,7 +2,7 @@ using FeltNest.Geometry;
 using FeltNest.Geometry.NoFit;
 using Xunit;
 
-namespace FeltNest.Tests.Geometry;
+namespace FeltNest.Tests.Geometry.NoFit;
 
 /// <summary>Areas of no-fit regions derived by hand from the definition (sum of one part and the negative of the other).</summary>
 public sealed class NoFitRegionTests
