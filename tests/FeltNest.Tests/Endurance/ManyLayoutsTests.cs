@@ -19,27 +19,28 @@ public sealed class ManyLayoutsTests
     {
         int count = (int)Runs.Count(40);
         byte[][] first = [.. Enumerable.Range(0, AskedAgain).Select(Answer)];
-        ProcessWeight early = default;
+        List<ProcessWeight> early = [], late = [];
         for (int number = AskedAgain; number < count; number++)
         {
             Answer(number);
             if (number % Math.Max(10, count / 20) == 0)
             {
                 ProcessWeight now = ProcessWeight.OfThis();
-                early = number <= Math.Max(10, count / 4) ? now : early;
+                (number <= Math.Max(10, count / 4) ? early : number >= 3 * count / 4 ? late : []).Add(now);
                 TestContext.Current.TestOutputHelper!.WriteLine($"after {number + 1}: {now}");
             }
         }
 
-        ProcessWeight late = ProcessWeight.OfThis();
-        TestContext.Current.TestOutputHelper!.WriteLine($"after {count}: {late}");
+        late.Add(ProcessWeight.OfThis());
+        TestContext.Current.TestOutputHelper!.WriteLine($"after {count}: {late[^1]}");
         Assert.All(Enumerable.Range(0, AskedAgain), number => Assert.Equal(first[number], Answer(number)));
 
-        // Live memory is what would be lost for good; the rest is what collector and solver keep at hand.
-        Assert.InRange(late.LiveMb, 0, early.LiveMb + 2);
-        Assert.InRange(late.ResidentMb, 0, early.ResidentMb + 60);
-        Assert.InRange(late.Handles, 0, early.Handles + 8);
-        Assert.InRange(late.Threads, 0, early.Threads + 8);
+        // Live memory is what would be lost for good; the rest is what collector and solver keep at hand, which swings by 100 MB from one look to the next: the last quarter's greatest
+        // is held against the first one's.
+        Assert.InRange(late.Max(w => w.LiveMb), 0, early.Max(w => w.LiveMb) + 2);
+        Assert.InRange(late.Max(w => w.ResidentMb), 0, early.Max(w => w.ResidentMb) + 60);
+        Assert.InRange(late.Max(w => w.Handles), 0, early.Max(w => w.Handles) + 8);
+        Assert.InRange(late.Max(w => w.Threads), 0, early.Max(w => w.Threads) + 8);
     }
 
     // Few corners and two rows or three, so that ten thousand take minutes; one in twenty under rules that take longer.

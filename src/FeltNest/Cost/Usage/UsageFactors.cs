@@ -10,9 +10,6 @@ namespace FeltNest.Cost.Usage;
 /// <param name="Pairs">Of those, panels with a partner.</param>
 internal sealed record UsageFactors(double AreaPerMetre, double Rows, double Lay, double Ends, double Faults, double Rejects, double Pairs)
 {
-    /// <summary>Felt for one panel on a ball, against one panel's share of a metre of layout.</summary>
-    public double Felt => AreaPerMetre / (Rows * Lay * Ends * Faults * Rejects * Pairs);
-
     /// <summary>Natural logarithm of what a cause makes the felt grow by.</summary>
     public double LogOf(UsageCause cause) => cause switch
     {

@@ -118,7 +118,13 @@ public sealed class DieCheck
     private void CheckGaps()
     {
         Polygon[] shapes = [.. die.Cavities.Select(Place)];
-        double within = Between(shapes, shapes, default, true);
+        STRtree<int> tree = new();
+        for (int i = 0; i < shapes.Length; i++)
+        {
+            tree.Insert(shapes[i].EnvelopeInternal, i);
+        }
+
+        double within = Between(shapes, tree, default, true);
         if (!(double.IsInfinity(within) && double.IsInfinity(die.LeastGapMm)))
         {
             Same("leastGapMm", die.LeastGapMm, within, GapSlack);
@@ -130,7 +136,7 @@ public sealed class DieCheck
         {
             if (k > 0 || from != to)
             {
-                (double nominal, double worst) = Moved(shapes, new(to.X - from.X + (k * die.FeedMm), to.Y - from.Y), k);
+                (double nominal, double worst) = Moved(shapes, tree, new(to.X - from.X + (k * die.FeedMm), to.Y - from.Y), k);
                 along = (Math.Min(along.Nominal, nominal), Math.Min(along.Worst, worst));
                 across = from == to ? across : (Math.Min(across.Nominal, nominal), Math.Min(across.Worst, worst));
             }
@@ -144,7 +150,7 @@ public sealed class DieCheck
     }
 
     // Gap to the die struck once more at a move: in place, and at 25 places of the play of feed and guide.
-    private (double Nominal, double Worst) Moved(Polygon[] shapes, Point2 move, int feeds)
+    private (double Nominal, double Worst) Moved(Polygon[] shapes, STRtree<int> tree, Point2 move, int feeds)
     {
         double worst = double.PositiveInfinity;
         for (int i = -2; i <= 2; i++)
@@ -152,11 +158,11 @@ public sealed class DieCheck
             for (int j = -2; j <= 2; j++)
             {
                 Point2 play = new(i / 2.0 * die.FeedToleranceMm * Math.Max(1, feeds), j * die.GuideToleranceMm);
-                worst = Math.Min(worst, Between(shapes, shapes, new Point2(move.X + play.X, move.Y + play.Y), false));
+                worst = Math.Min(worst, Between(shapes, tree, new Point2(move.X + play.X, move.Y + play.Y), false));
             }
         }
 
-        return (Between(shapes, shapes, move, false), worst);
+        return (Between(shapes, tree, move, false), worst);
     }
 
     // Room across between what the die cuts at all its places and the panels of every other band of the layout.
@@ -191,20 +197,14 @@ public sealed class DieCheck
         }
     }
 
-    // Least distance of two sets of cavities of which the second is moved; 50 mm and more count as clear.
-    private double Between(Polygon[] one, Polygon[] two, Point2 move, bool same)
+    // Least distance of the cavities, which the tree finds by their boxes, to all of them moved; 50 mm and more count as clear.
+    private double Between(Polygon[] shapes, STRtree<int> tree, Point2 move, bool same)
     {
         const double far = 50;
-        STRtree<int> tree = new();
-        for (int i = 0; i < one.Length; i++)
-        {
-            tree.Insert(one[i].EnvelopeInternal, i);
-        }
-
         double best = double.PositiveInfinity;
-        for (int k = 0; k < two.Length; k++)
+        for (int k = 0; k < shapes.Length; k++)
         {
-            Envelope near = two[k].EnvelopeInternal.Copy();
+            Envelope near = shapes[k].EnvelopeInternal.Copy();
             near.Translate(move.X, move.Y);
             near.ExpandBy(Math.Min(best, far));
             Polygon? moved = null;
@@ -215,11 +215,11 @@ public sealed class DieCheck
                     continue;
                 }
 
-                moved ??= move == default ? two[k] : Factory.CreatePolygon([.. two[k].Coordinates.Select(c => new Coordinate(c.X + move.X, c.Y + move.Y))]);
-                if (one[i].EnvelopeInternal.Distance(moved.EnvelopeInternal) < best)
+                moved ??= move == default ? shapes[k] : Factory.CreatePolygon([.. shapes[k].Coordinates.Select(c => new Coordinate(c.X + move.X, c.Y + move.Y))]);
+                if (shapes[i].EnvelopeInternal.Distance(moved.EnvelopeInternal) < best)
                 {
                     pairs++;
-                    best = Math.Min(best, one[i].Contains(Factory.CreatePoint(moved.Coordinate)) ? 0 : IndexedFacetDistance.Distance(one[i], moved));
+                    best = Math.Min(best, shapes[i].Contains(Factory.CreatePoint(moved.Coordinate)) ? 0 : IndexedFacetDistance.Distance(shapes[i], moved));
                 }
             }
         }

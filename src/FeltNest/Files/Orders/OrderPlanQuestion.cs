@@ -40,7 +40,7 @@ internal static class OrderPlanQuestion
             "rules", "start", "hoursPerDay", "endLossMm", "rejectPercent", "unpairedPercent", "remnantValuePercent", "leastRemnantM", "leastCutM", "perStrike", "hourRate");
         return new OrderRules(
             top.Text("currency"), Day(item, "start"), item.Within("hoursPerDay", 0.1, 24), item.Number("endLossMm"),
-            item.Number("rejectPercent"), item.Number("unpairedPercent"), item.Within("remnantValuePercent", 0, 100), item.Number("leastRemnantM"), item.Number("leastCutM"),
+            item.Within("rejectPercent", 0, 100), item.Within("unpairedPercent", 0, 100), item.Within("remnantValuePercent", 0, 100), item.Number("leastRemnantM"), item.Number("leastCutM"),
             item.Amount("perStrike"), item.Amount("hourRate"));
     }
 
@@ -48,10 +48,10 @@ internal static class OrderPlanQuestion
         item.Text("order"), item.Text("ball"), item.Count("balls"), Day(item, "due"), item.Text("lots") == "one", item.Has("felt") ? item.Text("felt") : null, item.Count("reserveBalls"));
 
     private static StockRoll Roll(JsonFields item, string? offer) => new(
-        item.Text("roll"), item.Text("felt"), item.Text("lot"), item.Number("widthMm"), item.Within("lengthM", 0, MostMetres), item.Amount("pricePerMetre"), item.Number("faultPercent"),
+        item.Text("roll"), item.Text("felt"), item.Text("lot"), item.Number("widthMm"), item.Within("lengthM", 0, MostMetres), item.Amount("pricePerMetre"), item.Within("faultPercent", 0, 100),
         item.Has("received") ? Day(item, "received") : null, offer)
     {
-        MeasuredShares = item.ByName(DiesReader.MostDies, "measured", part => part.Number("goodShare"), "die", "goodShare"),
+        MeasuredShares = item.ByName(DiesReader.MostDies, "measured", part => part.Within("goodShare", 0, 1), "die", "goodShare"),
     };
 
     private static CutDie Die(JsonFields item) => new(

@@ -29,7 +29,7 @@ public static class RollPlanReader
                 item.Within("xMm", -LayoutReader.FarthestAlongMm, LayoutReader.FarthestAlongMm), item.Within("yMm", -JsonShapes.FarthestMm, JsonShapes.FarthestMm), item.Within("angleDeg", -360, 360)))],
             top.Within("guidePlayMm", 0, StrikePlanner.MostPlayMm), top.Within("fromMm", 0, RollReader.MostLengthMm),
             [.. top.Objects("strikes", "xMm", "shiftYMm", "goodPanels", "lostPanels").Select(item =>
-                new StatedStrike(item.Within("xMm", 0, RollReader.MostLengthMm), item.Within("shiftYMm", -StrikePlanner.MostPlayMm, StrikePlanner.MostPlayMm), item.Count("goodPanels"), item.Count("lostPanels")))],
+                new StatedStrike(item.Within("xMm", -RollReader.MostLengthMm, RollReader.MostLengthMm), item.Within("shiftYMm", -StrikePlanner.MostPlayMm, StrikePlanner.MostPlayMm), item.Count("goodPanels"), item.Count("lostPanels")))],
             top.Count("goodPanels"), top.Count("backToBackGoodPanels"),
             (long)lost.Count("rollEnd") + lost.Count("joint") + lost.Count("width") + lost.Count("fault"));
         FeltRoll roll = RollReader.Read($"{path}: roll", Inner(top, "roll"));

@@ -206,6 +206,7 @@ public sealed class FoundInputTests : IDisposable
     [InlineData("assignments", "strikes", "2147483647", "strikes: 2147483647 is outside 0 to 1000000000")]
     [InlineData("assignments", "goodBalls", "2147483647", "goodBalls: 2147483647 is outside 0 to 1000000000")]
     [InlineData("orders", "balls", "-2147483648", "balls: -2147483648 is outside 0 to 1000000000")]
+    [InlineData("rules", "rejectPercent", "-1e308", "rejectPercent: -1E+308 is outside 0 to 100")]
     [InlineData("rack", "reRules", "2147483647", "reRules: 2147483647 is outside 0 to 1000")]
     public async Task A_plan_of_orders_beyond_all_days_and_money_is_told(string holder, string field, string value, string told)
     {

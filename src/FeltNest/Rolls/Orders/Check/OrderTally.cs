@@ -11,7 +11,7 @@ internal static class OrderTally
         OrderPlan plan = stated.Plan;
         foreach (OrderCut cut in plan.Cuts)
         {
-            long balls = cut.Die.Shape.ClassPanels.Sum(panels => (long)Math.Floor((cut.Strikes * panels * Good(plan, cut.Roll, cut.Die) / 2) + 1e-9));
+            long balls = cut.Die.Shape.ClassPanels.Sum(panels => (long)Math.Floor(((double)cut.Strikes * panels * Good(plan, cut.Roll, cut.Die) / 2) + 1e-9));
             if (balls != cut.GoodBalls)
             {
                 yield return $"assignment {cut.Number}: states {cut.GoodBalls} good balls, its strikes give {balls}";
