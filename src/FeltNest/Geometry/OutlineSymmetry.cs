@@ -26,6 +26,7 @@ public static class OutlineSymmetry
         return least;
     }
 
-    // Corners alone may fall on each other though the sides between them do not, as with a notch down to the centre.
+    // Corners alone may fall on each other though the sides between them do not, as with a notch down to the centre: their middles are asked, too. A side
+    // that meets its image at both ends and in the middle and nowhere else would still pass.
     private static IEnumerable<Point2> Probes(Outline outline) => outline.Points.Concat(outline.Points.Select((p, i) => 0.5 * (p + outline.Points[(i + 1) % outline.Points.Count])));
 }

@@ -22,7 +22,7 @@ public sealed class DieStressTests : IDisposable
     [Fact]
     public void Dies_for_random_parts_pass_the_check()
     {
-        int strikes = 0;
+        HashSet<int> kinds = [];
         for (int seed = 0; seed < Runs.Count(7); seed++)
         {
             if (Design(Lay(seed), seed) is not { } design)
@@ -34,10 +34,10 @@ public sealed class DieStressTests : IDisposable
             File.WriteAllBytes(path, DieWriter.Write(design));
             DieInput read = DieReader.Read(path);
             Assert.Equal((seed, string.Empty), (seed, string.Join("; ", DieCheck.Verify(read.Layout.Layout, read.Die).Violations)));
-            strikes += design.Gang.Places.Count;
+            kinds.Add(seed % RandomOutlines.Kinds);
         }
 
-        Assert.True(strikes >= 5, $"{strikes} strikes");
+        Assert.True(kinds.Count >= 4, $"dies of {kinds.Count} kinds of part");
     }
 
     [Fact]

@@ -15,6 +15,9 @@ namespace FeltNest.Die.Check;
 public sealed class DieCheck
 {
     private const double PlaceSlack = 1e-4, AngleSlackDeg = 1e-6, GapSlack = 1e-3, EdgeMost = 0.02, EdgeSlack = 1e-4;
+
+    // Feeds over which one strike may reach: those of real dies reach over two or three.
+    private const int MostFeedsOver = 100;
     private static readonly GeometryFactory Factory = new();
 
     private readonly RollLayout layout;
@@ -34,12 +37,7 @@ public sealed class DieCheck
         violations.AddRange(lay.Violations);
         CheckEdges();
 
-        // Gaps between strikes that are not the layout are gaps of nothing, and there may be any number of them.
-        if (Tiles())
-        {
-            CheckGaps();
-        }
-
+        CheckGaps(Tiles());
         CheckBoard();
         double shared = layout.GapMm == 0 || die.CommonCuts.Count > 0 ? new CommonCutCheck(die).Run(die, violations) : 0;
         double rule = die.Cavities.Sum(c => die.Edges[c.Part].Perimeter) - shared, pressed = die.Cavities.Sum(c => layout.Parts[c.Part].PerimeterMm) - shared;
@@ -115,7 +113,7 @@ public sealed class DieCheck
         }
     }
 
-    private void CheckGaps()
+    private void CheckGaps(bool tiles)
     {
         Polygon[] shapes = [.. die.Cavities.Select(Place)];
         STRtree<int> tree = new();
@@ -130,7 +128,22 @@ public sealed class DieCheck
             Same("leastGapMm", die.LeastGapMm, within, GapSlack);
         }
 
-        int feeds = (int)Math.Ceiling((shapes.Max(s => s.EnvelopeInternal.MaxX) - shapes.Min(s => s.EnvelopeInternal.MinX) + die.Places.Max(p => Math.Abs(p.X))) / die.FeedMm) + 1;
+        // Gaps between strikes that are not the layout are gaps of nothing, and there may be any number of them.
+        least = within;
+        if (!tiles)
+        {
+            violations.Add("gaps between strikes were not measured: the strikes are not the layout");
+            return;
+        }
+
+        double feedsOver = (shapes.Max(s => s.EnvelopeInternal.MaxX) - shapes.Min(s => s.EnvelopeInternal.MinX) + die.Places.Max(p => Math.Abs(p.X))) / die.FeedMm;
+        if (feedsOver > MostFeedsOver)
+        {
+            violations.Add(Text($"gaps between strikes were not measured: cavities and places reach over {feedsOver:0} feeds, at most {MostFeedsOver} are"));
+            return;
+        }
+
+        int feeds = (int)Math.Ceiling(feedsOver) + 1;
         (double Nominal, double Worst) along = (double.PositiveInfinity, double.PositiveInfinity), across = along;
         foreach ((Point2 from, Point2 to, int k) in die.Places.SelectMany(a => die.Places.SelectMany(b => Enumerable.Range(0, feeds + 1).Select(k => (a, b, k)))))
         {

@@ -65,7 +65,7 @@ public static class EdgeFitter
     private static (List<ArcVertex> Chain, Point2 End) Domain(SourceChain source, EdgeMirrors mirrors, bool halfTurn, double tolerance, CancellationToken stop)
     {
         (double from, double to) = EdgeSymmetry.Domain(source, mirrors, halfTurn);
-        double[] corners = [.. source.Corners.SelectMany(c => new[] { c, c + source.Length }).Where(c => c > from + 1e-9 && c < to - 1e-9).Order()];
+        double[] corners = [.. source.Corners.SelectMany(c => new[] { c, c + source.Length }).Where(c => c > from + (1e-9 * source.Length) && c < to - (1e-9 * source.Length)).Order()];
         List<double> stops = [from, .. corners, to];
         bool fromCorner = source.Corners.Any(c => Near(source, c, from)), toCorner = source.Corners.Any(c => Near(source, c, to));
         List<ArcVertex> chain = [];

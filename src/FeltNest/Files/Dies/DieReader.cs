@@ -1,6 +1,5 @@
 using System.Text.Json;
 using FeltNest.Die.Check;
-using FeltNest.Die.Gang;
 using FeltNest.Die.Order;
 using FeltNest.Files.Json;
 using FeltNest.Files.Layouts;
@@ -13,8 +12,11 @@ namespace FeltNest.Files.Dies;
 /// <summary>Reads a gang die (schema feltnest/die/1) for checking, planning and first articles.</summary>
 public static class DieReader
 {
-    // A panel is longer; and a die is moved within one feed, or within the feeds that its own length reaches over.
-    private const double LeastFeedMm = 0.1, MostFeedsAway = 100;
+    // Shorter than any panel, mm.
+    private const double LeastFeedMm = 0.1;
+
+    // Panels of one feed, by cavities times places: ten times what a layout of thousands of rows has in a repeat.
+    private const int MostStruck = 20_000;
 
     /// <summary>The die of a file.</summary>
     /// <exception cref="InputException">Names the file, the field, the value found and what is allowed.</exception>
@@ -35,7 +37,7 @@ public static class DieReader
         LayoutInput layout = inner.ValueKind == JsonValueKind.Object
             ? LayoutReader.Read($"{path}: layout", inner) : throw top.Fault("layout", $"is {JsonFields.KindName(inner)} where an object {{ ... }} is wanted");
         int parts = layout.Layout.Parts.Count, bands = layout.Layout.Bands.Count;
-        PlacedPanel[] cavities = [.. top.ObjectsUpTo(GangChooser.MostCavities, "cavities", "number", "panel", "xMm", "yMm", "angleDeg").Select(item => new PlacedPanel(
+        PlacedPanel[] cavities = [.. top.ObjectsUpTo(MostStruck, "cavities", "number", "panel", "xMm", "yMm", "angleDeg").Select(item => new PlacedPanel(
             Part(item, "panel", parts), Along(item, "xMm"), Across(item, "yMm"), item.Within("angleDeg", -360, 360)))];
         Dictionary<int, ArcOutline> edges = [];
         foreach (JsonFields item in top.Objects("edges", "panel", "letter", "deviationMm", "offLayoutMm", "corners", "arcs", "ruleJoint", "bridges"))
@@ -59,7 +61,7 @@ public static class DieReader
         JsonFields joint = top.Object("joint", "nominalMm", "worstMm", "acrossMm", "acrossWorstMm", "bandMm", "bandWorstMm", "feedToleranceMm", "guideToleranceMm", "edgeProfileMm");
         JsonFields board = top.Object("board", "lengthMm", "widthMm", "landMm", "thicknessMm", "loadXMm", "loadYMm", "onBedXMm", "onBedYMm", "loadOffBedXMm", "loadOffBedYMm");
         JsonFields force = top.Object("force", "nPerMmPerPly", "plies", "closeAddedMm", "lengthMm", "ejectionPercent", "reservePercent", "bareKn");
-        Point2[] places = [.. strike.ObjectsUpTo(GangChooser.MostCavities, "places", "xMm", "yMm").Select(p => new Point2(Along(p, "xMm"), Across(p, "yMm")))];
+        Point2[] places = [.. strike.ObjectsUpTo(MostStruck, "places", "xMm", "yMm").Select(p => new Point2(Along(p, "xMm"), Across(p, "yMm")))];
         int band = strike.Whole("band"), repeats = strike.Whole("repeats");
         double feed = top.Within("feedMm", LeastFeedMm, LayoutReader.FarthestAlongMm);
         if (band < 1 || band > bands || places.Length == 0 || repeats < 1)
@@ -67,9 +69,9 @@ public static class DieReader
             throw strike.Fault("band", $"band {band} of {bands}, {repeats} repeats, {places.Length} places: each must be there and above 0");
         }
 
-        if (places.Any(p => Math.Abs(p.X) > MostFeedsAway * feed))
+        if ((long)cavities.Length * places.Length > MostStruck)
         {
-            throw strike.Fault("places", $"stand more than {MostFeedsAway} feeds from the die's first place: that many are allowed");
+            throw strike.Fault("places", $"{places.Length} places of {cavities.Length} cavities cut more than {MostStruck} panels to a feed: that many are allowed");
         }
 
         double Gap(JsonFields fields, string name) => fields.OptionalNumber(name) ?? double.PositiveInfinity;

@@ -16,7 +16,7 @@ internal static class OrderPlanQuestion
     private const double MostMinutes = 10_000;
 
     // New rules of one die, panels of one strike and kinds of them: far above what dies and layouts have.
-    private const int MostReRules = 1000, MostPanels = 100_000, MostClasses = 10_000;
+    private const int MostReRules = 1000, MostPanels = 1_000_000, MostClasses = 1000;
 
     // More presses than any one room has.
     private const int MostPresses = 100;

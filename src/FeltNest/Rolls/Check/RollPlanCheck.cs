@@ -37,21 +37,28 @@ public sealed class RollPlanCheck
     {
         LayoutVerdict lay = LayoutCheck.Verify(layout);
         RollPlanCheck check = new(layout, roll, plan);
-        check.CheckPattern();
-        check.CheckPlaces();
-        check.CheckCounts();
+        if (check.HasPattern())
+        {
+            check.CheckPlaces();
+            check.CheckCounts();
+        }
+        else
+        {
+            check.Report("places and counts were not worked out: the pattern is not the layout");
+        }
+
         return new LayoutVerdict(Math.Min(lay.LeastGapMm, check.leastGap), lay.Pairs + check.pairs, [.. lay.Violations, .. check.violations]);
     }
 
     // Every panel of the repeat must stand in the pattern once for each repeat, at copies that differ from each other modulo the feed.
-    private void CheckPattern()
+    private bool HasPattern()
     {
         LayoutRepeat repeat = layout.Bands[0].Repeat;
         double length = repeat.LengthMm;
         if (layout.Bands.Count > 1 || plan.Repeats < 1 || Math.Abs(plan.FeedMm - (plan.Repeats * length)) > Slack || plan.Panels.Count != plan.Repeats * repeat.Panels.Count)
         {
             Report(Text($"pattern: {plan.Panels.Count} panels on a feed of {plan.FeedMm:0.####} mm are not {plan.Repeats} repeats of {repeat.Panels.Count} panels on {length:0.####} mm"));
-            return;
+            return false;
         }
 
         // The strike's frame is the layout's, moved along: the first panel says how far, up to whole repeats.
@@ -72,6 +79,8 @@ public sealed class RollPlanCheck
         {
             Report(Text($"pattern: its first cut edge stands at {first:0.####} mm, not at 0"));
         }
+
+        return tiles;
     }
 
     private static bool Same(PlacedPanel a, PlacedPanel b) =>

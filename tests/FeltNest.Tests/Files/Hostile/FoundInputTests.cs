@@ -1,17 +1,14 @@
 using System.Diagnostics;
 using System.Text;
 using System.Text.Json.Nodes;
-using FeltNest.Die;
 using FeltNest.Die.Gang;
 using FeltNest.Files;
-using FeltNest.Files.Dies;
 using FeltNest.Files.Layouts;
 using FeltNest.Files.Offers;
 using FeltNest.Files.Outlines;
 using FeltNest.Files.Presses;
 using FeltNest.Layout.Limits;
 using FeltNest.Tests.Cli;
-using FeltNest.Tests.Die;
 using FeltNest.Yield;
 using Xunit;
 
@@ -266,12 +263,13 @@ public sealed class FoundInputTests : IDisposable
     }
 
     [Fact]
-    public void A_die_that_costs_more_than_there_is_money_is_told()
+    public async Task A_strike_without_a_panel_is_told()
     {
-        JsonNode die = JsonNode.Parse(DieWriter.Write(DieDesigner.Run(new GangRequest(DieCases.Plates, 0, DieCases.Order, null, null), TestContext.Current.CancellationToken)))!;
-        die["wear"] = JsonNode.Parse("""{ "price": 1e300, "currency": "XTS", "lifeStrikes": 1, "reRules": 0, "reRulePrice": 0 }""");
+        JsonNode plan = JsonNode.Parse(HostileReaders.RollPlan())!;
+        plan["pattern"]!["panels"] = new JsonArray();
+        CommandRun run = await CommandRun.Of("check", folder.Write("plan.json", plan.ToJsonString()));
 
-        Assert.Contains("wear.price: 1E+300 is outside", Told(() => DieReader.Read(folder.Write("die.json", die.ToJsonString()))), StringComparison.Ordinal);
+        Assert.Contains("pattern.panels: is empty: a strike cuts at least one panel", Assert.Single(run.Messages), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -28,6 +28,8 @@ public sealed class FreeClothTests
     [InlineData(84, 92, 5, 84)]
     [InlineData(90, 100, 5, 90)]
     [InlineData(92, 97, 5, 90)]
+    [InlineData(91, 92, 5, 90)]
+    [InlineData(3, 4, 5, 90)]
     public void A_stripe_at_an_edge_leaves_one_run(double from, double to, double low, double high) => Assert.Equal([(low, high)], Runs(new ForbiddenStrip(from, to)));
 
     [Fact]

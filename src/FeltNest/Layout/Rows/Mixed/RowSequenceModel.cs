@@ -65,8 +65,9 @@ internal sealed class RowSequenceModel
         Array.Fill(from, -1);
         for (int s = 0; s < states; s++)
         {
+            // A row that does not fit is no upper row of a pair, whatever step it would have.
             int first = pairs ? copies[s / kinds] + copies[Upper(s)] : copies[s];
-            if (first <= panels && !double.IsInfinity(Enter(s)))
+            if (first <= panels && copies[Upper(s)] > 0 && !double.IsInfinity(Enter(s)))
             {
                 least[(first * states) + s] = Math.Min(least[(first * states) + s], Enter(s));
             }

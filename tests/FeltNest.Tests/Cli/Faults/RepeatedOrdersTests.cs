@@ -1,13 +1,12 @@
 using System.Globalization;
 using System.Text.Json;
 using FeltNest.Files.Layouts;
-using FeltNest.Tests.Cli.Faults;
 using FeltNest.Tests.Files;
 using FeltNest.Tests.Rolls;
 using FeltNest.Yield;
 using Xunit;
 
-namespace FeltNest.Tests.Cli;
+namespace FeltNest.Tests.Cli.Faults;
 
 /// <summary>The same orders planned in processes of their own: whatever a library orders by addresses falls otherwise in each.</summary>
 public sealed class RepeatedOrdersTests : IDisposable
