@@ -1,7 +1,6 @@
 using System.Diagnostics;
 using System.Text;
 using System.Text.Json.Nodes;
-using FeltNest.Die.Gang;
 using FeltNest.Files;
 using FeltNest.Files.Layouts;
 using FeltNest.Files.Offers;
