@@ -12,7 +12,8 @@ namespace FeltNest.Tests.Endurance;
 [Collection(AloneInProcess.Name)]
 public sealed class ManyLayoutsTests
 {
-    private const int AskedAgain = 7;
+    // The first ten load solvers and code.
+    private const int AskedAgain = 7, WarmedUp = 10;
 
     [Fact]
     public void Many_layouts_leave_memory_and_handles_flat_and_the_first_ones_come_out_the_same_at_the_end()
@@ -23,10 +24,10 @@ public sealed class ManyLayoutsTests
         for (int number = AskedAgain; number < count; number++)
         {
             Answer(number);
-            if (number % Math.Max(10, count / 20) == 0)
+            if (number % Math.Max(1, count / 40) == 0)
             {
                 ProcessWeight now = ProcessWeight.OfThis();
-                (number <= Math.Max(10, count / 4) ? early : number >= 3 * count / 4 ? late : []).Add(now);
+                (number >= 3 * count / 4 ? late : number >= WarmedUp && number < Math.Max(2 * WarmedUp, count / 4) ? early : []).Add(now);
                 TestContext.Current.TestOutputHelper!.WriteLine($"after {number + 1}: {now}");
             }
         }
@@ -35,13 +36,15 @@ public sealed class ManyLayoutsTests
         TestContext.Current.TestOutputHelper!.WriteLine($"after {count}: {late[^1]}");
         Assert.All(Enumerable.Range(0, AskedAgain), number => Assert.Equal(first[number], Answer(number)));
 
-        // Live memory is what would be lost for good; the rest is what collector and solver keep at hand, which swings by 100 MB from one look to the next: the last quarter's greatest
-        // is held against the first one's.
-        Assert.InRange(late.Max(w => w.LiveMb), 0, early.Max(w => w.LiveMb) + 2);
-        Assert.InRange(late.Max(w => w.ResidentMb), 0, early.Max(w => w.ResidentMb) + 60);
-        Assert.InRange(late.Max(w => w.Handles), 0, early.Max(w => w.Handles) + 8);
-        Assert.InRange(late.Max(w => w.Threads), 0, early.Max(w => w.Threads) + 8);
+        // Live memory is what would be lost for good; the rest is what collector and solver keep at hand, which swings by 100 MB from one look to the next: what stays is no more than
+        // the least that was seen.
+        Assert.InRange(Median(late, w => w.LiveMb), 0, Median(early, w => w.LiveMb) + 2);
+        Assert.InRange(late.Min(w => w.ResidentMb), 0, early.Min(w => w.ResidentMb) + 60);
+        Assert.InRange(Median(late, w => w.Handles), 0, Median(early, w => w.Handles) + 8);
+        Assert.InRange(Median(late, w => w.Threads), 0, Median(early, w => w.Threads) + 8);
     }
+
+    private static double Median(List<ProcessWeight> looks, Func<ProcessWeight, double> of) => looks.Select(of).Order().ElementAt(looks.Count / 2);
 
     // Few corners and two rows or three, so that ten thousand take minutes; one in twenty under rules that take longer.
     private static byte[] Answer(int number)

@@ -45,13 +45,13 @@ public sealed class LayoutPropertyTests
             Assert.InRange(account.UnusedEdgePercent, -1e-6, 100);
             Assert.True(yields.BallsPerMetre <= (yields.PanelsPerMetre / 2) + 1e-9);
         },
-        iter: Runs.Count(40), threads: 1);
+        iter: Runs.Count(24), threads: 1);
 
     // With FELTNEST_TEST_RUNS=50 these are the 2,000 of which DEVELOPERS.md gives the count.
     [Fact]
     public void Outlines_of_every_kind_keep_gap_width_and_rules_in_the_independent_check()
     {
-        for (int seed = 0; seed < Runs.Count(40); seed++)
+        for (int seed = 0; seed < Runs.Count(20); seed++)
         {
             LayoutRequest request = RandomRequests.Of(seed);
             LayoutVerdict verdict = LayoutCheck.Verify(LayoutSearch.Run(request, null, TestContext.Current.CancellationToken));
