@@ -161,7 +161,7 @@ internal sealed class CsvTable
             }
             else if (c == separator)
             {
-                values.Add(value.ToString().Trim());
+                values.Add(CellText.Meant(value.ToString().Trim()));
                 value.Clear();
                 (wasQuoted, blank) = (false, true);
             }
@@ -177,7 +177,7 @@ internal sealed class CsvTable
             throw new InputException(path, $"line {line}", $"'{OneLine.Of(text)}' has an opening quote without a closing one in the same line");
         }
 
-        values.Add(value.ToString().Trim());
+        values.Add(CellText.Meant(value.ToString().Trim()));
         return values;
     }
 }

@@ -3,7 +3,7 @@ using System.Text;
 
 namespace FeltNest.Files.Csv;
 
-/// <summary>Writes a table as CSV: commas, decimal points, one line of names, fields in quotes where they need them.</summary>
+/// <summary>Writes a table as CSV: commas, decimal points, one line of names, fields in quotes where they need them, none that a spreadsheet would run.</summary>
 internal sealed class CsvText
 {
     private readonly StringBuilder text = new();
@@ -24,5 +24,10 @@ internal sealed class CsvText
     /// <summary>The file's bytes.</summary>
     public byte[] Finish() => Encoding.UTF8.GetBytes(text.ToString());
 
-    private static string Quoted(string field) => field.AsSpan().IndexOfAny(",\"\n\r") < 0 ? field : $"\"{field.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
+    // A semicolon is quoted too: where the list separator is one, a spreadsheet would part the cell there.
+    private static string Quoted(string field)
+    {
+        string cell = CellText.Harmless(field);
+        return cell.AsSpan().IndexOfAny(",;\"\n\r") < 0 ? cell : $"\"{cell.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
+    }
 }
