@@ -81,7 +81,7 @@ public sealed class CompareStudy
 
         CompareRow[] ranked = Ranked(rows);
         CompareRow best = ranked.First(r => r.Rank == 1);
-        RollLayout? die = question.Kept ?? (best.Layout.Bands.Count == 1 ? best.Layout : null);
+        RollLayout? die = (question.Kept is { } kept ? kept with { Trims = question.Lay.Trims } : null) ?? (best.Layout.Bands.Count == 1 ? best.Layout : null);
         (IReadOnlyList<SweepPoint> sweep, IReadOnlyList<Crossover> crossovers) = WidthSweep.Of(question, lays, ranked, stop);
         IReadOnlyList<LengthValue> values = stop.IsCancellationRequested ? [] : Values(best);
         (IReadOnlyList<RankFlip> flips, IReadOnlyList<CostSwing> swings, IReadOnlyList<GangChoice> gang) = Weighed(ranked);
@@ -119,7 +119,8 @@ public sealed class CompareStudy
         LayoutRequest one = question.Lay with { RollWidthMm = item.WidthMm, Trims = item.Trims, Rules = question.Lay.Rules with { Bands = 1 } };
         RollLayout best = LayoutSearch.Run(one, null, stop);
         CostSheet? cost = Priced(item, LayPlan.Of(best)).Sheet;
-        decimal? saved = cost?.Total - sheet?.Total, price = question.Costs?.Die?.Price * (layout.Bands.Count - best.Bands.Count);
+        decimal? saved = cost?.Total - sheet?.Total;
+        decimal? price = (sheet?.Die?.Price * layout.Bands.Count) - (cost?.Die?.Price * best.Bands.Count);
         return new SecondDie(layout.Bands.Count, best.PanelsPerMetre, cost?.Total, saved > Rounding ? price / saved : null);
     }
 
@@ -137,17 +138,20 @@ public sealed class CompareStudy
 
     private KeptDieRow? Kept(CompareCase item, CostSheet? sheet)
     {
-        if (question.Kept is not { } die || KeptDie.Widths(die, item.WidthMm) is not { Count: > 0 } fitting)
+        // Where the felt is trimmed by the offer, the die has what the offer's trims leave it.
+        if (question.Kept is not { } made || KeptDie.Widths(made with { Trims = item.Trims }, item.WidthMm) is not { Count: > 0 } fitting)
         {
             return null;
         }
+
+        RollLayout die = made with { Trims = item.Trims };
 
         DropWidth most = fitting.MaxBy(d => (d.PanelsPerMetre, -d.LeastWidthMm))!;
         LayoutRepeat repeat = die.Bands[0].Repeat;
         int panels = (int)Math.Round(most.PanelsPerMetre * repeat.LengthMm / 1000);
         CutBand band = new(repeat.LengthMm, panels, panels * repeat.Panels.Average(p => die.Parts[p.Part].AreaMm2), item.WidthMm - die.Trims.TotalMm, repeat.Strike?.Places.Count ?? 1);
         (FeltAccount felt, CostSheet? cost) = Priced(item, new LayPlan(item.WidthMm, die.Trims.TotalMm, item.WidthMm - most.LeastWidthMm, die.Rules.Plies.Count, [band]));
-        decimal? saved = cost?.Total - sheet?.Total, after = saved > Rounding && question.Costs?.Die is { } made ? made.Price / saved : null;
+        decimal? saved = cost?.Total - sheet?.Total, after = saved > Rounding ? sheet?.Die?.Price / saved : null;
         return new KeptDieRow(most.Rows, most.PanelsPerMetre, felt.PerThousandBalls.SquareMetres, cost?.Total, after);
     }
 

@@ -27,6 +27,11 @@ public sealed record CostInputs(
     /// <summary>Dies and layers to be weighed against each other, or null.</summary>
     public GangOptions? Gang { get; init; }
 
+    /// <summary>The die of a lay, its price that of its cavities too where one is stated; null where no die is known. The one place that prices a die.</summary>
+    /// <param name="cavities">Panels of one layer that it cuts in a strike.</param>
+    public DieCost? DieOf(double cavities) =>
+        Die is null ? null : Die with { Price = Die.Price + ((decimal)cavities * (Gang?.PricePerCavity ?? 0)) };
+
     /// <summary>Nothing known but the currency.</summary>
     public static CostInputs Bare(string currency) => new(null, currency, [], FeltLosses.None, null, null, null, null, null, null, null, null, null);
 

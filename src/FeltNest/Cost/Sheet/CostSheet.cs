@@ -10,6 +10,9 @@ namespace FeltNest.Cost.Sheet;
 /// <param name="NotCounted">Lines for which no figure was given.</param>
 public sealed record CostSheet(string Currency, FeltPrice Price, IReadOnlyList<CostLine> Lines, IReadOnlyList<string> NotCounted)
 {
+    /// <summary>The die that line 15 counts, at the price for its cavities; null where none is known.</summary>
+    public DieCost? Die { get; init; }
+
     /// <summary>Line 19: everything, for a thousand balls.</summary>
     public decimal Total => Lines[^1].Amount ?? 0;
 
@@ -31,7 +34,8 @@ public sealed record CostSheet(string Currency, FeltPrice Price, IReadOnlyList<C
         double wasteKg = costs.RecoveryPerKg is null ? 0
             : gross.Kilograms is { } kg ? kg * waste / gross.SquareMetres : throw new InputException(null, "massPerAreaGsm", "is not known, and waste is sold by the kilogram: give the mass per area of the felt");
         decimal strikes = (decimal)account.StrikesPerThousandBalls;
-        decimal? recovery = costs.RecoveryPerKg * (decimal)wasteKg, labour = costs.PerStrike * strikes, die = costs.Die?.PerStrike * strikes;
+        DieCost? made = costs.DieOf(account.Cavities);
+        decimal? recovery = costs.RecoveryPerKg * (decimal)wasteKg, labour = costs.PerStrike * strikes, die = made?.PerStrike * strikes;
         decimal? setUp = costs.SetUp?.PerThousandBalls, board = costs.BoardPerStrike * strikes, handling = costs.HandlingPerThousandBalls;
         decimal material = felt - (recovery ?? 0), conversion = (setUp ?? 0) + (labour ?? 0) + (die ?? 0) + (board ?? 0) + (handling ?? 0);
         decimal? overhead = conversion * costs.OverheadPercent / 100;
@@ -57,7 +61,7 @@ public sealed record CostSheet(string Currency, FeltPrice Price, IReadOnlyList<C
             new(18, "overhead", null, string.Empty, overhead),
             new(19, "total", null, string.Empty, material + conversion + (overhead ?? 0)),
         ];
-        return new CostSheet(costs.Currency, price, lines, [.. lines.Where(l => l.Number > 9 && l.Amount is null).Select(l => l.Name)]);
+        return new CostSheet(costs.Currency, price, lines, [.. lines.Where(l => l.Number > 9 && l.Amount is null).Select(l => l.Name)]) { Die = made };
     }
 
     /// <summary>The price of this felt, in its own unit and currency, at which the total would be another one; below 0 where even a gift would cost more.</summary>

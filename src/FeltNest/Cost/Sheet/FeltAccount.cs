@@ -20,6 +20,12 @@ public sealed record FeltAccount(
     // A strike that misses the end of the cloth by this share of its length, rounding alone, still fits.
     private const double Slack = 1e-9;
 
+    /// <summary>Layers that one strike cuts.</summary>
+    public int Plies { get; init; } = 1;
+
+    /// <summary>Panels of one layer that a strike cuts: the cavities of the die, or their mean where a lay has several dies.</summary>
+    public double Cavities => PanelsPerStrike / Plies;
+
     /// <summary>Balls from the roll.</summary>
     public double Balls => PanelsGood / 2;
 
@@ -70,6 +76,9 @@ public sealed record FeltAccount(
             new FeltUsage(metres, squareMetres, squareMetres * massPerAreaGsm / 1000), panelArea * good / balls / 1000, 1000 * strikes / plan.Plies / balls, cut * plan.Plies / strikes,
             new FeltShares(
                 Percent(panelArea * good), Percent(web), Percent(unused), Percent(plan.TrimMm * roll), Percent(ends * usable), Percent(remnant), Percent(panelArea * faults),
-                Percent(panelArea * rejects), Percent(panelArea * unpaired)));
+                Percent(panelArea * rejects), Percent(panelArea * unpaired)))
+        {
+            Plies = plan.Plies,
+        };
     }
 }

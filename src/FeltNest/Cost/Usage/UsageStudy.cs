@@ -56,6 +56,13 @@ public sealed class UsageStudy
 
     private void Require()
     {
+        bool byKilogram = Unit == PriceUnit.Kilogram || question.Rolls.Any(roll => roll.Price?.Unit == PriceUnit.Kilogram);
+        if (byKilogram && question.Costs?.MassPerAreaGsm is null)
+        {
+            throw new InputException(
+                null, "felt.massPerAreaGsm", "is missing in the costs file, and felt is priced per kg: give the mass of the felt as it is bought, coated or bare");
+        }
+
         if (question.Layout.Parts.Count > 1)
         {
             throw new InputException(null, "panels", "the layout holds two parts: which of them a good panel was cannot be told; use a layout of one part");

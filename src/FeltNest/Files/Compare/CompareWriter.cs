@@ -99,6 +99,7 @@ public static class CompareWriter
                 .Number("quantity", line.Quantity)
                 .Text("unit", line.Unit)
                 .Number("amount", Money(line.Amount)))
+            .Number("diePrice", Money(row.Sheet?.Die?.Price))
             .ObjectOrNull("nominal", row.Nominal, (item, wide) => item
                 .Number("widthMm", wide.WidthMm)
                 .Number("panelsPerMetre", wide.PanelsPerMetre)

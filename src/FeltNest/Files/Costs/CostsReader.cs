@@ -40,6 +40,11 @@ public sealed class CostsReader
             throw top.Fault("strike", "is missing: a die is worn by strikes, so strike.mostPanels is wanted");
         }
 
+        if (felt is not null && Unit(felt) == PriceUnit.Kilogram && !felt.Has("massPerAreaGsm"))
+        {
+            throw felt.Fault("massPerAreaGsm", "is missing and the price is per kg: give the mass of the felt as it is bought, coated or bare, 50 to 3000 g/m2");
+        }
+
         return new CostInputs(
             top.Text("name"), currency, Rates(top, currency), Losses(top.Object("roll", "lengthM", "endLossMm", "faultPercent", "rejectPercent", "unpairedPercent"), strike),
             felt is null ? null : new FeltPrice(Decimal(felt, "price", 0.0001m, MostMoney), Unit(felt), felt.Has("currency") ? Currency(felt) : currency),

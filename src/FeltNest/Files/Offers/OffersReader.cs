@@ -45,6 +45,11 @@ public static class OffersReader
             throw row.Fault("leastWidthMm", FormattableString.Invariant($"{least} is above the nominal width of {width} mm: the guaranteed width is the lesser one"));
         }
 
+        if (row.Word("priceUnit", PriceUnits.Words) == PriceUnits.WordOf(PriceUnit.Kilogram) && !row.Has("massPerAreaGsm"))
+        {
+            throw row.Fault("massPerAreaGsm", "is blank and the price is per kg: give the mass of the felt as it is bought, coated or bare, 50 to 3000 g/m2");
+        }
+
         FeltPrice price = new(row.Money("price", 0.0001m, 1_000_000_000m, "in its currency"), PriceUnits.Find(row.Word("priceUnit", PriceUnits.Words))!.Value, Currency(row));
         return new FeltOffer(
             row.Text("name"), row.Text("felt"), width, row.Number("lengthM", 0.1, 100_000, "m"), price, least, row.OptionalNumber("edgeMm", 0, 1000, "mm"),

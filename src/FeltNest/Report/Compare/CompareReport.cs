@@ -170,7 +170,7 @@ public static class CompareReport
         DropWidth[] drops = [.. comparison.DropWidths.Where(d => d.LeastWidthMm >= low).TakeLast(12)];
         if (drops.Length > 0)
         {
-            table.Heading(comparison.Question.Kept is null ? $"Least widths of the die of {comparison.Best.Case.Name}" : "Least widths of the kept die");
+            table.Heading(comparison.Question.Kept is null ? $"Least widths of the die of {comparison.Best.Case.Name}" : $"Least widths of the kept die, edge trim {comparison.Question.Lay.Trims} mm");
             foreach (DropWidth drop in drops)
             {
                 table.Line($"{drop.Rows} rows from", drop.LeastWidthMm, "0.00", "mm", string.Create(CultureInfo.InvariantCulture, $"{drop.PanelsPerMetre:0.00} cuts per metre"));
@@ -180,9 +180,16 @@ public static class CompareReport
         foreach (CompareRow row in comparison.Ranking.Where(r => r.Kept is not null).Take(MostRows))
         {
             KeptDieRow kept = row.Kept!;
-            string after = kept.NewDiePaysAfterThousandBalls is { } balls ? string.Create(CultureInfo.InvariantCulture, $"; a new die pays after {balls:0.0} thousand balls") : string.Empty;
+            string after = kept.NewDiePaysAfterThousandBalls is { } balls ? string.Create(CultureInfo.InvariantCulture, $"; a new die for {row.Sheet!.Die!.Price:0.00} {row.Sheet.Currency} pays after {balls:0.0} thousand balls") : string.Empty;
             table.Note(string.Create(
                 CultureInfo.InvariantCulture, $"{row.Case.Name}: the kept die cuts {kept.Rows} rows, {kept.PanelsPerMetre:0.00} cuts per metre; a die of its own {row.Yield.PanelsPerMetre:0.00}{after}."));
+        }
+
+        foreach (CompareRow row in comparison.Question.Kept is null ? [] : comparison.Ranking.Where(r => r.Kept is null).Take(MostRows))
+        {
+            table.Note(string.Create(
+                CultureInfo.InvariantCulture,
+                $"{row.Case.Name}: the kept die cannot be used: none of its rows fits the usable width of {row.Case.WidthMm - row.Case.Trims.TotalMm:0.##} mm."));
         }
 
         foreach (CompareRow row in comparison.Ranking.Where(r => r.Further is not null).Take(MostRows))

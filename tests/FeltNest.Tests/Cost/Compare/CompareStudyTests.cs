@@ -2,9 +2,11 @@ using FeltNest.Cost.Compare;
 using FeltNest.Cost.Compare.Findings.Ranges;
 using FeltNest.Cost.Offers;
 using FeltNest.Cost.Sheet;
+using FeltNest.Cost.Sheet.Options;
 using FeltNest.Geometry;
 using FeltNest.Layout;
 using FeltNest.Layout.Check;
+using FeltNest.Report.Compare;
 using FeltNest.Tests.Layout;
 using FeltNest.Yield;
 using Xunit;
@@ -92,6 +94,47 @@ public sealed class CompareStudyTests
         Assert.Equal([2, 3], comparison.Rows.Select(r => r.Kept!.Rows));
         Assert.All(comparison.Rows, r => Assert.Equal((double)r.Total!.Value, (double)r.Kept!.Total!.Value, 1e-6));
         Assert.All(comparison.Rows, r => Assert.Null(r.Kept!.NewDiePaysAfterThousandBalls));
+    }
+
+    [Fact]
+    public void A_kept_die_has_what_the_offers_own_trims_leave_it_however_it_was_laid()
+    {
+        // Three rows of 50 need 150 mm. Laid without trims, the die has 140 mm of an offer of 160 trimmed by 10 on each side: two rows; of 170 it has 150: three.
+        RollLayout kept = ByHand(50, 25, 75, 125);
+        CompareCase[] cases = [CompareCase.Of(Offer("A", 160, 3m) with { EdgeMm = 10 }, 0), CompareCase.Of(Offer("B", 170, 3m) with { EdgeMm = 10 }, 0)];
+        Comparison comparison = CompareStudy.Run(new CompareQuestion(Lay, cases, false, Costs, kept), null, TestContext.Current.CancellationToken);
+
+        Assert.Equal([2, 3], comparison.Rows.Select(r => r.Kept!.Rows));
+        Assert.All(comparison.Rows, r => Assert.Equal((double)r.Total!.Value, (double)r.Kept!.Total!.Value, 1e-6));
+    }
+
+    [Fact]
+    public void A_kept_die_of_which_no_row_fits_is_not_used_and_that_is_said()
+    {
+        // Squares of 50 fit 95 mm of usable width, the kept die's of 100 do not.
+        Outline large = Outline.From([new(-50, -50), new(50, -50), new(50, 50), new(-50, 50)]);
+        LayoutRequest other = Shapes.Request(large, 300, gap: 0, edge: 0) with { Rules = new LayoutRules(0, 0, RowRule.Same, false) };
+        RollLayout kept = LayoutSearch.Run(other, null, TestContext.Current.CancellationToken);
+        Comparison comparison = CompareStudy.Run(new CompareQuestion(Lay, [CompareCase.Of(115, 10)], false, null, kept), null, TestContext.Current.CancellationToken);
+
+        Assert.Null(Assert.Single(comparison.Rows).Kept);
+        Assert.Contains("115 mm: the kept die cannot be used: none of its rows fits the usable width of 95 mm.", CompareReport.Text(comparison).ReplaceLineEndings(" "), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_die_has_one_price_in_sheet_gang_and_payback()
+    {
+        // Squares on 150 mm: the die cuts two repeats of three, 6 cavities at 10 on top of 1000.
+        CostInputs costs = Costs with { PerStrike = 1, Gang = new GangOptions([6], [1], 10, 0) };
+        RollLayout kept = ByHand(75, 25, 75, 125);
+        CompareQuestion question = new(Lay, [CompareCase.Of(Offer("A", 150, 2m), 0)], false, costs, kept);
+        Comparison comparison = CompareStudy.Run(question, null, TestContext.Current.CancellationToken);
+        CompareRow row = Assert.Single(comparison.Rows);
+
+        Assert.Equal(1060m, row.Sheet!.Die!.Price);
+        Assert.Equal(1060m, Assert.Single(comparison.Gang).DiePrice);
+        Assert.Equal(row.Total, Assert.Single(comparison.Gang).Total);
+        Assert.Equal(1060m / (row.Kept!.Total - row.Total), row.Kept.NewDiePaysAfterThousandBalls);
     }
 
     [Fact]

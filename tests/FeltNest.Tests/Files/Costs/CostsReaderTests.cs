@@ -54,6 +54,7 @@ public sealed class CostsReaderTests : IDisposable
     [InlineData("\"faultPercent\": 1.5,", "", "roll.faultPercent: is missing")]
     [InlineData("\"faultPercent\": 1.5", "\"faultPercent\": \"1,5\"", "roll.faultPercent: is the text \"1,5\" where a number is wanted")]
     [InlineData("\"name\": \"n\"", "\"name\": \"n\", \"felt\": { \"price\": 3 }", "felt.priceUnit: is missing")]
+    [InlineData("\"name\": \"n\"", "\"name\": \"n\", \"felt\": { \"price\": 3, \"priceUnit\": \"kg\" }", "felt.massPerAreaGsm: is missing and the price is per kg")]
     [InlineData("\"name\": \"n\"", "\"name\": \"n\", \"felt\": { \"price\": 3, \"priceUnit\": \"yd\" }", "felt.priceUnit: 'yd' is not allowed: m, m2, kg")]
     [InlineData("\"name\": \"n\"", "\"name\": \"n\", \"rates\": [ { \"currency\": \"EUR\", \"rate\": 1 } ]", "rates[0].currency: EUR is the sheet's own currency")]
     [InlineData("\"name\": \"n\"", "\"name\": \"n\", \"die\": { \"price\": 900, \"lifeStrikes\": 50000, \"reRules\": 2 }, \"strike\": { \"mostPanels\": 9 }", "die.reRulePrice: is missing")]

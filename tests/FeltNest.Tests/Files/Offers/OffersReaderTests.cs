@@ -42,6 +42,7 @@ public sealed class OffersReaderTests : IDisposable
 
     [Theory]
     [InlineData("A,f,1500,50,18.4,,EUR", "line 2, priceUnit: '' is not allowed: m, m2, kg")]
+    [InlineData("A,f,1500,50,18.4,kg,EUR", "line 2, massPerAreaGsm: is blank and the price is per kg: give the mass of the felt as it is bought")]
     [InlineData("A,f,1500,50,18.4,yd,EUR", "line 2, priceUnit: 'yd' is not allowed: m, m2, kg")]
     [InlineData("A,f,1500,50,18.4,m,EUR\n\nA,f,1500,50,18.4,m,EUR", "line 4, name: 'A' stands in the list twice")]
     [InlineData("A,f,15oo,50,18.4,m,EUR", "line 2, widthMm: '15oo' is not a number: write 12.5")]

@@ -25,11 +25,11 @@ internal static class GangStudy
 
                 // A die has as many cavities as its strike cuts of one layer, whatever was allowed.
                 double perStrike = first.Account.PanelsPerStrike;
-                decimal die = costs.Die!.Price + (gang.PricePerCavity * (decimal)(perStrike / plies));
                 if (!choices.Exists(c => c.Plies == plies && Math.Abs(c.PanelsPerStrike - perStrike) < 1e-9))
                 {
-                    decimal total = priced(here with { Die = costs.Die with { Price = die } }, plies)!.Value.Sheet.Total, running = priced(here with { Die = null }, plies)!.Value.Sheet.Total;
-                    choices.Add(new GangChoice(cavities, plies, perStrike, first.Account.StrikesPerThousandBalls, die, running, total, null));
+                    decimal running = priced(here with { Die = null }, plies)!.Value.Sheet.Total;
+                    choices.Add(new GangChoice(
+                        cavities, plies, perStrike, first.Account.StrikesPerThousandBalls, first.Sheet.Die!.Price, running, first.Sheet.Total, null));
                 }
             }
         }
