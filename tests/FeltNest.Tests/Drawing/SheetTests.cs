@@ -1,5 +1,9 @@
 using System.Globalization;
 using System.Xml.Linq;
+using FeltNest.Ball;
+using FeltNest.Ball.Mass;
+using FeltNest.Ball.Rules;
+using FeltNest.Ball.Tolerance;
 using FeltNest.Drawing;
 using FeltNest.Drawing.Lettering;
 using FeltNest.Drawing.Sheets;
@@ -12,6 +16,27 @@ namespace FeltNest.Tests.Drawing;
 public sealed class SheetTests
 {
     private static readonly XNamespace Svg = "http://www.w3.org/2000/svg";
+
+    [Fact]
+    public void The_panel_sheet_carries_what_the_parts_may_be_off_and_the_verdict_on_it()
+    {
+        // 60 + 2 (0.1 + 3) = 66.2 mm is within 65.4 to 68.6; 1.5 mm off the core leads down to 64.7.
+        BallSpec loose = SamplePanel.Ball with
+        {
+            RuleType = RuleType.Type2,
+            Core = new CoreSpec(60, 45),
+            Tolerances = new ToleranceSpec(1.5, 0, 0, 0, 0, 0),
+        };
+        RuleVerdict worst = ToleranceCheck.Of(loose, MassBudget.Of(loose, SamplePanel.Panel.AreaMm2), SamplePanel.Panel.AreaMm2)[0].WorstCaseVerdict;
+        string[] texts = Texts(Written(PanelSheet.Draw(loose, SamplePanel.Panel)));
+
+        Assert.True(worst is RuleVerdict.Outside or RuleVerdict.OutsideFromMemory);
+        int at = Array.FindIndex(texts, text => text.TrimStart() == "\u00B1 1.50 mm, worst case");
+        Assert.True(at > 0);
+        Assert.StartsWith("outside", texts[at + 1], StringComparison.Ordinal);
+        at = Array.IndexOf(texts, "finished diameter 66.2 mm, nominal");
+        Assert.StartsWith("within", texts[at + 1], StringComparison.Ordinal);
+    }
 
     [Fact]
     public void The_panel_is_drawn_true_to_size()

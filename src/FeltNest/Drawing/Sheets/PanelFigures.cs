@@ -2,6 +2,7 @@ using System.Globalization;
 using FeltNest.Ball;
 using FeltNest.Ball.Mass;
 using FeltNest.Ball.Rules;
+using FeltNest.Ball.Tolerance;
 using FeltNest.Panel;
 
 namespace FeltNest.Drawing.Sheets;
@@ -19,7 +20,7 @@ internal static class PanelFigures
             ("edge length", F(panel.PerimeterMm, "0.00", "mm")),
             ("outline", $"{panel.Arcs.Vertices.Count} arcs"),
             ("Strain", string.Empty),
-            ("greatest stretch", F(panel.Strain.MaxStretchPercent, "0.0", "%")),
+            ($"greatest stretch, felt takes {F(ball.Felt.MaxStretchPercent, "0.#", "%")}", Stretch(ball, panel)),
             ("greatest compression", F(panel.Strain.MaxCompressionPercent, "0.0", "%")),
             ("compression along the edge", F(panel.Strain.EdgeMaxCompressionPercent, "0.0", "%")),
             ("mismatch of mating edges", F(panel.Strain.EdgeMismatchPercent, "0.000", "%")),
@@ -48,13 +49,32 @@ internal static class PanelFigures
             ("felt, cement, core", string.Create(CultureInfo.InvariantCulture, $"{mass.FeltG:0.0}, {mass.CementG:0.0}, {mass.CoreG:0.0} g")),
             ("Against the rules", string.Empty),
         ];
+        IReadOnlyList<ToleranceFinding> spreads = ToleranceCheck.Of(ball, mass, panel.AreaMm2);
         foreach (RuleFinding finding in RuleCheck.Of(ball, mass).Where(f => f.Value is not null))
         {
-            right.Add(($"{finding.Quantity} {F(finding.Value!.Value, "0.0", finding.Unit)}", Words(finding.Verdict)));
+            // What the parts may be off decides; a figure at its nominal value alone is called so.
+            string nominal = spreads.Count > 0 ? ", nominal" : string.Empty;
+            right.Add(($"{finding.Quantity} {F(finding.Value!.Value, "0.0", finding.Unit)}{nominal}", Words(finding.Verdict)));
+            right.AddRange(spreads.Where(spread => spread.Quantity == finding.Quantity).SelectMany(Spread));
         }
 
         right.Add(("edition", "check the current rule book"));
+        if (ball.Given.Count > 0)
+        {
+            right.Add(("Given before the ball's file", string.Empty));
+            right.AddRange(ball.Given.Select(given => given.Split('=', 2)).Select(parts => (parts[0], parts[1])));
+        }
+
         return [left, right];
+    }
+
+    private static string Stretch(BallSpec ball, FlatPanel panel) =>
+        F(panel.Strain.MaxStretchPercent, "0.0", "%") + (panel.Strain.MaxStretchPercent > ball.Felt.MaxStretchPercent ? ": ABOVE THE LIMIT" : string.Empty);
+
+    private static IEnumerable<(string, string)> Spread(ToleranceFinding spread)
+    {
+        yield return ($"  \u00B1 {F(spread.WorstCase, "0.00", spread.Unit)}, worst case", Words(spread.WorstCaseVerdict));
+        yield return ($"  \u00B1 {F(spread.RootSumSquare, "0.00", spread.Unit)}, root sum square", Words(spread.RootSumSquareVerdict));
     }
 
     private static string Words(RuleVerdict verdict) => verdict switch
