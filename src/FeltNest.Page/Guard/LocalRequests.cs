@@ -2,7 +2,7 @@ using Microsoft.AspNetCore.Http;
 
 namespace FeltNest.Page.Guard;
 
-/// <summary>Lets through what comes from this machine's own page alone: another site's page, or a name made to point here, is refused.</summary>
+/// <summary>Lets through what comes from the page itself, and whoever opens it: another site's page, a fetch ahead, or a name made to point here, is refused.</summary>
 internal static class LocalRequests
 {
     private static readonly string[] Hosts = ["127.0.0.1", "localhost", "[::1]"];
@@ -21,7 +21,20 @@ internal static class LocalRequests
             return "another site's page may not use this one";
         }
 
-        // Browsers say where a request comes from; a link typed or followed by hand has none or 'none'.
-        return request.Headers["Sec-Fetch-Site"].ToString() is "" or "same-origin" or "none" ? null : "another site's page may not use this one";
+        // A browser that fetches ahead of a click works for nobody yet: any page can ask it to.
+        if (request.Headers["Sec-Purpose"].Count > 0 || request.Headers["Purpose"].Count > 0)
+        {
+            return "the page is not fetched ahead";
+        }
+
+        // Browsers say where a request comes from. An address typed, kept or sent opens the page itself and nothing else: what it shows asks from there.
+        bool opensPage = request.Path == "/" && request.Headers["Sec-Fetch-Dest"] == "document";
+        return request.Headers["Sec-Fetch-Site"].ToString() switch
+        {
+            "" or "same-origin" => null,
+            "none" when opensPage => null,
+            "cross-site" or "same-site" when opensPage && HttpMethods.IsGet(request.Method) && request.Headers["Sec-Fetch-Mode"] == "navigate" => null,
+            _ => "another site's page may not use this one",
+        };
     }
 }
