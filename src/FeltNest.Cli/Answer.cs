@@ -39,6 +39,11 @@ internal sealed class Answer
         ResultFolder results, IReadOnlyList<(string Name, byte[] Content)> files, string table, IEnumerable<string>? messages = null, CancellationToken stop = default)
     {
         string[] said = [.. messages ?? []];
+        if (!terminal.HandOver.Begin())
+        {
+            return ExitCode.Interrupted;
+        }
+
         IReadOnlyList<string> written = results.Write(inputs is null ? files : [.. files, (RunReport.FileName, inputs.Report(files, table, said))]);
         if (json)
         {

@@ -9,14 +9,9 @@ namespace FeltNest.Cli;
 /// <summary>The whole command line: parses, runs, and turns every failure into one line and an exit code.</summary>
 internal static class CommandLine
 {
-    // How long a search may take to hand over its best layout after an interrupt before the process is ended.
-    private static readonly TimeSpan HandOver = TimeSpan.FromSeconds(20);
-
-    /// <summary>Runs one command.</summary>
-    /// <returns>The exit code.</returns>
-    public static async Task<int> RunAsync(string[] args, TextWriter results, TextWriter messages, CancellationToken stop = default)
+    /// <summary>Every command with its options.</summary>
+    public static RootCommand Root(Terminal terminal)
     {
-        Terminal terminal = new(results, messages);
         RootCommand root = new("Felt covers for tennis-type balls: from the ball to the flat panel, the lay over the roll and the felt it uses.")
         {
             PanelCommand.Create(terminal),
@@ -35,6 +30,18 @@ internal static class CommandLine
             help.Action = new HelpWithExamples((HelpAction)help.Action!);
         }
 
+        return root;
+    }
+
+    /// <summary>Runs one command.</summary>
+    /// <param name="args">The words typed.</param>
+    /// <param name="terminal">Where it speaks.</param>
+    /// <param name="stop">Asks it to hand over what it has.</param>
+    /// <returns>The exit code.</returns>
+    public static async Task<int> RunAsync(string[] args, Terminal terminal, CancellationToken stop = default)
+    {
+        RootCommand root = Root(terminal);
+
         // A file name may begin with @: it is a file name.
         ParseResult parse = root.Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
         bool asked = parse.Action is HelpWithExamples || parse.GetResult("--version") is not null;
@@ -44,14 +51,21 @@ internal static class CommandLine
             return ExitCode.BadInput;
         }
 
-        InvocationConfiguration run = new() { Output = results, Error = messages, EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = HandOver };
+        // Signals are heard by the program itself: the parser's own way knows no results that must be written whole.
+        InvocationConfiguration run = new()
+        {
+            Output = terminal.Results,
+            Error = terminal.Messages,
+            EnableDefaultExceptionHandler = false,
+            ProcessTerminationTimeout = null,
+        };
         try
         {
             return await parse.InvokeAsync(run, stop);
         }
         catch (Exception error)
         {
-            return FaultLine.Tell(error, terminal);
+            return FaultLine.Tell(error, terminal, stop);
         }
     }
 }

@@ -1,3 +1,8 @@
 using FeltNest.Cli;
+using FeltNest.Cli.Ending;
 
-return await CommandLine.RunAsync(args, Console.Out, Console.Error);
+HandOver handOver = new();
+KeptMessages messages = new(() => Console.Error);
+Terminal terminal = new(Console.Out, messages) { HandOver = handOver };
+using StopSignals signals = new(handOver, terminal.Say, Environment.Exit);
+return await CommandLine.RunAsync(args, terminal, signals.Token);

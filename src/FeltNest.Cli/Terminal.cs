@@ -1,3 +1,5 @@
+using FeltNest.Cli.Ending;
+
 namespace FeltNest.Cli;
 
 /// <summary>Where a command speaks: results to one stream, messages and progress to the other.</summary>
@@ -5,6 +7,12 @@ namespace FeltNest.Cli;
 /// <param name="Messages">Messages, warnings and progress.</param>
 internal sealed record Terminal(TextWriter Results, TextWriter Messages)
 {
+    /// <summary>How the run ends after an interrupt.</summary>
+    public HandOver HandOver { get; init; } = new();
+
+    /// <summary>How long the run has been at work.</summary>
+    public RunClock Clock { get; } = new();
+
     /// <summary>One message line with the program's name.</summary>
     public void Say(string line) => Messages.WriteLine($"feltnest: {PlainLine.Of(line)}");
 }

@@ -20,6 +20,9 @@ public sealed class PageServer : IAsyncDisposable
     // Greatest upload, bytes: an offers list of sixty lines has a few thousand.
     private const int MostUpload = 256 * 1024;
 
+    // How long answers under way may take after the page is told to close.
+    private static readonly TimeSpan StopTime = TimeSpan.FromSeconds(0.5);
+
     private readonly WebApplication application;
     private readonly PageWork work;
 
@@ -54,7 +57,7 @@ public sealed class PageServer : IAsyncDisposable
             kestrel.Limits.MaxConcurrentConnections = 256;
             kestrel.Listen(IPAddress.Loopback, port);
         });
-        builder.Services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(2));
+        builder.Services.Configure<HostOptions>(host => host.ShutdownTimeout = StopTime);
         PageWork work = new(shelf);
         PageServer server = new(builder.Build(), work);
         server.application.Use(server.Guarded);

@@ -69,7 +69,7 @@ public sealed class PageWorkTests(BrowserPage page) : IClassFixture<BrowserPage>
             reached.Add(await open.Tab.EvaluateAsync<string>("() => document.activeElement?.id || document.activeElement?.dataset?.file || document.activeElement?.tagName || ''"));
         }
 
-        string[] wanted = ["ball", "waist", "edgeLimit", "width", "gap", "lower", "upper", "rows", "warp", "warpDeg", "oneWay", "effort", "price", "priceUnit", "currency", "knob", "offers", "bedLength", "pressForce", "layout.svg", "panel.json", "widths.csv", "die.pdf"];
+        string[] wanted = ["core", "cement", "felt", "ball", "waist", "edgeLimit", "width", "gap", "lower", "upper", "rows", "warp", "warpDeg", "oneWay", "effort", "price", "priceUnit", "currency", "knob", "offers", "bedLength", "pressForce", "layout.svg", "panel.json", "widths.csv", "die.pdf"];
         Assert.Empty(wanted.Except(reached));
 
         await open.Tab.Locator("#knob").FocusAsync();

@@ -27,7 +27,6 @@ internal sealed class CompareCommand
 {
     private static readonly string[] Names = ["compare.json", "compare.csv", "compare.svg", "compare.png", "compare.html"];
 
-    private readonly Argument<string> input = new("BALL|OUTLINE") { Description = "Ball specification (JSON) or flat outline (JSON, CSV, SVG, DXF, panel.json).", HelpName = "BALL|OUTLINE" };
     private readonly Option<IReadOnlyList<double>?> widths = new("--widths") { Description = "Roll widths, each searched by all ways.", HelpName = "A,B,C", CustomParser = WidthList.List };
     private readonly Option<IReadOnlyList<double>?> range = new("--width-range") { Description = "Many roll widths, laid in parallel rows from one set of tables.", HelpName = "FROM:TO:STEP", CustomParser = WidthList.Range };
     private readonly Option<string?> offers = new("--offers") { Description = "Offers of felt (CSV), each searched by all ways on its guaranteed width.", HelpName = "FILE" };
@@ -42,6 +41,7 @@ internal sealed class CompareCommand
     private readonly Option<double> feed = new("--keep-feed") { Description = "Feed of a drawn die: length of roll after which it strikes again.", HelpName = "length", CustomParser = LengthText.Positive };
 
     private readonly Terminal terminal;
+    private readonly BallOptions balls;
     private readonly LayoutOptions options;
     private readonly ShopOptions shop;
     private readonly CommonOptions common;
@@ -49,7 +49,7 @@ internal sealed class CompareCommand
     private CompareCommand(Terminal terminal, Command command)
     {
         this.terminal = terminal;
-        command.Add(input);
+        balls = new BallOptions(command, takesOutline: true);
         foreach (Option option in (Option[])[widths, range, offers, costs, life, keepDie, feed])
         {
             command.Add(option);
@@ -72,25 +72,24 @@ internal sealed class CompareCommand
     private int Run(ParseResult parse, CancellationToken stop)
     {
         Answer answer = new(terminal, parse, common);
-        string path = parse.GetValue(input)!;
         RequireOne(parse);
         if (options.IsJoint(parse))
         {
             throw new InputException(null, "--warp-angle", "'joint' belongs to layout: here design, free or degrees");
         }
 
-        LayoutPart part = PartOf(path, answer.Quiet);
-        List<string> notes = [];
+        LayoutPart part = PartOf(parse, answer.Quiet);
+        List<string> notes = [.. balls.Assumed(parse)];
         CostInputs? known = WithLife(parse.GetValue(costs) is { } file ? CostsReader.Read(file) : null, parse.GetValue(life), notes);
         LayoutRequest lay = shop.Applied(parse, options.Request(parse, part));
         (string compared, CompareCase[] cases) = Cases(parse, lay);
         RollLayout? kept = KeptDie(parse, lay, answer.Quiet);
         double? seconds = options.Seconds(parse);
         ResultFolder results = new(
-            parse.GetValue(common.Out) ?? DefaultFolder.OfCompare(path, compared, parse.GetValue(costs), parse.GetValue(life), parse.GetValue(keepDie), parse.GetValue(feed), lay, options.Usual(lay), seconds), parse.GetValue(common.Force));
+            parse.GetValue(common.Out) ?? DefaultFolder.OfCompare(balls.NamedPath(parse), compared, parse.GetValue(costs), parse.GetValue(life), parse.GetValue(keepDie), parse.GetValue(feed), lay, options.Usual(lay), seconds), parse.GetValue(common.Force));
         results.Prepare(answer.Named(Names));
 
-        using CancellationTokenSource capped = options.Capped(parse, stop);
+        using CancellationTokenSource capped = options.Capped(parse, terminal, stop);
         CompareQuestion question = new(lay, cases, parse.GetValue(range) is not null, known, kept);
         Comparison comparison = CompareStudy.Run(question, answer.Quiet ? null : new CompareLine(terminal, cases.Length), capped.Token);
         Sheet sheet = CompareSheet.Draw(comparison);
@@ -177,9 +176,9 @@ internal sealed class CompareCommand
         return (DefaultFolder.WidthsWord(all, scanned), [.. all.Select(width => CompareCase.Of(width, lay.Trims))]);
     }
 
-    private LayoutPart PartOf(string path, bool quiet)
+    private LayoutPart PartOf(ParseResult parse, bool quiet)
     {
-        PartInput read = PartReader.Read(path);
+        PartInput read = balls.Read(parse);
         if (read.Ball?.Ball is BallSpec ball)
         {
             return CoverPart.Of(ball, PanelFlattener.Flatten(ball));
@@ -188,7 +187,7 @@ internal sealed class CompareCommand
         ImportedOutline outline = read.Outline!;
         foreach (string note in quiet ? [] : outline.Notes)
         {
-            terminal.Say($"note: {path}: {note}");
+            terminal.Say($"note: {balls.Path(parse)}: {note}");
         }
 
         return new LayoutPart(outline.Name, outline.Ball, outline.Centred, outline.CentredArcs, outline.MassPerAreaGsm, outline.WarpAngleDeg);

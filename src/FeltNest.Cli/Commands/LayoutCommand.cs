@@ -23,25 +23,26 @@ internal static class LayoutCommand
     /// <summary>The command.</summary>
     public static Command Create(Terminal terminal)
     {
-        Argument<string> input = new("BALL|OUTLINE") { Description = "Ball specification (JSON) or flat outline (JSON, CSV, SVG, DXF, panel.json).", HelpName = "BALL|OUTLINE" };
-        Command command = new("layout", "Lay the panel over a roll width and account for the felt.") { input };
+        Command command = new("layout", "Lay the panel over a roll width and account for the felt.");
+        BallOptions balls = new(command, takesOutline: true);
         LayoutOptions options = new(command);
         ShopOptions shop = new(command);
         CommonOptions common = new(command);
-        command.SetAction((parse, stop) => Task.Run(() => Run(terminal, parse, parse.GetValue(input)!, options, shop, common, stop), CancellationToken.None));
+        command.SetAction((parse, stop) => Task.Run(() => Run(terminal, parse, balls, options, shop, common, stop), CancellationToken.None));
         return command;
     }
 
-    private static int Run(Terminal terminal, ParseResult parse, string path, LayoutOptions options, ShopOptions shop, CommonOptions common, CancellationToken stop)
+    private static int Run(
+        Terminal terminal, ParseResult parse, BallOptions balls, LayoutOptions options, ShopOptions shop, CommonOptions common, CancellationToken stop)
     {
         Answer answer = new(terminal, parse, common);
-        PartInput input = PartReader.Read(path);
+        PartInput input = balls.Read(parse);
         BallSpec? ball = input.Ball?.Ball;
         if (!answer.Quiet)
         {
             foreach (string note in input.Outline?.Notes ?? [])
             {
-                terminal.Say($"note: {path}: {note}");
+                terminal.Say($"note: {balls.Path(parse)}: {note}");
             }
         }
 
@@ -52,28 +53,30 @@ internal static class LayoutCommand
         double? seconds = options.Seconds(parse);
         bool joint = options.IsJoint(parse);
         ResultFolder results = new(
-            parse.GetValue(common.Out) ?? DefaultFolder.OfLayout(path, request, options.Usual(request), seconds) + (joint ? "-joint" : string.Empty), parse.GetValue(common.Force));
+            parse.GetValue(common.Out) ?? DefaultFolder.OfLayout(balls.NamedPath(parse), request, options.Usual(request), seconds) + (joint ? "-joint" : string.Empty), parse.GetValue(common.Force));
         results.Prepare(answer.Named(panel is null ? LayoutFiles.Names : [.. LayoutFiles.Names, .. PanelFiles.Names]));
 
-        using CancellationTokenSource capped = options.Capped(parse, stop);
+        using CancellationTokenSource capped = options.Capped(parse, terminal, stop);
 
         // The search lets nothing through that the independent check does not pass.
-        JointResult? together = joint ? Together(ball!, request, answer.Quiet ? null : terminal, capped.Token) : null;
+        JointResult? together = joint ? Together(ball!, panel!, request, answer.Quiet ? null : terminal, capped.Token) : null;
         (ball, panel) = together is null ? (ball, panel) : (together.Ball, together.Panel);
 
         // The panel's pictures need nothing from the search: they are drawn beside it.
         Task<IReadOnlyList<(string, byte[])>>? panelFiles = panel is null ? null : Task.Run(() => PanelFiles.Make(ball!, PanelFit.Felt(ball!, panel)), CancellationToken.None);
         RollLayout layout = together?.Layout ?? LayoutSearch.Run(request, answer.Quiet ? null : new ProgressLine(terminal, UtilisationBound.PanelsPerMetre(request)), capped.Token);
         YieldFigures yields = YieldAccount.Of(layout);
-        IReadOnlyList<LaidStrain> laid = panel is null || stop.IsCancellationRequested ? [] : LaidStrain.Of(ball!, panel, layout);
-        IReadOnlyList<(string Name, byte[] Content)> files = LayoutFiles.Make(layout, yields, input.Outline?.Notes ?? [], laid);
+        IReadOnlyList<LaidStrain> laid = panel is null || capped.IsCancellationRequested ? [] : LaidStrain.Of(ball!, panel, layout);
+        IReadOnlyList<(string Name, byte[] Content)> files = LayoutFiles.Make(layout, yields, input.Outline?.Notes ?? [.. balls.Assumed(parse)], laid);
         string table = LayoutReport.Text(layout, yields) + (together is null ? string.Empty : DesignReport.Joint(together)) + (panel is null ? string.Empty : DesignReport.Laid(ball!, laid));
         IEnumerable<string> warnings = panel is null ? [] : PanelWarnings.Of(ball!, panel, MassBudget.Of(ball!, panel.AreaMm2)).Concat(DesignReport.Warnings(ball!, laid));
-        return answer.Give(results, [.. files, .. panelFiles?.GetAwaiter().GetResult() ?? []], table, warnings.Select(warning => $"warning: {warning}"), stop);
+        IEnumerable<string> messages = balls.Assumed(parse).Concat(warnings.Select(warning => $"warning: {warning}"));
+        return answer.Give(results, [.. files, .. panelFiles?.GetAwaiter().GetResult() ?? []], table, messages, stop);
     }
 
-    private static JointResult Together(BallSpec ball, LayoutRequest request, Terminal? terminal, CancellationToken stop) => JointDesign.Run(
-        ball, (part, angle) => request with { Part = part, Rules = request.Rules with { WarpAngleDeg = angle } }, new ChoiceLines(terminal), stop);
+    private static JointResult Together(
+        BallSpec ball, FlatPanel panel, LayoutRequest request, Terminal? terminal, CancellationToken stop) => JointDesign.Run(
+        ball, (part, angle) => request with { Part = part, Rules = request.Rules with { WarpAngleDeg = angle } }, panel, new ChoiceLines(terminal), stop);
 
     // Tells each design on the message stream as it is laid.
     private sealed class ChoiceLines(Terminal? terminal) : IProgress<DesignChoice>

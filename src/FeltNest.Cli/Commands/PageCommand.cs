@@ -19,6 +19,7 @@ internal static class PageCommand
 
     private static async Task<int> Run(Terminal terminal, int port, string[] balls, CancellationToken stop)
     {
+        terminal.HandOver.LastWord = "the page is closed; answers it was at work on are lost";
         await using PageServer server = await PageServer.Start(port, balls, stop);
         terminal.Results.WriteLine(server.Address);
         terminal.Results.Flush();

@@ -52,11 +52,11 @@ internal sealed class LayoutOptions
         CustomParser = NumberText.Within(0, 90, "degrees"),
     };
 
-    private readonly Option<RowRule> rows = new("--rows")
+    private readonly Option<string> rows = new("--rows")
     {
         Description = "same: all panels parallel; alternate: rows at +a and -a; any: each row its own angle.",
         HelpName = "same|alternate|any",
-        DefaultValueFactory = _ => RowRule.Same,
+        DefaultValueFactory = _ => EnumWord.Of(RowRule.Same),
         CustomParser = ParseRows,
     };
 
@@ -112,17 +112,9 @@ internal sealed class LayoutOptions
     /// <summary>Wall-clock cap, seconds, or null.</summary>
     public double? Seconds(ParseResult parse) => parse.GetValue(seconds);
 
-    /// <summary>A token that the wall-clock cap stops too, where there is one.</summary>
-    public CancellationTokenSource Capped(ParseResult parse, CancellationToken stop)
-    {
-        CancellationTokenSource capped = CancellationTokenSource.CreateLinkedTokenSource(stop);
-        if (Seconds(parse) is { } cap)
-        {
-            capped.CancelAfter(TimeSpan.FromSeconds(cap));
-        }
-
-        return capped;
-    }
+    /// <summary>A token that the wall-clock cap stops too, where there is one; it counts from the start of the run.</summary>
+    public CancellationTokenSource Capped(ParseResult parse, Terminal terminal, CancellationToken stop) =>
+        Seconds(parse) is { } cap ? terminal.Clock.Capped(cap, stop) : CancellationTokenSource.CreateLinkedTokenSource(stop);
 
     /// <summary>What to ask of the search for a part.</summary>
     /// <exception cref="InputException">The design angle is asked for and the part has none.</exception>
@@ -131,7 +123,7 @@ internal sealed class LayoutOptions
         parse.GetValue(width),
         parse.GetValue(edge),
         parse.GetValue(gap),
-        new LayoutRules(AngleOf(parse.GetValue(warpAngle), part), parse.GetValue(warpTolerance), parse.GetValue(rows), parse.GetValue(oneWay)),
+        new LayoutRules(AngleOf(parse.GetValue(warpAngle), part), parse.GetValue(warpTolerance), EnumWord.Find<RowRule>(parse.GetValue(rows)!)!.Value, parse.GetValue(oneWay)),
         parse.GetValue(effort),
         parse.GetValue(seed));
 
@@ -158,15 +150,14 @@ internal sealed class LayoutOptions
         return asked is null or { Design: true } ? part.WarpAngleDeg : asked.Value.Degrees;
     }
 
-    private static RowRule ParseRows(ArgumentResult result)
+    private static string ParseRows(ArgumentResult result)
     {
         string text = result.Tokens[0].Value;
-        if (EnumWord.Find<RowRule>(text) is { } rule)
+        if (EnumWord.Find<RowRule>(text) is null)
         {
-            return rule;
+            result.AddError($"--rows: '{text}' is not allowed: {string.Join(", ", EnumWord.All<RowRule>())}");
         }
 
-        result.AddError($"--rows: '{text}' is not allowed: {string.Join(", ", EnumWord.All<RowRule>())}");
-        return RowRule.Same;
+        return text;
     }
 }

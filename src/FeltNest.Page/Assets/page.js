@@ -2,8 +2,10 @@
 // The page asks the server for every figure; nothing is worked out here but where a line is drawn.
 const SVG = "http://www.w3.org/2000/svg";
 const byId = id => document.getElementById(id);
-const names = ["ball", "waist", "edgeLimit", "width", "gap", "lower", "upper", "rows", "warp", "warpDeg", "oneWay", "effort", "price", "priceUnit", "currency", "rollLength", "endLoss", "faults", "rejects", "unpaired", "bedLength", "bedWidth", "bedMargin", "pressForce", "feedPlay", "guidePlay"];
-const lengths = new Set(["waist", "width", "gap", "lower", "upper", "endLoss", "bedLength", "bedWidth", "bedMargin", "feedPlay", "guidePlay"]);
+const names = ["core", "cement", "felt", "ball", "waist", "edgeLimit", "width", "gap", "lower", "upper", "rows", "warp", "warpDeg", "oneWay", "effort", "price", "priceUnit", "currency", "rollLength", "endLoss", "faults", "rejects", "unpaired", "bedLength", "bedWidth", "bedMargin", "pressForce", "feedPlay", "guidePlay"];
+const lengths = new Set(["core", "cement", "felt", "waist", "width", "gap", "lower", "upper", "endLoss", "bedLength", "bedWidth", "bedMargin", "feedPlay", "guidePlay"]);
+// What the panel depends on.
+const ofBall = ["core", "cement", "felt", "ball", "waist", "edgeLimit"];
 // The press decides the die alone: nothing else is asked with it.
 const ofPress = new Set(["bedLength", "bedWidth", "bedMargin", "pressForce", "feedPlay", "guidePlay"]);
 const usual = { currency: "EUR", rows: "same", warp: "design", oneWay: "no", priceUnit: "m2" };
@@ -97,7 +99,7 @@ async function answerAll() {
   if (answerAll.widthsOf !== widthsWords()) widths(words); else drawWidths();
 }
 
-const panelWords = () => [asked.ball, asked.waist, asked.edgeLimit].join("|");
+const panelWords = () => ofBall.map(name => asked[name]).join("|");
 const widthsWords = () => [panelWords(), asked.gap, asked.lower, asked.upper, asked.warp, asked.warpDeg, asked.oneWay, dragging ? "" : asked.width].join("|");
 
 async function layOut(words) {
@@ -131,7 +133,8 @@ function drawPanel() {
     ["cut panel", `${length(p.lengthMm)} x ${length(p.widthMm)}`], ["waist of the cut panel", length(p.waistMm)], ["area", `${p.areaMm2.toFixed(1)} mm2`], ["edge", length(p.perimeterMm)],
     ["fitted sphere, radius", length(p.sphereRadiusMm)], ["seam", length(p.seamLengthMm)], ["most stretch", number(p.maxStretchPercent, 2, " %")],
     ["most compression along the edge", number(p.edgeMaxCompressionPercent, 2, " %")], ["edges out of step", number(p.edgeMismatchPercent, 4, " %")]]);
-  byId("waist-own").textContent = asked.waist === "" ? `the ball's own: ${length(p.seamWaistMm)}` : "";
+  const own = { core: p.coreMm, cement: p.cementMm, felt: p.feltMm, waist: p.seamWaistMm };
+  for (const [name, value] of Object.entries(own)) byId(`${name}-own`).textContent = asked[name] === "" ? `the ball's own: ${length(value)}` : "";
   byId("edgeLimit-own").textContent = asked.edgeLimit === "" ? `the felt's own: ${p.edgeLimitPercent} %` : "";
   byId("panel-warnings").replaceChildren(...p.warnings.map(w => { const li = document.createElement("li"); li.textContent = w; return li; }));
 }

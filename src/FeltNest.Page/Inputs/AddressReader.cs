@@ -1,3 +1,4 @@
+using FeltNest.Ball.Ranges;
 using FeltNest.Cost.Offers;
 using FeltNest.Cost.Sheet;
 using FeltNest.Files;
@@ -13,6 +14,7 @@ internal sealed class AddressReader(IQueryCollection query, BallShelf shelf)
     /// <summary>Numbers of the page.</summary>
     public static IReadOnlyList<PageField> Numbers { get; } =
     [
+        PageField.Of("core", BallRanges.CoreDiameter), PageField.Of("cement", BallRanges.CementThickness), PageField.Of("felt", BallRanges.FeltThickness),
         new("waist", null, 1, 200, "mm"), new("edgeLimit", null, 0, 100, "%"), new("width", 1500, 10, 10_000, "mm"), new("gap", 4, 0, 100, "mm"), new("lower", 15, 0, 1000, "mm"),
         new("upper", 15, 0, 1000, "mm"), new("warpDeg", 0, -180, 180, "degrees"), new("effort", 5, 1, 60, string.Empty), new("price", null, 0.0001, 1_000_000, "per unit"),
         new("rollLength", 50, 0.1, 100_000, "m"), new("endLoss", 300, 0, 100_000, "mm"), new("faults", 1.5, 0, 90, "%"), new("rejects", 0.5, 0, 90, "%"), new("unpaired", 0, 0, 90, "%"),
@@ -55,7 +57,7 @@ internal sealed class AddressReader(IQueryCollection query, BallShelf shelf)
         FeltPrice? price = Number("price") is { } amount ? new FeltPrice((decimal)amount, PriceUnits.Find(Word("priceUnit"))!.Value, currency) : null;
         FeltLosses losses = new(Number("rollLength"), Number("endLoss")!.Value, Number("faults")!.Value, Number("rejects")!.Value, Number("unpaired")!.Value, null);
         PageInputs inputs = new(
-            ball, Number("waist"), Number("edgeLimit"), width, Number("gap")!.Value, lower, upper, rows, warp == "angle" ? Number("warpDeg") : null, warp == "free", Word("oneWay") == "yes",
+            new PageCover(ball, Number("core"), Number("cement"), Number("felt"), Number("waist"), Number("edgeLimit")), width, Number("gap")!.Value, lower, upper, rows, warp == "angle" ? Number("warpDeg") : null, warp == "free", Word("oneWay") == "yes",
             (int)effort, new PageMoney(price, losses), Press());
         return faults.Count == 0 ? inputs : null;
     }

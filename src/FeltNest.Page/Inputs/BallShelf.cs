@@ -1,4 +1,3 @@
-using System.Reflection;
 using FeltNest.Ball;
 using FeltNest.Files.Balls;
 
@@ -7,17 +6,16 @@ namespace FeltNest.Page.Inputs;
 /// <summary>The balls that the page offers: those given on start, else those that come with the program.</summary>
 internal sealed class BallShelf
 {
-    private const string Prefix = "balls/", Ending = ".json";
-
-    private readonly List<(string Name, BallSpec Ball)> balls = [];
+    private readonly List<(string Name, Func<IReadOnlyList<BallChange>, BallInput> Read)> balls = [];
 
     /// <summary>Names in order, the first one usual.</summary>
     public IReadOnlyList<string> Names => [.. balls.Select(b => b.Name)];
 
-    /// <summary>A ball of the shelf.</summary>
-    public BallSpec this[string name] => balls.First(b => b.Name == name).Ball;
+    /// <summary>The ball that is asked for.</summary>
+    /// <exception cref="InputException">A value does not go with the ball.</exception>
+    public BallSpec Of(PageCover cover) => balls.First(b => b.Name == cover.Ball).Read(cover.Changes).Ball;
 
-    /// <summary>The balls of some files.</summary>
+    /// <summary>The balls of some files, as they are now.</summary>
     /// <exception cref="InputException">A file is no sound ball, or two have one name.</exception>
     public static BallShelf Of(IEnumerable<string> files)
     {
@@ -30,38 +28,21 @@ internal sealed class BallShelf
                 throw new InputException(file, null, $"two balls are called {name}: the page tells balls by their file's name");
             }
 
-            shelf.balls.Add((name, BallReader.Read(file).Ball));
+            _ = BallReader.Read(file);
+            byte[] text = File.ReadAllBytes(file);
+            shelf.balls.Add((name, changes => BallReader.Read(file, text, changes)));
         }
 
         return shelf;
     }
 
-    /// <summary>The balls that come with the program, type-2 first.</summary>
+    /// <summary>The balls that come with the program, the example first.</summary>
     public static BallShelf Shipped()
     {
-        Assembly here = typeof(BallShelf).Assembly;
-        string[] names = [.. here.GetManifestResourceNames().Where(n => n.StartsWith(Prefix, StringComparison.Ordinal)).Select(n => n[Prefix.Length..^Ending.Length])];
         BallShelf shelf = new();
-
-        // The reader takes files: the embedded ones stand in a folder of their own for as long as it reads.
-        DirectoryInfo folder = Directory.CreateTempSubdirectory("feltnest-balls-");
-        try
+        foreach (string name in ShippedBalls.Names)
         {
-            foreach (string name in names.OrderBy(n => n != "type-2").ThenBy(n => n, StringComparer.Ordinal))
-            {
-                string path = Path.Combine(folder.FullName, name + Ending);
-                using (Stream from = here.GetManifestResourceStream(Prefix + name + Ending)!)
-                using (FileStream to = File.Create(path))
-                {
-                    from.CopyTo(to);
-                }
-
-                shelf.balls.Add((name, BallReader.Read(path).Ball));
-            }
-        }
-        finally
-        {
-            folder.Delete(recursive: true);
+            shelf.balls.Add((name, changes => ShippedBalls.Read(name, changes)));
         }
 
         return shelf;

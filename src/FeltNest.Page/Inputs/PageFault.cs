@@ -1,3 +1,5 @@
+using FeltNest.Ball.Ranges;
+
 namespace FeltNest.Page.Inputs;
 
 /// <summary>Turns an error of the library into a fault of the field it is about.</summary>
@@ -5,6 +7,7 @@ internal static class PageFault
 {
     private static readonly (string Part, string Field)[] Fields =
     [
+        (BallRanges.CoreDiameter.Field, "core"), (BallRanges.CementThickness.Field, "cement"), (BallRanges.FeltThickness.Field, "felt"),
         ("seam.waistMm", "waist"), ("maxEdgeCompression", "edgeLimit"), ("gap", "gap"), ("warp", "warp"), ("rows", "rows"), ("width", "width"), ("edge", "lower"), ("mass", "priceUnit"),
         ("currency", "currency"),
     ];

@@ -1,4 +1,5 @@
 using System.Globalization;
+using FeltNest.Ball.Ranges;
 
 namespace FeltNest.Page.Inputs;
 
@@ -10,6 +11,9 @@ namespace FeltNest.Page.Inputs;
 /// <param name="Unit">Its unit.</param>
 internal sealed record PageField(string Name, double? Usual, double Low, double High, string Unit)
 {
+    /// <summary>A field that may stay empty, with the range of a ball's field.</summary>
+    public static PageField Of(string name, FieldRange range) => new(name, null, range.Low, range.High, range.Unit);
+
     /// <summary>The value of a text, or null where it is empty or unsound; then says why in <paramref name="fault"/>.</summary>
     public double? Read(string? text, out string? fault)
     {

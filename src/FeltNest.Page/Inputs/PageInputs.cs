@@ -4,9 +4,7 @@ using FeltNest.Rolls.Presses;
 namespace FeltNest.Page.Inputs;
 
 /// <summary>What the page asks with. Lengths in mm, shares in per cent.</summary>
-/// <param name="Ball">Name of the ball's file, without ending.</param>
-/// <param name="WaistMm">Waist instead of the ball's own, or null.</param>
-/// <param name="EdgeLimitPercent">Most edge compression instead of the ball's own, or null.</param>
+/// <param name="Cover">The ball.</param>
 /// <param name="WidthMm">Roll width.</param>
 /// <param name="GapMm">Gap.</param>
 /// <param name="LowerTrimMm">Trim at the lower selvedge.</param>
@@ -19,5 +17,5 @@ namespace FeltNest.Page.Inputs;
 /// <param name="Money">Price and losses.</param>
 /// <param name="Press">The press that the die is for, or null where none is stated.</param>
 internal sealed record PageInputs(
-    string Ball, double? WaistMm, double? EdgeLimitPercent, double WidthMm, double GapMm, double LowerTrimMm, double UpperTrimMm, RowRule Rows, double? Warp, bool WarpFree, bool OneWay, int Effort,
+    PageCover Cover, double WidthMm, double GapMm, double LowerTrimMm, double UpperTrimMm, RowRule Rows, double? Warp, bool WarpFree, bool OneWay, int Effort,
     PageMoney Money, PressSpec? Press);

@@ -1,5 +1,4 @@
 using FeltNest.Ball;
-using FeltNest.Ball.Ranges;
 using FeltNest.Cost;
 using FeltNest.Layout;
 using FeltNest.Layout.Limits;
@@ -19,7 +18,7 @@ internal sealed class PageWork(BallShelf shelf) : IDisposable
 
     private const int Seed = 1;
 
-    private readonly RecentStore<(string, double?, double?), PagePanel> panels = new(Panels);
+    private readonly RecentStore<PageCover, PagePanel> panels = new(Panels);
     private readonly RecentStore<ScanKey, PageScan> scans = new(Scans);
 
     // As many searches at once as there are cores, and as many short answers beside them: a width that is dragged never waits for the searches of widths it has left. Who waits is
@@ -36,11 +35,9 @@ internal sealed class PageWork(BallShelf shelf) : IDisposable
     /// <summary>The panel asked for.</summary>
     /// <exception cref="InputException">The waist or the limit does not go with the ball.</exception>
     /// <exception cref="NoAnswerException">No panel keeps the limit.</exception>
-    public PagePanel Panel(PageInputs inputs) => panels.Get((inputs.Ball, inputs.WaistMm, inputs.EdgeLimitPercent), () =>
+    public PagePanel Panel(PageInputs inputs) => panels.Get(inputs.Cover, () =>
     {
-        BallSpec ball = shelf[inputs.Ball];
-        ball = inputs.WaistMm is { } waist ? ball with { Seam = ball.Seam with { WaistMm = waist } } : ball;
-        ball = BallRanges.Checked(inputs.EdgeLimitPercent is { } limit ? ball with { Felt = ball.Felt with { MaxEdgeCompressionPercent = limit } } : ball);
+        BallSpec ball = shelf.Of(inputs.Cover);
         FlatPanel flat = PanelFlattener.Flatten(ball);
         return new PagePanel(ball, flat, CoverPart.Of(ball, flat));
     });
@@ -56,7 +53,7 @@ internal sealed class PageWork(BallShelf shelf) : IDisposable
     public PageScan Scan(PageInputs inputs, LayoutRequest request)
     {
         double widest = StepMm * Math.Ceiling(request.RollWidthMm * Above / StepMm);
-        ScanKey key = new(inputs.Ball, inputs.WaistMm, inputs.EdgeLimitPercent, inputs.GapMm, request.Trims, request.Rules.WarpAngleDeg, inputs.OneWay, widest);
+        ScanKey key = new(inputs.Cover, inputs.GapMm, request.Trims, request.Rules.WarpAngleDeg, inputs.OneWay, widest);
         return scans.Get(key, () => new PageScan(request with { RollWidthMm = widest, Effort = 1, Rules = request.Rules with { Rows = RowRule.Same } }));
     }
 

@@ -19,22 +19,25 @@ public static class JointDesign
     /// <summary>Solves tilt and panel together.</summary>
     /// <param name="ball">The ball; its design angle is where the search starts (0 where any serves).</param>
     /// <param name="lay">The question to the layout engine for a part, given the warp angle rule: null for free.</param>
+    /// <param name="made">The ball's own panel where it is made already, or null.</param>
     /// <param name="progress">Told each design as it is laid; may be null.</param>
     /// <param name="stop">Ends the rounds with the best so far.</param>
     /// <exception cref="InputException">The ball cannot be made flat at an angle.</exception>
     /// <exception cref="NoAnswerException">No design fits the roll.</exception>
     public static JointResult Run(
-        BallSpec ball, Func<LayoutPart, double?, LayoutRequest> lay, IProgress<DesignChoice>? progress = null, CancellationToken stop = default)
+        BallSpec ball, Func<LayoutPart, double?, LayoutRequest> lay, FlatPanel? made = null, IProgress<DesignChoice>? progress = null,
+        CancellationToken stop = default)
     {
         double first = ball.Panel.WarpAngleDeg ?? 0;
-        (BallSpec Ball, FlatPanel Panel, RollLayout Layout) alone = Laid(At(ball, first), lay, first, stop);
+        (BallSpec Ball, FlatPanel Panel, RollLayout Layout) alone = Laid(At(ball, first), ball.Panel.WarpAngleDeg is null ? null : made);
         List<DesignChoice> choices = [Told(new DesignChoice("as designed, laid at that angle", first, first, YieldAccount.Of(alone.Layout), alone.Panel.Strain))];
         (BallSpec Ball, FlatPanel Panel, RollLayout Layout) best = alone;
         double angle = first;
         List<double> met = [first];
+        FlatPanel last = alone.Panel;
         for (int round = 0; round < MostRounds && !stop.IsCancellationRequested; round++)
         {
-            (_, FlatPanel panel, RollLayout free) = Laid(At(ball, angle), lay, null, stop);
+            (_, FlatPanel panel, RollLayout free) = Laid(At(ball, angle), last, free: true);
             double laid = TiltOf(free);
             if (round == 0)
             {
@@ -47,26 +50,34 @@ public static class JointDesign
                 break;
             }
 
+            if (stop.IsCancellationRequested)
+            {
+                break;
+            }
+
             met.Add(laid);
             angle = laid;
-            (BallSpec Ball, FlatPanel Panel, RollLayout Layout) joint = Laid(At(ball, laid), lay, laid, stop);
+            (BallSpec Ball, FlatPanel Panel, RollLayout Layout) joint = Laid(At(ball, laid), null);
+            last = joint.Panel;
             choices.Add(Told(new DesignChoice("designed for the tilt, laid at it", laid, laid, YieldAccount.Of(joint.Layout), joint.Panel.Strain)));
             best = SquareMetres(joint.Layout) < SquareMetres(best.Layout) ? joint : best;
         }
 
         return new JointResult(best.Ball, best.Panel, best.Layout, choices);
 
+        // A ball designed for an angle, laid at that angle or free.
+        (BallSpec Ball, FlatPanel Panel, RollLayout Layout) Laid(BallSpec designed, FlatPanel? flat, bool free = false)
+        {
+            flat ??= PanelFlattener.Flatten(designed);
+            double? warp = free ? null : designed.Panel.WarpAngleDeg;
+            return (designed, flat, LayoutSearch.Run(lay(CoverPart.Of(designed, flat), warp), null, stop));
+        }
+
         DesignChoice Told(DesignChoice choice)
         {
             progress?.Report(choice);
             return choice;
         }
-    }
-
-    private static (BallSpec Ball, FlatPanel Panel, RollLayout Layout) Laid(BallSpec ball, Func<LayoutPart, double?, LayoutRequest> lay, double? warp, CancellationToken stop)
-    {
-        FlatPanel panel = PanelFlattener.Flatten(ball);
-        return (ball, panel, LayoutSearch.Run(lay(CoverPart.Of(ball, panel), warp), null, stop));
     }
 
     private static BallSpec At(BallSpec ball, double angleDeg) => ball with { Panel = ball.Panel with { WarpAngleDeg = angleDeg } };

@@ -41,9 +41,11 @@ internal static class InputBytes
             throw new InputException(path, null, "is empty");
         }
 
-        bool marked = bytes is [0xEF, 0xBB, 0xBF, ..];
-        return bytes.AsMemory(marked ? 3 : 0);
+        return WithoutMark(bytes);
     }
+
+    /// <summary>A text's bytes without a byte order mark.</summary>
+    public static ReadOnlyMemory<byte> WithoutMark(ReadOnlyMemory<byte> bytes) => bytes.Span is [0xEF, 0xBB, 0xBF, ..] ? bytes[3..] : bytes;
 
     // A pipe or a device says no length beforehand.
     private static byte[] Bounded(string path)

@@ -22,24 +22,30 @@ public static class NearestWord
 
     private static bool IsStart(string typed, string word) => typed.Length > 2 && word.StartsWith(typed, StringComparison.OrdinalIgnoreCase);
 
-    // Least number of letters added, dropped or changed between two words, capitals aside.
+    // Least number of letters added, dropped or changed, or of neighbours that changed places, between two words, capitals aside.
     private static int Distance(string a, string b)
     {
         a = a.ToLowerInvariant();
         b = b.ToLowerInvariant();
-        int[] row = [.. Enumerable.Range(0, b.Length + 1)];
+        int[] before = [];
+        int[] above = [.. Enumerable.Range(0, b.Length + 1)];
         for (int i = 1; i <= a.Length; i++)
         {
-            int diagonal = row[0];
+            int[] row = new int[b.Length + 1];
             row[0] = i;
             for (int j = 1; j <= b.Length; j++)
             {
-                int change = diagonal + (a[i - 1] == b[j - 1] ? 0 : 1);
-                diagonal = row[j];
-                row[j] = Math.Min(change, 1 + Math.Min(row[j], row[j - 1]));
+                int change = above[j - 1] + (a[i - 1] == b[j - 1] ? 0 : 1);
+                row[j] = Math.Min(change, 1 + Math.Min(above[j], row[j - 1]));
+                if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1])
+                {
+                    row[j] = Math.Min(row[j], before[j - 2] + 1);
+                }
             }
+
+            (before, above) = (above, row);
         }
 
-        return row[^1];
+        return above[^1];
     }
 }

@@ -40,7 +40,7 @@ public sealed class CommandLineTests : IDisposable
     [Theory]
     [InlineData("")]
     [InlineData("lay")]
-    [InlineData("panel")]
+    [InlineData("check")]
     [InlineData("panel a.json --colour red")]
     [InlineData("layout a.json")]
     [InlineData("layout a.json --width")]
@@ -97,7 +97,7 @@ public sealed class CommandLineTests : IDisposable
     {
         using StringWriter results = new(), messages = new() { NewLine = "\n" };
 
-        int code = FaultLine.Tell(new InvalidOperationException("first\nsecond"), new Terminal(results, messages));
+        int code = FaultLine.Tell(new InvalidOperationException("first\nsecond"), new Terminal(results, messages), CancellationToken.None);
 
         Assert.Equal((1, string.Empty), (code, results.ToString()));
         Assert.Equal("feltnest: internal error (InvalidOperationException: first second); please report it with the command and the input\n", messages.ToString());
@@ -125,7 +125,7 @@ public sealed class CommandLineTests : IDisposable
         ProcessStartInfo start = new(shell) { RedirectStandardOutput = true, ArgumentList = { "-c", $$"""
             feltnest() { dotnet "{{program}}" "$@"; }
             {{script.Out}}
-            COMP_LINE='feltnest layout --wi'; COMP_POINT=${#COMP_LINE}; COMP_WORDS=(feltnest layout --wi); COMP_CWORD=2
+            COMP_LINE='feltnest layout --wid'; COMP_POINT=${#COMP_LINE}; COMP_WORDS=(feltnest layout --wid); COMP_CWORD=2
             _feltnest_words; printf '%s\n' "${COMPREPLY[@]}"
             """ } };
         using Process process = Process.Start(start)!;

@@ -35,6 +35,6 @@ public sealed class JointDesignTests
             new FeltSpec("felt", FeltConstruction.Woven, 3.2, 3, 800, warp, weft, shear, 0.3, 0.5, 30, 40, 0, 0),
             new SeamSpec(SeamFamily.TwoHarmonic, 28, 0.4), new PanelSpec(FlatteningMethod.Elastic, EdgeRule.Mated, 0));
         return JointDesign.Run(
-            ball, (part, angle) => new LayoutRequest(part, 800, 15, 4, new LayoutRules(angle, 0, RowRule.Same, false), 1, 1), null, TestContext.Current.CancellationToken);
+            ball, (part, angle) => new LayoutRequest(part, 800, 15, 4, new LayoutRules(angle, 0, RowRule.Same, false), 1, 1), stop: TestContext.Current.CancellationToken);
     }
 }

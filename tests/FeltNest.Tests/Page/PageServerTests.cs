@@ -56,6 +56,38 @@ public sealed class PageServerTests : IAsyncLifetime
         Assert.DoesNotContain("panelsPerMetre", await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("lay?width=500&effort=60", "Sec-Fetch-Site", "none", "Sec-Purpose", "prefetch")]
+    [InlineData("lay?width=500&effort=60", "Sec-Fetch-Site", "none", "Sec-Fetch-Dest", "document")]
+    [InlineData("", "Sec-Fetch-Site", "none", "Sec-Purpose", "prefetch;prerender")]
+    [InlineData("", "Sec-Fetch-Site", "cross-site", "Sec-Fetch-Dest", "iframe")]
+    [InlineData("", "Sec-Fetch-Site", "cross-site", "Sec-Fetch-Mode", "no-cors")]
+    [InlineData("die", "Sec-Fetch-Site", "cross-site", "Sec-Fetch-Mode", "navigate")]
+    public async Task Nothing_is_fetched_ahead_and_another_site_starts_no_work(string path, string header, string value, string other, string word)
+    {
+        Assert.Equal(HttpStatusCode.Forbidden, await Asked(path, (header, value), (other, word)));
+    }
+
+    [Theory]
+    [InlineData("cross-site")]
+    [InlineData("same-site")]
+    [InlineData("none")]
+    [InlineData("same-origin")]
+    public async Task A_kept_or_sent_address_opens_the_page(string from) => Assert.Equal(
+        HttpStatusCode.OK, await Asked("?width=1372", ("Sec-Fetch-Site", from), ("Sec-Fetch-Mode", "navigate"), ("Sec-Fetch-Dest", "document")));
+
+    private async Task<HttpStatusCode> Asked(string path, params (string Name, string Value)[] headers)
+    {
+        using HttpRequestMessage request = new(HttpMethod.Get, path);
+        foreach ((string name, string value) in headers)
+        {
+            request.Headers.TryAddWithoutValidation(name, value);
+        }
+
+        using HttpResponseMessage answer = await client.SendAsync(request, TestContext.Current.CancellationToken);
+        return answer.StatusCode;
+    }
+
     [Fact]
     public async Task Every_answer_forbids_what_is_not_the_pages_own()
     {
@@ -86,6 +118,9 @@ public sealed class PageServerTests : IAsyncLifetime
     [InlineData("lay?effort=2.5", "effort", "is a whole number")]
     [InlineData("lay?width=20", "width", "is used up by the two edge trims")]
     [InlineData("lay?waist=199", "waist", "")]
+    [InlineData("lay?core=5", "core", "")]
+    [InlineData("panel?felt=20", "felt", "")]
+    [InlineData("panel?cement=-1", "cement", "")]
     [InlineData("lay?width=45&effort=1", "page", "")]
     public async Task A_bad_field_is_refused_with_its_reason(string path, string field, string problem)
     {

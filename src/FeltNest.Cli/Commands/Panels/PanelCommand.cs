@@ -19,7 +19,6 @@ internal static class PanelCommand
     /// <summary>The command.</summary>
     public static Command Create(Terminal terminal)
     {
-        Argument<string> ball = new("BALL") { Description = "Ball specification (JSON).", HelpName = "BALL" };
         Option<IReadOnlyList<double>?> waists = new("--waist-range")
         {
             Description = "Waists to compare by strain and felt instead of one panel; the options from --width on belong to it.",
@@ -37,10 +36,13 @@ internal static class PanelCommand
             Description = "Fit the ball to this measured panel instead: neutral layer, waist and edge limit that reproduce it best, and how well it determines them.",
             HelpName = "OUTLINE",
         };
-        Command command = new("panel", "The flat panel of a ball: outline, strains, fit to the rules; or waists or seams compared, an outline laid on the ball, the ball fitted to a proven panel.")
+        Command command = new("panel", "The flat panel of a ball: outline, strains, fit to the rules; or waists or seams compared, an outline laid on the ball, the ball fitted to a proven panel.");
+        BallOptions balls = new(command, takesOutline: false);
+        foreach (Option option in new Option[] { waists, seams, wrap, proven })
         {
-            ball, waists, seams, wrap, proven,
-        };
+            command.Add(option);
+        }
+
         LayoutOptions layout = new(command, StudyWidthMm, StudyEffort);
         CommonOptions common = new(command);
         command.SetAction((parse, stop) => Task.Run(() => Run(parse, stop), CancellationToken.None));
@@ -48,7 +50,7 @@ internal static class PanelCommand
 
         int Run(ParseResult parse, CancellationToken stop)
         {
-            string path = parse.GetValue(ball)!;
+            string path = balls.NamedPath(parse);
             Option[] jobs = [.. new Option[] { waists, seams, wrap, proven }.Where(option => parse.GetResult(option) is { Implicit: false })];
             if (jobs.Length > 1)
             {
@@ -60,7 +62,12 @@ internal static class PanelCommand
                 throw new InputException(null, stray, "belongs to --waist-range and --seams: give one of them too, or use the layout command");
             }
 
-            BallInput input = BallReader.Read(path);
+            BallInput input = balls.ReadBall(parse);
+            foreach (string assumed in balls.Assumed(parse))
+            {
+                terminal.Say(assumed);
+            }
+
             return parse.GetValue(wrap) is { } laid ? WrapCommand.Run(terminal, parse, path, input.Ball, laid, common)
                 : parse.GetValue(proven) is { } measured ? ProvenCommand.Run(terminal, parse, path, input.Ball, measured, common)
                 : parse.GetValue(waists) is { } range ? WaistCommand.Run(terminal, parse, path, input.Ball, range, layout, common, stop)

@@ -29,7 +29,7 @@ internal static class SeamsCommand
         double? seconds = options.Seconds(parse);
         ResultFolder results = new(parse.GetValue(common.Out) ?? DefaultFolder.OfSeams(path, named, options.Usual(named), seconds), parse.GetValue(common.Force));
         results.Prepare(answer.Named(Names));
-        using CancellationTokenSource capped = options.Capped(parse, stop);
+        using CancellationTokenSource capped = options.Capped(parse, terminal, stop);
         SeamComparison comparison = SeamStudy.Run(ball, part => options.Request(parse, part), answer.Quiet ? null : new SeamLines(terminal), capped.Token);
         Sheet sheet = SeamsSheet.Draw(comparison);
         byte[] text = SeamsWriter.Json(comparison);

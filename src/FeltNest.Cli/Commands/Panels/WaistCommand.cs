@@ -31,7 +31,7 @@ internal static class WaistCommand
         ResultFolder results = new(
             parse.GetValue(common.Out) ?? DefaultFolder.OfWaists(path, waists, named, options.Usual(named), seconds), parse.GetValue(common.Force));
         results.Prepare(answer.Named(Names));
-        using CancellationTokenSource capped = options.Capped(parse, stop);
+        using CancellationTokenSource capped = options.Capped(parse, terminal, stop);
         WaistTradeOff study = WaistStudy.Run(ball, waists, part => options.Request(parse, part), answer.Quiet ? null : new WaistLine(terminal, waists.Count), capped.Token);
         Sheet sheet = WaistSheet.Draw(study);
         byte[] text = WaistWriter.Json(study);

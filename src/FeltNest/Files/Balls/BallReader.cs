@@ -11,19 +11,32 @@ namespace FeltNest.Files.Balls;
 public static class BallReader
 {
     /// <summary>The ball of a file, every number checked against its range, and the felt and the seam as wholes.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="changes">Fields that go before those of the file, or null.</param>
     /// <exception cref="InputException">Names the file, the field, the value found and what is allowed.</exception>
-    public static BallInput Read(string path) => Read(path, JsonInput.ReadObject(path));
+    public static BallInput Read(string path, IReadOnlyList<BallChange>? changes = null) => Read(path, JsonInput.ReadObject(path), changes);
+
+    /// <summary>The ball of a text that is at hand already.</summary>
+    /// <param name="name">What messages call it.</param>
+    /// <param name="text">The text, UTF-8.</param>
+    /// <param name="changes">Fields that go before those of the text, or null.</param>
+    /// <exception cref="InputException">Names the text, the field, the value found and what is allowed.</exception>
+    public static BallInput Read(string name, ReadOnlyMemory<byte> text, IReadOnlyList<BallChange>? changes = null) =>
+        Read(name, JsonInput.ReadObject(name, text), changes);
 
     /// <summary>The ball of a JSON object already read from a file.</summary>
-    internal static BallInput Read(string path, JsonElement root)
+    internal static BallInput Read(string file, JsonElement written, IReadOnlyList<BallChange>? changes = null)
     {
+        string[] given = [.. (changes ?? []).Select(change => change.Words)];
+        string path = given.Length == 0 ? file : $"{file} with {string.Join(", ", given)}";
+        JsonElement root = ChangedBall.Of(written, path, changes ?? []);
         JsonInput.SchemaOf(root, path, SchemaName.Ball);
         JsonFields top = JsonFields.Top(path, root, "schema", "name", "ruleType", "core", "cement", "felt", "seam", "panel", "tolerances");
         JsonFields core = top.Object("core", "outerDiameterMm", "massG");
         JsonFields cement = top.Object("cement", "thicknessMm", "massPerAreaGsm");
         JsonFields panel = top.Object("panel", "flattening", "edge", "warpAngleDeg", "dieOffsetMm");
         BallSpec ball = new(
-            top.Text("name"),
+            top.Text("name") + (given.Length == 0 ? string.Empty : $", {string.Join(", ", given)}"),
             top.Word<RuleType>("ruleType"),
             new CoreSpec(core.Number("outerDiameterMm"), core.Number("massG")),
             new CementSpec(cement.Number("thicknessMm"), cement.Number("massPerAreaGsm")),
@@ -32,6 +45,7 @@ public static class BallReader
             new PanelSpec(panel.Word<FlatteningMethod>("flattening"), panel.Word<EdgeRule>("edge"), panel.NumberOr("warpAngleDeg", "any")) { DieOffsetMm = panel.OptionalNumber("dieOffsetMm") ?? 0 })
         {
             Tolerances = Tolerances(top),
+            Given = given,
         };
         try
         {

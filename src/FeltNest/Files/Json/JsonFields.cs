@@ -195,8 +195,10 @@ internal sealed class JsonFields
         {
             if (System.Array.IndexOf(known, field.Name) < 0)
             {
-                IEnumerable<string> missing = known.Where(name => !element.TryGetProperty(name, out _));
-                throw new InputException(file, PathOf(OneLine.Of(field.Name)), $"is not a known field{NearestWord.Hint(field.Name, missing)}; known here: {string.Join(", ", known)}");
+                // A field that is still missing is the likelier word.
+                string hint = NearestWord.Hint(field.Name, known.Where(name => !element.TryGetProperty(name, out _)));
+                hint = hint.Length > 0 ? hint : NearestWord.Hint(field.Name, known);
+                throw new InputException(file, PathOf(OneLine.Of(field.Name)), $"is not a known field{hint}; known here: {string.Join(", ", known)}");
             }
         }
 

@@ -10,9 +10,15 @@ internal static class JsonInput
 
     /// <summary>The top-level object of a file.</summary>
     /// <exception cref="InputException">The file cannot be read, is not JSON, or holds no object.</exception>
-    public static JsonElement ReadObject(string path)
+    public static JsonElement ReadObject(string path) => ReadObject(path, InputBytes.Read(path));
+
+    /// <summary>The top-level object of a text that is at hand already.</summary>
+    /// <param name="path">What messages call it.</param>
+    /// <param name="bytes">The text, UTF-8.</param>
+    /// <exception cref="InputException">The text is not JSON, or holds no object.</exception>
+    public static JsonElement ReadObject(string path, ReadOnlyMemory<byte> bytes)
     {
-        ReadOnlyMemory<byte> bytes = InputBytes.Read(path);
+        bytes = InputBytes.WithoutMark(bytes);
         JsonElement root;
         try
         {

@@ -11,7 +11,7 @@ internal static class PanelReader
 {
     private static readonly string[] Known =
     [
-        "schema", "name", "ball", "curve", "flattening", "edge", "warpAngleDeg", "massPerAreaGsm", "areaMm2", "perimeterMm", "lengthMm", "widthMm", "waistMm",
+        "schema", "name", "ball", "given", "curve", "flattening", "edge", "warpAngleDeg", "massPerAreaGsm", "areaMm2", "perimeterMm", "lengthMm", "widthMm", "waistMm",
         "arcDeviationMm", "sphere", "strain", "fit", "solve", "edgeLimit", "allowances", "ballCheck", "outline", "arcs", "edgeMap",
     ];
 

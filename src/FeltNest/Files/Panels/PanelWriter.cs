@@ -17,6 +17,7 @@ public static class PanelWriter
         json.Text("schema", SchemaName.Panel)
             .Text("name", ball.Name)
             .Text("ball", ball.Name)
+            .Texts("given", ball.Given)
             .Text("curve", EnumWord.Of(ball.Seam.Curve))
             .Text("flattening", EnumWord.Of(ball.Panel.Flattening))
             .Text("edge", EnumWord.Of(ball.Panel.Edge))

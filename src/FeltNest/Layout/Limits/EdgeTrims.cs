@@ -11,6 +11,10 @@ public readonly record struct EdgeTrims(double LowerMm, double UpperMm)
     /// <summary>True when both sides lose the same.</summary>
     public bool AreEqual => LowerMm == UpperMm;
 
+    /// <summary>As one types it: one length in mm, or the lower and the upper one with a comma between.</summary>
+    public override string ToString() =>
+        AreEqual ? FormattableString.Invariant($"{LowerMm:R}") : FormattableString.Invariant($"{LowerMm:R},{UpperMm:R}");
+
     /// <summary>The same trim on each side.</summary>
     public static implicit operator EdgeTrims(double eachMm) => new(eachMm, eachMm);
 }

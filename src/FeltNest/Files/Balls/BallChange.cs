@@ -1,0 +1,24 @@
+namespace FeltNest.Files.Balls;
+
+/// <summary>One field of a ball file that is given beside the file and goes before it.</summary>
+/// <param name="Field">Path of the field as in the file, such as <c>core.outerDiameterMm</c>.</param>
+/// <param name="Value">The value as text: a number, or a word where the field takes one.</param>
+public sealed record BallChange(string Field, string Value)
+{
+    /// <summary>Path of the core's diameter.</summary>
+    public const string CoreField = "core.outerDiameterMm";
+
+    /// <summary>Path of the waist.</summary>
+    public const string WaistField = "seam.waistMm";
+
+    /// <summary>How results and messages name it: <c>core.outerDiameterMm=59</c>.</summary>
+    public string Words => $"{Field}={Value}";
+
+    /// <summary>How a folder's name says it: <c>core59</c>, <c>waist26</c>, else field and value.</summary>
+    public string FolderWord => Field switch
+    {
+        CoreField => "core" + Value,
+        WaistField => "waist" + Value,
+        _ => Field + Value,
+    };
+}
