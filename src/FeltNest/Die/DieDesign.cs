@@ -22,6 +22,11 @@ public sealed record DieDesign(
     // Density of steel, kg/mm3 (7850 kg/m3, handbook value from memory).
     private const double Steel = 7.85e-6;
 
+    private EjectionPieces? ejection;
+
+    /// <summary>Outlines of the ejection.</summary>
+    public EjectionPieces Ejection => ejection ??= EjectionPieces.Of(this);
+
     /// <summary>Share of the press's rating, %; null where no press is known or the force is a placeholder.</summary>
     public double? PressSharePercent => Request.Press is { } press && Request.Order.Force.Basis == Order.ForceBasis.Measured ? 100 * Force.Kn / press.RatedForceKn : null;
 

@@ -68,7 +68,7 @@ public static class DieDxf
         foreach ((DieCavity cavity, int i) in design.Gang.Cavities.Select((c, i) => (c, i)))
         {
             DieEdge edge = design.Edges[cavity.Placed.Part]!;
-            (double, double)[]? own = design.Gang.Common.Has(i) ? [.. design.Gang.Common.Runs.Where(r => r.Cavity == i).Select(r => (r.FromMm, r.ToMm))] : null;
+            (double, double)[]? own = design.Gang.Common.Has(i) ? [.. design.Gang.Common.Of(i).Where(r => r.Cavity == i).Select(r => (r.FromMm, r.ToMm))] : null;
             foreach ((IReadOnlyList<ArcVertex> run, bool bridge) in SlotRuns.Of(edge, design.Places[cavity.Placed.Part]!, design.Request.Order.Board, outside, own))
             {
                 dxf.Polyline(bridge ? "BRIDGE" : "SLOT", Seen(design, Placed(cavity, run), length), false);
@@ -76,7 +76,7 @@ public static class DieDxf
         }
 
         dxf.Polyline("BOARD", [new(0, 0, 0), new(length, 0, 0), new(length, width, 0), new(0, width, 0)], true);
-        foreach (IReadOnlyList<Point2> ring in EjectionPieces.Of(design).Rings)
+        foreach (IReadOnlyList<Point2> ring in design.Ejection.Rings)
         {
             dxf.Polyline("EJECT", Seen(design, [.. ring.Select(p => new ArcVertex(p.X, p.Y, 0))], length), true);
         }
