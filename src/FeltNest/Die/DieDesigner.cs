@@ -44,7 +44,7 @@ public static class DieDesigner
                 $"this die can cut into the band beside it: the {joint.BandMm:0.00} mm across to it become {joint.BandWorstMm:0.00} mm when both guides err by {joint.GuideToleranceMm:0.##} and both edges by half of {joint.EdgeProfileMm:0.##} mm: a layout with a gap of {request.Layout.GapMm - joint.BandWorstMm + 0.1:0.0} mm, a better guide or one band would do"));
         }
 
-        CuttingForce force = GangChooser.Force(request, gang, work);
+        CuttingForce force = GangChooser.Force(request, edges, gang, work);
         DieDesign bare = new(request, gang, edges, places, joint, force, gap, where, []);
         MakeNote[] notes = [.. Makeability.Of(bare, work)];
         return bare with { Notes = notes };

@@ -44,9 +44,11 @@ public sealed class DieCheck
         CheckGaps(Tiles());
         CheckBoard();
         double shared = layout.GapMm == 0 || die.CommonCuts.Count > 0 ? new CommonCutCheck(die).Run(die, violations) : 0;
-        double rule = die.Cavities.Sum(c => die.Edges[c.Part].Perimeter) - shared, pressed = die.Cavities.Sum(c => layout.Parts[c.Part].PerimeterMm) - shared;
-        Same("ruleLengthMm", die.RuleLengthMm, rule, (1e-6 * rule) + (shared > 0 ? 1e-4 * shared : 0));
-        Same("force.lengthMm", die.ForceLengthMm, pressed, (1e-6 * pressed) + (shared > 0 ? 1e-4 * shared : 0));
+        foreach ((string field, double stated, double found, double slack) in RuleLengthCheck.Of(layout, die, shared))
+        {
+            Same(field, stated, found, slack);
+        }
+
         Same("forceKn", die.ForceKn, die.ForceFactors, 1e-6 * die.ForceFactors);
         return new LayoutVerdict(least, pairs, violations);
     }

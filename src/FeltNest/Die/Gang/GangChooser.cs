@@ -57,7 +57,7 @@ public static class GangChooser
             }
 
             return FirstThatFits(request, edges, exact, work)
-                ?? throw new NoAnswerException($"{wanted} cavities do not go on press {request.Press!.Name}: {Shortage(request, Of(request, edges, exact[0], work), work)}");
+                ?? throw new NoAnswerException($"{wanted} cavities do not go on press {request.Press!.Name}: {Shortage(request, edges, Of(request, edges, exact[0], work), work)}");
         }
 
         if (request.Press is null)
@@ -72,16 +72,16 @@ public static class GangChooser
 
         GangCount smallest = all.MinBy(c => c.Cavities)!;
         throw new NoAnswerException(
-            $"press {request.Press.Name} is too small for the smallest die that tiles this layout ({smallest.Cavities} cavities): {Shortage(request, Of(request, edges, smallest, work), work)}");
+            $"press {request.Press.Name} is too small for the smallest die that tiles this layout ({smallest.Cavities} cavities): {Shortage(request, edges, Of(request, edges, smallest, work), work)}");
     }
 
     /// <summary>Force of one strike of a gang.</summary>
-    internal static CuttingForce Force(GangRequest request, DieGang gang, DieWork work) => CuttingForce.Of(
-        gang.Cavities.Sum(c => request.Layout.Parts[c.Placed.Part].PerimeterMm) - gang.Common.SharedMm,
+    internal static CuttingForce Force(GangRequest request, IReadOnlyList<DieEdge?> edges, DieGang gang, DieWork work) => CuttingForce.Of(
+        gang.Cavities.Sum(c => edges[c.Placed.Part]!.Arcs.Perimeter) - gang.Common.SharedMm,
         CloseRules.LengthMm(request.Layout.Parts, gang.Cavities, gang.Common, request.Order.Force.CloseMm, work), request.Order.Plies, request.Order.Force);
 
     // What a gang lacks on the press, or null where it fits. A force nobody measured does not decide.
-    private static string? Shortage(GangRequest request, DieGang gang, DieWork work)
+    private static string? Shortage(GangRequest request, IReadOnlyList<DieEdge?> edges, DieGang gang, DieWork work)
     {
         if (request.Press is not { } press)
         {
@@ -94,7 +94,7 @@ public static class GangChooser
                 $"its board of {gang.BoardLengthMm:0.#} x {gang.BoardWidthMm:0.#} mm (along x across) needs a bed of {gang.BoardLengthMm + (2 * press.Bed.MarginMm):0.#} x {gang.BoardWidthMm + (2 * press.Bed.MarginMm):0.#} mm, the press has {press.Bed.LengthMm:0.#} x {press.Bed.WidthMm:0.#}");
         }
 
-        if (request.Order.Force.Basis == ForceBasis.Measured && Force(request, gang, work).Kn is var force && force > press.AllowedForceKn)
+        if (request.Order.Force.Basis == ForceBasis.Measured && Force(request, edges, gang, work).Kn is var force && force > press.AllowedForceKn)
         {
             return FormattableString.Invariant(
                 $"it needs {force:0.0} kN, {press.AllowedSharePercent:0.#} % of the press's {press.RatedForceKn:0.#} kN is {press.AllowedForceKn:0.0}: a press of {force / press.AllowedSharePercent * 100:0.0} kN would do");
@@ -136,14 +136,14 @@ public static class GangChooser
 
                 // Every repeat more makes a die longer by just that.
                 double land = (2 * request.Order.Board.LandMm) - FoldSlackMm, length = one.Length + ((count.Repeats - 1) * request.Layout.Bands[request.Band].Repeat.LengthMm) + land;
-                if (length > press.Bed.BoardLengthMm || one.Width + land > press.Bed.BoardWidthMm || LeastKn(request, count) > press.AllowedForceKn)
+                if (length > press.Bed.BoardLengthMm || one.Width + land > press.Bed.BoardWidthMm || LeastKn(request, edges, count) > press.AllowedForceKn)
                 {
                     continue;
                 }
             }
 
             DieGang gang = Of(request, edges, count, work);
-            if (Shortage(request, gang, work) is null)
+            if (Shortage(request, edges, gang, work) is null)
             {
                 return gang;
             }
@@ -153,9 +153,9 @@ public static class GangChooser
     }
 
     // Less than this no die of so many cavities takes: no two rules close, and where cuts are common every one of them shared. A force nobody measured does not decide.
-    private static double LeastKn(GangRequest request, GangCount count)
+    private static double LeastKn(GangRequest request, IReadOnlyList<DieEdge?> edges, GangCount count)
     {
-        double alone = count.Repeats * count.Share.Sum(p => request.Layout.Parts[p.Part].PerimeterMm), least = alone * (request.Order.CommonCut ? 0.5 : 1) * (1 - 1e-9);
+        double alone = count.Repeats * count.Share.Sum(p => edges[p.Part]!.Arcs.Perimeter), least = alone * (request.Order.CommonCut ? 0.5 : 1) * (1 - 1e-9);
         return request.Order.Force.Basis == ForceBasis.Measured ? CuttingForce.Of(least, 0, request.Order.Plies, request.Order.Force).Kn : 0;
     }
 

@@ -13,7 +13,9 @@ internal static class Makeability
     private const int MostBends = 4;
 
     /// <summary>The notes of a die.</summary>
-    public static IEnumerable<MakeNote> Of(DieDesign design, DieWork work) => [.. Assumed(design), .. Bends(design), .. Gaps(design, work), .. Stack(design), .. OnPress(design)];
+    public static IEnumerable<MakeNote> Of(DieDesign design, DieWork work) => [.. Overload(design), .. Assumed(design), .. Bends(design), .. Gaps(design, work), .. Stack(design), .. OnPress(design)];
+
+    private static IEnumerable<MakeNote> Overload(DieDesign design) => design.DoNotRun is { } words ? [new MakeNote(words, null, true)] : [];
 
     private static IEnumerable<MakeNote> Assumed(DieDesign design) => design.Request.Order.IsAssumed ? [new MakeNote(UsualOrder.Words, null, true)] : [];
 
