@@ -46,6 +46,9 @@ public static class DieDesigner
 
         CuttingForce force = GangChooser.Force(request, edges, gang, work);
         DieDesign bare = new(request, gang, edges, places, joint, force, gap, where, []);
+
+        // Outlines of the ejection are one piece of work that cannot be broken off half way: who stops does not wait for it.
+        _ = Task.Run(() => bare.Ejection, CancellationToken.None).WaitAsync(stop).GetAwaiter().GetResult();
         MakeNote[] notes = [.. Makeability.Of(bare, work)];
         return bare with { Notes = notes };
     }
