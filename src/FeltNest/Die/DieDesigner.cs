@@ -19,17 +19,19 @@ public static class DieDesigner
     /// <exception cref="GeometryException">An outline too rough for arcs.</exception>
     /// <exception cref="NoAnswerException">No die tiles and fits, rules have no room, or strikes can cut into each other.</exception>
     /// <exception cref="OperationCanceledException">Broken off.</exception>
-    public static DieDesign Run(GangRequest request, CancellationToken stop = default)
+    public static DieDesign Run(GangRequest request, CancellationToken stop = default) => Run(request, new DieWork(stop), stop);
+
+    /// <summary>The same, with its work counted.</summary>
+    internal static DieDesign Run(GangRequest request, DieWork work, CancellationToken stop)
     {
         IReadOnlyList<LayoutPart> parts = request.Layout.Parts;
         IReadOnlyList<DieEdge?> edges = CutParts.Edges(request.Layout, request.Band, stop);
-        DieGang gang = GangChooser.Choose(request, edges, stop);
+        DieGang gang = GangChooser.Choose(request, edges, work);
         RulePlaces?[] places = [.. edges.Select(edge => edge is null ? null : RulePlaces.Of(edge, request.Order.Board))];
-        stop.ThrowIfCancellationRequested();
-        (double gap, Point2 where) = GapFinder.Within(parts, gang, request.Layout.GapMm);
+        (double gap, Point2 where) = GapFinder.Within(parts, gang, request.Layout.GapMm, work);
         RequireRoom(request, gap, where);
         PressSpec? press = request.Press;
-        StrikeJoint joint = GapFinder.Between(request.Layout, gang, press?.FeedToleranceMm ?? 0, press?.GuideToleranceMm ?? 0, request.Order.Tolerances.EdgeProfileMm);
+        StrikeJoint joint = GapFinder.Between(request.Layout, gang, press?.FeedToleranceMm ?? 0, press?.GuideToleranceMm ?? 0, request.Order.Tolerances.EdgeProfileMm, work);
         if (joint.WorstMm <= 0 && request.Layout.GapMm > 0)
         {
             throw new NoAnswerException(Text(
@@ -42,9 +44,13 @@ public static class DieDesigner
                 $"this die can cut into the band beside it: the {joint.BandMm:0.00} mm across to it become {joint.BandWorstMm:0.00} mm when both guides err by {joint.GuideToleranceMm:0.##} and both edges by half of {joint.EdgeProfileMm:0.##} mm: a layout with a gap of {request.Layout.GapMm - joint.BandWorstMm + 0.1:0.0} mm, a better guide or one band would do"));
         }
 
-        CuttingForce force = GangChooser.Force(request, gang);
+        CuttingForce force = GangChooser.Force(request, edges, gang, work);
         DieDesign bare = new(request, gang, edges, places, joint, force, gap, where, []);
-        return bare with { Notes = [.. Makeability.Of(bare)] };
+
+        // Outlines of the ejection are one piece of work that cannot be broken off half way: who stops does not wait for it.
+        _ = Task.Run(() => bare.Ejection, CancellationToken.None).WaitAsync(stop).GetAwaiter().GetResult();
+        MakeNote[] notes = [.. Makeability.Of(bare, work)];
+        return bare with { Notes = notes };
     }
 
     // Bodies of two rules must have room beside each other, unless the shop asks for a common cut.

@@ -36,13 +36,13 @@ internal static class DieCommand
 
                 return parse.GetValue(measured.Readings) is { } readings
                     ? LifeRun.Run(terminal, parse, path, readings, parse.GetValue(measured.Newer), common)
-                    : Run(terminal, parse, new Question(path, parse.GetValue(order), parse.GetValue(press), parse.GetValue(cavities), parse.GetValue(band)), common);
+                    : Run(terminal, parse, new Question(path, parse.GetValue(order), parse.GetValue(press), parse.GetValue(cavities), parse.GetValue(band)), common, stop);
             },
-            stop));
+            CancellationToken.None));
         return command;
     }
 
-    private static int Run(Terminal terminal, ParseResult parse, Question question, CommonOptions common)
+    private static int Run(Terminal terminal, ParseResult parse, Question question, CommonOptions common, CancellationToken stop)
     {
         Answer answer = new(terminal, parse, common);
         RollLayout layout = LayoutReader.Read(question.Layout).Layout;
@@ -51,16 +51,16 @@ internal static class DieCommand
         ResultFolder results = new(
             parse.GetValue(common.Out) ?? DefaultFolder.OfDie(question.Layout, question.Order, question.Press, question.Cavities, question.Band), parse.GetValue(common.Force));
         results.Prepare(answer.Named(DieFiles.Names(CutParts.Of(layout, request.Band).Count)));
-        DieDesign design = Designed(request);
-        return answer.Give(results, DieFiles.Make(design), DieReport.Text(design), design.Notes.Select(note => $"warning: {note.Text}"));
+        DieDesign design = Designed(request, stop);
+        return answer.Give(results, DieFiles.Make(design, stop), DieReport.Text(design), design.Notes.Select(note => $"warning: {note.Text}"), stop);
     }
 
     // What is wrong with an option is told with its name.
-    private static DieDesign Designed(GangRequest request)
+    private static DieDesign Designed(GangRequest request, CancellationToken stop)
     {
         try
         {
-            return DieDesigner.Run(request);
+            return DieDesigner.Run(request, stop);
         }
         catch (InputException error) when (error.File is null && error.Field is "band")
         {

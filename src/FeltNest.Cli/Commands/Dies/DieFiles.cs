@@ -17,15 +17,32 @@ internal static class DieFiles
     ];
 
     /// <summary>Their contents.</summary>
-    public static IReadOnlyList<(string Name, byte[] Content)> Make(DieDesign design)
+    /// <exception cref="OperationCanceledException">Broken off between two of them.</exception>
+    public static IReadOnlyList<(string Name, byte[] Content)> Make(DieDesign design, CancellationToken stop)
     {
-        IReadOnlyList<Sheet> drawn = DieSheets.Draw(design);
+        IReadOnlyList<Sheet> drawn = DieSheets.Draw(design, stop);
         IReadOnlyList<int> parts = design.Parts;
-        return
+        IEnumerable<(string Name, Func<byte[]> Content)> files =
         [
-            ("die.json", DieWriter.Write(design)), ("die.dxf", DieDxf.Gang(design)), .. parts.Select((part, i) => (Cavity(i, parts.Count), DieDxf.Cavity(design, part))), ("board.dxf", DieDxf.Board(design)), ("die.pdf", PdfWriter.Write(drawn)),
-            .. drawn.Zip(DieSheets.Names(parts.Count)).SelectMany(pair => new[] { ($"{pair.Second}.svg", SvgWriter.Write(pair.First)), ($"{pair.Second}.png", PngWriter.Write(pair.First)) }),
+            ("die.json", () => DieWriter.Write(design)),
+            ("die.dxf", () => DieDxf.Gang(design)),
+            .. parts.Select((part, i) => (Cavity(i, parts.Count), (Func<byte[]>)(() => DieDxf.Cavity(design, part)))),
+            ("board.dxf", () => DieDxf.Board(design)),
+            ("die.pdf", () => PdfWriter.Write(drawn)),
+            .. drawn.Zip(DieSheets.Names(parts.Count)).SelectMany(pair => new (string, Func<byte[]>)[]
+            {
+                ($"{pair.Second}.svg", () => SvgWriter.Write(pair.First)),
+                ($"{pair.Second}.png", () => PngWriter.Write(pair.First)),
+            }),
         ];
+        List<(string, byte[])> made = [];
+        foreach ((string name, Func<byte[]> content) in files)
+        {
+            stop.ThrowIfCancellationRequested();
+            made.Add((name, content()));
+        }
+
+        return made;
     }
 
     private static string Cavity(int place, int count) => $"{CutParts.Named("cavity", CutParts.Letter(place, count))}.dxf";

@@ -14,10 +14,14 @@ namespace FeltNest.Die.Check;
 /// 25 places of the play of feed and guide. Where no gap is left, the rule that cavities share is measured again (<see cref="CommonCutCheck"/>). The layout itself is checked by <see cref="LayoutCheck"/>.</remarks>
 public sealed class DieCheck
 {
-    private const double PlaceSlack = 1e-4, AngleSlackDeg = 1e-6, GapSlack = 1e-3, EdgeMost = 0.02, EdgeSlack = 1e-4;
+    private const double PlaceSlack = 1e-4, GapSlack = 1e-3, EdgeMost = 0.02, EdgeSlack = 1e-4;
 
     // Feeds over which one strike may reach: those of real dies reach over two or three.
     private const int MostFeedsOver = 100;
+
+    // Gaps of so much and more count as clear, mm.
+    private const double Far = 50;
+
     private static readonly GeometryFactory Factory = new();
 
     private readonly RollLayout layout;
@@ -40,9 +44,11 @@ public sealed class DieCheck
         CheckGaps(Tiles());
         CheckBoard();
         double shared = layout.GapMm == 0 || die.CommonCuts.Count > 0 ? new CommonCutCheck(die).Run(die, violations) : 0;
-        double rule = die.Cavities.Sum(c => die.Edges[c.Part].Perimeter) - shared, pressed = die.Cavities.Sum(c => layout.Parts[c.Part].PerimeterMm) - shared;
-        Same("ruleLengthMm", die.RuleLengthMm, rule, (1e-6 * rule) + (shared > 0 ? 1e-4 * shared : 0));
-        Same("force.lengthMm", die.ForceLengthMm, pressed, (1e-6 * pressed) + (shared > 0 ? 1e-4 * shared : 0));
+        foreach ((string field, double stated, double found, double slack) in RuleLengthCheck.Of(layout, die, shared))
+        {
+            Same(field, stated, found, slack);
+        }
+
         Same("forceKn", die.ForceKn, die.ForceFactors, 1e-6 * die.ForceFactors);
         return new LayoutVerdict(least, pairs, violations);
     }
@@ -65,23 +71,21 @@ public sealed class DieCheck
             return false;
         }
 
-        List<PlacedPanel> open = [.. Enumerable.Range(0, count).SelectMany(k => repeat.Panels.Select(p => p with { XMm = p.XMm + (k * repeat.LengthMm) }))];
+        OpenPanels open = new(die.FeedMm);
+        for (int k = 0; k < count; k++)
+        {
+            foreach (PlacedPanel panel in repeat.Panels)
+            {
+                open.Add(panel with { XMm = panel.XMm + (k * repeat.LengthMm) });
+            }
+        }
+
         int missed = 0;
         foreach (Point2 place in die.Places)
         {
             foreach (PlacedPanel cavity in die.Cavities)
             {
-                double x = cavity.XMm + die.Origin.X + place.X, y = cavity.YMm + die.Origin.Y + place.Y;
-                int at = open.FindIndex(p => p.Part == cavity.Part && Math.Abs(Math.IEEERemainder(p.AngleDeg - cavity.AngleDeg, 360)) < AngleSlackDeg
-                    && Math.Abs(p.YMm - y) < PlaceSlack && Math.Abs(Math.IEEERemainder(p.XMm - x, die.FeedMm)) < PlaceSlack);
-                if (at < 0)
-                {
-                    missed++;
-                }
-                else
-                {
-                    open.RemoveAt(at);
-                }
+                missed += open.Take(cavity with { XMm = cavity.XMm + die.Origin.X + place.X, YMm = cavity.YMm + die.Origin.Y + place.Y }) ? 0 : 1;
             }
         }
 
@@ -145,9 +149,17 @@ public sealed class DieCheck
 
         int feeds = (int)Math.Ceiling(feedsOver) + 1;
         (double Nominal, double Worst) along = (double.PositiveInfinity, double.PositiveInfinity), across = along;
+        Envelope all = new();
+        foreach (Polygon shape in shapes)
+        {
+            all.ExpandToInclude(shape.EnvelopeInternal);
+        }
+
         foreach ((Point2 from, Point2 to, int k) in die.Places.SelectMany(a => die.Places.SelectMany(b => Enumerable.Range(0, feeds + 1).Select(k => (a, b, k)))))
         {
-            if (k > 0 || from != to)
+            // A die that stands further off than what counts as clear is not measured.
+            double offX = Math.Abs(to.X - from.X + (k * die.FeedMm)) - (die.FeedToleranceMm * Math.Max(1, k)) - Far, offY = Math.Abs(to.Y - from.Y) - (2 * die.GuideToleranceMm) - Far;
+            if ((k > 0 || from != to) && offX <= all.Width && offY <= all.Height)
             {
                 (double nominal, double worst) = Moved(shapes, tree, new(to.X - from.X + (k * die.FeedMm), to.Y - from.Y), k);
                 along = (Math.Min(along.Nominal, nominal), Math.Min(along.Worst, worst));
@@ -213,13 +225,12 @@ public sealed class DieCheck
     // Least distance of the cavities, which the tree finds by their boxes, to all of them moved; 50 mm and more count as clear.
     private double Between(Polygon[] shapes, STRtree<int> tree, Point2 move, bool same)
     {
-        const double far = 50;
         double best = double.PositiveInfinity;
         for (int k = 0; k < shapes.Length; k++)
         {
             Envelope near = shapes[k].EnvelopeInternal.Copy();
             near.Translate(move.X, move.Y);
-            near.ExpandBy(Math.Min(best, far));
+            near.ExpandBy(Math.Min(best, Far));
             Polygon? moved = null;
             foreach (int i in tree.Query(near).Order())
             {

@@ -68,6 +68,22 @@ public static class DieEdgeCheck
         return Math.Abs(Math.IEEERemainder(leaving - arriving, 2 * Math.PI)) * 180 / Math.PI;
     }
 
+    /// <summary>Length of a closed chain, and of the line so far outside it, mm; at corners that line goes on to where it meets, those sharper than 10 degrees counted as 10.</summary>
+    internal static (double Chain, double Beside) Lengths(IReadOnlyList<ArcVertex> chain, double outside)
+    {
+        Coordinate[] places = Walk(chain, Chord);
+        double length = 0, beside = 0;
+        for (int i = 0; i < places.Length; i++)
+        {
+            Coordinate a = places[i], b = places[(i + 1) % places.Length], c = places[(i + 2) % places.Length];
+            double bend = Math.IEEERemainder(Math.Atan2(c.Y - b.Y, c.X - b.X) - Math.Atan2(b.Y - a.Y, b.X - a.X), 2 * Math.PI), sharpest = 170 * Math.PI / 180;
+            length += a.Distance(b);
+            beside += 2 * outside * Math.Tan(Math.Clamp(bend, -sharpest, sharpest) / 2);
+        }
+
+        return (length, length + beside);
+    }
+
     /// <summary>The chain in chords that stay within <paramref name="within"/> mm, by the angle of each chord to the tangent where it starts.</summary>
     internal static Coordinate[] Walk(IReadOnlyList<ArcVertex> chain, double within)
     {

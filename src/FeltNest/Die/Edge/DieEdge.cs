@@ -14,6 +14,24 @@ public sealed record DieEdge(ArcOutline Arcs, IReadOnlyList<int> Corners, double
     /// <summary>Most that the edge can lie off the true outline, mm.</summary>
     public double DeviationMm => OffLayoutMm + LayoutOffMm;
 
+    // A mitre sharper than this is not reckoned longer, degrees: no rule is mitred to a needle.
+    private const double SharpestMitreDeg = 10;
+
+    /// <summary>Length of a line all round that stands so far outside the edge, mm; at corners it goes on to the mitre.</summary>
+    public double BesideMm(double outsideMm)
+    {
+        IReadOnlyList<EdgePiece> pieces = Pieces;
+        double most = Math.Tan(double.DegreesToRadians(180 - SharpestMitreDeg) / 2), turned = 0;
+        for (int i = 0; i < pieces.Count; i++)
+        {
+            Point2 a = pieces[(i + pieces.Count - 1) % pieces.Count].Direction(1), b = pieces[i].Direction(0);
+            double half = Math.Atan2(a.Cross(b), a.Dot(b)) / 2;
+            turned += pieces[i].Turn + (2 * Math.Clamp(Math.Tan(half), -most, most));
+        }
+
+        return Arcs.Perimeter + (outsideMm * turned);
+    }
+
     /// <summary>The pieces in order, as arcs with centre and radius or straight (radius infinite).</summary>
     public IReadOnlyList<EdgePiece> Pieces => [.. Arcs.Vertices.Select((v, i) => EdgePiece.Of(v, Arcs.Vertices[(i + 1) % Arcs.Vertices.Count].Point))];
 }

@@ -39,7 +39,8 @@ internal static class EdgeSymmetry
             return (start, start + (halfTurn ? length / 2 : length));
         }
 
-        // The crossing with the mirror where the chain, run counter-clockwise, comes from its lower or right half: found by halving the chain's distance to the mirror.
+        // A closed line that is its own mirror crosses it just twice, and either place will do: both may lie on one side of the origin, as in a fork.
+        // Preferred is the crossing with the mirror where the chain, run counter-clockwise, comes from its lower or right half: found by halving the chain's distance to the mirror.
         bool aboutX = mirrors == EdgeMirrors.AboutX;
         double from = Crossing(source, aboutX ? p => p.Y : p => p.X, aboutX ? p => p.X > 0 : p => p.Y < 0);
         return (from, from + (mirrors == EdgeMirrors.Both ? length / 4 : length / 2));
@@ -98,15 +99,16 @@ internal static class EdgeSymmetry
     private static double Crossing(SourceChain source, Func<Point2, double> off, Func<Point2, bool> side)
     {
         const int parts = 4096;
+        double? other = null;
         for (int i = 0; i < parts; i++)
         {
             double low = source.Length * i / parts, high = source.Length * (i + 1) / parts;
-            if (off(source.At(low)) > 0 == off(source.At(high)) > 0 || !side(source.At(low)))
+            if (off(source.At(low)) > 0 == off(source.At(high)) > 0)
             {
                 continue;
             }
 
-            bool sign = off(source.At(low)) > 0;
+            bool preferred = side(source.At(low)), sign = off(source.At(low)) > 0;
             for (int k = 0; k < 60; k++)
             {
                 double middle = (low + high) / 2;
@@ -114,10 +116,15 @@ internal static class EdgeSymmetry
             }
 
             // A joint or corner that stands there is meant.
-            double at = (low + high) / 2;
-            return source.Joints.FirstOrDefault(j => Math.Abs(Math.IEEERemainder(j - at, source.Length)) < 1e-7 * source.Length, at);
+            double at = (low + high) / 2, found = source.Joints.FirstOrDefault(j => Math.Abs(Math.IEEERemainder(j - at, source.Length)) < 1e-7 * source.Length, at);
+            if (preferred)
+            {
+                return found;
+            }
+
+            other ??= found;
         }
 
-        throw new GeometryException("outline does not cross the mirror it was found to have", source.Vertices[0].Point);
+        return other ?? throw new GeometryException("outline does not cross the mirror it was found to have", source.Vertices[0].Point);
     }
 }

@@ -14,7 +14,7 @@ namespace FeltNest.Die.Gang;
 /// <param name="EdgeWidthMm">Extent across, mm.</param>
 /// <param name="BoardLengthMm">Board along the roll, mm.</param>
 /// <param name="BoardWidthMm">Board across, mm.</param>
-/// <param name="LoadCentre">Centre of the length of rule in the die's frame, mm.</param>
+/// <param name="LoadCentre">Centre of the length of cutting edge in the die's frame, mm.</param>
 /// <param name="BoardCentreOnBed">Where the board's centre goes from the bed's centre so that the load is as central as the bed allows, mm.</param>
 /// <param name="Common">Cuts that neighbours share; none unless the shop asks for them.</param>
 public sealed record DieGang(

@@ -4,16 +4,16 @@ using FeltNest.Layout;
 namespace FeltNest.Die.Gang;
 
 /// <summary>Gaps within a die and between its strikes.</summary>
-public static class GapFinder
+internal static class GapFinder
 {
     /// <summary>Least gap between two cavities of the die, mm (infinite for one cavity), and where.</summary>
-    public static (double GapMm, Point2 Place) Within(IReadOnlyList<LayoutPart> parts, DieGang gang, double expectedMm)
+    internal static (double GapMm, Point2 Place) Within(IReadOnlyList<LayoutPart> parts, DieGang gang, double expectedMm, DieWork work)
     {
-        Ring[] rings = Rings(parts, gang);
+        Rings rings = new(parts, gang, work);
         (double Gap, Point2 Place) least = (double.PositiveInfinity, default);
-        for (int i = 0; i < rings.Length; i++)
+        for (int i = 0; i < rings.Count; i++)
         {
-            for (int k = i + 1; k < rings.Length; k++)
+            foreach (int k in rings.Near(rings[i], Worthwhile(least.Gap, expectedMm), default).Where(k => k > i))
             {
                 least = Nearer(least, rings[i], rings[k], default, expectedMm);
             }
@@ -28,31 +28,24 @@ public static class GapFinder
     /// <param name="feedMm">Tolerance of one feed, mm.</param>
     /// <param name="guideMm">Tolerance of the guide, mm: two strikes may err against each other by twice that.</param>
     /// <param name="edgeProfileMm">Profile tolerance of the edge, mm: each edge may stand half of it outside.</param>
-    public static StrikeJoint Between(RollLayout layout, DieGang gang, double feedMm, double guideMm, double edgeProfileMm)
+    /// <param name="work">Counts what is looked at.</param>
+    internal static StrikeJoint Between(RollLayout layout, DieGang gang, double feedMm, double guideMm, double edgeProfileMm, DieWork work)
     {
-        Ring[] rings = Rings(layout.Parts, gang);
+        Rings rings = new(layout.Parts, gang, work);
         (double Gap, Point2 Place) none = (double.PositiveInfinity, default), nominal = none, worst = none, across = none, acrossWorst = none;
-        int feeds = (int)Math.Ceiling((gang.EdgeLengthMm + gang.Places.Max(p => Math.Abs(p.X))) / gang.FeedMm) + 1;
-        HashSet<(double, double, bool)> done = [];
-        foreach ((Point2 a, Point2 b, int k) in gang.Places.SelectMany(a => gang.Places.SelectMany(b => Enumerable.Range(-feeds, (2 * feeds) + 1).Select(k => (a, b, k)))))
+        foreach ((Point2 move, int feeds, bool beside) in Moves(gang, work))
         {
-            // The same die moved there or back is the same pair.
-            Point2 move = b - a + new Point2(k * gang.FeedMm, 0);
-            if (move.Length < 1e-6 || move.X < -1e-6 || (move.X < 1e-6 && move.Y < 0) || move.X > gang.EdgeLengthMm + 20 || Math.Abs(move.Y) > gang.EdgeWidthMm + 20
-                || !done.Add((Math.Round(move.X, 4), Math.Round(move.Y, 4), a == b)))
+            Point2 play = new(feedMm * Math.Max(1, feeds), 2 * guideMm);
+            for (int k = 0; k < rings.Count; k++)
             {
-                continue;
-            }
-
-            Point2 play = new(feedMm * Math.Max(1, Math.Abs(k)), 2 * guideMm);
-            foreach (Ring other in rings)
-            {
-                Ring moved = other.Moved(move);
-                foreach (Ring ring in rings)
+                Ring moved = rings[k].Moved(move);
+                double gap = beside ? Math.Max(Worthwhile(nominal.Gap, nominal.Gap), Worthwhile(across.Gap, across.Gap)) : Worthwhile(nominal.Gap, nominal.Gap);
+                double worstGap = beside ? Math.Max(Worthwhile(worst.Gap, worst.Gap), Worthwhile(acrossWorst.Gap, acrossWorst.Gap)) : Worthwhile(worst.Gap, worst.Gap);
+                foreach (Ring ring in rings.Near(moved, Math.Max(gap, worstGap), play).Select(i => rings[i]))
                 {
                     nominal = Nearer(nominal, ring, moved, default, nominal.Gap);
                     worst = Nearer(worst, ring, moved, play, worst.Gap);
-                    if (a != b)
+                    if (beside)
                     {
                         across = Nearer(across, ring, moved, default, across.Gap);
                         acrossWorst = Nearer(acrossWorst, ring, moved, play, acrossWorst.Gap);
@@ -69,6 +62,38 @@ public static class GapFinder
         };
     }
 
+    // Moves from one strike to another that comes beside it, with the feeds between them; the same die moved there or back is the same pair.
+    private static IEnumerable<(Point2 Move, int Feeds, bool Beside)> Moves(DieGang gang, DieWork work)
+    {
+        const double beyond = 20;
+        PlaceGrid<int> across = new(gang.EdgeWidthMm + beyond);
+        for (int i = 0; i < gang.Places.Count; i++)
+        {
+            across.Add(new Point2(0, gang.Places[i].Y), i);
+        }
+
+        HashSet<(double, double, bool)> done = [];
+        for (int i = 0; i < gang.Places.Count; i++)
+        {
+            Point2 a = gang.Places[i];
+            foreach (int other in across.Near(new Point2(0, a.Y), gang.EdgeWidthMm + beyond).Order())
+            {
+                Point2 way = gang.Places[other] - a;
+                int first = (int)Math.Floor(-way.X / gang.FeedMm) - 1, last = (int)Math.Ceiling((gang.EdgeLengthMm + beyond - way.X) / gang.FeedMm);
+                for (int k = first; k <= last; k++)
+                {
+                    work.Look();
+                    Point2 move = way + new Point2(k * gang.FeedMm, 0);
+                    bool apart = move.X < -1e-6 || (move.X < 1e-6 && move.Y < 0) || move.X > gang.EdgeLengthMm + beyond || Math.Abs(move.Y) > gang.EdgeWidthMm + beyond;
+                    if (move.Length >= 1e-6 && !apart && done.Add((Math.Round(move.X, 4), Math.Round(move.Y, 4), i == other)))
+                    {
+                        yield return (move, Math.Abs(k), i != other);
+                    }
+                }
+            }
+        }
+    }
+
     // Bands have repeats of their own, so any of their panels may come beside any other: what counts is how far they reach across.
     private static double ToBands(RollLayout layout, int own)
     {
@@ -80,10 +105,12 @@ public static class GapFinder
         return Enumerable.Range(0, reach.Length).Where(i => i != own).Select(i => Math.Max(reach[i].Low - reach[own].High, reach[own].Low - reach[i].High)).DefaultIfEmpty(double.PositiveInfinity).Min();
     }
 
+    // Pairs further apart than ten times what is expected need not be measured before a nearer one is known.
+    private static double Worthwhile(double leastMm, double hintMm) => double.IsInfinity(leastMm) ? double.IsInfinity(hintMm) ? 1000 : Math.Max(50, 10 * hintMm) : leastMm;
+
     private static (double Gap, Point2 Place) Nearer((double Gap, Point2 Place) least, Ring a, Ring b, Point2 play, double hint)
     {
-        // Pairs further apart than ten times what is expected need not be measured before a nearer one is known.
-        double worthwhile = double.IsInfinity(least.Gap) ? double.IsInfinity(hint) ? 1000 : Math.Max(50, 10 * hint) : least.Gap;
+        double worthwhile = Worthwhile(least.Gap, hint);
         if (a.LeastAway(b, play) >= worthwhile)
         {
             return least;
@@ -93,8 +120,44 @@ public static class GapFinder
         return gap < least.Gap ? (gap, place) : least;
     }
 
-    private static Ring[] Rings(IReadOnlyList<LayoutPart> parts, DieGang gang) => [.. gang.Cavities.Select(c =>
-        Ring.Of([.. parts[c.Placed.Part].Outline.Turned(double.DegreesToRadians(c.Placed.AngleDeg)).Moved(new Point2(c.Placed.XMm, c.Placed.YMm)).Points]))];
+    // Outlines of all cavities, found by where they stand.
+    private sealed class Rings
+    {
+        private readonly Ring[] rings;
+        private readonly Point2 largest;
+        private readonly PlaceGrid<int> byLow;
+        private readonly DieWork work;
+
+        public Rings(IReadOnlyList<LayoutPart> parts, DieGang gang, DieWork work)
+        {
+            this.work = work;
+            rings = [.. gang.Cavities.Select(c =>
+            {
+                work.Look();
+                (double sin, double cos) = Math.SinCos(double.DegreesToRadians(c.Placed.AngleDeg));
+                return Ring.Of([.. parts[c.Placed.Part].Outline.Points.Select(p => new Point2((p.X * cos) - (p.Y * sin), (p.X * sin) + (p.Y * cos)) + new Point2(c.Placed.XMm, c.Placed.YMm))]);
+            })];
+            largest = new(rings.Max(r => r.High.X - r.Low.X), rings.Max(r => r.High.Y - r.Low.Y));
+            byLow = new PlaceGrid<int>(Math.Max(largest.X, largest.Y));
+            for (int i = 0; i < rings.Length; i++)
+            {
+                byLow.Add(rings[i].Low, i);
+            }
+        }
+
+        public int Count => rings.Length;
+
+        public Ring this[int at] => rings[at];
+
+        /// <summary>All that may stand nearer than so much to one, in their order.</summary>
+        public int[] Near(Ring ring, double reach, Point2 play)
+        {
+            Point2 away = new(reach + play.X, reach + play.Y);
+            int[] near = [.. byLow.Within(ring.Low - away - largest, ring.High + away).Order()];
+            work.Look(near.Length);
+            return near;
+        }
+    }
 
     // Corners with their extent, which tells most pairs apart.
     private sealed record Ring(Point2[] Corners, Point2 Low, Point2 High)

@@ -16,14 +16,14 @@ internal static class CloseRules
     private const double OnRun = 0.05;
 
     /// <summary>Length of edge of all cavities that has another cavity's edge within reach, mm. A common cut is looked at once, and as the edge of both its cavities.</summary>
-    public static double LengthMm(IReadOnlyList<LayoutPart> parts, IReadOnlyList<DieCavity> cavities, CommonCuts common, double reachMm)
+    public static double LengthMm(IReadOnlyList<LayoutPart> parts, IReadOnlyList<DieCavity> cavities, CommonCuts common, double reachMm, DieWork work)
     {
         (Point2[] Places, double Share)[] walked = [.. cavities.Select(c => Walk(parts[c.Placed.Part], c.Placed))];
-        double cell = reachMm + Step;
         List<(Point2 Place, int Cavity, int Other, double Share)> places = [];
         for (int i = 0; i < walked.Length; i++)
         {
-            (RuleRun Run, IReadOnlyList<EdgePiece> Pieces)[] shared = [.. common.Runs.Where(r => r.Other is not null && (r.Cavity == i || r.Other == i)).Select(r => (r, r.Pieces))];
+            work.Look(walked[i].Places.Length);
+            (RuleRun Run, IReadOnlyList<EdgePiece> Pieces)[] shared = [.. common.Of(i).Where(r => r.Other is not null).Select(r => (r, r.Pieces))];
             foreach (Point2 p in walked[i].Places)
             {
                 RuleRun? run = shared.FirstOrDefault(r => r.Pieces.Any(piece => piece.DistanceTo(p) < OnRun)).Run;
@@ -34,35 +34,23 @@ internal static class CloseRules
             }
         }
 
-        Dictionary<(int, int), List<(int Cavity, int Other, Point2 Place)>> grid = [];
+        PlaceGrid<(Point2 Place, int Cavity, int Other)> grid = new(reachMm + Step);
         foreach ((Point2 p, int cavity, int other, _) in places)
         {
-            (int, int) key = ((int)Math.Floor(p.X / cell), (int)Math.Floor(p.Y / cell));
-            (grid.TryGetValue(key, out List<(int, int, Point2)>? list) ? list : grid[key] = []).Add((cavity, other, p));
+            grid.Add(p, (p, cavity, other));
         }
 
-        return places.Where(p => Close(grid, p.Place, (p.Cavity, p.Other), cell, reachMm)).Sum(p => p.Share);
+        return places.Where(p => Close(grid, p.Place, (p.Cavity, p.Other), reachMm, work)).Sum(p => p.Share);
     }
 
-    private static bool Close(Dictionary<(int, int), List<(int Cavity, int Other, Point2 Place)>> grid, Point2 p, (int Cavity, int Other) own, double cell, double reach)
+    private static bool Close(PlaceGrid<(Point2 Place, int Cavity, int Other)> grid, Point2 p, (int Cavity, int Other) own, double reach, DieWork work)
     {
-        bool Apart((int Cavity, int Other, Point2 Place) n) => n.Cavity != own.Cavity && n.Cavity != own.Other && n.Other != own.Cavity && n.Other != own.Other;
+        bool Apart((Point2 Place, int Cavity, int Other) n) => n.Cavity != own.Cavity && n.Cavity != own.Other && n.Other != own.Cavity && n.Other != own.Other;
 
         // Half a step across leaves a place at most this much further off than the edge it stands for.
         double far = Math.Sqrt((reach * reach) + (Step * Step / 4));
-        int x = (int)Math.Floor(p.X / cell), y = (int)Math.Floor(p.Y / cell);
-        for (int i = x - 1; i <= x + 1; i++)
-        {
-            for (int j = y - 1; j <= y + 1; j++)
-            {
-                if (grid.TryGetValue((i, j), out List<(int Cavity, int Other, Point2 Place)>? near) && near.Exists(n => Apart(n) && (n.Place - p).Length <= far))
-                {
-                    return true;
-                }
-            }
-        }
-
-        return false;
+        work.Look();
+        return grid.Near(p, far).Any(n => Apart(n) && (n.Place - p).Length <= far);
     }
 
     private static (Point2[] Places, double Share) Walk(LayoutPart part, PlacedPanel placed)

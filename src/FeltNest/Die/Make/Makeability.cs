@@ -1,5 +1,6 @@
 using System.Globalization;
 using FeltNest.Die.Edge;
+using FeltNest.Die.Gang;
 using FeltNest.Die.Order;
 using FeltNest.Geometry;
 
@@ -12,7 +13,9 @@ internal static class Makeability
     private const int MostBends = 4;
 
     /// <summary>The notes of a die.</summary>
-    public static IEnumerable<MakeNote> Of(DieDesign design) => [.. Assumed(design), .. Bends(design), .. Gaps(design), .. Stack(design), .. OnPress(design)];
+    public static IEnumerable<MakeNote> Of(DieDesign design, DieWork work) => [.. Overload(design), .. Assumed(design), .. Bends(design), .. Gaps(design, work), .. Stack(design), .. OnPress(design)];
+
+    private static IEnumerable<MakeNote> Overload(DieDesign design) => design.DoNotRun is { } words ? [new MakeNote(words, null, true)] : [];
 
     private static IEnumerable<MakeNote> Assumed(DieDesign design) => design.Request.Order.IsAssumed ? [new MakeNote(UsualOrder.Words, null, true)] : [];
 
@@ -43,7 +46,7 @@ internal static class Makeability
         }
     }
 
-    private static IEnumerable<MakeNote> Gaps(DieDesign design)
+    private static IEnumerable<MakeNote> Gaps(DieDesign design, DieWork work)
     {
         DieOrder order = design.Request.Order;
         double wanted = order.Rule.LeastGapMm(order.Ejection.RoomMm), gap = design.LeastGapMm;
@@ -57,7 +60,7 @@ internal static class Makeability
             }
         }
 
-        if (EjectionPieces.Of(design).Empty is { Count: > 0 } empty)
+        if (design.Ejection.Empty is { Count: > 0 } empty)
         {
             yield return new MakeNote(
                 Text($"no ejection has room in cavit{(empty.Count == 1 ? "y" : "ies")} {string.Join(", ", empty.Take(MostBends))}{(empty.Count > MostBends ? " ..." : string.Empty)}: panels will stick in the die"), null, true);
@@ -69,7 +72,7 @@ internal static class Makeability
                 Text($"strikes join without a gap: with feed and guide at their worst they overlap by {-design.Joint.WorstMm:0.00} mm, and panels at the joint are that much short or joined"), design.Joint.Place, true);
         }
 
-        if (NearRules.LengthMm(design) is var near and > 0)
+        if (NearRules.LengthMm(design, work) is var near and > 0)
         {
             yield return new MakeNote(
                 Text($"{near:0} mm of edge stand nearer to another cavity's than a rule is thick without being the same line: those rules have no room, an outline that fits itself or a gap of {wanted:0.00} mm would do"), null, true);

@@ -1,4 +1,5 @@
 using FeltNest.Die.Edge;
+using FeltNest.Die.Gang;
 using FeltNest.Die.SharedRule;
 using FeltNest.Geometry;
 
@@ -14,7 +15,7 @@ internal static class NearRules
     private const double AtEnds = 3;
 
     /// <summary>Length of such edge, both sides counted, mm; 0 where no common cut was asked for.</summary>
-    public static double LengthMm(DieDesign design)
+    public static double LengthMm(DieDesign design, DieWork work)
     {
         if (!design.Request.Order.CommonCut)
         {
@@ -28,14 +29,26 @@ internal static class NearRules
             .. design.Gang.Cavities.SelectMany((c, i) => design.Gang.Common.Has(i) ? [] : EdgeWalk.Placed(design.Edges[c.Placed.Part]!, c).Pieces.Select(p => (i, p))),
             .. runs.Where(r => r.Other is null).SelectMany(r => r.Pieces.Select(p => (r.Cavity, p))),
         ];
-        Point2[] ends = [.. runs.SelectMany(r => new[] { r.Line[0].Point, r.Line[^1].Point }).Distinct()];
-        double length = 0;
+        double reach = thick + alone.Select(p => p.Piece.LengthMm).DefaultIfEmpty().Max(), length = 0;
+        PlaceGrid<(int Cavity, EdgePiece Piece)> middles = new(reach);
+        foreach ((int Cavity, EdgePiece Piece) piece in alone)
+        {
+            middles.Add(piece.Piece.Middle, piece);
+        }
+
+        PlaceGrid<Point2> ends = new(AtEnds * thick);
+        foreach (Point2 end in runs.SelectMany(r => new[] { r.Line[0].Point, r.Line[^1].Point }).Distinct())
+        {
+            ends.Add(end, end);
+        }
+
         foreach ((int cavity, EdgePiece piece) in alone)
         {
-            EdgePiece[] close = [.. alone.Where(o => o.Cavity != cavity && MayBeNear(piece, o.Piece, thick)).Select(o => o.Piece)];
+            work.Look();
+            EdgePiece[] close = [.. middles.Near(piece.Middle, reach).Where(o => o.Cavity != cavity && MayBeNear(piece, o.Piece, thick)).Select(o => o.Piece)];
             int count = close.Length == 0 ? 0 : (int)Math.Ceiling(piece.LengthMm / Step);
             length += Enumerable.Range(0, count).Select(k => piece.At((k + 0.5) / count))
-                .Count(p => close.Any(o => o.DistanceTo(p) < thick) && ends.All(e => (e - p).Length > AtEnds * thick)) * piece.LengthMm / Math.Max(1, count);
+                .Count(p => close.Any(o => o.DistanceTo(p) < thick) && ends.Near(p, AtEnds * thick).All(e => (e - p).Length > AtEnds * thick)) * piece.LengthMm / Math.Max(1, count);
         }
 
         return length;

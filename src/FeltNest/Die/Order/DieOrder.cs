@@ -28,6 +28,9 @@ public sealed record DieOrder(
     /// <summary>Which way the nap of the felt lies under the die, or null where the shop does not say: a layout does not know.</summary>
     public NapDirection? Nap { get; init; }
 
+    /// <summary>Sign of the drawing's x in which something points that points with the feed, or against it: from the die's side left and right change places.</summary>
+    public char SeenSign(bool withFeed) => withFeed == DieView ? '-' : '+';
+
     /// <summary>Height of the felt under one strike, mm.</summary>
     public double StackMm => Plies * FeltThicknessMm;
 

@@ -19,6 +19,9 @@ public sealed record DieRule(double ThicknessMm, double HeightMm, RuleBevel Beve
         _ => ThicknessMm / 2,
     };
 
+    /// <summary>How far the middle of the body stands on the waste's side of the cutting edge, mm; below 0 on the panel's.</summary>
+    public double MiddleInWasteMm => BodyInWasteMm - (ThicknessMm / 2);
+
     /// <summary>Least gap from edge to edge at which the bodies of two rules and what ejects between them have room, mm.</summary>
     public double LeastGapMm(double ejectionMm) => (2 * BodyInWasteMm) + ejectionMm;
 

@@ -17,15 +17,22 @@ public sealed record CommonCuts(IReadOnlyList<RuleRun> Runs)
     /// <summary>Length of rule that serves two cavities, mm.</summary>
     public double SharedMm => Runs.Where(r => r.Other is not null).Sum(r => r.LengthMm);
 
+    private readonly ILookup<int, RuleRun> byCavity = Runs.SelectMany(r => r.Other is { } other ? new[] { (Cavity: r.Cavity, Run: r), (Cavity: other, Run: r) } : [(r.Cavity, r)])
+        .ToLookup(r => r.Cavity, r => r.Run);
+
     /// <summary>Whether a cavity, by its place in the list, shares a cut.</summary>
-    public bool Has(int cavity) => Runs.Any(r => r.Cavity == cavity || r.Other == cavity);
+    public bool Has(int cavity) => byCavity.Contains(cavity);
+
+    /// <summary>Runs that serve a cavity, by its place in the list.</summary>
+    public IEnumerable<RuleRun> Of(int cavity) => byCavity[cavity];
 
     /// <summary>The common cuts of cavities.</summary>
-    public static CommonCuts Of(IReadOnlyList<DieCavity> cavities, IReadOnlyList<DieEdge?> edges)
+    internal static CommonCuts Of(IReadOnlyList<DieCavity> cavities, IReadOnlyList<DieEdge?> edges, DieWork work)
     {
         EdgeWalk[] walks = [.. cavities.Select(c => EdgeWalk.Placed(edges[c.Placed.Part]!, c))];
-        List<(int Cavity, int Other, double From, double To)> shared = SharedEdges.Find(walks);
-        List<Point2> nodes = [];
+        List<(int Cavity, int Other, double From, double To)> shared = SharedEdges.Find(walks, work);
+        PlaceGrid<(int Number, Point2 Place)> nodes = new(NodeSlackMm);
+        int made = 0;
         List<RuleRun> runs = [];
         foreach (IGrouping<int, (int Cavity, int Other, double From, double To)> of in shared.GroupBy(s => s.Cavity).OrderBy(g => g.Key))
         {
@@ -34,7 +41,7 @@ public sealed record CommonCuts(IReadOnlyList<RuleRun> Runs)
             {
                 EdgeWalk walk = walks[of.Key];
                 double end = along[i].To, next = i + 1 < along.Length ? along[i + 1].From : along[0].From + walk.Length;
-                Point2[] ends = [Node(nodes, walk, along[i].From), Node(nodes, walk, end), Node(nodes, walk, next)];
+                Point2[] ends = [Node(nodes, walk, along[i].From, ref made), Node(nodes, walk, end, ref made), Node(nodes, walk, next, ref made)];
                 if (of.Key < along[i].Other)
                 {
                     runs.Add(Run(walk, of.Key, along[i].Other, along[i].From, end, ends[0], ends[1]));
@@ -58,17 +65,16 @@ public sealed record CommonCuts(IReadOnlyList<RuleRun> Runs)
     }
 
     // The place of a run's end: one that is there already where it is as good as the same.
-    private static Point2 Node(List<Point2> nodes, EdgeWalk walk, double along)
+    private static Point2 Node(PlaceGrid<(int Number, Point2 Place)> nodes, EdgeWalk walk, double along, ref int made)
     {
         (int piece, double first, _) = walk.Between(along % walk.Length, (along % walk.Length) + 1e-6).First();
         Point2 at = walk.Pieces[piece].At(first);
-        int known = nodes.FindIndex(n => (n - at).Length < NodeSlackMm);
-        if (known < 0)
+        foreach ((_, Point2 known) in nodes.Near(at, NodeSlackMm).Where(n => (n.Place - at).Length < NodeSlackMm).OrderBy(n => n.Number))
         {
-            nodes.Add(at);
-            return at;
+            return known;
         }
 
-        return nodes[known];
+        nodes.Add(at, (made++, at));
+        return at;
     }
 }

@@ -15,7 +15,7 @@ public sealed record RuleRun(int Cavity, int? Other, double FromMm, double ToMm,
     public IReadOnlyList<EdgePiece> Pieces => [.. Line.Take(Line.Count - 1).Select((v, i) => EdgePiece.Of(v, Line[i + 1].Point))];
 
     /// <summary>Centre of its length.</summary>
-    public Point2 Centre => Pieces.Aggregate(default(Point2), (sum, p) => sum + (Middle(p) * (p.LengthMm / Pieces.Sum(q => q.LengthMm))));
+    public Point2 Centre => Pieces is var pieces && pieces.Sum(q => q.LengthMm) is var total ? pieces.Aggregate(default(Point2), (sum, p) => sum + (Middle(p) * (p.LengthMm / total))) : default;
 
     /// <summary>Length, mm.</summary>
     public double LengthMm => ToMm - FromMm;

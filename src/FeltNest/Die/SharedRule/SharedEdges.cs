@@ -1,4 +1,5 @@
 using FeltNest.Die.Edge;
+using FeltNest.Die.Gang;
 using FeltNest.Geometry;
 
 namespace FeltNest.Die.SharedRule;
@@ -16,20 +17,23 @@ internal static class SharedEdges
     private static readonly double[] Looks = [0.25, 0.5, 0.75];
 
     /// <summary>Stretches that two edges share, each told twice: along either edge, mm. A stretch that passes an edge's start ends beyond its length.</summary>
-    public static List<(int Cavity, int Other, double From, double To)> Find(IReadOnlyList<EdgeWalk> walks)
+    public static List<(int Cavity, int Other, double From, double To)> Find(IReadOnlyList<EdgeWalk> walks, DieWork work)
     {
         (double MinX, double MinY, double MaxX, double MaxY)[][] boxes = [.. walks.Select(w => w.Pieces.Select(Reach).ToArray())];
         (double MinX, double MinY, double MaxX, double MaxY)[] whole = [.. boxes.Select(b => (b.Min(x => x.MinX), b.Min(x => x.MinY), b.Max(x => x.MaxX), b.Max(x => x.MaxY)))];
+        double wide = whole.Select(b => b.MaxX - b.MinX).DefaultIfEmpty(1).Max() + (2 * SlackMm), high = whole.Select(b => b.MaxY - b.MinY).DefaultIfEmpty(1).Max() + (2 * SlackMm);
+        PlaceGrid<int> byLow = new(Math.Max(wide, high));
+        for (int i = 0; i < walks.Count; i++)
+        {
+            byLow.Add(new Point2(whole[i].MinX, whole[i].MinY), i);
+        }
+
         List<(int, int, double, double)> found = [];
         for (int i = 0; i < walks.Count; i++)
         {
-            for (int k = i + 1; k < walks.Count; k++)
+            foreach (int k in byLow.Within(new Point2(whole[i].MinX - wide, whole[i].MinY - high), new Point2(whole[i].MaxX + SlackMm, whole[i].MaxY + SlackMm)).Where(k => k > i && Near(whole[i], whole[k])).Order())
             {
-                if (!Near(whole[i], whole[k]))
-                {
-                    continue;
-                }
-
+                work.Look();
                 List<(double From, double To)> mine = [], theirs = [];
                 for (int a = 0; a < boxes[i].Length; a++)
                 {

@@ -24,13 +24,16 @@ internal static class TextBlock
         }
     }
 
-    private static List<string> Wrapped(string words, double width)
+    /// <summary>Words in lines no longer than a width, in letters of a height.</summary>
+    public static IReadOnlyList<string> Lines(string words, double width, double height) => Wrapped(words, width, height);
+
+    private static List<string> Wrapped(string words, double width, double height = Ink.Note)
     {
         List<string> lines = [];
         StringBuilder line = new();
         foreach (string word in words.Split(' '))
         {
-            if (line.Length > 0 && StrokeFont.Width($"{line} {word}", Ink.Note) > width)
+            if (line.Length > 0 && StrokeFont.Width($"{line} {word}", height) > width)
             {
                 lines.Add(line.ToString());
                 line.Clear().Append("   ");

@@ -7,8 +7,8 @@ using FeltNest.Die.Order;
 using FeltNest.Die.Safety;
 using FeltNest.Die.SharedRule;
 using FeltNest.Files.Dxf;
-using FeltNest.Files.Rolls;
 using FeltNest.Geometry;
+using FeltNest.Rolls;
 
 namespace FeltNest.Files.Dies;
 
@@ -24,7 +24,7 @@ public static class DieDxf
         ArcVertex[] edge = Seen(design, arcs.Vertices, 0);
         DxfText dxf = new(("EDGE", 1), ("CENTRE", 3), ("NOTE", 7));
         dxf.Polyline("EDGE", edge, true).Point("CENTRE", default);
-        Notes(dxf, new Point2(edge.Min(v => v.X), edge.Min(v => v.Y) - 15), design, design.Letter(part) is { Length: > 0 } letter ? $"one cavity of part {letter}, origin at the part's own" : "one cavity, origin at the part's own");
+        Notes(dxf, new Point2(edge.Min(v => v.X), edge.Min(v => v.Y) - 15), design, design.Letter(part) is { Length: > 0 } letter ? $"one cavity of part {letter}" : "one cavity", EdgeLine(design.Request.Order), "x right, y up, from the part's own origin (layer CENTRE)");
         return dxf.Finish();
     }
 
@@ -54,7 +54,7 @@ public static class DieDxf
             dxf.Point("CENTRE", at).Text("NOTE", at + new Point2(1, 1), Letters, string.Create(CultureInfo.InvariantCulture, $"{cavity.Number}{design.Letter(cavity.Placed.Part)}"));
         }
 
-        Notes(dxf, new Point2(0, -10), design, $"{design.Gang.Cavities.Count} cavities, origin at the board's lower left corner", CommonWords(design));
+        Notes(dxf, new Point2(0, -10), design, $"{design.Gang.Cavities.Count} cavities", EdgeLine(design.Request.Order), [BoardFrame(design.Request.Order), .. CommonWords(design)]);
         return dxf.Finish();
     }
 
@@ -63,12 +63,12 @@ public static class DieDxf
     {
         double length = design.Gang.BoardLengthMm, width = design.Gang.BoardWidthMm;
         DieRule rule = design.Request.Order.Rule;
-        double outside = rule.BodyInWasteMm - (rule.ThicknessMm / 2);
+        double outside = rule.MiddleInWasteMm;
         DxfText dxf = new(("SLOT", 1), ("BRIDGE", 3), ("EJECT", 4), ("BOARD", 5), ("NOTE", 7));
         foreach ((DieCavity cavity, int i) in design.Gang.Cavities.Select((c, i) => (c, i)))
         {
             DieEdge edge = design.Edges[cavity.Placed.Part]!;
-            (double, double)[]? own = design.Gang.Common.Has(i) ? [.. design.Gang.Common.Runs.Where(r => r.Cavity == i).Select(r => (r.FromMm, r.ToMm))] : null;
+            (double, double)[]? own = design.Gang.Common.Has(i) ? [.. design.Gang.Common.Of(i).Where(r => r.Cavity == i).Select(r => (r.FromMm, r.ToMm))] : null;
             foreach ((IReadOnlyList<ArcVertex> run, bool bridge) in SlotRuns.Of(edge, design.Places[cavity.Placed.Part]!, design.Request.Order.Board, outside, own))
             {
                 dxf.Polyline(bridge ? "BRIDGE" : "SLOT", Seen(design, Placed(cavity, run), length), false);
@@ -76,24 +76,23 @@ public static class DieDxf
         }
 
         dxf.Polyline("BOARD", [new(0, 0, 0), new(length, 0, 0), new(length, width, 0), new(0, width, 0)], true);
-        foreach (IReadOnlyList<Point2> ring in EjectionPieces.Of(design).Rings)
+        foreach (IReadOnlyList<Point2> ring in design.Ejection.Rings)
         {
             dxf.Polyline("EJECT", Seen(design, [.. ring.Select(p => new ArcVertex(p.X, p.Y, 0))], length), true);
         }
 
-        Notes(dxf, new Point2(0, -10), design, string.Create(CultureInfo.InvariantCulture, $"middle lines of slots for rule {rule.ThicknessMm:0.##} mm: the edge stands {Math.Abs(outside):0.###} mm {(outside > 0 ? "inside" : outside < 0 ? "outside" : "off")} them"), EjectionWords(design.Request.Order));
+        Notes(dxf, new Point2(0, -10), design, "slots of the board", SlotLine(design.Request.Order.Rule), BoardFrame(design.Request.Order), EjectionWords(design.Request.Order));
         return dxf.Finish();
     }
 
-    private static void Notes(DxfText dxf, Point2 at, DieDesign design, string what, params string[] more)
+    private static void Notes(DxfText dxf, Point2 at, DieDesign design, string what, string line, params string[] more)
     {
         DieOrder order = design.Request.Order;
         string[] lines =
         [
             $"{order.Name}{(order.Title.Revision is { } r ? $" revision {r}" : string.Empty)}: {what}",
-            $"lengths in mm, 1:1; line = cutting edge, panel inside, {BevelWords(order.Rule.Bevel)}",
+            $"lengths in mm, 1:1; {line}",
             order.DieView ? "DIE VIEW: seen from the die's edges, mirror image of the felt" : "PANEL VIEW: felt seen from the nap side; mirror for the die's side",
-            $"x: feed, warp; nap: {(order.Nap is { } nap ? $"toward {NapWord.Of(nap)}" : "not stated")}{(order.DieView ? "; from the die's side x runs to the left" : string.Empty)}",
             .. more,
             .. SafetyWords.Brief,
         ];
@@ -102,6 +101,14 @@ public static class DieDxf
             dxf.Text("NOTE", at - new Point2(0, i * LineStep), Letters, lines[i]);
         }
     }
+
+    private static string EdgeLine(DieOrder order) => $"line = cutting edge, panel inside, {BevelWords(order.Rule.Bevel)}";
+
+    private static string SlotLine(DieRule rule) => string.Create(CultureInfo.InvariantCulture, $"SLOT, BRIDGE = middle line of the rule's body ({rule.ThicknessMm:0.##} mm), {(rule.MiddleInWasteMm switch { > 0 => $"{rule.MiddleInWasteMm:0.###} mm outside the cutting edge", < 0 => $"{-rule.MiddleInWasteMm:0.###} mm inside the cutting edge", _ => "straight under the cutting edge" })}; {BevelWords(rule.Bevel)}");
+
+    // Coordinates are those of what is seen: from the die's side the felt runs the other way.
+    private static string BoardFrame(DieOrder order) =>
+        $"x right, y up, from the board's lower left corner as drawn; feed and warp toward {order.SeenSign(true)}x; nap: {(order.Nap is { } nap ? $"toward {order.SeenSign(nap == NapDirection.Forward)}x" : "not stated")}";
 
     private static string EjectionWords(DieOrder order) => string.Create(
         CultureInfo.InvariantCulture, $"EJECT: outlines of {order.Ejection.Material}, {order.Ejection.ClearMm:0.##} mm off the faces of the rules, strips up to {EjectionPieces.StripMm} mm wide; placing it is for trial at the press");

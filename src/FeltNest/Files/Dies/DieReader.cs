@@ -31,7 +31,7 @@ public static class DieReader
     {
         JsonInput.SchemaOf(root, path, SchemaName.Die);
         JsonFields top = JsonFields.Top(
-            path, root, "schema", "name", "revision", "replaces", "napToward", "cavities", "feedMm", "ruleLengthMm", "forceKn", "forceBasis", "pressSharePercent", "commonCuts", "leastRadiusMm", "leastGapMm", "arcs", "edges",
+            path, root, "schema", "name", "revision", "replaces", "napToward", "cavities", "feedMm", "ruleLengthMm", "edgeLengthMm", "forceKn", "forceBasis", "pressSharePercent", "commonCuts", "leastRadiusMm", "leastGapMm", "arcs", "edges",
             "strike", "joint", "board", "rule", "force", "press", "wear", "massKg", "panelProfileMm", "notes", "layout");
         JsonElement inner = top.Required("layout");
         LayoutInput layout = inner.ValueKind == JsonValueKind.Object
@@ -40,7 +40,7 @@ public static class DieReader
         PlacedPanel[] cavities = [.. top.ObjectsUpTo(MostStruck, "cavities", "number", "panel", "xMm", "yMm", "angleDeg").Select(item => new PlacedPanel(
             Part(item, "panel", parts), Along(item, "xMm"), Across(item, "yMm"), item.Within("angleDeg", -360, 360)))];
         Dictionary<int, ArcOutline> edges = [];
-        foreach (JsonFields item in top.Objects("edges", "panel", "letter", "deviationMm", "offLayoutMm", "corners", "arcs", "ruleJoint", "bridges"))
+        foreach (JsonFields item in top.Objects("edges", "panel", "letter", "deviationMm", "offLayoutMm", "corners", "edgeLengthMm", "ruleLengthMm", "arcs", "ruleJoint", "bridges"))
         {
             List<ArcVertex> arcs = JsonShapes.Arcs(item, "arcs", path);
             edges[Part(item, "panel", parts)] = OutlineReader.Shaped(path, item.PathOf("arcs"), () => ArcOutline.From(arcs));
@@ -82,6 +82,8 @@ public static class DieReader
             board.Number("lengthMm"), board.Number("widthMm"), board.Number("landMm"), top.Number("ruleLengthMm"), Gap(top, "leastRadiusMm"), Gap(top, "leastGapMm"), Gap(joint, "nominalMm"),
             Gap(joint, "worstMm"), joint.Number("feedToleranceMm"), joint.Number("guideToleranceMm"), joint.Number("edgeProfileMm"), top.Number("forceKn"), forceKn, force.Number("lengthMm"), common)
         {
+            EdgeLengthMm = top.OptionalNumber("edgeLengthMm"),
+            MiddleInWasteMm = MiddleInWaste(top.Object("rule", "thicknessMm", "heightMm", "bevel")),
             AcrossMm = Gap(joint, "acrossMm"),
             AcrossWorstMm = Gap(joint, "acrossWorstMm"),
             BandMm = Gap(joint, "bandMm"),
@@ -89,6 +91,10 @@ public static class DieReader
         };
         return new DieInput(layout, die, repeats, Wear(top), top.Has("replaces") ? top.Text("replaces") : null, top.Number("panelProfileMm"));
     }
+
+    // Of a bevel that the file does not know the body stands evenly on both sides.
+    private static double MiddleInWaste(JsonFields rule) => rule.Number("thicknessMm") / 2
+        * (rule.Text("bevel") == EnumWord.Of(RuleBevel.SideWaste) ? 1 : rule.Text("bevel") == EnumWord.Of(RuleBevel.SidePanel) ? -1 : 0);
 
     private static double Along(JsonFields item, string name) => item.Within(name, -LayoutReader.FarthestAlongMm, LayoutReader.FarthestAlongMm);
 

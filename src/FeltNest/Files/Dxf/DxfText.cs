@@ -30,6 +30,7 @@ internal sealed class DxfText
             if (v.Turn != 0 && (closed || i < vertices.Count - 1))
             {
                 Group(42, Number(Bulge(v.Turn)));
+                Reach(v.Point, vertices[(i + 1) % vertices.Count].Point, v.Turn);
             }
         }
 
@@ -81,6 +82,17 @@ internal sealed class DxfText
     }
 
     private void Reach(Point2 p) => (minX, minY, maxX, maxY) = (Math.Min(minX, p.X), Math.Min(minY, p.Y), Math.Max(maxX, p.X), Math.Max(maxY, p.Y));
+
+    // An arc reaches out to the sides of its circle that it passes.
+    private void Reach(Point2 start, Point2 end, double turn)
+    {
+        ArcPiece arc = ArcPiece.Between(start, end, turn);
+        double from = Math.Min(arc.StartAngle, arc.StartAngle + turn), to = Math.Max(arc.StartAngle, arc.StartAngle + turn);
+        for (double side = Math.Ceiling(from / (Math.PI / 2)); side * Math.PI / 2 <= to; side++)
+        {
+            Reach(arc.Centre + arc.Spoke((side * Math.PI / 2) - arc.StartAngle));
+        }
+    }
 
     // Twelve decimals: closed to far below a micrometre, and bulges keep their arcs.
     private static string Number(double value) => (Math.Round(value, 12) + 0.0).ToString("0.0###########", CultureInfo.InvariantCulture);

@@ -15,6 +15,9 @@ internal static class ArcSplineFitter
     // Directions told apart at a joint, as a share of the angle by which the tolerance lets a usual arc lean.
     private const double LeanShare = 0.2;
 
+    // Looks at a closing pair that are tried before all of them stand so many apart.
+    private const int Apart = 24;
+
     // Arcs that miss after so many places in a row do not come back.
     private const int MostMisses = 3;
 
@@ -47,6 +50,8 @@ internal static class ArcSplineFitter
     private sealed class Row
     {
         private readonly CurvePoint[] places;
+        private readonly double[] angles;
+        private readonly double[][] chords;
         private readonly (Point2 Place, Point2 Left)[] looks;
         private readonly bool endsHeld;
         private readonly CancellationToken stop;
@@ -59,6 +64,8 @@ internal static class ArcSplineFitter
             double[] at = [.. Enumerable.Range(0, MostPlaces + 1).Select(i => i == MostPlaces ? span : span * i / MostPlaces)
                 .Concat(few).Distinct().Order()];
             places = Array.ConvertAll(at, curve.At);
+            angles = Array.ConvertAll(places, p => Angle(p.Derivative));
+            chords = [.. places.Select((from, i) => places.Skip(i + 1).Select(to => Angle(to.Place - from.Place)).ToArray())];
             looks = [.. at.Zip(at.Skip(1)).SelectMany(pair => Enumerable.Range(0, Looks).Select(k =>
             {
                 CurvePoint look = curve.At(pair.First + ((pair.Second - pair.First) * (k + 0.5) / Looks));
@@ -98,7 +105,7 @@ internal static class ArcSplineFitter
         {
             const int leans = 6;
             List<Way>[] first = [.. places.Select(_ => new List<Way>())];
-            double own = Angle(places[0].Derivative);
+            double own = angles[0];
             first[0].AddRange(endsHeld ? [new Way(own, -1, -1)] : Enumerable.Range(-leans, (2 * leans) + 1).OrderBy(Math.Abs).Select(k => new Way(own + (k * lean), -1, -1)));
             return first;
         }
@@ -114,16 +121,20 @@ internal static class ArcSplineFitter
                 int misses = 0;
                 for (int j = i + 1; j < places.Length && misses < MostMisses; j++)
                 {
-                    (double low, double high) = (-Math.PI, Math.PI);
-                    for (int k = i * Looks; k < j * Looks && low <= high; k++)
+                    // Angles are compared as pairs of cross and dot product: only the two that count are worked out.
+                    Point2 low = new(-1, -0.0), high = new(-1, 0);
+                    bool open = true;
+                    for (int k = i * Looks; k < j * Looks && open; k++)
                     {
                         (Point2 at, Point2 left) = looks[k];
-                        low = Math.Max(low, HalfTurn(i, j, at + (left * tolerance)));
-                        high = Math.Min(high, HalfTurn(i, j, at - (left * tolerance)));
+                        Point2 most = HalfTurn(i, j, at + (left * tolerance)), least = HalfTurn(i, j, at - (left * tolerance));
+                        low = Less(low, most) ? most : low;
+                        high = Less(least, high) ? least : high;
+                        open = !Less(high, low);
                     }
 
-                    misses = low <= high ? 0 : misses + 1;
-                    row.Add((low, high));
+                    misses = open ? 0 : misses + 1;
+                    row.Add((Math.Atan2(low.Y, low.X), open ? Math.Atan2(high.Y, high.X) : double.NegativeInfinity));
                 }
 
                 spans[i] = [.. row];
@@ -132,12 +143,16 @@ internal static class ArcSplineFitter
             return spans;
         }
 
-        // Of the circles through two places the one through a third point turns by twice this from the first to the second.
-        private double HalfTurn(int from, int to, Point2 through)
+        // Of the circles through two places the one through a third point turns by twice the angle of this vector from the first to the second.
+        private Point2 HalfTurn(int from, int to, Point2 through)
         {
             Point2 a = through - places[from].Place, b = places[to].Place - through;
-            return Math.Atan2(a.Cross(b), a.Dot(b));
+            return new Point2(a.Dot(b), a.Cross(b));
         }
+
+        // Whether one vector's angle, from minus half a turn to half a turn, is less than another's.
+        private static bool Less(Point2 one, Point2 other) => one.X > 0 && other.X > 0
+            ? one.Y * other.X < other.Y * one.X : Math.Atan2(one.Y, one.X) < Math.Atan2(other.Y, other.X);
 
         private List<Way>[] Next(List<Way>[] layer, (double Low, double High)[][] spans, double lean)
         {
@@ -150,14 +165,13 @@ internal static class ArcSplineFitter
                     for (int n = 0; n < spans[i].Length; n++)
                     {
                         int j = i + 1 + n;
-                        Point2 chord = places[j].Place - places[i].Place;
-                        double half = Math.IEEERemainder(Angle(chord) - layer[i][w].Direction, 2 * Math.PI);
+                        double half = Turned(chords[i][n] - layer[i][w].Direction);
                         if (half < spans[i][n].Low || half > spans[i][n].High)
                         {
                             continue;
                         }
 
-                        double direction = Angle(chord) + half;
+                        double direction = chords[i][n] + half;
                         if (taken[j].Add((long)Math.Round(Off(direction, j) / lean)))
                         {
                             next[j].Add(new Way(direction, i, w));
@@ -179,6 +193,13 @@ internal static class ArcSplineFitter
                     (double sin, double cos) = Math.SinCos(layers[arcs][i][w].Direction);
                     Biarc pair = Biarc.Between(new CurvePoint(places[i].Place, new Point2(cos, sin)), places[End]);
                     double worst = 0;
+
+                    // Looks far apart come first: most pairs miss widely.
+                    for (int k = (i * Looks) + (Apart / 2); k < looks.Length && worst <= tolerance; k += Apart)
+                    {
+                        worst = Math.Max(worst, pair.DistanceTo(looks[k].Place));
+                    }
+
                     for (int k = i * Looks; k < looks.Length && worst <= tolerance; k++)
                     {
                         worst = Math.Max(worst, pair.DistanceTo(looks[k].Place));
@@ -205,7 +226,10 @@ internal static class ArcSplineFitter
             return tail;
         }
 
-        private double Off(double direction, int place) => Math.IEEERemainder(direction - Angle(places[place].Derivative), 2 * Math.PI);
+        private double Off(double direction, int place) => Turned(direction - angles[place]);
+
+        // The angle within half a turn to either side; most are there already.
+        private static double Turned(double angle) => Math.Abs(angle) <= Math.PI ? angle : Math.IEEERemainder(angle, 2 * Math.PI);
 
         private static double Angle(Point2 way) => Math.Atan2(way.Y, way.X);
     }

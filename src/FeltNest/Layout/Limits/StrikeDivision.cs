@@ -15,16 +15,9 @@ internal static class StrikeDivision
     /// division keeps it. A die holds whole rows of the longer repeat.</summary>
     internal static LayoutRepeat? Divided(LayoutRepeat repeat, int times, IReadOnlyList<LayoutPart> parts, DieLimit limit)
     {
-        PlacedPanel[] panels = [.. repeat.Panels.OrderBy(p => p.YMm).ThenBy(p => p.XMm)];
-        for (int across = 1; across <= panels.Length; across++)
+        foreach ((IReadOnlyList<PlacedPanel> share, IReadOnlyList<Point2> places) in Shares(repeat).Where(s => s.Share.Count * times <= (limit.MostPanels ?? int.MaxValue)))
         {
-            int cavities = panels.Length / across;
-            if (panels.Length % across != 0 || cavities * times > (limit.MostPanels ?? int.MaxValue) || Places(panels, cavities, repeat.LengthMm) is not { } places)
-            {
-                continue;
-            }
-
-            PlacedPanel[] die = [.. from panel in panels.Take(cavities) from k in Enumerable.Range(0, times) select panel with { XMm = panel.XMm + (k * repeat.LengthMm) }];
+            PlacedPanel[] die = Written(share, times, repeat.LengthMm);
             (double length, double width) = Extent(die, parts, times * repeat.LengthMm);
             if (limit.Holds(length, width))
             {
@@ -39,6 +32,23 @@ internal static class StrikeDivision
 
         return null;
     }
+
+    /// <summary>Every equal share of a repeat whose moved copies are all of it, the whole first, with the places it goes to.</summary>
+    internal static IEnumerable<(IReadOnlyList<PlacedPanel> Share, IReadOnlyList<Point2> Places)> Shares(LayoutRepeat repeat)
+    {
+        PlacedPanel[] panels = [.. repeat.Panels.OrderBy(p => p.YMm).ThenBy(p => p.XMm)];
+        for (int across = 1; across <= panels.Length; across++)
+        {
+            if (panels.Length % across == 0 && Places(panels, panels.Length / across, repeat.LengthMm) is { } places)
+            {
+                yield return (panels[..(panels.Length / across)], places);
+            }
+        }
+    }
+
+    /// <summary>A share written over so many repeats.</summary>
+    internal static PlacedPanel[] Written(IReadOnlyList<PlacedPanel> share, int times, double repeatMm) =>
+        [.. from panel in share from k in Enumerable.Range(0, times) select panel with { XMm = panel.XMm + (k * repeatMm) }];
 
     // Where the die goes so that every group of panels, taken in order across the roll, is its moved copy; null where one is not.
     private static List<Point2>? Places(PlacedPanel[] panels, int cavities, double repeat)

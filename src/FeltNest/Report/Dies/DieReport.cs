@@ -21,19 +21,22 @@ public static class DieReport
             .Line("cavities", F(gang.Cavities.Count, "0"), gang.Places.Count == 1 ? F2($"{gang.Repeats} repeat{(gang.Repeats == 1 ? string.Empty : "s")} of the layout") : F2($"struck at {gang.Places.Count} places across to one feed"))
             .Line("feed", gang.FeedMm, "0.000", "mm")
             .Line("board along x across", F2($"{gang.BoardLengthMm:0} x {gang.BoardWidthMm:0} mm"), F2($"about {design.MassKg:0.0} kg with its rule"))
-            .Line("nap", order.Nap switch { NapDirection.Forward => "toward +x", NapDirection.Backward => "toward -x", _ => "not stated" }, design.Request.Layout.Rules.OneWay ? "the lay goes one way" : string.Empty)
+            .Line("nap", order.Nap switch { NapDirection.Forward => $"toward {order.SeenSign(true)}x, with the feed", NapDirection.Backward => $"toward {order.SeenSign(false)}x, against the feed", _ => "not stated" }, design.Request.Layout.Rules.OneWay ? "the lay goes one way" : string.Empty)
             .Line("load off the bed's middle", design.Request.Press is null ? "no press given" : F2($"{gang.LoadOffBed.X:0.0}, {gang.LoadOffBed.Y:0.0} mm"));
         foreach (int part in design.Parts)
         {
             DieEdge edge = design.Edges[part]!;
             table.Heading(design.Letter(part) is { Length: > 0 } letter ? F2($"Edge of part {letter}, {gang.Cavities.Count(c => c.Placed.Part == part)} cavities") : "Edge of a cavity")
                 .Line("arcs", F(edge.Pieces.Count, "0"), F2($"tangent, {edge.Corners.Count} corners"))
-                .Line("off the true outline", edge.DeviationMm, "0.0000", "mm", F2($"at most; {edge.OffLayoutMm:0.0000} measured against the layout, {edge.LayoutOffMm:0.##} is the layout's own"));
+                .Line("off the true outline", edge.DeviationMm, "0.0000", "mm", F2($"at most; {edge.OffLayoutMm:0.0000} measured against the layout, {edge.LayoutOffMm:0.##} is the layout's own"))
+                .Line("length of rule", design.RingMm(part), "0.000", "mm", "one cavity, middle line of its body")
+                .Line("length of cutting edge", edge.Arcs.Perimeter, "0.000", "mm", "one cavity");
         }
 
         table.Heading("Rule")
             .Line("least radius", design.LeastRadiusMm, "0.00", "mm", F2($"the rule takes an inside bend of {order.Rule.LeastBendMm:0.##}"))
-            .Line("length of rule", design.RuleLengthMm / 1000, "0.000", "m");
+            .Line("length of rule", design.RuleLengthMm / 1000, "0.000", "m", "middle line of its body")
+            .Line("length of cutting edge", design.EdgeLengthMm / 1000, "0.000", "m", "the force acts on it");
         table.Heading("Gaps")
             .Line("in the die", design.LeastGapMm, "0.000", "mm", F2($"rule and ejection want {order.Rule.LeastGapMm(order.Ejection.RoomMm):0.00}"))
             .Line("between strikes", design.Joint.NominalMm, "0.000", "mm")
@@ -47,10 +50,10 @@ public static class DieReport
         }
 
         table.Heading("Force of a strike")
-            .Line("rule alone", design.Force.BareKn, "0.0", "kN")
-            .Line("with all added", design.Force.Kn, "0.0", "kN", F2($"{design.Force.TonnesForce:0.0} t; {design.Force.CloseAddedMm / design.Force.RuleMm * 100:0} % for close rules, {order.Force.EjectionPercent:0.#} % ejection, {order.Force.ReservePercent:0.#} % reserve"));
+            .Line("edge alone", design.Force.BareKn, "0.0", "kN")
+            .Line("with all added", design.Force.Kn, "0.0", "kN", F2($"{design.Force.TonnesForce:0.0} t; {design.Force.CloseAddedMm / design.Force.EdgeMm * 100:0} % for close rules, {order.Force.EjectionPercent:0.#} % ejection, {order.Force.ReservePercent:0.#} % reserve"));
         table = order.Force.Basis == ForceBasis.Placeholder
-            ? table.Line("press", "not passed", "NOT MEASURED: do not set the press from this")
+            ? table.Line("press", design.DoNotRun is null ? "not passed" : "DO NOT RUN", design.DoNotRun ?? "NOT MEASURED: do not set the press from this")
             : design.Request.Press is { } press
                 ? table.Line("share of the press", design.PressSharePercent!.Value, "0.0", "%", F2($"{press.AllowedSharePercent:0.#} % of {press.RatedForceKn:0.#} kN is allowed"))
                 : table.Line("press", "none given");

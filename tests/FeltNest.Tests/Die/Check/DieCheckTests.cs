@@ -29,6 +29,8 @@ public sealed class DieCheckTests : IDisposable
     [InlineData("place", "strikes do not tile the layout")]
     [InlineData("edge", "off the outline of the layout")]
     [InlineData("rule", "ruleLengthMm")]
+    [InlineData("edge for rule", "ruleLengthMm")]
+    [InlineData("edge length", "edgeLengthMm")]
     [InlineData("force", "forceKn")]
     [InlineData("joint", "joint.worstMm")]
     [InlineData("gap", "leastGapMm")]
@@ -46,6 +48,8 @@ public sealed class DieCheckTests : IDisposable
                 case "place": root["strike"]!["places"]![1]!["yMm"] = 25.0; break;
                 case "edge": root["edges"]![0]!["arcs"]![0]!["x"] = -20.1; break;
                 case "rule": root["ruleLengthMm"] = 1.0; break;
+                case "edge for rule": root["ruleLengthMm"] = (double)root["edgeLengthMm"]!; break;
+                case "edge length": root["edgeLengthMm"] = (double)root["edgeLengthMm"]! + 0.1; break;
                 case "force": root["forceKn"] = 1.0; break;
                 case "joint": root["joint"]!["worstMm"] = 3.9; break;
                 case "across": root["joint"]!["acrossMm"] = 5.0; break;
@@ -57,6 +61,14 @@ public sealed class DieCheckTests : IDisposable
 
         Assert.Contains(verdict.Violations, v => v.Contains(told, StringComparison.Ordinal));
     }
+
+    [Fact]
+    public void A_file_of_before_that_tells_the_edge_alone_still_passes() =>
+        Assert.Empty(Verdict(DieDesigner.Run(Plates(200, 70), TestContext.Current.CancellationToken), root =>
+        {
+            root["ruleLengthMm"] = (double)root["edgeLengthMm"]!;
+            root.AsObject().Remove("edgeLengthMm");
+        }).Violations);
 
     [Fact]
     public void Common_cuts_are_measured_again()

@@ -86,6 +86,44 @@ public sealed class EdgeFitterTests
         }
     }
 
+    // Forks and parts with a slit cross their mirror twice on one side of the middle of their area, and in the middle of a side.
+    [Theory]
+    [InlineData("fork", 0)]
+    [InlineData("fork", 90)]
+    [InlineData("fork", 180)]
+    [InlineData("fork", 270)]
+    [InlineData("cross", 0)]
+    [InlineData("ring with a gap", 0)]
+    [InlineData("ring with a gap", 90)]
+    [InlineData("ring with a gap", 180)]
+    [InlineData("slit", 0)]
+    [InlineData("slit", 90)]
+    [InlineData("slit", 180)]
+    public void Parts_that_are_their_own_mirror_have_an_edge_equal_on_both_sides(string name, double turnDeg)
+    {
+        Point2[] points = name switch
+        {
+            "fork" => [new(0, 0), new(80, 0), new(80, 60), new(60, 60), new(60, 20), new(20, 20), new(20, 60), new(0, 60)],
+            "cross" => [new(-10, -40), new(10, -40), new(10, -10), new(40, -10), new(40, 10), new(10, 10), new(10, 40), new(-10, 40), new(-10, 10), new(-40, 10), new(-40, -10), new(-10, -10)],
+            "slit" => [new(0, 0), new(70, 0), new(70, 14.5), new(20, 14.5), new(20, 15.5), new(70, 15.5), new(70, 30), new(0, 30)],
+
+            // Radii 40 and 28, open over 40 degrees.
+            _ => [.. Enumerable.Range(0, 401).Select(k => double.DegreesToRadians(20 + (k * 0.8))).Select(a => new Point2(40 * Math.Cos(a), 40 * Math.Sin(a))),
+                .. Enumerable.Range(0, 401).Select(k => double.DegreesToRadians(340 - (k * 0.8))).Select(a => new Point2(28 * Math.Cos(a), 28 * Math.Sin(a)))],
+        };
+        Outline outline = FeltNest.Geometry.Outline.From(points).Centred().Turned(double.DegreesToRadians(turnDeg));
+        LayoutPart part = new(name, null, outline, null, null, null);
+        DieEdge edge = EdgeFitter.Fit(part, TestContext.Current.CancellationToken);
+        EdgeVerdict verdict = DieEdgeCheck.Measure(part, edge);
+
+        Assert.Equal(name == "cross" ? EdgeMirrors.Both : (turnDeg / 90 % 2 == 0) == (name == "fork") ? EdgeMirrors.AboutY : EdgeMirrors.AboutX, edge.Mirrors);
+        Assert.InRange(verdict.OffMm, 0, 0.02);
+        Assert.InRange(verdict.MirrorOffMm, 0, 1e-9);
+        Assert.InRange(verdict.TangentBreakDeg, 0, 0.1);
+        Assert.InRange(verdict.AreaShare, 0, 1e-3);
+        Assert.Equal(name.StartsWith("ring", StringComparison.Ordinal) ? 4 : points.Length, edge.Corners.Count);
+    }
+
     [Fact]
     public void A_finely_traced_ellipse_becomes_a_few_arcs_without_a_corner()
     {

@@ -49,11 +49,11 @@ public sealed class CuttingForceTests
     {
         RollLayout lay = DieCases.Plates;
         DieCavity[] pair = [new(1, new PlacedPanel(0, 0, 0, 0)), new(2, new PlacedPanel(0, 0, 24, 0))];
-        double close = CloseRules.LengthMm(lay.Parts, pair, CommonCuts.None, 6.35);
+        double close = CloseRules.LengthMm(lay.Parts, pair, CommonCuts.None, 6.35, new DieWork(default));
 
         Assert.InRange(close, 80 + (4 * 2.35) - 4, 80 + (4 * 2.35) + 4);
         Assert.Equal(20, CuttingForce.Of(240, 80, 1, Figures(20, 0, 0)).CloseAddedMm, 1e-9);
-        Assert.Equal(0, CloseRules.LengthMm(lay.Parts, [pair[0], new(2, new PlacedPanel(0, 0, 27, 0))], CommonCuts.None, 6.35), 1e-9);
+        Assert.Equal(0, CloseRules.LengthMm(lay.Parts, [pair[0], new(2, new PlacedPanel(0, 0, 27, 0))], CommonCuts.None, 6.35, new DieWork(default)), 1e-9);
     }
 
     private static ForceFigures Figures(double q, double ejection, double reserve) => new(q, ForceBasis.Measured, ejection, reserve, 6.35);

@@ -11,6 +11,34 @@ namespace FeltNest.Tests.Die.Make;
 
 public sealed class RuleTests
 {
+    // A plate of 40 x 20 with the body of 0.71 outside: its middle line is a plate of 40.71 x 20.71. Under a centre bevel it is the edge.
+    [Theory]
+    [InlineData(RuleBevel.SideWaste, 122.84)]
+    [InlineData(RuleBevel.Centre, 120)]
+    [InlineData(RuleBevel.SidePanel, 117.16)]
+    public void The_rule_is_as_long_as_the_middle_of_its_body(RuleBevel bevel, double ring)
+    {
+        DieOrder order = DieCases.Order with { Rule = DieCases.Order.Rule with { Bevel = bevel, ThicknessMm = 0.71 } };
+        DieDesign design = DieDesigner.Run(new GangRequest(DieCases.Plates, 0, order, null, null), TestContext.Current.CancellationToken);
+
+        Assert.Equal(ring, design.RingMm(0), 1e-9);
+        Assert.Equal(2 * ring, design.RuleLengthMm, 1e-9);
+        Assert.Equal(240, design.EdgeLengthMm, 1e-9);
+        Assert.Equal(240, design.Force.EdgeMm, 1e-9);
+    }
+
+    // A smooth closed line turns once round: beside it at d the line is 2 pi d longer, whatever its shape.
+    [Fact]
+    public void The_rule_round_a_smooth_panel_is_longer_than_its_edge_by_a_circle_of_its_offset()
+    {
+        DieDesign design = DieCases.Panels;
+        double middle = DieCases.Order.Rule.ThicknessMm / 2;
+
+        Assert.Equal(RuleBevel.SideWaste, DieCases.Order.Rule.Bevel);
+        Assert.Equal(design.Edges[0]!.Arcs.Perimeter + (2 * Math.PI * middle), design.RingMm(0), 1e-6);
+        Assert.Equal(design.Gang.Cavities.Count * design.RingMm(0), design.RuleLengthMm, 1e-6);
+    }
+
     // Ejection of 2.4 mm (3/32 inch, a die maker's page) between two bodies: centre bevels leave half a body each in the gap, side bevels to the waste a whole one.
     // 2 point is 0.71 mm, 3 point 1.07 (rule makers' pages): 3.1 and 3.8, 3.5 and 4.5 mm.
     [Theory]

@@ -19,7 +19,7 @@ public sealed class CommonCutsTests
         Assert.True(repeats > 2);
         Assert.Equal(ends + sides, design.Gang.Common.SharedMm, 1e-9);
         Assert.Equal((2 * repeats * 120) - ends - sides, design.RuleLengthMm, 1e-9);
-        Assert.Equal(design.RuleLengthMm, design.Force.RuleMm, 1e-9);
+        Assert.Equal(design.RuleLengthMm, design.Force.EdgeMm, 1e-9);
         Assert.Equal((2 * (repeats - 1)) + (2 * repeats) - 1, design.Gang.Common.Runs.Count(r => r.Other is not null));
     }
 
@@ -53,7 +53,7 @@ public sealed class CommonCutsTests
         DieDesign design = DieDesigner.Run(new GangRequest(DieCases.Plates, 0, DieCases.Order, DieCases.Press(200, 200), null), TestContext.Current.CancellationToken);
 
         Assert.Empty(design.Gang.Common.Runs);
-        Assert.Equal(design.Gang.Cavities.Count * 120, design.RuleLengthMm, 1e-9);
+        Assert.Equal(design.Gang.Cavities.Count * 120, design.EdgeLengthMm, 1e-9);
     }
 
     [Fact]
@@ -76,7 +76,7 @@ public sealed class CommonCutsTests
         // Two rows of one plate above each other, 20 apart: the common side is 20 from the two that are left, nothing is close but at the ends.
         DieDesign design = DieCases.Common(DieCases.Bricks);
 
-        Assert.True(design.Force.CloseAddedMm < 0.25 * design.Force.RuleMm);
+        Assert.True(design.Force.CloseAddedMm < 0.25 * design.Force.EdgeMm);
         Assert.Contains(design.Notes, n => n.Text.StartsWith("common cut: ", StringComparison.Ordinal));
         Assert.DoesNotContain(design.Notes, n => n.Text.Contains("a centre bevel is usual", StringComparison.Ordinal) || n.Text.Contains("without being the same line", StringComparison.Ordinal));
         Assert.Contains(design.Notes, n => n.Text.StartsWith("strikes join without a gap", StringComparison.Ordinal));

@@ -30,7 +30,7 @@ public sealed class DieSheetTests : IDisposable
     [MemberData(nameof(Names))]
     public void No_lettering_overlaps_another_or_leaves_the_sheet(string name)
     {
-        foreach (DieDesign design in new[] { DieCases.Panels, Long, Plates, TwoParts, Bricks, Wide })
+        foreach (DieDesign design in new[] { DieCases.Panels, Long, Plates, TwoParts, Bricks, Wide, Weak })
         {
             Sheet sheet = Sheets(design)[name];
             (TextMark Text, Box Box)[] boxes = [.. Texts(sheet.Marks).Select(t => (t, Extent(t)))];
@@ -72,6 +72,66 @@ public sealed class DieSheetTests : IDisposable
         Assert.Contains("FORCE NOT MEASURED: do not set the press from", words, StringComparison.Ordinal);
         Assert.Contains("not passed", words, StringComparison.Ordinal);
         Assert.Null(DieCases.Panels.PressSharePercent);
+    }
+
+    [Fact]
+    public void A_press_below_even_the_placeholder_is_warned_of_in_a_frame_across_both_sheets()
+    {
+        DieDesign weak = DieDesigner.Run(DieCases.Panels.Request with { Press = DieCases.Beam with { RatedForceKn = 50 } }, TestContext.Current.CancellationToken);
+        Assert.NotNull(weak.DoNotRun);
+        Assert.Contains("DO NOT RUN", weak.Notes[0].Text, StringComparison.Ordinal);
+        foreach (Sheet sheet in new[] { GangSheet.Draw(weak, 1, 5), OrderSheet.Draw(weak, 5, 5) })
+        {
+            string large = string.Join(' ', Texts(sheet.Marks).Where(t => t.HeightMm >= 3.5).Select(t => t.Text.Trim()));
+            Assert.Contains(weak.DoNotRun, large, StringComparison.Ordinal);
+            Assert.Contains(sheet.Marks.OfType<PathMark>(), p => p.Pen?.WidthMm == 1);
+        }
+
+        // A press that holds the placeholder is not warned of, and a measured force was refused before.
+        Assert.Null(DieDesigner.Run(DieCases.Panels.Request with { Press = DieCases.Beam with { RatedForceKn = 5000 } }, TestContext.Current.CancellationToken).DoNotRun);
+        Assert.Null((weak with { Request = weak.Request with { Order = DieCases.Measured(20) } }).DoNotRun);
+    }
+
+    [Fact]
+    public void The_template_says_what_accepts_and_what_rejects()
+    {
+        string words = string.Join(' ', Texts(TemplateSheet.Draw(DieCases.Panels, 0, 4, 5).Marks).Select(t => t.Text.Trim()));
+
+        Assert.Contains("ACCEPT: all of its edge lies between the two full lines. REJECT: its edge passes the outer line or the inner line anywhere.", words, StringComparison.Ordinal);
+        Assert.DoesNotContain("o-go", words, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void X_runs_to_the_right_in_arrow_table_and_drawing_alike(bool dieView)
+    {
+        DieDesign design = DieDesigner.Run(new GangRequest(
+            DieCases.TwoParts, 0, DieCases.Order with { DieView = dieView, Nap = NapDirection.Forward }, null, null), TestContext.Current.CancellationToken);
+        Sheet sheet = GangSheet.Draw(design, 1, 5);
+        TextMark[] texts = [.. Texts(sheet.Marks)];
+
+        // Cavity 1 on the drawing stands right of cavity 2 where its x in the table is larger.
+        TextMark One(string name) => texts.First(t => t.Text == name && t.At.X < sheet.WidthMm - 200);
+        double[] x = [.. new[] { 0, 1 }.Select(i => design.Gang.Cavities[i].Placed.XMm).Select(at => dieView ? design.Gang.BoardLengthMm - at : at)];
+        Assert.Contains(texts, t => t.Text == x[0].ToString("0.000", System.Globalization.CultureInfo.InvariantCulture));
+        Assert.Equal(x[0] < x[1], One("1a").At.X < One("2b").At.X);
+
+        // The heads of the arrows of x and of the feed: their tips lie right of their bases, or left.
+        Assert.Equal(dieView ? [1, -1] : [1], Heads(sheet).Take(dieView ? 2 : 1));
+        Assert.Contains(texts, t => t.Text == (dieView ? "toward -x, with the feed" : "toward +x, with the feed"));
+        string dxf = System.Text.Encoding.ASCII.GetString(FeltNest.Files.Dies.DieDxf.Gang(design));
+        Assert.Contains($"x right, y up, from the board's lower left corner as drawn; feed and warp toward {(dieView ? '-' : '+')}x; nap: toward {(dieView ? '-' : '+')}x", dxf, StringComparison.Ordinal);
+        Assert.DoesNotContain("runs to the left", dxf, StringComparison.Ordinal);
+
+        // Arrows stand in one row, 31 mm above the sheet's space.
+        static int[] Heads(Sheet sheet) => [.. sheet.Marks.OfType<PathMark>().Where(p => p.Fill is not null).SelectMany(p => p.Chains)
+            .Where(c => c.Vertices.Count == 3 && Math.Abs(c.Vertices.Average(v => v.Y) - ArrowRow(sheet)) < 0.5)
+            .OrderBy(c => c.Vertices[0].X).Select(c => Math.Sign(Tip(c).X - c.Vertices.Average(v => v.X)))];
+
+        static double ArrowRow(Sheet sheet) => Texts(sheet.Marks).First(t => t.Text.EndsWith("feed, warp", StringComparison.Ordinal)).At.Y + 1.2;
+
+        static Point2 Tip(Chain head) => head.Vertices.Select(v => v.Point).MaxBy(p => Math.Abs(p.X - head.Vertices.Average(v => v.X)));
     }
 
     [Fact]
@@ -137,7 +197,7 @@ public sealed class DieSheetTests : IDisposable
     [InlineData("cavity")]
     public void No_dimension_or_leader_runs_through_lettering(string name)
     {
-        foreach (DieDesign design in new[] { DieCases.Panels, Long, Plates, TwoParts, Bricks, Wide })
+        foreach (DieDesign design in new[] { DieCases.Panels, Long, Plates, TwoParts, Bricks, Wide, Weak })
         {
             Sheet sheet = Sheets(design)[name];
             (TextMark Text, Box Box)[] boxes = [.. Texts(sheet.Marks).Select(t => (t, Extent(t)))];
@@ -201,6 +261,8 @@ public sealed class DieSheetTests : IDisposable
     }
 
     private static DieDesign Long { get; } = DieDesigner.Run(new GangRequest(DieCases.PanelLay, 0, DieCases.Order with { DieView = true, ThirdAngle = true, Name = "a die with a rather long name to print" }, DieCases.Press(3000, 1000), 40));
+
+    private static DieDesign Weak { get; } = DieDesigner.Run(DieCases.Panels.Request with { Press = DieCases.Beam with { RatedForceKn = 50 } });
 
     private static DieDesign TwoParts { get; } = DieDesigner.Run(new GangRequest(DieCases.TwoParts, 0, DieCases.Order, DieCases.Press(300, 200), null));
 

@@ -98,6 +98,30 @@ public sealed class DieDxfTests : IDisposable
     public void Dispose() => folder.Dispose();
 
     [Fact]
+    public void The_extent_of_a_drawing_holds_its_arcs()
+    {
+        string[] lines = Encoding.ASCII.GetString(DieDxf.Cavity(DieCases.Panels, 0)).Split("\r\n");
+        double At(string name, int group) => double.Parse(lines[Array.IndexOf(lines, name) + (group / 10 * 2)], System.Globalization.CultureInfo.InvariantCulture);
+        Point2[] flat = [.. DieCases.Panels.Edges[0]!.Pieces.SelectMany(p => Enumerable.Range(0, 2001).Select(k => p.At(k / 2000.0)))];
+
+        // Notes reach below and to the right, so left and top are the edge's.
+        Assert.Equal(flat.Min(p => p.X), At("$EXTMIN", 10), 1e-5);
+        Assert.Equal(flat.Max(p => p.Y), At("$EXTMAX", 20), 1e-5);
+    }
+
+    [Fact]
+    public void Notes_of_the_slots_call_them_the_middle_of_the_rule_and_nothing_else()
+    {
+        string board = Encoding.ASCII.GetString(DieDxf.Board(DieCases.Panels)), gang = Encoding.ASCII.GetString(DieDxf.Gang(DieCases.Panels));
+
+        Assert.Contains("SLOT, BRIDGE = middle line of the rule's body", board, StringComparison.Ordinal);
+        Assert.Contains("mm outside the cutting edge", board, StringComparison.Ordinal);
+        Assert.DoesNotContain("line = cutting edge", board, StringComparison.Ordinal);
+        Assert.Contains("line = cutting edge", gang, StringComparison.Ordinal);
+        Assert.DoesNotContain("middle line", gang, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_cavity_comes_back_through_our_own_reader_to_a_thousandth_of_a_micrometre()
     {
         DieDesign design = DieCases.Panels;

@@ -179,7 +179,7 @@ public static class CavitySheet
         (string, string)[] one =
         [
             ("Edge", string.Empty), ("dimensioned line", "cutting edge"), ("bevel", DieParts.Bevel(order.Rule.Bevel)), ("profile of the edge (ISO 1101)", $"\u00B1{Mm(order.Tolerances.EdgeProfileMm / 2, "0.###")} mm all round, no datum"),
-            ("arcs, off the true outline at most", $"{edge.Pieces.Count}, {Mm(edge.DeviationMm, "0.000")} mm"), ("length of edge", $"{F(edge.Arcs.Perimeter)} mm"), ("area", $"{F(edge.Arcs.Area)} mm2"),
+            ("arcs, off the true outline at most", $"{edge.Pieces.Count}, {Mm(edge.DeviationMm, "0.000")} mm"), ("length of cutting edge", $"{F(edge.Arcs.Perimeter)} mm"), ("length of rule, middle of its body", $"{F(design.RingMm(part))} mm"), ("area", $"{F(edge.Arcs.Area)} mm2"),
             ("corners (rule mitred)", $"{edge.Corners.Count}"), ("equal on both sides of", edge.Mirrors switch { EdgeMirrors.Both => "both axes", EdgeMirrors.AboutX => "the x axis", EdgeMirrors.AboutY => "the y axis", _ => edge.HalfTurn ? "no axis; a half-turn" : "no axis" }),
         ];
         (string, string)[] two =

@@ -7,6 +7,7 @@ using FeltNest.Drawing.Frames;
 using FeltNest.Drawing.Lettering;
 using FeltNest.Drawing.Parts;
 using FeltNest.Geometry;
+using FeltNest.Rolls;
 
 namespace FeltNest.Drawing.Sheets.Dies;
 
@@ -18,6 +19,9 @@ internal static class DieParts
 
     /// <summary>Room kept from frame and column, mm.</summary>
     public const double Rim = 6;
+
+    // From line to line of a warning, over the height of its letters.
+    private const double LineShare = 1.7;
 
     /// <summary>Frame and title block.</summary>
     public static List<Mark> Base(PaperSize size, DieOrder order, SheetPlace place) =>
@@ -102,6 +106,29 @@ internal static class DieParts
 
     /// <summary>Which side the drawing shows.</summary>
     public static string View(DieOrder order) => order.DieView ? "DIE VIEW: seen from the edges, mirror image of the felt" : "PANEL VIEW: felt seen from the nap side";
+
+    /// <summary>Which way the nap lies, in the x of what is drawn.</summary>
+    public static string Nap(DieOrder order) => order.Nap switch
+    {
+        NapDirection.Forward => $"toward {order.SeenSign(true)}x, with the feed",
+        NapDirection.Backward => $"toward {order.SeenSign(false)}x, against the feed",
+        _ => "not stated",
+    };
+
+    /// <summary>A framed warning in large letters with its lower left corner at a place: what nobody is to overlook.</summary>
+    public static (IEnumerable<Mark> Marks, double Height) Warning(Point2 lowerLeft, double width, string words, double letters)
+    {
+        const double rim = 3;
+        double step = LineShare * letters;
+        IReadOnlyList<string> lines = TextBlock.Lines(words, width - (2 * rim), letters);
+        double height = (lines.Count * step) + (2 * rim);
+        return (
+            [
+                new PathMark([Chain.Rectangle(new Box(lowerLeft.X, lowerLeft.Y, lowerLeft.X + width, lowerLeft.Y + height))], new Pen(1, Ink.Dark)),
+                .. lines.Select((line, i) => new TextMark(line, lowerLeft + new Point2(rim, height - rim - (1.2 * letters) - (i * step)), letters, Ink.Dark)),
+            ],
+            height);
+    }
 
     /// <summary>A length with its decimals, or a word for none.</summary>
     public static string Mm(double value, string format = "0.00") => double.IsFinite(value) ? value.ToString(format, CultureInfo.InvariantCulture) : "-";

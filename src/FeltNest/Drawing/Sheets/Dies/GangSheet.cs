@@ -15,6 +15,9 @@ public static class GangSheet
     // Room left of the board for its width, and below it for its length, arrows, words and the check bar, mm of paper.
     private const double RoomLeft = 18, RoomBelow = 54;
 
+    // A warning stands above arrows and words, mm of paper.
+    private const double WarningFrom = 46;
+
     // Rows of coordinates side by side.
     private const int TableColumns = 2;
 
@@ -35,10 +38,10 @@ public static class GangSheet
         marks.AddRange(Coordinates(design, new Point2(top.X, tableTop), tableTop - DieParts.TitleTop(size) - safetyHigh - 4));
 
         double wide = (turned ? gang.BoardWidthMm : gang.BoardLengthMm) * scale.Factor, high = (turned ? gang.BoardLengthMm : gang.BoardWidthMm) * scale.Factor;
-        double over = GangDimensions.OverhangMm(gang) * scale.Factor, overLeft = order.DieView && !turned ? over : 0, overRight = turned ? 0 : over - overLeft, overUp = turned ? over : 0;
+        double below = Below(design, size), over = GangDimensions.OverhangMm(gang) * scale.Factor, overLeft = order.DieView && !turned ? over : 0, overRight = turned ? 0 : over - overLeft, overUp = turned ? over : 0;
         Point2 corner = new(
             left + RoomLeft + overLeft + ((right - left - RoomLeft - GangDimensions.RoomAside - overLeft - overRight - wide) / 2),
-            size.Space.MinY + RoomBelow + ((size.Space.Height - RoomBelow - GangDimensions.RoomAbove - overUp - high) / 2));
+            size.Space.MinY + below + ((size.Space.Height - below - GangDimensions.RoomAbove - overUp - high) / 2));
         Point2 Seen(Point2 p) => order.DieView ? new Point2(gang.BoardLengthMm - p.X, p.Y) : p;
         Point2 Paper(Point2 die) => Seen(die) is var p && turned ? corner + (new Point2(gang.BoardWidthMm - p.Y, p.X) * scale.Factor) : corner + (Seen(die) * scale.Factor);
         marks.Add(new PathMark([Chain.Rectangle(new Box(corner.X, corner.Y, corner.X + wide, corner.Y + high))], Ink.Wide));
@@ -51,18 +54,27 @@ public static class GangSheet
         marks.Add(new PathMark([Chain.Open(load - new Point2(4, 0), load + new Point2(4, 0)), Chain.Open(load - new Point2(0, 4), load + new Point2(0, 4))], new Pen(0.5, Ink.Classes[1])));
         marks.AddRange(BoardDimensions(order, corner, wide, high, turned ? gang.BoardWidthMm : gang.BoardLengthMm, turned ? gang.BoardLengthMm : gang.BoardWidthMm));
         marks.AddRange(GangDimensions.Draw(design, Paper, new Box(corner.X, corner.Y, corner.X + wide, corner.Y + high)));
-        Point2 x = Paper(new(1, 0)) - Paper(default), unit = x * (1 / x.Length);
-        marks.AddRange(Ways(new Point2(left + 4, size.Space.MinY + 31), unit, order.Nap));
-        marks.Add(new TextMark(DieParts.View(order) + "; cross: centre of the load", new Point2(left, size.Space.MinY + 16.5), Ink.Note, Ink.Dark));
+        Point2 feed = Paper(new(1, 0)) - Paper(default), origin = Paper(new(order.DieView ? gang.BoardLengthMm : 0, 0));
+        marks.Add(new PathMark([Chain.Rectangle(new Box(origin.X - 1.5, origin.Y - 1.5, origin.X + 1.5, origin.Y + 1.5))], Ink.Narrow, Ink.Dark));
+        marks.AddRange(Ways(new Point2(left + 4, size.Space.MinY + 31), feed * (1 / feed.Length), order));
+        marks.Add(new TextMark(DieParts.View(order) + "; cross: centre of the load; square: origin of x and y", new Point2(left, size.Space.MinY + 16.5), Ink.Note, Ink.Dark));
         if (order.Force.Basis == ForceBasis.Placeholder)
         {
             marks.Add(new TextMark("FORCE NOT MEASURED: do not set the press from it", new Point2(left, size.Space.MinY + 21), Ink.Label, Ink.Dark));
+        }
+
+        if (design.DoNotRun is { } words)
+        {
+            marks.AddRange(DieParts.Warning(new Point2(left, size.Space.MinY + WarningFrom), right - left, words, Ink.Title).Marks);
         }
 
         marks.AddRange(DieParts.Bar(new Point2(left + 2, size.Space.MinY + 9)));
         return new Sheet(
             $"{order.Name}: gang die", $"Gang of {gang.Cavities.Count} cavities at {scale.Words} with coordinates, strikes, force and safety.", size.WidthMm, size.HeightMm, [], marks);
     }
+
+    private static double Below(DieDesign design, PaperSize size) => design.DoNotRun is { } words
+        ? RoomBelow + DieParts.Warning(default, DieParts.ColumnTop(size).X - size.Space.MinX - (2 * DieParts.Rim), words, Ink.Title).Height + 4 : RoomBelow;
 
     private static (PaperSize Size, DrawingScale Scale, bool Turned) Chosen(DieDesign design)
     {
@@ -72,7 +84,7 @@ public static class GangSheet
         {
             foreach (PaperSize size in PaperSize.All.Where(s => s.Name != "A4"))
             {
-                double room = DieParts.ColumnTop(size).X - size.Space.MinX - (2 * DieParts.Rim) - RoomLeft - GangDimensions.RoomAside, high = size.Space.Height - RoomBelow - GangDimensions.RoomAbove;
+                double room = DieParts.ColumnTop(size).X - size.Space.MinX - (2 * DieParts.Rim) - RoomLeft - GangDimensions.RoomAside, high = size.Space.Height - Below(design, size) - GangDimensions.RoomAbove;
                 double along = gang.BoardLengthMm + GangDimensions.OverhangMm(gang);
                 DrawingScale flat = DrawingScale.Fitting(along, gang.BoardWidthMm, room, high, 1), turned = DrawingScale.Fitting(gang.BoardWidthMm, along, room, high, 1);
                 bool upright = turned.Factor > flat.Factor, enough = Math.Max(flat.Factor, turned.Factor) >= least;
@@ -115,25 +127,35 @@ public static class GangSheet
     }
 
     // Arrows of the frame, and of the nap where the shop says how it lies: a layout does not know.
-    private static IEnumerable<Mark> Ways(Point2 at, Point2 unit, NapDirection? nap)
+    // From the die's side the felt runs against the drawing's x, and has an arrow of its own.
+    private static IEnumerable<Mark> Ways(Point2 at, Point2 feed, DieOrder order)
     {
-        bool level = Math.Abs(unit.X) > Math.Abs(unit.Y);
-        Point2 napAt = at + new Point2(94, 0);
-        foreach (Mark mark in level
-            ? [.. DieParts.Arrow(at + new Point2(unit.X < 0 ? 16 : 0, 0), unit * 16, "x: feed, warp"), .. DieParts.Arrow(at + new Point2(58, 0), new Point2(0, 8), "y")]
-            : DieParts.Arrow(at + new Point2(12, 0), unit * 8, "x: feed, warp").Concat(DieParts.Arrow(at + new Point2(58, 1), new Point2(-16, 0), "y")))
+        bool level = Math.Abs(feed.X) > Math.Abs(feed.Y);
+        double step = level ? 46 : 32;
+        IEnumerable<Mark> Way(double along, Point2 unit, string word)
+        {
+            Point2 way = unit * (level ? 16 : 8);
+            return DieParts.Arrow(at + new Point2(along + (level ? Math.Max(0, -way.X) : 12), level ? 0 : Math.Max(0, -way.Y)), way, word);
+        }
+
+        foreach (Mark mark in order.DieView ? [.. Way(0, -feed, "x"), .. Way(step, feed, "feed, warp")] : Way(0, feed, "x: feed, warp"))
         {
             yield return mark;
         }
 
-        if (nap is not { } known)
+        double beside = order.DieView ? (2 * step) + (level ? 8 : 16) : 58;
+        foreach (Mark mark in level ? DieParts.Arrow(at + new Point2(beside, 0), new Point2(0, 8), "y") : DieParts.Arrow(at + new Point2(beside, 1), new Point2(-16, 0), "y"))
         {
-            yield return new TextMark("nap: not stated", napAt + new Point2(-14, -1.2), Ink.Note, Ink.Dark);
+            yield return mark;
+        }
+
+        if (order.Nap is not { } nap)
+        {
+            yield return new TextMark("nap: not stated", at + new Point2(beside + 22, -1.2), Ink.Note, Ink.Dark);
             yield break;
         }
 
-        Point2 way = (known == NapDirection.Forward ? unit : -unit) * (level ? 16 : 8), from = napAt + new Point2(level ? way.X < 0 ? 16 : 0 : 0, level ? 0 : way.Y < 0 ? 8 : 0);
-        foreach (Mark mark in DieParts.Arrow(from, way, "nap"))
+        foreach (Mark mark in Way(beside + (level ? 20 : 10), nap == NapDirection.Forward ? feed : -feed, "nap"))
         {
             yield return mark;
         }
@@ -147,18 +169,19 @@ public static class GangSheet
         [
             ($"{DieParts.Named(design)}: {gang.Cavities.Count} cavities", string.Empty),
             ("feed after the die was struck at every place", $"{F(gang.FeedMm, "0.000")} mm ({gang.Repeats} repeat{(gang.Repeats == 1 ? string.Empty : "s")})"),
-            ("pitch of the layout along x; felt", $"{F(gang.FeedMm / gang.Repeats, "0.000")} mm; warp along x, nap side {(order.DieView ? "away from" : "towards")} the viewer"),
+            ("pitch of the layout along x; felt", $"{F(gang.FeedMm / gang.Repeats, "0.000")} mm; warp and feed toward {order.SeenSign(true)}x, nap side {(order.DieView ? "away from" : "towards")} the viewer"),
             ("pitches of rows across", GangDimensions.RowWords(gang)),
             ("nap", Nap(design)),
-            ("strikes to one feed", gang.Places.Count == 1 ? $"1: it spans the {(design.Request.Layout.Bands.Count == 1 ? "usable width" : "band")}" : $"{gang.Places.Count}, moved across by {F(gang.Places[1].Y, "0.000")} mm each, along by {F(gang.Places[1].X, "0.000")}"),
+            ("strikes to one feed", gang.Places.Count == 1 ? $"1: it spans the {(design.Request.Layout.Bands.Count == 1 ? "usable width" : "band")}" : $"{gang.Places.Count}, moved across by {F(gang.Places[1].Y, "0.000")} mm each, along by {F(order.DieView ? -gang.Places[1].X : gang.Places[1].X, "0.000")}"),
             ("board's lower left corner over the lower selvedge", $"{F(gang.Origin.Y)} mm across"),
             ("cut edges along x across", $"{F(gang.EdgeLengthMm)} x {F(gang.EdgeWidthMm)} mm"),
             ("least gap in the die; between strikes, worst case", $"{DieParts.Mm(design.LeastGapMm)} mm; {DieParts.Mm(design.Joint.NominalMm)}, {DieParts.Mm(design.Joint.WorstMm)} mm"),
             ("least gap to strikes beside; to bands beside; worst", $"{WithWorst(design.Joint.AcrossMm, design.Joint.AcrossWorstMm)}; {WithWorst(design.Joint.BandMm, design.Joint.BandWorstMm)}"),
             ("least radius of the edge", $"{DieParts.Mm(design.LeastRadiusMm)} mm"),
-            ("rule", $"{F(order.Rule.Points, "0.#")} pt ({F(order.Rule.ThicknessMm, "0.##")} x {F(order.Rule.HeightMm, "0.#")} mm), {F(design.RuleLengthMm / 1000, "0.000")} m{(gang.Common.SharedMm > 0 ? $", {F(gang.Common.SharedMm / 1000, "0.000")} common" : string.Empty)}"),
+            ("rule", $"{F(order.Rule.Points, "0.#")} pt ({F(order.Rule.ThicknessMm, "0.##")} x {F(order.Rule.HeightMm, "0.#")} mm), {F(design.RuleLengthMm / 1000, "0.000")} m by its middle{(gang.Common.SharedMm > 0 ? $", {F(gang.Common.SharedMm / 1000, "0.000")} common" : string.Empty)}"),
+            ("cutting edge", $"{F(design.EdgeLengthMm / 1000, "0.000")} m"),
             ("board, about", $"{order.Board.Material}, {F(order.Board.ThicknessMm, "0.#")} mm; die {F(design.MassKg, "0.0")} kg"),
-            ("load centre x, y; off the bed's middle", $"{F(order.DieView ? gang.BoardLengthMm - gang.LoadCentre.X : gang.LoadCentre.X, "0.0")}, {F(gang.LoadCentre.Y, "0.0")}; {(design.Request.Press is null ? "no press given" : $"{F(gang.LoadOffBed.X, "0.0")}, {F(gang.LoadOffBed.Y, "0.0")} mm")}"),
+            ("load centre x, y; off the bed's middle", $"{F(order.DieView ? gang.BoardLengthMm - gang.LoadCentre.X : gang.LoadCentre.X, "0.0")}, {F(gang.LoadCentre.Y, "0.0")}; {(design.Request.Press is null ? "no press given" : $"{F(Math.Round(order.DieView ? -gang.LoadOffBed.X : gang.LoadOffBed.X, 1) + 0.0, "0.0")}, {F(Math.Round(gang.LoadOffBed.Y, 1) + 0.0, "0.0")} mm")}"),
         ];
         lines.AddRange(Force(design));
         return lines;
@@ -168,9 +191,7 @@ public static class GangSheet
     private static string WithWorst(double gapMm, double worstMm) => double.IsFinite(gapMm) ? $"{DieParts.Mm(gapMm)}, {DieParts.Mm(worstMm)} mm" : "none";
 
     // A lay that goes one way needs the nap; any other is only told it.
-    private static string Nap(DieDesign design) => design.Request.Order.Nap is { } nap
-        ? nap == NapDirection.Forward ? "toward +x, with the feed" : "toward -x, against the feed"
-        : design.Request.Layout.Rules.OneWay ? "not stated: a one-way lay, so ask before striking" : "not stated";
+    private static string Nap(DieDesign design) => design.Request.Order.Nap is not null ? DieParts.Nap(design.Request.Order) : design.Request.Layout.Rules.OneWay ? "not stated: a one-way lay, so ask before striking" : DieParts.Nap(design.Request.Order);
 
     /// <summary>Lines on the force.</summary>
     internal static IEnumerable<(string, string)> Force(DieDesign design)

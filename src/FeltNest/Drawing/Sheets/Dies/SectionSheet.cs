@@ -69,8 +69,8 @@ public static class SectionSheet
         [
             ("Rule and board", string.Empty), ("rule", $"{F(order.Rule.Points, "0.#")} pt: {F(order.Rule.ThicknessMm, "0.##")} x {F(order.Rule.HeightMm, "0.##")} mm"), ("bevel", DieParts.Bevel(order.Rule.Bevel)), ("hardness", order.Rule.Hardness),
             ("board", $"{order.Board.Material}, {F(order.Board.ThicknessMm, "0.#")} mm"), ("ejection", order.Ejection.Material), ("room from board to edge; stack", $"{F(order.CavityDepthMm)} mm; {order.Plies} x {F(order.FeltThicknessMm, "0.##")} = {F(order.StackMm)} mm"),
-            ("Force of one strike", string.Empty), ("length of rule", $"{F(design.Force.RuleMm)} mm"), ("added for close rules", $"{F(design.Force.CloseAddedMm)} mm"),
-            ($"times {order.Plies} x {F(order.Force.NPerMmPerPly, "0.##")} N/mm, rule alone", $"{F(design.Force.BareKn)} kN"), ("added for ejection; reserve for a dull edge", $"{F(order.Force.EjectionPercent, "0.#")} %; {F(order.Force.ReservePercent, "0.#")} %"),
+            ("Force of one strike", string.Empty), ("length of cutting edge", $"{F(design.Force.EdgeMm)} mm"), ("added for close rules", $"{F(design.Force.CloseAddedMm)} mm"),
+            ($"times {order.Plies} x {F(order.Force.NPerMmPerPly, "0.##")} N/mm, edge alone", $"{F(design.Force.BareKn)} kN"), ("added for ejection; reserve for a dull edge", $"{F(order.Force.EjectionPercent, "0.#")} %; {F(order.Force.ReservePercent, "0.#")} %"),
             .. GangSheet.Force(design),
         ];
     }

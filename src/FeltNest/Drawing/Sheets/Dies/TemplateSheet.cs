@@ -8,7 +8,7 @@ using FeltNest.Geometry;
 
 namespace FeltNest.Drawing.Sheets.Dies;
 
-/// <summary>Template at 1:1 to lay a cut blank on: the outline between go and no-go lines, numbered places to measure, and a table for the readings.</summary>
+/// <summary>Template at 1:1 to lay a cut blank on: the outline between the two lines its edge must stay between, numbered places to measure, and a table for the readings.</summary>
 public static class TemplateSheet
 {
     // Places to measure, and rows for blanks: first, last and some between.
@@ -33,7 +33,8 @@ public static class TemplateSheet
         string f(double v) => v.ToString("0.###", CultureInfo.InvariantCulture);
         string[] words =
         [
-            $"Lay the blank nap side up so that it lies evenly between the two full lines. Go: its edge nowhere outside the outer line (outline + {f(half)} mm). No-go: nowhere inside the inner line (outline - {f(half)} mm). The dash-dot line is the outline.",
+            $"Lay the blank nap side up so that it lies evenly between the two full lines; they stand {f(half)} mm outside and inside the outline, the dash-dot line.",
+            "ACCEPT: all of its edge lies between the two full lines. REJECT: its edge passes the outer line or the inner line anywhere.",
             "Print at 100 %: the bar must measure 100 mm and the length of the outline " + f(extent.Width) + " mm, or the sheet is waste paper.",
             "First cut card blanks of every cavity, then felt; measure at the places numbered, relaxed, after at least an hour; mark cavity, top or bottom ply. Points measured all round can be judged by the program (die --measured).",
         ];
@@ -43,7 +44,7 @@ public static class TemplateSheet
         marks.AddRange(TextBlock.Draw(new Point2(left, below), right - left, words));
         marks.AddRange(DieParts.Bar(new Point2(left + 2, size.Space.MinY + safetyHigh + 14)));
         marks.AddRange(Readings(top, extent, DieParts.TitleTop(size)));
-        return new Sheet($"{order.Name}: {DieParts.OfPart(design, part, "template and first article")}", "Template at 1:1 with go and no-go lines, and a table for the first blanks.", size.WidthMm, size.HeightMm, [], marks);
+        return new Sheet($"{order.Name}: {DieParts.OfPart(design, part, "template and first article")}", "Template at 1:1 with the lines of the tolerance, and a table for the first blanks.", size.WidthMm, size.HeightMm, [], marks);
     }
 
     private static IEnumerable<Mark> Places(DieEdge edge, Point2 centre)
@@ -68,7 +69,7 @@ public static class TemplateSheet
     {
         string f(double v) => v.ToString("0.00", CultureInfo.InvariantCulture);
         double[] columns = [22, 22, 18, 18, 25, 25, 25, 25];
-        string[] names = ["date", "strikes", "cavity", "ply", "length", "width", "worst place", "go / no-go"];
+        string[] names = ["date", "strikes", "cavity", "ply", "length", "width", "worst place", "accepted"];
         double step = Math.Min(9, (top.Y - 24 - bottom) / (Blanks + 1));
         yield return new TextMark($"First article: length {f(extent.Width)}, width {f(extent.Height)} mm wanted", top - new Point2(0, 5), Ink.Label, Ink.Dark);
         double y = top.Y - 10, x = top.X;
