@@ -85,8 +85,14 @@ internal sealed class OrdersCommand
         }
 
         (OrderPlan plan, IReadOnlyList<(OrderCut Cut, RollPlan Strikes)> tickets) = MeasuredPlanner.Run(question, parse.GetValue(effort), answer.Quiet ? null : new PlanLine(terminal), capped.Token);
-        return answer.Give(results, OrderFiles.Make(plan, tickets), OrderReport.Text(plan), OrderReport.Warnings(plan).Select(line => $"warning: {line}"), stop);
+        return answer.Give(
+            results, OrderFiles.Make(plan, tickets), OrderReport.Text(plan), OrderReport.Warnings(plan).Select(line => $"warning: {line}").Concat(Ended(plan, parse.GetValue(seconds), stop)), stop);
     }
+
+    // Only who was interrupted says so.
+    private static IEnumerable<string> Ended(OrderPlan plan, double? cap, CancellationToken stop) =>
+        stop.IsCancellationRequested ? ["interrupted: the best plan so far is saved"]
+            : plan.Proof.CutShort ? [FormattableString.Invariant($"cut short after {cap:0.###} s: the best plan so far is saved")] : [];
 
     private OrderQuestion Question(ParseResult parse)
     {

@@ -1,6 +1,7 @@
 using FeltNest.Layout;
 using FeltNest.Rolls.Orders.Planned;
 using FeltNest.Rolls.Plan;
+using FeltNest.Rolls.Plan.Chain;
 
 namespace FeltNest.Rolls.Orders;
 
@@ -11,16 +12,23 @@ public static class CutTickets
     public static IReadOnlyList<(OrderCut Cut, RollPlan Strikes)> Of(OrderPlan plan) => [.. plan.Cuts.Where(c => c.Die.Drawn is not null).Select(c => (c, Strikes(c)))];
 
     /// <summary>Share of the panels struck in line that are good on a measured roll, 0 to 1.</summary>
-    /// <param name="roll">The roll.</param>
-    /// <param name="die">The die.</param>
+    /// <param name="roll">The roll, measured.</param>
+    /// <param name="die">The die; a roll that is nowhere wide enough for it gives nothing.</param>
     /// <param name="endLossMm">Length lost at each end, mm.</param>
-    internal static double GoodShare(FeltRoll roll, CutDie die, double endLossMm)
+    internal static double GoodShare(StockRoll roll, CutDie die, double endLossMm)
     {
         (RollLayout layout, int repeats) = die.Drawn!.Value;
-        int strikes = die.Shape.StrikesIn((roll.LengthMm - (2 * endLossMm)) / 1000);
+        double from = (1000 * roll.BeginM) + endLossMm;
+        int strikes = die.Shape.StrikesIn((roll.Measured!.LengthMm - from - endLossMm) / 1000);
+        RollRequest request = new(layout, Part(roll.Measured, roll.Measured.LengthMm - endLossMm), repeats, 0, from);
+        if (strikes == 0 || !RollRoom.Takes(request))
+        {
+            return 0;
+        }
+
         try
         {
-            RollPlan plan = StrikePlanner.Run(new RollRequest(layout, Part(roll, roll.LengthMm - endLossMm), repeats, 0, endLossMm));
+            RollPlan plan = StrikePlanner.Run(request);
             return Math.Min(1, plan.GoodPanels / ((double)strikes * die.Shape.ClassPanels.Sum()));
         }
         catch (NoAnswerException)
