@@ -32,7 +32,7 @@ public static class OrderPlanner
         bool searched = size <= ModelSize.Most;
         if (searched && !stop.IsCancellationRequested)
         {
-            SearchThread.Run(() => OrderSearch.Run(question, best, effort, stop), stop);
+            SearchThread.Run(() => OrderSearch.Run(question, built, best, effort, stop), stop);
         }
         else if (!searched)
         {

@@ -71,7 +71,7 @@ internal sealed class RollStrip
     private IEnumerable<Mark> Narrow()
     {
         FeltRoll roll = plan.Request.Roll;
-        foreach ((double first, double last) in RollRoom.Narrow(plan.Request).Where(part => part.FromMm < to && part.ToMm > from))
+        foreach ((double first, double last) in RollRoom.Narrow(plan).Where(part => part.FromMm < to && part.ToMm > from))
         {
             double begin = Math.Max(from, first), end = Math.Min(to, last);
             double[] places = [begin, .. roll.Widths.Select(w => w.XMm).Where(x => x > begin && x < end), end];

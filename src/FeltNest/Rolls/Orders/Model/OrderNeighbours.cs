@@ -73,7 +73,7 @@ internal sealed class OrderNeighbours(MixedModel model, OrderQuestion question, 
             }
         }
 
-        foreach ((CoverOrder order, Unknown taken) in orders.Lots)
+        foreach ((CoverOrder order, _, _, Unknown taken) in orders.Lots)
         {
             if (!chosen.Contains(order))
             {

@@ -56,7 +56,7 @@ internal sealed class OrderRows
     }
 
     /// <summary>Whether an order takes a lot.</summary>
-    public IEnumerable<(CoverOrder Order, Unknown Taken)> Lots => lots.Select(l => (l.Key.Order, l.Value));
+    public IEnumerable<(CoverOrder Order, string Felt, string Lot, Unknown Taken)> Lots => lots.Select(l => (l.Key.Order, l.Key.Felt, l.Key.Lot, l.Value));
 
     /// <summary>Balls short, and far less weighty reserves short.</summary>
     public LinearSum Short { get; } = new();

@@ -16,7 +16,7 @@ internal sealed class BestPlan(OrderPlan first, IProgress<string>? progress)
     private bool closed;
 
     /// <summary>Takes a plan that is sound, cuts no more than it must, and is as good as the best or better.</summary>
-    /// <returns>Whether it was taken.</returns>
+    /// <returns>Whether it is better than the best so far.</returns>
     public bool Offer(OrderPlan plan)
     {
         if (Overcut.Is(plan) || OrderPlanCheck.Violations(StatedOrders.Of(plan)).Count > 0)
@@ -26,9 +26,9 @@ internal sealed class BestPlan(OrderPlan first, IProgress<string>? progress)
 
         lock (gate)
         {
-            bool better = !closed && plan.Rank.CompareTo(best.Rank) <= 0;
-            best = better ? plan : best;
-            return better;
+            int order = closed ? 1 : plan.Rank.CompareTo(best.Rank);
+            best = order <= 0 ? plan : best;
+            return order < 0;
         }
     }
 

@@ -34,10 +34,11 @@ internal sealed class OrderSearch : IDisposable
         presses = new PressRows(model, question, felt);
     }
 
-    /// <summary>Searches, handing every plan and every proof over as it is found.</summary>
-    public static void Run(OrderQuestion question, BestPlan best, int effort, CancellationToken stop)
+    /// <summary>Searches from a plan on, handing every better one and every proof over as it is found.</summary>
+    public static void Run(OrderQuestion question, OrderPlan begin, BestPlan best, int effort, CancellationToken stop)
     {
         using OrderSearch search = new(question, best, effort, stop);
+        search.model.BeginAt(SearchStart.Of(begin, search.felt, search.orders, search.presses));
         search.Run();
     }
 
@@ -52,7 +53,7 @@ internal sealed class OrderSearch : IDisposable
         LinearSum dear = new LinearSum().Add(cost).Add(orders.Wanting, Dear());
         if (Reached(dear, "fewest balls short at least cost") is not { } first)
         {
-            best.Tell($"the search found no plan within effort {effort}");
+            best.Tell(stop.IsCancellationRequested ? "the search had found no plan when it was stopped" : $"the search found no plan within effort {effort}");
             return;
         }
 

@@ -10,12 +10,7 @@ public static class RollRoom
     private const int MostNamed = 2;
 
     /// <summary>Width the strikes of a layout take with both trims, mm; a guide that plays may bring them nearer to the lower selvedge.</summary>
-    public static double NeededMm(RollRequest request)
-    {
-        StrikePattern pattern = StrikePattern.Of(request.Layout, request.RepeatsPerStrike);
-        double spare = Math.Max(0, pattern.Panels.Min(p => p.MinY) - request.Layout.Trims.LowerMm);
-        return pattern.Panels.Max(p => p.MaxY) + request.Layout.Trims.UpperMm - Math.Min(spare, request.GuidePlayMm);
-    }
+    public static double NeededMm(RollRequest request) => NeededMm(request, StrikePattern.Of(request.Layout, request.RepeatsPerStrike));
 
     /// <summary>Greatest width of the part that is to be cut, mm.</summary>
     public static double WidestMm(RollRequest request) =>
@@ -40,23 +35,24 @@ public static class RollRoom
     /// <summary>What nobody may overlook where panels of a plan are lost because the roll is too narrow in places; null where none are.</summary>
     public static string? Warning(RollPlan plan)
     {
-        IReadOnlyList<(double FromMm, double ToMm)> parts = Narrow(plan.Request);
         int lost = plan.LostPanels(LossCause.Width);
-        if (parts.Count == 0 || lost == 0)
+        IReadOnlyList<(double FromMm, double ToMm)> parts = lost == 0 ? [] : Narrow(plan);
+        if (parts.Count == 0)
         {
             return null;
         }
 
         string places = string.Join(", ", parts.Take(MostNamed).Select(p => FormattableString.Invariant($"{p.FromMm / 1000:0.00} to {p.ToMm / 1000:0.00} m")));
         return FormattableString.Invariant(
-            $"ROLL TOO NARROW at {places}{(parts.Count > MostNamed ? $" and {parts.Count - MostNamed} places more" : string.Empty)}: {lost} panels lost; {plan.Request.Roll.LeastWidthMm:0.#} mm wide, {NeededMm(plan.Request):0.#} mm needed");
+            $"ROLL TOO NARROW at {places}{(parts.Count > MostNamed ? $" and {parts.Count - MostNamed} places more" : string.Empty)}: {lost} panels lost; {plan.Request.Roll.LeastWidthMm:0.#} mm wide, {NeededMm(plan.Request, plan.Pattern):0.#} mm needed");
     }
 
     /// <summary>Parts of the cloth to be cut that are too narrow, in order along the roll, mm.</summary>
-    public static IReadOnlyList<(double FromMm, double ToMm)> Narrow(RollRequest request)
+    public static IReadOnlyList<(double FromMm, double ToMm)> Narrow(RollPlan plan)
     {
+        RollRequest request = plan.Request;
         List<(double FromMm, double ToMm)> parts = [];
-        foreach (XRange part in LossMap.Narrow(request.Roll, NeededMm(request) - Slack))
+        foreach (XRange part in LossMap.Narrow(request.Roll, NeededMm(request, plan.Pattern) - Slack))
         {
             double from = Math.Max(part.From, request.FromMm), to = Math.Min(part.To, request.Roll.LengthMm);
             if (to <= from)
@@ -75,5 +71,11 @@ public static class RollRoom
         }
 
         return parts;
+    }
+
+    private static double NeededMm(RollRequest request, StrikePattern pattern)
+    {
+        double spare = Math.Max(0, pattern.Panels.Min(p => p.MinY) - request.Layout.Trims.LowerMm);
+        return pattern.Panels.Max(p => p.MaxY) + request.Layout.Trims.UpperMm - Math.Min(spare, request.GuidePlayMm);
     }
 }

@@ -22,6 +22,7 @@ internal sealed class MixedModel : IDisposable
     private readonly List<(Constraint Row, LinearSum Sum)> unwritten = [];
     private readonly int effort;
     private double[]? values;
+    private IReadOnlyList<(Unknown Variable, double Value)> hint = [];
 
     /// <summary>An empty model.</summary>
     /// <param name="effort">Counted work, 1 or more.</param>
@@ -44,6 +45,9 @@ internal sealed class MixedModel : IDisposable
 
     /// <summary>Keeps a sum at a number.</summary>
     public void Equal(LinearSum sum, double value) => Row(sum, value, value);
+
+    /// <summary>Values of some variables, each once, where the first search is to begin.</summary>
+    public void BeginAt(IReadOnlyList<(Unknown Variable, double Value)> start) => hint = start;
 
     /// <summary>Value of a variable in the best solution so far.</summary>
     public double ValueOf(Unknown variable) => values![variable.Index];
@@ -110,6 +114,10 @@ internal sealed class MixedModel : IDisposable
         if (values is not null)
         {
             solver.SetHint([.. variables.Take(values.Length)], values);
+        }
+        else if (hint.Count > 0)
+        {
+            solver.SetHint([.. hint.Select(h => h.Variable.Variable)], [.. hint.Select(h => h.Value)]);
         }
 
         solver.SetSolverSpecificParametersAsString(FormattableString.Invariant($"limits/totalnodes = {most}\n{Search}"));
