@@ -62,7 +62,9 @@ internal static class OrderTally
         return (1 - faults) * (1 - (rules.RejectPercent / 100)) * (1 - (rules.UnpairedPercent / 100));
     }
 
+    // By the best die that serves the roll's width and makes one strike on it at least.
     private static double PerMetre(OrderPlan plan, CoverOrder order, StockRoll roll) => plan.Question.Dies
+        .Where(d => d.Shape.LengthMm + d.Shape.GapMm <= (1000 * roll.LengthM) - (2 * plan.Question.Rules.EndLossMm) + 1e-6)
         .Where(d => d.Ball == order.Ball && (order.Felt ?? roll.Felt) == roll.Felt && roll.WidthMm >= d.Shape.LeastWidthMm - 1e-6 && roll.WidthMm <= d.MostWidthMm + 1e-6)
         .Select(d => 500 * d.Shape.ClassPanels.Sum() * Good(plan, roll, d) / d.Shape.FeedMm).DefaultIfEmpty(0).Max();
 

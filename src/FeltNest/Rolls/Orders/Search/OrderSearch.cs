@@ -5,7 +5,7 @@ using FeltNest.Rolls.Orders.Planned;
 namespace FeltNest.Rolls.Orders.Search;
 
 /// <summary>Looks for better plans with a mixed-integer model that is solved for three aims, one after the other.</summary>
-internal sealed class OrderSearch : IDisposable
+internal sealed class OrderSearch
 {
     // Less than this of a ball is none: what whole numbers are rounded by, over all rolls of an order.
     private const double NoBall = 1e-3;
@@ -25,10 +25,9 @@ internal sealed class OrderSearch : IDisposable
     private readonly OrderRows orders;
     private readonly PressRows presses;
 
-    private OrderSearch(OrderQuestion question, BestPlan best, int effort, CancellationToken stop)
+    private OrderSearch(MixedModel model, OrderQuestion question, BestPlan best, int effort, CancellationToken stop)
     {
-        (this.question, this.best, this.effort, this.stop) = (question, best, effort, stop);
-        model = new MixedModel(effort);
+        (this.model, this.question, this.best, this.effort, this.stop) = (model, question, best, effort, stop);
         felt = new FeltRows(model, question);
         orders = new OrderRows(model, question, felt);
         presses = new PressRows(model, question, felt);
@@ -37,13 +36,18 @@ internal sealed class OrderSearch : IDisposable
     /// <summary>Searches from a plan on, handing every better one and every proof over as it is found.</summary>
     public static void Run(OrderQuestion question, OrderPlan begin, BestPlan best, int effort, CancellationToken stop)
     {
-        using OrderSearch search = new(question, best, effort, stop);
-        search.model.BeginAt(SearchStart.Of(begin, search.felt, search.orders, search.presses));
-        search.Run();
+        using MixedModel model = new(effort, stop);
+        try
+        {
+            OrderSearch search = new(model, question, best, effort, stop);
+            model.BeginAt(SearchStart.Of(begin, search.felt, search.orders, search.presses));
+            search.Run();
+        }
+        catch (OperationCanceledException) when (stop.IsCancellationRequested)
+        {
+            // All that was found is handed over already.
+        }
     }
-
-    /// <inheritdoc/>
-    public void Dispose() => model.Dispose();
 
     private void Run()
     {
