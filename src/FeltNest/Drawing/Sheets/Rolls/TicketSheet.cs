@@ -36,7 +36,7 @@ public static class TicketSheet
 
         (y, IEnumerable<Mark> facts) = Facts(plan, cut, y);
         marks.AddRange(facts);
-        (y, IEnumerable<Mark> runs) = Runs(plan, MostRuns - (cut is null ? 0 : 3) - (narrow is null ? 0 : 3), y - 7);
+        (y, IEnumerable<Mark> runs) = Runs(plan, MostRuns - (cut is null ? 0 : 4) - (narrow is null ? 0 : 3), y - 7);
         marks.AddRange(runs);
         marks.AddRange(Blanks(y - 9));
         marks.AddRange(Safety());
@@ -71,8 +71,9 @@ public static class TicketSheet
             ("felt", roll.Felt ?? "not stated"),
             ("lot", roll.Lot ?? "not stated"),
             ("layout", F($"{layout.Parts[0].Name}, made for {layout.RollWidthMm:0.#} mm, gap {layout.GapMm:0.##} mm")),
-            ("roll", F($"{Length(roll, cut)}, {roll.LeastWidthMm:0.#} to {roll.MostWidthMm:0.#} mm wide, {Faults(plan, cut)}")),
+            ("roll", F($"{Length(roll, cut)}, {roll.LeastWidthMm:0.#} to {roll.MostWidthMm:0.#} mm wide{(cut is null ? $", {Faults(plan)}" : string.Empty)}")),
             (cut is null ? "whole cloth from" : "cut from", F($"{plan.Request.FromMm / 1000:0.###} m of the roll on{(cut is null ? string.Empty : F($", to {cut.ToM:0.00} m"))}")),
+            .. cut is null ? [] : new[] { ("in this piece", Faults(plan)) },
             ("one strike", F($"{plan.Pattern.Panels.Count} panels ({Repeats(plan)}), {plan.Pattern.LengthMm:0.#} mm long")),
             ("feed", F($"{plan.Pattern.FeedMm:0.000} mm from strike to strike in a run")),
             ("plies", "1 (faults of other plies lie elsewhere)"),
@@ -157,12 +158,12 @@ public static class TicketSheet
     private static string Length(FeltRoll roll, OrderCut? cut) => cut is null ? F($"{roll.LengthMm / 1000:0.##} m")
         : cut.Roll.BeginM > 0 ? F($"{cut.Roll.LengthM:0.##} m left, from {cut.Roll.BeginM:0.##} to {cut.Roll.EndM:0.##} m") : F($"{cut.Roll.LengthM:0.##} m");
 
-    // A piece of work names what lies in its own cloth.
-    private static string Faults(RollPlan plan, OrderCut? cut)
+    // What lies in the cloth that is to be cut.
+    private static string Faults(RollPlan plan)
     {
         double from = plan.Request.FromMm;
         int faults = plan.Request.Roll.Faults.Count(f => f.XMm + f.LengthMm >= from), joints = plan.Request.Roll.JointsMm.Count(x => x >= from);
-        return F($"faults {faults}, joints {joints}{(cut is null ? string.Empty : " in this piece")}");
+        return F($"faults {faults}, joints {joints}");
     }
 
     private static string Repeats(RollPlan plan) => plan.Pattern.Repeats == 1 ? "one repeat" : $"{plan.Pattern.Repeats} repeats";

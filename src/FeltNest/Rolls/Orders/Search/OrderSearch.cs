@@ -63,16 +63,19 @@ internal sealed class OrderSearch
 
         // A plan that lacks no more than this one lacks at most so many balls and reserves together.
         double lacking = model.ValueOf(orders.Short);
-        best.ProveCost(lacking, double.PositiveInfinity, first.Bound - (Dear() * lacking / orders.ReserveWeight));
+        Prove(lacking, double.PositiveInfinity, first.Bound - (Dear() * lacking / orders.ReserveWeight));
         OrderPlan free = Read();
         if (model.ValueOf(orders.Wanting) > NoBall)
         {
             best.Tell("search: fewest balls short");
             ModelReach least = model.Minimise(orders.Short, stop)!.Value;
-            best.ProveShort(Math.Max(0, least.Proved ? least.Value : least.Bound));
+            double fewest = Math.Max(0, least.Proved ? least.Value : least.Bound);
+
+            // All reserves together weigh less than a ball.
+            best.ProveShort(orders.Reserves.Count > 0 ? Math.Floor(fewest + Rounding) : fewest);
             model.AtMost(orders.Short, least.Value + Rounding);
             lacking = least.Value;
-            best.ProveCost(lacking, double.PositiveInfinity, Reached(cost, "least cost")!.Value.Bound);
+            Prove(lacking, double.PositiveInfinity, Reached(cost, "least cost")!.Value.Bound);
             free = Read();
         }
 
@@ -86,9 +89,18 @@ internal sealed class OrderSearch
             {
                 best.ProveLate(Math.Max(0, late.Proved ? late.Value : late.Bound));
                 model.AtMost(presses.Late, late.Value + Rounding);
-                best.ProveCost(lacking, Math.Round(late.Value), Reached(cost, "least cost with as few late")!.Value.Bound);
+                Prove(lacking, Math.Round(late.Value), Reached(cost, "least cost with as few late")!.Value.Bound);
                 Read();
             }
+        }
+    }
+
+    private void Prove(double mostShort, double mostLate, double bound)
+    {
+        best.ProveCost(mostShort, mostLate, bound);
+        if (bound > 0 && double.IsFinite(bound))
+        {
+            best.Tell(FormattableString.Invariant($"no plan as little short and late costs less than {bound:0.00} {question.Rules.Currency}"));
         }
     }
 
