@@ -17,7 +17,8 @@ public sealed class StockReader
     private static readonly string[] Optional = ["massPerAreaGsm", "faultPercent", "received", "measured"];
     private static readonly string[] Available = ["yes", "no"];
 
-    // How much longer than measured a roll may be said to be, and how far its width may be said outside what was measured, as shares: tapes and felt under pull differ by less.
+    // How much longer than measured a roll may be said to be, and how far its width may be said outside what was measured, as shares:
+    // tapes and felt under pull differ by less.
     private const double LengthTolerance = 0.01, WidthTolerance = 0.01;
 
     private readonly CostInputs costs;

@@ -38,7 +38,8 @@ public static class OrderReport
         return table.ToString();
     }
 
-    /// <summary>Warnings, one line each: no search, rolls that are not there yet, orders short, orders late, reserves that cannot be kept.</summary>
+    /// <summary>Warnings, one line each: no search, rolls that are not there yet, orders short, orders late, reserves that cannot be
+    /// kept.</summary>
     public static IEnumerable<string> Warnings(OrderPlan plan)
     {
         foreach (string line in SearchWords.Coming(plan).Prepend(SearchWords.NotSearched(plan) ?? string.Empty).Where(line => line.Length > 0))
@@ -124,7 +125,8 @@ public static class OrderReport
         $"Cutting begins on {rules.Start:yyyy-MM-dd}, Monday to Friday, {rules.HoursPerDay:0.##} h a day on each press; a die stands on one press, once. Lost: {rules.EndLossMm:0.#} mm at each roll end, faults by roll, rejects {rules.RejectPercent:0.##} %, unpaired {rules.UnpairedPercent:0.##} %. Remnants below {rules.LeastRemnantM:0.##} m are waste; pieces below {rules.LeastCutM:0.##} m are not cut. Felt bought is taken to be there on the first day; two presses may want one roll at a time.");
 
     // Only a bound that says something is said.
-    private static string Least(double least, string where) => Math.Ceiling(least - 1e-3) is >= 1 and var whole ? F($" (at least {whole:0} {where})") : string.Empty;
+    private static string Least(double least, string where) =>
+        Math.Ceiling(least - 1e-3) is >= 1 and var whole ? F($" (at least {whole:0} {where})") : string.Empty;
 
     private static string Cut(string text, int width) => text.Length <= width ? text : text[..(width - 1)] + "~";
 

@@ -18,7 +18,8 @@ public sealed record StockRoll(string Name, string Felt, string Lot, double Widt
     /// <summary>Share of the panels struck that are good, 0 to 1, by the name of the die, where strikes were planned on the measured roll.</summary>
     public IReadOnlyDictionary<string, double> MeasuredShares { get; init; } = new Dictionary<string, double>();
 
-    /// <summary>Where its whole cloth begins on the roll as measured, m: what lies before was cut earlier. Places on the roll count from the measured start.</summary>
+    /// <summary>Where its whole cloth begins on the roll as measured, m: what lies before was cut earlier. Places on the roll count from
+    /// the measured start.</summary>
     public double BeginM { get; init; }
 
     /// <summary>Where it ends, m.</summary>

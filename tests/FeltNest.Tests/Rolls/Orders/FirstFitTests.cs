@@ -33,9 +33,12 @@ public sealed class FirstFitTests
                 bool can = (from o in q.Orders
                             from r in q.Rolls.Concat(q.Offers.Select(x => x.Roll))
                             from d in q.Dies
-                            where q.Fits(o, r, d) && d.Shape.StrikesIn(q.ClearM(r)) >= q.LeastStrikes(o, r, d) && d.MostStrikes >= q.LeastStrikes(o, r, d)
+                            where q.Fits(o, r, d)
                             from p in q.Presses
-                            where OrderQuestion.Takes(p, d) && (p.Hours ?? 1e9) >= (p.ChangeOverMinutes / 60) + (q.LeastStrikes(o, r, d) / (60 * p.StrokesPerMinute))
+                            where OrderQuestion.Takes(p, d)
+                            let hours = (p.Hours ?? 1000) - (p.ChangeOverMinutes / 60)
+                            let most = (int)Math.Min(Math.Min(d.MostStrikes, d.Shape.StrikesIn(q.ClearM(r))), (60 * p.StrokesPerMinute * hours) + 1e-9)
+                            where most >= q.LeastStrikes(o, r, d) && d.Shape.BallsOf(most, q.GoodShare(r, d)) > 0
                             select o).Any();
 
                 Assert.Equal((seed, can), (seed, FirstFitPlanner.Run(q).Cuts.Count > 0));
@@ -121,9 +124,11 @@ public sealed class FirstFitTests
     private static long MostOver(OrderPlan plan, CoverOrder order) => plan.Cuts.Where(c => c.Order == order).Sum(c =>
         c.Metres - (c.Die.Shape.FeedMm / 1000) < plan.Question.Rules.LeastCutM || c.Strikes == 1 ? c.GoodBalls : c.Die.Shape.ClassPanels.Sum(panels => (long)Math.Ceiling(panels / 2.0)));
 
-    private static OrderPlan Planned(CoverOrder[] orders, StockRoll[] rolls, params CutDie[] dies) => Sound(FirstFitPlanner.Run(Question(orders, rolls, dies)));
+    private static OrderPlan Planned(CoverOrder[] orders, StockRoll[] rolls, params CutDie[] dies) =>
+        Sound(FirstFitPlanner.Run(Question(orders, rolls, dies)));
 
-    private static OrderQuestion Question(CoverOrder[] orders, StockRoll[] rolls, params CutDie[] dies) => new(orders, rolls, [], dies.Length == 0 ? [Plain] : dies, [OrderCases.FreePress], OrderCases.Bare);
+    private static OrderQuestion Question(CoverOrder[] orders, StockRoll[] rolls, params CutDie[] dies) =>
+        new(orders, rolls, [], dies.Length == 0 ? [Plain] : dies, [OrderCases.FreePress], OrderCases.Bare);
 
     private static OrderPlan Sound(OrderPlan plan)
     {

@@ -48,7 +48,8 @@ internal static class OrderCases
         return new OrderQuestion(wanted, stock, [], dies, presses, new OrderRules("EUR", Monday, 8, 300, 0.5, 0.2, 100, 2, 1, 0.13m, 38));
     }
 
-    /// <summary>A small question by its number, of every kind: lots, reserves, offers, worn dies, dies to make, short hours, least pieces, rolls that arrive later, uneven classes.</summary>
+    /// <summary>A small question by its number, of every kind: lots, reserves, offers, worn dies, dies to make, short hours, least
+    /// pieces, rolls that arrive later, uneven classes.</summary>
     internal static OrderQuestion Random(int seed)
     {
         Random random = new(seed);

@@ -227,6 +227,16 @@ public sealed class OrderPlannerTests
     }
 
     [Fact]
+    public void A_roll_that_is_partly_cut_is_cut_from_where_its_rest_begins()
+    {
+        // 10 strikes take 2.055 m of the 3 m that are left behind the first 5 m.
+        OrderPlan plan = Planned([OrderCases.Order("O", "ball", 100)], [OrderCases.Roll("R1", 3, 1) with { BeginM = 5 }]);
+
+        Assert.Equal(5, Assert.Single(plan.Cuts).FromM, 9);
+        Assert.Equal(3 - 2.055, Assert.Single(plan.Remnants).LengthM, 9);
+    }
+
+    [Fact]
     public void A_roll_that_arrives_later_is_named_and_left_out()
     {
         StockRoll late = OrderCases.Roll("R1", 4, 1) with { Received = new DateOnly(2026, 3, 20) };

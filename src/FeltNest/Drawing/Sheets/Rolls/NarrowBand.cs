@@ -4,7 +4,8 @@ using FeltNest.Geometry;
 
 namespace FeltNest.Drawing.Sheets.Rolls;
 
-/// <summary>The band across a sheet that says a roll is too narrow in places: dark with light letters, so that it is seen in a grey print too.</summary>
+/// <summary>The band across a sheet that says a roll is too narrow in places: dark with light letters, so that it is seen in a grey print
+/// too.</summary>
 internal static class NarrowBand
 {
     /// <summary>Room it takes, mm.</summary>

@@ -5,7 +5,8 @@ namespace FeltNest.Rolls.Orders.Assembly;
 /// <summary>Keeps a plan from cutting more than is wanted.</summary>
 internal static class Overcut
 {
-    /// <summary>Strikes that each piece of one order is to keep so that none is made for nothing; 0 where a piece is not needed at all.</summary>
+    /// <summary>Strikes that each piece of one order is to keep so that none is made for nothing; 0 where a piece is not needed at
+    /// all.</summary>
     /// <param name="question">The question.</param>
     /// <param name="order">The order.</param>
     /// <param name="pieces">Its pieces.</param>
@@ -36,7 +37,8 @@ internal static class Overcut
         return strikes;
     }
 
-    /// <summary>True where an order gets more than it wants by more than its runs of strikes must give over: one strike of each run, and the whole of a run that may not be shorter.</summary>
+    /// <summary>True where an order gets more than it wants by more than its runs of strikes must give over: one strike of each run, and
+    /// the whole of a run that may not be shorter.</summary>
     public static bool Is(OrderPlan plan)
     {
         OrderQuestion q = plan.Question;

@@ -53,7 +53,8 @@ internal static class OrderTally
     private static bool Shortest(OrderPlan plan, OrderCut cut) =>
         cut.Strikes == 1 || RollRules.Metres(cut) - (cut.Die.Shape.FeedMm / 1000) < plan.Question.Rules.LeastCutM - 1e-9;
 
-    private static long OneStrike(OrderPlan plan, OrderCut cut) => cut.Die.Shape.ClassPanels.Sum(panels => (long)Math.Ceiling((panels * Good(plan, cut.Roll, cut.Die) / 2) - 1e-9));
+    private static long OneStrike(OrderPlan plan, OrderCut cut) =>
+        cut.Die.Shape.ClassPanels.Sum(panels => (long)Math.Ceiling((panels * Good(plan, cut.Roll, cut.Die) / 2) - 1e-9));
 
     private static double Good(OrderPlan plan, StockRoll roll, CutDie die)
     {

@@ -2,7 +2,8 @@ using FeltNest.Rolls.Orders.Assembly;
 
 namespace FeltNest.Rolls.Orders.FirstFit;
 
-/// <summary>Fills one order from what is left: every lot is tried where it must be of one, and the one that leaves it least short at least cost is taken.</summary>
+/// <summary>Fills one order from what is left: every lot is tried where it must be of one, and the one that leaves it least short at
+/// least cost is taken.</summary>
 internal static class OrderFill
 {
     /// <summary>The shop after an order.</summary>
@@ -56,7 +57,8 @@ internal static class OrderFill
         return (state, Math.Max(0, wanted), state.Cost(rolls) - before.Cost(choice.Rolls));
     }
 
-    // The next run of strikes: a roll that holds all that is wanted, begun ones first, of these the shortest; else the one that gives most, begun ones first.
+    // The next run of strikes: a roll that holds all that is wanted, begun ones first, of these the shortest; else the one that gives
+    // most, begun ones first.
     private static (int Roll, int Press, int Strikes)? Next(ShopState state, CoverOrder order, int die, IReadOnlyList<int> rolls, int wanted)
     {
         OrderQuestion q = state.Question;

@@ -31,7 +31,8 @@ internal static class ReserveFill
         return kept;
     }
 
-    // What of a roll can be kept back: whole cloth of one that is not begun, the remnant of another where it is long enough to go back to stock.
+    // What of a roll can be kept back: whole cloth of one that is not begun, the remnant of another where it is long enough to go back to
+    // stock.
     private static double Room(ShopState state, int roll)
     {
         OrderRules rules = state.Question.Rules;

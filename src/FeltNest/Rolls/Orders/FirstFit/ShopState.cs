@@ -81,7 +81,8 @@ internal sealed class ShopState
     /// <summary>Uncut cloth of a roll, m.</summary>
     public double FreeM(int roll) => free[roll];
 
-    /// <summary>The press a die stands on, or the least busy one that has room for what is wanted, and the most strikes it can make there.</summary>
+    /// <summary>The press a die stands on, or the least busy one that has room for what is wanted, else the one with most room, and the most strikes it can make
+    /// there.</summary>
     public (int Press, int Most) PressFor(int die, int wanted)
     {
         CutDie tool = Question.Dies[die];
@@ -93,7 +94,7 @@ internal sealed class ShopState
 
         return Enumerable.Range(0, busy.Length).Where(p => OrderQuestion.Takes(Question.Presses[p], tool))
             .Select(p => (Press: p, Most: Most(p, Question.Presses[p].ChangeOverMinutes / 60)))
-            .MinBy(p => (p.Most < wanted, busy[p.Press], p.Press));
+            .MinBy(p => (Math.Max(0, (long)wanted - p.Most), busy[p.Press], p.Press));
 
         int Most(int press, double before) => Question.Presses[press].Hours is not { } hours
             ? (int)Math.Min(left, int.MaxValue)
@@ -160,7 +161,8 @@ internal sealed class ShopState
     }
 
     // Rolls of an offer: those taken, or the least that is sold.
-    private int Rolled(int offer) => bought[offer] == 0 ? 0 : Math.Max(bought[offer], (int)Math.Ceiling((Question.Offers[offer].MinimumM / Question.Offers[offer].Roll.LengthM) - 1e-9));
+    private int Rolled(int offer) =>
+        bought[offer] == 0 ? 0 : Math.Max(bought[offer], (int)Math.Ceiling((Question.Offers[offer].MinimumM / Question.Offers[offer].Roll.LengthM) - 1e-9));
 
     private void Take(int die, int roll, int strikes)
     {

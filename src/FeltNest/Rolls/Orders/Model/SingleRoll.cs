@@ -9,7 +9,8 @@ internal sealed class SingleRoll : RollUnit
     private readonly LinearSum[] counted, pieces;
     private readonly Unknown begins;
 
-    private SingleRoll(Unknown[] strikes, LinearSum[] counted, LinearSum[] pieces, Unknown begins) => (this.strikes, this.counted, this.pieces, this.begins) = (strikes, counted, pieces, begins);
+    private SingleRoll(Unknown[] strikes, LinearSum[] counted, LinearSum[] pieces, Unknown begins) =>
+        (this.strikes, this.counted, this.pieces, this.begins) = (strikes, counted, pieces, begins);
 
     /// <inheritdoc/>
     public override IReadOnlyList<LinearSum> Strikes => counted;

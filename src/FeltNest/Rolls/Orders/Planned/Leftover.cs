@@ -5,7 +5,8 @@ namespace FeltNest.Rolls.Orders.Planned;
 /// <summary>Whether what a plan leaves could still serve an order: only where it could not, all is used up.</summary>
 internal static class Leftover
 {
-    /// <summary>True where felt, strikes and press hours are left that would give the order more balls than it has, in one lot where it is to be of one.</summary>
+    /// <summary>True where felt, strikes and press hours are left that would give the order more balls than it has, in one lot where it
+    /// is to be of one.</summary>
     public static bool CouldServe(OrderPlan plan, CoverOrder order)
     {
         OrderQuestion q = plan.Question;
@@ -41,5 +42,6 @@ internal static class Leftover
         return Math.Max(0, Math.Min(die.MostStrikes - (work?.Strikes ?? 0), (long)Math.Min(most + 1e-6, long.MaxValue / 2)));
     }
 
-    private static double Busy(OrderPlan plan, PressSpec press) => plan.Cuts.Where(c => c.Press.Name == press.Name).Select(c => c.EndHour).DefaultIfEmpty(0).Max();
+    private static double Busy(OrderPlan plan, PressSpec press) =>
+        plan.Cuts.Where(c => c.Press.Name == press.Name).Select(c => c.EndHour).DefaultIfEmpty(0).Max();
 }

@@ -6,7 +6,8 @@ namespace FeltNest.Rolls.Orders.Planned;
 /// <param name="LeastLate">What no plan with as few balls short can have fewer late orders than; 0 where nothing is known.</param>
 /// <param name="CutShort">Whether the search was stopped by the clock or by hand.</param>
 /// <param name="Effort">Counted work allowed.</param>
-/// <param name="Searched">Whether a search was made; false where the question is too large for it and the plan is the one of first fit.</param>
+/// <param name="Searched">Whether a search was made; false where the question is too large for it and the plan is the one of first
+/// fit.</param>
 public sealed record PlanProof(decimal? CostBound, double LeastShort, double LeastLate, bool CutShort, int Effort, bool Searched)
 {
     /// <summary>Nothing is known yet.</summary>

@@ -4,7 +4,8 @@ using FeltNest.Rolls.Orders.Planned;
 
 namespace FeltNest.Rolls.Orders.Search;
 
-/// <summary>The best plan so far and what was proved, shared with a search that may be left behind: closed, it takes nothing more.</summary>
+/// <summary>The best plan so far and what was proved, shared with a search that may be left behind: closed, it takes nothing
+/// more.</summary>
 /// <param name="first">The plan that stands until a better one comes.</param>
 /// <param name="progress">Told each step; may be null.</param>
 internal sealed class BestPlan(OrderPlan first, IProgress<string>? progress)
@@ -32,7 +33,8 @@ internal sealed class BestPlan(OrderPlan first, IProgress<string>? progress)
         }
     }
 
-    /// <summary>Takes a bound of the cost that holds for all plans with so few balls short, reserves weighed in, and so few orders late.</summary>
+    /// <summary>Takes a bound of the cost that holds for all plans with so few balls short, reserves weighed in, and so few orders
+    /// late.</summary>
     public void ProveCost(double mostShort, double mostLate, double cost) => Prove(() => bounds.Add((mostShort, mostLate, cost)));
 
     /// <summary>Takes what no plan can be short of less.</summary>

@@ -5,7 +5,8 @@ namespace FeltNest.Rolls.Orders.Search;
 /// <summary>How large the model of a question would be, counted before it is built.</summary>
 internal static class ModelSize
 {
-    /// <summary>Most variables a search is made with: above it the solver does not come past its first bound in any time a planner waits, and the plan of first fit stands.</summary>
+    /// <summary>Most variables a search is made with: above it the solver does not come past its first bound in any time a planner waits,
+    /// and the plan of first fit stands.</summary>
     public const int Most = 20_000;
 
     // Variables of a roll, and of each order and die on it.

@@ -53,7 +53,8 @@ internal sealed class OrderSearch
     {
         LinearSum cost = new LinearSum().Add(felt.Cost).Add(presses.Cost);
 
-        // A ball short, be it of a reserve, is dear enough that few plans leave one out; where none is short, this plan is the best, and the search was led by cost from the start.
+        // A ball short, be it of a reserve, is dear enough that few plans leave one out; where none is short, this plan is the best, and
+        // the search was led by cost from the start.
         LinearSum dear = new LinearSum().Add(cost).Add(orders.Wanting, Dear());
         if (Reached(dear, "fewest balls short at least cost") is not { } first)
         {

@@ -2,7 +2,8 @@ using System.Runtime.ExceptionServices;
 
 namespace FeltNest.Rolls.Orders.Search;
 
-/// <summary>Runs a search beside the caller, who leaves it behind where it does not end in time: the solver cannot be stopped while it simplifies its model or works on its first bound.</summary>
+/// <summary>Runs a search beside the caller, who leaves it behind where it does not end in time: the solver cannot be stopped while it
+/// simplifies its model or works on its first bound.</summary>
 internal static class SearchThread
 {
     // How long a search may take to end by itself after it was told to.

@@ -9,7 +9,8 @@ public static class RollRoom
     // Narrow parts named one by one.
     private const int MostNamed = 2;
 
-    /// <summary>Width the strikes of a layout take with both trims, mm; a guide that plays may bring them nearer to the lower selvedge.</summary>
+    /// <summary>Width the strikes of a layout take with both trims, mm; a guide that plays may bring them nearer to the lower
+    /// selvedge.</summary>
     public static double NeededMm(RollRequest request) => NeededMm(request, StrikePattern.Of(request.Layout, request.RepeatsPerStrike));
 
     /// <summary>Greatest width of the part that is to be cut, mm.</summary>
@@ -32,7 +33,8 @@ public static class RollRoom
         }
     }
 
-    /// <summary>What nobody may overlook where panels of a plan are lost because the roll is too narrow in places; null where none are.</summary>
+    /// <summary>What nobody may overlook where panels of a plan are lost because the roll is too narrow in places; null where none
+    /// are.</summary>
     public static string? Warning(RollPlan plan)
     {
         int lost = plan.LostPanels(LossCause.Width);
