@@ -92,6 +92,7 @@ internal sealed class CompareCommand
         using CancellationTokenSource capped = options.Capped(parse, terminal, stop);
         CompareQuestion question = new(lay, cases, parse.GetValue(range) is not null, known, kept);
         Comparison comparison = CompareStudy.Run(question, answer.Quiet ? null : new CompareLine(terminal, cases.Length), capped.Token);
+        terminal.HandOver.Begin();
         Sheet sheet = CompareSheet.Draw(comparison);
         byte[] text = CompareWriter.Json(comparison), picture = SvgWriter.Write(sheet);
         return answer.Give(

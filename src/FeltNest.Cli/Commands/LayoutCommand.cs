@@ -65,6 +65,7 @@ internal static class LayoutCommand
         // The panel's pictures need nothing from the search: they are drawn beside it.
         Task<IReadOnlyList<(string, byte[])>>? panelFiles = panel is null ? null : Task.Run(() => PanelFiles.Make(ball!, PanelFit.Felt(ball!, panel)), CancellationToken.None);
         RollLayout layout = together?.Layout ?? LayoutSearch.Run(request, answer.Quiet ? null : new ProgressLine(terminal, UtilisationBound.PanelsPerMetre(request)), capped.Token);
+        terminal.HandOver.Begin();
         YieldFigures yields = YieldAccount.Of(layout);
         IReadOnlyList<LaidStrain> laid = panel is null || capped.IsCancellationRequested ? [] : LaidStrain.Of(ball!, panel, layout);
         IReadOnlyList<(string Name, byte[] Content)> files = LayoutFiles.Make(layout, yields, input.Outline?.Notes ?? [.. balls.Assumed(parse)], laid);

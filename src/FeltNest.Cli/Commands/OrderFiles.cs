@@ -17,6 +17,6 @@ internal static class OrderFiles
     public static IReadOnlyList<(string Name, byte[] Content)> Make(OrderPlan plan, IReadOnlyList<(OrderCut Cut, RollPlan Strikes)> tickets) =>
     [
         (Names[0], OrderPlanWriter.Json(plan)), (Names[1], OrderPlanWriter.Csv(plan)),
-        (Names[2], OrderPage.Html(plan, [.. tickets.Select(t => SvgWriter.Write(TicketSheet.Draw(t.Strikes, t.Cut)))])),
+        (Names[2], OrderPage.Html(plan, [.. tickets.AsParallel().AsOrdered().Select(t => SvgWriter.Write(TicketSheet.Draw(t.Strikes, t.Cut)))])),
     ];
 }

@@ -78,15 +78,19 @@ internal sealed class OrdersCommand
         string folder = parse.GetValue(common.Out) ?? DefaultFolder.OfOrders(parse.GetValue(orders)!, parse.GetValue(stock)!, question.Rules.Start, parse.GetValue(offers), parse.GetValue(costs));
         ResultFolder results = new(folder, parse.GetValue(common.Force));
         results.Prepare(answer.Named(OrderFiles.Names));
-        using CancellationTokenSource capped = CancellationTokenSource.CreateLinkedTokenSource(stop);
-        if (parse.GetValue(seconds) is { } cap)
-        {
-            capped.CancelAfter(TimeSpan.FromSeconds(cap));
-        }
-
+        using CancellationTokenSource capped = parse.GetValue(seconds) is { } cap
+            ? terminal.Clock.Capped(cap, stop)
+            : CancellationTokenSource.CreateLinkedTokenSource(stop);
         (OrderPlan plan, IReadOnlyList<(OrderCut Cut, RollPlan Strikes)> tickets) = MeasuredPlanner.Run(question, parse.GetValue(effort), answer.Quiet ? null : new PlanLine(terminal), capped.Token);
-        return answer.Give(results, OrderFiles.Make(plan, tickets), OrderReport.Text(plan), OrderReport.Warnings(plan).Select(line => $"warning: {line}"), stop);
+        terminal.HandOver.Begin();
+        return answer.Give(
+            results, OrderFiles.Make(plan, tickets), OrderReport.Text(plan), OrderReport.Warnings(plan).Select(line => $"warning: {line}").Concat(Ended(plan, parse.GetValue(seconds), stop)), stop);
     }
+
+    // Only who was interrupted says so.
+    private static IEnumerable<string> Ended(OrderPlan plan, double? cap, CancellationToken stop) =>
+        stop.IsCancellationRequested ? ["interrupted: the best plan so far is saved"]
+            : plan.Proof.CutShort ? [FormattableString.Invariant($"cut short after {cap:0.###} s: the best plan so far is saved")] : [];
 
     private OrderQuestion Question(ParseResult parse)
     {

@@ -9,6 +9,7 @@ using FeltNest.Layout;
 using FeltNest.Report.Rolls;
 using FeltNest.Rolls;
 using FeltNest.Rolls.Plan;
+using FeltNest.Rolls.Plan.Chain;
 
 namespace FeltNest.Cli.Commands;
 
@@ -87,7 +88,9 @@ internal static class RollCommand
     {
         try
         {
-            return StrikePlanner.Run(new RollRequest(layout, roll, question.Repeats, question.PlayMm, question.FromMm));
+            RollRequest request = new(layout, roll, question.Repeats, question.PlayMm, question.FromMm);
+            RollRoom.Require(request);
+            return StrikePlanner.Run(request);
         }
         catch (InputException error) when (error.Field == "bands")
         {

@@ -28,9 +28,9 @@ public sealed class OrdersCommandTests : IDisposable
         Assert.Equal(["orders.csv", "orders.html", "orders.json"], Directory.GetFiles(folder.Path("out")).Select(Path.GetFileName).Order());
         JsonElement plan = JsonDocument.Parse(run.Out).RootElement;
 
-        // One square a strike is half a ball, so the piece is given a ball more: 102 strikes, 101 x 12 + 10 + 2 mm.
-        Assert.Equal((102, 51), (plan.GetProperty("assignments")[0].GetProperty("strikes").GetInt32(), plan.GetProperty("assignments")[0].GetProperty("goodBalls").GetInt32()));
-        Assert.Equal(1.224, plan.GetProperty("assignments")[0].GetProperty("metres").GetDouble(), 9);
+        // One square a strike is half a ball, so 50 balls are 100 strikes: 99 x 12 + 10 + 2 mm.
+        Assert.Equal((100, 50), (plan.GetProperty("assignments")[0].GetProperty("strikes").GetInt32(), plan.GetProperty("assignments")[0].GetProperty("goodBalls").GetInt32()));
+        Assert.Equal(1.2, plan.GetProperty("assignments")[0].GetProperty("metres").GetDouble(), 9);
         Assert.Contains("data:image/svg+xml;base64,", File.ReadAllText(folder.Path("out/orders.html")), StringComparison.Ordinal);
         Assert.Equal(0, (await CommandRun.Of("check", folder.Path("out/orders.json"))).Code);
     }
@@ -55,12 +55,16 @@ public sealed class OrdersCommandTests : IDisposable
 
     [Theory]
     [InlineData("cost", "cost: ")]
-    [InlineData("strikes", "assignment 1: states 51 good balls")]
+    [InlineData("strikes", "assignment 1: states 50 good balls")]
     [InlineData("from", "assignment 1: begins at ")]
     [InlineData("hour", "assignment 1: hours ")]
     [InlineData("remnant", "roll R1: ")]
-    [InlineData("left", "die D1: 102 strikes, of 7")]
+    [InlineData("left", "die D1: 100 strikes, of 7")]
     [InlineData("hours", "press P1: busy for ")]
+    [InlineData("over", "order K1: 50 balls are cut where 20 are wanted")]
+    [InlineData("gap", "gapPercent: 5 stated")]
+    [InlineData("bound", "bound: -7 is below nothing")]
+    [InlineData("arrives", "assignment 1: cuts roll R1 on 2026-03-02, before it arrives on 2026-03-20")]
     public async Task A_plan_that_was_changed_is_a_violation(string change, string told)
     {
         await Planned("K1,T2,0.05,2026-03-04", "--quiet");
@@ -73,6 +77,10 @@ public sealed class OrdersCommandTests : IDisposable
             case "from": first["fromM"] = -1; break;
             case "hour": first["startHour"] = 0; break;
             case "remnant": root["remnants"]![0]!["lengthM"] = 49; break;
+            case "over": root["orders"]![0]!["balls"] = 20; break;
+            case "gap": root["gapPercent"] = 5; break;
+            case "bound": root["bound"] = -7; break;
+            case "arrives": root["stock"]![0]!["received"] = "2026-03-20"; break;
             case "left": root["rack"]![0]!["strikesLeft"] = 7; break;
             default: root["presses"]![0]!["hours"] = 0.1; break;
         }

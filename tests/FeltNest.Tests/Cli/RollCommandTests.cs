@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using FeltNest.Files.Layouts;
+using FeltNest.Layout;
 using FeltNest.Tests.Files;
 using FeltNest.Tests.Rolls;
 using FeltNest.Yield;
@@ -89,12 +90,39 @@ public sealed class RollCommandTests : IDisposable
         Assert.Contains("needs 20 mm of width", Assert.Single(run.Messages), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task A_roll_nowhere_as_wide_as_the_layout_is_refused_and_told_what_would_work()
+    {
+        // Two rows of squares take 32 mm; one row of them fits the roll of 20 mm, but no strike is whole anywhere.
+        CommandRun run = await Planned(RollCases.TwoRows, Roll, "--quiet");
+
+        Assert.Equal((3, string.Empty), (run.Code, run.Out));
+        Assert.Contains("roll R7 is 20 mm wide at its widest, and this layout needs 32 mm of width", Assert.Single(run.Messages), StringComparison.Ordinal);
+        Assert.Contains("a layout made for 20 mm or less", run.Messages[0], StringComparison.Ordinal);
+        Assert.False(File.Exists(folder.Path("out/ticket.svg")));
+    }
+
+    [Fact]
+    public async Task A_roll_too_narrow_in_places_says_so_across_ticket_and_map()
+    {
+        string roll = Roll.Replace("{ \"xM\": 0, \"widthMm\": 20 }", "{ \"xM\": 0, \"widthMm\": 34 }, { \"xM\": 0.05, \"widthMm\": 34 }, { \"xM\": 0.06, \"widthMm\": 30 }", StringComparison.Ordinal);
+        CommandRun run = await Planned(RollCases.TwoRows, roll);
+
+        Assert.Equal(0, run.Code);
+        Assert.StartsWith("ROLL TOO NARROW at 0.06 to 0.12 m: ", run.Out, StringComparison.Ordinal);
+        Assert.Contains(run.Messages, line => line.Contains("warning: ROLL TOO NARROW", StringComparison.Ordinal));
+        Assert.Contains("too-narrow", File.ReadAllText(folder.Path("out/ticket.svg")), StringComparison.Ordinal);
+        Assert.Contains("too-narrow", File.ReadAllText(folder.Path("out/roll.svg")), StringComparison.Ordinal);
+    }
+
     private Task<CommandRun> Planned(params string[] options) => PlannedOn(Roll, options);
 
-    private async Task<CommandRun> PlannedOn(string roll, params string[] options)
+    private Task<CommandRun> PlannedOn(string roll, params string[] options) => Planned(RollCases.Squares, roll, options);
+
+    private async Task<CommandRun> Planned(RollLayout lay, string roll, params string[] options)
     {
         string layout = folder.Path("layout.json");
-        File.WriteAllBytes(layout, LayoutWriter.Write(RollCases.Squares, YieldAccount.Of(RollCases.Squares)));
+        File.WriteAllBytes(layout, LayoutWriter.Write(lay, YieldAccount.Of(lay)));
         return await CommandRun.Of(["roll", layout, "--roll", folder.Write("roll.json", roll), "--out", folder.Path("out"), .. options]);
     }
 }

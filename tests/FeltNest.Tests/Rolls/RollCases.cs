@@ -15,6 +15,11 @@ internal static class RollCases
         [Shapes.Part(Shapes.Of(5, -1, -1, 1, -1, 1, 1, -1, 1))], 20, 5, 2, new LayoutRules(null, 0, RowRule.Same, false),
         [new LayoutBand(5, 15, new LayoutRepeat(12, [new PlacedPanel(0, 0, 10, 0)]))], new SearchRecord(1, 1, false, "by hand", null, 0, 2, null));
 
+    /// <summary>Two rows of the same squares on a roll 32 wide.</summary>
+    internal static RollLayout TwoRows { get; } = new(
+        [Shapes.Part(Shapes.Of(5, -1, -1, 1, -1, 1, 1, -1, 1))], 32, 5, 2, new LayoutRules(null, 0, RowRule.Same, false),
+        [new LayoutBand(5, 27, new LayoutRepeat(12, [new PlacedPanel(0, 0, 10, 0), new PlacedPanel(0, 0, 22, 0)]))], new SearchRecord(1, 1, false, "by hand", null, 0, 2, null));
+
     /// <summary>Two rows of combs, 44 long with a tooth every 6, the upper turned and its teeth between the lower one's: 48 apart along the roll, 21 ahead of each other, gap 0.9.</summary>
     internal static RollLayout Combs { get; } = new(
         [Shapes.Part(Outline.From([new(0, 0), new(44, 0), .. Enumerable.Range(0, 8).Reverse().SelectMany(Tooth)]))], 19, 5, 0.9, new LayoutRules(null, 0, RowRule.Same, false),

@@ -31,6 +31,7 @@ internal static class SeamsCommand
         results.Prepare(answer.Named(Names));
         using CancellationTokenSource capped = options.Capped(parse, terminal, stop);
         SeamComparison comparison = SeamStudy.Run(ball, part => options.Request(parse, part), answer.Quiet ? null : new SeamLines(terminal), capped.Token);
+        terminal.HandOver.Begin();
         Sheet sheet = SeamsSheet.Draw(comparison);
         byte[] text = SeamsWriter.Json(comparison);
         return answer.Give(

@@ -33,6 +33,7 @@ internal static class WaistCommand
         results.Prepare(answer.Named(Names));
         using CancellationTokenSource capped = options.Capped(parse, terminal, stop);
         WaistTradeOff study = WaistStudy.Run(ball, waists, part => options.Request(parse, part), answer.Quiet ? null : new WaistLine(terminal, waists.Count), capped.Token);
+        terminal.HandOver.Begin();
         Sheet sheet = WaistSheet.Draw(study);
         byte[] text = WaistWriter.Json(study);
         return answer.Give(

@@ -21,7 +21,7 @@ internal static class OrderPlanQuestion
     // More presses than any one room has.
     private const int MostPresses = 100;
 
-    private static readonly string[] RollNames = ["roll", "felt", "lot", "widthMm", "lengthM", "pricePerMetre", "faultPercent", "received", "measured"];
+    private static readonly string[] RollNames = ["roll", "felt", "lot", "widthMm", "lengthM", "beginM", "pricePerMetre", "faultPercent", "received", "measured"];
 
     /// <summary>The question.</summary>
     /// <exception cref="InputException">Names the file, the field, the value found and what is allowed.</exception>
@@ -51,6 +51,7 @@ internal static class OrderPlanQuestion
         item.Text("roll"), item.Text("felt"), item.Text("lot"), item.Number("widthMm"), item.Within("lengthM", 0, MostMetres), item.Amount("pricePerMetre"), item.Within("faultPercent", 0, 100),
         item.Has("received") ? Day(item, "received") : null, offer)
     {
+        BeginM = item.Within("beginM", 0, MostMetres),
         MeasuredShares = item.ByName(DiesReader.MostDies, "measured", part => part.Within("goodShare", 0, 1), "die", "goodShare"),
     };
 

@@ -36,10 +36,10 @@ public static class OrderPlanReader
             [.. item.Objects("reserved", "order", "metres").Select(part => (Named(part, "order", question.Orders, o => o.Name), part.Number("metres")))]))];
         List<DieWork> dies = [.. top.ObjectsUpTo(MostItems, "dies", "die", "press", "strikes", "make", "reRules", "price", "strikesAfter").Select(item => new DieWork(
             Named(item, "die", question.Dies, d => d.Name), Named(item, "press", question.Presses, p => p.Name), item.Count("strikes")))];
-        JsonFields search = top.Object("search", "effort", "cutShort", "leastShortBalls", "leastLate");
-        PlanProof proof = new(top.Amount("bound"), search.Number("leastShortBalls"), search.Number("leastLate"), search.Flag("cutShort"), search.Whole("effort"));
+        JsonFields search = top.Object("search", "effort", "cutShort", "made", "leastShortBalls", "leastLate");
+        PlanProof proof = new(top.Has("bound") ? top.Amount("bound") : null, search.Number("leastShortBalls"), search.Number("leastLate"), search.Flag("cutShort"), search.Whole("effort"), search.Flag("made"));
         return new StatedOrders(
-            new OrderPlan(question, cuts, bought, remnants, [], dies, proof), top.Amount("cost"),
+            new OrderPlan(question, cuts, bought, remnants, [], dies, proof), top.Amount("cost"), top.OptionalNumber("gapPercent"),
             top.ByName(MostItems, "shortfalls", item => (Known(item).Count("balls"), item.Count("reserveBalls")), "order", "balls", "reserveBalls", "reason"),
             top.ByName(MostItems, "late", item => Known(item).Count("days"), "order", "due", "done", "days"));
 

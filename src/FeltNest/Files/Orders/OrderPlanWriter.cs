@@ -17,7 +17,7 @@ public static class OrderPlanWriter
         json.Text("schema", SchemaName.OrderPlan)
             .Number("cost", Money(cost.Total))
             .Text("currency", plan.Question.Rules.Currency)
-            .Number("bound", Money(plan.Bound))
+            .Number("bound", plan.Bound is { } bound ? Money(bound) : null)
             .Number("gapPercent", plan.GapPercent)
             .Object("costs", costs => costs
                 .Number("felt", Money(cost.Felt))
@@ -73,6 +73,7 @@ public static class OrderPlanWriter
             .Object("search", search => search
                 .Number("effort", plan.Proof.Effort)
                 .Flag("cutShort", plan.Proof.CutShort)
+                .Flag("made", plan.Proof.Searched)
                 .Number("leastShortBalls", plan.Proof.LeastShort)
                 .Number("leastLate", plan.Proof.LeastLate));
         Question(json, plan.Question);
@@ -160,6 +161,7 @@ public static class OrderPlanWriter
         .Text("lot", roll.Lot)
         .Number("widthMm", roll.WidthMm)
         .Number("lengthM", roll.LengthM)
+        .Number("beginM", roll.BeginM)
         .Number("pricePerMetre", (double)roll.PricePerMetre)
         .Number("faultPercent", roll.FaultPercent)
         .Text("received", roll.Received is { } day ? Day(day) : null)

@@ -17,6 +17,10 @@ public sealed class StockReader
     private static readonly string[] Optional = ["massPerAreaGsm", "faultPercent", "received", "measured"];
     private static readonly string[] Available = ["yes", "no"];
 
+    // How much longer than measured a roll may be said to be, and how far its width may be said outside what was measured, as shares:
+    // tapes and felt under pull differ by less.
+    private const double LengthTolerance = 0.01, WidthTolerance = 0.01;
+
     private readonly CostInputs costs;
 
     /// <summary>A reader that prices felt by what the shop knows of its costs.</summary>
@@ -88,7 +92,25 @@ public sealed class StockReader
             ? throw row.Fault("measured", $"'{file}' is of roll {measured.Name}, not of {roll.Name}")
             : (measured.Felt ?? roll.Felt) != roll.Felt || (measured.Lot ?? roll.Lot) != roll.Lot
             ? throw row.Fault("measured", $"'{file}' is of felt {measured.Felt}, lot {measured.Lot}; the stock says {roll.Felt}, {roll.Lot}")
-            : roll with { Measured = measured, LengthM = measured.LengthMm / 1000 };
+            : Left(row, roll, measured, file);
+    }
+
+    // What the stock list says is left of a measured roll: what is missing was cut from its start.
+    private static StockRoll Left(CsvRow row, StockRoll roll, FeltRoll measured, string file)
+    {
+        double whole = measured.LengthMm / 1000, begin = Math.Max(0, whole - roll.LengthM);
+        if (roll.LengthM > whole * (1 + LengthTolerance))
+        {
+            throw row.Fault("lengthM", FormattableString.Invariant(
+                $"{roll.LengthM:0.###} is longer than the roll as measured in '{file}': allowed is up to {whole * (1 + LengthTolerance):0.###} m ({100 * LengthTolerance:0.#} % above {whole:0.###} m)"));
+        }
+
+        double[] widths = [.. measured.Widths.Where(w => w.XMm > 1000 * begin).Select(w => w.WidthMm), measured.WidthAt(1000 * begin)];
+        double low = widths.Min() * (1 - WidthTolerance), high = widths.Max() * (1 + WidthTolerance);
+        return roll.WidthMm >= low && roll.WidthMm <= high
+            ? roll with { Measured = measured, LengthM = whole - begin, BeginM = begin }
+            : throw row.Fault("widthMm", FormattableString.Invariant(
+                $"{roll.WidthMm:0.###} is not the width measured in '{file}' ({widths.Min():0.###} to {widths.Max():0.###} mm): allowed is {low:0.#} to {high:0.#} mm"));
     }
 
     private decimal PerMetre(FeltPrice price, double widthMm, double? massPerAreaGsm)

@@ -24,11 +24,16 @@ public static class OrderPage
         StringBuilder page = new();
         string title = F($"Orders from {rules.Start:yyyy-MM-dd}: what to cut from which roll");
         page.Append(CultureInfo.InvariantCulture, $"<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"><title>{Safe(title)}</title><style>{Style}</style></head><body>\n<h1>{Safe(title)}</h1>\n");
-        page.Append(CultureInfo.InvariantCulture, $"<p class=\"big\"><b>{plan.Cost.Total:0.00} {Safe(rules.Currency)}</b></p>\n<p class=\"note\">Least cost within {Math.Max(0, plan.GapPercent):0.###} %, among plans with as few balls short and orders late.{(plan.Proof.CutShort ? " The search was cut short." : string.Empty)}</p>\n");
+        if (SearchWords.BadlyShort(plan) is { } badly)
+        {
+            page.Append(CultureInfo.InvariantCulture, $"<p class=\"big\"><b>{Safe(badly)}</b></p>\n");
+        }
+
+        page.Append(CultureInfo.InvariantCulture, $"<p class=\"big\"><b>{plan.BallsServed}</b> of {plan.Question.Orders.Sum(o => (long)o.Balls)} balls, {plan.Late} orders late</p>\n");
+        page.Append(CultureInfo.InvariantCulture, $"<p class=\"note\">{(plan.Proof.CutShort ? "The search for a better plan was cut short. " : string.Empty)}{Safe(OrderReport.RestsOn(rules))}</p>\n");
         Orders(page, plan);
         Work(page, plan);
         Felt(page, plan);
-        page.Append("<h2>All of it in words</h2>\n<pre>").Append(Safe(OrderReport.Text(plan))).Append("</pre>\n");
         foreach (byte[] ticket in tickets)
         {
             page.Append("<img class=\"ticket\" alt=\"Cutting ticket\" src=\"data:image/svg+xml;base64,").Append(Convert.ToBase64String(ticket)).Append("\">\n");
@@ -71,12 +76,20 @@ public static class OrderPage
 
     private static void Felt(StringBuilder page, OrderPlan plan)
     {
+        Head(page, "Dies, press by press in the order of their campaigns", 3, "press", "die", "before it cuts", "strikes", "left afterwards");
+        foreach (DieWork work in plan.Dies)
+        {
+            string first = string.Join(", ", new[] { work.Make ? "make it first" : string.Empty, work.ReRules > 0 ? F($"rule it again {work.ReRules} times") : string.Empty }.Where(w => w.Length > 0));
+            Line(page, first.Length > 0, 3, work.Press.Name, work.Die.Name, first, F($"{work.Strikes}"), F($"{work.StrikesAfter}"));
+        }
+
+        page.Append("</table>\n");
         if (plan.Purchases.Count > 0)
         {
-            Head(page, "To buy", 1, "offer", "rolls", "metres", plan.Question.Rules.Currency);
+            Head(page, "To buy", 1, "offer", "rolls", "metres");
             foreach (RollPurchase bought in plan.Purchases)
             {
-                Line(page, false, 1, bought.Offer.Roll.Name, F($"{bought.Rolls}"), F($"{bought.Metres:0.##}"), F($"{bought.Price:0.00}"));
+                Line(page, false, 1, bought.Offer.Roll.Name, F($"{bought.Rolls}"), F($"{bought.Metres:0.##}"));
             }
 
             page.Append("</table>\n");

@@ -17,11 +17,16 @@ public static class OrderReport
         PlanCost cost = plan.Cost;
         int wanted = plan.Question.Orders.Sum(o => o.Balls), begun = plan.Begun.Count;
         TextTable table = new();
+        if (SearchWords.BadlyShort(plan) is { } badly)
+        {
+            table.Note(badly);
+        }
+
         table.Heading($"{plan.Question.Orders.Count} orders against {plan.Question.Rolls.Count} rolls in stock")
             .Line("cost of the plan", F($"{cost.Total:0.00} {rules.Currency}"), F($"{begun} rolls begun, {plan.Purchases.Sum(p => p.Rolls)} of all to be bought, {plan.Cuts.Sum(c => c.Metres):0.0} m cut"))
-            .Line("no plan costs less than", F($"{plan.Bound:0.00} {rules.Currency}"), F($"gap {plan.GapPercent:0.###} %, among plans with no more balls short and no more orders late{(plan.Proof.CutShort ? "; cut short" : string.Empty)}"))
-            .Line("good balls", F($"{plan.BallsServed}"), F($"of {wanted} wanted; {wanted - plan.BallsServed} short (at least {Math.Max(0, Math.Ceiling(plan.Proof.LeastShort - 1e-3)) + 0.0:0} in any plan)"))
-            .Line("orders late", F($"{plan.Late}"), F($"at least {Math.Max(0, Math.Ceiling(plan.Proof.LeastLate - 1e-3)) + 0.0:0} in any plan as little short"));
+            .Line("no plan costs less than", plan.Bound is { } bound ? F($"{bound:0.00} {rules.Currency}") : "not known", SearchWords.Gap(plan))
+            .Line("good balls", F($"{plan.BallsServed}"), F($"of {wanted} wanted; {wanted - plan.BallsServed} short{Least(plan.Proof.LeastShort, "in any plan")}"))
+            .Line("orders late", F($"{plan.Late}"), Least(plan.Proof.LeastLate, "in any plan as little short").TrimStart());
         table.Heading($"Where the cost is, {rules.Currency}")
             .Line("rolls begun and bought", F($"{cost.Felt:0.00}"), "whole rolls at their price")
             .Line("less felt kept", F($"{-cost.KeptValue:0.00}"), F($"remnants and spare rolls at {rules.RemnantValuePercent:0.##} % of their price"))
@@ -33,9 +38,15 @@ public static class OrderReport
         return table.ToString();
     }
 
-    /// <summary>Warnings, one line each: orders short, orders late, reserves that cannot be kept.</summary>
+    /// <summary>Warnings, one line each: no search, rolls that are not there yet, orders short, orders late, reserves that cannot be
+    /// kept.</summary>
     public static IEnumerable<string> Warnings(OrderPlan plan)
     {
+        foreach (string line in SearchWords.Coming(plan).Prepend(SearchWords.NotSearched(plan) ?? string.Empty).Where(line => line.Length > 0))
+        {
+            yield return line;
+        }
+
         foreach (OrderResult result in plan.Results)
         {
             if (result.ShortBalls > 0)
@@ -106,9 +117,16 @@ public static class OrderReport
         }
 
         OrderRules rules = plan.Question.Rules;
-        table.Heading("What this rests on").Note(F(
-            $"Cutting begins on {rules.Start:yyyy-MM-dd}, Monday to Friday, {rules.HoursPerDay:0.##} h a day on each press; a die stands on one press, once. Lost: {rules.EndLossMm:0.#} mm at each roll end, faults by roll, rejects {rules.RejectPercent:0.##} %, unpaired {rules.UnpairedPercent:0.##} %. Remnants below {rules.LeastRemnantM:0.##} m are waste; pieces below {rules.LeastCutM:0.##} m are not cut. Felt bought is taken to be there on the first day; two presses may want one roll at a time."));
+        table.Heading("What this rests on").Note(RestsOn(rules));
     }
+
+    /// <summary>What a plan takes for granted.</summary>
+    internal static string RestsOn(OrderRules rules) => F(
+        $"Cutting begins on {rules.Start:yyyy-MM-dd}, Monday to Friday, {rules.HoursPerDay:0.##} h a day on each press; a die stands on one press, once. Lost: {rules.EndLossMm:0.#} mm at each roll end, faults by roll, rejects {rules.RejectPercent:0.##} %, unpaired {rules.UnpairedPercent:0.##} %. Remnants below {rules.LeastRemnantM:0.##} m are waste; pieces below {rules.LeastCutM:0.##} m are not cut. Felt bought is taken to be there on the first day; two presses may want one roll at a time.");
+
+    // Only a bound that says something is said.
+    private static string Least(double least, string where) =>
+        Math.Ceiling(least - 1e-3) is >= 1 and var whole ? F($" (at least {whole:0} {where})") : string.Empty;
 
     private static string Cut(string text, int width) => text.Length <= width ? text : text[..(width - 1)] + "~";
 

@@ -2,6 +2,7 @@ using System.Globalization;
 using FeltNest.Rolls;
 using FeltNest.Rolls.Grading;
 using FeltNest.Rolls.Plan;
+using FeltNest.Rolls.Plan.Chain;
 
 namespace FeltNest.Report.Rolls;
 
@@ -18,6 +19,11 @@ public static class RollReport
         int more = plan.GoodPanels - plan.BackToBackGoodPanels, lost = plan.Strikes.Sum(s => s.Lost.Count);
         FourPointScore score = FourPointScore.Of(roll, plan.Request.Layout.Trims.TotalMm);
         TextTable table = new();
+        if (RollRoom.Warning(plan) is { } narrow)
+        {
+            table.Note(narrow);
+        }
+
         table.Heading($"Roll {roll.Name}: strikes of {plan.Request.Layout.Parts[0].Name}")
             .Line("good panels", Whole(plan.GoodPanels), $"{plan.Balls} balls (pairs of one class)")
             .Line("strikes in line", Whole(plan.BackToBackGoodPanels), "good panels one feed apart from the start, none moved")
@@ -65,9 +71,9 @@ public static class RollReport
     public static IEnumerable<string> Warnings(RollPlan plan)
     {
         FeltRoll roll = plan.Request.Roll;
-        if (roll.LeastWidthMm < plan.Request.Layout.RollWidthMm)
+        if (RollRoom.Warning(plan) is { } narrow)
         {
-            yield return Text($"the roll is down to {roll.LeastWidthMm:0.#} mm wide, the layout was made for {plan.Request.Layout.RollWidthMm:0.#} mm: panels that leave the cloth are counted lost");
+            yield return narrow;
         }
 
         if (plan.Request.Layout.Rules.Plies.Count > 1)

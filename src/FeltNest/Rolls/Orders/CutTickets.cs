@@ -1,6 +1,7 @@
 using FeltNest.Layout;
 using FeltNest.Rolls.Orders.Planned;
 using FeltNest.Rolls.Plan;
+using FeltNest.Rolls.Plan.Chain;
 
 namespace FeltNest.Rolls.Orders;
 
@@ -8,19 +9,30 @@ namespace FeltNest.Rolls.Orders;
 public static class CutTickets
 {
     /// <summary>One plan of strikes for each piece whose die has a layout, in the order of the work.</summary>
-    public static IReadOnlyList<(OrderCut Cut, RollPlan Strikes)> Of(OrderPlan plan) => [.. plan.Cuts.Where(c => c.Die.Drawn is not null).Select(c => (c, Strikes(c)))];
+    public static IReadOnlyList<(OrderCut Cut, RollPlan Strikes)> Of(OrderPlan plan)
+    {
+        Dictionary<CutDie, StrikePattern> patterns = plan.Cuts.Select(c => c.Die).Distinct().Where(d => d.Drawn is not null).ToDictionary(d => d, d => StrikePattern.Of(d.Drawn!.Value.Layout, d.Drawn.Value.Repeats));
+        return [.. plan.Cuts.Where(c => c.Die.Drawn is not null).Select(c => (c, Strikes(c, patterns[c.Die])))];
+    }
 
     /// <summary>Share of the panels struck in line that are good on a measured roll, 0 to 1.</summary>
-    /// <param name="roll">The roll.</param>
-    /// <param name="die">The die.</param>
+    /// <param name="roll">The roll, measured.</param>
+    /// <param name="die">The die; a roll that is nowhere wide enough for it gives nothing.</param>
     /// <param name="endLossMm">Length lost at each end, mm.</param>
-    internal static double GoodShare(FeltRoll roll, CutDie die, double endLossMm)
+    internal static double GoodShare(StockRoll roll, CutDie die, double endLossMm)
     {
         (RollLayout layout, int repeats) = die.Drawn!.Value;
-        int strikes = die.Shape.StrikesIn((roll.LengthMm - (2 * endLossMm)) / 1000);
+        double from = (1000 * roll.BeginM) + endLossMm;
+        int strikes = die.Shape.StrikesIn((roll.Measured!.LengthMm - from - endLossMm) / 1000);
+        RollRequest request = new(layout, Part(roll.Measured, roll.Measured.LengthMm - endLossMm), repeats, 0, from);
+        if (strikes == 0 || !RollRoom.Takes(request))
+        {
+            return 0;
+        }
+
         try
         {
-            RollPlan plan = StrikePlanner.Run(new RollRequest(layout, Part(roll, roll.LengthMm - endLossMm), repeats, 0, endLossMm));
+            RollPlan plan = StrikePlanner.Run(request);
             return Math.Min(1, plan.GoodPanels / ((double)strikes * die.Shape.ClassPanels.Sum()));
         }
         catch (NoAnswerException)
@@ -29,7 +41,7 @@ public static class CutTickets
         }
     }
 
-    private static RollPlan Strikes(OrderCut cut)
+    private static RollPlan Strikes(OrderCut cut, StrikePattern pattern)
     {
         (RollLayout layout, int repeats) = cut.Die.Drawn!.Value;
         double from = 1000 * cut.FromM, to = 1000 * cut.ToM;
@@ -40,7 +52,6 @@ public static class CutTickets
 
         FeltRoll roll = new(cut.Roll.Name, cut.Roll.Felt, cut.Roll.Lot, to, [new WidthReading(0, cut.Roll.WidthMm)], [], 0, null, null, []);
         RollRequest request = new(layout, roll, repeats, 0, from);
-        StrikePattern pattern = StrikePattern.Of(layout, repeats);
         PlannedStrike[] strikes = [.. Enumerable.Range(0, cut.Strikes).Select(k => new PlannedStrike(from + (k * pattern.FeedMm), 0, pattern.Panels.Count, []))];
         return new RollPlan(request, pattern, StrikeGrid.Of(request, pattern.FeedMm), strikes, cut.Strikes * pattern.Panels.Count, pattern.FeedMm, pattern.FeedMm);
     }

@@ -15,7 +15,6 @@ public static class MeasuredPlanner
     /// <param name="progress">Told what is done; may be null.</param>
     /// <param name="stop">Ends the search with the best plan so far.</param>
     /// <exception cref="NoAnswerException">Nothing can be cut for any order.</exception>
-    /// <exception cref="OperationCanceledException">Stopped before there was any plan.</exception>
     public static (OrderPlan Plan, IReadOnlyList<(OrderCut Cut, RollPlan Strikes)> Tickets) Run(OrderQuestion question, int effort = 5, IProgress<string>? progress = null, CancellationToken stop = default)
     {
         OrderQuestion asked = question with { Rolls = [.. question.Rolls.Select(roll => WithShares(roll, question))] };
@@ -25,7 +24,7 @@ public static class MeasuredPlanner
             IReadOnlyList<(OrderCut Cut, RollPlan Strikes)> tickets = CutTickets.Of(plan);
             (OrderCut Cut, double Share)[] worse = [.. tickets.Where(t => t.Cut.Roll.Measured is not null && Balls(t.Strikes, question.Rules) < t.Cut.GoodBalls)
                 .Select(t => (t.Cut, t.Strikes.GoodPanels / ((double)t.Cut.Strikes * t.Cut.Die.Shape.ClassPanels.Sum())))];
-            if (worse.Length == 0 || round == MostRounds || stop.IsCancellationRequested)
+            if (worse.Length == 0 || round == MostRounds)
             {
                 return (plan, tickets);
             }
@@ -38,10 +37,10 @@ public static class MeasuredPlanner
     /// <summary>Whole good balls to expect of strikes planned round faults.</summary>
     public static int Balls(RollPlan strikes, OrderRules rules) => (int)Math.Floor((strikes.Balls * (1 - (rules.RejectPercent / 100)) * (1 - (rules.UnpairedPercent / 100))) + 1e-9);
 
-    private static StockRoll WithShares(StockRoll roll, OrderQuestion question) => roll.Measured is not { } measured ? roll : roll with
+    private static StockRoll WithShares(StockRoll roll, OrderQuestion question) => roll.Measured is null || !question.IsThere(roll) ? roll : roll with
     {
         MeasuredShares = question.Dies.Where(die => die.Drawn is not null && die.Serves(roll) && die.Shape.StrikesIn(question.ClearM(roll)) > 0)
-            .ToDictionary(die => die.Name, die => CutTickets.GoodShare(measured, die, question.Rules.EndLossMm)),
+            .ToDictionary(die => die.Name, die => CutTickets.GoodShare(roll, die, question.Rules.EndLossMm)),
     };
 
     private static StockRoll Lowered(StockRoll roll, (OrderCut Cut, double Share)[] worse) => roll with

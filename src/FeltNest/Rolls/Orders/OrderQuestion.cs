@@ -22,9 +22,12 @@ public sealed record OrderQuestion(
         return whole * (1 - (Rules.RejectPercent / 100)) * (1 - (Rules.UnpairedPercent / 100));
     }
 
+    /// <summary>True where a roll is there when cutting begins: one that arrives later is no part of this plan.</summary>
+    public bool IsThere(StockRoll roll) => roll.Received is null || roll.Received <= Rules.Start;
+
     /// <summary>True where a die cuts an order's covers from a roll, one strike at least.</summary>
     public bool Fits(CoverOrder order, StockRoll roll, CutDie die) =>
-        die.Ball == order.Ball && (order.Felt is null || order.Felt == roll.Felt) && die.Serves(roll) && die.Shape.StrikesIn(ClearM(roll)) > 0 && GoodShare(roll, die) > 0;
+        die.Ball == order.Ball && IsThere(roll) && (order.Felt is null || order.Felt == roll.Felt) && die.Serves(roll) && die.Shape.StrikesIn(ClearM(roll)) > 0 && GoodShare(roll, die) > 0;
 
     /// <summary>True where a press takes a die: by the list of its dies, or by its bed where it has none.</summary>
     public static bool Takes(PressSpec press, CutDie die) => press.Dies.Count > 0
@@ -32,11 +35,14 @@ public sealed record OrderQuestion(
         : die.Shape.LengthMm <= press.Bed.BoardLengthMm + 1e-6 && die.Shape.AcrossMm <= press.Bed.BoardWidthMm + 1e-6;
 
     /// <summary>Strikes that an order alone needs of a die on a roll, were the roll long enough.</summary>
-    public int StrikesFor(CoverOrder order, StockRoll roll, CutDie die)
+    public int StrikesFor(CoverOrder order, StockRoll roll, CutDie die) => StrikesFor(order.Balls, roll, die);
+
+    /// <summary>Fewest strikes of a die on a roll that give so many balls, were the roll long enough.</summary>
+    public int StrikesFor(int balls, StockRoll roll, CutDie die)
     {
         double share = GoodShare(roll, die);
-        int strikes = (int)Math.Ceiling(order.Balls / die.Shape.BallsPerStrike(share));
-        while (die.Shape.BallsOf(strikes, share) < order.Balls)
+        int strikes = (int)Math.Ceiling((balls / die.Shape.BallsPerStrike(share)) - 1e-9);
+        while (die.Shape.BallsOf(strikes, share) < balls)
         {
             strikes++;
         }

@@ -5,7 +5,7 @@ namespace FeltNest.Rolls.Orders;
 /// <param name="Felt">Felt.</param>
 /// <param name="Lot">Shade lot.</param>
 /// <param name="WidthMm">Width that can be relied on, mm.</param>
-/// <param name="LengthM">Length, m.</param>
+/// <param name="LengthM">Length that is left, m.</param>
 /// <param name="PricePerMetre">Price of a running metre, in the plan's currency.</param>
 /// <param name="FaultPercent">Panels lost to faults, per cent of all panels cut, where the roll was not measured.</param>
 /// <param name="Received">Day it came, or null.</param>
@@ -17,6 +17,13 @@ public sealed record StockRoll(string Name, string Felt, string Lot, double Widt
 
     /// <summary>Share of the panels struck that are good, 0 to 1, by the name of the die, where strikes were planned on the measured roll.</summary>
     public IReadOnlyDictionary<string, double> MeasuredShares { get; init; } = new Dictionary<string, double>();
+
+    /// <summary>Where its whole cloth begins on the roll as measured, m: what lies before was cut earlier. Places on the roll count from
+    /// the measured start.</summary>
+    public double BeginM { get; init; }
+
+    /// <summary>Where it ends, m.</summary>
+    public double EndM => BeginM + LengthM;
 
     /// <summary>True where another roll can stand for this one in every way.</summary>
     internal bool IsLike(StockRoll other) => Measured is null && other.Measured is null && MeasuredShares.Count == 0 && other.MeasuredShares.Count == 0

@@ -74,6 +74,24 @@ public sealed class OrderListTests : IDisposable
         Assert.Contains("line 2, measured: ", Assert.Throws<InputException>(() => new StockReader(CostInputs.Bare("EUR")).Read(path)).Message, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_measured_roll_that_is_partly_cut_begins_where_its_rest_begins()
+    {
+        StockRoll roll = Measured("1500,20.2");
+
+        // 46 m were measured and 20.2 m are left: the first 25.8 m are gone.
+        Assert.Equal(20.2, roll.LengthM, 9);
+        Assert.Equal(25.8, roll.BeginM, 9);
+        Assert.Equal((46, 0), (Measured("1500,46.4").LengthM, Measured("1500,46.4").BeginM));
+    }
+
+    [Theory]
+    [InlineData("1500,46.5", "line 2, lengthM: 46.5 is longer than the roll as measured")]
+    [InlineData("1600,46", "line 2, widthMm: 1600 is not the width measured")]
+    [InlineData("1400,46", "line 2, widthMm: 1400 is not the width measured")]
+    public void A_stock_line_that_contradicts_the_measured_roll_is_refused(string figures, string told) =>
+        Assert.Contains(told, Assert.Throws<InputException>(() => Measured(figures)).Message, StringComparison.Ordinal);
+
     [Theory]
     [InlineData("D1,T2,layout.json,1,100,50,1000,,", "line 2, makePrice: stands beside 100 strikes left")]
     [InlineData("D1,T2,layout.json,1,0,50,,,", "line 2, lifeStrikes: is blank")]
@@ -98,5 +116,12 @@ public sealed class OrderListTests : IDisposable
         Assert.Equal((24, 22, 10, 2, 20), (die.Shape.FeedMm, die.Shape.LengthMm, die.Shape.AcrossMm, die.Shape.GapMm, die.Shape.LeastWidthMm));
         Assert.Equal([2], die.Shape.ClassPanels);
         Assert.Equal(0.048, die.Shape.MetresOf(2), 12);
+    }
+
+    private StockRoll Measured(string widthAndLength)
+    {
+        folder.Write("a18.json", File.ReadAllText(RepositoryFile.PathOf("shapes", "demo", "rolls", "roll-a18.json")));
+        string path = folder.Write("stock.csv", StockHead.TrimEnd() + $",measured\nA18,\"woven, raised and milled\",L-2207,{widthAndLength},18,m,EUR,yes,a18.json\n");
+        return new StockReader(CostInputs.Bare("EUR")).Read(path)[0];
     }
 }

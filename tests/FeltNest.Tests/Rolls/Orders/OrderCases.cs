@@ -47,4 +47,28 @@ internal static class OrderCases
         PressSpec[] presses = [Press("P1", 12, 40, 150, "D0", "D1", "D4", "D5", "D6"), Press("P2", 8, 30, 150, "D2", "D3", "D6", "D7", "D1")];
         return new OrderQuestion(wanted, stock, [], dies, presses, new OrderRules("EUR", Monday, 8, 300, 0.5, 0.2, 100, 2, 1, 0.13m, 38));
     }
+
+    /// <summary>A small question by its number, of every kind: lots, reserves, offers, worn dies, dies to make, short hours, least
+    /// pieces, rolls that arrive later, uneven classes.</summary>
+    internal static OrderQuestion Random(int seed)
+    {
+        Random random = new(seed);
+        CutDie[] dies = [.. Enumerable.Range(0, 1 + random.Next(4)).Select(i => Die($"D{i}", $"b{random.Next(2)}", 1 + random.Next(30), 90 + random.Next(200), 150 + random.Next(200), random.Next(6), random.Next(3) == 0 ? 1300 : 900) with
+        {
+            StrikesLeft = random.Next(3) == 0 ? random.Next(40) : 5000,
+        })];
+        dies = [.. dies.Select(d => random.Next(4) == 0 ? d with { StrikesLeft = 0, MakePrice = random.Next(50), LifeStrikes = 500 } : random.Next(4) == 0 ? d with { LifeStrikes = 30, MostReRules = 2, ReRulePrice = 3 } : d)];
+        StockRoll Felt(string name) => Roll(name, 0.3 + (12 * random.NextDouble()), 1 + random.Next(5), $"L{random.Next(3)}", random.Next(2) == 0 ? 1000 : 1400, 3 * random.NextDouble()) with
+        {
+            Felt = random.Next(2) == 0 ? "felt" : "other",
+        };
+        StockRoll[] rolls = [.. Enumerable.Range(0, 1 + random.Next(8)).Select(i => Felt($"R{i}") with { Received = random.Next(3) == 0 ? Monday.AddDays(random.Next(9) - 4) : null })];
+        FeltPurchase[] offers = [.. Enumerable.Range(0, random.Next(3)).Select(i => new FeltPurchase(Felt($"offer {i}") with { Offer = $"offer {i}" }, random.Next(3) * 8))];
+        CoverOrder[] orders = [.. Enumerable.Range(0, 1 + random.Next(6)).Select(i => Order($"O{i}", $"b{random.Next(3)}", 1 + random.Next(400), random.Next(20), random.Next(2) == 0, random.Next(3) == 0 ? random.Next(60) : 0) with
+        {
+            Felt = random.Next(3) == 0 ? "felt" : null,
+        })];
+        PressSpec[] presses = [.. Enumerable.Range(0, 1 + random.Next(2)).Select(i => Press($"P{i}", 1 + random.Next(20), random.Next(60), random.Next(2) == 0 ? random.Next(5) : null))];
+        return new OrderQuestion(orders, rolls, offers, dies, presses, new OrderRules("EUR", Monday, 8, random.Next(2) * 50, random.NextDouble(), 0, 50 * random.Next(3), random.Next(3), random.Next(3) * 0.7, 0.1m, 5));
+    }
 }

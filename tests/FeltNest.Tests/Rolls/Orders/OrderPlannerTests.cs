@@ -1,7 +1,10 @@
 using CsCheck;
+using FeltNest.Report.Orders;
 using FeltNest.Rolls.Orders;
 using FeltNest.Rolls.Orders.Check;
+using FeltNest.Rolls.Orders.FirstFit;
 using FeltNest.Rolls.Orders.Planned;
+using FeltNest.Rolls.Orders.Search;
 using FeltNest.Rolls.Presses;
 using Xunit;
 
@@ -30,7 +33,7 @@ public sealed class OrderPlannerTests
                 Assert.Empty(OrderPlanCheck.Violations(StatedOrders.Of(plan)));
                 Assert.Equal((seed, lacking), (seed, plan.Results.Sum(r => r.ShortBalls)));
                 Assert.True(Math.Abs(cost - (double)plan.Cost.Total) <= (1e-4 * cost) + 1e-6, $"seed {seed}: {plan.Cost.Total} where {cost} is the least");
-                Assert.True((double)plan.Bound <= cost + 1e-6, $"seed {seed}: bound {plan.Bound} above {cost}");
+                Assert.True((double)plan.Bound!.Value <= cost + 1e-6, $"seed {seed}: bound {plan.Bound} above {cost}");
             },
             iter: Runs.Count(40), threads: 1);
 
@@ -128,17 +131,134 @@ public sealed class OrderPlannerTests
     }
 
     [Fact]
-    public void A_search_stopped_before_it_began_says_that_there_is_no_plan() =>
-        Assert.Throws<OperationCanceledException>(() => OrderPlanner.Run(OrderCases.Workshop(1, 4, 8), 1, stop: new CancellationToken(canceled: true)));
+    public void A_search_stopped_before_it_began_gives_the_plan_of_first_fit()
+    {
+        OrderQuestion question = OrderCases.Workshop(1, 4, 8);
+        OrderPlan plan = Verified(OrderPlanner.Run(question, 1, stop: new CancellationToken(canceled: true)));
+
+        Assert.True(plan.Proof.CutShort);
+        Assert.Equal(FirstFitPlanner.Run(question).Cuts, plan.Cuts);
+        Assert.Null(plan.Bound);
+        Assert.Null(plan.GapPercent);
+    }
 
     [Fact]
-    public void A_stopped_search_gives_its_best_plan()
+    public void A_search_stopped_at_its_second_step_gives_its_best_plan()
     {
-        using CancellationTokenSource stop = new(TimeSpan.FromSeconds(4));
-        OrderPlan plan = Verified(OrderPlanner.Run(OrderCases.Workshop(1, 30, 60), 1000, stop: stop.Token));
+        using CancellationTokenSource stop = new();
+        StopAfter steps = new(2, stop);
+        OrderPlan plan = Verified(OrderPlanner.Run(OrderCases.Workshop(1, 30, 60), 1000, steps, stop.Token));
 
         Assert.True(plan.Proof.CutShort);
         Assert.True(plan.Cuts.Count > 0);
+        Assert.Contains("first fit: ", steps.Lines[0], StringComparison.Ordinal);
+        Assert.StartsWith("search: ", steps.Lines[1], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_search_that_does_not_end_when_it_is_told_to_is_left_behind()
+    {
+        using CancellationTokenSource stop = new();
+        using ManualResetEventSlim never = new();
+        bool ended = SearchThread.Run(
+            () =>
+            {
+                stop.Cancel();
+                never.Wait(Stop);
+            },
+            stop.Token);
+
+        Assert.False(ended);
+        never.Set();
+    }
+
+    [Fact]
+    public void A_question_too_large_for_a_search_keeps_the_plan_of_first_fit_and_says_so()
+    {
+        OrderQuestion question = OrderCases.Workshop(2, 120, 300);
+        StopAfter steps = new(int.MaxValue, null);
+        OrderPlan plan = Verified(OrderPlanner.Run(question, 1, steps, Stop));
+
+        Assert.True(ModelSize.Of(question) > ModelSize.Most);
+        Assert.False(plan.Proof.Searched);
+        Assert.False(plan.Proof.CutShort);
+        Assert.Contains("too large for a search", steps.Lines[^1], StringComparison.Ordinal);
+        Assert.Contains(OrderReport.Warnings(plan), line => line.StartsWith("no search was made: 120 orders, 300 rolls", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_search_is_never_worse_than_first_fit() =>
+        Gen.Int[0, 1_000_000].Sample(
+            seed =>
+            {
+                OrderQuestion question = OrderCases.Random(seed);
+                OrderPlan built = FirstFitPlanner.Run(question);
+                if (built.Cuts.Count > 0)
+                {
+                    Assert.True(Verified(OrderPlanner.Run(question, 1, stop: Stop)).Rank.CompareTo(built.Rank) <= 0, $"seed {seed}");
+                }
+            },
+            iter: Runs.Count(10), threads: 1);
+
+    [Theory]
+    [InlineData(-3974124748.14, false)]
+    [InlineData(0.1, false)]
+    [InlineData(0.99, true)]
+    [InlineData(1.2, false)]
+    public void A_bound_that_means_nothing_is_not_stated(double shareOfCost, bool stated)
+    {
+        OrderPlan plan = FirstFitPlanner.Run(OrderCases.Workshop(3, 6, 12));
+        plan = plan with { Proof = plan.Proof with { CostBound = plan.Cost.Total * (decimal)shareOfCost, Searched = true } };
+
+        Assert.Equal(stated, plan.Bound is not null);
+        Assert.Equal(stated, plan.GapPercent is not null);
+        Assert.Equal(!stated, OrderReport.Text(plan).Contains("not known", StringComparison.Ordinal));
+        Assert.Equal(stated, OrderReport.Text(plan).Contains("gap 1 %", StringComparison.Ordinal));
+        Assert.Empty(OrderPlanCheck.Violations(StatedOrders.Of(plan)));
+    }
+
+    [Fact]
+    public void A_plan_badly_short_says_so_in_its_first_line()
+    {
+        OrderPlan plan = Planned([OrderCases.Order("long", "ball", 5000), OrderCases.Order("no die", "other", 10)], [OrderCases.Roll("R1", 10, 1)]);
+
+        Assert.StartsWith("BADLY SHORT: 4520 of 5010 balls are missing (90.2 %), 2 of 2 orders", OrderReport.Text(plan), StringComparison.Ordinal);
+        Assert.DoesNotContain("BADLY", OrderReport.Text(Planned([OrderCases.Order("O", "ball", 100)], [OrderCases.Roll("R1", 10, 1)])), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_roll_that_is_partly_cut_is_cut_from_where_its_rest_begins()
+    {
+        // 10 strikes take 2.055 m of the 3 m that are left behind the first 5 m.
+        OrderPlan plan = Planned([OrderCases.Order("O", "ball", 100)], [OrderCases.Roll("R1", 3, 1) with { BeginM = 5 }]);
+
+        Assert.Equal(5, Assert.Single(plan.Cuts).FromM, 9);
+        Assert.Equal(3 - 2.055, Assert.Single(plan.Remnants).LengthM, 9);
+    }
+
+    [Fact]
+    public void A_roll_that_arrives_later_is_named_and_left_out()
+    {
+        StockRoll late = OrderCases.Roll("R1", 4, 1) with { Received = new DateOnly(2026, 3, 20) };
+        OrderPlan plan = Planned([OrderCases.Order("O", "ball", 100)], [late, OrderCases.Roll("R2", 4, 9)]);
+
+        Assert.Equal(["R2"], plan.Begun.Select(r => r.Name));
+        Assert.Contains("roll R1 arrives on 2026-03-20, after the start of this plan: not planned", OrderReport.Warnings(plan));
+    }
+
+    // Told each step, and stops the search at one of them.
+    private sealed class StopAfter(int steps, CancellationTokenSource? stop) : IProgress<string>
+    {
+        public List<string> Lines { get; } = [];
+
+        public void Report(string value)
+        {
+            Lines.Add(value);
+            if (Lines.Count == steps)
+            {
+                stop?.Cancel();
+            }
+        }
     }
 
     private static OrderPlan Planned(CoverOrder[] orders, StockRoll[] rolls, params CutDie[] dies) => Verified(OrderPlanner.Run(Question(orders, rolls, dies), stop: Stop));

@@ -6,6 +6,7 @@ using FeltNest.Geometry;
 using FeltNest.Layout;
 using FeltNest.Rolls;
 using FeltNest.Rolls.Plan;
+using FeltNest.Rolls.Plan.Chain;
 
 namespace FeltNest.Drawing.Sheets.Rolls;
 
@@ -30,15 +31,23 @@ public static class RollMapSheet
         double scale = 1.0 / divisor, line = LineMm(roll, divisor);
         int lines = Lines(roll, divisor);
         double width = (2 * Margin) + Math.Max(200, Math.Min(LineLength, roll.LengthMm * scale));
-        double height = (2 * Margin) + TitleRoom + (lines * LineHeight(roll, divisor)) + KeyRoom;
+        string? narrow = RollRoom.Warning(plan);
+        double title = TitleRoom + (narrow is null ? 0 : NarrowBand.Height + 3);
+        double height = (2 * Margin) + title + (lines * LineHeight(roll, divisor)) + KeyRoom;
 
         IReadOnlyList<LayoutPart> parts = plan.Request.Layout.Parts;
         Symbol[] good = [.. parts.Select((p, i) => new Symbol($"good-{i}", [new PathMark([Outline(p, scale)], new Pen(0.1, Ink.Soft), Ink.Classes[0])]))];
         Symbol[] lost = [.. parts.Select((p, i) => new Symbol($"lost-{i}", [new PathMark([Outline(p, scale)], new Pen(0.2, Ink.Dark), Ink.Classes[1])]))];
         List<Mark> marks = [new GroupMark("title", [.. Title(plan, divisor, width, height - Margin)])];
+        if (narrow is not null)
+        {
+            double top = height - Margin - TitleRoom + 3;
+            marks.Add(NarrowBand.Draw(narrow, new Box(Margin, top - NarrowBand.Height, width - Margin, top)));
+        }
+
         for (int i = 0; i < lines; i++)
         {
-            Point2 corner = new(Margin, height - Margin - TitleRoom - ((i + 1) * LineHeight(roll, divisor)) + RollStrip.Below);
+            Point2 corner = new(Margin, height - Margin - title - ((i + 1) * LineHeight(roll, divisor)) + RollStrip.Below);
             marks.AddRange(new RollStrip(plan, scale, i * line, Math.Min(roll.LengthMm, (i + 1) * line), corner).Draw(good, lost));
         }
 

@@ -4,6 +4,7 @@ using FeltNest.Drawing.Parts;
 using FeltNest.Geometry;
 using FeltNest.Rolls;
 using FeltNest.Rolls.Plan;
+using FeltNest.Rolls.Plan.Chain;
 
 namespace FeltNest.Drawing.Sheets.Rolls;
 
@@ -40,7 +41,7 @@ internal sealed class RollStrip
         string name = string.Create(CultureInfo.InvariantCulture, $"from-{from:0}");
         yield return new GroupMark($"cloth-{name}", [.. Ground()]);
         yield return new GroupMark($"strikes-{name}", [.. Panels(good, lost)], cloth);
-        yield return new GroupMark($"marks-{name}", [.. Numbers(), .. Joints(), .. Faults(), .. Metres()]);
+        yield return new GroupMark($"marks-{name}", [.. Narrow(), .. Numbers(), .. Joints(), .. Faults(), .. Metres()]);
     }
 
     private double Paper(double x) => corner.X + ((x - from) * scale);
@@ -64,6 +65,18 @@ internal sealed class RollStrip
         yield return new PathMark([Chain.Open(corner, right), Chain.Open(upper)], Ink.Wide);
         yield return new PathMark([Chain.Open(corner, upper[0])], from <= 0 ? Ink.Wide : Ink.Centre);
         yield return new PathMark([Chain.Open(right, upper[^1])], to >= roll.LengthMm ? Ink.Wide : Ink.Centre);
+    }
+
+    // Where the roll is too narrow its selvedge is thick.
+    private IEnumerable<Mark> Narrow()
+    {
+        FeltRoll roll = plan.Request.Roll;
+        foreach ((double first, double last) in RollRoom.Narrow(plan).Where(part => part.FromMm < to && part.ToMm > from))
+        {
+            double begin = Math.Max(from, first), end = Math.Min(to, last);
+            double[] places = [begin, .. roll.Widths.Select(w => w.XMm).Where(x => x > begin && x < end), end];
+            yield return new PathMark([Chain.Open([.. places.Select(x => new Point2(Paper(x), corner.Y + (roll.WidthAt(x) * scale)))])], new Pen(1.4, FaultColour));
+        }
     }
 
     private IEnumerable<Mark> Panels(IReadOnlyList<Symbol> good, IReadOnlyList<Symbol> lost)

@@ -7,6 +7,7 @@ using FeltNest.Layout;
 using FeltNest.Rolls;
 using FeltNest.Rolls.Orders.Planned;
 using FeltNest.Rolls.Plan;
+using FeltNest.Rolls.Plan.Chain;
 
 namespace FeltNest.Drawing.Sheets.Rolls;
 
@@ -25,10 +26,17 @@ public static class TicketSheet
     public static Sheet Draw(RollPlan plan, OrderCut? cut = null)
     {
         List<Mark> marks = [.. Head(plan)];
+        string? narrow = RollRoom.Warning(plan);
         double y = Top - 26;
+        if (narrow is not null)
+        {
+            y -= NarrowBand.Height;
+            marks.Add(NarrowBand.Draw(narrow, new Box(Left, y + 1, Right, y + NarrowBand.Height)));
+        }
+
         (y, IEnumerable<Mark> facts) = Facts(plan, cut, y);
         marks.AddRange(facts);
-        (y, IEnumerable<Mark> runs) = Runs(plan, cut is null ? MostRuns : MostRuns - 3, y - 7);
+        (y, IEnumerable<Mark> runs) = Runs(plan, MostRuns - (cut is null ? 0 : 4) - (narrow is null ? 0 : 3), y - 7);
         marks.AddRange(runs);
         marks.AddRange(Blanks(y - 9));
         marks.AddRange(Safety());
@@ -57,14 +65,15 @@ public static class TicketSheet
             .. cut is null ? [] : new[]
             {
                 ("order", F($"{cut.Order.Name}: {cut.GoodBalls} good balls after losses; no {cut.Number} of the list")),
-                ("press, die", F($"{cut.Press.Name}, die {cut.Die.Name}, {cut.Strikes} strikes, to {cut.ToM:0.00} m")),
+                ("press, die", F($"{cut.Press.Name}, die {cut.Die.Name}, {cut.Strikes} strikes")),
             },
             ("ball", layout.Parts[0].Ball ?? layout.Parts[0].Name),
             ("felt", roll.Felt ?? "not stated"),
             ("lot", roll.Lot ?? "not stated"),
             ("layout", F($"{layout.Parts[0].Name}, made for {layout.RollWidthMm:0.#} mm, gap {layout.GapMm:0.##} mm")),
-            ("roll", F($"{roll.LengthMm / 1000:0.##} m, {roll.LeastWidthMm:0.#} to {roll.MostWidthMm:0.#} mm wide, faults {roll.Faults.Count}, joints {roll.JointsMm.Count}")),
-            ("whole cloth from", F($"{plan.Request.FromMm / 1000:0.###} m")),
+            ("roll", F($"{Length(roll, cut)}, {roll.LeastWidthMm:0.#} to {roll.MostWidthMm:0.#} mm wide{(cut is null ? $", {Faults(plan)}" : string.Empty)}")),
+            (cut is null ? "whole cloth from" : "cut from", F($"{plan.Request.FromMm / 1000:0.###} m of the roll on{(cut is null ? string.Empty : F($", to {cut.ToM:0.00} m"))}")),
+            .. cut is null ? [] : new[] { ("in this piece", Faults(plan)) },
             ("one strike", F($"{plan.Pattern.Panels.Count} panels ({Repeats(plan)}), {plan.Pattern.LengthMm:0.#} mm long")),
             ("feed", F($"{plan.Pattern.FeedMm:0.000} mm from strike to strike in a run")),
             ("plies", "1 (faults of other plies lie elsewhere)"),
@@ -143,6 +152,18 @@ public static class TicketSheet
         {
             yield return new TextMark(SafetyWords.Ticket[i], new Point2(Left + 2, y - (i * 4.2)), Ink.Note, Ink.Dark);
         }
+    }
+
+    // Of a roll that is partly cut both lengths: what is left, and from which metre on.
+    private static string Length(FeltRoll roll, OrderCut? cut) => cut is null ? F($"{roll.LengthMm / 1000:0.##} m")
+        : cut.Roll.BeginM > 0 ? F($"{cut.Roll.LengthM:0.##} m left, from {cut.Roll.BeginM:0.##} to {cut.Roll.EndM:0.##} m") : F($"{cut.Roll.LengthM:0.##} m");
+
+    // What lies in the cloth that is to be cut.
+    private static string Faults(RollPlan plan)
+    {
+        double from = plan.Request.FromMm;
+        int faults = plan.Request.Roll.Faults.Count(f => f.XMm + f.LengthMm >= from), joints = plan.Request.Roll.JointsMm.Count(x => x >= from);
+        return F($"faults {faults}, joints {joints}");
     }
 
     private static string Repeats(RollPlan plan) => plan.Pattern.Repeats == 1 ? "one repeat" : $"{plan.Pattern.Repeats} repeats";

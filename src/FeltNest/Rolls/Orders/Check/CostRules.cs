@@ -1,3 +1,4 @@
+using System.Globalization;
 using FeltNest.Rolls.Orders.Planned;
 
 namespace FeltNest.Rolls.Orders.Check;
@@ -45,6 +46,17 @@ internal static class CostRules
         if (Math.Abs(cost - stated.Cost) > Slack)
         {
             yield return FormattableString.Invariant($"cost: {stated.Cost:0.######} stated, rolls, strikes, dies and change-overs add to {cost:0.######}");
+        }
+
+        double? gap = plan.Proof.CostBound is not { } bound ? null : stated.Cost == 0 ? 0 : (double)(100 * (stated.Cost - bound) / stated.Cost);
+        if (gap is null != stated.GapPercent is null || Math.Abs((gap - stated.GapPercent) ?? 0) > 1e-3)
+        {
+            yield return FormattableString.Invariant($"gapPercent: {stated.GapPercent?.ToString("0.######", CultureInfo.InvariantCulture) ?? "none"} stated, cost and bound give {gap?.ToString("0.######", CultureInfo.InvariantCulture) ?? "none"}");
+        }
+
+        if (plan.Proof.CostBound < 0)
+        {
+            yield return FormattableString.Invariant($"bound: {plan.Proof.CostBound:0.######} is below nothing, and says nothing");
         }
 
         if (plan.Proof.CostBound > stated.Cost + Slack)

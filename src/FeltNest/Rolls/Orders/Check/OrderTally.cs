@@ -35,6 +35,13 @@ internal static class OrderTally
                 yield return $"order {order.Name}: {said.Balls} balls and {said.Reserve} in reserve stated as short, {lacking} and {Math.Max(0, order.ReserveBalls - kept)} are";
             }
 
+            // One strike of each run of strikes may give over, and all of a run that cannot be shorter.
+            long over = own.Sum(c => (long)c.GoodBalls) - order.Balls, must = own.Sum(c => Shortest(plan, c) ? c.GoodBalls : OneStrike(plan, c));
+            if (over > must)
+            {
+                yield return $"order {order.Name}: {order.Balls + over} balls are cut where {order.Balls} are wanted and one strike of each of its runs may give over {must} at most";
+            }
+
             int late = own.Length == 0 ? 0 : Math.Max(0, Day(plan.Question.Rules, own.Max(c => c.EndHour)).DayNumber - order.Due.DayNumber);
             if (stated.Late.GetValueOrDefault(order.Name) != late)
             {
@@ -43,6 +50,12 @@ internal static class OrderTally
         }
     }
 
+    private static bool Shortest(OrderPlan plan, OrderCut cut) =>
+        cut.Strikes == 1 || RollRules.Metres(cut) - (cut.Die.Shape.FeedMm / 1000) < plan.Question.Rules.LeastCutM - 1e-9;
+
+    private static long OneStrike(OrderPlan plan, OrderCut cut) =>
+        cut.Die.Shape.ClassPanels.Sum(panels => (long)Math.Ceiling((panels * Good(plan, cut.Roll, cut.Die) / 2) - 1e-9));
+
     private static double Good(OrderPlan plan, StockRoll roll, CutDie die)
     {
         OrderRules rules = plan.Question.Rules;
@@ -50,12 +63,14 @@ internal static class OrderTally
         return (1 - faults) * (1 - (rules.RejectPercent / 100)) * (1 - (rules.UnpairedPercent / 100));
     }
 
+    // By the best die that serves the roll's width and makes one strike on it at least.
     private static double PerMetre(OrderPlan plan, CoverOrder order, StockRoll roll) => plan.Question.Dies
+        .Where(d => d.Shape.LengthMm + d.Shape.GapMm <= (1000 * roll.LengthM) - (2 * plan.Question.Rules.EndLossMm) + 1e-6)
         .Where(d => d.Ball == order.Ball && (order.Felt ?? roll.Felt) == roll.Felt && roll.WidthMm >= d.Shape.LeastWidthMm - 1e-6 && roll.WidthMm <= d.MostWidthMm + 1e-6)
         .Select(d => 500 * d.Shape.ClassPanels.Sum() * Good(plan, roll, d) / d.Shape.FeedMm).DefaultIfEmpty(0).Max();
 
-    // Day by day, Monday to Friday.
-    private static DateOnly Day(OrderRules rules, double hour)
+    /// <summary>The day of an hour of a press, day by day, Monday to Friday.</summary>
+    internal static DateOnly Day(OrderRules rules, double hour)
     {
         DateOnly day = rules.Start;
         for (double left = hour - 1e-7; ; day = day.AddDays(1))

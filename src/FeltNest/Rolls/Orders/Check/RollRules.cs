@@ -14,7 +14,8 @@ internal static class RollRules
         OrderRules rules = plan.Question.Rules;
         foreach (IGrouping<string, OrderCut> roll in plan.Cuts.GroupBy(c => c.Roll.Name))
         {
-            double end = rules.EndLossMm / 1000, length = roll.First().Roll.LengthM;
+            StockRoll cloth = roll.First().Roll;
+            double end = cloth.BeginM + (rules.EndLossMm / 1000), length = cloth.BeginM + cloth.LengthM;
             foreach (OrderCut cut in roll.OrderBy(c => c.FromM))
             {
                 if (cut.FromM < end - Slack)
@@ -49,6 +50,11 @@ internal static class RollRules
             if (cut.Roll.WidthMm < die.Shape.LeastWidthMm - Slack || cut.Roll.WidthMm > die.MostWidthMm + Slack)
             {
                 yield return Text($"assignment {cut.Number}: roll {cut.Roll.Name} is {cut.Roll.WidthMm:0.###} mm wide, die {die.Name} serves {die.Shape.LeastWidthMm:0.###} to {die.MostWidthMm:0.###} mm");
+            }
+
+            if (cut.Roll.Received is { } day && OrderTally.Day(rules, cut.StartHour + 1e-6) is var cutOn && cutOn < day)
+            {
+                yield return Text($"assignment {cut.Number}: cuts roll {cut.Roll.Name} on {cutOn:yyyy-MM-dd}, before it arrives on {day:yyyy-MM-dd}");
             }
 
             if (cut.Strikes < 1 || (Metres(cut) < rules.LeastCutM - Slack && cut.GoodBalls < cut.Order.Balls))

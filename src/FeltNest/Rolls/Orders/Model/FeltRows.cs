@@ -105,8 +105,8 @@ internal sealed class FeltRows
         rooms.Add(new FeltRoom(offer.Roll with { Offer = offer.Roll.Name }, kept.Add(spare, question.ClearM(offer.Roll))));
     }
 
-    // Rolls that would serve all orders it suits, one order to its own rolls, and their reserves.
-    private static int MostRolls(StockRoll roll, OrderQuestion question)
+    /// <summary>Rolls of an offer that would serve all orders it suits, one order to its own rolls, and their reserves.</summary>
+    internal static int MostRolls(StockRoll roll, OrderQuestion question)
     {
         int most = 0;
         foreach (CoverOrder order in question.Orders)
@@ -122,6 +122,6 @@ internal sealed class FeltRows
         return Math.Min(most, MostBought);
     }
 
-    // Most rolls of one offer in one plan.
-    private const int MostBought = 200;
+    /// <summary>Most rolls of one offer in one plan.</summary>
+    internal const int MostBought = 200;
 }

@@ -53,6 +53,10 @@ internal sealed class LikeRolls : RollUnit
     }
 
     /// <inheritdoc/>
+    public override IEnumerable<(Unknown Variable, double Value)> At(IReadOnlyList<int[]> cuts) =>
+        counts.Select((count, p) => (count, (double)cuts.Count(cut => cut.SequenceEqual(patterns[p]))));
+
+    /// <inheritdoc/>
     public override IEnumerable<int[]> Cuts(MixedModel model) => patterns.SelectMany((pattern, p) => Enumerable.Repeat(pattern, model.WholeOf(counts[p])));
 
     private static double MetresOf(int[] pattern, CutChoice[] choices) => pattern.Zip(choices, (strikes, choice) => choice.Die.Shape.MetresOf(strikes)).Sum();

@@ -18,9 +18,10 @@ internal sealed class OrderNeighbours(MixedModel model, OrderQuestion question, 
     /// <param name="aim">The sum to make small.</param>
     /// <param name="bound">What it cannot be below: where it is met the work ends.</param>
     /// <param name="effort">Counted work.</param>
+    /// <param name="bettered">Told when the solution got better.</param>
     /// <param name="stop">Ends the work.</param>
     /// <returns>What was reached.</returns>
-    public double Improve(LinearSum aim, double bound, int effort, CancellationToken stop)
+    public double Improve(LinearSum aim, double bound, int effort, Action bettered, CancellationToken stop)
     {
         double reached = model.ValueOf(aim);
         if (question.Orders.Count < Least)
@@ -31,7 +32,12 @@ internal sealed class OrderNeighbours(MixedModel model, OrderQuestion question, 
         Random random = new(1);
         for (int i = 0; i < TriesPerEffort * effort && !stop.IsCancellationRequested && reached > bound + (MixedModel.RelativeGap * Math.Abs(bound)); i++)
         {
+            double before = reached;
             reached = model.Improve(aim, Held(Chosen(random)), NodesPerTry, stop);
+            if (reached < before - (MixedModel.RelativeGap * Math.Abs(before)))
+            {
+                bettered();
+            }
         }
 
         return reached;
@@ -67,7 +73,7 @@ internal sealed class OrderNeighbours(MixedModel model, OrderQuestion question, 
             }
         }
 
-        foreach ((CoverOrder order, Unknown taken) in orders.Lots)
+        foreach ((CoverOrder order, _, _, Unknown taken) in orders.Lots)
         {
             if (!chosen.Contains(order))
             {

@@ -11,7 +11,7 @@ internal sealed class OrderRows
     /// <summary>Adds all orders of a question to a model.</summary>
     public OrderRows(MixedModel model, OrderQuestion question, FeltRows felt)
     {
-        ReserveWeight = 1.0 / (1 + question.Orders.Sum(o => (double)o.ReserveBalls));
+        ReserveWeight = WeightOfReserve(question);
         foreach (CoverOrder order in question.Orders)
         {
             Unknown missing = model.Whole(0, order.Balls);
@@ -56,7 +56,7 @@ internal sealed class OrderRows
     }
 
     /// <summary>Whether an order takes a lot.</summary>
-    public IEnumerable<(CoverOrder Order, Unknown Taken)> Lots => lots.Select(l => (l.Key.Order, l.Value));
+    public IEnumerable<(CoverOrder Order, string Felt, string Lot, Unknown Taken)> Lots => lots.Select(l => (l.Key.Order, l.Key.Felt, l.Key.Lot, l.Value));
 
     /// <summary>Balls short, and far less weighty reserves short.</summary>
     public LinearSum Short { get; } = new();
@@ -66,6 +66,9 @@ internal sealed class OrderRows
 
     /// <summary>Weight of a ball of a reserve in <see cref="Short"/>: one ball short outweighs every reserve.</summary>
     public double ReserveWeight { get; }
+
+    /// <summary>Weight of a ball of a reserve in a question.</summary>
+    public static double WeightOfReserve(OrderQuestion question) => 1.0 / (1 + question.Orders.Sum(o => (double)o.ReserveBalls));
 
     /// <summary>Metres kept back for an order from a room.</summary>
     public List<(CoverOrder Order, FeltRoom Room, Unknown Metres)> Reserves { get; } = [];

@@ -145,10 +145,7 @@ internal sealed class PressRows
             run.OnPress[p] = new LinearSum().Add(run.On[p], press.ChangeOverMinutes / 60);
         }
 
-        run.Start = model.Number(horizon);
-
         model.AtMost(one, 1);
-        run.Used = [.. run.Cuts.Select(_ => model.Choice())];
         run.Hours = new LinearSum[run.Cuts.Count];
         for (int c = 0; c < run.Cuts.Count; c++)
         {

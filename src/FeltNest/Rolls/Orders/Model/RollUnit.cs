@@ -32,6 +32,9 @@ internal abstract class RollUnit
     /// <summary>Strikes of every choice on every roll begun, of the best solution so far.</summary>
     public abstract IEnumerable<int[]> Cuts(MixedModel model);
 
+    /// <summary>Values of its whole numbers for given strikes of every choice on each of its rolls.</summary>
+    public abstract IEnumerable<(Unknown Variable, double Value)> At(IReadOnlyList<int[]> cuts);
+
     /// <summary>Balls of every choice, safely: each uneven class of a piece may leave part of a ball unused.</summary>
     public LinearSum BallsOf(int choice, OrderQuestion question)
     {

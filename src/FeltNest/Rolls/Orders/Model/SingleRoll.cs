@@ -7,8 +7,10 @@ internal sealed class SingleRoll : RollUnit
 {
     private readonly Unknown[] strikes;
     private readonly LinearSum[] counted, pieces;
+    private readonly Unknown begins;
 
-    private SingleRoll(Unknown[] strikes, LinearSum[] counted, LinearSum[] pieces) => (this.strikes, this.counted, this.pieces) = (strikes, counted, pieces);
+    private SingleRoll(Unknown[] strikes, LinearSum[] counted, LinearSum[] pieces, Unknown begins) =>
+        (this.strikes, this.counted, this.pieces, this.begins) = (strikes, counted, pieces, begins);
 
     /// <inheritdoc/>
     public override IReadOnlyList<LinearSum> Strikes => counted;
@@ -36,7 +38,7 @@ internal sealed class SingleRoll : RollUnit
             pieces[i] = Of(piece);
         }
 
-        SingleRoll unit = new(strikes, [.. strikes.Select(Of)], pieces) { Rolls = [roll], Choices = choices };
+        SingleRoll unit = new(strikes, [.. strikes.Select(Of)], pieces, begun) { Rolls = [roll], Choices = choices };
         model.AtMost(new LinearSum().Add(cut).Add(begun, -clear), 0);
         unit.Begun.Add(begun);
         unit.Cost.Add(begun, price * roll.LengthM);
@@ -53,6 +55,17 @@ internal sealed class SingleRoll : RollUnit
         }
 
         return unit;
+    }
+
+    /// <inheritdoc/>
+    public override IEnumerable<(Unknown Variable, double Value)> At(IReadOnlyList<int[]> cuts)
+    {
+        yield return (begins, cuts[0].Any(n => n > 0) ? 1 : 0);
+        for (int i = 0; i < strikes.Length; i++)
+        {
+            yield return (strikes[i], cuts[0][i]);
+            yield return (pieces[i].Terms[0].Variable, cuts[0][i] > 0 ? 1 : 0);
+        }
     }
 
     /// <inheritdoc/>

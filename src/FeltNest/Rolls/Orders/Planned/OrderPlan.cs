@@ -37,9 +37,25 @@ public sealed record OrderPlan(
         }
     }
 
-    /// <summary>How far the cost may be above the least, per cent of it.</summary>
-    public double GapPercent => Cost.Total == 0 ? 0 : (double)(100 * (Cost.Total - Bound) / Cost.Total);
+    /// <summary>How far the cost may be above the least, per cent of it; null where there is no bound.</summary>
+    public double? GapPercent => Bound is not { } bound ? null : Cost.Total == 0 ? 0 : (double)(100 * (Cost.Total - bound) / Cost.Total);
 
-    /// <summary>What no plan with as few balls short and orders late can cost less than.</summary>
-    public decimal Bound => Math.Min(Proof.CostBound, Cost.Total);
+    /// <summary>What no plan with as few balls short and orders late can cost less than; null where nothing worth saying is known: no
+    /// bound, one below half the cost, or one that the plan itself disproves.</summary>
+    public decimal? Bound
+    {
+        get
+        {
+            decimal total = Cost.Total;
+            return Proof.CostBound is { } bound && bound >= total * LeastShare && bound <= total * (1 + Rounding) ? Math.Min(bound, total) : null;
+        }
+    }
+
+    /// <summary>What plans are judged by, the first that differs deciding, less being better: balls short, reserves short, orders late,
+    /// cost.</summary>
+    internal (int Balls, int Reserve, int Late, decimal Cost) Rank => (Results.Sum(r => r.ShortBalls), Results.Sum(r => r.ReserveShortBalls), Late, Cost.Total);
+
+    // A bound below this share of the cost says nothing about the plan; one above the cost by more than rounding is of a model that
+    // counts balls more safely than the plan had to.
+    private const decimal LeastShare = 0.5m, Rounding = 0.0001m;
 }

@@ -17,7 +17,7 @@ internal static class RemnantList
         foreach (StockRoll roll in question.Rolls.Concat(purchased))
         {
             bool begun = cuts.Any(c => c.Roll == roll);
-            double length = begun ? roll.LengthM - cuts.Where(c => c.Roll == roll).Max(c => c.ToM) : roll.LengthM;
+            double length = begun ? roll.EndM - cuts.Where(c => c.Roll == roll).Max(c => c.ToM) : roll.LengthM;
             if (!begun || length >= question.Rules.LeastRemnantM - 1e-9)
             {
                 kept.Add(new KeptRemnant(roll, length, begun, []));

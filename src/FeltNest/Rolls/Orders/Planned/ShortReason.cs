@@ -16,10 +16,10 @@ internal static class ShortReason
                 : $"no press takes {string.Join(", ", dies.Select(d => d.Name))}: a longer or wider bed, or a smaller die, would work";
         }
 
-        StockRoll[] all = [.. q.Rolls, .. q.Offers.Select(o => o.Roll)], felt = [.. all.Where(r => order.Felt is null || r.Felt == order.Felt)];
+        StockRoll[] all = [.. q.Rolls.Where(q.IsThere), .. q.Offers.Select(o => o.Roll)], felt = [.. all.Where(r => order.Felt is null || r.Felt == order.Felt)];
         if (felt.Length == 0)
         {
-            return $"no roll and no offer is of felt {order.Felt}";
+            return $"no roll that is there and no offer is of felt {order.Felt ?? "any kind"}";
         }
 
         StockRoll[] wide = [.. felt.Where(r => placed.Any(d => q.Fits(order, r, d)))];
@@ -59,7 +59,9 @@ internal static class ShortReason
             }
         }
 
-        return "its felt, strikes or press hours are used up by all orders together";
+        return Leftover.CouldServe(plan, order)
+            ? "not found within this effort: felt, strikes and press hours that could serve it are left"
+            : "its felt, strikes or press hours are used up by all orders together";
     }
 
     private static double Busy(OrderPlan plan, string press) => plan.Cuts.Where(c => c.Press.Name == press).Select(c => c.EndHour).DefaultIfEmpty(0).Max();

@@ -115,8 +115,8 @@ internal sealed class LossMap
         }
     }
 
-    // Where the roll is narrower than asked.
-    private static IEnumerable<XRange> Narrow(FeltRoll roll, double width)
+    /// <summary>Where a roll is narrower than asked.</summary>
+    internal static IEnumerable<XRange> Narrow(FeltRoll roll, double width)
     {
         WidthReading[] readings =
             [new(double.NegativeInfinity, roll.Widths[0].WidthMm), .. roll.Widths, new(double.PositiveInfinity, roll.Widths[^1].WidthMm)];

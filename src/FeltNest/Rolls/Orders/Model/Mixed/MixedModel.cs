@@ -21,11 +21,14 @@ internal sealed class MixedModel : IDisposable
     private readonly List<Variable> variables = [];
     private readonly List<(Constraint Row, LinearSum Sum)> unwritten = [];
     private readonly int effort;
+    private readonly CancellationToken building;
     private double[]? values;
+    private IReadOnlyList<(Unknown Variable, double Value)> hint = [];
 
     /// <summary>An empty model.</summary>
     /// <param name="effort">Counted work, 1 or more.</param>
-    public MixedModel(int effort) => this.effort = effort;
+    /// <param name="stop">Ends the building of the model: whoever adds to it or hands it to the solver is told by an exception.</param>
+    public MixedModel(int effort, CancellationToken stop = default) => (this.effort, building) = (effort, stop);
 
     /// <summary>A whole number.</summary>
     public Unknown Whole(double low, double high) => Kept(solver.MakeIntVar(low, high, string.Empty));
@@ -44,6 +47,9 @@ internal sealed class MixedModel : IDisposable
 
     /// <summary>Keeps a sum at a number.</summary>
     public void Equal(LinearSum sum, double value) => Row(sum, value, value);
+
+    /// <summary>Values of some variables, each once, where the first search is to begin.</summary>
+    public void BeginAt(IReadOnlyList<(Unknown Variable, double Value)> start) => hint = start;
 
     /// <summary>Value of a variable in the best solution so far.</summary>
     public double ValueOf(Unknown variable) => values![variable.Index];
@@ -111,6 +117,10 @@ internal sealed class MixedModel : IDisposable
         {
             solver.SetHint([.. variables.Take(values.Length)], values);
         }
+        else if (hint.Count > 0)
+        {
+            solver.SetHint([.. hint.Select(h => h.Variable.Variable)], [.. hint.Select(h => h.Value)]);
+        }
 
         solver.SetSolverSpecificParametersAsString(FormattableString.Invariant($"limits/totalnodes = {most}\n{Search}"));
         using MPSolverParameters parameters = new();
@@ -149,7 +159,11 @@ internal sealed class MixedModel : IDisposable
         return new Unknown(variable, variables.Count - 1);
     }
 
-    private void Row(LinearSum sum, double low, double high) => unwritten.Add((solver.MakeConstraint(low - sum.Constant, high - sum.Constant), sum));
+    private void Row(LinearSum sum, double low, double high)
+    {
+        building.ThrowIfCancellationRequested();
+        unwritten.Add((solver.MakeConstraint(low - sum.Constant, high - sum.Constant), sum));
+    }
 
     // Rows handed over whole go to the solver in the order of a hash table of addresses, which is another one in every run, and its search follows that order.
     // So it is first given the rows empty, and then every factor by itself, in the order of the model.
@@ -164,6 +178,7 @@ internal sealed class MixedModel : IDisposable
         solver.Solve();
         foreach ((Constraint row, LinearSum sum) in unwritten)
         {
+            building.ThrowIfCancellationRequested();
             foreach ((Unknown variable, double factor) in sum.Gathered())
             {
                 row.SetCoefficient(variable.Variable, factor);

@@ -1,6 +1,6 @@
 using FeltNest.Rolls.Presses;
 
-namespace FeltNest.Rolls.Orders.Model;
+namespace FeltNest.Rolls.Orders.Assembly;
 
 /// <summary>Puts the dies of one press in sequence so that the fewest orders are late there.</summary>
 internal static class CampaignSequence
@@ -13,11 +13,11 @@ internal static class CampaignSequence
     /// <param name="work">Orders of a campaign with their strikes, in turn.</param>
     /// <param name="press">The press.</param>
     /// <param name="rules">Its days.</param>
-    public static DieRun[] Best(IReadOnlyList<DieRun> runs, Func<DieRun, IReadOnlyList<(CoverOrder Order, int Strikes)>> work, PressSpec press, OrderRules rules)
+    public static CutDie[] Best(IReadOnlyList<CutDie> runs, Func<CutDie, IReadOnlyList<(CoverOrder Order, int Strikes)>> work, PressSpec press, OrderRules rules)
     {
-        Dictionary<DieRun, IReadOnlyList<(CoverOrder Order, int Strikes)>> all = runs.ToDictionary(run => run, work);
-        DieRun[] byDay = [.. runs.OrderBy(run => all[run].Min(w => w.Order.Due))];
-        (int Late, DieRun[] Sequence) best = (Late(byDay), byDay);
+        Dictionary<CutDie, IReadOnlyList<(CoverOrder Order, int Strikes)>> all = runs.ToDictionary(run => run, work);
+        CutDie[] byDay = [.. runs.OrderBy(run => all[run].Min(w => w.Order.Due))];
+        (int Late, CutDie[] Sequence) best = (Late(byDay), byDay);
         if (best.Late > 0 && byDay.Length <= MostTried)
         {
             Try([], [.. byDay]);
@@ -25,24 +25,24 @@ internal static class CampaignSequence
 
         return best.Sequence;
 
-        void Try(List<DieRun> taken, List<DieRun> left)
+        void Try(List<CutDie> taken, List<CutDie> left)
         {
             if (left.Count == 0 && Late(taken) is var late && late < best.Late)
             {
                 best = (late, [.. taken]);
             }
 
-            foreach (DieRun next in left)
+            foreach (CutDie next in left)
             {
                 Try([.. taken, next], [.. left.Where(run => run != next)]);
             }
         }
 
-        int Late(IEnumerable<DieRun> sequence)
+        int Late(IEnumerable<CutDie> sequence)
         {
             double hour = 0;
             HashSet<CoverOrder> late = [];
-            foreach (DieRun run in sequence)
+            foreach (CutDie run in sequence)
             {
                 hour += press.ChangeOverMinutes / 60;
                 foreach ((CoverOrder order, int strikes) in all[run])

@@ -1,0 +1,27 @@
+using FeltNest.Drawing.Lettering;
+using FeltNest.Drawing.Parts;
+using FeltNest.Geometry;
+
+namespace FeltNest.Drawing.Sheets.Rolls;
+
+/// <summary>The band across a sheet that says a roll is too narrow in places: dark with light letters, so that it is seen in a grey print
+/// too.</summary>
+internal static class NarrowBand
+{
+    /// <summary>Room it takes, mm.</summary>
+    public const double Height = 17;
+
+    private static readonly Colour Light = Colour.Of(0xFFFFFF);
+
+    /// <summary>The band; words that are too long for one line go on in a second.</summary>
+    public static Mark Draw(string words, Box box)
+    {
+        double room = box.MaxX - box.MinX - 6;
+        int split = words.IndexOf(": ", StringComparison.Ordinal) + 1;
+        return new GroupMark("too-narrow", [
+            new PathMark([Chain.Rectangle(box)], Ink.Wide, Ink.Dark),
+            new TextMark(StrokeFont.Fitted(words[..split], Ink.Title, room), new Point2(box.MinX + 3, box.MaxY - 7), Ink.Title, Light),
+            new TextMark(StrokeFont.Fitted(words[split..].Trim(), Ink.Title, room), new Point2(box.MinX + 3, box.MinY + 2), Ink.Title, Light),
+        ]);
+    }
+}

@@ -1,0 +1,85 @@
+using FeltNest.Rolls.Orders.Assembly;
+using FeltNest.Rolls.Orders.Check;
+using FeltNest.Rolls.Orders.Planned;
+
+namespace FeltNest.Rolls.Orders.Search;
+
+/// <summary>The best plan so far and what was proved, shared with a search that may be left behind: closed, it takes nothing
+/// more.</summary>
+/// <param name="first">The plan that stands until a better one comes.</param>
+/// <param name="progress">Told each step; may be null.</param>
+internal sealed class BestPlan(OrderPlan first, IProgress<string>? progress)
+{
+    private readonly Lock gate = new();
+    private readonly List<(double Short, double Late, double Cost)> bounds = [];
+    private OrderPlan best = first;
+    private double leastShort, leastLate;
+    private bool closed;
+
+    /// <summary>Takes a plan that is sound, cuts no more than it must, and is as good as the best or better.</summary>
+    /// <returns>Whether it is better than the best so far.</returns>
+    public bool Offer(OrderPlan plan)
+    {
+        if (Overcut.Is(plan) || OrderPlanCheck.Violations(StatedOrders.Of(plan)).Count > 0)
+        {
+            return false;
+        }
+
+        lock (gate)
+        {
+            int order = closed ? 1 : plan.Rank.CompareTo(best.Rank);
+            best = order <= 0 ? plan : best;
+            return order < 0;
+        }
+    }
+
+    /// <summary>Takes a bound of the cost that holds for all plans with so few balls short, reserves weighed in, and so few orders
+    /// late.</summary>
+    public void ProveCost(double mostShort, double mostLate, double cost) => Prove(() => bounds.Add((mostShort, mostLate, cost)));
+
+    /// <summary>Takes what no plan can be short of less.</summary>
+    public void ProveShort(double least) => Prove(() => leastShort = Math.Max(leastShort, least));
+
+    /// <summary>Takes what no plan as little short can have fewer late orders than.</summary>
+    public void ProveLate(double least) => Prove(() => leastLate = Math.Max(leastLate, least));
+
+    /// <summary>Tells a step.</summary>
+    public void Tell(string line)
+    {
+        lock (gate)
+        {
+            if (!closed)
+            {
+                progress?.Report(line);
+            }
+        }
+    }
+
+    /// <summary>Takes nothing more, and gives the best plan with what is proved of it.</summary>
+    /// <param name="cutShort">Whether the search was stopped.</param>
+    /// <param name="effort">Counted work allowed.</param>
+    /// <param name="searched">Whether a search was made.</param>
+    /// <param name="weight">Weight of a ball of a reserve.</param>
+    public OrderPlan Close(bool cutShort, int effort, bool searched, double weight)
+    {
+        lock (gate)
+        {
+            closed = true;
+            (int balls, int reserve, int late, _) = best.Rank;
+            double lacking = balls + (weight * reserve);
+            double[] costs = [.. bounds.Where(b => b.Short >= lacking - 1e-6 && b.Late >= late && double.IsFinite(b.Cost) && Math.Abs(b.Cost) < 1e15).Select(b => b.Cost)];
+            return best with { Proof = new PlanProof(costs.Length == 0 ? null : (decimal)costs.Max(), Math.Min(leastShort, balls), Math.Min(leastLate, late), cutShort, effort, searched) };
+        }
+    }
+
+    private void Prove(Action take)
+    {
+        lock (gate)
+        {
+            if (!closed)
+            {
+                take();
+            }
+        }
+    }
+}

@@ -1,0 +1,154 @@
+using FeltNest.Rolls.Orders.Model;
+using FeltNest.Rolls.Orders.Model.Mixed;
+using FeltNest.Rolls.Orders.Planned;
+
+namespace FeltNest.Rolls.Orders.Search;
+
+/// <summary>Looks for better plans with a mixed-integer model that is solved for three aims, one after the other.</summary>
+internal sealed class OrderSearch
+{
+    // Less than this of a ball is none: what whole numbers are rounded by, over all rolls of an order.
+    private const double NoBall = 1e-3;
+
+    // Share of the nodes for a look at the whole before and after a few orders at a time are bettered: longer looks gain less than those.
+    private const double FirstShare = 0.2;
+
+    // What an aim may grow by while the next one is sought: rounding of the solver.
+    private const double Rounding = 1e-6;
+
+    private readonly OrderQuestion question;
+    private readonly BestPlan best;
+    private readonly int effort;
+    private readonly CancellationToken stop;
+    private readonly MixedModel model;
+    private readonly FeltRows felt;
+    private readonly OrderRows orders;
+    private readonly PressRows presses;
+
+    private OrderSearch(MixedModel model, OrderQuestion question, BestPlan best, int effort, CancellationToken stop)
+    {
+        (this.model, this.question, this.best, this.effort, this.stop) = (model, question, best, effort, stop);
+        felt = new FeltRows(model, question);
+        orders = new OrderRows(model, question, felt);
+        presses = new PressRows(model, question, felt);
+    }
+
+    /// <summary>Searches from a plan on, handing every better one and every proof over as it is found.</summary>
+    public static void Run(OrderQuestion question, OrderPlan begin, BestPlan best, int effort, CancellationToken stop)
+    {
+        using MixedModel model = new(effort, stop);
+        try
+        {
+            OrderSearch search = new(model, question, best, effort, stop);
+            model.BeginAt(SearchStart.Of(begin, search.felt, search.orders, search.presses));
+            search.Run();
+        }
+        catch (OperationCanceledException) when (stop.IsCancellationRequested)
+        {
+            // All that was found is handed over already.
+        }
+    }
+
+    private void Run()
+    {
+        LinearSum cost = new LinearSum().Add(felt.Cost).Add(presses.Cost);
+
+        // A ball short, be it of a reserve, is dear enough that few plans leave one out; where none is short, this plan is the best, and
+        // the search was led by cost from the start.
+        LinearSum dear = new LinearSum().Add(cost).Add(orders.Wanting, Dear());
+        if (Reached(dear, "fewest balls short at least cost") is not { } first)
+        {
+            best.Tell(stop.IsCancellationRequested ? "the search had found no plan when it was stopped" : $"the search found no plan within effort {effort}");
+            return;
+        }
+
+        // A plan that lacks no more than this one lacks at most so many balls and reserves together.
+        double lacking = model.ValueOf(orders.Short);
+        Prove(lacking, double.PositiveInfinity, first.Bound - (Dear() * lacking / orders.ReserveWeight));
+        OrderPlan free = Read();
+        if (model.ValueOf(orders.Wanting) > NoBall)
+        {
+            best.Tell("search: fewest balls short");
+            ModelReach least = model.Minimise(orders.Short, stop)!.Value;
+            double fewest = Math.Max(0, least.Proved ? least.Value : least.Bound);
+
+            // All reserves together weigh less than a ball.
+            best.ProveShort(orders.Reserves.Count > 0 ? Math.Floor(fewest + Rounding) : fewest);
+            model.AtMost(orders.Short, least.Value + Rounding);
+            lacking = least.Value;
+            Prove(lacking, double.PositiveInfinity, Reached(cost, "least cost")!.Value.Bound);
+            free = Read();
+        }
+
+        // Without days the model is far lighter, and whatever it finds in time is the best with days too.
+        if (free.Late > 0 && !stop.IsCancellationRequested)
+        {
+            model.AtMost(orders.Short, lacking + NoBall);
+            presses.AddDays();
+            best.Tell("search: fewest orders late");
+            if (model.Minimise(presses.Late, stop) is { } late)
+            {
+                best.ProveLate(Math.Max(0, late.Proved ? late.Value : late.Bound));
+                model.AtMost(presses.Late, late.Value + Rounding);
+                Prove(lacking, Math.Round(late.Value), Reached(cost, "least cost with as few late")!.Value.Bound);
+                Read();
+            }
+        }
+    }
+
+    private void Prove(double mostShort, double mostLate, double bound)
+    {
+        best.ProveCost(mostShort, mostLate, bound);
+        if (bound > 0 && double.IsFinite(bound))
+        {
+            best.Tell(FormattableString.Invariant($"no plan as little short and late costs less than {bound:0.00} {question.Rules.Currency}"));
+        }
+    }
+
+    // A short search of the whole, a few orders at a time where that does not settle it, and the rest of the search from there.
+    private ModelReach? Reached(LinearSum aim, string name)
+    {
+        best.Tell($"search: {name}");
+        if (model.Minimise(aim, FirstShare, stop) is not { } begun)
+        {
+            return null;
+        }
+
+        if (begun.Proved)
+        {
+            return begun;
+        }
+
+        Read();
+        OrderNeighbours neighbours = new(model, question, felt, orders);
+        double better = neighbours.Improve(aim, begun.Bound, effort, () => Read(), stop);
+        ModelReach last = model.Minimise(aim, FirstShare, stop) ?? begun;
+        return last with { Value = Math.Min(last.Value, better), Bound = Math.Max(last.Bound, begun.Bound) };
+    }
+
+    private OrderPlan Read()
+    {
+        OrderPlan plan = PlanReading.Read(model, question, felt, orders, presses);
+        if (best.Offer(plan))
+        {
+            best.Tell(FormattableString.Invariant($"better plan: balls short {plan.Rank.Balls}, orders late {plan.Late}, cost {plan.Cost.Total:0.00} {question.Rules.Currency}"));
+        }
+
+        return plan;
+    }
+
+    // Felt of a strike at the dearest price, ten times over: no strike is saved by a ball that is left out.
+    private double Dear()
+    {
+        double most = 1;
+        foreach (StockRoll roll in question.Rolls.Concat(question.Offers.Select(o => o.Roll)))
+        {
+            foreach (CutDie die in question.Dies)
+            {
+                most = Math.Max(most, 10 * (double)roll.PricePerMetre * die.Shape.FeedMm / 1000);
+            }
+        }
+
+        return most;
+    }
+}
