@@ -53,7 +53,7 @@ public sealed class RollReaderTests : IDisposable
     [InlineData(Head + """ "widths": [ { "xM": 3, "widthMm": 1500 }, { "xM": 3, "widthMm": 1500 } ] }""", "widths[1].xM: 3 m does not lie beyond the reading before it at 3 m")]
     [InlineData(Head + """ "widths": [ { "xM": 11, "widthMm": 1500 } ] }""", "widths[0].xM: 11 m is outside 0 to 10 m")]
     [InlineData(Head + """ "widths": [ { "xM": 0, "widthMm": "1500,5" } ] }""", "widths[0].widthMm: is the text")]
-    [InlineData(Head + Widths + """, "width": 3 }""", "width: is not a known field; known here: schema, name")]
+    [InlineData(Head + Widths + """, "width": 3 }""", "width: is not a known field; did you mean 'widths'?; known here: schema, name")]
     [InlineData(Head + Widths + """, "joints": [ { "xM": 10 } ] }""", "joints[0].xM: 10 m is not inside the roll: above 0 and below 10 m is allowed")]
     [InlineData(Head + Widths + """, "joints": [ { "xM": 4 }, { "xM": 3 } ] }""", "joints[1].xM: 3 m does not lie beyond the joint before it at 4 m")]
     [InlineData(Head + Widths + """, "napToward": "x" }""", "napToward: 'x' is not known; allowed: +x, -x")]
