@@ -12,7 +12,8 @@ internal static class CommandLine
     /// <summary>Every command with its options.</summary>
     public static RootCommand Root(Terminal terminal)
     {
-        RootCommand root = new("Felt covers for tennis-type balls: from the ball to the flat panel, the lay over the roll and the felt it uses.")
+        RootCommand root = new(
+            "Felt covers for tennis-type balls: from the ball to the flat panel, the lay over the roll and the felt it uses.")
         {
             PanelCommand.Create(terminal),
             LayoutCommand.Create(terminal),

@@ -3,7 +3,8 @@ using FeltNest.Layout.Limits;
 
 namespace FeltNest.Cli;
 
-/// <summary>Names the folder of a run that was not given one: the input and whatever sets the run apart, so that two different runs never share a folder.</summary>
+/// <summary>Names the folder of a run that was not given one: the input and whatever sets the run apart, so that two different runs never
+/// share a folder.</summary>
 internal static class DefaultFolder
 {
     private const string Root = "output";
@@ -12,10 +13,12 @@ internal static class DefaultFolder
     public static string OfPanel(string input) => Path.Combine(Root, $"{NameOf(input)}-panel");
 
     /// <summary>Folder of what is done with an outline on a ball: its word is <c>wrap</c> or <c>proven</c>.</summary>
-    public static string OfOutline(string ball, string word, string outline) => Path.Combine(Root, $"{NameOf(ball)}-{word}-{NameOf(outline)}");
+    public static string OfOutline(string ball, string word, string outline) =>
+        Path.Combine(Root, $"{NameOf(ball)}-{word}-{NameOf(outline)}");
 
     /// <summary>Folder of a layout run: width and gap always, every other setting where it is not the usual one.</summary>
-    public static string OfLayout(string input, LayoutRequest request, LayoutRequest usual, double? seconds) => OfRoll(NameOf(input), request, usual, seconds);
+    public static string OfLayout(string input, LayoutRequest request, LayoutRequest usual, double? seconds) =>
+        OfRoll(NameOf(input), request, usual, seconds);
 
     /// <summary>Folder of a study of waists: its range, and the roll as for a layout.</summary>
     public static string OfWaists(string input, IReadOnlyList<double> waists, LayoutRequest request, LayoutRequest usual, double? seconds)
@@ -25,18 +28,25 @@ internal static class DefaultFolder
     }
 
     /// <summary>Folder of the seam families side by side.</summary>
-    public static string OfSeams(string input, LayoutRequest request, LayoutRequest usual, double? seconds) => OfRoll($"{NameOf(input)}-seams", request, usual, seconds);
+    public static string OfSeams(string input, LayoutRequest request, LayoutRequest usual, double? seconds) =>
+        OfRoll($"{NameOf(input)}-seams", request, usual, seconds);
 
     /// <summary>Folder of a comparison: what is compared, the files it takes in, and the lay as for a layout.</summary>
-    public static string OfCompare(string input, string compared, string? costs, string? life, string? kept, double keptFeedMm, LayoutRequest request, LayoutRequest usual, double? seconds)
+    public static string OfCompare(
+        string input, string compared, string? costs, string? life, string? kept, double keptFeedMm, LayoutRequest request,
+        LayoutRequest usual, double? seconds)
     {
-        string files = (costs is null ? string.Empty : $"-{NameOf(costs)}") + (life is null ? string.Empty : $"-{NameOf(life)}") + (kept is null ? string.Empty : $"-die-{NameOf(kept)}{(keptFeedMm > 0 ? Word("-feed", keptFeedMm) : string.Empty)}");
+        string files = (costs is null ? string.Empty : $"-{NameOf(costs)}")
+            + (life is null ? string.Empty : $"-{NameOf(life)}")
+            + (kept is null ? string.Empty : $"-die-{NameOf(kept)}{(keptFeedMm > 0 ? Word("-feed", keptFeedMm) : string.Empty)}");
         return OfRoll($"{NameOf(input)}-compare-{compared}{files}", request, usual, seconds);
     }
 
     /// <summary>Word for a list of widths or a range.</summary>
     public static string WidthsWord(IReadOnlyList<double> widths, bool range) => range
-        ? Word("w", widths[0]) + Word("to", widths[^1]) + (widths.Count > 1 ? Word("by", Math.Round(widths[1] - widths[0], 9)) : string.Empty)
+        ? Word("w", widths[0])
+            + Word("to", widths[^1])
+            + (widths.Count > 1 ? Word("by", Math.Round(widths[1] - widths[0], 9)) : string.Empty)
         : Word("w", widths[0]) + string.Concat(widths.Skip(1).Select(w => Word("_", w)));
 
     /// <summary>Name of an input file without folder and ending.</summary>
@@ -49,12 +59,14 @@ internal static class DefaultFolder
     /// <summary>Folder of the strikes of one roll.</summary>
     public static string OfRollPlan(string layout, string roll, int repeats, double playMm, double fromMm) => Path.Combine(
         Root,
-        $"{NameOf(layout)}-{NameOf(roll)}{(repeats > 1 ? Word("-x", repeats) : string.Empty)}{(playMm > 0 ? Word("-play", playMm) : string.Empty)}{(fromMm > 0 ? Word("-from", fromMm) : string.Empty)}");
+        $"{NameOf(layout)}-{NameOf(roll)}{(repeats > 1 ? Word("-x", repeats) : string.Empty)}"
+            + $"{(playMm > 0 ? Word("-play", playMm) : string.Empty)}{(fromMm > 0 ? Word("-from", fromMm) : string.Empty)}");
 
     /// <summary>Folder of a die.</summary>
     public static string OfDie(string layout, string? order, string? press, int? cavities, int band) => Path.Combine(
         Root,
-        $"{NameOf(layout)}-{(order is null ? "die" : NameOf(order))}{(press is null ? string.Empty : $"-{NameOf(press)}")}{(cavities is { } count ? Word("-x", count) : string.Empty)}{(band > 1 ? Word("-band", band) : string.Empty)}");
+        $"{NameOf(layout)}-{(order is null ? "die" : NameOf(order))}{(press is null ? string.Empty : $"-{NameOf(press)}")}"
+            + $"{(cavities is { } count ? Word("-x", count) : string.Empty)}{(band > 1 ? Word("-band", band) : string.Empty)}");
 
     /// <summary>Folder of what is found of a file measured on a die or outline: its word is <c>measured</c> or <c>life</c>.</summary>
     public static string OfMeasured(string input, string word, string file) => Path.Combine(Root, $"{NameOf(input)}-{word}-{NameOf(file)}");
@@ -62,14 +74,18 @@ internal static class DefaultFolder
     /// <summary>Folder of orders planned against stock.</summary>
     public static string OfOrders(string orders, string stock, DateOnly start, string? offers, string? costs) => Path.Combine(
         Root,
-        $"{NameOf(orders)}-{NameOf(stock)}{(offers is null ? string.Empty : $"-{NameOf(offers)}")}{(costs is null ? string.Empty : $"-{NameOf(costs)}")}-{start.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)}");
+        $"{NameOf(orders)}-{NameOf(stock)}{(offers is null ? string.Empty : $"-{NameOf(offers)}")}"
+            + $"{(costs is null ? string.Empty : $"-{NameOf(costs)}")}-"
+            + $"{start.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)}");
 
     private static string OfRoll(string name, LayoutRequest request, LayoutRequest usual, double? seconds)
     {
         List<string> words = request.RollWidthMm > 0 ? [name, Word("w", request.RollWidthMm)] : [name];
         words.Add(Word("g", request.GapMm));
         LayoutRules rules = request.Rules;
-        AddIf(request.Trims != usual.Trims, Word("e", request.Trims.LowerMm) + (request.Trims.AreEqual ? string.Empty : Word("to", request.Trims.UpperMm)));
+        AddIf(
+            request.Trims != usual.Trims,
+            Word("e", request.Trims.LowerMm) + (request.Trims.AreEqual ? string.Empty : Word("to", request.Trims.UpperMm)));
         AddIf(rules.WarpAngleDeg != usual.Rules.WarpAngleDeg, rules.WarpAngleDeg is { } angle ? Word("a", angle) : "free");
         AddIf(rules.WarpToleranceDeg != 0, Word("t", rules.WarpToleranceDeg));
         AddIf(rules.Rows != usual.Rules.Rows, EnumWord.Of(rules.Rows));
@@ -83,7 +99,10 @@ internal static class DefaultFolder
         AddIf(rules.Die is not null, $"die{rules.Die?.MostPanels}{Bed(rules.Die)}");
         AddIf(rules.LeastRepeatMm > 0, Word("repeat", rules.LeastRepeatMm));
         AddIf(rules.Plies != Plies.One, Word("plies", rules.Plies.Count) + (rules.Plies.FaceToFace ? "f" : string.Empty));
-        AddIf(request.Second is not null, $"with-{Plain(request.Second?.Part.Name ?? string.Empty)}{(request.Second?.SharePercent is { } share ? Word(string.Empty, share) : string.Empty)}");
+        AddIf(
+            request.Second is not null,
+            $"with-{Plain(request.Second?.Part.Name ?? string.Empty)}"
+                + $"{(request.Second?.SharePercent is { } share ? Word(string.Empty, share) : string.Empty)}");
         AddIf(request.Effort != usual.Effort, Word("n", request.Effort));
         AddIf(request.Seed != usual.Seed, Word("s", request.Seed));
         AddIf(seconds is not null, Word("sec", seconds ?? 0));
@@ -98,13 +117,16 @@ internal static class DefaultFolder
         }
     }
 
-    // A name out of a file is anybody's: of separators, dots and what else leads elsewhere nothing is left, and no folder gets too long a name.
-    private static string Plain(string name) => string.Concat(name.Take(40).Select(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_' ? c : '-'));
+    // A name out of a file is anybody's: of separators, dots and what else leads elsewhere nothing is left, and no folder gets too long a
+    // name.
+    private static string Plain(string name) =>
+        string.Concat(name.Take(40).Select(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_' ? c : '-'));
 
     private static string Bed(DieLimit? die) =>
         die is { BedLengthMm: { } length, BedWidthMm: { } width } ? Word("bed", length) + Word("x", width) : string.Empty;
 
-    private static string Word(string letter, double value) => letter + value.ToString("R", System.Globalization.CultureInfo.InvariantCulture);
+    private static string Word(string letter, double value) =>
+        letter + value.ToString("R", System.Globalization.CultureInfo.InvariantCulture);
 
     // A result used as input is called after its folder: "panel" and "layout" say nothing.
     private static string NameOf(string input)

@@ -9,7 +9,12 @@ internal sealed class HelpWithExamples(HelpAction inner) : SynchronousCommandLin
 {
     private static readonly Dictionary<string, string[]> Examples = new()
     {
-        ["panel"] = ["feltnest panel shapes/balls/type-2.json", "feltnest panel shapes/balls/type-3.json --out output/trial --force", "feltnest panel shapes/balls/type-2.json --waist-range 22:34:1 --width 1500", "feltnest panel shapes/balls/type-2.json --proven shapes/outlines/traced-panel.dxf"],
+        ["panel"] =
+        [
+            "feltnest panel shapes/balls/type-2.json", "feltnest panel shapes/balls/type-3.json --out output/trial --force",
+            "feltnest panel shapes/balls/type-2.json --waist-range 22:34:1 --width 1500",
+            "feltnest panel shapes/balls/type-2.json --proven shapes/outlines/traced-panel.dxf",
+        ],
         ["layout"] =
         [
             "feltnest layout shapes/balls/type-2.json --width 1500",
@@ -23,16 +28,24 @@ internal sealed class HelpWithExamples(HelpAction inner) : SynchronousCommandLin
             "feltnest compare shapes/outlines/dog-bone.json --widths 1370,54in,1.5m --keep-die output/today/layout.json",
         ],
         ["usage"] = ["feltnest usage output/type-2-w1500-g4/layout.json --actuals shapes/demo/actuals.csv --costs shapes/demo/costs.json"],
-        ["roll"] = ["feltnest roll output/type-2-w1500-g4/layout.json --roll shapes/demo/rolls/roll-a17.json --repeats-per-strike 3 --guide-play 5"],
+        ["roll"] =
+        [
+            "feltnest roll output/type-2-w1500-g4/layout.json --roll shapes/demo/rolls/roll-a17.json --repeats-per-strike 3 --guide-play 5",
+        ],
         ["die"] =
         [
-            "feltnest die output/type-2-w1500-g4/layout.json --order shapes/demo/dies/gang-die.json --press shapes/demo/presses/beam-press.json",
+            "feltnest die output/type-2-w1500-g4/layout.json --order shapes/demo/dies/gang-die.json --press "
+                + "shapes/demo/presses/beam-press.json",
             "feltnest die output/die/die.json --measured points.csv",
             "feltnest die output/die/die.json --readings readings.csv --newer output/die-b/die.json",
         ],
         ["page"] = ["feltnest page", "feltnest page shapes/balls/type-2-woven.json --port 8123"],
         ["completion"] = ["source <(feltnest completion bash)"],
-        ["orders"] = ["feltnest orders shapes/demo/orders.csv --stock shapes/demo/stock.csv --dies shapes/demo/dies.csv --press shapes/demo/presses/beam-press.json --start 2026-03-02"],
+        ["orders"] =
+        [
+            "feltnest orders shapes/demo/orders.csv --stock shapes/demo/stock.csv --dies shapes/demo/dies.csv --press "
+                + "shapes/demo/presses/beam-press.json --start 2026-03-02",
+        ],
         ["check"] = ["feltnest check output/type-2-w1500-g4/layout.json"],
     };
 

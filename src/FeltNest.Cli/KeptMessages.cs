@@ -2,7 +2,8 @@ using System.Text;
 
 namespace FeltNest.Cli;
 
-/// <summary>The message stream: where it cannot be written (a full disk, a closed terminal), messages are lost and the run goes on.</summary>
+/// <summary>The message stream: where it cannot be written (a full disk, a closed terminal), messages are lost and the run goes
+/// on.</summary>
 /// <param name="open">Opens the stream; may fail where there is none.</param>
 internal sealed class KeptMessages(Func<TextWriter> open) : TextWriter
 {

@@ -18,9 +18,11 @@ internal sealed class RunInputs(ParseResult parse)
     {
         string[] words = [.. parse.Tokens.Select(token => token.Value)];
         string version = Assembly.GetExecutingAssembly().GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion;
-        IEnumerable<string> inputs = words.Where(word => Texts.Contains(Path.GetExtension(word).ToLowerInvariant()) && File.Exists(word)).Distinct();
+        IEnumerable<string> inputs =
+            words.Where(word => Texts.Contains(Path.GetExtension(word).ToLowerInvariant()) && File.Exists(word)).Distinct();
         return new RunReport(
-            string.Join(' ', words.Select(Quoted).Prepend("feltnest")), $"FeltNest {version}", [.. files.Where(f => f.Name.EndsWith(".svg", StringComparison.Ordinal))], table, messages,
+            string.Join(' ', words.Select(Quoted).Prepend("feltnest")), $"FeltNest {version}",
+            [.. files.Where(f => f.Name.EndsWith(".svg", StringComparison.Ordinal))], table, messages,
             [.. inputs.Select(path => (path, TextOf(path)))]).Html();
     }
 

@@ -22,8 +22,12 @@ internal static class UsageFault
         }
 
         bool option = strange.StartsWith('-');
-        string[] known = option ? [.. command.Options.SelectMany(o => o.Aliases.Prepend(o.Name)).Where(name => name.StartsWith("--", StringComparison.Ordinal))] : [.. command.Subcommands.Select(c => c.Name)];
+        string[] known = option
+            ? [.. command.Options.SelectMany(o => o.Aliases.Prepend(o.Name)).Where(name => name.StartsWith("--", StringComparison.Ordinal))]
+            : [.. command.Subcommands.Select(c => c.Name)];
         string shown = strange.Length <= Longest ? strange : strange[..Longest];
-        return command == root && !option ? $"'{shown}' is no command{NearestWord.Hint(shown, known)} {help}" : $"'{shown}' is not known here{NearestWord.Hint(shown, known)} {help}";
+        return command == root && !option
+            ? $"'{shown}' is no command{NearestWord.Hint(shown, known)} {help}"
+            : $"'{shown}' is not known here{NearestWord.Hint(shown, known)} {help}";
     }
 }

@@ -30,14 +30,27 @@ internal static class PageFiles
     private const int MostOffers = 12;
 
     /// <summary>Names of the files that can be saved.</summary>
-    public static IReadOnlyList<string> Names { get; } = ["panel.json", "panel.svg", "panel.png", "layout.json", "layout.svg", "layout.png", "die.json", "die.pdf", "die.dxf", "cavity.dxf", "board.dxf", "widths.json", "widths.csv", "widths.svg", "widths.png", "widths.html"];
+    public static IReadOnlyList<string> Names { get; } =
+    [
+        "panel.json", "panel.svg", "panel.png", "layout.json", "layout.svg", "layout.png", "die.json", "die.pdf", "die.dxf", "cavity.dxf",
+        "board.dxf", "widths.json", "widths.csv", "widths.svg", "widths.png", "widths.html",
+    ];
 
     /// <summary>A file's bytes and kind.</summary>
     /// <exception cref="NoAnswerException">The part does not fit the roll.</exception>
     public static (byte[] Content, string Kind) Make(string name, PagePanel panel, PageInputs inputs, CancellationToken gone)
     {
         LayoutRequest request = PageWork.Request(inputs, panel.Part);
-        string kind = Path.GetExtension(name) switch { ".svg" => "image/svg+xml", ".png" => "image/png", ".pdf" => "application/pdf", ".dxf" => "image/vnd.dxf", ".csv" => "text/csv", ".html" => "text/html", _ => "application/json" };
+        string kind = Path.GetExtension(name) switch
+        {
+            ".svg" => "image/svg+xml",
+            ".png" => "image/png",
+            ".pdf" => "application/pdf",
+            ".dxf" => "image/vnd.dxf",
+            ".csv" => "text/csv",
+            ".html" => "text/html",
+            _ => "application/json",
+        };
         if (name.StartsWith("panel", StringComparison.Ordinal))
         {
             FlatPanel flat = PanelFit.Felt(panel.Ball, panel.Flat);
@@ -51,7 +64,13 @@ internal static class PageFiles
 
         if (name.StartsWith("widths", StringComparison.Ordinal))
         {
-            return (CompareFile(name, Compared(request, ChartWidths.Of(inputs.WidthMm).Where(width => width > request.Trims.TotalMm).Select(width => CompareCase.Of(width, request.Trims)), true, inputs.Money.Costs, gone)), kind);
+            return (CompareFile(
+                name,
+                Compared(
+                    request,
+                    ChartWidths.Of(inputs.WidthMm)
+                        .Where(width => width > request.Trims.TotalMm)
+                        .Select(width => CompareCase.Of(width, request.Trims)), true, inputs.Money.Costs, gone)), kind);
         }
 
         RollLayout layout = LayoutSearch.Run(request, null, gone);
@@ -71,7 +90,8 @@ internal static class PageFiles
 
     /// <summary>The die of a layout, by the figures that are usual where the shop has written no order.</summary>
     /// <exception cref="NoAnswerException">No die of those figures can be made for it, or none that the press takes.</exception>
-    public static DieDesign Die(RollLayout layout, PressSpec? press, CancellationToken gone) => DieDesigner.Run(new GangRequest(layout, 0, UsualOrder.Of(layout), press, null), gone);
+    public static DieDesign Die(RollLayout layout, PressSpec? press, CancellationToken gone) =>
+        DieDesigner.Run(new GangRequest(layout, 0, UsualOrder.Of(layout), press, null), gone);
 
     private static byte[] DieFile(string name, DieDesign design) => name switch
     {
@@ -113,7 +133,8 @@ internal static class PageFiles
             CompareCase[] cases = [.. OffersReader.Read(path).Select(offer => CompareCase.Of(offer, lay.Trims))];
             if (cases.Length > MostOffers)
             {
-                throw new InputException("offers.csv", null, $"holds {cases.Length} offers: the page compares up to {MostOffers}, the command line more");
+                throw new InputException(
+                    "offers.csv", null, $"holds {cases.Length} offers: the page compares up to {MostOffers}, the command line more");
             }
 
             return Compared(lay, cases, false, money.Costs with { Currency = cases[0].Offer!.Price.Currency, Felt = null }, gone);
@@ -129,10 +150,12 @@ internal static class PageFiles
     }
 
     // A comparison cut short is of no use to anyone: who asked is gone.
-    private static Comparison Compared(LayoutRequest lay, IEnumerable<CompareCase> cases, bool scan, CostInputs costs, CancellationToken gone)
+    private static Comparison Compared(
+        LayoutRequest lay, IEnumerable<CompareCase> cases, bool scan, CostInputs costs, CancellationToken gone)
     {
         LayoutRules rules = scan ? lay.Rules with { Rows = RowRule.Same } : lay.Rules;
-        Comparison comparison = CompareStudy.Run(new CompareQuestion(lay with { Effort = 1, Rules = rules }, [.. cases], scan, costs, null), null, gone);
+        Comparison comparison =
+            CompareStudy.Run(new CompareQuestion(lay with { Effort = 1, Rules = rules }, [.. cases], scan, costs, null), null, gone);
         gone.ThrowIfCancellationRequested();
         return comparison;
     }

@@ -13,7 +13,10 @@ namespace FeltNest.Page;
 internal static class PageRoutes
 {
     private static readonly (string Path, string Asset, string Kind)[] Assets =
-        [("/", "page.html", "text/html; charset=utf-8"), ("/page.css", "page.css", "text/css; charset=utf-8"), ("/page.js", "page.js", "text/javascript; charset=utf-8")];
+        [
+            ("/", "page.html", "text/html; charset=utf-8"), ("/page.css", "page.css", "text/css; charset=utf-8"),
+            ("/page.js", "page.js", "text/javascript; charset=utf-8"),
+        ];
 
     /// <summary>Maps them all.</summary>
     public static void Map(WebApplication application, PageWork work, BallShelf shelf)
@@ -26,7 +29,12 @@ internal static class PageRoutes
 
         application.MapGet("/health", context => Give(context, "ready\n"u8.ToArray(), "text/plain; charset=utf-8"));
         application.MapGet("/fields", context => context.Response.WriteAsJsonAsync(
-            new { balls = shelf.Names, numbers = AddressReader.Numbers, choices = AddressReader.Choices.Select(c => new { c.Name, c.Words }) }, context.RequestAborted));
+            new
+            {
+                balls = shelf.Names,
+                numbers = AddressReader.Numbers,
+                choices = AddressReader.Choices.Select(c => new { c.Name, c.Words }),
+            }, context.RequestAborted));
         application.MapGet("/panel", context => Asked(context, shelf, inputs => Panel(context, work, inputs)));
         application.MapGet("/lay", context => Asked(context, shelf, inputs => Lay(context, work, inputs)));
         application.MapGet("/widths", context => Asked(context, shelf, inputs => Widths(context, work, inputs)));
@@ -62,7 +70,10 @@ internal static class PageRoutes
         CancellationToken gone = context.RequestAborted;
         PagePanel panel = await work.AtOnce(() => work.Panel(inputs), gone);
         LayoutRequest request = PageWork.Request(inputs, panel.Part);
-        RollLayout? best = await work.AtOnce(() => inputs.Rows == RowRule.Alternate && request.Rules.WarpAngleDeg is not null ? null : work.Scan(inputs, request).At(request.RollWidthMm), gone);
+        RollLayout? best = await work.AtOnce(
+            () => inputs.Rows == RowRule.Alternate && request.Rules.WarpAngleDeg is not null
+                ? null
+                : work.Scan(inputs, request).At(request.RollWidthMm), gone);
         LineStream.Begin(context.Response);
         if (best is not null)
         {
@@ -98,7 +109,9 @@ internal static class PageRoutes
     {
         CancellationToken gone = context.RequestAborted;
         PagePanel panel = await work.AtOnce(() => work.Panel(inputs), gone);
-        DieAnswer die = await work.Searched(() => DieAnswer.Of(PageFiles.Die(LayoutSearch.Run(PageWork.Request(inputs, panel.Part), null, gone), inputs.Press, gone)), gone);
+        DieAnswer die = await work.Searched(
+            () => DieAnswer.Of(PageFiles.Die(LayoutSearch.Run(PageWork.Request(inputs, panel.Part), null, gone), inputs.Press, gone)),
+            gone);
         await context.Response.WriteAsJsonAsync(die, gone);
     }
 
@@ -107,7 +120,8 @@ internal static class PageRoutes
         CancellationToken gone = context.RequestAborted;
         byte[] text = await PageFiles.Upload(context.Request, gone);
         PagePanel panel = await work.AtOnce(() => work.Panel(inputs), gone);
-        Comparison comparison = await work.Searched(() => PageFiles.Compared(text, PageWork.Request(inputs, panel.Part), inputs.Money, gone), gone);
+        Comparison comparison =
+            await work.Searched(() => PageFiles.Compared(text, PageWork.Request(inputs, panel.Part), inputs.Money, gone), gone);
         await context.Response.WriteAsJsonAsync(OffersAnswer.Of(comparison), gone);
     }
 

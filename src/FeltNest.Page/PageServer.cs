@@ -73,7 +73,8 @@ public sealed class PageServer : IAsyncDisposable
             throw new InputException(null, "--port", $"{port} cannot be listened on: {error.Message}", error);
         }
 
-        string address = server.application.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First();
+        string address =
+            server.application.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First();
         server.Port = new Uri(address).Port;
         return server;
     }
@@ -124,7 +125,11 @@ public sealed class PageServer : IAsyncDisposable
         catch (BadHttpRequestException error) when (!context.Response.HasStarted)
         {
             context.Response.StatusCode = error.StatusCode;
-            await context.Response.WriteAsync((error.StatusCode == StatusCodes.Status413PayloadTooLarge ? $"more than {MostUpload / 1024} kB are not taken" : "the request is malformed") + "\n", context.RequestAborted);
+            await context.Response.WriteAsync(
+                (error.StatusCode == StatusCodes.Status413PayloadTooLarge
+                    ? $"more than {MostUpload / 1024} kB are not taken"
+                    : "the request is malformed")
+                    + "\n", context.RequestAborted);
         }
     }
 }

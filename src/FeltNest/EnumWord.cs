@@ -2,7 +2,8 @@ using System.Text;
 
 namespace FeltNest;
 
-/// <summary>Words of the files for the values of an enumeration: <c>HighAltitude</c> is written <c>high-altitude</c>, <c>Stage3Felt</c> <c>stage-3-felt</c>.</summary>
+/// <summary>Words of the files for the values of an enumeration: <c>HighAltitude</c> is written <c>high-altitude</c>, <c>Stage3Felt</c>
+/// <c>stage-3-felt</c>.</summary>
 public static class EnumWord
 {
     /// <summary>The word of a value.</summary>

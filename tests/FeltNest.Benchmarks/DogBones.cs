@@ -8,10 +8,16 @@ internal static class DogBones
 {
     internal static Outline Make(int points)
     {
-        const double d = 2.3, w = 0.7, scale = 25.4;
-        double fillet = ((d * d) + (w * w) - 1) / (2 * (1 - w)), x = d * fillet / (1 + fillet), y = (w + fillet) / (1 + fillet);
-        double head = Math.Atan2(y, x - d), side = Math.Atan2(y - w - fillet, x);
-        int onHead = points / 3, onFillet = (points / 2) - onHead;
+        const double d = 2.3;
+        const double w = 0.7;
+        const double scale = 25.4;
+        double fillet = ((d * d) + (w * w) - 1) / (2 * (1 - w));
+        double x = d * fillet / (1 + fillet);
+        double y = (w + fillet) / (1 + fillet);
+        double head = Math.Atan2(y, x - d);
+        double side = Math.Atan2(y - w - fillet, x);
+        int onHead = points / 3;
+        int onFillet = (points / 2) - onHead;
         IEnumerable<Point2> half = Enumerable.Range(0, onHead)
             .Select(i => head * ((2.0 * i / (onHead - 1)) - 1)).Select(t => new Point2(d + Math.Cos(t), Math.Sin(t)))
             .Concat(Enumerable.Range(1, onFillet).Select(i => side + ((-Math.PI - (2 * side)) * i / (onFillet + 1)))
@@ -21,5 +27,7 @@ internal static class DogBones
 
     /// <summary>A dog bone on a roll: edges 15 mm, gap 4 mm, free warp angle, all panels parallel.</summary>
     internal static LayoutRequest Request(int points, double width, int effort) =>
-        new(new LayoutPart("bone", null, Make(points), null, null, null), width, 15, 4, new LayoutRules(null, 0, RowRule.Same, false), effort, 1);
+        new(
+            new LayoutPart("bone", null, Make(points), null, null, null), width, 15, 4, new LayoutRules(null, 0, RowRule.Same, false),
+            effort, 1);
 }

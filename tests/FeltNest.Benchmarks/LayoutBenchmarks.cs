@@ -3,7 +3,8 @@ using FeltNest.Layout;
 
 namespace FeltNest.Benchmarks;
 
-/// <summary>One width from start to checked layout at the least effort: cost against the points of the outline and against the width (and so the rows).</summary>
+/// <summary>One width from start to checked layout at the least effort: cost against the points of the outline and against the width (and
+/// so the rows).</summary>
 [ShortRunJob]
 public class LayoutBenchmarks
 {

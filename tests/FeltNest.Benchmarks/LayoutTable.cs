@@ -7,12 +7,15 @@ using FeltNest.Panel;
 
 namespace FeltNest.Benchmarks;
 
-/// <summary>The table of forty cases: what each way of laying reaches on two panels, four gaps and five widths, as lines of Markdown.</summary>
+/// <summary>The table of forty cases: what each way of laying reaches on two panels, four gaps and five widths, as lines of
+/// Markdown.</summary>
 internal static class LayoutTable
 {
     private const double Edge = 15;
 
-    private static readonly double[] Waists = [26, 23], Gaps = [1, 2, 3, 4], Widths = [600, 900, 1200, 1500, 1800];
+    private static readonly double[] Waists = [26, 23];
+    private static readonly double[] Gaps = [1, 2, 3, 4];
+    private static readonly double[] Widths = [600, 900, 1200, 1500, 1800];
 
     public static void Print(string ballFile)
     {
@@ -31,10 +34,15 @@ internal static class LayoutTable
                 double share = part.AreaMm2 / width / 10;
                 Console.WriteLine(string.Create(
                     CultureInfo.InvariantCulture,
-                    $"| {panel.LengthMm:0.0} x {panel.WidthMm:0.0} | {gap} | {width} | {Best(search, "parallel rows")} | {Best(search, "rows of", "bands laid", "rows at")} | {Best(search, "free")} | {Best(search, "2 bands")} | {search.PlaneUtilisationPercent:0.00} | {search.UpperBoundPercent:0.00} |"));
+                    $"| {panel.LengthMm:0.0} x {panel.WidthMm:0.0} | {gap} | {width} | {Best(search, "parallel rows")} | "
+                        + $"{Best(search, "rows of", "bands laid", "rows at")} | {Best(search, "free")} | {Best(search, "2 bands")} | "
+                        + $"{search.PlaneUtilisationPercent:0.00} | {search.UpperBoundPercent:0.00} |"));
 
-                string Best(SearchRecord record, params string[] words) => record.Methods.Where(m => words.Any(w => m.Method.StartsWith(w, StringComparison.Ordinal)))
-                    .Select(m => m.PanelsPerMetre * share).DefaultIfEmpty(double.NaN).Max() is var most && double.IsNaN(most) ? "-" : most.ToString("0.00", CultureInfo.InvariantCulture);
+                string Best(SearchRecord record, params string[] words) =>
+                    record.Methods.Where(m => words.Any(w => m.Method.StartsWith(w, StringComparison.Ordinal)))
+                    .Select(m => m.PanelsPerMetre * share).DefaultIfEmpty(double.NaN).Max() is var most && double.IsNaN(most)
+                        ? "-"
+                        : most.ToString("0.00", CultureInfo.InvariantCulture);
             }
         }
     }

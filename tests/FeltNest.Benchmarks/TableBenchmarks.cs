@@ -6,8 +6,8 @@ using FeltNest.Layout.Rows.Tables;
 
 namespace FeltNest.Benchmarks;
 
-/// <summary>The step tables: turning and sampling, one table, all of them, and the rows they promise on widths from 600 to 1800 mm with the tables kept. A widths' scan polishes
-/// the best promise of each width coarsely.</summary>
+/// <summary>The step tables: turning and sampling, one table, all of them, and the rows they promise on widths from 600 to 1800 mm with the
+/// tables kept. A widths' scan polishes the best promise of each width coarsely.</summary>
 [ShortRunJob]
 public class TableBenchmarks
 {
@@ -52,7 +52,8 @@ public class TableBenchmarks
         {
             LayoutRequest here = request with { RollWidthMm = 600 + (1200.0 * i / widths) };
             double[] densities = [.. new RowTables(kept, here.UsableWidthMm).Best(2).AsParallel().AsOrdered().WithDegreeOfParallelism(2)
-                .Select(rows => LayStart.Of(here, rows, tilts)).Select(s => LayoutPolisher.Polish(s.Model, CoarseSteps, effort.FirstTrust) is { } end ? s.Model.Cost(end) : 0)];
+                .Select(rows => LayStart.Of(here, rows, tilts))
+                .Select(s => LayoutPolisher.Polish(s.Model, CoarseSteps, effort.FirstTrust) is { } end ? s.Model.Cost(end) : 0)];
             best += densities.Max();
         }
 

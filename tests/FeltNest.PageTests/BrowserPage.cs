@@ -29,7 +29,11 @@ public sealed class BrowserPage : IAsyncLifetime
             {
                 ExecutablePath = Chromium,
                 Headless = true,
-                Args = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"],
+                Args =
+                [
+                    "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
+                    "--disable-component-update", "--disable-sync",
+                ],
             });
         }
     }
@@ -46,11 +50,13 @@ public sealed class BrowserPage : IAsyncLifetime
         await Server.DisposeAsync();
     }
 
-    /// <summary>The page in a tab of its own, waited for until its first answer is drawn. Errors of its console fail the test that asks for them.</summary>
+    /// <summary>The page in a tab of its own, waited for until its first answer is drawn. Errors of its console fail the test that asks for
+    /// them.</summary>
     public async Task<OpenTab> Open(string query = "?effort=1", int width = 1440, int height = 900, string? address = null)
     {
         Assert.SkipWhen(browser is null, "chromium is not installed");
-        IBrowserContext context = await browser!.NewContextAsync(new BrowserNewContextOptions { ViewportSize = new ViewportSize { Width = width, Height = height }, AcceptDownloads = true });
+        IBrowserContext context = await browser!.NewContextAsync(
+            new BrowserNewContextOptions { ViewportSize = new ViewportSize { Width = width, Height = height }, AcceptDownloads = true });
         context.SetDefaultTimeout(Patience);
         IPage tab = await context.NewPageAsync();
         List<string> errors = [];

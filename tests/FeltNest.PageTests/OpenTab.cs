@@ -15,7 +15,8 @@ public sealed class OpenTab(IPage tab, IReadOnlyList<string> errors) : IAsyncDis
     public Task<string> Stage => tab.Locator("#stage").InnerTextAsync();
 
     /// <summary>Waits until the last search is done.</summary>
-    public Task Answered() => tab.Locator("#stage", new PageLocatorOptions { HasTextString = "Searched to the effort asked." }).WaitForAsync();
+    public Task Answered() =>
+        tab.Locator("#stage", new PageLocatorOptions { HasTextString = "Searched to the effort asked." }).WaitForAsync();
 
     /// <summary>Types into a field and waits for the answer.</summary>
     public async Task Set(string field, string value)

@@ -15,7 +15,8 @@ public sealed class PageWorkTests(BrowserPage page) : IClassFixture<BrowserPage>
     public async Task A_changed_width_changes_lay_and_figures()
     {
         await using OpenTab open = await page.Open();
-        string before = await open.Stage, drawn = (await open.Tab.Locator("#roll").GetAttributeAsync("aria-label"))!;
+        string before = await open.Stage;
+        string drawn = (await open.Tab.Locator("#roll").GetAttributeAsync("aria-label"))!;
 
         await open.Set("width", "900");
 
@@ -47,7 +48,10 @@ public sealed class PageWorkTests(BrowserPage page) : IClassFixture<BrowserPage>
 
         // The chart is drawn anew as points come in: the handle's place is read from the chart's frame.
         LocatorBoundingBoxResult box = (await open.Tab.Locator("#widths").BoundingBoxAsync())!;
-        float scale = box.Width / 900, y = box.Y + (216 * scale), x = box.X + (scale * await open.Tab.EvaluateAsync<float>("() => Number(document.querySelector('#knob circle').getAttribute('cx'))"));
+        float scale = box.Width / 900;
+        float y = box.Y + (216 * scale);
+        float x = box.X
+            + (scale * await open.Tab.EvaluateAsync<float>("() => Number(document.querySelector('#knob circle').getAttribute('cx'))"));
         await open.Tab.Mouse.MoveAsync(x, y);
         await open.Tab.Mouse.DownAsync();
         await open.Tab.Mouse.MoveAsync(x + 120, y, new MouseMoveOptions { Steps = 8 });
@@ -55,7 +59,8 @@ public sealed class PageWorkTests(BrowserPage page) : IClassFixture<BrowserPage>
 
         double width = double.Parse(await open.Tab.Locator("#width").InputValueAsync(), CultureInfo.InvariantCulture);
         Assert.InRange(width, 1510, 1700);
-        await open.Tab.WaitForFunctionAsync($"() => document.getElementById('roll').getAttribute('aria-label').includes('{width:0.00} mm wide')");
+        await open.Tab.WaitForFunctionAsync(
+            $"() => document.getElementById('roll').getAttribute('aria-label').includes('{width:0.00} mm wide')");
     }
 
     [Fact]
@@ -66,10 +71,17 @@ public sealed class PageWorkTests(BrowserPage page) : IClassFixture<BrowserPage>
         for (int i = 0; i < 110; i++)
         {
             await open.Tab.Keyboard.PressAsync("Tab");
-            reached.Add(await open.Tab.EvaluateAsync<string>("() => document.activeElement?.id || document.activeElement?.dataset?.file || document.activeElement?.tagName || ''"));
+            reached.Add(
+                await open.Tab.EvaluateAsync<string>(
+                    "() => document.activeElement?.id || document.activeElement?.dataset?.file || document.activeElement?.tagName || ''"));
         }
 
-        string[] wanted = ["core", "cement", "felt", "ball", "waist", "edgeLimit", "width", "gap", "lower", "upper", "rows", "warp", "warpDeg", "oneWay", "effort", "price", "priceUnit", "currency", "knob", "offers", "bedLength", "pressForce", "layout.svg", "panel.json", "widths.csv", "die.pdf"];
+        string[] wanted =
+        [
+            "core", "cement", "felt", "ball", "waist", "edgeLimit", "width", "gap", "lower", "upper", "rows", "warp", "warpDeg", "oneWay",
+            "effort", "price", "priceUnit", "currency", "knob", "offers", "bedLength", "pressForce", "layout.svg", "panel.json",
+            "widths.csv", "die.pdf",
+        ];
         Assert.Empty(wanted.Except(reached));
 
         await open.Tab.Locator("#knob").FocusAsync();
@@ -127,7 +139,8 @@ public sealed class PageWorkTests(BrowserPage page) : IClassFixture<BrowserPage>
     public async Task The_page_never_scrolls_sideways(int width, int height)
     {
         await using OpenTab open = await page.Open("?effort=1&width=520", width, height);
-        Assert.True(await open.Tab.EvaluateAsync<bool>("() => document.documentElement.scrollWidth <= document.documentElement.clientWidth"));
+        Assert.True(
+            await open.Tab.EvaluateAsync<bool>("() => document.documentElement.scrollWidth <= document.documentElement.clientWidth"));
     }
 
     [Theory]
@@ -139,7 +152,10 @@ public sealed class PageWorkTests(BrowserPage page) : IClassFixture<BrowserPage>
         await open.Tab.EmulateMediaAsync(new PageEmulateMediaOptions { ColorScheme = scheme });
         AxeResult result = await open.Tab.RunAxe();
 
-        Assert.Empty(result.Violations.Where(v => v.Impact is "serious" or "critical").Select(v => $"{v.Id}: {string.Join(" | ", v.Nodes.Select(n => n.Html))}"));
+        Assert.Empty(
+            result.Violations
+                .Where(v => v.Impact is "serious" or "critical")
+                .Select(v => $"{v.Id}: {string.Join(" | ", v.Nodes.Select(n => n.Html))}"));
     }
 
     [Fact]
@@ -204,7 +220,9 @@ public sealed class PageWorkTests(BrowserPage page) : IClassFixture<BrowserPage>
     public async Task An_offers_list_is_laid_side_by_side_or_refused_by_line()
     {
         await using OpenTab open = await page.Open("?effort=1&width=520");
-        await open.Tab.Locator("#offers").SetInputFilesAsync(Csv("name,felt,widthMm,lengthM,price,priceUnit,currency\nA,f,520,50,10,m2,EUR\nB,f,640,50,9,m2,EUR\n"));
+        await open.Tab
+            .Locator("#offers")
+            .SetInputFilesAsync(Csv("name,felt,widthMm,lengthM,price,priceUnit,currency\nA,f,520,50,10,m2,EUR\nB,f,640,50,9,m2,EUR\n"));
         await open.Tab.Locator("#offer-rows tbody tr").Nth(1).WaitForAsync();
         Assert.StartsWith("1. B", await open.Tab.Locator("#offer-rows tbody tr").First.InnerTextAsync(), StringComparison.Ordinal);
         IDownload saved = await open.Tab.RunAndWaitForDownloadAsync(() => open.Tab.Locator("[data-offer='offers.csv']").ClickAsync());
@@ -212,15 +230,21 @@ public sealed class PageWorkTests(BrowserPage page) : IClassFixture<BrowserPage>
         Assert.Equal(("offers.csv", 3), (saved.SuggestedFilename, table.Length));
         Assert.Equal(["2,A,f", "1,B,f"], table.Skip(1).Select(line => line[..5]));
 
-        await open.Tab.Locator("#offers").SetInputFilesAsync(Csv("name,felt,widthMm,lengthM,price,priceUnit,currency\nA,f,520,50,ten,m2,EUR\n"));
-        await open.Tab.Locator("#offers-fault", new PageLocatorOptions { HasTextString = "line 2, price: 'ten' is not a number" }).WaitForAsync();
+        await open.Tab
+            .Locator("#offers")
+            .SetInputFilesAsync(Csv("name,felt,widthMm,lengthM,price,priceUnit,currency\nA,f,520,50,ten,m2,EUR\n"));
+        await open.Tab
+            .Locator("#offers-fault", new PageLocatorOptions { HasTextString = "line 2, price: 'ten' is not a number" })
+            .WaitForAsync();
     }
 
     [Fact]
     public async Task The_page_weighs_less_than_300_kB_and_a_hundred_widths_leave_it_flat()
     {
         await using OpenTab open = await page.Open("?effort=1&width=500");
-        long weight = await open.Tab.EvaluateAsync<long>("() => performance.getEntriesByType('resource').filter(r => !r.name.includes('/files/')).reduce((sum, r) => sum + r.transferSize, performance.getEntriesByType('navigation')[0].transferSize)");
+        long weight = await open.Tab.EvaluateAsync<long>(
+            "() => performance.getEntriesByType('resource').filter(r => !r.name.includes('/files/')).reduce((sum, r) => sum + "
+                + "r.transferSize, performance.getEntriesByType('navigation')[0].transferSize)");
         Assert.InRange(weight, 10_000, 300_000);
 
         long before = 0;
@@ -244,5 +268,6 @@ public sealed class PageWorkTests(BrowserPage page) : IClassFixture<BrowserPage>
         return await open.Tab.EvaluateAsync<long>("() => performance.memory.usedJSHeapSize");
     }
 
-    private static FilePayload Csv(string text) => new() { Name = "offers.csv", MimeType = "text/csv", Buffer = System.Text.Encoding.UTF8.GetBytes(text) };
+    private static FilePayload Csv(string text) =>
+        new() { Name = "offers.csv", MimeType = "text/csv", Buffer = System.Text.Encoding.UTF8.GetBytes(text) };
 }

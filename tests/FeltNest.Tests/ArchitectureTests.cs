@@ -4,7 +4,8 @@ using Xunit;
 
 namespace FeltNest.Tests;
 
-/// <summary>Who may know whom: a stage knows the stages before it and the two floors; heavy packages are named where they belong and nowhere else.</summary>
+/// <summary>Who may know whom: a stage knows the stages before it and the two floors; heavy packages are named where they belong and
+/// nowhere else.</summary>
 public sealed partial class ArchitectureTests
 {
     private static readonly string[] Stages = ["Ball", "Seam", "Panel", "Layout", "Yield", "Cost", "Rolls", "Die"];
@@ -30,7 +31,10 @@ public sealed partial class ArchitectureTests
     {
         foreach (string file in Sources())
         {
-            string expected = "FeltNest." + Path.GetRelativePath(Path.GetDirectoryName(Library)!, Path.GetDirectoryName(file)!).Replace('/', '.')["FeltNest".Length..].TrimStart('.');
+            string expected = "FeltNest."
+                + Path.GetRelativePath(Path.GetDirectoryName(Library)!, Path.GetDirectoryName(file)!)
+                    .Replace('/', '.')["FeltNest".Length..]
+                    .TrimStart('.');
             Assert.Contains($"namespace {expected.TrimEnd('.')};", File.ReadAllText(file), StringComparison.Ordinal);
         }
     }
@@ -43,7 +47,8 @@ public sealed partial class ArchitectureTests
     {
         string[] named = [.. Sources()
             .Where(file => File.ReadAllText(file).Contains($"using {package}", StringComparison.Ordinal))
-            .Where(file => !(package == "NetTopologySuite" && Path.GetFileNameWithoutExtension(file).EndsWith("Check", StringComparison.Ordinal)))
+            .Where(file =>
+                !(package == "NetTopologySuite" && Path.GetFileNameWithoutExtension(file).EndsWith("Check", StringComparison.Ordinal)))
             .Select(FolderOf)];
 
         Assert.NotEmpty(named);
@@ -55,7 +60,9 @@ public sealed partial class ArchitectureTests
     {
         foreach (string file in Sources())
         {
-            Assert.DoesNotMatch(@"\bConsole\.|\bDateTime\.|\bDateTimeOffset\.|\bStopwatch\b|CurrentDirectory|\bEnvironment\.GetCommandLineArgs", File.ReadAllText(file));
+            Assert.DoesNotMatch(
+                @"\bConsole\.|\bDateTime\.|\bDateTimeOffset\.|\bStopwatch\b|CurrentDirectory|\bEnvironment\.GetCommandLineArgs",
+                File.ReadAllText(file));
         }
     }
 
@@ -66,8 +73,11 @@ public sealed partial class ArchitectureTests
         foreach (string file in Sources(RepositoryFile.PathOf("src")))
         {
             string text = File.ReadAllText(file);
-            Assert.DoesNotMatch(@"\bDateTime(Offset)?\.|\bTimeProvider\b|\bTickCount|\bDateOnly\.FromDateTime|\bGetLastWriteTime|\bGetCreationTime", text);
-            Assert.True(!text.Contains("Stopwatch", StringComparison.Ordinal) || Path.GetFileName(file) is "ProgressLine.cs" or "RunClock.cs", file);
+            Assert.DoesNotMatch(
+                @"\bDateTime(Offset)?\.|\bTimeProvider\b|\bTickCount|\bDateOnly\.FromDateTime|\bGetLastWriteTime|\bGetCreationTime", text);
+            Assert.True(
+                !text.Contains("Stopwatch", StringComparison.Ordinal) || Path.GetFileName(file) is "ProgressLine.cs" or "RunClock.cs",
+                file);
             Assert.True(!ClockTimers().IsMatch(text) || Path.GetFileName(file) is "RunClock.cs" or "StopSignals.cs", file);
         }
     }
@@ -75,7 +85,9 @@ public sealed partial class ArchitectureTests
     [Fact]
     public void No_folder_holds_more_than_twelve_files_and_no_file_more_than_three_hundred_lines()
     {
-        Assert.All(Sources(RepositoryFile.PathOf("src")).GroupBy(Path.GetDirectoryName), folder => Assert.True(folder.Count() <= 12, $"{folder.Key}: {folder.Count()} files"));
+        Assert.All(
+            Sources(RepositoryFile.PathOf("src")).GroupBy(Path.GetDirectoryName),
+            folder => Assert.True(folder.Count() <= 12, $"{folder.Key}: {folder.Count()} files"));
         Assert.All(Sources(RepositoryFile.PathOf("src")), file => Assert.True(File.ReadLines(file).Count() <= 300, file));
     }
 
@@ -84,7 +96,8 @@ public sealed partial class ArchitectureTests
     private static IEnumerable<string> Sources(string root) => Directory.EnumerateFiles(root, "*.cs", SearchOption.AllDirectories)
         .Where(file => !file.Contains("/obj/", StringComparison.Ordinal) && !file.Contains("/bin/", StringComparison.Ordinal));
 
-    private static string FolderOf(string file) => Path.GetRelativePath(Library, file).Split('/') is { Length: > 1 } parts ? parts[0] : string.Empty;
+    private static string FolderOf(string file) =>
+        Path.GetRelativePath(Library, file).Split('/') is { Length: > 1 } parts ? parts[0] : string.Empty;
 
     private static IEnumerable<(string File, string Folder, string Used)> References() =>
         from file in Sources()

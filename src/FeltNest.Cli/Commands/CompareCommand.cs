@@ -27,18 +27,42 @@ internal sealed class CompareCommand
 {
     private static readonly string[] Names = ["compare.json", "compare.csv", "compare.svg", "compare.png", "compare.html"];
 
-    private readonly Option<IReadOnlyList<double>?> widths = new("--widths") { Description = "Roll widths, each searched by all ways.", HelpName = "A,B,C", CustomParser = WidthList.List };
-    private readonly Option<IReadOnlyList<double>?> range = new("--width-range") { Description = "Many roll widths, laid in parallel rows from one set of tables.", HelpName = "FROM:TO:STEP", CustomParser = WidthList.Range };
-    private readonly Option<string?> offers = new("--offers") { Description = "Offers of felt (CSV), each searched by all ways on its guaranteed width.", HelpName = "FILE" };
+    private readonly Option<IReadOnlyList<double>?> widths = new("--widths")
+    {
+        Description = "Roll widths, each searched by all ways.",
+        HelpName = "A,B,C",
+        CustomParser = WidthList.List,
+    };
+    private readonly Option<IReadOnlyList<double>?> range = new("--width-range")
+    {
+        Description = "Many roll widths, laid in parallel rows from one set of tables.",
+        HelpName = "FROM:TO:STEP",
+        CustomParser = WidthList.Range,
+    };
+    private readonly Option<string?> offers = new("--offers")
+    {
+        Description = "Offers of felt (CSV), each searched by all ways on its guaranteed width.",
+        HelpName = "FILE",
+    };
     private readonly Option<string?> costs = new("--costs") { Description = "What the shop knows of its costs (JSON).", HelpName = "FILE" };
-    private readonly Option<string?> life = new("--life") { Description = "Life of the die by its readings (life.json of 'die --readings'): goes before die.lifeStrikes of --costs.", HelpName = "FILE" };
+    private readonly Option<string?> life = new("--life")
+    {
+        Description = "Life of the die by its readings (life.json of 'die --readings'): goes before die.lifeStrikes of --costs.",
+        HelpName = "FILE",
+    };
     private readonly Option<string?> keepDie = new("--keep-die")
     {
-        Description = "A die that is there already, as a layout or as a drawing (SVG, DXF) with a loop a cavity: its rows on every width, and when a new die pays.",
+        Description = "A die that is there already, as a layout or as a drawing (SVG, DXF) with a loop a cavity: its rows on every "
+            + "width, and when a new die pays.",
         HelpName = "LAYOUT|DRAWING",
     };
 
-    private readonly Option<double> feed = new("--keep-feed") { Description = "Feed of a drawn die: length of roll after which it strikes again.", HelpName = "length", CustomParser = LengthText.Positive };
+    private readonly Option<double> feed = new("--keep-feed")
+    {
+        Description = "Feed of a drawn die: length of roll after which it strikes again.",
+        HelpName = "length",
+        CustomParser = LengthText.Positive,
+    };
 
     private readonly Terminal terminal;
     private readonly BallOptions balls;
@@ -86,7 +110,11 @@ internal sealed class CompareCommand
         RollLayout? kept = KeptDie(parse, lay, answer.Quiet);
         double? seconds = options.Seconds(parse);
         ResultFolder results = new(
-            parse.GetValue(common.Out) ?? DefaultFolder.OfCompare(balls.NamedPath(parse), compared, parse.GetValue(costs), parse.GetValue(life), parse.GetValue(keepDie), parse.GetValue(feed), lay, options.Usual(lay), seconds), parse.GetValue(common.Force));
+            parse.GetValue(common.Out)
+                ?? DefaultFolder.OfCompare(
+                    balls.NamedPath(parse), compared, parse.GetValue(costs), parse.GetValue(life), parse.GetValue(keepDie),
+                    parse.GetValue(feed), lay, options.Usual(lay), seconds), parse.GetValue(
+                    common.Force));
         results.Prepare(answer.Named(Names));
 
         using CancellationTokenSource capped = options.Capped(parse, terminal, stop);
@@ -94,10 +122,15 @@ internal sealed class CompareCommand
         Comparison comparison = CompareStudy.Run(question, answer.Quiet ? null : new CompareLine(terminal, cases.Length), capped.Token);
         terminal.HandOver.Begin();
         Sheet sheet = CompareSheet.Draw(comparison);
-        byte[] text = CompareWriter.Json(comparison), picture = SvgWriter.Write(sheet);
+        byte[] text = CompareWriter.Json(comparison);
+        byte[] picture = SvgWriter.Write(sheet);
         return answer.Give(
-            results, [(Names[0], text), (Names[1], CompareTable.Csv(comparison)), (Names[2], picture), (Names[3], PngWriter.Write(sheet)), (Names[4], ComparePage.Html(comparison, picture))],
-            CompareReport.Text(comparison), notes, stop);
+            results,
+            [
+                (Names[0], text), (Names[1], CompareTable.Csv(comparison)), (Names[2], picture), (Names[3], PngWriter.Write(sheet)),
+                (Names[4], ComparePage.Html(comparison, picture)),
+            ],
+            CompareReport.Text(comparison), notes, comparison.CutShort, stop);
     }
 
     // What readings show of a die goes before what the costs file assumes, whose range then says nothing more.
@@ -110,11 +143,15 @@ internal sealed class CompareCommand
 
         if (known?.Die is not { } die)
         {
-            throw new InputException(null, "--life", known is null ? "goes with --costs: a life alone costs nothing" : "wants the price of the die: the costs file has no die");
+            throw new InputException(
+                null, "--life",
+                known is null ? "goes with --costs: a life alone costs nothing" : "wants the price of the die: the costs file has no die");
         }
 
         LifeInput read = LifeReader.Read(path);
-        notes.Add($"note: life of the die {read.LifeStrikes} strikes by the readings of {read.Die} in {path}, before the {die.LifeStrikes} of the costs file");
+        notes.Add(
+            $"note: life of the die {read.LifeStrikes} strikes by the readings of {read.Die} in {path}, before the {die.LifeStrikes} of "
+                + $"the costs file");
         if (read.SupersededBy is { } newer)
         {
             notes.Add($"warning: {path}: {read.Die} is superseded by {newer}");
@@ -129,7 +166,8 @@ internal sealed class CompareCommand
 
     private void RequireOne(ParseResult parse)
     {
-        int given = (parse.GetValue(widths) is null ? 0 : 1) + (parse.GetValue(range) is null ? 0 : 1) + (parse.GetValue(offers) is null ? 0 : 1);
+        int given =
+            (parse.GetValue(widths) is null ? 0 : 1) + (parse.GetValue(range) is null ? 0 : 1) + (parse.GetValue(offers) is null ? 0 : 1);
         if (given != 1)
         {
             throw new InputException(null, "compare", given == 0
@@ -141,7 +179,8 @@ internal sealed class CompareCommand
     private RollLayout? KeptDie(ParseResult parse, LayoutRequest lay, bool quiet)
     {
         string? path = parse.GetValue(keepDie);
-        bool drawn = path is not null && DrawnDie.IsDrawing(path), fed = parse.GetResult(feed) is not null;
+        bool drawn = path is not null && DrawnDie.IsDrawing(path);
+        bool fed = parse.GetResult(feed) is not null;
         if (drawn != fed)
         {
             throw new InputException(null, "--keep-feed", drawn
@@ -191,6 +230,7 @@ internal sealed class CompareCommand
             terminal.Say($"note: {balls.Path(parse)}: {note}");
         }
 
-        return new LayoutPart(outline.Name, outline.Ball, outline.Centred, outline.CentredArcs, outline.MassPerAreaGsm, outline.WarpAngleDeg);
+        return new LayoutPart(
+            outline.Name, outline.Ball, outline.Centred, outline.CentredArcs, outline.MassPerAreaGsm, outline.WarpAngleDeg);
     }
 }

@@ -40,14 +40,21 @@ internal static class CompletionCommand
     /// <summary>The command.</summary>
     public static Command Create(Terminal terminal)
     {
-        Argument<string> shell = new("SHELL") { Description = $"One of {string.Join(", ", Shells.Select(s => s.Name))}.", HelpName = "SHELL" };
+        Argument<string> shell = new("SHELL")
+        {
+            Description = $"One of {string.Join(", ", Shells.Select(s => s.Name))}.",
+            HelpName = "SHELL",
+        };
         shell.CompletionSources.Add(_ => Shells.Select(s => new System.CommandLine.Completions.CompletionItem(s.Name)));
         Command command = new("completion", "Lines for a shell's start-up file that complete commands and options.") { shell };
         command.SetAction(parse =>
         {
             string name = parse.GetValue(shell)!;
             string script = Shells.FirstOrDefault(s => s.Name == name).Script
-                ?? throw new InputException(null, "SHELL", $"'{name}' is not known; allowed: {string.Join(", ", Shells.Select(s => s.Name))}{NearestWord.Hint(name, [.. Shells.Select(s => s.Name)])}");
+                ?? throw new InputException(
+                    null, "SHELL",
+                    $"'{name}' is not known; allowed: {string.Join(", ", Shells.Select(s => s.Name))}"
+                        + $"{NearestWord.Hint(name, [.. Shells.Select(s => s.Name)])}");
             terminal.Results.WriteLine(script);
             return ExitCode.Done;
         });

@@ -17,7 +17,8 @@ using FeltNest.Yield;
 
 namespace FeltNest.Cli.Commands;
 
-/// <summary><c>layout BALL|OUTLINE --width W</c>: lays the panel over the roll; a ball's panel is made flat first and written too.</summary>
+/// <summary><c>layout BALL|OUTLINE --width W</c>: lays the panel over the roll; a ball's panel is made flat first and written
+/// too.</summary>
 internal static class LayoutCommand
 {
     /// <summary>The command.</summary>
@@ -28,12 +29,14 @@ internal static class LayoutCommand
         LayoutOptions options = new(command);
         ShopOptions shop = new(command);
         CommonOptions common = new(command);
-        command.SetAction((parse, stop) => Task.Run(() => Run(terminal, parse, balls, options, shop, common, stop), CancellationToken.None));
+        command.SetAction((parse, stop) =>
+            Task.Run(() => Run(terminal, parse, balls, options, shop, common, stop), CancellationToken.None));
         return command;
     }
 
     private static int Run(
-        Terminal terminal, ParseResult parse, BallOptions balls, LayoutOptions options, ShopOptions shop, CommonOptions common, CancellationToken stop)
+        Terminal terminal, ParseResult parse, BallOptions balls, LayoutOptions options, ShopOptions shop, CommonOptions common,
+        CancellationToken stop)
     {
         Answer answer = new(terminal, parse, common);
         PartInput input = balls.Read(parse);
@@ -49,11 +52,14 @@ internal static class LayoutCommand
         FlatPanel? panel = ball is null ? null : PanelFlattener.Flatten(ball);
         LayoutPart part = panel is not null ? CoverPart.Of(ball!, panel) : PartOf(input.Outline!);
         LayoutRequest request = shop.Applied(parse, options.Request(parse, part));
-        request = shop.Second(parse) is { } file ? request with { Second = new SecondPart(SecondOf(file), shop.SecondShare(parse)) } : request;
+        request =
+            shop.Second(parse) is { } file ? request with { Second = new SecondPart(SecondOf(file), shop.SecondShare(parse)) } : request;
         double? seconds = options.Seconds(parse);
         bool joint = options.IsJoint(parse);
         ResultFolder results = new(
-            parse.GetValue(common.Out) ?? DefaultFolder.OfLayout(balls.NamedPath(parse), request, options.Usual(request), seconds) + (joint ? "-joint" : string.Empty), parse.GetValue(common.Force));
+            parse.GetValue(common.Out)
+                ?? DefaultFolder.OfLayout(balls.NamedPath(parse), request, options.Usual(request), seconds)
+                    + (joint ? "-joint" : string.Empty), parse.GetValue(common.Force));
         results.Prepare(answer.Named(panel is null ? LayoutFiles.Names : [.. LayoutFiles.Names, .. PanelFiles.Names]));
 
         using CancellationTokenSource capped = options.Capped(parse, terminal, stop);
@@ -63,21 +69,30 @@ internal static class LayoutCommand
         (ball, panel) = together is null ? (ball, panel) : (together.Ball, together.Panel);
 
         // The panel's pictures need nothing from the search: they are drawn beside it.
-        Task<IReadOnlyList<(string, byte[])>>? panelFiles = panel is null ? null : Task.Run(() => PanelFiles.Make(ball!, PanelFit.Felt(ball!, panel)), CancellationToken.None);
-        RollLayout layout = together?.Layout ?? LayoutSearch.Run(request, answer.Quiet ? null : new ProgressLine(terminal, UtilisationBound.PanelsPerMetre(request)), capped.Token);
+        Task<IReadOnlyList<(string, byte[])>>? panelFiles =
+            panel is null ? null : Task.Run(() => PanelFiles.Make(ball!, PanelFit.Felt(ball!, panel)), CancellationToken.None);
+        RollLayout layout = together?.Layout
+            ?? LayoutSearch.Run(
+                request, answer.Quiet ? null : new ProgressLine(terminal, UtilisationBound.PanelsPerMetre(request)), capped.Token);
         terminal.HandOver.Begin();
         YieldFigures yields = YieldAccount.Of(layout);
         IReadOnlyList<LaidStrain> laid = panel is null || capped.IsCancellationRequested ? [] : LaidStrain.Of(ball!, panel, layout);
-        IReadOnlyList<(string Name, byte[] Content)> files = LayoutFiles.Make(layout, yields, input.Outline?.Notes ?? [.. balls.Assumed(parse)], laid);
-        string table = LayoutReport.Text(layout, yields) + (together is null ? string.Empty : DesignReport.Joint(together)) + (panel is null ? string.Empty : DesignReport.Laid(ball!, laid));
-        IEnumerable<string> warnings = panel is null ? [] : PanelWarnings.Of(ball!, panel, MassBudget.Of(ball!, panel.AreaMm2)).Concat(DesignReport.Warnings(ball!, laid));
+        IReadOnlyList<(string Name, byte[] Content)> files =
+            LayoutFiles.Make(layout, yields, input.Outline?.Notes ?? [.. balls.Assumed(parse)], laid);
+        string table = LayoutReport.Text(layout, yields) + (together is null ? string.Empty : DesignReport.Joint(together))
+            + (panel is null ? string.Empty : DesignReport.Laid(ball!, laid));
+        IEnumerable<string> warnings = panel is null
+            ? []
+            : PanelWarnings.Of(ball!, panel, MassBudget.Of(ball!, panel.AreaMm2)).Concat(DesignReport.Warnings(ball!, laid));
         IEnumerable<string> messages = balls.Assumed(parse).Concat(warnings.Select(warning => $"warning: {warning}"));
-        return answer.Give(results, [.. files, .. panelFiles?.GetAwaiter().GetResult() ?? []], table, messages, stop);
+        IReadOnlyList<(string, byte[])> all = [.. files, .. panelFiles?.GetAwaiter().GetResult() ?? []];
+        return answer.Give(results, all, table, messages, layout.Search.CutShort, stop);
     }
 
     private static JointResult Together(
         BallSpec ball, FlatPanel panel, LayoutRequest request, Terminal? terminal, CancellationToken stop) => JointDesign.Run(
-        ball, (part, angle) => request with { Part = part, Rules = request.Rules with { WarpAngleDeg = angle } }, panel, new ChoiceLines(terminal), stop);
+        ball, (part, angle) => request with { Part = part, Rules = request.Rules with { WarpAngleDeg = angle } }, panel,
+        new ChoiceLines(terminal), stop);
 
     // Tells each design on the message stream as it is laid.
     private sealed class ChoiceLines(Terminal? terminal) : IProgress<DesignChoice>

@@ -22,15 +22,39 @@ internal sealed class OrdersCommand
 {
     private readonly Argument<string> orders = new("ORDERS") { Description = "Orders (CSV).", HelpName = "ORDERS" };
     private readonly Option<string> stock = new("--stock") { Description = "Rolls in stock (CSV).", HelpName = "STOCK", Required = true };
-    private readonly Option<string> dies = new("--dies") { Description = "Dies on the rack or to be made (CSV), each with its layout.", HelpName = "DIES", Required = true };
-    private readonly Option<string[]> presses = new("--press") { Description = "A press (JSON); may be given again.", HelpName = "PRESS", Required = true };
-    private readonly Option<DateOnly> start = new("--start") { Description = "First day of cutting, as 2026-03-02.", HelpName = "day", Required = true, CustomParser = ParseDay };
+    private readonly Option<string> dies = new("--dies")
+    {
+        Description = "Dies on the rack or to be made (CSV), each with its layout.",
+        HelpName = "DIES",
+        Required = true,
+    };
+    private readonly Option<string[]> presses = new("--press")
+    {
+        Description = "A press (JSON); may be given again.",
+        HelpName = "PRESS",
+        Required = true,
+    };
+    private readonly Option<DateOnly> start = new("--start")
+    {
+        Description = "First day of cutting, as 2026-03-02.",
+        HelpName = "day",
+        Required = true,
+        CustomParser = ParseDay,
+    };
     private readonly Option<string?> offers = new("--offers") { Description = "Felt that can be bought (CSV).", HelpName = "OFFERS" };
-    private readonly Option<string?> costs = new("--costs") { Description = "What the shop knows of its costs (JSON): losses, strikes, rates of currencies.", HelpName = "COSTS" };
-    private readonly Option<double> hours = Number("--hours-per-day", "Hours a press runs on a working day, Monday to Friday.", 8, 0.1, 24, "hours");
-    private readonly Option<double> value = Number("--remnant-value", "What felt that goes back to stock is worth, per cent of its price.", 100, 0, 100, "%");
-    private readonly Option<double> leastRemnant = Number("--least-remnant", "Shortest remnant that goes back to stock, m; shorter ones are waste.", 2, 0, 1000, "m");
-    private readonly Option<double> leastCut = Number("--least-cut", "Shortest piece of a roll worth the handling for an order, m.", 1, 0, 1000, "m");
+    private readonly Option<string?> costs = new("--costs")
+    {
+        Description = "What the shop knows of its costs (JSON): losses, strikes, rates of currencies.",
+        HelpName = "COSTS",
+    };
+    private readonly Option<double> hours =
+        Number("--hours-per-day", "Hours a press runs on a working day, Monday to Friday.", 8, 0.1, 24, "hours");
+    private readonly Option<double> value =
+        Number("--remnant-value", "What felt that goes back to stock is worth, per cent of its price.", 100, 0, 100, "%");
+    private readonly Option<double> leastRemnant =
+        Number("--least-remnant", "Shortest remnant that goes back to stock, m; shorter ones are waste.", 2, 0, 1000, "m");
+    private readonly Option<double> leastCut =
+        Number("--least-cut", "Shortest piece of a roll worth the handling for an order, m.", 1, 0, 1000, "m");
 
     private readonly Option<int> effort = new("--effort")
     {
@@ -54,7 +78,10 @@ internal sealed class OrdersCommand
     {
         this.terminal = terminal;
         command.Add(orders);
-        foreach (Option option in (Option[])[stock, dies, presses, start, offers, costs, hours, value, leastRemnant, leastCut, effort, seconds])
+        foreach (Option option in (Option[])
+        [
+            stock, dies, presses, start, offers, costs, hours, value, leastRemnant, leastCut, effort, seconds,
+        ])
         {
             command.Add(option);
         }
@@ -65,7 +92,8 @@ internal sealed class OrdersCommand
     /// <summary>The command.</summary>
     public static Command Create(Terminal terminal)
     {
-        Command command = new("orders", "Plan orders against stock: what to cut from which roll, what to buy, which dies to make, with cutting tickets.");
+        Command command = new(
+            "orders", "Plan orders against stock: what to cut from which roll, what to buy, which dies to make, with cutting tickets.");
         OrdersCommand made = new(terminal, command);
         command.SetAction((parse, stop) => Task.Run(() => made.Run(parse, stop), CancellationToken.None));
         return command;
@@ -75,22 +103,21 @@ internal sealed class OrdersCommand
     {
         Answer answer = new(terminal, parse, common);
         OrderQuestion question = Question(parse);
-        string folder = parse.GetValue(common.Out) ?? DefaultFolder.OfOrders(parse.GetValue(orders)!, parse.GetValue(stock)!, question.Rules.Start, parse.GetValue(offers), parse.GetValue(costs));
+        string folder = parse.GetValue(common.Out)
+            ?? DefaultFolder.OfOrders(
+                parse.GetValue(orders)!, parse.GetValue(stock)!, question.Rules.Start, parse.GetValue(offers), parse.GetValue(costs));
         ResultFolder results = new(folder, parse.GetValue(common.Force));
         results.Prepare(answer.Named(OrderFiles.Names));
         using CancellationTokenSource capped = parse.GetValue(seconds) is { } cap
             ? terminal.Clock.Capped(cap, stop)
             : CancellationTokenSource.CreateLinkedTokenSource(stop);
-        (OrderPlan plan, IReadOnlyList<(OrderCut Cut, RollPlan Strikes)> tickets) = MeasuredPlanner.Run(question, parse.GetValue(effort), answer.Quiet ? null : new PlanLine(terminal), capped.Token);
+        (OrderPlan plan, IReadOnlyList<(OrderCut Cut, RollPlan Strikes)> tickets) =
+            MeasuredPlanner.Run(question, parse.GetValue(effort), answer.Quiet ? null : new PlanLine(terminal), capped.Token);
         terminal.HandOver.Begin();
         return answer.Give(
-            results, OrderFiles.Make(plan, tickets), OrderReport.Text(plan), OrderReport.Warnings(plan).Select(line => $"warning: {line}").Concat(Ended(plan, parse.GetValue(seconds), stop)), stop);
+            results, OrderFiles.Make(plan, tickets, stop), OrderReport.Text(plan),
+            OrderReport.Warnings(plan).Select(line => $"warning: {line}"), plan.Proof.CutShort, stop);
     }
-
-    // Only who was interrupted says so.
-    private static IEnumerable<string> Ended(OrderPlan plan, double? cap, CancellationToken stop) =>
-        stop.IsCancellationRequested ? ["interrupted: the best plan so far is saved"]
-            : plan.Proof.CutShort ? [FormattableString.Invariant($"cut short after {cap:0.###} s: the best plan so far is saved")] : [];
 
     private OrderQuestion Question(ParseResult parse)
     {
@@ -98,12 +125,17 @@ internal sealed class OrdersCommand
         CostInputs known = parse.GetValue(costs) is { } file ? CostsReader.Read(file) : CostInputs.Bare(StockReader.CurrencyOf(stockFile));
         StockReader reader = new(known);
         IReadOnlyList<StockRoll> rolls = reader.Read(stockFile);
-        FeltPurchase[] bought = parse.GetValue(offers) is { } list ? [.. OffersReader.Read(list).Select(offer => Named(list, () => reader.Offered(offer)))] : [];
+        FeltPurchase[] bought = parse.GetValue(offers) is { } list
+            ? [.. OffersReader.Read(list).Select(offer => Named(list, () => reader.Offered(offer)))]
+            : [];
         IReadOnlyList<CutDie> rack = DiesReader.Read(parse.GetValue(dies)!);
-        IReadOnlyList<CoverOrder> wanted = OrdersReader.Read(parse.GetValue(orders)!, rack.Select(d => d.Ball), [.. rolls.Select(r => r.Felt), .. bought.Select(b => b.Roll.Felt)]);
+        IReadOnlyList<CoverOrder> wanted = OrdersReader.Read(
+            parse.GetValue(orders)!, rack.Select(d => d.Ball), [.. rolls.Select(r => r.Felt), .. bought.Select(b => b.Roll.Felt)]);
         OrderRules rules = new(
-            known.Currency, parse.GetValue(start), parse.GetValue(hours), known.Losses.EndLossMm, known.Losses.RejectPercent, known.Losses.UnpairedPercent, parse.GetValue(value),
-            parse.GetValue(leastRemnant), parse.GetValue(leastCut), (known.PerStrike ?? 0) + (known.BoardPerStrike ?? 0), known.SetUp?.RatePerHour ?? 0);
+            known.Currency, parse.GetValue(start), parse.GetValue(hours), known.Losses.EndLossMm, known.Losses.RejectPercent,
+            known.Losses.UnpairedPercent, parse.GetValue(value),
+            parse.GetValue(leastRemnant), parse.GetValue(leastCut), (known.PerStrike ?? 0) + (known.BoardPerStrike ?? 0),
+            known.SetUp?.RatePerHour ?? 0);
         return new OrderQuestion(wanted, rolls, bought, rack, Presses(parse, rack), rules);
     }
 
@@ -122,7 +154,12 @@ internal sealed class OrdersCommand
         }
 
         return rack.Any(die => read.Exists(press => OrderQuestion.Takes(press, die)))
-            ? [.. read] : throw new NoAnswerException($"no press takes any of the dies {string.Join(", ", rack.Select(d => d.Name))}: name them under dies in a press file, or use a larger bed");
+            ?
+            [
+                .. read,
+            ] : throw new NoAnswerException(
+                $"no press takes any of the dies {string.Join(", ", rack.Select(d => d.Name))}: name them under dies in a press file, "
+                    + $"or use a larger bed");
     }
 
     private static T Named<T>(string file, Func<T> work)

@@ -20,7 +20,12 @@ internal static class RollCommand
     public static Command Create(Terminal terminal)
     {
         Argument<string> layout = new("LAYOUT") { Description = "A layout.json with one repeat for the whole width.", HelpName = "LAYOUT" };
-        Option<string> roll = new("--roll") { Description = "The roll as measured (JSON): width readings, joints, faults.", HelpName = "file", Required = true };
+        Option<string> roll = new("--roll")
+        {
+            Description = "The roll as measured (JSON): width readings, joints, faults.",
+            HelpName = "file",
+            Required = true,
+        };
         Option<int> repeats = new("--repeats-per-strike")
         {
             Description = "Repeats of the layout that one strike cuts.",
@@ -28,7 +33,11 @@ internal static class RollCommand
             DefaultValueFactory = _ => 1,
             CustomParser = NumberText.WholeWithin(1, StrikePlanner.MostRepeats),
         };
-        Option<string?> die = new("--die") { Description = "The die that cuts it (die.json of this layout): says how many repeats one strike, or one feed, cuts.", HelpName = "file" };
+        Option<string?> die = new("--die")
+        {
+            Description = "The die that cuts it (die.json of this layout): says how many repeats one strike, or one feed, cuts.",
+            HelpName = "file",
+        };
         Option<double> play = new("--guide-play")
         {
             Description = "How far the roll can be moved to either side under the press.",
@@ -43,10 +52,22 @@ internal static class RollCommand
             DefaultValueFactory = _ => 0,
             CustomParser = LengthText.OrZero,
         };
-        Command command = new("roll", "Plan the strikes of one real roll so that the most panels are good.") { layout, roll, repeats, die, play, from };
+        Command command = new("roll", "Plan the strikes of one real roll so that the most panels are good.")
+        {
+            layout,
+            roll,
+            repeats,
+            die,
+            play,
+            from,
+        };
         CommonOptions common = new(command);
         command.SetAction((parse, stop) => Task.Run(
-            () => Run(terminal, parse, new Question(parse.GetValue(layout)!, parse.GetValue(roll)!, Repeats(parse, repeats, die, parse.GetValue(layout)!), parse.GetValue(play), parse.GetValue(from)), common), stop));
+            () => Run(
+                terminal, parse,
+                new Question(
+                    parse.GetValue(layout)!, parse.GetValue(roll)!, Repeats(parse, repeats, die, parse.GetValue(layout)!),
+                    parse.GetValue(play), parse.GetValue(from)), common), stop));
         return command;
     }
 
@@ -65,7 +86,8 @@ internal static class RollCommand
 
         DieInput read = DieReader.Read(path);
         return SameLay.Are(read.Layout.Layout, LayoutReader.Read(layout).Layout)
-            ? read.Repeats : throw new InputException(path, "layout", $"is not the lay of {layout}: its die cuts other panels or other places");
+            ? read.Repeats : throw new InputException(
+                path, "layout", $"is not the lay of {layout}: its die cuts other panels or other places");
     }
 
     private static int Run(Terminal terminal, ParseResult parse, Question question, CommonOptions common)
@@ -74,7 +96,9 @@ internal static class RollCommand
         RollLayout layout = LayoutReader.Read(question.Layout).Layout;
         FeltRoll roll = RollReader.Read(question.Roll);
         ResultFolder results = new(
-            parse.GetValue(common.Out) ?? DefaultFolder.OfRollPlan(question.Layout, question.Roll, question.Repeats, question.PlayMm, question.FromMm), parse.GetValue(common.Force));
+            parse.GetValue(common.Out)
+                ?? DefaultFolder.OfRollPlan(question.Layout, question.Roll, question.Repeats, question.PlayMm, question.FromMm),
+                parse.GetValue(common.Force));
         results.Prepare(answer.Named(RollFiles.Names));
         RollPlan plan = Plan(question, layout, roll);
         IReadOnlyList<(string Name, byte[] Content)> files = RollFiles.Make(plan);

@@ -15,10 +15,12 @@ internal static class RollFiles
     /// <summary>Their contents.</summary>
     public static IReadOnlyList<(string Name, byte[] Content)> Make(RollPlan plan)
     {
-        Sheet map = RollMapSheet.Draw(plan), ticket = TicketSheet.Draw(plan);
+        Sheet map = RollMapSheet.Draw(plan);
+        Sheet ticket = TicketSheet.Draw(plan);
         return
         [
-            (Names[0], RollPlanWriter.Json(plan)), (Names[1], RollPlanWriter.Csv(plan)), (Names[2], SvgWriter.Write(map)), (Names[3], PngWriter.Write(map)),
+            (Names[0], RollPlanWriter.Json(plan)), (Names[1], RollPlanWriter.Csv(plan)), (Names[2], SvgWriter.Write(map)),
+            (Names[3], PngWriter.Write(map)),
             (Names[4], SvgWriter.Write(ticket)), (Names[5], PngWriter.Write(ticket)),
         ];
     }

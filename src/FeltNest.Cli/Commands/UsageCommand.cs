@@ -18,19 +18,27 @@ internal static class UsageCommand
     public static Command Create(Terminal terminal)
     {
         Argument<string> layout = new("LAYOUT") { Description = "The layout.json that was cut.", HelpName = "LAYOUT" };
-        Option<string> actuals = new("--actuals") { Description = "What the rolls gave (CSV): the filled-in cutting tickets.", HelpName = "FILE", Required = true };
+        Option<string> actuals = new("--actuals")
+        {
+            Description = "What the rolls gave (CSV): the filled-in cutting tickets.",
+            HelpName = "FILE",
+            Required = true,
+        };
         Option<string?> costs = new("--costs") { Description = "Normal losses and the standard price (JSON).", HelpName = "FILE" };
         Command command = new("usage", "Why a shift used more or less felt than standard, cause by cause.") { layout, actuals, costs };
         CommonOptions common = new(command);
-        command.SetAction((parse, stop) => Task.Run(() => Run(terminal, parse, parse.GetValue(layout)!, parse.GetValue(actuals)!, parse.GetValue(costs), common), stop));
+        command.SetAction((parse, stop) =>
+            Task.Run(() => Run(terminal, parse, parse.GetValue(layout)!, parse.GetValue(actuals)!, parse.GetValue(costs), common), stop));
         return command;
     }
 
     private static int Run(Terminal terminal, ParseResult parse, string layout, string actuals, string? costs, CommonOptions common)
     {
         Answer answer = new(terminal, parse, common);
-        UsageQuestion question = new(LayoutReader.Read(layout).Layout, ActualsReader.Read(actuals), costs is null ? null : CostsReader.Read(costs));
-        ResultFolder results = new(parse.GetValue(common.Out) ?? DefaultFolder.OfUsage(layout, actuals, costs), parse.GetValue(common.Force));
+        UsageQuestion question = new(
+            LayoutReader.Read(layout).Layout, ActualsReader.Read(actuals), costs is null ? null : CostsReader.Read(costs));
+        ResultFolder results = new(
+            parse.GetValue(common.Out) ?? DefaultFolder.OfUsage(layout, actuals, costs), parse.GetValue(common.Force));
         results.Prepare(answer.Named(Names));
         UsageVariance variance = Split(question, layout, actuals);
         return answer.Give(

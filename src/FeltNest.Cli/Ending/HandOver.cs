@@ -6,7 +6,9 @@ namespace FeltNest.Cli.Ending;
 /// </summary>
 internal sealed class HandOver
 {
-    private const int Working = 0, Handing = 1, Ended = 2;
+    private const int Working = 0;
+    private const int Handing = 1;
+    private const int Ended = 2;
 
     private int state = Working;
 

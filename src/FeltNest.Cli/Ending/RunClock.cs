@@ -2,7 +2,8 @@ using System.Diagnostics;
 
 namespace FeltNest.Cli.Ending;
 
-/// <summary>How long a run has been at work: a cap in seconds counts from its start, so that what goes before the search is in it.</summary>
+/// <summary>How long a run has been at work: a cap in seconds counts from its start, so that what goes before the search is in
+/// it.</summary>
 internal sealed class RunClock
 {
     private readonly Stopwatch since = Stopwatch.StartNew();

@@ -9,7 +9,7 @@ namespace FeltNest.Cli.Ending;
 internal sealed class StopSignals : IDisposable
 {
     // How long a command has to hand over: with start and end of the process that keeps within two seconds.
-    private static readonly TimeSpan Allowed = TimeSpan.FromSeconds(1.5);
+    private static readonly TimeSpan Usual = TimeSpan.FromSeconds(1.5);
 
     // Results that are being written are waited for this much longer; a disk that takes none of them may not hold the process for ever.
     private static readonly TimeSpan Writing = TimeSpan.FromSeconds(10);
@@ -21,14 +21,17 @@ internal sealed class StopSignals : IDisposable
     private readonly HandOver handOver;
     private readonly Action<string> say;
     private readonly Action<int> exit;
+    private readonly TimeSpan allowed;
     private int asked;
 
     /// <summary>Listens to the signals of this process.</summary>
     /// <param name="handOver">Which of command and signal ends the run.</param>
     /// <param name="say">Told the last word of a run that is ended.</param>
     /// <param name="exit">Ends the process with a code.</param>
-    public StopSignals(HandOver handOver, Action<string> say, Action<int> exit)
+    /// <param name="allowed">How long the command has to hand over; null for the usual time.</param>
+    public StopSignals(HandOver handOver, Action<string> say, Action<int> exit, TimeSpan? allowed = null)
     {
+        this.allowed = allowed ?? Usual;
         this.handOver = handOver;
         this.say = say;
         this.exit = exit;
@@ -67,7 +70,7 @@ internal sealed class StopSignals : IDisposable
 
     private void EndInTime()
     {
-        Thread.Sleep(Allowed);
+        Thread.Sleep(allowed);
         if (handOver.End())
         {
             say(handOver.LastWord);

@@ -38,7 +38,8 @@ internal sealed class BallOptions
     public BallOptions(Command command, bool takesOutline)
     {
         string name = takesOutline ? "BALL|OUTLINE" : "BALL";
-        string what = takesOutline ? "Ball specification (JSON) or flat outline (JSON, CSV, SVG, DXF, panel.json)" : "Ball specification (JSON)";
+        string what =
+            takesOutline ? "Ball specification (JSON) or flat outline (JSON, CSV, SVG, DXF, panel.json)" : "Ball specification (JSON)";
         input = new(name)
         {
             Description = $"{what}; without it the shipped example {ShippedBalls.Example} stands in.",
@@ -125,8 +126,10 @@ internal sealed class BallOptions
         return [.. changes];
     }
 
-    private static string Digits(double value) => value.ToString("R", CultureInfo.InvariantCulture);
+    // An inch has 25.4 mm exactly, its binary product has more digits than anybody typed.
+    private static string Digits(double value) => Math.Round(value, 9).ToString("R", CultureInfo.InvariantCulture);
 
     // What a line gives leads nowhere outside the folder of results.
-    private static string Plain(string word) => string.Concat(word.Take(40).Select(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '.' ? c : '-'));
+    private static string Plain(string word) =>
+        string.Concat(word.Take(40).Select(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '.' ? c : '-'));
 }

@@ -8,7 +8,8 @@ namespace FeltNest.Cli.Options;
 /// <summary>Options that say what is laid how.</summary>
 internal sealed class LayoutOptions
 {
-    private const double UsualGap = 4, UsualEdge = 15;
+    private const double UsualGap = 4;
+    private const double UsualEdge = 15;
     private const int UsualSeed = 1;
 
     private readonly Option[] all;
@@ -39,7 +40,8 @@ internal sealed class LayoutOptions
 
     private readonly Option<WarpAngle?> warpAngle = new("--warp-angle")
     {
-        Description = "Angle of the panels to the warp: design, free, degrees, or joint: panel and tilt found together (default: design for a ball, free for an outline).",
+        Description = "Angle of the panels to the warp: design, free, degrees, or joint: panel and tilt found together (default: design "
+            + "for a ball, free for an outline).",
         HelpName = "design|free|joint|degrees",
         CustomParser = WarpAngle.Parse,
     };
@@ -123,7 +125,9 @@ internal sealed class LayoutOptions
         parse.GetValue(width),
         parse.GetValue(edge),
         parse.GetValue(gap),
-        new LayoutRules(AngleOf(parse.GetValue(warpAngle), part), parse.GetValue(warpTolerance), EnumWord.Find<RowRule>(parse.GetValue(rows)!)!.Value, parse.GetValue(oneWay)),
+        new LayoutRules(
+            AngleOf(parse.GetValue(warpAngle), part), parse.GetValue(warpTolerance), EnumWord.Find<RowRule>(parse.GetValue(rows)!)!.Value,
+            parse.GetValue(oneWay)),
         parse.GetValue(effort),
         parse.GetValue(seed));
 
@@ -143,7 +147,9 @@ internal sealed class LayoutOptions
     {
         if (asked is { Design: true } && part.Ball is null)
         {
-            throw new InputException(null, "--warp-angle", "'design' needs a ball, and so does 'joint': a plain outline has no design angle; use free or degrees");
+            throw new InputException(
+                null, "--warp-angle",
+                "'design' needs a ball, and so does 'joint': a plain outline has no design angle; use free or degrees");
         }
 
         // A ball's panel is laid as designed unless told otherwise; where any angle serves, and for a plain outline, that is free.

@@ -3,11 +3,13 @@ using System.Globalization;
 
 namespace FeltNest.Cli.Options;
 
-/// <summary>Lengths as they are typed: a bare number in mm, or a number with mm, cm, m or in. The decimal mark is the point, whatever the shell's language.</summary>
+/// <summary>Lengths as they are typed: a bare number in mm, or a number with mm, cm, m or in. The decimal mark is the point, whatever the
+/// shell's language.</summary>
 internal static class LengthText
 {
     // Sound lengths, mm: 0.1 mm to 100 m.
-    private const double Least = 0.1, Greatest = 100_000;
+    private const double Least = 0.1;
+    private const double Greatest = 100_000;
 
     private static readonly (string Unit, double Millimetres)[] Units = [("mm", 1), ("cm", 10), ("in", 25.4), ("m", 1000)];
 
@@ -33,7 +35,9 @@ internal static class LengthText
         }
 
         const NumberStyles plain = NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent;
-        return double.TryParse(number, plain, CultureInfo.InvariantCulture, out double value) && double.IsFinite(value) ? value * factor : null;
+        return double.TryParse(number, plain, CultureInfo.InvariantCulture, out double value) && double.IsFinite(value)
+            ? value * factor
+            : null;
     }
 
     private static double Parse(ArgumentResult result, bool zeroAllowed)
@@ -49,7 +53,9 @@ internal static class LengthText
 
         if ((length < Least || length > Greatest) && !(zeroAllowed && length == 0))
         {
-            result.AddError(FormattableString.Invariant($"{option}: {length:R} mm is outside {Least} mm to 100 m{(zeroAllowed ? " (0 is allowed)" : string.Empty)}"));
+            result.AddError(
+                FormattableString.Invariant(
+                    $"{option}: {length:R} mm is outside {Least} mm to 100 m{(zeroAllowed ? " (0 is allowed)" : string.Empty)}"));
         }
 
         return length;

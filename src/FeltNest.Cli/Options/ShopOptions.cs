@@ -68,7 +68,8 @@ internal sealed class ShopOptions
 
     private readonly Option<double?> secondShare = new("--second-share")
     {
-        Description = "Share of the second part among all panels, per cent, or fill: a band narrower than a row of the first part (default: fill).",
+        Description = "Share of the second part among all panels, per cent, or fill: a band narrower than a row of the first part "
+            + "(default: fill).",
         HelpName = "percent|fill",
         CustomParser = result => result.Tokens[0].Value == "fill" ? null : NumberText.Within(0.01, 99.99, "per cent, or fill")(result),
     };
@@ -78,7 +79,11 @@ internal sealed class ShopOptions
     /// <param name="takesSecond">False for a command that lays one part.</param>
     public ShopOptions(Command command, bool takesSecond = true)
     {
-        foreach (Option option in (Option[])[bands, forbid, diePanels, dieBed, leastRepeat, plies, faceToFace, .. takesSecond ? [second, secondShare] : Array.Empty<Option>()])
+        foreach (Option option in (Option[])
+        [
+            bands, forbid, diePanels, dieBed, leastRepeat, plies, faceToFace,
+            .. takesSecond ? [second, secondShare] : Array.Empty<Option>(),
+        ])
         {
             command.Add(option);
         }
@@ -110,7 +115,8 @@ internal sealed class ShopOptions
 
     /// <summary>File of the second part, or null.</summary>
     /// <exception cref="InputException">A share without a second part.</exception>
-    public string? Second(ParseResult parse) => parse.GetValue(second) is not { } file && parse.GetResult(secondShare) is { Implicit: false }
+    public string? Second(ParseResult parse) =>
+        parse.GetValue(second) is not { } file && parse.GetResult(secondShare) is { Implicit: false }
         ? throw new InputException(null, "--second-share", "needs a second part: give --second BALL or OUTLINE") : parse.GetValue(second);
 
     /// <summary>Wanted share of the second part, per cent, or null to fill.</summary>
@@ -148,6 +154,8 @@ internal sealed class ShopOptions
     private static (double First, double Second)? Two(string text, char between)
     {
         string[] parts = text.Split(between);
-        return parts.Length == 2 && LengthText.Read(parts[0]) is { } first && LengthText.Read(parts[1]) is { } second && first >= 0 ? (first, second) : null;
+        return parts.Length == 2 && LengthText.Read(parts[0]) is { } first && LengthText.Read(parts[1]) is { } second && first >= 0
+            ? (first, second)
+            : null;
     }
 }

@@ -6,19 +6,25 @@ namespace FeltNest.Cli.Options;
 internal static class WidthList
 {
     // Most widths of a list, each searched by all ways, and of a range, which is scanned from one set of tables.
-    private const int MostListed = 60, MostScanned = 1000;
+    private const int MostListed = 60;
+    private const int MostScanned = 1000;
 
     // Sound roll widths, mm.
-    private const double Least = 0.1, Greatest = 100_000;
+    private const double Least = 0.1;
+    private const double Greatest = 100_000;
 
     /// <summary>Parser of a list.</summary>
     public static IReadOnlyList<double>? List(ArgumentResult result)
     {
         string text = result.Tokens[0].Value;
         double?[] widths = [.. text.Split(',').Select(LengthText.Read)];
-        if (widths.Length is 0 or > MostListed || Array.Exists(widths, w => w is not (>= Least and <= Greatest)) || widths.Distinct().Count() < widths.Length)
+        if (widths.Length is 0 or > MostListed
+            || Array.Exists(widths, w => w is not (>= Least and <= Greatest))
+            || widths.Distinct().Count() < widths.Length)
         {
-            result.AddError($"--widths: '{text}' is not allowed: 1 to {MostListed} different lengths with commas between, such as 1370,54in,1.5m; the decimal mark is the point");
+            result.AddError(
+                $"--widths: '{text}' is not allowed: 1 to {MostListed} different lengths with commas between, such as 1370,54in,1.5m; "
+                    + $"the decimal mark is the point");
             return null;
         }
 
@@ -32,12 +38,16 @@ internal static class WidthList
         const double slack = 1e-9;
         string text = result.Tokens[0].Value;
         double?[] parts = [.. text.Split(':').Select(LengthText.Read)];
-        if (parts is [>= Least and { } from, <= Greatest and { } to, > 0 and { } step] && to >= from && ((to - from) / step) + slack < MostScanned)
+        if (parts is [>= Least and { } from, <= Greatest and { } to, > 0 and { } step]
+            && to >= from
+            && ((to - from) / step) + slack < MostScanned)
         {
             return [.. Enumerable.Range(0, (int)(((to - from) / step) + slack) + 1).Select(i => Math.Round(from + (i * step), 9))];
         }
 
-        result.AddError($"--width-range: '{text}' is not allowed: FROM:TO:STEP from the narrow end to the wide one in at most {MostScanned} steps, such as 1300:1600:5");
+        result.AddError(
+            $"--width-range: '{text}' is not allowed: FROM:TO:STEP from the narrow end to the wide one in at most {MostScanned} steps, "
+                + $"such as 1300:1600:5");
         return null;
     }
 }

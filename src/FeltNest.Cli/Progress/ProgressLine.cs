@@ -1,9 +1,11 @@
 using System.Diagnostics;
+using System.Globalization;
 using FeltNest.Layout;
 
 namespace FeltNest.Cli.Progress;
 
-/// <summary>Tells on the message stream how far a search is and what no layout can exceed, not more often than a person can read; each new stage at once.</summary>
+/// <summary>Tells on the message stream how far a search is and what no layout can exceed, not more often than a person can read; each new
+/// stage at once.</summary>
 internal sealed class ProgressLine(Terminal terminal, double? most = null) : IProgress<SearchProgress>
 {
     // Seconds between two lines of the same stage.
@@ -27,7 +29,12 @@ internal sealed class ProgressLine(Terminal terminal, double? most = null) : IPr
 
             stage = value.Stage;
             next = now + Pause;
-            string found = value.PanelsPerMetre > 0 ? FormattableString.Invariant($", best so far {value.PanelsPerMetre:0.00} panels per metre{(most is { } bound ? FormattableString.Invariant($" of at most {bound:0.00}") : string.Empty)}") : string.Empty;
+            string found = value.PanelsPerMetre > 0
+                ? string.Create(
+                    CultureInfo.InvariantCulture,
+                    $", best so far {value.PanelsPerMetre:0.00} panels per metre"
+                        + $"{(most is { } bound ? FormattableString.Invariant($" of at most {bound:0.00}") : string.Empty)}")
+                : string.Empty;
             terminal.Say(FormattableString.Invariant($"{value.Stage} ({100 * value.Share:0} %){found}"));
         }
     }

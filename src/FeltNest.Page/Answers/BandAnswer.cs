@@ -1,4 +1,5 @@
 namespace FeltNest.Page.Answers;
 
-/// <summary>A band of a lay: from and to across the roll, length of its repeat, and its panels as x, y, angle in degrees and number of their pairing class.</summary>
+/// <summary>A band of a lay: from and to across the roll, length of its repeat, and its panels as x, y, angle in degrees and number of
+/// their pairing class.</summary>
 internal sealed record BandAnswer(double FromMm, double ToMm, double RepeatMm, double[][] Panels);

@@ -3,7 +3,8 @@ using FeltNest.Cost.Compare;
 
 namespace FeltNest.Page.Answers;
 
-/// <summary>Offers side by side, and the files of the comparison as texts: they hang on the list that was sent, which is not kept.</summary>
+/// <summary>Offers side by side, and the files of the comparison as texts: they hang on the list that was sent, which is not
+/// kept.</summary>
 /// <param name="Rows">Offers, cheapest first.</param>
 /// <param name="Files">Texts by the names of their files.</param>
 internal sealed record OffersAnswer(OfferAnswer[] Rows, IReadOnlyDictionary<string, string> Files)
@@ -12,5 +13,6 @@ internal sealed record OffersAnswer(OfferAnswer[] Rows, IReadOnlyDictionary<stri
 
     /// <summary>The answer of a comparison.</summary>
     public static OffersAnswer Of(Comparison comparison) => new(
-        [.. comparison.Ranking.Select(OfferAnswer.Of)], Names.ToDictionary(name => name, name => Encoding.UTF8.GetString(PageFiles.CompareFile(name, comparison))));
+        [.. comparison.Ranking.Select(OfferAnswer.Of)],
+        Names.ToDictionary(name => name, name => Encoding.UTF8.GetString(PageFiles.CompareFile(name, comparison))));
 }

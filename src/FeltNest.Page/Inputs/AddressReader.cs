@@ -14,17 +14,25 @@ internal sealed class AddressReader(IQueryCollection query, BallShelf shelf)
     /// <summary>Numbers of the page.</summary>
     public static IReadOnlyList<PageField> Numbers { get; } =
     [
-        PageField.Of("core", BallRanges.CoreDiameter), PageField.Of("cement", BallRanges.CementThickness), PageField.Of("felt", BallRanges.FeltThickness),
-        new("waist", null, 1, 200, "mm"), new("edgeLimit", null, 0, 100, "%"), new("width", 1500, 10, 10_000, "mm"), new("gap", 4, 0, 100, "mm"), new("lower", 15, 0, 1000, "mm"),
-        new("upper", 15, 0, 1000, "mm"), new("warpDeg", 0, -180, 180, "degrees"), new("effort", 5, 1, 60, string.Empty), new("price", null, 0.0001, 1_000_000, "per unit"),
-        new("rollLength", 50, 0.1, 100_000, "m"), new("endLoss", 300, 0, 100_000, "mm"), new("faults", 1.5, 0, 90, "%"), new("rejects", 0.5, 0, 90, "%"), new("unpaired", 0, 0, 90, "%"),
-        new("bedLength", null, 20, 10_000, "mm"), new("bedWidth", null, 20, 10_000, "mm"), new("bedMargin", 20, 0, 500, "mm"), new("pressForce", null, 1, 20_000, "kN"),
+        PageField.Of("core", BallRanges.CoreDiameter), PageField.Of("cement", BallRanges.CementThickness),
+        PageField.Of("felt", BallRanges.FeltThickness),
+        new("waist", null, 1, 200, "mm"), new("edgeLimit", null, 0, 100, "%"), new("width", 1500, 10, 10_000, "mm"),
+        new("gap", 4, 0, 100, "mm"), new("lower", 15, 0, 1000, "mm"),
+        new("upper", 15, 0, 1000, "mm"), new("warpDeg", 0, -180, 180, "degrees"), new("effort", 5, 1, 60, string.Empty),
+        new("price", null, 0.0001, 1_000_000, "per unit"),
+        new("rollLength", 50, 0.1, 100_000, "m"), new("endLoss", 300, 0, 100_000, "mm"), new("faults", 1.5, 0, 90, "%"),
+        new("rejects", 0.5, 0, 90, "%"), new("unpaired", 0, 0, 90, "%"),
+        new("bedLength", null, 20, 10_000, "mm"), new("bedWidth", null, 20, 10_000, "mm"), new("bedMargin", 20, 0, 500, "mm"),
+        new("pressForce", null, 1, 20_000, "kN"),
         new("feedPlay", 0.5, 0, 20, "mm"), new("guidePlay", 0.5, 0, 20, "mm"),
     ];
 
     /// <summary>Words of the page, the usual one first.</summary>
     public static IReadOnlyList<(string Name, string[] Words)> Choices { get; } =
-        [("rows", ["same", "alternate", "any"]), ("warp", ["design", "free", "angle"]), ("oneWay", ["no", "yes"]), ("priceUnit", ["m2", "m", "kg"])];
+        [
+            ("rows", ["same", "alternate", "any"]), ("warp", ["design", "free", "angle"]), ("oneWay", ["no", "yes"]),
+            ("priceUnit", ["m2", "m", "kg"]),
+        ];
 
     private readonly List<FieldFault> faults = [];
 
@@ -34,15 +42,21 @@ internal sealed class AddressReader(IQueryCollection query, BallShelf shelf)
     /// <summary>The inputs; null where there is a fault.</summary>
     public PageInputs? Read()
     {
-        string ball = Text("ball") is { } asked ? shelf.Names.FirstOrDefault(n => n == asked) ?? Fault("ball", $"'{OneWord(asked)}' is not on the shelf: {string.Join(", ", shelf.Names)}", shelf.Names[0]) : shelf.Names[0];
+        string ball = Text("ball") is { } asked
+            ? shelf.Names.FirstOrDefault(n => n == asked)
+                ?? Fault("ball", $"'{OneWord(asked)}' is not on the shelf: {string.Join(", ", shelf.Names)}", shelf.Names[0])
+            : shelf.Names[0];
         RowRule rows = EnumWord.Find<RowRule>(Word("rows")) ?? RowRule.Same;
-        string warp = Word("warp"), currency = Text("currency") ?? "EUR";
+        string warp = Word("warp");
+        string currency = Text("currency") ?? "EUR";
         if (!CurrencyWord.IsSound(currency))
         {
             currency = Fault("currency", $"'{OneWord(currency)}' is not allowed: {CurrencyWord.Allowed}", "EUR");
         }
 
-        double width = Number("width")!.Value, lower = Number("lower")!.Value, upper = Number("upper")!.Value;
+        double width = Number("width")!.Value;
+        double lower = Number("lower")!.Value;
+        double upper = Number("upper")!.Value;
         if (lower + upper >= width && faults.Count == 0)
         {
             Fault("width", "is used up by the two edge trims", 0);
@@ -54,19 +68,29 @@ internal sealed class AddressReader(IQueryCollection query, BallShelf shelf)
             Fault("effort", "is a whole number from 1 to 60", 0);
         }
 
-        FeltPrice? price = Number("price") is { } amount ? new FeltPrice((decimal)amount, PriceUnits.Find(Word("priceUnit"))!.Value, currency) : null;
-        FeltLosses losses = new(Number("rollLength"), Number("endLoss")!.Value, Number("faults")!.Value, Number("rejects")!.Value, Number("unpaired")!.Value, null);
+        FeltPrice? price =
+            Number("price") is { } amount ? new FeltPrice((decimal)amount, PriceUnits.Find(Word("priceUnit"))!.Value, currency) : null;
+        FeltLosses losses = new(
+            Number("rollLength"), Number("endLoss")!.Value, Number("faults")!.Value, Number("rejects")!.Value, Number("unpaired")!.Value,
+            null);
         PageInputs inputs = new(
-            new PageCover(ball, Number("core"), Number("cement"), Number("felt"), Number("waist"), Number("edgeLimit")), width, Number("gap")!.Value, lower, upper, rows, warp == "angle" ? Number("warpDeg") : null, warp == "free", Word("oneWay") == "yes",
+            new PageCover(ball, Number("core"), Number("cement"), Number("felt"), Number("waist"), Number("edgeLimit")), width,
+            Number("gap")!.Value, lower, upper, rows, warp == "angle" ? Number("warpDeg") : null, warp == "free", Word("oneWay") == "yes",
             (int)effort, new PageMoney(price, losses), Press());
         return faults.Count == 0 ? inputs : null;
     }
 
-    // A press is stated by its bed and its force, or not at all. What only a plan of orders asks of it is left at what changes nothing here.
+    // A press is stated by its bed and its force, or not at all. What only a plan of orders asks of it is left at what changes nothing
+    // here.
     private PressSpec? Press()
     {
-        (string Name, double? Value)[] needed = [.. ((string[])["bedLength", "bedWidth", "pressForce"]).Select(name => (name, Number(name)))];
-        double margin = Number("bedMargin")!.Value, feed = Number("feedPlay")!.Value, guide = Number("guidePlay")!.Value;
+        (string Name, double? Value)[] needed =
+        [
+            .. ((string[])["bedLength", "bedWidth", "pressForce"]).Select(name => (name, Number(name))),
+        ];
+        double margin = Number("bedMargin")!.Value;
+        double feed = Number("feedPlay")!.Value;
+        double guide = Number("guidePlay")!.Value;
         if (needed.All(n => n.Value is null))
         {
             return null;
@@ -98,11 +122,16 @@ internal sealed class AddressReader(IQueryCollection query, BallShelf shelf)
     private string Word(string name)
     {
         string[] words = Choices.First(c => c.Name == name).Words;
-        return Text(name) is not { } word ? words[0] : words.Contains(word) ? word : Fault(name, $"'{OneWord(word)}' is not allowed: {string.Join(", ", words)}", words[0]);
+        return Text(name) is not { } word
+            ? words[0]
+            : words.Contains(word)
+            ? word
+            : Fault(name, $"'{OneWord(word)}' is not allowed: {string.Join(", ", words)}", words[0]);
     }
 
     // The first of several values counts.
-    private string? Text(string name) => query.TryGetValue(name, out Microsoft.Extensions.Primitives.StringValues values) ? values[0] : null;
+    private string? Text(string name) =>
+        query.TryGetValue(name, out Microsoft.Extensions.Primitives.StringValues values) ? values[0] : null;
 
     private T Fault<T>(string field, string problem, T instead)
     {

@@ -8,7 +8,8 @@ internal static class PageFault
     private static readonly (string Part, string Field)[] Fields =
     [
         (BallRanges.CoreDiameter.Field, "core"), (BallRanges.CementThickness.Field, "cement"), (BallRanges.FeltThickness.Field, "felt"),
-        ("seam.waistMm", "waist"), ("maxEdgeCompression", "edgeLimit"), ("gap", "gap"), ("warp", "warp"), ("rows", "rows"), ("width", "width"), ("edge", "lower"), ("mass", "priceUnit"),
+        ("seam.waistMm", "waist"), ("maxEdgeCompression", "edgeLimit"), ("gap", "gap"), ("warp", "warp"), ("rows", "rows"),
+        ("width", "width"), ("edge", "lower"), ("mass", "priceUnit"),
         ("currency", "currency"),
     ];
 

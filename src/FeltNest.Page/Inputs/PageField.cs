@@ -25,7 +25,9 @@ internal sealed record PageField(string Name, double? Usual, double Low, double 
         }
 
         const NumberStyles plain = NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint;
-        if (text.Length > 40 || !double.TryParse(text.Trim(), plain, CultureInfo.InvariantCulture, out double value) || !double.IsFinite(value))
+        if (text.Length > 40
+            || !double.TryParse(text.Trim(), plain, CultureInfo.InvariantCulture, out double value)
+            || !double.IsFinite(value))
         {
             fault = $"is not a number with a decimal point: {Allowed}";
             return null;

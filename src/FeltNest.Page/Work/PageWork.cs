@@ -11,19 +11,23 @@ namespace FeltNest.Page.Work;
 internal sealed class PageWork(BallShelf shelf) : IDisposable
 {
     // Panels and scans kept: a few trials back and forth.
-    private const int Panels = 16, Scans = 8;
+    private const int Panels = 16;
+    private const int Scans = 8;
 
-    // Scans are made for widths up to this share above the one asked, in steps of this many mm, so that dragging the width needs no new one.
-    private const double Above = 1.25, StepMm = 250;
+    // Scans are made for widths up to this share above the one asked, in steps of this many mm, so that dragging the width needs no new
+    // one.
+    private const double Above = 1.25;
+    private const double StepMm = 250;
 
     private const int Seed = 1;
 
     private readonly RecentStore<PageCover, PagePanel> panels = new(Panels);
     private readonly RecentStore<ScanKey, PageScan> scans = new(Scans);
 
-    // As many searches at once as there are cores, and as many short answers beside them: a width that is dragged never waits for the searches of widths it has left. Who waits is
-    // told to go when its client is gone.
-    private readonly SemaphoreSlim searches = new(Environment.ProcessorCount), shortWork = new(Environment.ProcessorCount);
+    // As many searches at once as there are cores, and as many short answers beside them: a width that is dragged never waits for the
+    // searches of widths it has left. Who waits is told to go when its client is gone.
+    private readonly SemaphoreSlim searches = new(Environment.ProcessorCount);
+    private readonly SemaphoreSlim shortWork = new(Environment.ProcessorCount);
 
     /// <inheritdoc/>
     public void Dispose()
@@ -46,7 +50,9 @@ internal sealed class PageWork(BallShelf shelf) : IDisposable
     public static LayoutRequest Request(PageInputs inputs, LayoutPart part)
     {
         double? warp = inputs.WarpFree ? null : inputs.Warp ?? part.WarpAngleDeg;
-        return new LayoutRequest(part, inputs.WidthMm, new EdgeTrims(inputs.LowerTrimMm, inputs.UpperTrimMm), inputs.GapMm, new LayoutRules(warp, 0, inputs.Rows, inputs.OneWay), inputs.Effort, Seed);
+        return new LayoutRequest(
+            part, inputs.WidthMm, new EdgeTrims(inputs.LowerTrimMm, inputs.UpperTrimMm), inputs.GapMm,
+            new LayoutRules(warp, 0, inputs.Rows, inputs.OneWay), inputs.Effort, Seed);
     }
 
     /// <summary>Parallel rows over many widths, for the first answer and the chart.</summary>
@@ -54,7 +60,8 @@ internal sealed class PageWork(BallShelf shelf) : IDisposable
     {
         double widest = StepMm * Math.Ceiling(request.RollWidthMm * Above / StepMm);
         ScanKey key = new(inputs.Cover, inputs.GapMm, request.Trims, request.Rules.WarpAngleDeg, inputs.OneWay, widest);
-        return scans.Get(key, () => new PageScan(request with { RollWidthMm = widest, Effort = 1, Rules = request.Rules with { Rows = RowRule.Same } }));
+        return scans.Get(
+            key, () => new PageScan(request with { RollWidthMm = widest, Effort = 1, Rules = request.Rules with { Rows = RowRule.Same } }));
     }
 
     /// <summary>Runs a search, or what may wait for one.</summary>

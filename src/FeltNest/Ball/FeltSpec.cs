@@ -31,13 +31,15 @@ public sealed record FeltSpec(
     double CureShrinkWarpPercent,
     double CureShrinkWeftPercent)
 {
-    /// <summary>Stretch along the warp by which the felt is pulled on over its whole face, beyond what the sphere asks, per cent of the cut length.</summary>
+    /// <summary>Stretch along the warp by which the felt is pulled on over its whole face, beyond what the sphere asks, per cent of the cut
+    /// length.</summary>
     public double ApplicationStretchWarpPercent { get; init; }
 
     /// <summary>The same along the weft, per cent.</summary>
     public double ApplicationStretchWeftPercent { get; init; }
 
-    // A panel solved to lie on a limit may pass it by this much, per cent, between the solver's points: far below anything that can be measured.
+    // A panel solved to lie on a limit may pass it by this much, per cent, between the solver's points: far below anything that can be
+    // measured.
     private const double RoundingPercent = 0.01;
 
     /// <summary>Whether a stretch, per cent, stays within the felt's limit.</summary>

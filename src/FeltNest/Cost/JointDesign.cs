@@ -6,8 +6,9 @@ using FeltNest.Yield;
 namespace FeltNest.Cost;
 
 /// <summary>Designs a panel for the tilt at which the layout wants to lay it, and lays it at the tilt it is designed for.</summary>
-/// <remarks>Felt with a warp makes the panel's shape depend on its angle to the warp, and the layout picks that angle. The two are solved in turn: design for an angle, lay free, design for
-/// the angle laid, until the angle stands; each angle met is then laid with its own design at exactly that angle, and the best of these is kept.</remarks>
+/// <remarks>Felt with a warp makes the panel's shape depend on its angle to the warp, and the layout picks that angle. The two are solved
+/// in turn: design for an angle, lay free, design for the angle laid, until the angle stands; each angle met is then laid with its own
+/// design at exactly that angle, and the best of these is kept.</remarks>
 public static class JointDesign
 {
     /// <summary>Rounds of design and layout: the panel changes little with the angle, so the angle stands after two or three.</summary>
@@ -30,7 +31,10 @@ public static class JointDesign
     {
         double first = ball.Panel.WarpAngleDeg ?? 0;
         (BallSpec Ball, FlatPanel Panel, RollLayout Layout) alone = Laid(At(ball, first), ball.Panel.WarpAngleDeg is null ? null : made);
-        List<DesignChoice> choices = [Told(new DesignChoice("as designed, laid at that angle", first, first, YieldAccount.Of(alone.Layout), alone.Panel.Strain))];
+        List<DesignChoice> choices =
+        [
+            Told(new DesignChoice("as designed, laid at that angle", first, first, YieldAccount.Of(alone.Layout), alone.Panel.Strain)),
+        ];
         (BallSpec Ball, FlatPanel Panel, RollLayout Layout) best = alone;
         double angle = first;
         List<double> met = [first];
@@ -42,7 +46,11 @@ public static class JointDesign
             if (round == 0)
             {
                 // Laid off its design angle the panel's strains are no longer those it was designed with, so none are given here.
-                choices.Add(Told(new DesignChoice("designed as before, laid free", first, laid, YieldAccount.Of(free), SameAngle(laid, first) ? panel.Strain : null)));
+                choices.Add(
+                    Told(
+                        new DesignChoice(
+                            "designed as before, laid free", first, laid, YieldAccount.Of(free),
+                            SameAngle(laid, first) ? panel.Strain : null)));
             }
 
             if (met.Any(m => SameAngle(m, laid)))
@@ -59,7 +67,8 @@ public static class JointDesign
             angle = laid;
             (BallSpec Ball, FlatPanel Panel, RollLayout Layout) joint = Laid(At(ball, laid), null);
             last = joint.Panel;
-            choices.Add(Told(new DesignChoice("designed for the tilt, laid at it", laid, laid, YieldAccount.Of(joint.Layout), joint.Panel.Strain)));
+            choices.Add(
+                Told(new DesignChoice("designed for the tilt, laid at it", laid, laid, YieldAccount.Of(joint.Layout), joint.Panel.Strain)));
             best = SquareMetres(joint.Layout) < SquareMetres(best.Layout) ? joint : best;
         }
 

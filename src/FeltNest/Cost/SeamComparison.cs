@@ -11,4 +11,5 @@ namespace FeltNest.Cost;
 /// <param name="Unanswered">Seams without a panel that keeps the felt's limit and fits the roll, with the reason.</param>
 /// <param name="CutShort">True when the comparison was stopped before all seams were done.</param>
 public sealed record SeamComparison(
-    BallSpec Ball, double WaistMm, LayoutRequest Roll, IReadOnlyList<SeamEntry> Entries, IReadOnlyList<(SeamFamily Curve, string Reason)> Unanswered, bool CutShort);
+    BallSpec Ball, double WaistMm, LayoutRequest Roll, IReadOnlyList<SeamEntry> Entries,
+    IReadOnlyList<(SeamFamily Curve, string Reason)> Unanswered, bool CutShort);

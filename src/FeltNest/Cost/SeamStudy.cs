@@ -7,7 +7,8 @@ using FeltNest.Yield;
 
 namespace FeltNest.Cost;
 
-/// <summary>Makes the panel of a ball flat for every seam family at one waist, and for its own seam where that is given as points, and lays each over the same roll.</summary>
+/// <summary>Makes the panel of a ball flat for every seam family at one waist, and for its own seam where that is given as points, and lays
+/// each over the same roll.</summary>
 public static class SeamStudy
 {
     /// <summary>Runs the comparison.</summary>
@@ -16,13 +17,22 @@ public static class SeamStudy
     /// <param name="progress">Told each seam as it is done; may be null.</param>
     /// <param name="stop">Ends the comparison with the seams done so far.</param>
     /// <exception cref="InputException">A seam given as points whose waist lies outside the range of the families.</exception>
-    /// <exception cref="NoAnswerException">No seam has a panel that keeps the felt's limit and fits the roll; the message is the first seam's.</exception>
+    /// <exception cref="NoAnswerException">No seam has a panel that keeps the felt's limit and fits the roll; the message is the first
+    /// seam's.</exception>
     /// <exception cref="OperationCanceledException">Stopped before the first seam was done.</exception>
-    public static SeamComparison Run(BallSpec ball, Func<LayoutPart, LayoutRequest> lay, IProgress<SeamEntry>? progress = null, CancellationToken stop = default)
+    public static SeamComparison Run(
+        BallSpec ball, Func<LayoutPart, LayoutRequest> lay, IProgress<SeamEntry>? progress = null, CancellationToken stop = default)
     {
         bool own = ball.Seam.Curve == SeamFamily.Points;
         double waist = own ? ball.FittedRadiusMm * SeamCurve.For(ball.Seam, ball.FittedRadiusMm).WaistAngle : ball.Seam.WaistMm;
-        SeamSpec[] seams = [.. Enum.GetValues<SeamFamily>().Where(family => family != SeamFamily.Points).Select(family => new SeamSpec(family, waist, ball.Seam.SeamGapMm)), .. own ? [ball.Seam] : Array.Empty<SeamSpec>()];
+        SeamSpec[] seams =
+        [
+            .. Enum.GetValues<SeamFamily>()
+                .Where(family => family != SeamFamily.Points)
+                .Select(family => new SeamSpec(family, waist, ball.Seam.SeamGapMm)), .. own
+                ? [ball.Seam]
+                : Array.Empty<SeamSpec>(),
+        ];
         BallSpec[] balls = [.. seams.Select(seam => BallRanges.Checked(ball with { Seam = seam }))];
         List<SeamEntry> entries = [];
         List<(SeamFamily Curve, string Reason)> unanswered = [];
@@ -51,7 +61,8 @@ public static class SeamStudy
             }
         }
 
-        return roll is not null ? new SeamComparison(ball, waist, roll, entries, unanswered, entries.Count + unanswered.Count < balls.Length)
+        return roll is not null
+            ? new SeamComparison(ball, waist, roll, entries, unanswered, entries.Count + unanswered.Count < balls.Length)
             : throw (unanswered.Count > 0 ? new NoAnswerException(unanswered[0].Reason) : new OperationCanceledException(stop));
     }
 }

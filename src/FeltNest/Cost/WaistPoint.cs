@@ -12,7 +12,8 @@ namespace FeltNest.Cost;
 /// <param name="StretchAllowed">Whether the greatest stretch stays within the felt's limit.</param>
 /// <param name="EdgeAllowed">Whether the edge is pushed together no more than the felt's limit.</param>
 public sealed record WaistPoint(
-    double WaistMm, StrainSummary Strain, double PanelAreaMm2, double SeamLengthMm, YieldFigures Yield, bool StretchAllowed, bool EdgeAllowed)
+    double WaistMm, StrainSummary Strain, double PanelAreaMm2, double SeamLengthMm, YieldFigures Yield, bool StretchAllowed,
+    bool EdgeAllowed)
 {
     /// <summary>Whether both limits are kept.</summary>
     public bool Allowed => StretchAllowed && EdgeAllowed;

@@ -6,7 +6,8 @@ using FeltNest.Yield;
 
 namespace FeltNest.Cost;
 
-/// <summary>Makes the panel of a ball flat for one waist after the other and lays each over the same roll, so that strain can be weighed against felt.</summary>
+/// <summary>Makes the panel of a ball flat for one waist after the other and lays each over the same roll, so that strain can be weighed
+/// against felt.</summary>
 public static class WaistStudy
 {
     /// <summary>Most waists of one study: a finer look belongs in a second one.</summary>
@@ -21,7 +22,10 @@ public static class WaistStudy
         double steps = ((toMm - fromMm) / stepMm) + slack;
         return steps is >= 0 and < MostWaists
             ? [.. Enumerable.Range(0, (int)steps + 1).Select(i => Math.Round(fromMm + (i * stepMm), 9))]
-            : throw new InputException(null, "--waist-range", FormattableString.Invariant($"{fromMm}:{toMm}:{stepMm} is not allowed: from the narrow end to the wide one in at most {MostWaists} steps"));
+            : throw new InputException(
+                null, "--waist-range",
+                FormattableString.Invariant(
+                    $"{fromMm}:{toMm}:{stepMm} is not allowed: from the narrow end to the wide one in at most {MostWaists} steps"));
     }
 
     /// <summary>Runs a study.</summary>
@@ -31,14 +35,17 @@ public static class WaistStudy
     /// <param name="progress">Told each waist as it is done; may be null.</param>
     /// <param name="stop">Ends the study with the waists done so far.</param>
     /// <exception cref="InputException">A waist out of its range, or a seam that has no family.</exception>
-    /// <exception cref="NoAnswerException">No waist has a panel that keeps the felt's limit and fits the roll; the message is the first waist's.</exception>
+    /// <exception cref="NoAnswerException">No waist has a panel that keeps the felt's limit and fits the roll; the message is the first
+    /// waist's.</exception>
     /// <exception cref="OperationCanceledException">Stopped before the first waist was done.</exception>
     public static WaistTradeOff Run(
-        BallSpec ball, IReadOnlyList<double> waistsMm, Func<LayoutPart, LayoutRequest> lay, IProgress<WaistPoint>? progress = null, CancellationToken stop = default)
+        BallSpec ball, IReadOnlyList<double> waistsMm, Func<LayoutPart, LayoutRequest> lay, IProgress<WaistPoint>? progress = null,
+        CancellationToken stop = default)
     {
         if (ball.Seam.Curve == SeamFamily.Points)
         {
-            throw new InputException(null, "seam.curve", "points: a seam given as points has its own waist; choose a family that takes waistMm");
+            throw new InputException(
+                null, "seam.curve", "points: a seam given as points has its own waist; choose a family that takes waistMm");
         }
 
         BallSpec[] balls = [.. waistsMm.Select(waist => BallRanges.Checked(ball with { Seam = ball.Seam with { WaistMm = waist } }))];

@@ -6,7 +6,8 @@ namespace FeltNest.Die;
 /// <summary>The different parts that one die cuts, and the letters that tell them apart on sheets and in names of files.</summary>
 public static class CutParts
 {
-    /// <summary>Parts that a band of a layout holds, as places in the layout's list, in its order; none for a band that is not there. Every strike cuts all of them.</summary>
+    /// <summary>Parts that a band of a layout holds, as places in the layout's list, in its order; none for a band that is not there. Every
+    /// strike cuts all of them.</summary>
     public static IReadOnlyList<int> Of(RollLayout layout, int band) => band < 0 || band >= layout.Bands.Count
         ? [] : [.. layout.Bands[band].Repeat.Panels.Select(p => p.Part).Distinct().Order()];
 
@@ -19,7 +20,8 @@ public static class CutParts
         return [.. layout.Parts.Select((part, i) => cut.Contains(i) ? EdgeFitter.Fit(part, stop) : null)];
     }
 
-    /// <summary>The letter of the part that stands at a place among all that are cut: a, b ... z, aa ...; empty for a single part, which needs none.</summary>
+    /// <summary>The letter of the part that stands at a place among all that are cut: a, b ... z, aa ...; empty for a single part, which
+    /// needs none.</summary>
     public static string Letter(int place, int count)
     {
         string letters = string.Empty;

@@ -1,4 +1,3 @@
-using System.Globalization;
 using FeltNest.Die.Edge;
 using FeltNest.Die.Gang;
 using FeltNest.Die.Make;
@@ -6,6 +5,7 @@ using FeltNest.Die.Order;
 using FeltNest.Geometry;
 using FeltNest.Layout;
 using FeltNest.Rolls.Presses;
+using static FeltNest.InvariantText;
 
 namespace FeltNest.Die;
 
@@ -31,17 +31,24 @@ public static class DieDesigner
         (double gap, Point2 where) = GapFinder.Within(parts, gang, request.Layout.GapMm, work);
         RequireRoom(request, gap, where);
         PressSpec? press = request.Press;
-        StrikeJoint joint = GapFinder.Between(request.Layout, gang, press?.FeedToleranceMm ?? 0, press?.GuideToleranceMm ?? 0, request.Order.Tolerances.EdgeProfileMm, work);
+        StrikeJoint joint = GapFinder.Between(
+            request.Layout, gang, press?.FeedToleranceMm ?? 0, press?.GuideToleranceMm ?? 0, request.Order.Tolerances.EdgeProfileMm, work);
         if (joint.WorstMm <= 0 && request.Layout.GapMm > 0)
         {
-            throw new NoAnswerException(Text(
-                $"strikes can cut into each other: the gap of {joint.NominalMm:0.00} mm between them becomes {joint.WorstMm:0.00} mm when the feed errs by {joint.FeedToleranceMm:0.##}, the guide by {joint.GuideToleranceMm:0.##} and the edge by half of {joint.EdgeProfileMm:0.##} mm: a layout with a gap of {request.Layout.GapMm - joint.WorstMm + 0.1:0.0} mm or a better feed would do"));
+            throw new NoAnswerException(Invariant(
+                $"strikes can cut into each other: the gap of {joint.NominalMm:0.00} mm between them becomes {joint.WorstMm:0.00} mm "
+                    + $"when the feed errs by {joint.FeedToleranceMm:0.##}, the guide by {joint.GuideToleranceMm:0.##} and the edge by "
+                    + $"half of {joint.EdgeProfileMm:0.##} mm: a layout with a gap of {request.Layout.GapMm - joint.WorstMm + 0.1:0.0} "
+                    + $"mm or a better feed would do"));
         }
 
         if (joint.BandWorstMm <= 0 && request.Layout.GapMm > 0)
         {
-            throw new NoAnswerException(Text(
-                $"this die can cut into the band beside it: the {joint.BandMm:0.00} mm across to it become {joint.BandWorstMm:0.00} mm when both guides err by {joint.GuideToleranceMm:0.##} and both edges by half of {joint.EdgeProfileMm:0.##} mm: a layout with a gap of {request.Layout.GapMm - joint.BandWorstMm + 0.1:0.0} mm, a better guide or one band would do"));
+            throw new NoAnswerException(Invariant(
+                $"this die can cut into the band beside it: the {joint.BandMm:0.00} mm across to it become {joint.BandWorstMm:0.00} mm "
+                    + $"when both guides err by {joint.GuideToleranceMm:0.##} and both edges by half of {joint.EdgeProfileMm:0.##} mm: "
+                    + $"a layout with a gap of {request.Layout.GapMm - joint.BandWorstMm + 0.1:0.0} mm, a better guide or one band "
+                    + $"would do"));
         }
 
         CuttingForce force = GangChooser.Force(request, edges, gang, work);
@@ -60,10 +67,10 @@ public static class DieDesigner
         double bodies = Math.Max(rule.ThicknessMm, 2 * rule.BodyInWasteMm);
         if (gap < bodies - 1e-4 && !request.Order.CommonCut)
         {
-            throw new NoAnswerException(Text(
-                $"two rules of {rule.ThicknessMm:0.##} mm have no room in a gap of {gap:0.00} mm near ({where.X:0.0}, {where.Y:0.0}) of the die: a layout with a gap of {rule.LeastGapMm(request.Order.Ejection.RoomMm):0.0} mm, a thinner rule, or \"commonCut\": true would do"));
+            throw new NoAnswerException(Invariant(
+                $"two rules of {rule.ThicknessMm:0.##} mm have no room in a gap of {gap:0.00} mm near ({where.X:0.0}, {where.Y:0.0}) of "
+                    + $"the die: a layout with a gap of {rule.LeastGapMm(request.Order.Ejection.RoomMm):0.0} mm, a thinner rule, or "
+                    + $"\"commonCut\": true would do"));
         }
     }
-
-    private static string Text(FormattableString line) => line.ToString(CultureInfo.InvariantCulture);
 }

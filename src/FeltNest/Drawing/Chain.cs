@@ -18,7 +18,8 @@ public sealed record Chain(IReadOnlyList<ArcVertex> Vertices, bool Closed)
         new([new ArcVertex(centre.X + radius, centre.Y, Math.PI), new ArcVertex(centre.X - radius, centre.Y, Math.PI)], true);
 
     /// <summary>A rectangle.</summary>
-    public static Chain Rectangle(Box box) => Ring([new(box.MinX, box.MinY), new(box.MaxX, box.MinY), new(box.MaxX, box.MaxY), new(box.MinX, box.MaxY)]);
+    public static Chain Rectangle(Box box) =>
+        Ring([new(box.MinX, box.MinY), new(box.MaxX, box.MinY), new(box.MaxX, box.MaxY), new(box.MinX, box.MaxY)]);
 
     /// <summary>The chain enlarged by a factor, then turned (radians), then moved.</summary>
     public Chain Placed(double factor, double angle, Point2 by) => this with

@@ -13,7 +13,8 @@ public readonly record struct Colour(byte Red, byte Green, byte Blue)
     public static Colour Of(int rgb) => new((byte)(rgb >> 16), (byte)(rgb >> 8), (byte)rgb);
 
     /// <summary>The colour with the OKLab coordinates given, each channel cut at the ends of sRGB.</summary>
-    /// <remarks>Follows B. Ottosson, <i>A perceptual color space for image processing</i>, 2020 (matrices from memory; the tests hold white, black and the three primaries).</remarks>
+    /// <remarks>Follows B. Ottosson, <i>A perceptual color space for image processing</i>, 2020 (matrices from memory; the tests hold
+    /// white, black and the three primaries).</remarks>
     public static Colour FromOkLab(double lightness, double a, double b)
     {
         double l = Cube(lightness + (0.3963377774 * a) + (0.2158037573 * b));

@@ -9,4 +9,5 @@ namespace FeltNest.Drawing;
 /// <param name="Colour">Colour.</param>
 /// <param name="Anchor">Which end stands at the place.</param>
 /// <param name="Angle">Direction of the base line, radians counter-clockwise.</param>
-public sealed record TextMark(string Text, Point2 At, double HeightMm, Colour Colour, TextAnchor Anchor = TextAnchor.Start, double Angle = 0) : Mark;
+public sealed record TextMark(
+    string Text, Point2 At, double HeightMm, Colour Colour, TextAnchor Anchor = TextAnchor.Start, double Angle = 0) : Mark;

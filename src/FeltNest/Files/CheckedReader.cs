@@ -7,7 +7,8 @@ using FeltNest.Files.Rolls;
 
 namespace FeltNest.Files;
 
-/// <summary>Reads what can be verified from its file alone: a layout, a roll plan, a die or a plan of orders, told apart by its schema.</summary>
+/// <summary>Reads what can be verified from its file alone: a layout, a roll plan, a die or a plan of orders, told apart by its
+/// schema.</summary>
 public static class CheckedReader
 {
     /// <summary>The content of a file.</summary>

@@ -20,7 +20,8 @@ public static class NearestWord
         return near ? $"; did you mean '{best}'?" : string.Empty;
     }
 
-    private static bool IsStart(string typed, string word) => typed.Length > 2 && word.StartsWith(typed, StringComparison.OrdinalIgnoreCase);
+    private static bool IsStart(string typed, string word) =>
+        typed.Length > 2 && word.StartsWith(typed, StringComparison.OrdinalIgnoreCase);
 
     // Least number of letters added, dropped or changed, or of neighbours that changed places, between two words, capitals aside.
     private static int Distance(string a, string b)

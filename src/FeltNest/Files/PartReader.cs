@@ -11,12 +11,14 @@ public static class PartReader
     /// <summary>The ball or the outline of a file, told apart by the file's ending and its <c>schema</c>.</summary>
     /// <param name="path">The file.</param>
     /// <param name="changes">Fields of a ball that go before those of the file, or null.</param>
-    /// <exception cref="InputException">Names the file, the field, the value found and what is allowed; or an outline for which fields of a ball are given.</exception>
+    /// <exception cref="InputException">Names the file, the field, the value found and what is allowed; or an outline for which fields of a
+    /// ball are given.</exception>
     public static PartInput Read(string path, IReadOnlyList<BallChange>? changes = null)
     {
         PartInput part = Either(path, changes ?? []);
         return part.Ball is null && changes is { Count: > 0 }
-            ? throw new InputException(path, null, $"is a flat outline: {changes[0].Field} belongs to a ball specification and cannot be given with it")
+            ? throw new InputException(
+                path, null, $"is a flat outline: {changes[0].Field} belongs to a ball specification and cannot be given with it")
             : part;
     }
 

@@ -1,6 +1,7 @@
 namespace FeltNest.Files;
 
-/// <summary>A folder that takes one set of result files: nothing is overwritten unless that is asked for, and no file is ever seen half written.</summary>
+/// <summary>A folder that takes one set of result files: nothing is overwritten unless that is asked for, and no file is ever seen half
+/// written.</summary>
 public sealed class ResultFolder
 {
     private readonly string folder;
@@ -70,7 +71,8 @@ public sealed class ResultFolder
         return final;
     }
 
-    // Writes an empty file and takes it away again, with every folder that had to be made for it: a run that finds no answer leaves nothing behind.
+    // Writes an empty file and takes it away again, with every folder that had to be made for it: a run that finds no answer leaves nothing
+    // behind.
     private void Probe()
     {
         List<string> made = [];

@@ -1,6 +1,7 @@
 namespace FeltNest.Geometry;
 
-/// <summary>A closed outline of arcs and straight pieces, counter-clockwise: the true curve of a part, from which area and perimeter are taken.</summary>
+/// <summary>A closed outline of arcs and straight pieces, counter-clockwise: the true curve of a part, from which area and perimeter are
+/// taken.</summary>
 public sealed class ArcOutline
 {
     // An arc that rises less than this over its chord, mm, is a straight piece: a thousandth of what any clearance is checked to.
@@ -27,7 +28,8 @@ public sealed class ArcOutline
     public Point2 Centroid { get; }
 
     /// <summary>Makes an outline; a clockwise chain is turned round.</summary>
-    /// <exception cref="GeometryException">Fewer than 2 vertices, a number that is not finite, a turn of a full circle or more, repeated vertices, or no area.</exception>
+    /// <exception cref="GeometryException">Fewer than 2 vertices, a number that is not finite, a turn of a full circle or more, repeated
+    /// vertices, or no area.</exception>
     public static ArcOutline From(IEnumerable<ArcVertex> chain)
     {
         ArcVertex[] given = [.. chain];
@@ -78,9 +80,10 @@ public sealed class ArcOutline
     /// <summary>The same outline moved.</summary>
     public ArcOutline Moved(Point2 by) => new(Array.ConvertAll(vertices, v => new ArcVertex(v.X + by.X, v.Y + by.Y, v.Turn)));
 
-    /// <summary>A polygon that contains the region inside the arcs and is nowhere further than <paramref name="tolerance"/> mm outside it.</summary>
-    /// <remarks>Arcs that bulge outwards become tangent polygons, arcs that bulge inwards become chords. Where two outward pieces do not meet
-    /// tangentially the joint itself stays a corner.</remarks>
+    /// <summary>A polygon that contains the region inside the arcs and is nowhere further than <paramref name="tolerance"/> mm outside
+    /// it.</summary>
+    /// <remarks>Arcs that bulge outwards become tangent polygons, arcs that bulge inwards become chords. Where two outward pieces do not
+    /// meet tangentially the joint itself stays a corner.</remarks>
     /// <exception cref="GeometryException">The polygon crosses itself, so the arcs do.</exception>
     public Outline ContainingPolygon(double tolerance)
     {
@@ -88,7 +91,8 @@ public sealed class ArcOutline
         for (int i = 0; i < vertices.Length; i++)
         {
             ArcVertex from = vertices[i];
-            Point2 start = from.Point, end = vertices[(i + 1) % vertices.Length].Point;
+            Point2 start = from.Point;
+            Point2 end = vertices[(i + 1) % vertices.Length].Point;
             corners.Add(start);
             if (from.Turn == 0)
             {
@@ -121,15 +125,17 @@ public sealed class ArcOutline
         return Outline.From(WithoutStraightJoints(corners));
     }
 
-    // Joints that lie on the straight line between two tangent corners add nothing to the polygon. A joint this near to the line, in mm, is dropped
-    // only when it lies inside or on it, so the polygon never loses area.
+    // Joints that lie on the straight line between two tangent corners add nothing to the polygon. A joint this near to the line, in mm, is
+    // dropped only when it lies inside or on it, so the polygon never loses area.
     private static List<Point2> WithoutStraightJoints(List<Point2> corners)
     {
         const double straight = 1e-9;
         List<Point2> kept = [];
         for (int i = 0; i < corners.Count; i++)
         {
-            Point2 before = kept.Count > 0 ? kept[^1] : corners[^1], here = corners[i], after = corners[(i + 1) % corners.Count];
+            Point2 before = kept.Count > 0 ? kept[^1] : corners[^1];
+            Point2 here = corners[i];
+            Point2 after = corners[(i + 1) % corners.Count];
             Point2 chord = after - before;
             double outside = chord.Length == 0 ? double.PositiveInfinity : -chord.Cross(here - before) / chord.Length;
             bool between = chord.Dot(here - before) > 0 && chord.Dot(here - after) < 0;
@@ -147,7 +153,8 @@ public sealed class ArcOutline
         ArcVertex[] back = new ArcVertex[chain.Length];
         for (int i = 0; i < chain.Length; i++)
         {
-            ArcVertex at = chain[(chain.Length - i) % chain.Length], piece = chain[chain.Length - 1 - i];
+            ArcVertex at = chain[(chain.Length - i) % chain.Length];
+            ArcVertex piece = chain[chain.Length - 1 - i];
             back[i] = new ArcVertex(at.X, at.Y, -piece.Turn);
         }
 
@@ -157,10 +164,14 @@ public sealed class ArcOutline
     private static (double Area, double Perimeter, Point2 Centroid) Measure(ArcVertex[] chain)
     {
         Point2 origin = chain[0].Point;
-        double area = 0, perimeter = 0, momentX = 0, momentY = 0;
+        double area = 0;
+        double perimeter = 0;
+        double momentX = 0;
+        double momentY = 0;
         for (int i = 0; i < chain.Length; i++)
         {
-            Point2 a = chain[i].Point - origin, b = chain[(i + 1) % chain.Length].Point - origin;
+            Point2 a = chain[i].Point - origin;
+            Point2 b = chain[(i + 1) % chain.Length].Point - origin;
             double half = a.Cross(b) / 2;
             area += half;
             momentX += (a.X + b.X) / 3 * half;

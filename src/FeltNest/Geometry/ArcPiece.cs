@@ -18,7 +18,8 @@ public readonly record struct ArcPiece(Point2 Centre, double Radius, double Star
     {
         get
         {
-            double half = Math.Abs(Turn) / 2, sin = Math.Sin(half);
+            double half = Math.Abs(Turn) / 2;
+            double sin = Math.Sin(half);
             double reach = 4 * sin * sin * sin / (3 * Slice(Math.Abs(Turn)));
             return Centre + (Spoke(Turn / 2) * reach);
         }
@@ -33,10 +34,12 @@ public readonly record struct ArcPiece(Point2 Centre, double Radius, double Star
         return new ArcPiece(centre, radius, Math.Atan2(start.Y - centre.Y, start.X - centre.X), turn);
     }
 
-    /// <summary>Turn of a piece of this circle whose chord lies no further than <paramref name="tolerance"/> mm inside it; radians, half a circle at most.</summary>
+    /// <summary>Turn of a piece of this circle whose chord lies no further than <paramref name="tolerance"/> mm inside it; radians, half a
+    /// circle at most.</summary>
     public double ChordStep(double tolerance) => 4 * Math.Asin(Math.Sqrt(Math.Min(1, tolerance / Radius) / 2));
 
-    /// <summary>Turn of a piece of this circle whose tangents at its ends meet no further than <paramref name="tolerance"/> mm outside it, radians.</summary>
+    /// <summary>Turn of a piece of this circle whose tangents at its ends meet no further than <paramref name="tolerance"/> mm outside it,
+    /// radians.</summary>
     public double TangentStep(double tolerance) => 2 * Math.Atan(Math.Sqrt(tolerance / Radius * (2 + (tolerance / Radius))));
 
     /// <summary>Vector from the centre to the point of the arc after turning by <paramref name="angle"/> from the start.</summary>

@@ -14,14 +14,16 @@ public readonly record struct LongAxis(double Angle, double Ratio)
         for (int i = 0; i < points.Count; i++)
         {
             // Second moments of the triangles from the centroid, times twelve.
-            Point2 a = points[i] - centroid, b = points[(i + 1) % points.Count] - centroid;
+            Point2 a = points[i] - centroid;
+            Point2 b = points[(i + 1) % points.Count] - centroid;
             double twice = a.Cross(b);
             xx += 2 * twice * ((a.X * a.X) + (a.X * b.X) + (b.X * b.X));
             yy += 2 * twice * ((a.Y * a.Y) + (a.Y * b.Y) + (b.Y * b.Y));
             xy += twice * ((2 * a.X * a.Y) + (2 * b.X * b.Y) + (a.X * b.Y) + (b.X * a.Y));
         }
 
-        double mean = (xx + yy) / 2, apart = Math.Sqrt(((xx - yy) * (xx - yy) / 4) + (xy * xy));
+        double mean = (xx + yy) / 2;
+        double apart = Math.Sqrt(((xx - yy) * (xx - yy) / 4) + (xy * xy));
         return new LongAxis(Math.Atan2(2 * xy, xx - yy) / 2, Math.Sqrt((mean + apart) / Math.Max(mean - apart, double.Epsilon)));
     }
 }

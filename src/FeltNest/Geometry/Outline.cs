@@ -1,6 +1,7 @@
 namespace FeltNest.Geometry;
 
-/// <summary>A simple closed polygon, counter-clockwise, seen from the nap side. Coordinates are kept as given; centring and turning are named steps.</summary>
+/// <summary>A simple closed polygon, counter-clockwise, seen from the nap side. Coordinates are kept as given; centring and turning are
+/// named steps.</summary>
 public sealed class Outline
 {
     /// <summary>Most corners an outline may have: above this the exact no-fit work no longer pays for what the points add.</summary>
@@ -38,8 +39,10 @@ public sealed class Outline
     /// <summary>Highest y of any corner.</summary>
     public double MaxY => points.Max(p => p.Y);
 
-    /// <summary>Makes an outline. A clockwise one is turned round (its coordinates are kept); a closing point equal to the first and repeated points are dropped.</summary>
-    /// <exception cref="GeometryException">Fewer than 3 different points, more than <see cref="MostPoints"/>, a number that is not finite, no area, or a boundary that crosses or touches itself.</exception>
+    /// <summary>Makes an outline. A clockwise one is turned round (its coordinates are kept); a closing point equal to the first and
+    /// repeated points are dropped.</summary>
+    /// <exception cref="GeometryException">Fewer than 3 different points, more than <see cref="MostPoints"/>, a number that is not finite,
+    /// no area, or a boundary that crosses or touches itself.</exception>
     public static Outline From(IEnumerable<Point2> corners)
     {
         List<Point2> kept = [];
@@ -112,10 +115,14 @@ public sealed class Outline
     private static (double Area, Point2 Centroid, double Perimeter) Measure(IReadOnlyList<Point2> corners)
     {
         Point2 origin = corners[0];
-        double twice = 0, momentX = 0, momentY = 0, perimeter = 0;
+        double twice = 0;
+        double momentX = 0;
+        double momentY = 0;
+        double perimeter = 0;
         for (int i = 0; i < corners.Count; i++)
         {
-            Point2 a = corners[i] - origin, b = corners[(i + 1) % corners.Count] - origin;
+            Point2 a = corners[i] - origin;
+            Point2 b = corners[(i + 1) % corners.Count] - origin;
             double cross = a.Cross(b);
             twice += cross;
             momentX += (a.X + b.X) * cross;

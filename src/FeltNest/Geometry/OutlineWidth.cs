@@ -3,9 +3,10 @@ namespace FeltNest.Geometry;
 /// <summary>Extents of an outline across a direction.</summary>
 public static class OutlineWidth
 {
-    /// <summary>Least extent in y over all tilts from <paramref name="least"/> to <paramref name="most"/> radians, and the tilt that has it.</summary>
-    /// <remarks>Between tilts at which an edge of the hull lies level the extent is a sine arch, so its least values are at those tilts or at the ends
-    /// (M. I. Shamos, <i>Computational Geometry</i>, thesis, Yale 1978: a strip of least width touches an edge).</remarks>
+    /// <summary>Least extent in y over all tilts from <paramref name="least"/> to <paramref name="most"/> radians, and the tilt that has
+    /// it.</summary>
+    /// <remarks>Between tilts at which an edge of the hull lies level the extent is a sine arch, so its least values are at those tilts or
+    /// at the ends (M. I. Shamos, <i>Computational Geometry</i>, thesis, Yale 1978: a strip of least width touches an edge).</remarks>
     public static (double Height, double Tilt) Least(Outline outline, double least, double most)
     {
         bool free = most - least >= Math.PI;
@@ -29,7 +30,8 @@ public static class OutlineWidth
     private static double Extent(List<Point2> points, double tilt)
     {
         (double sin, double cos) = Math.SinCos(tilt);
-        double low = double.PositiveInfinity, high = double.NegativeInfinity;
+        double low = double.PositiveInfinity;
+        double high = double.NegativeInfinity;
         foreach (Point2 p in points)
         {
             double y = (p.X * sin) + (p.Y * cos);

@@ -13,7 +13,8 @@ namespace FeltNest.Geometry;
 public static class PolygonSets
 {
     private static readonly GeometryFactory Factory = new NtsGeometryServices(
-        CoordinateArraySequenceFactory.Instance, new PrecisionModel(), 0, GeometryOverlay.NG, new CoordinateEqualityComparer()).CreateGeometryFactory();
+        CoordinateArraySequenceFactory.Instance, new PrecisionModel(), 0, GeometryOverlay.NG, new CoordinateEqualityComparer())
+            .CreateGeometryFactory();
 
     /// <summary>A place where the closed boundary crosses or touches itself, or null for a simple one.</summary>
     public static Point2? FirstSelfContact(IReadOnlyList<Point2> corners)
@@ -36,7 +37,9 @@ public static class PolygonSets
         for (int i = 0; i < parts.NumGeometries; i++)
         {
             Coordinate[] ring = parts.GetGeometryN(i).Coordinates;
-            Point2 a = new(ring[0].X, ring[0].Y), b = new(ring[1].X, ring[1].Y), c = new(ring[2].X, ring[2].Y);
+            Point2 a = new(ring[0].X, ring[0].Y);
+            Point2 b = new(ring[1].X, ring[1].Y);
+            Point2 c = new(ring[2].X, ring[2].Y);
             int turn = Predicates.Turn(a, b, c);
             if (turn != 0)
             {
@@ -47,7 +50,8 @@ public static class PolygonSets
         return triangles;
     }
 
-    /// <summary>A simple polygon grown (distance positive) or shrunk, corners rounded, as rings: shells counter-clockwise, holes clockwise.</summary>
+    /// <summary>A simple polygon grown (distance positive) or shrunk, corners rounded, as rings: shells counter-clockwise, holes
+    /// clockwise.</summary>
     /// <remarks>No simplification: the library's default drops points within 1 % of the distance.</remarks>
     public static IReadOnlyList<Point2[]> Offset(IReadOnlyList<Point2> corners, double distance)
     {
@@ -55,15 +59,18 @@ public static class PolygonSets
         return Rings(BufferOp.Buffer(ToPolygon(corners), distance, rules));
     }
 
-    /// <summary>What is left of a polygon when others are taken out, as rings: shells counter-clockwise, holes clockwise. Places narrower than <paramref name="least"/> mm are left out, corners rounded to half of it.</summary>
+    /// <summary>What is left of a polygon when others are taken out, as rings: shells counter-clockwise, holes clockwise. Places narrower
+    /// than <paramref name="least"/> mm are left out, corners rounded to half of it.</summary>
     public static IReadOnlyList<Point2[]> Remainder(IReadOnlyList<Point2> whole, IReadOnlyList<IReadOnlyList<Point2>> taken, double least)
     {
         BufferParameters rules = new(8) { SimplifyFactor = 0 };
-        NetTopologySuite.Geometries.Geometry left = taken.Count == 0 ? ToPolygon(whole) : ToPolygon(whole).Difference(Factory.BuildGeometry([.. taken.Select(ToPolygon)]).Union());
+        NetTopologySuite.Geometries.Geometry left =
+            taken.Count == 0 ? ToPolygon(whole) : ToPolygon(whole).Difference(Factory.BuildGeometry([.. taken.Select(ToPolygon)]).Union());
         return Rings(BufferOp.Buffer(BufferOp.Buffer(left, -least / 2, rules), least / 2, rules));
     }
 
-    /// <summary>The polygon with fewer corners, nowhere further than <paramref name="tolerance"/> mm from the given one, still simple.</summary>
+    /// <summary>The polygon with fewer corners, nowhere further than <paramref name="tolerance"/> mm from the given one, still
+    /// simple.</summary>
     public static IReadOnlyList<Point2> Simplified(IReadOnlyList<Point2> corners, double tolerance) =>
         Rings(TopologyPreservingSimplifier.Simplify(ToPolygon(corners), tolerance))[0];
 

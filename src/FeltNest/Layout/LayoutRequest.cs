@@ -10,7 +10,8 @@ namespace FeltNest.Layout;
 /// <param name="Rules">What the shop allows.</param>
 /// <param name="Effort">Counted work, 1 to 1000.</param>
 /// <param name="Seed">Seed of the random part of the search.</param>
-public sealed record LayoutRequest(LayoutPart Part, double RollWidthMm, EdgeTrims Trims, double GapMm, LayoutRules Rules, int Effort, int Seed)
+public sealed record LayoutRequest(
+    LayoutPart Part, double RollWidthMm, EdgeTrims Trims, double GapMm, LayoutRules Rules, int Effort, int Seed)
 {
     /// <summary>A second part that shares the width, or null.</summary>
     public SecondPart? Second { get; init; }

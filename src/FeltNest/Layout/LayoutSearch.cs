@@ -1,3 +1,4 @@
+using System.Globalization;
 using FeltNest.Geometry;
 using FeltNest.Layout.Bands;
 using FeltNest.Layout.Check;
@@ -12,8 +13,8 @@ using FeltNest.Layout.Rows.Tables;
 namespace FeltNest.Layout;
 
 /// <summary>Lays a part over a roll width so that a metre of roll gives the most panels.</summary>
-/// <remarks>Rows over the width, rows over the runs between forbidden stripes, and bands with a repeat of their own are looked for in turn; the best that the rules on dies allow
-/// is verified by <see cref="LayoutCheck"/> and returned.</remarks>
+/// <remarks>Rows over the width, rows over the runs between forbidden stripes, and bands with a repeat of their own are looked for in turn;
+/// the best that the rules on dies allow is verified by <see cref="LayoutCheck"/> and returned.</remarks>
 public sealed class LayoutSearch
 {
     private readonly LayoutRequest request;
@@ -21,7 +22,8 @@ public sealed class LayoutSearch
     private readonly CancellationToken stop;
     private readonly SearchEffort effort;
     private readonly TiltRange tilts;
-    private readonly List<LayCandidate> found = [], refused = [];
+    private readonly List<LayCandidate> found = [];
+    private readonly List<LayCandidate> refused = [];
     private readonly bool pricesRules;
     private double? freerRows;
 
@@ -38,15 +40,18 @@ public sealed class LayoutSearch
     /// <summary>Finds a layout.</summary>
     /// <param name="request">Part, roll and rules.</param>
     /// <param name="progress">Told the best so far; may be null.</param>
-    /// <param name="stop">Ends the search early with the best so far, marked as cut short; the first good layout is always finished.</param>
+    /// <param name="stop">Ends the search early with the best so far, marked as cut short; the first good layout is always
+    /// finished.</param>
     /// <exception cref="InputException">A number out of its range.</exception>
-    /// <exception cref="NoAnswerException">The part fits the cloth at no allowed tilt, or rules contradict each other; the message says what would work.</exception>
+    /// <exception cref="NoAnswerException">The part fits the cloth at no allowed tilt, or rules contradict each other; the message says
+    /// what would work.</exception>
     public static RollLayout Run(LayoutRequest request, IProgress<SearchProgress>? progress = null, CancellationToken stop = default)
     {
         LayoutLimits.Require(request);
 
         // A second part has a band, and so a die, of its own.
-        request = request.Second is null ? request : request with { Rules = request.Rules with { Bands = Math.Max(2, request.Rules.Bands) } };
+        request =
+            request.Second is null ? request : request with { Rules = request.Rules with { Bands = Math.Max(2, request.Rules.Bands) } };
         return new LayoutSearch(request, progress, pricesRules: true, stop).Run();
     }
 
@@ -57,10 +62,15 @@ public sealed class LayoutSearch
         SearchEffort little = SearchEffort.Of(bare);
 
         // The plane's lattice with and without a gap side by side.
-        Task<double>? noGap = request.GapMm == 0 ? null : Task.Run(() => PlaneLattice.BestDensity(bare, new RowTables(bare, TiltRange.Of(bare.Rules), little), little, stop), CancellationToken.None);
+        Task<double>? noGap = request.GapMm == 0
+            ? null
+            : Task.Run(
+                () => PlaneLattice.BestDensity(bare, new RowTables(bare, TiltRange.Of(bare.Rules), little), little, stop),
+                CancellationToken.None);
         double plane = PlaneLattice.BestDensity(request, tables, effort, stop);
         RollLayout layout = Verified(new SearchRecord(
-            request.Seed, request.Effort, false, string.Empty, new GridProof(tables.TiltStepDeg, tables.Grid), 100 * plane * request.Part.AreaMm2, 0, freerRows));
+            request.Seed, request.Effort, false, string.Empty, new GridProof(tables.TiltStepDeg, tables.Grid),
+            100 * plane * request.Part.AreaMm2, 0, freerRows));
         IReadOnlyList<RuleCost> costs = RuleCosts(layout);
         bool cut = stop.IsCancellationRequested;
         return layout with
@@ -70,7 +80,9 @@ public sealed class LayoutSearch
                 CutShort = cut,
                 ProvedOnGrid = cut ? null : layout.Search.ProvedOnGrid,
                 UpperBoundPercent = UtilisationBound.Percent(request),
-                Loss = cut || layout.Parts.Count > 1 ? null : LossAccount.Of(request, layout, Math.Max(plane, noGap?.GetAwaiter().GetResult() ?? 0), plane),
+                Loss = cut || layout.Parts.Count > 1
+                    ? null
+                    : LossAccount.Of(request, layout, Math.Max(plane, noGap?.GetAwaiter().GetResult() ?? 0), plane),
                 Methods = Methods(),
                 RuleCosts = costs,
             },
@@ -142,7 +154,8 @@ public sealed class LayoutSearch
             bool half = OutlineSymmetry.HasHalfTurn(request.Part.Outline, default, 1e-6 * request.Part.Outline.Points.Max(p => p.Length));
             if (half)
             {
-                costs.Add(new RuleCost("one way", layout.PanelsPerMetre, "the panel is its own half-turn: laying it one way costs nothing"));
+                costs.Add(
+                    new RuleCost("one way", layout.PanelsPerMetre, "the panel is its own half-turn: laying it one way costs nothing"));
             }
             else
             {
@@ -161,7 +174,10 @@ public sealed class LayoutSearch
         {
             LayoutRequest shorter = request with { Rules = without, Effort = Math.Max(1, request.Effort / 5) };
             double best = new LayoutSearch(shorter, null, pricesRules: false, stop).Run().PanelsPerMetre;
-            costs.Add(new RuleCost(rule, Math.Max(best, layout.PanelsPerMetre), FormattableString.Invariant($"{words}, searched with effort {shorter.Effort}")));
+            costs.Add(
+                new RuleCost(
+                    rule, Math.Max(best, layout.PanelsPerMetre),
+                    FormattableString.Invariant($"{words}, searched with effort {shorter.Effort}")));
         }
     }
 
@@ -175,7 +191,8 @@ public sealed class LayoutSearch
     {
         foreach (LayStart start in RunRows.Starts(request, runs, tables, tilts, effort.Starts))
         {
-            if ((!stop.IsCancellationRequested || found.Count == 0) && LayoutPolisher.Polish(start.Model, effort.PolishSteps, effort.FirstTrust) is { } end)
+            if ((!stop.IsCancellationRequested || found.Count == 0)
+                && LayoutPolisher.Polish(start.Model, effort.PolishSteps, effort.FirstTrust) is { } end)
             {
                 found.Add(new LayCandidate(start.Method, [new LayoutBand(request.Usable.Low, request.Usable.High, start.Build(end))]));
                 progress?.Report(new SearchProgress("polishing rows", BestPerMetre, 0.3));
@@ -186,7 +203,13 @@ public sealed class LayoutSearch
         (double Low, double High)[] wide = [.. runs.Where(run => run.High - run.Low >= least)];
         if (wide.Length > 1 && wide.Length <= request.Rules.Bands && !stop.IsCancellationRequested)
         {
-            LayCandidate[] each = [.. wide.Select(run => new RowSearch(FreeCloth.Run(request, run.Low, run.High), null, stop).Run()).Where(lays => lays.Count > 0).Select(lays => lays[^1])];
+            LayCandidate[] each =
+            [
+                .. wide
+                    .Select(run => new RowSearch(FreeCloth.Run(request, run.Low, run.High), null, stop).Run())
+                    .Where(lays => lays.Count > 0)
+                    .Select(lays => lays[^1]),
+            ];
             found.Add(new LayCandidate($"{each.Length} runs of cloth, each with its own repeat", [.. each.SelectMany(lay => lay.Bands)]));
         }
     }
@@ -195,11 +218,13 @@ public sealed class LayoutSearch
     private double Worth(LayCandidate lay) => request.Second is null
         ? lay.Density : lay.Bands.Sum(b => b.Repeat.Panels.Sum(p => request.Parts[p.Part].AreaMm2) / b.Repeat.LengthMm);
 
-    // The best layout that the rules on dies allow and the independent check passes. Two thin spikes that cross between their corners can deceive the polish, never the
-    // check; rows of bounding boxes pass always.
+    // The best layout that the rules on dies allow and the independent check passes. Two thin spikes that cross between their corners can
+    // deceive the polish, never the check; rows of bounding boxes pass always.
     private RollLayout Verified(SearchRecord record)
     {
-        foreach (LayCandidate candidate in found.OrderByDescending(Worth).Concat(request.Second?.SharePercent is null ? [BoxRows.Lay(request, tilts)] : []))
+        foreach (LayCandidate candidate in found
+            .OrderByDescending(Worth)
+            .Concat(request.Second?.SharePercent is null ? [BoxRows.Lay(request, tilts)] : []))
         {
             LayoutRepeat?[] repeats = [.. candidate.Bands.Select(b => Struck(b.Repeat))];
             if (Array.Exists(repeats, r => r is null))
@@ -209,7 +234,8 @@ public sealed class LayoutSearch
             }
 
             RollLayout layout = new(
-                candidate.Bands.Any(b => b.Repeat.Panels.Any(p => p.Part > 0)) ? request.Parts : [request.Part], request.RollWidthMm, request.Trims, request.GapMm, request.Rules,
+                candidate.Bands.Any(b => b.Repeat.Panels.Any(p => p.Part > 0)) ? request.Parts : [request.Part], request.RollWidthMm,
+                request.Trims, request.GapMm, request.Rules,
                 [.. candidate.Bands.Select((b, i) => b with { Repeat = repeats[i]! })], record with { Method = candidate.Method });
             LayoutVerdict verdict = LayoutCheck.Verify(layout);
             if (verdict.Passed)
@@ -233,13 +259,19 @@ public sealed class LayoutSearch
 
         if (request.Rules.LeastRepeatMm == 0)
         {
-            throw new NoAnswerException($"no layout was found that a die of this size cuts in equal strikes ({DieWords(request.Rules.Die)}): allow a larger bed, or another tilt");
+            throw new NoAnswerException(
+                $"no layout was found that a die of this size cuts in equal strikes ({DieWords(request.Rules.Die)}): allow a larger "
+                    + $"bed, or another tilt");
         }
 
         // One panel of a row is always a die, so it is the least repeat that asks for more of them in a row than the die may hold.
-        LayoutRepeat longest = found.Select(f => f.Bands[0].Repeat).Append(BoxRows.Lay(request, tilts).Bands[0].Repeat).MaxBy(r => r.LengthMm)!;
-        throw new NoAnswerException(FormattableString.Invariant(
-            $"the limit on the die ({DieWords(request.Rules.Die)}) and the least repeat of {request.Rules.LeastRepeatMm:0.##} mm contradict each other: a die then holds at least {Math.Ceiling(request.Rules.LeastRepeatMm / longest.LengthMm):0} panels in a row; with this die a least repeat of up to {longest.LengthMm:0.##} mm works"));
+        LayoutRepeat longest =
+            found.Select(f => f.Bands[0].Repeat).Append(BoxRows.Lay(request, tilts).Bands[0].Repeat).MaxBy(r => r.LengthMm)!;
+        throw new NoAnswerException(string.Create(
+            CultureInfo.InvariantCulture,
+            $"the limit on the die ({DieWords(request.Rules.Die)}) and the least repeat of {request.Rules.LeastRepeatMm:0.##} mm "
+                + $"contradict each other: a die then holds at least {Math.Ceiling(request.Rules.LeastRepeatMm / longest.LengthMm):0} "
+                + $"panels in a row; with this die a least repeat of up to {longest.LengthMm:0.##} mm works"));
     }
 
     private static string DieWords(DieLimit die) => string.Join(", ", new[]
@@ -248,12 +280,21 @@ public sealed class LayoutSearch
         die.BedLengthMm is { } length ? FormattableString.Invariant($"bed {length:0.##} x {die.BedWidthMm:0.##} mm") : null,
     }.OfType<string>());
 
-    // Written several times over up to the least repeat, and divided into strikes of a die where dies are limited; null where no division keeps the limit.
+    // Written several times over up to the least repeat, and divided into strikes of a die where dies are limited; null where no division
+    // keeps the limit.
     private LayoutRepeat? Struck(LayoutRepeat repeat)
     {
         int times = StrikeDivision.Times(repeat, request.Rules.LeastRepeatMm);
-        return request.Rules.Die is { } die ? StrikeDivision.Divided(repeat, times, request.Parts, die) : times == 1 ? repeat : new LayoutRepeat(
+        return request.Rules.Die is { } die
+            ? StrikeDivision.Divided(repeat, times, request.Parts, die)
+            : times == 1
+            ? repeat
+            : new LayoutRepeat(
             times * repeat.LengthMm,
-            [.. from panel in repeat.Panels from k in Enumerable.Range(0, times) select panel with { XMm = panel.XMm + (k * repeat.LengthMm) }]);
+            [
+                ..
+                from panel in repeat.Panels
+                from k in Enumerable.Range(0, times) select panel with { XMm = panel.XMm + (k * repeat.LengthMm) },
+            ]);
     }
 }

@@ -2,7 +2,8 @@ using FeltNest.Layout.Limits;
 
 namespace FeltNest.Layout;
 
-/// <summary>Parts laid over a roll width. Roll frame: x along the feed (the warp), y across from the lower selvedge, seen from the nap side.</summary>
+/// <summary>Parts laid over a roll width. Roll frame: x along the feed (the warp), y across from the lower selvedge, seen from the nap
+/// side.</summary>
 /// <param name="Parts">Parts used.</param>
 /// <param name="RollWidthMm">Width of the roll, mm.</param>
 /// <param name="Trims">Edge trims.</param>
@@ -11,7 +12,8 @@ namespace FeltNest.Layout;
 /// <param name="Bands">Bands over the width, lowest first: one, over the usable width, where the whole lay shares a repeat.</param>
 /// <param name="Search">How it was found.</param>
 public sealed record RollLayout(
-    IReadOnlyList<LayoutPart> Parts, double RollWidthMm, EdgeTrims Trims, double GapMm, LayoutRules Rules, IReadOnlyList<LayoutBand> Bands, SearchRecord Search)
+    IReadOnlyList<LayoutPart> Parts, double RollWidthMm, EdgeTrims Trims, double GapMm, LayoutRules Rules, IReadOnlyList<LayoutBand> Bands,
+    SearchRecord Search)
 {
     /// <summary>Roll width less both edge trims, mm.</summary>
     public double UsableWidthMm => RollWidthMm - Trims.TotalMm;

@@ -10,9 +10,11 @@ namespace FeltNest.Layout;
 /// <param name="ProvedOnGrid">Grid on which the row class was searched to the end, or null.</param>
 /// <param name="PlaneUtilisationPercent">Best lattice in the infinite plane with the same gap: a reference, not a bound.</param>
 /// <param name="LeastGapMm">Least distance between any two cut edges that the independent check measured, mm.</param>
-/// <param name="FreerRowsPanelsPerMetre">What rows of any tilt would give where the rule is stricter, or null when not asked or not better.</param>
+/// <param name="FreerRowsPanelsPerMetre">What rows of any tilt would give where the rule is stricter, or null when not asked or not
+/// better.</param>
 public sealed record SearchRecord(
-    int Seed, int Effort, bool CutShort, string Method, GridProof? ProvedOnGrid, double PlaneUtilisationPercent, double LeastGapMm, double? FreerRowsPanelsPerMetre)
+    int Seed, int Effort, bool CutShort, string Method, GridProof? ProvedOnGrid, double PlaneUtilisationPercent, double LeastGapMm,
+    double? FreerRowsPanelsPerMetre)
 {
     /// <summary>No layout uses more of the full roll width than this, per cent; 0 where not stated.</summary>
     public double UpperBoundPercent { get; init; }

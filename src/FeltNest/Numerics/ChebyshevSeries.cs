@@ -1,7 +1,8 @@
 namespace FeltNest.Numerics;
 
 /// <summary>A smooth function on -1 to 1 as a sum of Chebyshev polynomials.</summary>
-/// <remarks>Interpolation at the roots and Clenshaw's sum, as in L. N. Trefethen, <i>Approximation Theory and Approximation Practice</i>, 2013, chapters 3 and 4.</remarks>
+/// <remarks>Interpolation at the roots and Clenshaw's sum, as in L. N. Trefethen, <i>Approximation Theory and Approximation Practice</i>,
+/// 2013, chapters 3 and 4.</remarks>
 internal sealed class ChebyshevSeries
 {
     private readonly double[] coefficients;
@@ -43,7 +44,8 @@ internal sealed class ChebyshevSeries
 
     private static double Sum(double[] c, double x)
     {
-        double next = 0, after = 0;
+        double next = 0;
+        double after = 0;
         for (int k = c.Length - 1; k > 0; k--)
         {
             (next, after) = (c[k] + (2 * x * next) - after, next);

@@ -1,9 +1,9 @@
 namespace FeltNest.Numerics;
 
 /// <summary>Newton's method for a least value under equations, with dense second derivatives.</summary>
-/// <remarks>Follows J. Nocedal and S. Wright, <i>Numerical Optimization</i>, 2nd ed. 2006, chapter 18: sequential quadratic programming with the reduced Hessian made
-/// positive definite by a shift and a line search on the exact penalty; differs in that a step which brings the conditions nearer is taken even where the penalty rises,
-/// which spares the second-order correction.</remarks>
+/// <remarks>Follows J. Nocedal and S. Wright, <i>Numerical Optimization</i>, 2nd ed. 2006, chapter 18: sequential quadratic programming
+/// with the reduced Hessian made positive definite by a shift and a line search on the exact penalty; differs in that a step which brings
+/// the conditions nearer is taken even where the penalty rises, which spares the second-order correction.</remarks>
 internal sealed class ConstrainedNewton
 {
     // Most steps before the solve is given up: sound panels take fewer than 30.
@@ -40,11 +40,13 @@ internal sealed class ConstrainedNewton
 
     /// <summary>Finds the minimum nearest to a start.</summary>
     /// <param name="start">Where to start.</param>
-    /// <param name="until">Greatest violation of the conditions that ends the solve; <see cref="Met"/> where the result is wanted for itself.</param>
+    /// <param name="until">Greatest violation of the conditions that ends the solve; <see cref="Met"/> where the result is wanted for
+    /// itself.</param>
     /// <exception cref="NoAnswerException">The start has no value, or no minimum was reached.</exception>
     public NewtonResult Minimise(ReadOnlySpan<double> start, double until = Met) => Run(start, true, until);
 
-    /// <summary>Finds the stationary point nearest to a start that is already near one, be it a minimum or not: each step must bring the conditions nearer.</summary>
+    /// <summary>Finds the stationary point nearest to a start that is already near one, be it a minimum or not: each step must bring the
+    /// conditions nearer.</summary>
     /// <param name="start">Where to start.</param>
     /// <param name="until">Greatest violation of the conditions that ends the solve.</param>
     /// <exception cref="NoAnswerException">The start has no value, or the steps did not close in.</exception>
@@ -147,7 +149,10 @@ internal sealed class ConstrainedNewton
     // The shift starts small against the Hessian of the problem (of order 1) and is remembered, falling as the solve comes near.
     private DenseCholesky Factor(double[] reduced, int free)
     {
-        const double first = 1e-4, growth = 4, fall = 0.25, none = 1e-7;
+        const double first = 1e-4;
+        const double growth = 4;
+        const double fall = 0.25;
+        const double none = 1e-7;
         if (DenseCholesky.TryFactor(reduced, free, 0) is { } plain)
         {
             lastShift *= fall;
@@ -170,8 +175,11 @@ internal sealed class ConstrainedNewton
     private (double[] X, double Value, State State)? Fall(double[] x, double value, State here, double[] move)
     {
         // Least part of the step tried before the search is given up, and the share of the promised fall that is asked for.
-        const double leastPart = 1e-6, asked = 1e-4, nearer = 0.9;
-        double off = 0, largest = 0;
+        const double leastPart = 1e-6;
+        const double asked = 1e-4;
+        const double nearer = 0.9;
+        double off = 0;
+        double largest = 0;
         for (int i = 0; i < equations; i++)
         {
             largest = Math.Max(largest, Math.Abs(here.Multipliers[i]));

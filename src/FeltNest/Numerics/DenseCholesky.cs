@@ -1,6 +1,7 @@
 namespace FeltNest.Numerics;
 
-/// <summary>Cholesky factor of a symmetric positive definite matrix, given and kept as full rows of which only the lower triangle is read.</summary>
+/// <summary>Cholesky factor of a symmetric positive definite matrix, given and kept as full rows of which only the lower triangle is
+/// read.</summary>
 internal sealed class DenseCholesky
 {
     private readonly double[] factor;

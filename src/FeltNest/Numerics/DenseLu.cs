@@ -1,7 +1,8 @@
 namespace FeltNest.Numerics;
 
 /// <summary>Triangular factors of a square matrix of full rows, with row exchanges: for systems that are not positive definite.</summary>
-/// <remarks>Gaussian elimination with partial pivoting, as in G. Golub and C. Van Loan, <i>Matrix Computations</i>, 4th ed. 2013, section 3.4.</remarks>
+/// <remarks>Gaussian elimination with partial pivoting, as in G. Golub and C. Van Loan, <i>Matrix Computations</i>, 4th ed. 2013, section
+/// 3.4.</remarks>
 internal sealed class DenseLu
 {
     private readonly double[] factors;

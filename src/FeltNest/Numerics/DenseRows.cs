@@ -4,15 +4,18 @@ using System.Runtime.InteropServices;
 
 namespace FeltNest.Numerics;
 
-/// <summary>The few inner loops that all dense work comes down to. They are compiled fully at once: a short run would otherwise spend its whole life in slow code.</summary>
+/// <summary>The few inner loops that all dense work comes down to. They are compiled fully at once: a short run would otherwise spend its
+/// whole life in slow code.</summary>
 internal static class DenseRows
 {
     /// <summary>Scalar product of two rows.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static double Dot(ReadOnlySpan<double> a, ReadOnlySpan<double> b)
     {
-        ReadOnlySpan<Vector<double>> left = MemoryMarshal.Cast<double, Vector<double>>(a), right = MemoryMarshal.Cast<double, Vector<double>>(b[..a.Length]);
-        Vector<double> even = Vector<double>.Zero, odd = Vector<double>.Zero;
+        ReadOnlySpan<Vector<double>> left = MemoryMarshal.Cast<double, Vector<double>>(a);
+        ReadOnlySpan<Vector<double>> right = MemoryMarshal.Cast<double, Vector<double>>(b[..a.Length]);
+        Vector<double> even = Vector<double>.Zero;
+        Vector<double> odd = Vector<double>.Zero;
         int i = 0;
         for (; i + 1 < left.Length; i += 2)
         {
@@ -41,19 +44,28 @@ internal static class DenseRows
         AddDots(row, block, row.Length, to);
     }
 
-    /// <summary>Adds to each place the scalar product of one row with a row of a block whose rows begin <paramref name="stride"/> apart, four at a time.</summary>
+    /// <summary>Adds to each place the scalar product of one row with a row of a block whose rows begin <paramref name="stride"/> apart,
+    /// four at a time.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static void AddDots(ReadOnlySpan<double> row, ReadOnlySpan<double> block, int stride, Span<double> to)
     {
-        int length = row.Length, j = 0;
+        int length = row.Length;
+        int j = 0;
         ReadOnlySpan<Vector<double>> left = MemoryMarshal.Cast<double, Vector<double>>(row);
         for (; j + 3 < to.Length; j += 4)
         {
-            ReadOnlySpan<double> a = block.Slice(j * stride, length), b = block.Slice((j + 1) * stride, length);
-            ReadOnlySpan<double> c = block.Slice((j + 2) * stride, length), d = block.Slice((j + 3) * stride, length);
-            ReadOnlySpan<Vector<double>> va = MemoryMarshal.Cast<double, Vector<double>>(a)[..left.Length], vb = MemoryMarshal.Cast<double, Vector<double>>(b)[..left.Length];
-            ReadOnlySpan<Vector<double>> vc = MemoryMarshal.Cast<double, Vector<double>>(c)[..left.Length], vd = MemoryMarshal.Cast<double, Vector<double>>(d)[..left.Length];
-            Vector<double> sa = Vector<double>.Zero, sb = Vector<double>.Zero, sc = Vector<double>.Zero, sd = Vector<double>.Zero;
+            ReadOnlySpan<double> a = block.Slice(j * stride, length);
+            ReadOnlySpan<double> b = block.Slice((j + 1) * stride, length);
+            ReadOnlySpan<double> c = block.Slice((j + 2) * stride, length);
+            ReadOnlySpan<double> d = block.Slice((j + 3) * stride, length);
+            ReadOnlySpan<Vector<double>> va = MemoryMarshal.Cast<double, Vector<double>>(a)[..left.Length];
+            ReadOnlySpan<Vector<double>> vb = MemoryMarshal.Cast<double, Vector<double>>(b)[..left.Length];
+            ReadOnlySpan<Vector<double>> vc = MemoryMarshal.Cast<double, Vector<double>>(c)[..left.Length];
+            ReadOnlySpan<Vector<double>> vd = MemoryMarshal.Cast<double, Vector<double>>(d)[..left.Length];
+            Vector<double> sa = Vector<double>.Zero;
+            Vector<double> sb = Vector<double>.Zero;
+            Vector<double> sc = Vector<double>.Zero;
+            Vector<double> sd = Vector<double>.Zero;
             for (int i = 0; i < left.Length; i++)
             {
                 Vector<double> x = left[i];
@@ -63,7 +75,10 @@ internal static class DenseRows
                 sd += x * vd[i];
             }
 
-            double ta = Vector.Sum(sa), tb = Vector.Sum(sb), tc = Vector.Sum(sc), td = Vector.Sum(sd);
+            double ta = Vector.Sum(sa);
+            double tb = Vector.Sum(sb);
+            double tc = Vector.Sum(sc);
+            double td = Vector.Sum(sd);
             for (int k = left.Length * Vector<double>.Count; k < length; k++)
             {
                 ta += row[k] * a[k];
@@ -89,7 +104,8 @@ internal static class DenseRows
     public static void AddProducts(Span<double> to, ReadOnlySpan<double> a, ReadOnlySpan<double> b)
     {
         Span<Vector<double>> target = MemoryMarshal.Cast<double, Vector<double>>(to);
-        ReadOnlySpan<Vector<double>> left = MemoryMarshal.Cast<double, Vector<double>>(a[..to.Length]), right = MemoryMarshal.Cast<double, Vector<double>>(b[..to.Length]);
+        ReadOnlySpan<Vector<double>> left = MemoryMarshal.Cast<double, Vector<double>>(a[..to.Length]);
+        ReadOnlySpan<Vector<double>> right = MemoryMarshal.Cast<double, Vector<double>>(b[..to.Length]);
         for (int i = 0; i < target.Length; i++)
         {
             target[i] += left[i] * right[i];

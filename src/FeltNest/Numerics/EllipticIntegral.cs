@@ -1,7 +1,8 @@
 namespace FeltNest.Numerics;
 
 /// <summary>Complete elliptic integrals by the arithmetic-geometric mean.</summary>
-/// <remarks>Follows M. Abramowitz and I. Stegun, <i>Handbook of Mathematical Functions</i>, 1964, section 17.6. The argument is the parameter m, the square of the modulus.</remarks>
+/// <remarks>Follows M. Abramowitz and I. Stegun, <i>Handbook of Mathematical Functions</i>, 1964, section 17.6. The argument is the
+/// parameter m, the square of the modulus.</remarks>
 public static class EllipticIntegral
 {
     /// <summary>Complete integral of the first kind.</summary>
@@ -16,7 +17,10 @@ public static class EllipticIntegral
     {
         ArgumentOutOfRangeException.ThrowIfNegative(m);
         ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(m, 1);
-        double a = 1, g = Math.Sqrt(1 - m), sum = m / 2, power = 1;
+        double a = 1;
+        double g = Math.Sqrt(1 - m);
+        double sum = m / 2;
+        double power = 1;
 
         // The two means agree to twice as many digits each round; below this difference the next round changes nothing in double.
         const double settled = 1e-9;

@@ -14,7 +14,11 @@ internal sealed class PiecewiseSeries
     {
         ends = [-1, .. joints, 1];
         double[] nodes = ChebyshevSeries.Nodes(terms);
-        pieces = [.. Enumerable.Range(0, ends.Length - 1).Select(i => ChebyshevSeries.Through([.. nodes.Select(node => function(Middle(i) + (Half(i) * node)))]))];
+        pieces =
+        [
+            .. Enumerable.Range(0, ends.Length - 1)
+                .Select(i => ChebyshevSeries.Through([.. nodes.Select(node => function(Middle(i) + (Half(i) * node)))])),
+        ];
     }
 
     /// <summary>Value and first derivative; at a joint those of the piece above it.</summary>

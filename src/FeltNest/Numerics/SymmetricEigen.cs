@@ -10,7 +10,8 @@ internal static class SymmetricEigen
     /// <summary>Eigenvalues, least first, each with its vector of length 1.</summary>
     public static (double Value, double[] Vector)[] Of(ReadOnlySpan<double> matrix, int size)
     {
-        double[] a = matrix[..(size * size)].ToArray(), v = new double[size * size];
+        double[] a = matrix[..(size * size)].ToArray();
+        double[] v = new double[size * size];
         for (int i = 0; i < size; i++)
         {
             v[(i * size) + i] = 1;
@@ -43,7 +44,8 @@ internal static class SymmetricEigen
 
         double ratio = (a[(q * size) + q] - a[(p * size) + p]) / (2 * off);
         double tangent = (ratio >= 0 ? 1 : -1) / (Math.Abs(ratio) + Math.Sqrt(1 + (ratio * ratio)));
-        double cos = 1 / Math.Sqrt(1 + (tangent * tangent)), sin = tangent * cos;
+        double cos = 1 / Math.Sqrt(1 + (tangent * tangent));
+        double sin = tangent * cos;
         for (int k = 0; k < size; k++)
         {
             (double kp, double kq) = (a[(k * size) + p], a[(k * size) + q]);

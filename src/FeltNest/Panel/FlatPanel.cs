@@ -4,8 +4,8 @@ using FeltNest.Panel.Wrap;
 
 namespace FeltNest.Panel;
 
-/// <summary>The flat panel as it is to be cut, with what flattening did to the felt. Frame: origin at the flat image of the panel's pole, +u along the flat chord
-/// between the two seam tips, seen from the nap side; mm.</summary>
+/// <summary>The flat panel as it is to be cut, with what flattening did to the felt. Frame: origin at the flat image of the panel's pole,
+/// +u along the flat chord between the two seam tips, seen from the nap side; mm.</summary>
 /// <param name="Arcs">The cut outline as tangent arcs: the true curve.</param>
 /// <param name="Outline">Polygon that contains <paramref name="Arcs"/>, at most 0.01 mm outside it.</param>
 /// <param name="ArcDeviationMm">Greatest distance found between the arcs and the computed curve, mm.</param>

@@ -6,7 +6,8 @@ using NetTopologySuite.Geometries;
 
 namespace FeltNest.Panel;
 
-/// <summary>Proves a flat panel from its own record and the request, by means that share nothing with the solve: a mesh of small triangles, sums along the edge, and polygon geometry.</summary>
+/// <summary>Proves a flat panel from its own record and the request, by means that share nothing with the solve: a mesh of small triangles,
+/// sums along the edge, and polygon geometry.</summary>
 public static class FlatPanelCheck
 {
     // Points taken on each arc: the polygon through them is within a few thousandths of a millimetre of the arcs.
@@ -16,7 +17,9 @@ public static class FlatPanelCheck
     public static FlatPanelFindings Of(FlatPanel panel, PanelRequest request)
     {
         List<Coordinate> arcPoints = PointsOn(panel.Arcs);
-        Polygon fine = new(new LinearRing([.. arcPoints, arcPoints[0]])), outline = Ring(panel.Outline.Points), turned = Ring([.. panel.Arcs.Vertices.Select(v => -v.Point)]);
+        Polygon fine = new(new LinearRing([.. arcPoints, arcPoints[0]]));
+        Polygon outline = Ring(panel.Outline.Points);
+        Polygon turned = Ring([.. panel.Arcs.Vertices.Select(v => -v.Point)]);
         IndexedPointInAreaLocator inside = new(outline);
         static Point2 Mean(Point2 a, Point2 b) => (a + b) * 0.5;
         (double inward, double outward) = (0, 0);
@@ -28,7 +31,8 @@ public static class FlatPanelCheck
 
         for (int i = 0; i < panel.Outline.Points.Count; i++)
         {
-            Point2 here = panel.Outline.Points[i], next = panel.Outline.Points[(i + 1) % panel.Outline.Points.Count];
+            Point2 here = panel.Outline.Points[i];
+            Point2 next = panel.Outline.Points[(i + 1) % panel.Outline.Points.Count];
             foreach (Point2 p in new[] { here, Mean(here, next) })
             {
                 outward = Math.Max(outward, fine.Distance(new NetTopologySuite.Geometries.Point(p.X, p.Y)));
@@ -68,11 +72,13 @@ public static class FlatPanelCheck
         for (int i = 0; i < arcs.Vertices.Count; i++)
         {
             ArcVertex from = arcs.Vertices[i];
-            Point2 to = arcs.Vertices[(i + 1) % arcs.Vertices.Count].Point, chord = to - from.Point;
+            Point2 to = arcs.Vertices[(i + 1) % arcs.Vertices.Count].Point;
+            Point2 chord = to - from.Point;
             for (int k = 0; k < ArcPoints; k++)
             {
                 // The point of an arc after a share of its turn, from the chord alone.
-                double share = (double)k / ArcPoints, half = from.Turn / 2;
+                double share = (double)k / ArcPoints;
+                double half = from.Turn / 2;
                 double reach = from.Turn == 0 ? share : Math.Sin(share * half) / Math.Sin(half);
                 Point2 p = from.Point + (chord.Turned((share * half) - half) * reach);
                 points.Add(new Coordinate(p.X, p.Y));
@@ -87,7 +93,8 @@ public static class FlatPanelCheck
         double sum = 0;
         for (int i = 0; i < edge.Count; i++)
         {
-            EdgePoint a = edge[i], b = edge[(i + 1) % edge.Count];
+            EdgePoint a = edge[i];
+            EdgePoint b = edge[(i + 1) % edge.Count];
             sum += Piece(a, b) * (1 + ((a.StretchPercent + b.StretchPercent) / 200));
         }
 
@@ -120,8 +127,10 @@ public static class FlatPanelCheck
         double worst = 0;
         for (int i = 0; i < edge.Count; i++)
         {
-            EdgePoint a = edge[i], b = edge[(i + 1) % edge.Count];
-            double chord = (request.Seam.At(b.S).Point - request.Seam.At(a.S).Point).Length, arc = 2 * request.RadiusMm * Math.Asin(chord / 2);
+            EdgePoint a = edge[i];
+            EdgePoint b = edge[(i + 1) % edge.Count];
+            double chord = (request.Seam.At(b.S).Point - request.Seam.At(a.S).Point).Length;
+            double arc = 2 * request.RadiusMm * Math.Asin(chord / 2);
             worst = Math.Max(worst, 100 * (1 - (arc / Piece(a, b)) - limit));
         }
 
@@ -143,13 +152,16 @@ public static class FlatPanelCheck
     // Energy of, and area on the sphere under, triangles between every stride-th ring and spoke.
     private static (double Energy, double Sphere) Meshed(StrainField field, PanelRequest request, int stride)
     {
-        double energy = 0, sphere = 0;
+        double energy = 0;
+        double sphere = 0;
         for (int ring = 0; ring + stride < field.Rings; ring += stride)
         {
             for (int spoke = 0; spoke < field.Spokes; spoke += stride)
             {
-                StrainSample a = field.At(ring, spoke), b = field.At(ring + stride, spoke);
-                StrainSample c = field.At(ring + stride, spoke + stride), d = field.At(ring, spoke + stride);
+                StrainSample a = field.At(ring, spoke);
+                StrainSample b = field.At(ring + stride, spoke);
+                StrainSample c = field.At(ring + stride, spoke + stride);
+                StrainSample d = field.At(ring, spoke + stride);
                 Add(a, b, c);
                 if (ring > 0)
                 {
@@ -163,12 +175,17 @@ public static class FlatPanelCheck
         void Add(StrainSample a, StrainSample b, StrainSample c)
         {
             double radius = request.RadiusMm;
-            Point2 p = b.Place - a.Place, q = c.Place - a.Place;
-            SpherePoint x = radius * (b.Fitted - a.Fitted), y = radius * (c.Fitted - a.Fitted);
+            Point2 p = b.Place - a.Place;
+            Point2 q = c.Place - a.Place;
+            SpherePoint x = radius * (b.Fitted - a.Fitted);
+            SpherePoint y = radius * (c.Fitted - a.Fitted);
             double twice = p.Cross(q);
 
-            // The felt is stretched evenly so that the sides become great-circle arcs: squares and product of the images of p and q, then of the unit vectors.
-            double pp = Arc2(x), qq = Arc2(y), pq = (pp + qq - Arc2(y - x)) / 2;
+            // The felt is stretched evenly so that the sides become great-circle arcs: squares and product of the images of p and q, then
+            // of the unit vectors.
+            double pp = Arc2(x);
+            double qq = Arc2(y);
+            double pq = (pp + qq - Arc2(y - x)) / 2;
             double uu = ((q.Y * q.Y * pp) - (2 * q.Y * p.Y * pq) + (p.Y * p.Y * qq)) / (twice * twice);
             double vv = ((q.X * q.X * pp) - (2 * q.X * p.X * pq) + (p.X * p.X * qq)) / (twice * twice);
             double uv = ((((q.Y * p.X) + (p.Y * q.X)) * pq) - (q.Y * q.X * pp) - (p.Y * p.X * qq)) / (twice * twice);

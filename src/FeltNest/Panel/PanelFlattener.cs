@@ -22,7 +22,8 @@ public static class PanelFlattener
     private const int EdgePlaces = 720;
 
     // Rings and spokes of the strain field: fine enough that a picture a hand wide shows no facets.
-    private const int Rings = 41, Spokes = 180;
+    private const int Rings = 41;
+    private const int Spokes = 180;
 
     /// <summary>The flat panel of a ball.</summary>
     /// <exception cref="InputException">The ball cannot have such a panel.</exception>

@@ -1,3 +1,4 @@
+using System.Globalization;
 using FeltNest.Ball;
 using FeltNest.Panel.Felt;
 using FeltNest.Seam;
@@ -25,7 +26,8 @@ public sealed record PanelRequest(
     double ShrinkWeft,
     double? WarpAngle)
 {
-    /// <summary>Greatest compression along the edge, as a part of flat length, 0 to below 1: binds the mated elastic panel. Null for none.</summary>
+    /// <summary>Greatest compression along the edge, as a part of flat length, 0 to below 1: binds the mated elastic panel. Null for
+    /// none.</summary>
     public double? EdgeLimit { get; init; }
 
     /// <summary>Stretch along the warp when the felt is pulled on, as a part of the cut length.</summary>
@@ -38,20 +40,25 @@ public sealed record PanelRequest(
     public double DieOffsetMm { get; init; }
 
     /// <summary>The request of a ball.</summary>
-    /// <exception cref="InputException">The waist does not fit the sphere, or the felt shrinks or is pulled on unevenly while its panels may lie at any angle.</exception>
+    /// <exception cref="InputException">The waist does not fit the sphere, or the felt shrinks or is pulled on unevenly while its panels
+    /// may lie at any angle.</exception>
     public static PanelRequest For(BallSpec ball)
     {
         double radius = ball.FittedRadiusMm;
         if (ball.Panel.WarpAngleDeg is null && ball.Felt.CureShrinkWarpPercent != ball.Felt.CureShrinkWeftPercent)
         {
-            throw new InputException(null, "panel.warpAngleDeg", FormattableString.Invariant(
-                $"any, but the felt shrinks {ball.Felt.CureShrinkWarpPercent} % along the warp and {ball.Felt.CureShrinkWeftPercent} % along the weft; an angle is needed"));
+            throw new InputException(null, "panel.warpAngleDeg", string.Create(
+                CultureInfo.InvariantCulture,
+                $"any, but the felt shrinks {ball.Felt.CureShrinkWarpPercent} % along the warp and {ball.Felt.CureShrinkWeftPercent} % "
+                    + $"along the weft; an angle is needed"));
         }
 
         if (ball.Panel.WarpAngleDeg is null && ball.Felt.ApplicationStretchWarpPercent != ball.Felt.ApplicationStretchWeftPercent)
         {
-            throw new InputException(null, "panel.warpAngleDeg", FormattableString.Invariant(
-                $"any, but the felt is pulled on by {ball.Felt.ApplicationStretchWarpPercent} % along the warp and {ball.Felt.ApplicationStretchWeftPercent} % along the weft; an angle is needed"));
+            throw new InputException(null, "panel.warpAngleDeg", string.Create(
+                CultureInfo.InvariantCulture,
+                $"any, but the felt is pulled on by {ball.Felt.ApplicationStretchWarpPercent} % along the warp and "
+                    + $"{ball.Felt.ApplicationStretchWeftPercent} % along the weft; an angle is needed"));
         }
 
         double most = ball.Felt.MaxEdgeCompressionPercent;

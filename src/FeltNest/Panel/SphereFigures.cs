@@ -8,4 +8,5 @@ namespace FeltNest.Panel;
 /// <param name="LengthMm">Arc from tip to tip, mm.</param>
 /// <param name="WidthMm">Greatest width as an arc, mm.</param>
 /// <param name="LeastRadiusMm">Least geodesic radius of curvature of the seam, mm.</param>
-public sealed record SphereFigures(double RadiusMm, double SeamLengthMm, double PanelAreaMm2, double WaistMm, double LengthMm, double WidthMm, double LeastRadiusMm);
+public sealed record SphereFigures(
+    double RadiusMm, double SeamLengthMm, double PanelAreaMm2, double WaistMm, double LengthMm, double WidthMm, double LeastRadiusMm);

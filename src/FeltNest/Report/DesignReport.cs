@@ -1,3 +1,4 @@
+using System.Globalization;
 using FeltNest.Ball;
 using FeltNest.Cost;
 
@@ -12,10 +13,14 @@ public static class DesignReport
         TextTable table = new();
         foreach (LaidStrain one in laid)
         {
-            table.Heading(FormattableString.Invariant($"Laid at {one.LaidAngleDeg:0.##} degrees to the warp, designed for {one.DesignAngleDeg:0.##}"));
+            table.Heading(
+                FormattableString.Invariant(
+                    $"Laid at {one.LaidAngleDeg:0.##} degrees to the warp, designed for {one.DesignAngleDeg:0.##}"));
             if (one.Wrap.EdgeHeld is { } held)
             {
-                table.Line("greatest stretch", held.MaxStretchPercent, "0.00", "%", FormattableString.Invariant($"limit in the ball file {ball.Felt.MaxStretchPercent:0.##} %"))
+                table.Line(
+                    "greatest stretch", held.MaxStretchPercent, "0.00", "%",
+                    FormattableString.Invariant($"limit in the ball file {ball.Felt.MaxStretchPercent:0.##} %"))
                     .Line("greatest compression", held.MaxCompressionPercent, "0.00", "%", "edge held on the seam as designed")
                     .Line("greatest edge pull", held.EdgePullNPerMm, "0.000", "N/mm", "what holding it there needs");
             }
@@ -32,11 +37,16 @@ public static class DesignReport
     }
 
     /// <summary>Limits of the ball file that are passed only because a panel is laid off its design; empty where none is.</summary>
-    /// <remarks>The edge is held place by place as designed, so what it is pushed together by does not change: stretch alone can pass its limit there.</remarks>
+    /// <remarks>The edge is held place by place as designed, so what it is pushed together by does not change: stretch alone can pass its
+    /// limit there.</remarks>
     public static IReadOnlyList<string> Warnings(BallSpec ball, IReadOnlyList<LaidStrain> laid) =>
     [
-        .. laid.Where(one => one.Wrap.EdgeHeld is { } held && !ball.Felt.TakesStretch(held.MaxStretchPercent)).Select(one => FormattableString.Invariant(
-            $"laid at {one.LaidAngleDeg:0.##} degrees to the warp instead of {one.DesignAngleDeg:0.##} the felt is stretched by up to {one.Wrap.EdgeHeld!.MaxStretchPercent:0.0} %, more than the {ball.Felt.MaxStretchPercent:0.0} % the ball file allows")),
+        .. laid
+            .Where(one => one.Wrap.EdgeHeld is { } held && !ball.Felt.TakesStretch(held.MaxStretchPercent))
+            .Select(one => string.Create(
+            CultureInfo.InvariantCulture,
+            $"laid at {one.LaidAngleDeg:0.##} degrees to the warp instead of {one.DesignAngleDeg:0.##} the felt is stretched by up to "
+                + $"{one.Wrap.EdgeHeld!.MaxStretchPercent:0.0} %, more than the {ball.Felt.MaxStretchPercent:0.0} % the ball file allows")),
     ];
 
     /// <summary>What each way to choose the angle gives.</summary>
@@ -51,7 +61,8 @@ public static class DesignReport
                 : "strains are not as designed";
             table.Line(
                 choice.Name, choice.Yield.PerThousandBalls.SquareMetres, "0.00", "m2",
-                FormattableString.Invariant($"per thousand balls; {choice.DesignAngleDeg:0.##} deg laid at {choice.LaidAngleDeg:0.##}; {strain}"));
+                FormattableString.Invariant(
+                    $"per thousand balls; {choice.DesignAngleDeg:0.##} deg laid at {choice.LaidAngleDeg:0.##}; {strain}"));
         }
 
         return table.ToString();

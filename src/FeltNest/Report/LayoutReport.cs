@@ -16,15 +16,23 @@ public static class LayoutReport
             .Line("usable width", layout.UsableWidthMm, "0.##", "mm", layout.Trims.AreEqual
                 ? $"edge trim {Number(layout.Trims.LowerMm)} mm each side"
                 : $"edge trims {Number(layout.Trims.LowerMm)} mm lower, {Number(layout.Trims.UpperMm)} mm upper")
-            .Line("gap", layout.GapMm, "0.###", "mm", FormattableString.Invariant($"least found by the check: {layout.Search.LeastGapMm:0.0000} mm"))
+            .Line(
+                "gap", layout.GapMm, "0.###", "mm",
+                FormattableString.Invariant($"least found by the check: {layout.Search.LeastGapMm:0.0000} mm"))
             .Line("warp angle", Angle(layout.Rules), RuleWords(layout.Rules));
         foreach (LayoutBand band in layout.Bands)
         {
-            string place = layout.Bands.Count > 1 ? FormattableString.Invariant($", {band.YFromMm:0.#} to {band.YToMm:0.#} mm") : string.Empty;
-            table.Line($"repeat{place}", band.Repeat.LengthMm, "0.000", "mm", $"{band.Repeat.Panels.Count} {(band.Repeat.Panels.Count == 1 ? "panel" : "panels")} at {Tilts(band.Repeat)}");
+            string place =
+                layout.Bands.Count > 1 ? FormattableString.Invariant($", {band.YFromMm:0.#} to {band.YToMm:0.#} mm") : string.Empty;
+            table.Line(
+                $"repeat{place}", band.Repeat.LengthMm, "0.000", "mm",
+                $"{band.Repeat.Panels.Count} {(band.Repeat.Panels.Count == 1 ? "panel" : "panels")} at {Tilts(band.Repeat)}");
             if (band.Repeat.Strike is { } strike)
             {
-                table.Line("  one strike", $"{strike.Panels} panels", FormattableString.Invariant($"{strike.LengthMm:0.#} x {strike.WidthMm:0.#} mm, {strike.Places.Count} strikes a repeat"));
+                table.Line(
+                    "  one strike", $"{strike.Panels} panels",
+                    FormattableString.Invariant(
+                        $"{strike.LengthMm:0.#} x {strike.WidthMm:0.#} mm, {strike.Places.Count} strikes a repeat"));
             }
         }
 
@@ -32,7 +40,8 @@ public static class LayoutReport
         {
             int kinds = PartKinds.Of(layout);
             string faces = layout.Rules.Plies.FaceToFace ? "face to face" : "all nap side up";
-            table.Line("layers", $"{layout.Rules.Plies.Count}", $"{faces}: {(kinds == 1 ? "one kind of part" : $"{kinds} kinds of part that make no pair with each other, keep them apart")}");
+            string apart = kinds == 1 ? "one kind of part" : $"{kinds} kinds of part that make no pair with each other, keep them apart";
+            table.Line("layers", $"{layout.Rules.Plies.Count}", $"{faces}: {apart}");
         }
 
         if (layout.Parts.Count > 1)
@@ -40,7 +49,9 @@ public static class LayoutReport
             foreach ((LayoutPart part, int n) in layout.Parts.Select((part, n) => (part, n)))
             {
                 double perMetre = 1000 * layout.Bands.Sum(b => b.Repeat.Panels.Count(p => p.Part == n) / b.Repeat.LengthMm);
-                table.Line($"part {n + 1}", FormattableString.Invariant($"{perMetre:0.000} panels per metre"), FormattableString.Invariant($"{part.Name}: {100 * perMetre / layout.PanelsPerMetre:0.00} % of the panels"));
+                table.Line(
+                    $"part {n + 1}", FormattableString.Invariant($"{perMetre:0.000} panels per metre"),
+                    FormattableString.Invariant($"{part.Name}: {100 * perMetre / layout.PanelsPerMetre:0.00} % of the panels"));
             }
         }
 
@@ -50,7 +61,10 @@ public static class LayoutReport
             .Line("balls per metre", yields.BallsPerMetre, "0.000", string.Empty, "pairs of one class")
             .Line(layout.Parts.Count > 1 ? "felt per thousand balls of both" : "felt per thousand balls", felt.Metres, "0.00", "m")
             .Line(string.Empty, felt.SquareMetres, "0.00", "m2")
-            .Line(string.Empty, felt.Kilograms is { } kilograms ? kilograms.ToString("0.00", CultureInfo.InvariantCulture) + " kg" : "not known", felt.Kilograms is null ? "mass per area of the felt not given" : string.Empty);
+            .Line(
+                string.Empty,
+                felt.Kilograms is { } kilograms ? kilograms.ToString("0.00", CultureInfo.InvariantCulture) + " kg" : "not known",
+                felt.Kilograms is null ? "mass per area of the felt not given" : string.Empty);
 
         WasteAccount account = yields.Account;
         table.Heading("Where the cloth goes (per cent of the full roll width)")
@@ -86,31 +100,47 @@ public static class LayoutReport
 
         if (search.ProvedOnGrid is { } grid)
         {
-            table.Note($"Parallel rows: every row count at every tilt was tried, {Number(grid.AngleStepDeg)} degrees apart, on tables sampled every {Number(grid.PitchStepMm)} mm.");
+            table.Note(
+                $"Parallel rows: every row count at every tilt was tried, {Number(grid.AngleStepDeg)} degrees apart, on tables sampled "
+                    + $"every {Number(grid.PitchStepMm)} mm.");
         }
 
-        table.Note(FormattableString.Invariant($"Best lattice in the infinite plane with this gap: {search.PlaneUtilisationPercent:0.00} % utilisation (a reference, not a bound)."));
+        table.Note(
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"Best lattice in the infinite plane with this gap: {search.PlaneUtilisationPercent:0.00} % utilisation (a reference, "
+                    + $"not a bound)."));
         if (search.UpperBoundPercent > 0)
         {
-            table.Note(FormattableString.Invariant(
-                $"No layout at all can use more than {search.UpperBoundPercent:0.00} %: parts grown by half the gap do not overlap, times (width + gap)/width."));
+            table.Note(string.Create(
+                CultureInfo.InvariantCulture,
+                $"No layout at all can use more than {search.UpperBoundPercent:0.00} %: parts grown by half the gap do not overlap, "
+                    + $"times (width + gap)/width."));
         }
 
         foreach (MethodReach reach in search.Methods.Where(m => m.Method != search.Method).Take(3))
         {
-            table.Note(FormattableString.Invariant($"Also tried: {reach.Method}: {reach.PanelsPerMetre:0.000} cuts per metre{(reach.Bands > 1 ? $", {reach.Bands} dies" : string.Empty)}."));
+            table.Note(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"Also tried: {reach.Method}: {reach.PanelsPerMetre:0.000} cuts per metre"
+                        + $"{(reach.Bands > 1 ? $", {reach.Bands} dies" : string.Empty)}."));
         }
 
         if (layout.Bands.Count > 1 && search.Methods.FirstOrDefault(m => m.Bands == 1) is { } one)
         {
-            table.Note(FormattableString.Invariant(
-                $"The best with one die: {one.PanelsPerMetre:0.000} cuts per metre ({one.Method}); {layout.Bands.Count} dies give {100 * ((layout.PanelsPerMetre / one.PanelsPerMetre) - 1):0.00} % more."));
+            table.Note(string.Create(
+                CultureInfo.InvariantCulture,
+                $"The best with one die: {one.PanelsPerMetre:0.000} cuts per metre ({one.Method}); {layout.Bands.Count} dies give "
+                    + $"{100 * ((layout.PanelsPerMetre / one.PanelsPerMetre) - 1):0.00} % more."));
         }
 
         foreach (RuleCost cost in search.RuleCosts)
         {
-            table.Note(FormattableString.Invariant(
-                $"Without the rule \"{cost.Rule}\": {cost.PanelsPerMetreWithout:0.000} cuts per metre, {100 * ((cost.PanelsPerMetreWithout / layout.PanelsPerMetre) - 1):0.00} % more ({cost.Words})."));
+            table.Note(string.Create(
+                CultureInfo.InvariantCulture,
+                $"Without the rule \"{cost.Rule}\": {cost.PanelsPerMetreWithout:0.000} cuts per metre, "
+                    + $"{100 * ((cost.PanelsPerMetreWithout / layout.PanelsPerMetre) - 1):0.00} % more ({cost.Words})."));
         }
 
         if (search.FreerRowsPanelsPerMetre is { } freer)
@@ -122,7 +152,9 @@ public static class LayoutReport
     private static string Angle(LayoutRules rules) => rules.WarpAngleDeg is { } angle ? $"{Number(angle)} deg" : "free";
 
     private static string RuleWords(LayoutRules rules) =>
-        $"rows {EnumWord.Of(rules.Rows)}{(rules.WarpToleranceDeg > 0 ? $", within {Number(rules.WarpToleranceDeg)} degrees" : string.Empty)}{(rules.OneWay ? ", one way" : string.Empty)}";
+        $"rows {EnumWord.Of(rules.Rows)}"
+            + $"{(rules.WarpToleranceDeg > 0 ? $", within {Number(rules.WarpToleranceDeg)} degrees" : string.Empty)}"
+            + $"{(rules.OneWay ? ", one way" : string.Empty)}";
 
     // Tilts of a repeat without the half-turns, in degrees, each once.
     private static string Tilts(LayoutRepeat repeat) => string.Join(", ", repeat.Panels

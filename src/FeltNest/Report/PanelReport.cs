@@ -24,25 +24,39 @@ public static class PanelReport
             .Line("waist", panel.WaistMm, "0.00", "mm")
             .Line("area", panel.AreaMm2 / 100, "0.00", "cm2", "one panel; two the same cover the ball")
             .Line("edge length", panel.PerimeterMm, "0.00", "mm")
-            .Line("outline", $"{panel.Arcs.Vertices.Count} arcs", FormattableString.Invariant($"within {panel.ArcDeviationMm:0.0000} mm of the computed curve"));
+            .Line(
+                "outline", $"{panel.Arcs.Vertices.Count} arcs",
+                FormattableString.Invariant($"within {panel.ArcDeviationMm:0.0000} mm of the computed curve"));
 
         table.Heading("Fitted sphere")
             .Line("radius", panel.Sphere.RadiusMm, "0.000", "mm", "core, cement and the felt's neutral layer")
             .Line("seam", panel.Sphere.SeamLengthMm, "0.00", "mm", $"{EnumWord.Of(ball.Seam.Curve)}, zero seam gap")
-            .Line("waist, length, width", FormattableString.Invariant($"{panel.Sphere.WaistMm:0.0}, {panel.Sphere.LengthMm:0.0}, {panel.Sphere.WidthMm:0.0} mm"), "arcs on the sphere")
+            .Line(
+                "waist, length, width",
+                FormattableString.Invariant($"{panel.Sphere.WaistMm:0.0}, {panel.Sphere.LengthMm:0.0}, {panel.Sphere.WidthMm:0.0} mm"),
+                "arcs on the sphere")
             .Line("least seam radius", panel.Sphere.LeastRadiusMm, "0.00", "mm", "geodesic");
 
         table.Heading("Strain of the felt when it is put on")
-            .Line("greatest stretch", panel.Strain.MaxStretchPercent, "0.00", "%", FormattableString.Invariant($"limit in the ball file {ball.Felt.MaxStretchPercent:0.##} %"))
+            .Line(
+                "greatest stretch", panel.Strain.MaxStretchPercent, "0.00", "%",
+                FormattableString.Invariant($"limit in the ball file {ball.Felt.MaxStretchPercent:0.##} %"))
             .Line("greatest compression", panel.Strain.MaxCompressionPercent, "0.00", "%", "anywhere")
-            .Line("compression along the edge", panel.Strain.EdgeMaxCompressionPercent, "0.00", "%", FormattableString.Invariant($"limit in the ball file {ball.Felt.MaxEdgeCompressionPercent:0.##} %"))
-            .Line("edge mismatch of a pair", panel.Strain.EdgeMismatchPercent, "0.000", "%", "how unlike two edges are that meet on the ball")
+            .Line(
+                "compression along the edge", panel.Strain.EdgeMaxCompressionPercent, "0.00", "%",
+                FormattableString.Invariant($"limit in the ball file {ball.Felt.MaxEdgeCompressionPercent:0.##} %"))
+            .Line(
+                "edge mismatch of a pair", panel.Strain.EdgeMismatchPercent, "0.000", "%", "how unlike two edges are that meet on the ball")
             .Line("elastic energy", panel.Strain.EnergyNmm, "0.00", "N mm", "one panel")
-            .Line("solved to", panel.Solve.Residual.ToString("0.0e+0", CultureInfo.InvariantCulture), $"degree {panel.Solve.Degree}, {panel.Solve.Unknowns} unknowns, {panel.Solve.Iterations} Newton steps");
+            .Line(
+                "solved to", panel.Solve.Residual.ToString("0.0e+0", CultureInfo.InvariantCulture),
+                $"degree {panel.Solve.Degree}, {panel.Solve.Unknowns} unknowns, {panel.Solve.Iterations} Newton steps");
 
         if (panel.Fit is { } fit)
         {
-            table.Line("gap, edge free", fit.LargestGapMm, "0.00", "mm", "greatest gap between the two panels before the edges are pulled together: what the fitter feels")
+            table.Line(
+                "gap, edge free", fit.LargestGapMm, "0.00", "mm",
+                "greatest gap between the two panels before the edges are pulled together: what the fitter feels")
                 .Line("overlap, edge free", fit.LargestOverlapMm, "0.00", "mm");
         }
 
@@ -50,7 +64,9 @@ public static class PanelReport
         table.Heading("Allowances, in the order applied");
         foreach (PanelAllowance step in panel.Allowances)
         {
-            table.Line($"{step.Step} {step.Name}", step.Value, FormattableString.Invariant($"length {step.LengthEffectMm:+0.00;-0.00;0} mm, width {step.WidthEffectMm:+0.00;-0.00;0} mm"));
+            table.Line(
+                $"{step.Step} {step.Name}", step.Value,
+                FormattableString.Invariant($"length {step.LengthEffectMm:+0.00;-0.00;0} mm, width {step.WidthEffectMm:+0.00;-0.00;0} mm"));
         }
 
         BallLines(table, ball, MassBudget.Of(ball, panel.AreaMm2), panel.AreaMm2);
@@ -67,7 +83,9 @@ public static class PanelReport
     {
         if (panel.Solve.ChordTorqueNmm != 0)
         {
-            table.Line("torque on the chord", panel.Solve.ChordTorqueNmm, "0.00", "N mm", "holds the chord between the tips at its angle to the warp; left alone the felt would turn it");
+            table.Line(
+                "torque on the chord", panel.Solve.ChordTorqueNmm, "0.00", "N mm",
+                "holds the chord between the tips at its angle to the warp; left alone the felt would turn it");
         }
 
         if (panel.EdgeLimit is not { } limit)
@@ -77,13 +95,22 @@ public static class PanelReport
 
         if (!limit.IsActive)
         {
-            table.Line("edge limit", "does not act", FormattableString.Invariant($"the edge takes up {limit.UnlimitedCompressionPercent:0.00} %, the limit is {limit.LimitPercent:0.##} %"));
+            table.Line(
+                "edge limit", "does not act",
+                FormattableString.Invariant(
+                    $"the edge takes up {limit.UnlimitedCompressionPercent:0.00} %, the limit is {limit.LimitPercent:0.##} %"));
             return;
         }
 
-        table.Line("edge limit acts on", limit.SharePercent, "0", "%", FormattableString.Invariant($"of the seam; without it the edge would take up {limit.UnlimitedCompressionPercent:0.00} %"))
-            .Line("  costs in panel area", (limit.EdgeAreaMm2 - limit.UnlimitedAreaMm2) / 100, "+0.00;-0.00;0.00", "cm2", "against the same panel without the limit, before allowances")
-            .Line("  costs in energy", limit.EnergyNmm - limit.UnlimitedEnergyNmm, "+0.00;-0.00;0.00", "N mm", "against the same panel without the limit");
+        table.Line(
+            "edge limit acts on", limit.SharePercent, "0", "%",
+            FormattableString.Invariant($"of the seam; without it the edge would take up {limit.UnlimitedCompressionPercent:0.00} %"))
+            .Line(
+                "  costs in panel area", (limit.EdgeAreaMm2 - limit.UnlimitedAreaMm2) / 100, "+0.00;-0.00;0.00", "cm2",
+                "against the same panel without the limit, before allowances")
+            .Line(
+                "  costs in energy", limit.EnergyNmm - limit.UnlimitedEnergyNmm, "+0.00;-0.00;0.00", "N mm",
+                "against the same panel without the limit");
     }
 
     private static void BallLines(TextTable table, BallSpec ball, MassBudget mass, double panelAreaMm2)
@@ -106,8 +133,12 @@ public static class PanelReport
 
         foreach (ToleranceFinding spread in ToleranceCheck.Of(ball, mass, panelAreaMm2))
         {
-            table.Line($"{spread.Quantity}, worst", FormattableString.Invariant($"+/- {spread.WorstCase:0.00} {spread.Unit}"), Spread(spread, spread.WorstCase, spread.WorstCaseVerdict))
-                .Line("  root sum square", FormattableString.Invariant($"+/- {spread.RootSumSquare:0.00} {spread.Unit}"), Spread(spread, spread.RootSumSquare, spread.RootSumSquareVerdict));
+            table.Line(
+                $"{spread.Quantity}, worst", FormattableString.Invariant($"+/- {spread.WorstCase:0.00} {spread.Unit}"),
+                Spread(spread, spread.WorstCase, spread.WorstCaseVerdict))
+                .Line(
+                    "  root sum square", FormattableString.Invariant($"+/- {spread.RootSumSquare:0.00} {spread.Unit}"),
+                    Spread(spread, spread.RootSumSquare, spread.RootSumSquareVerdict));
         }
 
         if (RuleTable.Row(ball.RuleType) is { } row)

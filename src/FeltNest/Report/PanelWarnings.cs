@@ -19,7 +19,9 @@ public static class PanelWarnings
 
         if (!ball.Felt.TakesAlongEdge(panel.Strain.EdgeMaxCompressionPercent))
         {
-            lines.Add(Percent("the edge is pushed together by up to", panel.Strain.EdgeMaxCompressionPercent, ball.Felt.MaxEdgeCompressionPercent) + ": it may pucker");
+            lines.Add(
+                Percent("the edge is pushed together by up to", panel.Strain.EdgeMaxCompressionPercent, ball.Felt.MaxEdgeCompressionPercent)
+                    + ": it may pucker");
         }
 
         if (mass.FeltWarning is { } felt)

@@ -1,3 +1,4 @@
+using System.Globalization;
 using FeltNest.Ball;
 using FeltNest.Panel.Proven;
 
@@ -16,23 +17,37 @@ public static class ProvenReport
         foreach (ProvenValue value in fit.Values)
         {
             string unit = value.Unit.Length > 0 ? " " + value.Unit : string.Empty;
-            table.Line(value.Name, value.Value, "0.000", value.Unit, FormattableString.Invariant($"+/- {value.Spread:0.###}{unit}, {value.Field}{(value.AtBound is { } end ? "; " + end : string.Empty)}"));
+            table.Line(
+                value.Name, value.Value, "0.000", value.Unit,
+                FormattableString.Invariant(
+                    $"+/- {value.Spread:0.###}{unit}, {value.Field}{(value.AtBound is { } end ? "; " + end : string.Empty)}"));
         }
 
         if (!fit.ShowsLimit && fit.Ball.Panel.Edge == EdgeRule.Mated)
         {
-            table.Line("edge limit", "not shown", FormattableString.Invariant($"the outline shows no edge limit below {fit.Panel.Strain.EdgeMaxCompressionPercent:0.00} %"));
+            table.Line(
+                "edge limit", "not shown",
+                FormattableString.Invariant($"the outline shows no edge limit below {fit.Panel.Strain.EdgeMaxCompressionPercent:0.00} %"));
         }
 
         ProvenDeviation greatest = fit.Greatest;
         table.Heading("Measured outline against the fitted panel")
             .Line("off, root mean square", fit.RmsMm, "0.000", "mm")
-            .Line("off, greatest", greatest.OffMm, "+0.000;-0.000;0.000", "mm", FormattableString.Invariant($"at ({greatest.Place.X:0.0}, {greatest.Place.Y:0.0}) mm; above 0 the outline is larger"))
-            .Line("length, width, waist", FormattableString.Invariant($"{fit.Panel.LengthMm:0.00}, {fit.Panel.WidthMm:0.00}, {fit.Panel.WaistMm:0.00} mm"), "of the fitted panel")
+            .Line(
+                "off, greatest", greatest.OffMm, "+0.000;-0.000;0.000", "mm",
+                FormattableString.Invariant($"at ({greatest.Place.X:0.0}, {greatest.Place.Y:0.0}) mm; above 0 the outline is larger"))
+            .Line(
+                "length, width, waist",
+                FormattableString.Invariant($"{fit.Panel.LengthMm:0.00}, {fit.Panel.WidthMm:0.00}, {fit.Panel.WaistMm:0.00} mm"),
+                "of the fitted panel")
             .Line("outline turned by", fit.TurnDeg, "0.00", "deg", "to lie on the panel");
         table.Note(string.Empty)
             .Note(FormattableString.Invariant($"{Capital(fit.Weakest)}."))
-            .Note(FormattableString.Invariant($"+/- says how far a value can go, the others following, before the outline changes by {fit.TellableMm:0.00} mm rms: nearer outlines are taken to be alike."));
+            .Note(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"+/- says how far a value can go, the others following, before the outline changes by {fit.TellableMm:0.00} mm "
+                        + $"rms: nearer outlines are taken to be alike."));
         return table.ToString();
     }
 

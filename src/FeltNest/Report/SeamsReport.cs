@@ -14,7 +14,9 @@ public static class SeamsReport
     {
         StringBuilder text = new();
         string head = string.Create(
-            CultureInfo.InvariantCulture, $"{comparison.Ball.Name}: seams at waist {comparison.WaistMm:0.##} mm, roll {comparison.Roll.RollWidthMm:0.##} mm, gap {comparison.Roll.GapMm:0.##} mm");
+            CultureInfo.InvariantCulture,
+            $"{comparison.Ball.Name}: seams at waist {comparison.WaistMm:0.##} mm, roll {comparison.Roll.RollWidthMm:0.##} mm, gap "
+                + $"{comparison.Roll.GapMm:0.##} mm");
         text.Append(head).Append('\n').Append('-', head.Length).Append('\n');
         text.Append("seam             seam  radius stretch  compr. at edge energy   panel felt/1000\n");
         text.Append("                   mm      mm       %       %       %   N mm     cm2        m2\n");
@@ -23,7 +25,10 @@ public static class SeamsReport
             (FlatPanel p, StrainSummary s) = (e.Panel, e.Panel.Strain);
             text.Append(string.Create(
                 CultureInfo.InvariantCulture,
-                $"{EnumWord.Of(e.Ball.Seam.Curve),-13}{p.Sphere.SeamLengthMm,8:0.00}{p.Sphere.LeastRadiusMm,8:0.00}{s.MaxStretchPercent,8:0.00}{(e.StretchAllowed ? ' ' : '!')}{s.MaxCompressionPercent,7:0.00}{s.EdgeMaxCompressionPercent,8:0.00}{(e.EdgeAllowed ? ' ' : '!')}{s.EnergyNmm,6:0.00}{p.AreaMm2 / 100,8:0.00}{e.Yield.PerThousandBalls.SquareMetres,10:0.00}"));
+                $"{EnumWord.Of(e.Ball.Seam.Curve),-13}{p.Sphere.SeamLengthMm,8:0.00}{p.Sphere.LeastRadiusMm,8:0.00}"
+                    + $"{s.MaxStretchPercent,8:0.00}{(e.StretchAllowed ? ' ' : '!')}{s.MaxCompressionPercent,7:0.00}"
+                    + $"{s.EdgeMaxCompressionPercent,8:0.00}{(e.EdgeAllowed ? ' ' : '!')}{s.EnergyNmm,6:0.00}{p.AreaMm2 / 100,8:0.00}"
+                    + $"{e.Yield.PerThousandBalls.SquareMetres,10:0.00}"));
             text.Append('\n');
         }
 

@@ -3,10 +3,13 @@ using System.Text;
 
 namespace FeltNest.Report;
 
-/// <summary>A report for the terminal, at most 80 columns wide: headings, and lines of a name, a value and a remark. Long remarks go on below.</summary>
+/// <summary>A report for the terminal, at most 80 columns wide: headings, and lines of a name, a value and a remark. Long remarks go on
+/// below.</summary>
 internal sealed class TextTable
 {
-    private const int Columns = 80, NameWidth = 27, ValueWidth = 16;
+    private const int Columns = 80;
+    private const int NameWidth = 27;
+    private const int ValueWidth = 16;
 
     private readonly StringBuilder text = new();
 
@@ -20,7 +23,10 @@ internal sealed class TextTable
 
     /// <summary>A line with a number shown to a fixed count of decimals.</summary>
     public TextTable Line(string name, double value, string format, string unit, string remark = "") =>
-        Line(name, (double.IsFinite(value) ? value.ToString(format, CultureInfo.InvariantCulture) : "none") + (unit.Length > 0 ? " " + unit : string.Empty), remark);
+        Line(
+            name,
+            (double.IsFinite(value) ? value.ToString(format, CultureInfo.InvariantCulture) : "none")
+                + (unit.Length > 0 ? " " + unit : string.Empty), remark);
 
     /// <summary>A line with a text for a value.</summary>
     public TextTable Line(string name, string value, string remark = "")

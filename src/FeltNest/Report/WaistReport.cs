@@ -11,7 +11,9 @@ public static class WaistReport
     public static string Text(WaistTradeOff study)
     {
         StringBuilder text = new();
-        string head = string.Create(CultureInfo.InvariantCulture, $"{study.Ball.Name}: choosing the waist, roll {study.Roll.RollWidthMm:0.##} mm, gap {study.Roll.GapMm:0.##} mm");
+        string head = string.Create(
+            CultureInfo.InvariantCulture,
+            $"{study.Ball.Name}: choosing the waist, roll {study.Roll.RollWidthMm:0.##} mm, gap {study.Roll.GapMm:0.##} mm");
         text.Append(head).Append('\n').Append('-', head.Length).Append('\n');
         text.Append("  waist  stretch  compr.  at edge    panel     seam     cuts  felt per 1000 balls\n");
         text.Append("     mm        %       %        %      cm2       mm    per m         m         m2\n");
@@ -19,7 +21,11 @@ public static class WaistReport
         {
             text.Append(string.Create(
                 CultureInfo.InvariantCulture,
-                $"{p.WaistMm,7:0.##}{p.Strain.MaxStretchPercent,8:0.00}{(p.StretchAllowed ? ' ' : '!')}{p.Strain.MaxCompressionPercent,7:0.00}{p.Strain.EdgeMaxCompressionPercent,9:0.00}{(p.EdgeAllowed ? ' ' : '!')}{p.PanelAreaMm2 / 100,8:0.00}{p.SeamLengthMm,9:0.00}{p.Yield.PanelsPerMetre,9:0.00}{p.Yield.PerThousandBalls.Metres,10:0.00}{p.Yield.PerThousandBalls.SquareMetres,11:0.00}{(p == study.Best ? " <" : string.Empty)}"));
+                $"{p.WaistMm,7:0.##}{p.Strain.MaxStretchPercent,8:0.00}{(p.StretchAllowed ? ' ' : '!')}"
+                    + $"{p.Strain.MaxCompressionPercent,7:0.00}{p.Strain.EdgeMaxCompressionPercent,9:0.00}{(p.EdgeAllowed ? ' ' : '!')}"
+                    + $"{p.PanelAreaMm2 / 100,8:0.00}{p.SeamLengthMm,9:0.00}{p.Yield.PanelsPerMetre,9:0.00}"
+                    + $"{p.Yield.PerThousandBalls.Metres,10:0.00}{p.Yield.PerThousandBalls.SquareMetres,11:0.00}"
+                    + $"{(p == study.Best ? " <" : string.Empty)}"));
             text.Append('\n');
         }
 

@@ -25,7 +25,9 @@ public static class WrapReport
         table.Heading(byMap ? "Edge drawn to the seam, each place to its own" : "Edge drawn to the seam, free to slide along it");
         if (wrap.EdgeHeld is { } held)
         {
-            table.Line("greatest stretch", held.MaxStretchPercent, "0.00", "%", FormattableString.Invariant($"limit in the ball file {ball.Felt.MaxStretchPercent:0.##} %"))
+            table.Line(
+                "greatest stretch", held.MaxStretchPercent, "0.00", "%",
+                FormattableString.Invariant($"limit in the ball file {ball.Felt.MaxStretchPercent:0.##} %"))
                 .Line("greatest compression", held.MaxCompressionPercent, "0.00", "%")
                 .Line("greatest edge pull", held.EdgePullNPerMm, "0.000", "N/mm", "what closing the seam needs")
                 .Line("elastic energy", held.EnergyNmm, "0.00", "N mm")

@@ -1,6 +1,7 @@
 namespace FeltNest.Rolls;
 
-/// <summary>One real roll as measured. Roll frame: x along the feed from the roll's start, y across from the lower selvedge, which runs along the guide.</summary>
+/// <summary>One real roll as measured. Roll frame: x along the feed from the roll's start, y across from the lower selvedge, which runs
+/// along the guide.</summary>
 /// <param name="Name">Name or number of the roll.</param>
 /// <param name="Felt">Felt, or null.</param>
 /// <param name="Lot">Shade lot, or null.</param>
@@ -12,7 +13,8 @@ namespace FeltNest.Rolls;
 /// <param name="MassPerAreaGsm">Mass per area, g/m2, or null.</param>
 /// <param name="Faults">Faults.</param>
 public sealed record FeltRoll(
-    string Name, string? Felt, string? Lot, double LengthMm, IReadOnlyList<WidthReading> Widths, IReadOnlyList<double> JointsMm, double SkewDeg, NapDirection? Nap,
+    string Name, string? Felt, string? Lot, double LengthMm, IReadOnlyList<WidthReading> Widths, IReadOnlyList<double> JointsMm,
+    double SkewDeg, NapDirection? Nap,
     double? MassPerAreaGsm, IReadOnlyList<RollFault> Faults)
 {
     /// <summary>Least width anywhere on the roll, mm.</summary>

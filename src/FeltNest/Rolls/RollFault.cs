@@ -1,6 +1,7 @@
 namespace FeltNest.Rolls;
 
-/// <summary>A fault in the cloth: an upright box or, where it has a radius, a disc that fills its box. Closed: what touches it is lost.</summary>
+/// <summary>A fault in the cloth: an upright box or, where it has a radius, a disc that fills its box. Closed: what touches it is
+/// lost.</summary>
 /// <param name="XMm">Where it begins along the roll, mm.</param>
 /// <param name="YMm">Its lower side from the lower selvedge, mm.</param>
 /// <param name="LengthMm">Extent along the roll, mm.</param>

@@ -3,10 +3,13 @@ using FeltNest.Numerics;
 
 namespace FeltNest.Seam;
 
-/// <summary>The seam that an elastic rod bent on the sphere takes: kg'' + kg^3/2 + c kg = 0 along its arc, closed, with four inflections.</summary>
-/// <remarks>Follows J. Langer and D. Singer, "The total squared curvature of closed curves", <i>J. Differential Geometry</i> 20, 1984, and G. Brunnett and P. Crouch, "Elastic curves on the sphere",
-/// <i>Adv. Comput. Math.</i> 2, 1994: kg = -A cn(p t, m) with A = 2 sqrt(m) p, length 8 K(m)/p, t the arc from the waist. The two numbers m and p are found here by shooting from the waist to the
-/// inflection, which must lie on the axis about which the second panel is laid; the curve is then kept as a series in its arc length.</remarks>
+/// <summary>The seam that an elastic rod bent on the sphere takes: kg'' + kg^3/2 + c kg = 0 along its arc, closed, with four
+/// inflections.</summary>
+/// <remarks>Follows J. Langer and D. Singer, "The total squared curvature of closed curves", <i>J. Differential Geometry</i> 20, 1984, and
+/// G. Brunnett and P. Crouch, "Elastic curves on the sphere",
+/// <i>Adv. Comput. Math.</i> 2, 1994: kg = -A cn(p t, m) with A = 2 sqrt(m) p, length 8 K(m)/p, t the arc from the waist. The two numbers m
+/// and p are found here by shooting from the waist to the inflection, which must lie on the axis about which the second panel is laid; the
+/// curve is then kept as a series in its arc length.</remarks>
 public sealed class ElasticaSeam : SeamCurve
 {
     /// <summary>Least waist taken, radians (20 degrees): below it the other panel's tips nearly meet.</summary>
@@ -51,7 +54,8 @@ public sealed class ElasticaSeam : SeamCurve
     public override bool IsMirrorSymmetric => true;
 
     /// <summary>The curve with a given waist.</summary>
-    /// <param name="waistAngle">Waist as a great-circle arc, radians, from <see cref="LeastWaistAngle"/> to <see cref="GreatestWaistAngle"/>.</param>
+    /// <param name="waistAngle">Waist as a great-circle arc, radians, from <see cref="LeastWaistAngle"/> to
+    /// <see cref="GreatestWaistAngle"/>.</param>
     /// <exception cref="ArgumentOutOfRangeException">The waist is outside that range.</exception>
     public static ElasticaSeam ForWaist(double waistAngle)
     {

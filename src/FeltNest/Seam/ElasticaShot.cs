@@ -2,18 +2,22 @@ using FeltNest.Numerics;
 
 namespace FeltNest.Seam;
 
-/// <summary>An eighth of the elastica, from the waist to the inflection, by the equations of a curve on the sphere: P' = T, T' = kg P x T - P, kg'' = -kg^3/2 - (1 - 2m) p^2 kg.</summary>
+/// <summary>An eighth of the elastica, from the waist to the inflection, by the equations of a curve on the sphere: P' = T, T' = kg P x T -
+/// P, kg'' = -kg^3/2 - (1 - 2m) p^2 kg.</summary>
 internal static class ElasticaShot
 {
-    // Samples kept of the eighth and classical Runge-Kutta steps between two of them: the steps leave 1e-15, and 64 samples carry all harmonics above rounding for waists from 20 degrees.
-    private const int Samples = 64, Steps = 24;
+    // Samples kept of the eighth and classical Runge-Kutta steps between two of them: the steps leave 1e-15, and 64 samples carry all
+    // harmonics above rounding for waists from 20 degrees.
+    private const int Samples = 64;
+    private const int Steps = 24;
 
     /// <summary>Parameter m and rate p whose curve ends at (1, -1, 0)/sqrt 2.</summary>
     /// <param name="waistAngle">Waist as a great-circle arc, radians.</param>
     public static (double Parameter, double Rate) Solve(double waistAngle)
     {
         // The curve of 60 degrees is followed in steps of at most 5 degrees, each near enough for Newton's method.
-        const double start = Math.PI / 3, most = 5 * Math.PI / 180;
+        const double start = Math.PI / 3;
+        const double most = 5 * Math.PI / 180;
         int stages = 1 + (int)Math.Ceiling(Math.Abs(waistAngle - start) / most);
         (double m, double p) = (0.2229, 1.309);
         for (int stage = 1; stage <= stages; stage++)
@@ -27,7 +31,8 @@ internal static class ElasticaShot
     /// <summary>The whole curve as a series.</summary>
     public static SeamSeries Series(double waistAngle, double m, double p)
     {
-        const int whole = 8 * Samples, quarter = 2 * Samples;
+        const int whole = 8 * Samples;
+        const int quarter = 2 * Samples;
         SpherePoint[] eighth = Run(waistAngle, m, p);
 
         // s meets pi/2 - s; then x is odd about the waist and even about the tip, z even about both.
@@ -41,7 +46,8 @@ internal static class ElasticaShot
         }
 
         static SpherePoint Mirrored(SpherePoint q) => new(-q.X, q.Y, q.Z);
-        double[] plan = new double[Samples], height = new double[Samples / 2];
+        double[] plan = new double[Samples];
+        double[] height = new double[Samples / 2];
         for (int i = 0; i < whole; i++)
         {
             SpherePoint here = At(i);
@@ -61,7 +67,8 @@ internal static class ElasticaShot
 
     private static (double M, double P) Newton(double waistAngle, double m, double p)
     {
-        // Step of the difference quotients, small against both numbers, and rounds: from a start 5 degrees off six are enough, the rest cost little.
+        // Step of the difference quotients, small against both numbers, and rounds: from a start 5 degrees off six are enough, the rest
+        // cost little.
         const double h = 1e-6;
         const int rounds = 12;
         for (int i = 0; i < rounds; i++)
@@ -87,7 +94,8 @@ internal static class ElasticaShot
     private static SpherePoint[] Run(double waistAngle, double m, double p)
     {
         (double sin, double cos) = Math.SinCos(waistAngle / 2);
-        double step = EllipticIntegral.CompleteK(m) / p / (Samples * Steps), c = (1 - (2 * m)) * p * p;
+        double step = EllipticIntegral.CompleteK(m) / p / (Samples * Steps);
+        double c = (1 - (2 * m)) * p * p;
         State here = new(new(0, -sin, cos), new(1, 0, 0), -2 * Math.Sqrt(m) * p, 0);
         SpherePoint[] to = new SpherePoint[Samples + 1];
         to[0] = here.Point;
@@ -95,7 +103,10 @@ internal static class ElasticaShot
         {
             for (int k = 0; k < Steps; k++)
             {
-                State a = Slope(here), b = Slope(here.Moved(a, step / 2)), d = Slope(here.Moved(b, step / 2)), e = Slope(here.Moved(d, step));
+                State a = Slope(here);
+                State b = Slope(here.Moved(a, step / 2));
+                State d = Slope(here.Moved(b, step / 2));
+                State e = Slope(here.Moved(d, step));
                 here = here.Moved(a, step / 6).Moved(b, step / 3).Moved(d, step / 3).Moved(e, step / 6);
             }
 
@@ -114,6 +125,7 @@ internal static class ElasticaShot
     private readonly record struct State(SpherePoint Point, SpherePoint Tangent, double Curvature, double CurvatureSlope)
     {
         public State Moved(State slope, double by) => new(
-            Point + (by * slope.Point), Tangent + (by * slope.Tangent), Curvature + (by * slope.Curvature), CurvatureSlope + (by * slope.CurvatureSlope));
+            Point + (by * slope.Point), Tangent + (by * slope.Tangent), Curvature + (by * slope.Curvature),
+            CurvatureSlope + (by * slope.CurvatureSlope));
     }
 }

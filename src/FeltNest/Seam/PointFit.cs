@@ -8,7 +8,8 @@ namespace FeltNest.Seam;
 /// <param name="Worst">Number of that point as given, from 1.</param>
 internal sealed record PointFit(SeamSeries Series, double Deviation, int Worst)
 {
-    // Rounds of fit and new parameters: parameters even in length are already good to a few per cent of a step, and each round takes most of the rest.
+    // Rounds of fit and new parameters: parameters even in length are already good to a few per cent of a step, and each round takes most
+    // of the rest.
     private const int Rounds = 12;
 
     // Harmonics at most, and steps of the path that the shortest wave must span, so that it cannot swing between points.
@@ -40,13 +41,16 @@ internal sealed record PointFit(SeamSeries Series, double Deviation, int Worst)
 
     private static SeamSeries Fit(SpherePoint[] points, double[] at, int harmonics, bool mirrors)
     {
-        int plan = (harmonics + 1) / 2, height = (harmonics + 2) / 4, skew = mirrors ? 0 : harmonics / 4;
+        int plan = (harmonics + 1) / 2;
+        int height = (harmonics + 2) / 4;
+        int skew = mirrors ? 0 : harmonics / 4;
         double[] x = LeastSquares(mirrors ? plan : 2 * plan, points.Length * 2, (row, to) =>
         {
             double s = at[row / 2];
             for (int i = 0; i < plan; i++)
             {
-                double k = (2 * i) + 1, mate = i % 2 == 0 ? -1 : 1;
+                double k = (2 * i) + 1;
+                double mate = i % 2 == 0 ? -1 : 1;
                 to[i] = row % 2 == 0 ? Math.Sin(k * s) : mate * Math.Cos(k * s);
                 if (!mirrors)
                 {
@@ -76,7 +80,9 @@ internal sealed record PointFit(SeamSeries Series, double Deviation, int Worst)
     // Normal equations: sines and cosines at many places are nearly orthogonal, so that their matrix is well conditioned.
     private static double[] LeastSquares(int unknowns, int rows, Func<int, double[], double> row)
     {
-        double[] matrix = new double[unknowns * unknowns], right = new double[unknowns], values = new double[unknowns];
+        double[] matrix = new double[unknowns * unknowns];
+        double[] right = new double[unknowns];
+        double[] values = new double[unknowns];
         for (int r = 0; r < rows; r++)
         {
             double target = row(r, values);
@@ -87,7 +93,8 @@ internal sealed record PointFit(SeamSeries Series, double Deviation, int Worst)
             }
         }
 
-        DenseCholesky factor = DenseCholesky.TryFactor(matrix, unknowns, 0) ?? throw PointSeam.Refusal("the points lie too unevenly along the seam to tell its shape");
+        DenseCholesky factor = DenseCholesky.TryFactor(matrix, unknowns, 0)
+            ?? throw PointSeam.Refusal("the points lie too unevenly along the seam to tell its shape");
         factor.Solve(right);
         return right;
     }

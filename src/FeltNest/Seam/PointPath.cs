@@ -1,15 +1,19 @@
+using System.Globalization;
 using FeltNest.Ball;
 
 namespace FeltNest.Seam;
 
-/// <summary>Given points of a seam, proven to go once round the pole in small steps, with a first guess of their seam parameters: even in length, pi/4 at the place nearest to (1, -1, 0).</summary>
+/// <summary>Given points of a seam, proven to go once round the pole in small steps, with a first guess of their seam parameters: even in
+/// length, pi/4 at the place nearest to (1, -1, 0).</summary>
 internal sealed class PointPath
 {
     // Fewer points than this do not show a curve with four bends each way.
     private const int Fewest = 24;
 
-    // Greatest part by which distances from the centre may differ, and greatest step between neighbours, radians (12 degrees): farther apart the curve between is a guess.
-    private const double Roundness = 0.02, WidestStep = 12 * Math.PI / 180;
+    // Greatest part by which distances from the centre may differ, and greatest step between neighbours, radians (12 degrees): farther
+    // apart the curve between is a guess.
+    private const double Roundness = 0.02;
+    private const double WidestStep = 12 * Math.PI / 180;
 
     private PointPath(SpherePoint[] directions, double[] parameters, double step, bool reversed)
     {
@@ -46,18 +50,24 @@ internal sealed class PointPath
             throw PointSeam.Refusal(FormattableString.Invariant($"{given.Count} points; at least {Fewest} are needed"));
         }
 
-        double least = given.Min(p => p.Length), greatest = given.Max(p => p.Length);
+        double least = given.Min(p => p.Length);
+        double greatest = given.Max(p => p.Length);
         if (!(double.IsFinite(greatest) && least > 0 && greatest <= (1 + Roundness) * least))
         {
-            throw PointSeam.Refusal(FormattableString.Invariant($"distances from the centre run from {least:0.###} to {greatest:0.###}; they may differ by {100 * Roundness:0} %"));
+            throw PointSeam.Refusal(
+                FormattableString.Invariant(
+                    $"distances from the centre run from {least:0.###} to {greatest:0.###}; they may differ by {100 * Roundness:0} %"));
         }
 
         SpherePoint[] directions = [.. given.Select(p => (1 / p.Length) * p)];
-        double winding = Pairs(directions).Sum(pair => Math.IEEERemainder(Math.Atan2(pair.To.Y, pair.To.X) - Math.Atan2(pair.From.Y, pair.From.X), 2 * Math.PI));
+        double winding = Pairs(directions)
+            .Sum(pair => Math.IEEERemainder(Math.Atan2(pair.To.Y, pair.To.X) - Math.Atan2(pair.From.Y, pair.From.X), 2 * Math.PI));
         double turns = Math.Round(winding / (2 * Math.PI));
         if (Math.Abs(turns) != 1)
         {
-            throw PointSeam.Refusal(FormattableString.Invariant($"the points go {turns:0} times round the z axis; once is needed, with z through a panel's pole"));
+            throw PointSeam.Refusal(
+                FormattableString.Invariant(
+                    $"the points go {turns:0} times round the z axis; once is needed, with z through a panel's pole"));
         }
 
         if (turns < 0)
@@ -70,8 +80,10 @@ internal sealed class PointPath
         if (steps[widest] > WidestStep)
         {
             int number = turns < 0 ? given.Count - 1 - widest : widest + 1;
-            throw PointSeam.Refusal(FormattableString.Invariant(
-                $"{steps[widest] * 180 / Math.PI:0.##} degrees of arc between neighbours at point {number}; at most {WidestStep * 180 / Math.PI:0} are allowed, the last point back to the first included"));
+            throw PointSeam.Refusal(string.Create(
+                CultureInfo.InvariantCulture,
+                $"{steps[widest] * 180 / Math.PI:0.##} degrees of arc between neighbours at point {number}; at most "
+                    + $"{WidestStep * 180 / Math.PI:0} are allowed, the last point back to the first included"));
         }
 
         double[] parameters = Parametrised(directions, steps);
@@ -82,13 +94,18 @@ internal sealed class PointPath
     private static double[] Parametrised(SpherePoint[] directions, double[] steps)
     {
         SpherePoint axis = new(Math.Sqrt(0.5), -Math.Sqrt(0.5), 0);
-        double along = 0, whole = steps.Sum(), best = double.PositiveInfinity, origin = 0;
+        double along = 0;
+        double whole = steps.Sum();
+        double best = double.PositiveInfinity;
+        double origin = 0;
         double[] lengths = new double[directions.Length];
         for (int i = 0; i < directions.Length; i++)
         {
             lengths[i] = along;
-            SpherePoint here = directions[i], chord = directions[(i + 1) % directions.Length] - here;
-            double part = Math.Clamp((axis - here).Dot(chord) / Math.Max(double.Epsilon, chord.Dot(chord)), 0, 1), off = (here + (part * chord) - axis).Length;
+            SpherePoint here = directions[i];
+            SpherePoint chord = directions[(i + 1) % directions.Length] - here;
+            double part = Math.Clamp((axis - here).Dot(chord) / Math.Max(double.Epsilon, chord.Dot(chord)), 0, 1);
+            double off = (here + (part * chord) - axis).Length;
             (best, origin) = off < best ? (off, along + (part * steps[i])) : (best, origin);
             along += steps[i];
         }
@@ -99,12 +116,16 @@ internal sealed class PointPath
     // The tips lie below the equator: where the half towards +x lies above it, the frame is a quarter turn off.
     private static void RefuseQuarterTurn(SpherePoint[] directions, double[] parameters)
     {
-        double height = directions.Where((_, i) => Math.Abs(Math.IEEERemainder(parameters[i] - (Math.PI / 2), 2 * Math.PI)) < Math.PI / 4).Average(p => p.Z);
+        double height = directions
+            .Where((_, i) => Math.Abs(Math.IEEERemainder(parameters[i] - (Math.PI / 2), 2 * Math.PI)) < Math.PI / 4)
+            .Average(p => p.Z);
         if (height > 0)
         {
-            throw PointSeam.Refusal("x goes through a waist, not through a tip of the panel whose pole is on z; turn the points a quarter about z");
+            throw PointSeam.Refusal(
+                "x goes through a waist, not through a tip of the panel whose pole is on z; turn the points a quarter about z");
         }
     }
 
-    private static IEnumerable<(SpherePoint From, SpherePoint To)> Pairs(SpherePoint[] points) => points.Select((p, i) => (p, points[(i + 1) % points.Length]));
+    private static IEnumerable<(SpherePoint From, SpherePoint To)> Pairs(SpherePoint[] points) =>
+        points.Select((p, i) => (p, points[(i + 1) % points.Length]));
 }

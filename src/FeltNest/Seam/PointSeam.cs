@@ -1,20 +1,28 @@
+using System.Globalization;
 using FeltNest.Ball;
 
 namespace FeltNest.Seam;
 
-/// <summary>A seam through given points: the smoothest curve of a few harmonics near them that has the symmetries of a ball of two equal panels.</summary>
-/// <remarks>The points' frame: the centre of the ball at 0, z through a panel's pole, x through one of its tips. The curve halves the sphere exactly, as the second panel is the first one
-/// half-turned; how far the points lie from it is <see cref="Deviation"/>.</remarks>
+/// <summary>A seam through given points: the smoothest curve of a few harmonics near them that has the symmetries of a ball of two equal
+/// panels.</summary>
+/// <remarks>The points' frame: the centre of the ball at 0, z through a panel's pole, x through one of its tips. The curve halves the
+/// sphere exactly, as the second panel is the first one half-turned; how far the points lie from it is <see cref="Deviation"/>.</remarks>
 public sealed class PointSeam : SeamCurve
 {
-    /// <summary>How far a point may lie from the curve, radians: 1 % of the radius, 0.3 mm on a ball, about what a seam can be read off with.</summary>
+    /// <summary>How far a point may lie from the curve, radians: 1 % of the radius, 0.3 mm on a ball, about what a seam can be read off
+    /// with.</summary>
     public const double Tolerance = 0.01;
 
-    /// <summary>Least and greatest waist, radians (20 and 90 degrees), for the reasons of the other families.</summary>
-    public const double LeastWaistAngle = 20 * Math.PI / 180, GreatestWaistAngle = 90 * Math.PI / 180;
+    /// <summary>Least waist, radians (20 degrees), for the reasons of the other families.</summary>
+    public const double LeastWaistAngle = 20 * Math.PI / 180;
 
-    // Mirrors are taken as meant where the points lie no farther than this many times from the mirrored curve than from one that has only the half-turns, or within this distance, radians.
-    private const double Meant = 2, MeantWithin = 1e-6;
+    /// <summary>Greatest waist, radians (90 degrees), for the reasons of the other families.</summary>
+    public const double GreatestWaistAngle = 90 * Math.PI / 180;
+
+    // Mirrors are taken as meant where the points lie no farther than this many times from the mirrored curve than from one that has only
+    // the half-turns, or within this distance, radians.
+    private const double Meant = 2;
+    private const double MeantWithin = 1e-6;
 
     private readonly SeamSeries series;
 
@@ -55,17 +63,21 @@ public sealed class PointSeam : SeamCurve
     public static PointSeam Through(IReadOnlyList<SeamPoint> points)
     {
         PointPath path = PointPath.Of(points);
-        PointFit skew = PointFit.To(path, false), mirrored = PointFit.To(path, true);
+        PointFit skew = PointFit.To(path, false);
+        PointFit mirrored = PointFit.To(path, true);
         if (!(skew.Deviation <= Tolerance))
         {
-            throw Refusal(FormattableString.Invariant(
-                $"point {skew.Worst} lies {skew.Deviation * 180 / Math.PI:0.##} degrees off the nearest seam of two equal panels (kept by half-turns about z and about (1, -1, 0)); at most {Tolerance * 180 / Math.PI:0.##} are allowed"));
+            throw Refusal(string.Create(
+                CultureInfo.InvariantCulture,
+                $"point {skew.Worst} lies {skew.Deviation * 180 / Math.PI:0.##} degrees off the nearest seam of two equal panels (kept "
+                    + $"by half-turns about z and about (1, -1, 0)); at most {Tolerance * 180 / Math.PI:0.##} are allowed"));
         }
 
         bool mirrors = mirrored.Deviation <= Math.Max(MeantWithin, Meant * skew.Deviation);
         PointSeam seam = mirrors ? new(mirrored.Series, mirrored.Deviation, true) : new(skew.Series, skew.Deviation, false);
         return seam.WaistAngle is >= LeastWaistAngle and <= GreatestWaistAngle ? seam
-            : throw Refusal(FormattableString.Invariant($"the waist is {seam.WaistAngle * 180 / Math.PI:0.##} degrees of arc; 20 to 90 are allowed"));
+            : throw Refusal(
+                FormattableString.Invariant($"the waist is {seam.WaistAngle * 180 / Math.PI:0.##} degrees of arc; 20 to 90 are allowed"));
     }
 
     /// <inheritdoc/>

@@ -1,12 +1,14 @@
+using System.Globalization;
 using FeltNest.Ball;
 
 namespace FeltNest.Seam;
 
 /// <summary>The seam of a two-panel cover, on the unit sphere in the frame of the panel that holds the pole (0, 0, 1).</summary>
-/// <remarks><para>The parameter s runs over 2 pi: 0 and pi at the panel's waist (y = 0 side first: s = 0 lies at negative y), pi/2 at the tip on +x. It grows counter-clockwise
-/// seen from outside. The curve is kept by the half-turn about z (s to s + pi) and changed end for end by the half-turn about the axis (1, -1, 0), which lays
-/// the second panel: s meets pi/2 - s.</para>
-/// <para>Only these two symmetries may be relied on; <see cref="IsMirrorSymmetric"/> says whether the panel has two mirror planes as well.</para></remarks>
+/// <remarks><para>The parameter s runs over 2 pi: 0 and pi at the panel's waist (y = 0 side first: s = 0 lies at negative y), pi/2 at the
+/// tip on +x. It grows counter-clockwise seen from outside. The curve is kept by the half-turn about z (s to s + pi) and changed end for
+/// end by the half-turn about the axis (1, -1, 0), which lays the second panel: s meets pi/2 - s.</para>
+/// <para>Only these two symmetries may be relied on; <see cref="IsMirrorSymmetric"/> says whether the panel has two mirror planes as
+/// well.</para></remarks>
 public abstract class SeamCurve
 {
     /// <summary>Family the curve belongs to.</summary>
@@ -33,7 +35,8 @@ public abstract class SeamCurve
     /// <summary>Whether the panel equals its mirror image in the long axis.</summary>
     public abstract bool IsMirrorSymmetric { get; }
 
-    /// <summary>Whether the curvature jumps at s = pi/4, 3 pi/4, 5 pi/4 and 7 pi/4; everywhere else, and without joints there too, the curve is smooth.</summary>
+    /// <summary>Whether the curvature jumps at s = pi/4, 3 pi/4, 5 pi/4 and 7 pi/4; everywhere else, and without joints there too, the
+    /// curve is smooth.</summary>
     public virtual bool HasJoints => false;
 
     /// <summary>Least and greatest waist a family takes, radians.</summary>
@@ -68,7 +71,9 @@ public abstract class SeamCurve
         {
             return seam.WaistMm == 0
                 ? PointSeam.Through(seam.Points ?? [])
-                : throw new InputException(null, "seam.waistMm", FormattableString.Invariant($"{seam.WaistMm} mm, but a seam given as points has a waist of its own; leave it out"));
+                : throw new InputException(
+                    null, "seam.waistMm",
+                    FormattableString.Invariant($"{seam.WaistMm} mm, but a seam given as points has a waist of its own; leave it out"));
         }
 
         if (seam.Points is not null)
@@ -80,12 +85,15 @@ public abstract class SeamCurve
         double waist = seam.WaistMm / radiusMm;
         return waist >= least && waist <= greatest
             ? For(seam.Curve, waist)
-            : throw new InputException(null, "seam.waistMm", FormattableString.Invariant(
-                $"{seam.WaistMm} mm on a fitted sphere of radius {radiusMm:0.###} mm; {Math.Ceiling(least * radiusMm * 100) / 100:0.##} to {Math.Floor(greatest * radiusMm * 100) / 100:0.##} mm are allowed"));
+            : throw new InputException(null, "seam.waistMm", string.Create(
+                CultureInfo.InvariantCulture,
+                $"{seam.WaistMm} mm on a fitted sphere of radius {radiusMm:0.###} mm; {Math.Ceiling(least * radiusMm * 100) / 100:0.##} "
+                    + $"to {Math.Floor(greatest * radiusMm * 100) / 100:0.##} mm are allowed"));
     }
 
     /// <summary>Place and derivatives at a parameter.</summary>
     public abstract SeamJet At(double s);
 
-    private static InputException HasOwnWaist() => new(null, "seam.curve", "points; a waist can be chosen for two-harmonic, four-arc and elastica");
+    private static InputException HasOwnWaist() =>
+        new(null, "seam.curve", "points; a waist can be chosen for two-harmonic, four-arc and elastica");
 }

@@ -1,12 +1,14 @@
 namespace FeltNest.Seam;
 
-/// <summary>Figures of a smooth closed curve on the unit sphere that has no closed forms for them, summed at equal steps of its parameter.</summary>
+/// <summary>Figures of a smooth closed curve on the unit sphere that has no closed forms for them, summed at equal steps of its
+/// parameter.</summary>
 /// <param name="Length">Length of the whole seam.</param>
 /// <param name="WidthAngle">Greatest width measured along great circles across the long axis, radians.</param>
 /// <param name="GreatestCurvature">Greatest amount of geodesic curvature.</param>
 internal readonly record struct SeamMeasure(double Length, double WidthAngle, double GreatestCurvature)
 {
-    // Steps round the curve: sums of smooth periodic functions are then exact to the last digits, and extremes are bracketed to half a degree.
+    // Steps round the curve: sums of smooth periodic functions are then exact to the last digits, and extremes are bracketed to half a
+    // degree.
     private const int Steps = 720;
 
     /// <summary>Measures.</summary>
@@ -30,10 +32,13 @@ internal readonly record struct SeamMeasure(double Length, double WidthAngle, do
 
             // Sections: each keeps 0.618 of the span, so that an extreme, flat as it is, has its last digits.
             const int sections = 30;
-            double low = (best - 1) * step, high = (best + 1) * step, part = (3 - Math.Sqrt(5)) / 2;
+            double low = (best - 1) * step;
+            double high = (best + 1) * step;
+            double part = (3 - Math.Sqrt(5)) / 2;
             for (int i = 0; i < sections; i++)
             {
-                double a = low + (part * (high - low)), b = high - (part * (high - low));
+                double a = low + (part * (high - low));
+                double b = high - (part * (high - low));
                 (low, high) = quantity(at(a)) < quantity(at(b)) ? (a, high) : (low, b);
             }
 

@@ -1,6 +1,7 @@
 namespace FeltNest.Seam;
 
-/// <summary>A point of the unit sphere, or a vector at one, in the panel's own frame: z through the panel's pole, x towards one seam tip, seen from outside with y to the left of x.</summary>
+/// <summary>A point of the unit sphere, or a vector at one, in the panel's own frame: z through the panel's pole, x towards one seam tip,
+/// seen from outside with y to the left of x.</summary>
 public readonly record struct SpherePoint(double X, double Y, double Z)
 {
     /// <summary>Distance from the centre.</summary>

@@ -3,13 +3,15 @@ using FeltNest.Numerics;
 
 namespace FeltNest.Seam;
 
-/// <summary>The seam with two harmonics in its plan: x = a sin s + b sin 3s, y = b cos 3s - a cos s, z = 2 sqrt(ab) cos 2s with a = 1 - beta, b = beta.</summary>
-/// <remarks>Follows R. Ferreol, <i>Encyclopedie des formes mathematiques remarquables</i>, "Seam line of a tennis ball", and D. Allison, R. Diaz, K. Miller,
-/// "Generalized Baseball Curves", <i>Loci</i> (MAA) 2008, section 3; differs in the frame, which is the panel's own (turned about z so that a tip lies on +x).
-/// The closed forms of length, width and curvature are derived here.</remarks>
+/// <summary>The seam with two harmonics in its plan: x = a sin s + b sin 3s, y = b cos 3s - a cos s, z = 2 sqrt(ab) cos 2s with a = 1 -
+/// beta, b = beta.</summary>
+/// <remarks>Follows R. Ferreol, <i>Encyclopedie des formes mathematiques remarquables</i>, "Seam line of a tennis ball", and D. Allison, R.
+/// Diaz, K. Miller, "Generalized Baseball Curves", <i>Loci</i> (MAA) 2008, section 3; differs in the frame, which is the panel's own
+/// (turned about z so that a tip lies on +x). The closed forms of length, width and curvature are derived here.</remarks>
 public sealed class TwoHarmonicSeam : SeamCurve
 {
-    /// <summary>Least waist taken, radians (20 degrees): below it the other panel's tips nearly meet, and flattening settles too slowly to be trusted.</summary>
+    /// <summary>Least waist taken, radians (20 degrees): below it the other panel's tips nearly meet, and flattening settles too slowly to
+    /// be trusted.</summary>
     public const double LeastWaistAngle = 20 * Math.PI / 180;
 
     /// <summary>Greatest waist taken, radians (90 degrees): above it the flat panel is no longer narrower at its waist.</summary>
@@ -49,7 +51,8 @@ public sealed class TwoHarmonicSeam : SeamCurve
     public override bool IsMirrorSymmetric => true;
 
     /// <summary>The curve with a given waist.</summary>
-    /// <param name="waistAngle">Waist as a great-circle arc, radians, from <see cref="LeastWaistAngle"/> to <see cref="GreatestWaistAngle"/>.</param>
+    /// <param name="waistAngle">Waist as a great-circle arc, radians, from <see cref="LeastWaistAngle"/> to
+    /// <see cref="GreatestWaistAngle"/>.</param>
     /// <exception cref="ArgumentOutOfRangeException">The waist is outside that range.</exception>
     public static TwoHarmonicSeam ForWaist(double waistAngle)
     {

@@ -7,10 +7,12 @@ namespace FeltNest.Yield;
 public static class PartKinds
 {
     // Angles and outlines this near are one kind: as for pairing classes, and a hair of the part's size.
-    private const double SameDeg = 1e-6, SameShare = 1e-6;
+    private const double SameDeg = 1e-6;
+    private const double SameShare = 1e-6;
 
-    /// <summary>How many kinds of part come off the table. A layer that lies nap side down gives the mirror image about the warp: a panel at angle a comes out at -a, and where its
-    /// outline is not its own mirror image about its axis it is another part altogether.</summary>
+    /// <summary>How many kinds of part come off the table. A layer that lies nap side down gives the mirror image about the warp: a panel
+    /// at angle a comes out at -a, and where its outline is not its own mirror image about its axis it is another part
+    /// altogether.</summary>
     public static int Of(RollLayout layout)
     {
         IReadOnlyList<(PairingClass Class, double PanelsPerMetre)> classes = YieldAccount.Classes(layout);
@@ -21,7 +23,8 @@ public static class PartKinds
 
         double turn = layout.Rules.OneWay ? 360 : 180;
         int more = classes.Count(c => !HasMirror(layout.Parts[c.Class.Part].Outline)
-            || !classes.Any(o => o.Class.Part == c.Class.Part && Math.Abs(Math.IEEERemainder(o.Class.AngleDeg + c.Class.AngleDeg, turn)) <= SameDeg));
+            || !classes.Any(o =>
+                o.Class.Part == c.Class.Part && Math.Abs(Math.IEEERemainder(o.Class.AngleDeg + c.Class.AngleDeg, turn)) <= SameDeg));
         return classes.Count + more;
     }
 

@@ -9,7 +9,9 @@ public static class YieldAccount
     /// <summary>The yield of a layout; bases are the full roll width and one repeat, before roll ends and faults.</summary>
     public static YieldFigures Of(RollLayout layout)
     {
-        double good = 0, panels = 0, balls = 0;
+        double good = 0;
+        double panels = 0;
+        double balls = 0;
         double? massPerAreaGsm = layout.Parts.Select(p => p.MassPerAreaGsm).Distinct().Count() == 1 ? layout.Parts[0].MassPerAreaGsm : null;
         foreach (LayoutBand band in layout.Bands)
         {
@@ -18,14 +20,16 @@ public static class YieldAccount
             good += band.Repeat.Panels.Sum(p => layout.Parts[p.Part].AreaMm2) / (band.Repeat.LengthMm * layout.RollWidthMm) * 100;
         }
 
-        // Classes run over the bands: a panel of one band pairs with one of another. Two panels of one class are a ball; over a roll none is left over.
+        // Classes run over the bands: a panel of one band pairs with one of another. Two panels of one class are a ball; over a roll none
+        // is left over.
         foreach ((PairingClass of, double perMetre) in Classes(layout))
         {
             balls += perMetre / 2;
         }
 
         double metres = 1000 / balls;
-        double trim = 100 * layout.Trims.TotalMm / layout.RollWidthMm, unused = 100 * (layout.UsableWidthMm - Extent(layout)) / layout.RollWidthMm;
+        double trim = 100 * layout.Trims.TotalMm / layout.RollWidthMm;
+        double unused = 100 * (layout.UsableWidthMm - Extent(layout)) / layout.RollWidthMm;
         return new YieldFigures(
             panels, balls, good, 100 - good,
             new FeltUsage(metres, metres * layout.RollWidthMm / 1000, metres * layout.RollWidthMm / 1000 * massPerAreaGsm / 1000),
@@ -59,7 +63,8 @@ public static class YieldAccount
 
     private static double Extent(RollLayout layout)
     {
-        double low = double.PositiveInfinity, high = double.NegativeInfinity;
+        double low = double.PositiveInfinity;
+        double high = double.NegativeInfinity;
         foreach (PlacedPanel panel in layout.Bands.SelectMany(b => b.Repeat.Panels))
         {
             Outline turned = layout.Parts[panel.Part].Outline.Turned(double.DegreesToRadians(panel.AngleDeg));

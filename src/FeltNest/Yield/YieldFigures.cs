@@ -8,4 +8,5 @@ namespace FeltNest.Yield;
 /// <param name="PerThousandBalls">Felt per thousand balls.</param>
 /// <param name="Account">Where every per cent goes.</param>
 public sealed record YieldFigures(
-    double PanelsPerMetre, double BallsPerMetre, double UtilisationPercent, double WastePercent, FeltUsage PerThousandBalls, WasteAccount Account);
+    double PanelsPerMetre, double BallsPerMetre, double UtilisationPercent, double WastePercent, FeltUsage PerThousandBalls,
+    WasteAccount Account);

@@ -12,11 +12,26 @@ public sealed class BallRangesTests
 
     public static TheoryData<string, double> Outside => new()
     {
-        { "core.outerDiameterMm", 19.9 }, { "core.massG", 0 }, { "cement.thicknessMm", -0.1 }, { "cement.massPerAreaGsm", 2001 }, { "felt.thicknessMm", 13 },
-        { "felt.finishedThicknessMm", 0 }, { "felt.massPerAreaGsm", 49 }, { "felt.warpModulusNPerMm", 0 }, { "felt.weftModulusNPerMm", -2 },
-        { "felt.shearModulusNPerMm", 0 }, { "felt.poisson", 1 }, { "felt.neutralLayer", 1.01 }, { "felt.maxStretchPercent", 101 },
-        { "felt.maxEdgeCompressionPercent", -1 }, { "felt.cureShrinkWarpPercent", 31 }, { "felt.cureShrinkWeftPercent", -0.1 }, { "seam.waistMm", 5 },
-        { "seam.seamGapMm", 4 }, { "panel.warpAngleDeg", 181 }, { "core.outerDiameterMm", double.NaN },
+        { "core.outerDiameterMm", 19.9 },
+        { "core.massG", 0 },
+        { "cement.thicknessMm", -0.1 },
+        { "cement.massPerAreaGsm", 2001 },
+        { "felt.thicknessMm", 13 },
+        { "felt.finishedThicknessMm", 0 },
+        { "felt.massPerAreaGsm", 49 },
+        { "felt.warpModulusNPerMm", 0 },
+        { "felt.weftModulusNPerMm", -2 },
+        { "felt.shearModulusNPerMm", 0 },
+        { "felt.poisson", 1 },
+        { "felt.neutralLayer", 1.01 },
+        { "felt.maxStretchPercent", 101 },
+        { "felt.maxEdgeCompressionPercent", -1 },
+        { "felt.cureShrinkWarpPercent", 31 },
+        { "felt.cureShrinkWeftPercent", -0.1 },
+        { "seam.waistMm", 5 },
+        { "seam.seamGapMm", 4 },
+        { "panel.warpAngleDeg", 181 },
+        { "core.outerDiameterMm", double.NaN },
     };
 
     [Theory]
@@ -33,7 +48,16 @@ public sealed class BallRangesTests
     public void Everything_that_may_be_zero_may_be_zero()
     {
         BallSpec ball = Good;
-        foreach (string field in new[] { "cement.thicknessMm", "cement.massPerAreaGsm", "felt.neutralLayer", "felt.cureShrinkWarpPercent", "felt.cureShrinkWeftPercent", "seam.seamGapMm", "felt.maxEdgeCompressionPercent" })
+        foreach (string field in new[]
+        {
+            "cement.thicknessMm",
+            "cement.massPerAreaGsm",
+            "felt.neutralLayer",
+            "felt.cureShrinkWarpPercent",
+            "felt.cureShrinkWeftPercent",
+            "seam.seamGapMm",
+            "felt.maxEdgeCompressionPercent",
+        })
         {
             ball = With(field, 0, ball);
         }

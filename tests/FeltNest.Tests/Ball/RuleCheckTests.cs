@@ -12,7 +12,8 @@ public sealed class RuleCheckTests
     private static BallSpec TypeTwo { get; } = BallReader.Read(RepositoryFile.PathOf("shapes", "balls", "type-2.json")).Ball;
 
     [Theory]
-    // C. Lindsey, "Tennis Ball Performance Testing", 2021 (a secondary table): type 2 is 56.0 to 59.4 g and 6.54 to 6.86 cm, type 3 7.00 to 7.30 cm.
+    // C. Lindsey, "Tennis Ball Performance Testing", 2021 (a secondary table): type 2 is 56.0 to 59.4 g and 6.54 to 6.86 cm, type 3 7.00 to
+    // 7.30 cm.
     [InlineData(RuleType.Type2, 56.0, 59.4, 65.4, 68.6)]
     [InlineData(RuleType.Type3, 56.0, 59.4, 70.0, 73.0)]
     // From memory: no text was seen.
@@ -30,14 +31,16 @@ public sealed class RuleCheckTests
     [InlineData(68.6, RuleVerdict.Within)]
     [InlineData(65.39, RuleVerdict.Outside)]
     [InlineData(68.61, RuleVerdict.Outside)]
-    public void Limits_count_as_within(double diameter, RuleVerdict verdict) => Assert.Equal(verdict, RuleTable.Row(RuleType.Type2)!.DiameterMm.Judge(diameter));
+    public void Limits_count_as_within(double diameter, RuleVerdict verdict) =>
+        Assert.Equal(verdict, RuleTable.Row(RuleType.Type2)!.DiameterMm.Judge(diameter));
 
     [Fact]
     public void Limits_from_memory_never_give_a_bare_pass_or_fail()
     {
         foreach (RuleRow row in RuleTable.Rows)
         {
-            foreach (RuleLimits limits in new[] { row.MassG, row.DiameterMm, row.ReboundCm }.Where(limits => limits.Mark == RuleMark.Memory))
+            foreach (RuleLimits limits in new[] { row.MassG, row.DiameterMm, row.ReboundCm }
+                .Where(limits => limits.Mark == RuleMark.Memory))
             {
                 Assert.Equal(RuleVerdict.WithinFromMemory, limits.Judge(limits.Low));
                 Assert.Equal(RuleVerdict.OutsideFromMemory, limits.Judge(limits.High + 1));
@@ -58,7 +61,12 @@ public sealed class RuleCheckTests
     [Fact]
     public void The_finished_diameter_counts_cement_and_finished_felt_on_both_sides()
     {
-        BallSpec ball = TypeTwo with { Core = new CoreSpec(60, 46), Cement = new CementSpec(0.5, 100), Felt = TypeTwo.Felt with { FinishedThicknessMm = 3 } };
+        BallSpec ball = TypeTwo with
+        {
+            Core = new CoreSpec(60, 46),
+            Cement = new CementSpec(0.5, 100),
+            Felt = TypeTwo.Felt with { FinishedThicknessMm = 3 },
+        };
 
         RuleFinding diameter = RuleCheck.Of(ball, MassBudget.Of(ball, 6000))[0];
 
@@ -69,7 +77,8 @@ public sealed class RuleCheckTests
     [Fact]
     public void The_mass_budget_adds_core_cement_and_two_panels()
     {
-        // Core of diameter 100 / sqrt(pi) mm has the surface 10,000 mm2 = 0.01 m2: 1.5 g of cement at 150 g/m2. Two panels of 5,000 mm2 at 900 g/m2: 9 g.
+        // Core of diameter 100 / sqrt(pi) mm has the surface 10,000 mm2 = 0.01 m2: 1.5 g of cement at 150 g/m2. Two panels of 5,000 mm2 at
+        // 900 g/m2: 9 g.
         BallSpec ball = TypeTwo with
         {
             Core = new CoreSpec(100 / Math.Sqrt(Math.PI), 40),
@@ -89,5 +98,6 @@ public sealed class RuleCheckTests
     [InlineData(6.1, false)]
     [InlineData(15.9, false)]
     [InlineData(16.1, true)]
-    public void Unusual_felt_mass_is_warned_of(double felt, bool warned) => Assert.Equal(warned, new MassBudget(40, 1, felt).FeltWarning is not null);
+    public void Unusual_felt_mass_is_warned_of(double felt, bool warned) =>
+        Assert.Equal(warned, new MassBudget(40, 1, felt).FeltWarning is not null);
 }

@@ -36,8 +36,11 @@ public sealed class ToleranceCheckTests : IDisposable
     {
         ToleranceFinding mass = Of(With(new ToleranceSpec(0.3, 0.5, 0, 20, 0, 40)))[1];
 
-        // Own derivation for a core of 60 mm and 120 g/m2 of cement: the film's area is pi D^2, its growth 2 pi D for each mm of D; both panels are 2 * 6000 mm2.
-        double grown = 2 * Math.PI * 60 * 0.3 * 120e-6, film = Math.PI * 3600 * 20e-6, felt = 2 * 6000 * 40e-6;
+        // Own derivation for a core of 60 mm and 120 g/m2 of cement: the film's area is pi D^2, its growth 2 pi D for each mm of D; both
+        // panels are 2 * 6000 mm2.
+        double grown = 2 * Math.PI * 60 * 0.3 * 120e-6;
+        double film = Math.PI * 3600 * 20e-6;
+        double felt = 2 * 6000 * 40e-6;
         Assert.Equal(0.5 + grown + film + felt, mass.WorstCase, 12);
         Assert.Equal(Math.Sqrt(0.25 + (grown * grown) + (film * film) + (felt * felt)), mass.RootSumSquare, 12);
     }
@@ -49,13 +52,16 @@ public sealed class ToleranceCheckTests : IDisposable
         Assert.Equal(RuleVerdict.Within, Of(With(new ToleranceSpec(0.8, 0, 0, 0, 0, 0)))[0].WorstCaseVerdict);
         ToleranceFinding wide = Of(With(new ToleranceSpec(0.8, 0, 0.1, 0, 0, 0)))[0];
         Assert.Equal((RuleVerdict.Outside, RuleVerdict.Within), (wide.WorstCaseVerdict, wide.RootSumSquareVerdict));
-        Assert.Equal(RuleVerdict.NotKnown, Of(With(new ToleranceSpec(1, 0, 0, 0, 0, 0)) with { RuleType = RuleType.None })[0].WorstCaseVerdict);
+        Assert.Equal(
+            RuleVerdict.NotKnown, Of(With(new ToleranceSpec(1, 0, 0, 0, 0, 0)) with { RuleType = RuleType.None })[0].WorstCaseVerdict);
     }
 
     [Fact]
     public void Tolerances_are_read_and_those_left_out_are_none()
     {
-        Assert.Equal(new ToleranceSpec(0.3, 0, 0, 0, 0.2, 0), BallReader.Read(File("\"coreDiameterMm\": 0.3, \"feltFinishedThicknessMm\": 0.2")).Ball.Tolerances);
+        Assert.Equal(
+            new ToleranceSpec(0.3, 0, 0, 0, 0.2, 0),
+            BallReader.Read(File("\"coreDiameterMm\": 0.3, \"feltFinishedThicknessMm\": 0.2")).Ball.Tolerances);
 
         InputException negative = Assert.Throws<InputException>(() => BallReader.Read(File("\"coreMassG\": -1")));
         Assert.Equal("tolerances.coreMassG", negative.Field);
@@ -68,5 +74,6 @@ public sealed class ToleranceCheckTests : IDisposable
 
     private string File(string fields) => folder.Write(
         "ball.json",
-        System.IO.File.ReadAllText(RepositoryFile.PathOf("shapes", "balls", "type-3.json")).Replace("\"panel\":", $"\"tolerances\": {{ {fields} }}, \"panel\":", StringComparison.Ordinal));
+        System.IO.File.ReadAllText(RepositoryFile.PathOf("shapes", "balls", "type-3.json"))
+            .Replace("\"panel\":", $"\"tolerances\": {{ {fields} }}, \"panel\":", StringComparison.Ordinal));
 }

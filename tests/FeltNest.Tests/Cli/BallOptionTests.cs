@@ -15,7 +15,8 @@ public sealed class BallOptionTests : IDisposable
     public async Task A_given_core_is_the_core_of_an_edited_file()
     {
         string ball = RepositoryFile.PathOf("shapes", "balls", "type-2.json");
-        string edited = folder.Write("type-2.json", File.ReadAllText(ball).Replace("\"outerDiameterMm\": 60", "\"outerDiameterMm\": 59", StringComparison.Ordinal));
+        string edited = folder.Write(
+            "type-2.json", File.ReadAllText(ball).Replace("\"outerDiameterMm\": 60", "\"outerDiameterMm\": 59", StringComparison.Ordinal));
 
         JsonElement given = Json(await Run("panel", ball, "--core", "59"));
         JsonElement written = Json(await Run("panel", edited));
@@ -23,19 +24,21 @@ public sealed class BallOptionTests : IDisposable
         Assert.NotEqual(File.ReadAllText(ball), File.ReadAllText(edited));
         Assert.Equal(written.GetProperty("outline").GetRawText(), given.GetProperty("outline").GetRawText());
         Assert.Equal("core.outerDiameterMm=59", Assert.Single(given.GetProperty("given").EnumerateArray()).GetString());
-        Assert.EndsWith(", core.outerDiameterMm=59", given.GetProperty("name").GetString(), StringComparison.Ordinal);
+        Assert.EndsWith(", core 59 mm", given.GetProperty("name").GetString(), StringComparison.Ordinal);
         Assert.Empty(written.GetProperty("given").EnumerateArray());
     }
 
     [Fact]
     public async Task Without_a_ball_the_example_stands_in_and_is_named_as_assumed()
     {
-        CommandRun run = await CommandRun.Of("layout", "--core", "59", "--width", "400", "--effort", "1", "--json", "--quiet", "--out", folder.Path("out"));
+        CommandRun run = await CommandRun.Of(
+            "layout", "--core", "59", "--width", "400", "--effort", "1", "--json", "--quiet", "--out", folder.Path("out"));
 
         Assert.Equal(0, run.Code);
         Assert.Contains("no ball was given: the shipped example type-2 is assumed", Assert.Single(run.Messages), StringComparison.Ordinal);
         JsonElement layout = JsonDocument.Parse(run.Out).RootElement;
-        Assert.Contains("core.outerDiameterMm=59", layout.GetProperty("panels")[0].GetProperty("ball").GetString(), StringComparison.Ordinal);
+        Assert.Contains(
+            "core.outerDiameterMm=59", layout.GetProperty("panels")[0].GetProperty("ball").GetString(), StringComparison.Ordinal);
         Assert.Contains("is assumed", layout.GetProperty("assumptions").GetRawText(), StringComparison.Ordinal);
     }
 
@@ -45,8 +48,17 @@ public sealed class BallOptionTests : IDisposable
         JsonElement panel = Json(await Run("panel", "--with", "felt.thicknessMm=0.125in", "--with", "tolerances.coreDiameterMm=0.2"));
 
         Assert.Equal(
-            ["felt.thicknessMm=3.175", "tolerances.coreDiameterMm=0.2"], panel.GetProperty("given").EnumerateArray().Select(item => item.GetString()));
+            ["felt.thicknessMm=3.175", "tolerances.coreDiameterMm=0.2"],
+            panel.GetProperty("given").EnumerateArray().Select(item => item.GetString()));
         Assert.Equal(0.2, panel.GetProperty("ballCheck").GetProperty("tolerances")[0].GetProperty("worstCase").GetDouble(), 9);
+    }
+
+    [Fact]
+    public async Task A_core_in_inches_has_no_more_digits_than_an_inch()
+    {
+        JsonElement panel = Json(await Run("panel", "--core", "2.1in", "--with", "name=2026"));
+
+        Assert.Equal("2026, core 53.34 mm", panel.GetProperty("name").GetString());
     }
 
     [Theory]
@@ -75,14 +87,18 @@ public sealed class BallOptionTests : IDisposable
         CommandRun run = await CommandRun.Of("layout", outline, "--core", "59", "--width", "600", "--out", folder.Path("out"));
 
         Assert.Equal(2, run.Code);
-        Assert.Contains("is a flat outline: core.outerDiameterMm belongs to a ball specification", Assert.Single(run.Messages), StringComparison.Ordinal);
+        Assert.Contains(
+            "is a flat outline: core.outerDiameterMm belongs to a ball specification", Assert.Single(run.Messages),
+            StringComparison.Ordinal);
     }
 
     [Fact]
     public async Task What_is_given_names_the_folder_of_the_results()
     {
         // A folder that cannot be made: the name is told and nothing is written.
-        CommandRun run = await CommandRun.Of("compare", "--core", "59", "--waist", "27", "--with", "felt.thicknessMm=3.4", "--widths", "600,10", "--gap", "4", "--effort", "1", "--out", "/dev/null/x");
+        CommandRun run = await CommandRun.Of(
+            "compare", "--core", "59", "--waist", "27", "--with", "felt.thicknessMm=3.4", "--widths", "600,10", "--gap", "4", "--effort",
+            "1", "--out", "/dev/null/x");
         Assert.Equal(2, run.Code);
 
         Assert.Equal(

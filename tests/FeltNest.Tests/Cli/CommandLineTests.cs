@@ -74,12 +74,16 @@ public sealed class CommandLineTests : IDisposable
     [Fact]
     public async Task A_bad_field_is_told_with_file_field_value_and_range()
     {
-        string path = folder.Write("huge.json", File.ReadAllText(Ball).Replace("\"outerDiameterMm\": 60.0", "\"outerDiameterMm\": 6000", StringComparison.Ordinal));
+        string path = folder.Write(
+            "huge.json",
+            File.ReadAllText(Ball).Replace("\"outerDiameterMm\": 60.0", "\"outerDiameterMm\": 6000", StringComparison.Ordinal));
 
         CommandRun run = await CommandRun.Of("panel", path, "--out", folder.Path("out"));
 
         Assert.Equal((2, string.Empty), (run.Code, run.Out));
-        Assert.StartsWith($"feltnest: {path}: core.outerDiameterMm: 6000 mm is outside 20 to 200 mm: ", Assert.Single(run.Messages), StringComparison.Ordinal);
+        Assert.StartsWith(
+            $"feltnest: {path}: core.outerDiameterMm: 6000 mm is outside 20 to 200 mm: ", Assert.Single(run.Messages),
+            StringComparison.Ordinal);
         Assert.False(Directory.Exists(folder.Path("out")));
     }
 
@@ -100,12 +104,15 @@ public sealed class CommandLineTests : IDisposable
         int code = FaultLine.Tell(new InvalidOperationException("first\nsecond"), new Terminal(results, messages), CancellationToken.None);
 
         Assert.Equal((1, string.Empty), (code, results.ToString()));
-        Assert.Equal("feltnest: internal error (InvalidOperationException: first second); please report it with the command and the input\n", messages.ToString());
+        Assert.Equal(
+            "feltnest: internal error (InvalidOperationException: first second); please report it with the command and the input\n",
+            messages.ToString());
     }
 
     [Theory]
     [InlineData("layuot x", "'layuot' is no command; did you mean 'layout'? (feltnest --help shows what is allowed)")]
-    [InlineData("layout x --widht 3", "'--widht' is not known here; did you mean '--width'? (feltnest layout --help shows what is allowed)")]
+    [InlineData(
+        "layout x --widht 3", "'--widht' is not known here; did you mean '--width'? (feltnest layout --help shows what is allowed)")]
     [InlineData("compare x --zzzzzz", "'--zzzzzz' is not known here (feltnest compare --help shows what is allowed)")]
     public async Task A_word_mistyped_is_told_with_the_one_meant(string line, string told)
     {

@@ -21,9 +21,13 @@ public sealed class CompareCommandTests : IDisposable
     public async Task A_drawn_die_needs_a_feed_that_clears_it(string file, string feed, string told)
     {
         string die = folder.Write(file, """
-            <svg xmlns="http://www.w3.org/2000/svg" width="200mm" height="100mm" viewBox="0 0 200 100"><rect x="0" y="0" width="50" height="50"/><rect x="80" y="0" width="50" height="50"/></svg>
+            <svg xmlns="http://www.w3.org/2000/svg" width="200mm" height="100mm" viewBox="0 0 200 100">
+            <rect x="0" y="0" width="50" height="50"/><rect x="80" y="0" width="50" height="50"/></svg>
             """);
-        CommandRun run = await CommandRun.Of(["compare", Bone, "--widths", "519", "--keep-die", die, .. feed.Length > 0 ? (string[])["--keep-feed", feed] : [], "--out", folder.Path("out")]);
+        CommandRun run = await CommandRun.Of([
+            "compare", Bone, "--widths", "519", "--keep-die", die, .. feed.Length > 0 ? (string[])["--keep-feed", feed] : [], "--out",
+            folder.Path("out"),
+        ]);
 
         Assert.Equal((2, string.Empty), (run.Code, run.Out));
         Assert.Contains(told, Assert.Single(run.Messages), StringComparison.Ordinal);
@@ -32,7 +36,9 @@ public sealed class CompareCommandTests : IDisposable
     [Fact]
     public async Task Offers_with_costs_give_five_files_that_agree()
     {
-        CommandRun run = await CommandRun.Of("compare", Bone, "--offers", Demo("offers.csv"), "--costs", Demo("costs.json"), "--effort", "1", "--json", "--out", folder.Path("out"));
+        CommandRun run = await CommandRun.Of(
+            "compare", Bone, "--offers", Demo("offers.csv"), "--costs", Demo("costs.json"), "--effort", "1", "--json", "--out",
+            folder.Path("out"));
 
         Assert.Equal(0, run.Code);
         Assert.Equal(File.ReadAllText(folder.Path("out/compare.json")), run.Out);
@@ -42,13 +48,17 @@ public sealed class CompareCommandTests : IDisposable
         foreach (JsonElement row in root.GetProperty("rows").EnumerateArray())
         {
             Assert.Equal(100, row.GetProperty("account").EnumerateObject().Sum(s => s.Value.GetDouble()), 1e-9);
-            Assert.Equal(row.GetProperty("costPerThousandBalls").GetDouble(), row.GetProperty("costSheet").EnumerateArray().Last().GetProperty("amount").GetDouble());
+            Assert.Equal(
+                row.GetProperty("costPerThousandBalls").GetDouble(),
+                row.GetProperty("costSheet").EnumerateArray().Last().GetProperty("amount").GetDouble());
             Assert.Equal("EUR", row.GetProperty("currency").GetString());
         }
 
         string[] lines = File.ReadAllLines(folder.Path("out/compare.csv"));
         Assert.Equal(4, lines.Length);
-        Assert.StartsWith("1," + root.GetProperty("best").GetString(), Assert.Single(lines, l => l.StartsWith("1,", StringComparison.Ordinal)), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "1," + root.GetProperty("best").GetString(), Assert.Single(lines, l => l.StartsWith("1,", StringComparison.Ordinal)),
+            StringComparison.Ordinal);
         string page = File.ReadAllText(folder.Path("out/compare.html"));
         Assert.Contains("src=\"data:image/svg+xml;base64,", page, StringComparison.Ordinal);
         Assert.DoesNotContain("src=\"http", page, StringComparison.Ordinal);
@@ -61,21 +71,36 @@ public sealed class CompareCommandTests : IDisposable
     {
         string life = folder.Write("life.json", Life("30000.7"));
         string[] asked = ["compare", Bone, "--width-range", "600:600:1", "--costs", Demo("costs.json")];
-        CommandRun plain = await CommandRun.Of([.. asked, "--out", folder.Path("plain"), "--json"]), read = await CommandRun.Of([.. asked, "--life", life, "--out", folder.Path("read"), "--json"]);
+        CommandRun plain = await CommandRun.Of([.. asked, "--out", folder.Path("plain"), "--json"]);
+        CommandRun read = await CommandRun.Of([.. asked, "--life", life, "--out", folder.Path("read"), "--json"]);
         Assert.Equal((0, 0), (plain.Code, read.Code));
-        JsonElement before = JsonDocument.Parse(plain.Out).RootElement, after = JsonDocument.Parse(read.Out).RootElement;
+        JsonElement before = JsonDocument.Parse(plain.Out).RootElement;
+        JsonElement after = JsonDocument.Parse(read.Out).RootElement;
 
         Assert.Equal((60000, "costs", null), Stated(before));
         Assert.Equal((30000, "readings", "D, revision A"), Stated(after));
 
         // Die by its wear: price over strikes of a life, so half the life is twice the money; amounts are written to a millionth.
         Assert.Equal(2 * DieLine(before), DieLine(after), 2e-6);
-        Assert.Contains(read.Messages, m => m.EndsWith($"note: life of the die 30000 strikes by the readings of D, revision A in {life}, before the 60000 of the costs file", StringComparison.Ordinal));
+        Assert.Contains(
+            read.Messages,
+            m => m.EndsWith(
+                $"note: life of the die 30000 strikes by the readings of D, revision A in {life}, before the 60000 of the costs file",
+                StringComparison.Ordinal));
         Assert.DoesNotContain(plain.Messages, m => m.Contains("life of the die", StringComparison.Ordinal));
 
         static (int, string?, string?) Stated(JsonElement root) =>
-            root.GetProperty("dieLife") is var stated ? (stated.GetProperty("strikes").GetInt32(), stated.GetProperty("basis").GetString(), stated.GetProperty("die").GetString()) : default;
-        static double DieLine(JsonElement root) => root.GetProperty("rows")[0].GetProperty("costSheet").EnumerateArray().Single(l => l.GetProperty("name").GetString() == "die").GetProperty("amount").GetDouble();
+            root.GetProperty("dieLife") is var stated
+                ? (stated.GetProperty("strikes").GetInt32(), stated.GetProperty("basis").GetString(), stated.GetProperty("die").GetString())
+                : default;
+        static double DieLine(JsonElement root) =>
+            root
+                .GetProperty("rows")[0]
+                .GetProperty("costSheet")
+                .EnumerateArray()
+                .Single(l => l.GetProperty("name").GetString() == "die")
+                .GetProperty("amount")
+                .GetDouble();
     }
 
     [Theory]
@@ -84,21 +109,26 @@ public sealed class CompareCommandTests : IDisposable
     [InlineData("30000", false, "--life: goes with --costs")]
     public async Task A_life_that_says_nothing_is_refused(string limit, bool costs, string told)
     {
-        CommandRun run = await CommandRun.Of(["compare", Bone, "--widths", "600", "--life", folder.Write("life.json", Life(limit)), .. costs ? (string[])["--costs", Demo("costs.json")] : [], "--out", folder.Path("out")]);
+        CommandRun run = await CommandRun.Of([
+            "compare", Bone, "--widths", "600", "--life", folder.Write("life.json", Life(limit)),
+            .. costs ? (string[])["--costs", Demo("costs.json")] : [], "--out", folder.Path("out"),
+        ]);
 
         Assert.Equal((2, string.Empty), (run.Code, run.Out));
         Assert.Contains(told, Assert.Single(run.Messages), StringComparison.Ordinal);
     }
 
     private static string Life(string limit) => $$"""
-        { "schema": "feltnest/die-life/1", "name": "D", "revision": "A", "supersededBy": null, "panelProfileMm": 1.2, "strikes": 9000, "failed": false, "reRuleAt": {{limit}}, "driftLimit": null,
+        { "schema": "feltnest/die-life/1", "name": "D", "revision": "A", "supersededBy": null, "panelProfileMm": 1.2,
+         "strikes": 9000, "failed": false, "reRuleAt": {{limit}}, "driftLimit": null,
           "statedLife": null, "die": null, "drifts": [], "readings": [] }
         """;
 
     [Fact]
     public async Task The_table_of_a_width_range_keeps_to_80_columns()
     {
-        CommandRun run = await CommandRun.Of("compare", Bone, "--width-range", "500:600:20", "--costs", Demo("costs.json"), "--effort", "1", "--out", folder.Path("out"));
+        CommandRun run = await CommandRun.Of(
+            "compare", Bone, "--width-range", "500:600:20", "--costs", Demo("costs.json"), "--effort", "1", "--out", folder.Path("out"));
 
         Assert.Equal(0, run.Code);
         Assert.All(run.Out.Split('\n'), line => Assert.True(line.Length <= 80, line));
@@ -109,8 +139,11 @@ public sealed class CompareCommandTests : IDisposable
     [Fact]
     public async Task A_layout_whose_die_is_kept_is_set_beside_a_new_one()
     {
-        Assert.Equal(0, (await CommandRun.Of("layout", Bone, "--width", "520", "--effort", "1", "--quiet", "--out", folder.Path("today"))).Code);
-        CommandRun run = await CommandRun.Of("compare", Bone, "--widths", "519,600", "--keep-die", folder.Path("today/layout.json"), "--effort", "1", "--json", "--out", folder.Path("out"));
+        Assert.Equal(
+            0, (await CommandRun.Of("layout", Bone, "--width", "520", "--effort", "1", "--quiet", "--out", folder.Path("today"))).Code);
+        CommandRun run = await CommandRun.Of(
+            "compare", Bone, "--widths", "519,600", "--keep-die", folder.Path("today/layout.json"), "--effort", "1", "--json", "--out",
+            folder.Path("out"));
 
         Assert.Equal(0, run.Code);
         JsonElement root = JsonDocument.Parse(run.Out).RootElement;
@@ -132,7 +165,8 @@ public sealed class CompareCommandTests : IDisposable
     [InlineData("--widths 500 --warp-angle joint", "--warp-angle: 'joint' belongs to layout")]
     public async Task Bad_questions_are_refused_in_one_line(string args, string problem)
     {
-        CommandRun run = await CommandRun.Of(["compare", Bone, .. args.Split(' ', StringSplitOptions.RemoveEmptyEntries), "--out", folder.Path("out")]);
+        CommandRun run =
+            await CommandRun.Of(["compare", Bone, .. args.Split(' ', StringSplitOptions.RemoveEmptyEntries), "--out", folder.Path("out")]);
 
         Assert.Equal((2, string.Empty), (run.Code, run.Out));
         Assert.Contains(problem, Assert.Single(run.Messages), StringComparison.Ordinal);

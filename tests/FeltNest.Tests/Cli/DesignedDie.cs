@@ -31,7 +31,10 @@ public sealed class DesignedDie : IDisposable
 
     /// <summary>Designs it (again) with more options.</summary>
     public Task<CommandRun> Design(params string[] more) => CommandRun.Of(
-        ["die", Layout, "--order", RepositoryFile.PathOf("shapes", "demo", "dies", "gang-die.json"), "--press", RepositoryFile.PathOf("shapes", "demo", "presses", "beam-press.json"), "--out", Results, "--json", "--quiet", .. more]);
+        [
+            "die", Layout, "--order", RepositoryFile.PathOf("shapes", "demo", "dies", "gang-die.json"), "--press",
+            RepositoryFile.PathOf("shapes", "demo", "presses", "beam-press.json"), "--out", Results, "--json", "--quiet", .. more,
+        ]);
 
     /// <inheritdoc/>
     public void Dispose() => folder.Dispose();

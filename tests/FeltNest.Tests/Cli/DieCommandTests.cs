@@ -17,7 +17,8 @@ namespace FeltNest.Tests.Cli;
 
 public sealed class DieCommandTests(DesignedDie designed) : IClassFixture<DesignedDie>, IDisposable
 {
-    private static readonly string Order = RepositoryFile.PathOf("shapes", "demo", "dies", "gang-die.json"), Beam = RepositoryFile.PathOf("shapes", "demo", "presses", "beam-press.json");
+    private static readonly string Order = RepositoryFile.PathOf("shapes", "demo", "dies", "gang-die.json");
+    private static readonly string Beam = RepositoryFile.PathOf("shapes", "demo", "presses", "beam-press.json");
 
     private readonly TempFolder folder = new();
 
@@ -30,10 +31,14 @@ public sealed class DieCommandTests(DesignedDie designed) : IClassFixture<Design
 
         Assert.Equal(0, run.Code);
         Assert.Equal(
-            ["board.dxf", "cavity.dxf", "cavity.png", "cavity.svg", "die.dxf", "die.json", "die.pdf", "die.png", "die.svg", "order.png", "order.svg", "section.png", "section.svg", "template.png", "template.svg"],
+            [
+                "board.dxf", "cavity.dxf", "cavity.png", "cavity.svg", "die.dxf", "die.json", "die.pdf", "die.png", "die.svg", "order.png",
+                "order.svg", "section.png", "section.svg", "template.png", "template.svg",
+            ],
             Directory.GetFiles(designed.Results).Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal));
         JsonElement die = JsonDocument.Parse(run.Out).RootElement;
-        int repeats = die.GetProperty("strike").GetProperty("repeats").GetInt32(), cavities = die.GetProperty("cavities").GetArrayLength();
+        int repeats = die.GetProperty("strike").GetProperty("repeats").GetInt32();
+        int cavities = die.GetProperty("cavities").GetArrayLength();
         Assert.Equal(DieCases.PanelLay.Bands[0].Repeat.Panels.Count * repeats, cavities);
         Assert.Equal(repeats * DieCases.PanelLay.Bands[0].Repeat.LengthMm, die.GetProperty("feedMm").GetDouble(), 9);
         Assert.Equal("placeholder", die.GetProperty("forceBasis").GetString());
@@ -41,8 +46,11 @@ public sealed class DieCommandTests(DesignedDie designed) : IClassFixture<Design
         Assert.Contains("NOT MEASURED", run.Err, StringComparison.Ordinal);
         Assert.Equal(0, (await CommandRun.Of("check", designed.Die)).Code);
 
-        File.WriteAllText(folder.Path("roll.json"), """{ "schema": "feltnest/roll/1", "name": "R", "lengthM": 3, "widths": [ { "xM": 0, "widthMm": 300 } ] }""");
-        CommandRun plan = await CommandRun.Of("roll", designed.Layout, "--roll", folder.Path("roll.json"), "--die", designed.Die, "--out", folder.Path("plan"), "--json");
+        File.WriteAllText(
+            folder.Path("roll.json"),
+            """{ "schema": "feltnest/roll/1", "name": "R", "lengthM": 3, "widths": [ { "xM": 0, "widthMm": 300 } ] }""");
+        CommandRun plan = await CommandRun.Of(
+            "roll", designed.Layout, "--roll", folder.Path("roll.json"), "--die", designed.Die, "--out", folder.Path("plan"), "--json");
         Assert.Equal(0, plan.Code);
         Assert.Equal(repeats, JsonDocument.Parse(plan.Out).RootElement.GetProperty("pattern").GetProperty("repeats").GetInt32());
         Assert.Equal(0, (await CommandRun.Of("check", folder.Path("plan/roll.json"))).Code);
@@ -78,13 +86,16 @@ public sealed class DieCommandTests(DesignedDie designed) : IClassFixture<Design
         File.WriteAllText(folder.Path("inches.csv"), Csv(outline, 1 / 25.4));
         File.WriteAllText(folder.Path("few.csv"), Csv([.. outline.Take(5)], 1));
 
-        CommandRun good = await Judged("good.csv", designed.Die), small = await Judged("small.csv", designed.Die), asLayout = await Judged("good.csv", designed.Layout, "--profile", "0.5");
+        CommandRun good = await Judged("good.csv", designed.Die);
+        CommandRun small = await Judged("small.csv", designed.Die);
+        CommandRun asLayout = await Judged("good.csv", designed.Layout, "--profile", "0.5");
         Assert.Equal((0, 0, 0), (good.Code, small.Code, asLayout.Code));
         Assert.True(JsonDocument.Parse(good.Out).RootElement.GetProperty("passed").GetBoolean());
         Assert.False(JsonDocument.Parse(small.Out).RootElement.GetProperty("passed").GetBoolean());
         Assert.Equal(0.5, JsonDocument.Parse(asLayout.Out).RootElement.GetProperty("panelProfileMm").GetDouble());
 
-        CommandRun inches = await Judged("inches.csv", designed.Die), few = await Judged("few.csv", designed.Die);
+        CommandRun inches = await Judged("inches.csv", designed.Die);
+        CommandRun few = await Judged("few.csv", designed.Die);
         Assert.Equal((2, 2), (inches.Code, few.Code));
         Assert.Contains("25.4 x too small: these are inches", Assert.Single(inches.Messages), StringComparison.Ordinal);
         Assert.Contains("holds 5 points: at least 12", Assert.Single(few.Messages), StringComparison.Ordinal);
@@ -94,12 +105,16 @@ public sealed class DieCommandTests(DesignedDie designed) : IClassFixture<Design
     [Fact]
     public async Task Readings_show_the_drift_and_a_newer_revision_supersedes()
     {
-        File.WriteAllText(folder.Path("readings.csv"), "date,strikes,cavity,ply,offMm,worstMm\n2026-01-10,0,1,single,0.05,0.10\n2026-02-10,20000,1,single,0.1,0.30\n");
+        File.WriteAllText(
+            folder.Path("readings.csv"),
+            "date,strikes,cavity,ply,offMm,worstMm\n2026-01-10,0,1,single,0.05,0.10\n2026-02-10,20000,1,single,0.1,0.30\n");
         JsonNode newer = JsonNode.Parse(File.ReadAllText(designed.Die))!;
         newer["revision"] = "B";
         File.WriteAllText(folder.Path("newer.json"), newer.ToJsonString());
 
-        CommandRun run = await CommandRun.Of("die", designed.Die, "--readings", folder.Path("readings.csv"), "--newer", folder.Path("newer.json"), "--out", folder.Path("life"), "--json");
+        CommandRun run = await CommandRun.Of(
+            "die", designed.Die, "--readings", folder.Path("readings.csv"), "--newer", folder.Path("newer.json"), "--out",
+            folder.Path("life"), "--json");
         Assert.Equal(0, run.Code);
         JsonElement life = JsonDocument.Parse(run.Out).RootElement;
         Assert.Equal(50_000, life.GetProperty("reRuleAt").GetDouble(), 1e-6);
@@ -108,7 +123,9 @@ public sealed class DieCommandTests(DesignedDie designed) : IClassFixture<Design
         Assert.Contains("SUPERSEDED", run.Err, StringComparison.Ordinal);
 
         File.WriteAllText(folder.Path("bad.csv"), "date,strikes,cavity,ply,offMm,worstMm\n2026-01-10,0,99,single,0.05,0.10\n");
-        Assert.Contains("line 2, cavity: 99 is outside 1 to", (await CommandRun.Of("die", designed.Die, "--readings", folder.Path("bad.csv"))).Err, StringComparison.Ordinal);
+        Assert.Contains(
+            "line 2, cavity: 99 is outside 1 to", (await CommandRun.Of("die", designed.Die, "--readings", folder.Path("bad.csv"))).Err,
+            StringComparison.Ordinal);
     }
 
     [Theory]
@@ -117,7 +134,8 @@ public sealed class DieCommandTests(DesignedDie designed) : IClassFixture<Design
     [InlineData(2, "--cavities: '0' is not allowed", "--cavities", "0")]
     public async Task What_cannot_be_is_one_line_and_leaves_nothing(int code, string told, params string[] options)
     {
-        CommandRun run = await CommandRun.Of(["die", designed.Layout, "--order", Order, "--press", Beam, "--out", folder.Path("out"), .. options]);
+        CommandRun run =
+            await CommandRun.Of(["die", designed.Layout, "--order", Order, "--press", Beam, "--out", folder.Path("out"), .. options]);
 
         Assert.Equal(code, run.Code);
         Assert.Contains(told, Assert.Single(run.Messages), StringComparison.Ordinal);
@@ -132,7 +150,8 @@ public sealed class DieCommandTests(DesignedDie designed) : IClassFixture<Design
         press["bed"]!["lengthMm"] = 150;
         press["bed"]!["widthMm"] = 150;
         File.WriteAllText(folder.Path("small.json"), press.ToJsonString());
-        CommandRun small = await CommandRun.Of("die", designed.Layout, "--order", Order, "--press", folder.Path("small.json"), "--out", folder.Path("out"));
+        CommandRun small = await CommandRun.Of(
+            "die", designed.Layout, "--order", Order, "--press", folder.Path("small.json"), "--out", folder.Path("out"));
 
         Assert.Equal(3, small.Code);
         Assert.Contains("needs a bed of", Assert.Single(small.Messages), StringComparison.Ordinal);
@@ -144,7 +163,11 @@ public sealed class DieCommandTests(DesignedDie designed) : IClassFixture<Design
         CommandRun run = await CommandRun.Of("die", designed.Layout, "--out", folder.Path("alone"), "--quiet");
 
         Assert.Equal((0, string.Empty), (run.Code, run.Out));
-        Assert.Contains(run.Messages, m => m.Contains("no order file: rule, board, ejection, tolerances and force are usual figures, assumed: confirm each", StringComparison.Ordinal));
+        Assert.Contains(
+            run.Messages,
+            m => m.Contains(
+                "no order file: rule, board, ejection, tolerances and force are usual figures, assumed: confirm each",
+                StringComparison.Ordinal));
         Assert.Contains(run.Messages, m => m.Contains("NOT MEASURED: do not set the press from this", StringComparison.Ordinal));
         Assert.Contains("usual figures, assumed", File.ReadAllText(folder.Path("alone/die.json")), StringComparison.Ordinal);
         Assert.Equal(0, (await CommandRun.Of("check", folder.Path("alone/die.json"))).Code);
@@ -155,34 +178,55 @@ public sealed class DieCommandTests(DesignedDie designed) : IClassFixture<Design
     {
         RollLayout lay = DieCases.TwoParts;
         File.WriteAllBytes(folder.Path("two.json"), LayoutWriter.Write(lay, YieldAccount.Of(lay)));
-        CommandRun run = await CommandRun.Of("die", folder.Path("two.json"), "--order", Order, "--press", Beam, "--out", folder.Path("two"), "--json", "--quiet");
+        CommandRun run = await CommandRun.Of(
+            "die", folder.Path("two.json"), "--order", Order, "--press", Beam, "--out", folder.Path("two"), "--json", "--quiet");
 
         Assert.Equal(0, run.Code);
-        string[] names = [.. Directory.GetFiles(folder.Path("two")).Select(f => Path.GetFileName(f)).Where(n => n.StartsWith("cavity", StringComparison.Ordinal) || n.StartsWith("template", StringComparison.Ordinal)).Order(StringComparer.Ordinal)];
+        string[] names =
+        [
+            .. Directory.GetFiles(folder.Path("two"))
+                .Select(f => Path.GetFileName(f))
+                .Where(n => n.StartsWith("cavity", StringComparison.Ordinal) || n.StartsWith("template", StringComparison.Ordinal))
+                .Order(StringComparer.Ordinal),
+        ];
         Assert.Equal(
-            ["cavity-a.dxf", "cavity-a.png", "cavity-a.svg", "cavity-b.dxf", "cavity-b.png", "cavity-b.svg", "template-a.png", "template-a.svg", "template-b.png", "template-b.svg"], names);
-        Assert.Equal(["a", "b"], JsonDocument.Parse(run.Out).RootElement.GetProperty("edges").EnumerateArray().Select(e => e.GetProperty("letter").GetString()));
+            [
+                "cavity-a.dxf", "cavity-a.png", "cavity-a.svg", "cavity-b.dxf", "cavity-b.png", "cavity-b.svg", "template-a.png",
+                "template-a.svg", "template-b.png", "template-b.svg",
+            ], names);
+        Assert.Equal(
+            ["a", "b"],
+            JsonDocument.Parse(run.Out).RootElement.GetProperty("edges").EnumerateArray().Select(e => e.GetProperty("letter").GetString()));
 
         // 40 x 20 and 30 x 20, by their own drawings.
         Assert.Equal(800, PartReader.Read(folder.Path("two/cavity-a.dxf")).Outline!.Centred.Area, 1e-6);
         Assert.Equal(600, PartReader.Read(folder.Path("two/cavity-b.dxf")).Outline!.Centred.Area, 1e-6);
         Assert.Equal(0, (await CommandRun.Of("check", folder.Path("two/die.json"))).Code);
-        Assert.Equal(2, (await CommandRun.Of("die", folder.Path("two.json"), "--order", Order, "--press", Beam, "--out", folder.Path("two"))).Code);
+        Assert.Equal(
+            2, (await CommandRun.Of("die", folder.Path("two.json"), "--order", Order, "--press", Beam, "--out", folder.Path("two"))).Code);
     }
 
     [Fact]
     public async Task A_measured_panel_of_a_die_of_two_parts_wants_its_letter()
     {
         RollLayout lay = DieCases.TwoParts;
-        File.WriteAllBytes(folder.Path("die.json"), DieWriter.Write(DieDesigner.Run(new GangRequest(lay, 0, DieCases.Order, DieCases.Beam, null), TestContext.Current.CancellationToken)));
+        File.WriteAllBytes(
+            folder.Path("die.json"),
+            DieWriter.Write(
+                DieDesigner.Run(new GangRequest(lay, 0, DieCases.Order, DieCases.Beam, null), TestContext.Current.CancellationToken)));
         File.WriteAllText(folder.Path("short.csv"), Csv([.. Enumerable.Range(0, 40).Select(k => Around(30, 20, k / 40.0))], 1));
 
-        CommandRun none = await Judged("short.csv", folder.Path("die.json")), right = await Judged("short.csv", folder.Path("die.json"), "--part", "b"), other = await Judged("short.csv", folder.Path("die.json"), "--part", "c", "--force");
+        CommandRun none = await Judged("short.csv", folder.Path("die.json"));
+        CommandRun right = await Judged("short.csv", folder.Path("die.json"), "--part", "b");
+        CommandRun other = await Judged("short.csv", folder.Path("die.json"), "--part", "c", "--force");
         Assert.Equal((2, 0, 2), (none.Code, right.Code, other.Code));
         Assert.Contains("--part: is missing: the die cuts the parts a, b", Assert.Single(none.Messages), StringComparison.Ordinal);
         Assert.True(JsonDocument.Parse(right.Out).RootElement.GetProperty("passed").GetBoolean());
         Assert.Contains("--part: 'c' is not there", Assert.Single(other.Messages), StringComparison.Ordinal);
-        Assert.False(JsonDocument.Parse((await Judged("short.csv", folder.Path("die.json"), "--part", "a", "--force")).Out).RootElement.GetProperty("passed").GetBoolean());
+        Assert.False(
+            JsonDocument.Parse((await Judged("short.csv", folder.Path("die.json"), "--part", "a", "--force")).Out).RootElement
+                .GetProperty("passed")
+                .GetBoolean());
     }
 
     // A place round a plate, by its share of the way round.
@@ -195,8 +239,15 @@ public sealed class DieCommandTests(DesignedDie designed) : IClassFixture<Design
     }
 
     private static string Csv(IReadOnlyList<Point2> points, double factor) =>
-        "u,v\n" + string.Concat(points.Select(p => (p * factor).Turned(0.7) + new Point2(3, -8)).Select(p => string.Create(CultureInfo.InvariantCulture, $"{p.X:R},{p.Y:R}\n")));
+        "u,v\n"
+            + string.Concat(
+                points
+                    .Select(p => (p * factor).Turned(0.7) + new Point2(3, -8))
+                    .Select(p => string.Create(CultureInfo.InvariantCulture, $"{p.X:R},{p.Y:R}\n")));
 
     private Task<CommandRun> Judged(string points, string wanted, params string[] more) => CommandRun.Of(
-        ["die", wanted, "--measured", folder.Path(points), "--out", folder.Path($"judged-{points}-{Path.GetFileName(wanted)}"), "--json", "--quiet", .. more]);
+        [
+            "die", wanted, "--measured", folder.Path(points), "--out", folder.Path($"judged-{points}-{Path.GetFileName(wanted)}"), "--json",
+            "--quiet", .. more,
+        ]);
 }

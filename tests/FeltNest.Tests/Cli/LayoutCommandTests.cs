@@ -60,7 +60,8 @@ public sealed class LayoutCommandTests : IDisposable
         Assert.Equal(0, (await CommandRun.Of("panel", Ball, "--out", folder.Path("p"))).Code);
 
         CommandRun fromBall = await CommandRun.Of("layout", Ball, "--width", "300", "--effort", "1", "--json", "--out", folder.Path("a"));
-        CommandRun fromPanel = await CommandRun.Of("layout", folder.Path("p/panel.json"), "--width", "300", "--effort", "1", "--json", "--out", folder.Path("b"));
+        CommandRun fromPanel = await CommandRun.Of(
+            "layout", folder.Path("p/panel.json"), "--width", "300", "--effort", "1", "--json", "--out", folder.Path("b"));
 
         Assert.Equal((0, 0), (fromBall.Code, fromPanel.Code));
         Assert.Equal(PanelsPerMetre(fromBall), PanelsPerMetre(fromPanel), 0.01 * PanelsPerMetre(fromBall));
@@ -86,7 +87,9 @@ public sealed class LayoutCommandTests : IDisposable
 
         CommandRun again = await CommandRun.Of(args);
         Assert.Equal((2, string.Empty), (again.Code, again.Out));
-        Assert.EndsWith("layout.json: exists already: give --force to overwrite it, or another --out", Assert.Single(again.Messages), StringComparison.Ordinal);
+        Assert.EndsWith(
+            "layout.json: exists already: give --force to overwrite it, or another --out", Assert.Single(again.Messages),
+            StringComparison.Ordinal);
 
         Assert.Equal(0, (await CommandRun.Of([.. args, "--force"])).Code);
         Assert.Equal(first, File.ReadAllBytes(folder.Path("out/layout.svg")));
@@ -130,7 +133,8 @@ public sealed class LayoutCommandTests : IDisposable
     [Fact]
     public async Task A_search_capped_in_time_says_that_it_was_cut_short()
     {
-        CommandRun run = await CommandRun.Of("layout", Ball, "--width", "1500", "--effort", "1000", "--seconds", "1.5", "--json", "--out", folder.Path("out"));
+        CommandRun run = await CommandRun.Of(
+            "layout", Ball, "--width", "1500", "--effort", "1000", "--seconds", "1.5", "--json", "--out", folder.Path("out"));
 
         Assert.Equal(0, run.Code);
         Assert.True(JsonDocument.Parse(run.Out).RootElement.GetProperty("search").GetProperty("cutShort").GetBoolean());
@@ -141,10 +145,15 @@ public sealed class LayoutCommandTests : IDisposable
     {
         using CancellationTokenSource stop = new(TimeSpan.FromSeconds(1.5));
 
-        CommandRun run = await CommandRun.Of(stop.Token, "layout", Ball, "--width", "1500", "--effort", "1000", "--json", "--out", folder.Path("out"));
+        CommandRun run =
+            await CommandRun.Of(stop.Token, "layout", Ball, "--width", "1500", "--effort", "1000", "--json", "--out", folder.Path("out"));
 
         Assert.Equal(130, run.Code);
-        Assert.True(JsonDocument.Parse(File.ReadAllText(folder.Path("out/layout.json"))).RootElement.GetProperty("search").GetProperty("cutShort").GetBoolean());
+        Assert.True(
+            JsonDocument.Parse(File.ReadAllText(folder.Path("out/layout.json"))).RootElement
+                .GetProperty("search")
+                .GetProperty("cutShort")
+                .GetBoolean());
     }
 
     [Fact]
@@ -156,7 +165,9 @@ public sealed class LayoutCommandTests : IDisposable
 
         Assert.Equal(0, run.Code);
         Assert.Contains($"feltnest: note: {path}: no viewBox: a user unit is a CSS pixel, 96 to the inch (0.264583 mm)", run.Messages);
-        Assert.StartsWith("no viewBox", JsonDocument.Parse(run.Out).RootElement.GetProperty("assumptions").GetProperty("outline").GetString(), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "no viewBox", JsonDocument.Parse(run.Out).RootElement.GetProperty("assumptions").GetProperty("outline").GetString(),
+            StringComparison.Ordinal);
         Assert.Equal(0, (await CommandRun.Of("check", folder.Path("out/layout.json"))).Code);
     }
 

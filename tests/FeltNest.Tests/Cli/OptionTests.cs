@@ -39,11 +39,16 @@ public sealed class OptionTests
     {
         LayoutRequest[] requests =
         [
-            Usual, Usual with { RollWidthMm = 1371.6 }, Usual with { GapMm = 0 }, Usual with { Trims = 10 }, Usual with { Effort = 50 }, Usual with { Seed = 2 },
+            Usual, Usual with { RollWidthMm = 1371.6 }, Usual with { GapMm = 0 }, Usual with { Trims = 10 }, Usual with { Effort = 50 },
+            Usual with { Seed = 2 },
             Usual with { Rules = Usual.Rules with { WarpAngleDeg = 30 } }, Usual with { Rules = Usual.Rules with { WarpToleranceDeg = 3 } },
             Usual with { Rules = Usual.Rules with { Rows = RowRule.Any } }, Usual with { Rules = Usual.Rules with { OneWay = true } },
         ];
-        string[] folders = [.. requests.Select(request => DefaultFolder.OfLayout("a/type-2.json", request, Usual, null)), DefaultFolder.OfLayout("a/type-2.json", Usual, Usual, 30)];
+        string[] folders =
+        [
+            .. requests.Select(request => DefaultFolder.OfLayout("a/type-2.json", request, Usual, null)),
+            DefaultFolder.OfLayout("a/type-2.json", Usual, Usual, 30),
+        ];
 
         Assert.Equal(folders.Length, folders.Distinct().Count());
         Assert.Equal("output/type-2-w1371.6-g4", folders[1]);

@@ -11,7 +11,8 @@ namespace FeltNest.Tests.Cli;
 public sealed class OrdersCommandTests : IDisposable
 {
     private const string Press = """
-        { "schema": "feltnest/press/1", "name": "P1", "ratedForceKn": 200, "bed": { "lengthMm": 400, "widthMm": 400, "marginMm": 10 }, "strokesPerMinute": 10, "changeOverMinutes": 30, "hours": 40,
+        { "schema": "feltnest/press/1", "name": "P1", "ratedForceKn": 200, "bed": { "lengthMm": 400, "widthMm": 400, "marginMm": 10 },
+          "strokesPerMinute": 10, "changeOverMinutes": 30, "hours": 40,
           "feedToleranceMm": 0.5, "guideToleranceMm": 0.5 }
         """;
 
@@ -29,7 +30,12 @@ public sealed class OrdersCommandTests : IDisposable
         JsonElement plan = JsonDocument.Parse(run.Out).RootElement;
 
         // One square a strike is half a ball, so 50 balls are 100 strikes: 99 x 12 + 10 + 2 mm.
-        Assert.Equal((100, 50), (plan.GetProperty("assignments")[0].GetProperty("strikes").GetInt32(), plan.GetProperty("assignments")[0].GetProperty("goodBalls").GetInt32()));
+        Assert.Equal(
+            (100, 50),
+            (plan
+                .GetProperty("assignments")[0]
+                .GetProperty("strikes")
+                .GetInt32(), plan.GetProperty("assignments")[0].GetProperty("goodBalls").GetInt32()));
         Assert.Equal(1.2, plan.GetProperty("assignments")[0].GetProperty("metres").GetDouble(), 9);
         Assert.Contains("data:image/svg+xml;base64,", File.ReadAllText(folder.Path("out/orders.html")), StringComparison.Ordinal);
         Assert.Equal(0, (await CommandRun.Of("check", folder.Path("out/orders.json"))).Code);
@@ -50,7 +56,10 @@ public sealed class OrdersCommandTests : IDisposable
         CommandRun run = await Planned("K1,T2,0.05,2026-03-04\nK2,T2,9,2026-03-04");
 
         Assert.Equal(0, run.Code);
-        Assert.Contains(run.Messages, line => line.Contains("warning: order K2 is ", StringComparison.Ordinal) && line.Contains("balls short", StringComparison.Ordinal));
+        Assert.Contains(
+            run.Messages,
+            line => line.Contains("warning: order K2 is ", StringComparison.Ordinal)
+                && line.Contains("balls short", StringComparison.Ordinal));
     }
 
     [Theory]
@@ -88,7 +97,9 @@ public sealed class OrdersCommandTests : IDisposable
         CommandRun run = await CommandRun.Of("check", folder.Write("changed.json", root.ToJsonString()), "--json");
 
         Assert.Equal(4, run.Code);
-        Assert.Contains(JsonDocument.Parse(run.Out).RootElement.GetProperty("violations").EnumerateArray(), v => v.GetString()!.StartsWith(told, StringComparison.Ordinal));
+        Assert.Contains(
+            JsonDocument.Parse(run.Out).RootElement.GetProperty("violations").EnumerateArray(),
+            v => v.GetString()!.StartsWith(told, StringComparison.Ordinal));
     }
 
     [Fact]
@@ -105,7 +116,10 @@ public sealed class OrdersCommandTests : IDisposable
         File.WriteAllBytes(folder.Path("layout.json"), LayoutWriter.Write(RollCases.Squares, YieldAccount.Of(RollCases.Squares)));
         return await CommandRun.Of([
             "orders", folder.Write("orders.csv", "order,ball,thousandBalls,due\n" + orders + "\n"), "--stock",
-            folder.Write("stock.csv", "roll,felt,lot,widthMm,lengthM,price,priceUnit,currency,available\nR1,woven,L1,20,50,1.5,m,EUR,yes\n"), "--dies",
-            folder.Write("dies.csv", "die,ball,layout,strikesLeft\nD1,T2,layout.json,5000\n"), "--press", folder.Write("press.json", Press), "--start", "2026-03-02", "--out", folder.Path("out"), .. options]);
+            folder.Write(
+                "stock.csv", "roll,felt,lot,widthMm,lengthM,price,priceUnit,currency,available\nR1,woven,L1,20,50,1.5,m,EUR,yes\n"),
+                "--dies",
+            folder.Write("dies.csv", "die,ball,layout,strikesLeft\nD1,T2,layout.json,5000\n"), "--press", folder.Write("press.json", Press),
+            "--start", "2026-03-02", "--out", folder.Path("out"), .. options]);
     }
 }

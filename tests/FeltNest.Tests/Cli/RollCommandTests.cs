@@ -12,7 +12,8 @@ namespace FeltNest.Tests.Cli;
 public sealed class RollCommandTests : IDisposable
 {
     private const string Roll = """
-        { "schema": "feltnest/roll/1", "name": "R7", "lengthM": 0.118, "widths": [ { "xM": 0, "widthMm": 20 } ], "joints": [ { "xM": 0.02 } ], "skewDeg": 2, "napToward": "-x",
+        { "schema": "feltnest/roll/1", "name": "R7", "lengthM": 0.118, "widths": [ { "xM": 0, "widthMm": 20 } ],
+          "joints": [ { "xM": 0.02 } ], "skewDeg": 2, "napToward": "-x",
           "faults": [ { "xMm": 70, "yMm": 10, "radiusMm": 1 } ] }
         """;
 
@@ -26,11 +27,14 @@ public sealed class RollCommandTests : IDisposable
         CommandRun run = await Planned("--json");
 
         Assert.Equal(0, run.Code);
-        Assert.Equal(["roll.csv", "roll.json", "roll.png", "roll.svg", "ticket.png", "ticket.svg"], Directory.GetFiles(folder.Path("out")).Select(Path.GetFileName).Order());
+        Assert.Equal(
+            ["roll.csv", "roll.json", "roll.png", "roll.svg", "ticket.png", "ticket.svg"],
+            Directory.GetFiles(folder.Path("out")).Select(Path.GetFileName).Order());
         JsonElement plan = JsonDocument.Parse(run.Out).RootElement;
         int strikes = plan.GetProperty("strikes").GetArrayLength();
 
-        // One square before the joint at 20; four need 46 mm and fit between it and the fault at 69 to 71, and four more in the 47 mm behind that.
+        // One square before the joint at 20; four need 46 mm and fit between it and the fault at 69 to 71, and four more in the 47 mm
+        // behind that.
         Assert.Equal((9, plan.GetProperty("goodPanels").GetInt32()), (strikes, strikes));
         Assert.True(plan.GetProperty("goodPanels").GetInt32() >= plan.GetProperty("backToBackGoodPanels").GetInt32());
         Assert.Equal(12, plan.GetProperty("provedOnGridMm").GetDouble() * 12, 9);
@@ -66,7 +70,9 @@ public sealed class RollCommandTests : IDisposable
         CommandRun run = await CommandRun.Of("check", folder.Write("changed.json", root.ToJsonString()), "--json");
 
         Assert.Equal(4, run.Code);
-        Assert.Contains(JsonDocument.Parse(run.Out).RootElement.GetProperty("violations").EnumerateArray(), v => v.GetString()!.StartsWith(told, StringComparison.Ordinal));
+        Assert.Contains(
+            JsonDocument.Parse(run.Out).RootElement.GetProperty("violations").EnumerateArray(),
+            v => v.GetString()!.StartsWith(told, StringComparison.Ordinal));
     }
 
     [Theory]
@@ -97,7 +103,9 @@ public sealed class RollCommandTests : IDisposable
         CommandRun run = await Planned(RollCases.TwoRows, Roll, "--quiet");
 
         Assert.Equal((3, string.Empty), (run.Code, run.Out));
-        Assert.Contains("roll R7 is 20 mm wide at its widest, and this layout needs 32 mm of width", Assert.Single(run.Messages), StringComparison.Ordinal);
+        Assert.Contains(
+            "roll R7 is 20 mm wide at its widest, and this layout needs 32 mm of width", Assert.Single(run.Messages),
+            StringComparison.Ordinal);
         Assert.Contains("a layout made for 20 mm or less", run.Messages[0], StringComparison.Ordinal);
         Assert.False(File.Exists(folder.Path("out/ticket.svg")));
     }
@@ -105,7 +113,10 @@ public sealed class RollCommandTests : IDisposable
     [Fact]
     public async Task A_roll_too_narrow_in_places_says_so_across_ticket_and_map()
     {
-        string roll = Roll.Replace("{ \"xM\": 0, \"widthMm\": 20 }", "{ \"xM\": 0, \"widthMm\": 34 }, { \"xM\": 0.05, \"widthMm\": 34 }, { \"xM\": 0.06, \"widthMm\": 30 }", StringComparison.Ordinal);
+        string roll = Roll.Replace(
+            "{ \"xM\": 0, \"widthMm\": 20 }",
+            "{ \"xM\": 0, \"widthMm\": 34 }, { \"xM\": 0.05, \"widthMm\": 34 }, { \"xM\": 0.06, \"widthMm\": 30 }",
+            StringComparison.Ordinal);
         CommandRun run = await Planned(RollCases.TwoRows, roll);
 
         Assert.Equal(0, run.Code);

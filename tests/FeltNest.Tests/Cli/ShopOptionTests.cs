@@ -18,9 +18,16 @@ public sealed class ShopOptionTests : IDisposable
     [Fact]
     public async Task Rules_of_the_shop_are_kept_written_and_checked_from_the_file()
     {
-        JsonElement root = await Laid("--edge", "12,20", "--forbid", "180:190", "--die-panels", "2", "--least-repeat", "250", "--plies", "2", "--face-to-face");
-        JsonElement roll = root.GetProperty("roll"), rules = root.GetProperty("rules"), repeat = root.GetProperty("repeat");
-        Assert.Equal((12, 20, 368), (roll.GetProperty("edgeMm").GetDouble(), roll.GetProperty("upperEdgeMm").GetDouble(), roll.GetProperty("usableWidthMm").GetDouble()));
+        JsonElement root = await Laid(
+            "--edge", "12,20", "--forbid", "180:190", "--die-panels", "2", "--least-repeat", "250", "--plies", "2", "--face-to-face");
+        JsonElement roll = root.GetProperty("roll");
+        JsonElement rules = root.GetProperty("rules");
+        JsonElement repeat = root.GetProperty("repeat");
+        Assert.Equal(
+            (12, 20, 368),
+            (roll
+                .GetProperty("edgeMm")
+                .GetDouble(), roll.GetProperty("upperEdgeMm").GetDouble(), roll.GetProperty("usableWidthMm").GetDouble()));
         Assert.Equal(180, rules.GetProperty("forbidden")[0].GetProperty("yFromMm").GetDouble());
         Assert.Equal(2, rules.GetProperty("die").GetProperty("mostPanels").GetInt32());
         Assert.True(repeat.GetProperty("lengthMm").GetDouble() >= 250);
@@ -42,7 +49,8 @@ public sealed class ShopOptionTests : IDisposable
     public async Task A_panel_moved_into_a_stripe_fails_the_check()
     {
         await Laid("--forbid", "0:100");
-        string path = folder.Path("out/layout.json"), text = File.ReadAllText(path);
+        string path = folder.Path("out/layout.json");
+        string text = File.ReadAllText(path);
         File.WriteAllText(path, text.Replace("\"yToMm\": 100", "\"yToMm\": 150", StringComparison.Ordinal));
         CommandRun check = await CommandRun.Of("check", path);
         Assert.Equal(4, check.Code);
@@ -69,18 +77,21 @@ public sealed class ShopOptionTests : IDisposable
     }
 
     [Fact]
-    public async Task A_stripe_that_leaves_no_room_is_sound_input_without_an_answer() => await Refused(3, "forbidden stripes leave no room", "--forbid", "20:380");
+    public async Task A_stripe_that_leaves_no_room_is_sound_input_without_an_answer() =>
+        await Refused(3, "forbidden stripes leave no room", "--forbid", "20:380");
 
     private async Task<JsonElement> Laid(params string[] options)
     {
-        CommandRun run = await CommandRun.Of(["layout", DogBone, "--width", "400", "--effort", "1", "--json", "--out", folder.Path("out"), .. options]);
+        CommandRun run =
+            await CommandRun.Of(["layout", DogBone, "--width", "400", "--effort", "1", "--json", "--out", folder.Path("out"), .. options]);
         Assert.True(run.Code == 0, run.Err);
         return JsonDocument.Parse(run.Out).RootElement;
     }
 
     private async Task Refused(int code, string words, params string[] options)
     {
-        CommandRun run = await CommandRun.Of(["layout", DogBone, "--width", "400", "--effort", "1", "--out", folder.Path("out"), .. options]);
+        CommandRun run =
+            await CommandRun.Of(["layout", DogBone, "--width", "400", "--effort", "1", "--out", folder.Path("out"), .. options]);
         Assert.Equal((code, string.Empty), (run.Code, run.Out));
         Assert.Contains(words, run.Err, StringComparison.Ordinal);
         Assert.Single(run.Err.Trim().Split('\n'), line => !line.Contains('%'));

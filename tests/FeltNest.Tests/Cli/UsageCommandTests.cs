@@ -24,9 +24,19 @@ public sealed class UsageCommandTests : IDisposable
 
         // 12 m hold a thousand squares: 800 of them are a quarter more felt than standard, and nothing but the lay was left open.
         Assert.Equal(25, root.GetProperty("difference").GetProperty("percent").GetDouble(), 1e-9);
-        Assert.Equal(25, root.GetProperty("parts").EnumerateArray().Single(p => p.GetProperty("cause").GetString() == "lay").GetProperty("percentOfStandard").GetDouble(), 1e-9);
-        Assert.StartsWith("cause,quantity,unit,percentOfStandard,", File.ReadAllText(folder.Path("out/usage.csv")), StringComparison.Ordinal);
-        Assert.Contains(run.Messages, m => m.Contains("not recorded, so taken at the standard: roll ends and remnants, faults", StringComparison.Ordinal));
+        Assert.Equal(
+            25,
+            root
+                .GetProperty("parts")
+                .EnumerateArray()
+                .Single(p => p.GetProperty("cause").GetString() == "lay")
+                .GetProperty("percentOfStandard")
+                .GetDouble(), 1e-9);
+        Assert.StartsWith(
+            "cause,quantity,unit,percentOfStandard,", File.ReadAllText(folder.Path("out/usage.csv")), StringComparison.Ordinal);
+        Assert.Contains(
+            run.Messages,
+            m => m.Contains("not recorded, so taken at the standard: roll ends and remnants, faults", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -43,6 +53,8 @@ public sealed class UsageCommandTests : IDisposable
     {
         string layout = folder.Path("layout.json");
         File.WriteAllBytes(layout, LayoutWriter.Write(RollCases.Squares, YieldAccount.Of(RollCases.Squares)));
-        return await CommandRun.Of(["usage", layout, "--actuals", folder.Write("actuals.csv", actuals), "--out", folder.Path("out"), .. options]);
+        return await CommandRun.Of([
+            "usage", layout, "--actuals", folder.Write("actuals.csv", actuals), "--out", folder.Path("out"), .. options,
+        ]);
     }
 }

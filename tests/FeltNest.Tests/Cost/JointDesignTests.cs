@@ -12,7 +12,8 @@ public sealed class JointDesignTests
     public void Felt_alike_in_all_directions_gains_what_a_free_tilt_gains()
     {
         JointResult joint = Run(2, 2, 2 / 2.6);
-        Assert.Equal(joint.Choices[1].Yield.PanelsPerMetre, joint.Choices[2].Yield.PanelsPerMetre, 1e-2 * joint.Choices[1].Yield.PanelsPerMetre);
+        Assert.Equal(
+            joint.Choices[1].Yield.PanelsPerMetre, joint.Choices[2].Yield.PanelsPerMetre, 1e-2 * joint.Choices[1].Yield.PanelsPerMetre);
         Assert.True(joint.Layout.PanelsPerMetre >= joint.Choices[0].Yield.PanelsPerMetre);
     }
 
@@ -35,6 +36,7 @@ public sealed class JointDesignTests
             new FeltSpec("felt", FeltConstruction.Woven, 3.2, 3, 800, warp, weft, shear, 0.3, 0.5, 30, 40, 0, 0),
             new SeamSpec(SeamFamily.TwoHarmonic, 28, 0.4), new PanelSpec(FlatteningMethod.Elastic, EdgeRule.Mated, 0));
         return JointDesign.Run(
-            ball, (part, angle) => new LayoutRequest(part, 800, 15, 4, new LayoutRules(angle, 0, RowRule.Same, false), 1, 1), stop: TestContext.Current.CancellationToken);
+            ball, (part, angle) => new LayoutRequest(part, 800, 15, 4, new LayoutRules(angle, 0, RowRule.Same, false), 1, 1),
+            stop: TestContext.Current.CancellationToken);
     }
 }

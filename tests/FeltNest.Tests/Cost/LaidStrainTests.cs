@@ -19,7 +19,8 @@ public sealed class LaidStrainTests
     [Fact]
     public void A_panel_laid_off_its_design_needs_more_energy_than_one_designed_for_that_angle()
     {
-        // The panel designed for the laid angle is the stationary one there; any other blank with the same edge rule stores more when its edge is drawn to the seam.
+        // The panel designed for the laid angle is the stationary one there; any other blank with the same edge rule stores more when its
+        // edge is drawn to the seam.
         (FlatPanel panel, RollLayout layout) = Laid(75);
 
         LaidStrain laid = Assert.Single(LaidStrain.Of(Ball, panel, layout));
@@ -49,12 +50,14 @@ public sealed class LaidStrainTests
         using TempFolder folder = new();
         File.WriteAllBytes(folder.Path("layout.json"), LayoutWriter.Write(layout, YieldAccount.Of(layout), null, laid));
 
-        JsonElement one = Assert.Single(JsonDocument.Parse(File.ReadAllText(folder.Path("layout.json"))).RootElement.GetProperty("laid").EnumerateArray());
+        JsonElement one = Assert.Single(
+            JsonDocument.Parse(File.ReadAllText(folder.Path("layout.json"))).RootElement.GetProperty("laid").EnumerateArray());
 
         Assert.Equal(75, one.GetProperty("laidAngleDeg").GetDouble());
         Assert.Equal(laid[0].Wrap.EdgeHeld!.MaxStretchPercent, one.GetProperty("edgeHeld").GetProperty("maxStretchPercent").GetDouble());
         Assert.Equal(laid[0].Wrap.EdgeFree.LargestGapMm, one.GetProperty("edgeFree").GetProperty("largestGapMm").GetDouble());
-        Assert.Equal(layout.Bands[0].Repeat.Panels.Count, LayoutReader.Read(folder.Path("layout.json")).Layout.Bands[0].Repeat.Panels.Count);
+        Assert.Equal(
+            layout.Bands[0].Repeat.Panels.Count, LayoutReader.Read(folder.Path("layout.json")).Layout.Bands[0].Repeat.Panels.Count);
     }
 
     [Fact]
@@ -66,10 +69,13 @@ public sealed class LaidStrainTests
         BallSpec At(double limit) => Ball with { Felt = Ball.Felt with { MaxStretchPercent = limit } };
 
         Assert.Empty(DesignReport.Warnings(At(found + 0.1), laid));
-        Assert.Contains("laid at 75 degrees to the warp instead of 30", Assert.Single(DesignReport.Warnings(At(found - 0.1), laid)), StringComparison.Ordinal);
+        Assert.Contains(
+            "laid at 75 degrees to the warp instead of 30", Assert.Single(DesignReport.Warnings(At(found - 0.1), laid)),
+            StringComparison.Ordinal);
     }
 
-    private static BallSpec Balls() => Ball with { Felt = Ball.Felt with { WarpModulusNPerMm = 2, WeftModulusNPerMm = 2, ShearModulusNPerMm = 2 / 2.5, Poisson = 0.25 } };
+    private static BallSpec Balls() =>
+        Ball with { Felt = Ball.Felt with { WarpModulusNPerMm = 2, WeftModulusNPerMm = 2, ShearModulusNPerMm = 2 / 2.5, Poisson = 0.25 } };
 
     private static (FlatPanel Panel, RollLayout Layout) Laid(double angle)
     {

@@ -15,9 +15,14 @@ public sealed class SeamStudyTests
     [Fact]
     public void All_families_are_compared_at_the_waist_of_the_ball()
     {
-        // Waist of 60 degrees: lengths and greatest curvatures of the three seams from closed forms and a shooting solution (own derivation), sphere radius 1.
+        // Waist of 60 degrees: lengths and greatest curvatures of the three seams from closed forms and a shooting solution (own
+        // derivation), sphere radius 1.
         (SeamFamily, double Length, double Curvature)[] known =
-            [(SeamFamily.TwoHarmonic, 10.1668764191, 1.34715062811), (SeamFamily.FourArc, 10.4501849194, 1 / Math.Tan(46.5505244739 * Math.PI / 180)), (SeamFamily.Elastica, 10.21410904, 1.23601056)];
+            [
+                (SeamFamily.TwoHarmonic, 10.1668764191, 1.34715062811),
+                (SeamFamily.FourArc, 10.4501849194, 1 / Math.Tan(46.5505244739 * Math.PI / 180)),
+                (SeamFamily.Elastica, 10.21410904, 1.23601056),
+            ];
         double radius = Ball.FittedRadiusMm;
         BallSpec ball = Ball with { Seam = Ball.Seam with { WaistMm = radius * Math.PI / 3 } };
 
@@ -38,13 +43,18 @@ public sealed class SeamStudyTests
     {
         // Points of the two-harmonic seam: its entry and that of the family have to agree.
         TwoHarmonicSeam seam = TwoHarmonicSeam.ForWaist(0.9);
-        SeamPoint[] points = [.. Enumerable.Range(0, 240).Select(i => seam.At(i * Math.PI / 120).Point).Select(p => new SeamPoint(p.X, p.Y, p.Z))];
+        SeamPoint[] points =
+        [
+            .. Enumerable.Range(0, 240).Select(i => seam.At(i * Math.PI / 120).Point).Select(p => new SeamPoint(p.X, p.Y, p.Z)),
+        ];
         BallSpec ball = Ball with { Seam = new SeamSpec(SeamFamily.Points, 0, 0.4) { Points = points } };
 
         SeamComparison comparison = SeamStudy.Run(ball, Lay, stop: TestContext.Current.CancellationToken);
 
         Assert.Equal(0.9 * ball.FittedRadiusMm, comparison.WaistMm, 1e-3);
-        Assert.Equal([SeamFamily.TwoHarmonic, SeamFamily.FourArc, SeamFamily.Elastica, SeamFamily.Points], comparison.Entries.Select(e => e.Ball.Seam.Curve));
+        Assert.Equal(
+            [SeamFamily.TwoHarmonic, SeamFamily.FourArc, SeamFamily.Elastica, SeamFamily.Points],
+            comparison.Entries.Select(e => e.Ball.Seam.Curve));
         Assert.Equal(comparison.Entries[0].Panel.AreaMm2, comparison.Entries[3].Panel.AreaMm2, 0.5);
     }
 
@@ -61,7 +71,8 @@ public sealed class SeamStudyTests
 
     [Fact]
     public void Seams_that_do_not_fit_the_roll_are_an_error_when_none_does() =>
-        Assert.Throws<NoAnswerException>(() => SeamStudy.Run(Ball, part => Lay(part) with { RollWidthMm = 60 }, stop: TestContext.Current.CancellationToken));
+        Assert.Throws<NoAnswerException>(() =>
+            SeamStudy.Run(Ball, part => Lay(part) with { RollWidthMm = 60 }, stop: TestContext.Current.CancellationToken));
 
     private static LayoutRequest Lay(LayoutPart part) => new(part, 400, 15, 4, new LayoutRules(null, 0, RowRule.Same, false), 1, 1);
 

@@ -37,7 +37,9 @@ public sealed class WaistStudyTests
         Assert.All(study.Points, p => Assert.True(p.Allowed));
         Assert.Equal(study.Points.Min(p => p.Yield.PerThousandBalls.SquareMetres), study.Best!.Yield.PerThousandBalls.SquareMetres);
         Assert.False(study.CutShort);
-        Assert.StartsWith(FormattableString.Invariant($"waist {study.Best.WaistMm} mm: least felt per thousand balls"), study.Finding, StringComparison.Ordinal);
+        Assert.StartsWith(
+            FormattableString.Invariant($"waist {study.Best.WaistMm} mm: least felt per thousand balls"), study.Finding,
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -45,23 +47,32 @@ public sealed class WaistStudyTests
     {
         WaistTradeOff all = WaistStudy.Run(Ball, [24, 28, 32], Lay, stop: TestContext.Current.CancellationToken);
         double between = (all.Points[0].Strain.MaxStretchPercent + all.Points[1].Strain.MaxStretchPercent) / 2;
-        WaistTradeOff strict = WaistStudy.Run(Ball with { Felt = Ball.Felt with { MaxStretchPercent = between } }, [24, 28, 32], Lay, stop: TestContext.Current.CancellationToken);
-        WaistTradeOff none = WaistStudy.Run(Ball with { Felt = Ball.Felt with { MaxStretchPercent = 1 } }, [24, 28], Lay, stop: TestContext.Current.CancellationToken);
+        WaistTradeOff strict = WaistStudy.Run(
+            Ball with { Felt = Ball.Felt with { MaxStretchPercent = between } }, [24, 28, 32], Lay,
+            stop: TestContext.Current.CancellationToken);
+        WaistTradeOff none = WaistStudy.Run(
+            Ball with { Felt = Ball.Felt with { MaxStretchPercent = 1 } }, [24, 28], Lay, stop: TestContext.Current.CancellationToken);
 
         Assert.Equal([true, false, false], strict.Points.Select(p => p.StretchAllowed));
         Assert.Equal(24, strict.Best!.WaistMm);
         Assert.Null(none.Best);
-        Assert.StartsWith("no waist keeps both limits (edge 15 %, stretch 1 %); waist 24 mm comes nearest", none.Finding, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "no waist keeps both limits (edge 15 %, stretch 1 %); waist 24 mm comes nearest", none.Finding, StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_panel_solved_to_lie_on_the_edge_limit_keeps_it() =>
-        Assert.True(Assert.Single(WaistStudy.Run(Ball with { Felt = Ball.Felt with { MaxEdgeCompressionPercent = 8 } }, [28], Lay, stop: TestContext.Current.CancellationToken).Points).EdgeAllowed);
+        Assert.True(
+            Assert.Single(
+                WaistStudy.Run(
+                    Ball with { Felt = Ball.Felt with { MaxEdgeCompressionPercent = 8 } }, [28], Lay,
+                    stop: TestContext.Current.CancellationToken).Points).EdgeAllowed);
 
     [Fact]
     public void A_waist_without_an_answer_is_kept_with_its_reason_and_none_at_all_is_an_error()
     {
-        LayoutRequest Narrow(LayoutPart part) => Lay(part) with { RollWidthMm = 30 + 50, Rules = new LayoutRules(0, 0, RowRule.Same, false) };
+        LayoutRequest Narrow(LayoutPart part) =>
+            Lay(part) with { RollWidthMm = 30 + 50, Rules = new LayoutRules(0, 0, RowRule.Same, false) };
         BallSpec four = Ball with { Panel = Ball.Panel with { WarpAngleDeg = 0 } };
 
         // The panel of a narrow waist has wider heads; a usable width of 50 mm lies between the two.
@@ -95,7 +106,10 @@ public sealed class WaistStudyTests
 
     [Fact]
     public void A_waist_out_of_range_is_told_before_any_work() =>
-        Assert.Contains("seam.waistMm: 90 mm is outside", Assert.Throws<InputException>(() => WaistStudy.Run(Ball, [24, 90], Lay, stop: TestContext.Current.CancellationToken)).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "seam.waistMm: 90 mm is outside",
+            Assert.Throws<InputException>(() => WaistStudy.Run(Ball, [24, 90], Lay, stop: TestContext.Current.CancellationToken)).Message,
+            StringComparison.Ordinal);
 
     private static LayoutRequest Lay(LayoutPart part) => new(part, 400, 15, 4, new LayoutRules(null, 0, RowRule.Same, false), 1, 1);
 

@@ -52,11 +52,15 @@ public sealed class DieStressTests : IDisposable
                 continue;
             }
 
-            DieDesign turned = Design(Placed(lay, p => p, at => at with { XMm = -at.XMm, YMm = lay.RollWidthMm - at.YMm, AngleDeg = at.AngleDeg + 180 }), seed)!;
-            DieDesign mirrored = Design(Placed(lay, p => new Point2(p.X, -p.Y), at => at with { YMm = lay.RollWidthMm - at.YMm, AngleDeg = -at.AngleDeg }), seed)!;
+            DieDesign turned = Design(
+                Placed(lay, p => p, at => at with { XMm = -at.XMm, YMm = lay.RollWidthMm - at.YMm, AngleDeg = at.AngleDeg + 180 }), seed)!;
+            DieDesign mirrored = Design(
+                Placed(lay, p => new Point2(p.X, -p.Y), at => at with { YMm = lay.RollWidthMm - at.YMm, AngleDeg = -at.AngleDeg }), seed)!;
             foreach (DieDesign other in new[] { turned, mirrored })
             {
-                Assert.Equal((seed, plain.Gang.Cavities.Count, plain.Gang.Repeats, plain.Gang.Places.Count), (seed, other.Gang.Cavities.Count, other.Gang.Repeats, other.Gang.Places.Count));
+                Assert.Equal(
+                    (seed, plain.Gang.Cavities.Count, plain.Gang.Repeats, plain.Gang.Places.Count),
+                    (seed, other.Gang.Cavities.Count, other.Gang.Repeats, other.Gang.Places.Count));
                 Assert.Equal(plain.Gang.FeedMm, other.Gang.FeedMm, 1e-9);
                 Assert.Equal(plain.Gang.EdgeWidthMm, other.Gang.EdgeWidthMm, 1e-6);
                 Assert.Equal(plain.Gang.EdgeLengthMm, other.Gang.EdgeLengthMm, 1e-6);
@@ -71,7 +75,8 @@ public sealed class DieStressTests : IDisposable
 
         Assert.True(compared >= 6, $"{compared} compared");
 
-        // Which copies of the cavities make the shortest die can be open, and then some gaps lie within the die or between its strikes: the least of both is the lay's.
+        // Which copies of the cavities make the shortest die can be open, and then some gaps lie within the die or between its strikes: the
+        // least of both is the lay's.
         static double Least(DieDesign design) => Math.Min(design.LeastGapMm, design.Joint.NominalMm);
     }
 
@@ -81,11 +86,14 @@ public sealed class DieStressTests : IDisposable
         for (int seed = 0; seed < Runs.Count(1); seed++)
         {
             Random random = new(seed);
-            Outline bone = Shapes.DogBone(1.5 + random.NextDouble(), 0.35 + (0.4 * random.NextDouble()), 200, 25), wave = Wave(random);
+            Outline bone = Shapes.DogBone(1.5 + random.NextDouble(), 0.35 + (0.4 * random.NextDouble()), 200, 25);
+            Outline wave = Wave(random);
             foreach (Outline part in new[] { bone, wave }.Select(one => one.Centred().Turned(7 * random.NextDouble())))
             {
-                LayoutPart drawn = Shapes.Part(part), mirrored = Shapes.Part(Outline.From(part.Points.Select(p => new Point2(-p.X, p.Y))));
-                EdgeVerdict verdict = DieEdgeCheck.Measure(drawn, EdgeFitter.Fit(drawn, TestContext.Current.CancellationToken)), other = DieEdgeCheck.Measure(mirrored, EdgeFitter.Fit(mirrored, TestContext.Current.CancellationToken));
+                LayoutPart drawn = Shapes.Part(part);
+                LayoutPart mirrored = Shapes.Part(Outline.From(part.Points.Select(p => new Point2(-p.X, p.Y))));
+                EdgeVerdict verdict = DieEdgeCheck.Measure(drawn, EdgeFitter.Fit(drawn, TestContext.Current.CancellationToken));
+                EdgeVerdict other = DieEdgeCheck.Measure(mirrored, EdgeFitter.Fit(mirrored, TestContext.Current.CancellationToken));
                 foreach (EdgeVerdict one in new[] { verdict, other })
                 {
                     Assert.InRange(one.OffMm, 0, 0.02);
@@ -105,7 +113,10 @@ public sealed class DieStressTests : IDisposable
     // Radius 40 with waves of up to four to a turn, finely traced.
     private static Outline Wave(Random random)
     {
-        (double Size, double Start)[] waves = [.. Enumerable.Range(2, 3).Select(k => (3.0 * random.NextDouble() / k, 7 * random.NextDouble()))];
+        (double Size, double Start)[] waves =
+        [
+            .. Enumerable.Range(2, 3).Select(k => (3.0 * random.NextDouble() / k, 7 * random.NextDouble())),
+        ];
         return Outline.From(Enumerable.Range(0, 600).Select(i => i * Math.PI / 300)
             .Select(t => new Point2(40 + waves.Select((w, k) => w.Size * Math.Cos(((k + 2) * t) + w.Start)).Sum(), 0).Turned(t)));
     }
@@ -114,7 +125,9 @@ public sealed class DieStressTests : IDisposable
     {
         try
         {
-            return DieDesigner.Run(new GangRequest(lay, 0, DieCases.Order, seed % 3 == 0 ? null : DieCases.Press(300, seed % 3 == 1 ? 300 : 130), null), TestContext.Current.CancellationToken);
+            return DieDesigner.Run(
+                new GangRequest(lay, 0, DieCases.Order, seed % 3 == 0 ? null : DieCases.Press(300, seed % 3 == 1 ? 300 : 130), null),
+                TestContext.Current.CancellationToken);
         }
         catch (FeltNestException error)
         {
@@ -129,14 +142,21 @@ public sealed class DieStressTests : IDisposable
     {
         Random random = new(seed);
         Outline drawn = RandomOutlines.Next(random, seed % RandomOutlines.Kinds, 20).Centred();
-        double size = 2 * drawn.Points.Max(p => p.Length), scale = (50 + (50 * random.NextDouble())) / size;
+        double size = 2 * drawn.Points.Max(p => p.Length);
+        double scale = (50 + (50 * random.NextDouble())) / size;
         Outline part = Outline.From(drawn.Points.Select(p => p * scale)).Centred();
-        return Shapes.Lay(Shapes.Request(part, (scale * size * (1.1 + random.NextDouble())) + 30, 4, 15, seed % 4 == 1 ? RowRule.Alternate : RowRule.Same));
+        return Shapes.Lay(
+            Shapes.Request(
+                part, (scale * size * (1.1 + random.NextDouble())) + 30, 4, 15, seed % 4 == 1 ? RowRule.Alternate : RowRule.Same));
     }
 
     private static RollLayout Placed(RollLayout layout, Func<Point2, Point2> part, Func<PlacedPanel, PlacedPanel> panel) => layout with
     {
         Parts = [.. layout.Parts.Select(p => p with { Outline = Outline.From(p.Outline.Points.Select(part)) })],
-        Bands = [.. layout.Bands.Select(band => band with { Repeat = new LayoutRepeat(band.Repeat.LengthMm, [.. band.Repeat.Panels.Select(panel)]) })],
+        Bands =
+        [
+            .. layout.Bands.Select(band =>
+                band with { Repeat = new LayoutRepeat(band.Repeat.LengthMm, [.. band.Repeat.Panels.Select(panel)]) }),
+        ],
     };
 }

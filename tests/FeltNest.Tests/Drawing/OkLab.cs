@@ -18,13 +18,16 @@ public static class OkLab
     public static (double L, double A, double B) Of(Colour colour) => Of(Linear(colour.Red), Linear(colour.Green), Linear(colour.Blue));
 
     /// <summary>The colour as somebody without medium- or long-wave cones sees it.</summary>
-    /// <remarks>Matrices of G. M. Machado, M. M. Oliveira, L. A. F. Fernandes, IEEE Trans. Vis. Comput. Graph. 15(6), 2009, severity 1 (from memory; each row adds to 1).</remarks>
+    /// <remarks>Matrices of G. M. Machado, M. M. Oliveira, L. A. F. Fernandes, IEEE Trans. Vis. Comput. Graph. 15(6), 2009, severity 1
+    /// (from memory; each row adds to 1).</remarks>
     public static (double L, double A, double B) Seen(Colour colour, bool deuteranope)
     {
         double[,] m = deuteranope
             ? new[,] { { 0.367322, 0.860646, -0.227968 }, { 0.280085, 0.672501, 0.047413 }, { -0.011820, 0.042940, 0.968881 } }
             : new[,] { { 0.152286, 1.052583, -0.204868 }, { 0.114503, 0.786281, 0.099216 }, { -0.003882, -0.048116, 1.051998 } };
-        double r = Linear(colour.Red), g = Linear(colour.Green), b = Linear(colour.Blue);
+        double r = Linear(colour.Red);
+        double g = Linear(colour.Green);
+        double b = Linear(colour.Blue);
         double Row(int i) => Math.Clamp((m[i, 0] * r) + (m[i, 1] * g) + (m[i, 2] * b), 0, 1);
         return Of(Row(0), Row(1), Row(2));
     }

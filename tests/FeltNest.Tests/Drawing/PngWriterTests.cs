@@ -14,7 +14,9 @@ public sealed class PngWriterTests
         "t", "d", 25.4, 50.8, [new Symbol("dot", [new PathMark([Chain.Rectangle(new Box(0, 0, 5, 2))], null, Colour.Of(0x0000FF))])],
         [
             new PathMark([Chain.Rectangle(new Box(0, 0, 12.7, 25.4))], null, Colour.Of(0xFF0000)),
-            new GroupMark("clipped", [new PathMark([Chain.Rectangle(new Box(12.7, 25.4, 25.4, 50.8))], null, Colour.Of(0x00FF00))], new Box(12.7, 25.4, 19, 50.8)),
+            new GroupMark(
+                "clipped", [new PathMark([Chain.Rectangle(new Box(12.7, 25.4, 25.4, 50.8))], null, Colour.Of(0x00FF00))],
+                new Box(12.7, 25.4, 19, 50.8)),
         ]);
 
     [Fact]

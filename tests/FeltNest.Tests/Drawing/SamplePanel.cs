@@ -10,7 +10,8 @@ namespace FeltNest.Tests.Drawing;
 /// <summary>A small made-up panel: a plate 40 x 10 with round ends, strained by a plain formula.</summary>
 public static class SamplePanel
 {
-    private const int Rings = 4, Spokes = 16;
+    private const int Rings = 4;
+    private const int Spokes = 16;
 
     public static BallSpec Ball { get; } = new(
         "Tiny <ball> & co", RuleType.Stage1, new CoreSpec(20, 5), new CementSpec(0.1, 100),
@@ -38,13 +39,16 @@ public static class SamplePanel
             {
                 double share = ring / (Rings - 1.0);
                 (double sin, double cos) = Math.SinCos(2 * Math.PI * spoke / Spokes);
-                samples.Add(new StrainSample(new Point2(20 * share * cos, 5 * share * sin), 5 - (4 * share), 2 - (9 * share), 0, new SpherePoint(0, 0, 1)));
+                samples.Add(
+                    new StrainSample(
+                        new Point2(20 * share * cos, 5 * share * sin), 5 - (4 * share), 2 - (9 * share), 0, new SpherePoint(0, 0, 1)));
             }
         }
 
         return new FlatPanel(
             arcs, arcs.ContainingPolygon(0.01), 0.001, 40, 10, 10, new SphereFigures(11.6, 120, 845, 8, 60, 18, 7),
-            [new EdgePoint(0, 5, 0, -7)], new StrainSummary(5, 7, 7, 0.01, 1.5), [new PanelAllowance(1, "seam gap", "0.4 mm", -0.4, -0.4, -9)],
+            [new EdgePoint(0, 5, 0, -7)], new StrainSummary(5, 7, 7, 0.01, 1.5),
+            [new PanelAllowance(1, "seam gap", "0.4 mm", -0.4, -0.4, -9)],
             new StrainField(Rings, Spokes, samples), new PanelSolve(12, 345, 6, 2e-12, 0));
     }
 }

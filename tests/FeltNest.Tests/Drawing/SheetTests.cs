@@ -27,7 +27,8 @@ public sealed class SheetTests
             Core = new CoreSpec(60, 45),
             Tolerances = new ToleranceSpec(1.5, 0, 0, 0, 0, 0),
         };
-        RuleVerdict worst = ToleranceCheck.Of(loose, MassBudget.Of(loose, SamplePanel.Panel.AreaMm2), SamplePanel.Panel.AreaMm2)[0].WorstCaseVerdict;
+        RuleVerdict worst =
+            ToleranceCheck.Of(loose, MassBudget.Of(loose, SamplePanel.Panel.AreaMm2), SamplePanel.Panel.AreaMm2)[0].WorstCaseVerdict;
         string[] texts = Texts(Written(PanelSheet.Draw(loose, SamplePanel.Panel)));
 
         Assert.True(worst is RuleVerdict.Outside or RuleVerdict.OutsideFromMemory);
@@ -44,7 +45,8 @@ public sealed class SheetTests
         XElement root = Written(PanelSheet.Draw(SamplePanel.Ball, SamplePanel.Panel));
 
         Assert.EndsWith("mm", root.Attribute("width")!.Value, StringComparison.Ordinal);
-        Assert.Equal($"0 0 {root.Attribute("width")!.Value[..^2]} {root.Attribute("height")!.Value[..^2]}", root.Attribute("viewBox")!.Value);
+        Assert.Equal(
+            $"0 0 {root.Attribute("width")!.Value[..^2]} {root.Attribute("height")!.Value[..^2]}", root.Attribute("viewBox")!.Value);
         // The cut outline is two straight sides of 30 mm and two half-circles of radius 5 mm: x reaches 30 between vertices, y 10.
         double[] numbers = Numbers(Group(root, "outline").Element(Svg + "path")!);
         Assert.Contains("A5 5 0 0 0", Group(root, "outline").Element(Svg + "path")!.Attribute("d")!.Value, StringComparison.Ordinal);
@@ -91,7 +93,10 @@ public sealed class SheetTests
     public void Panels_stand_a_whole_repeat_apart_and_the_gap_is_drawn_to_scale()
     {
         XElement panels = Group(Written(LayoutSheet.Draw(SampleLayout.OneRepeat, SampleLayout.Yields)), "panels");
-        (double X, double Y, bool Turned)[] places = [.. panels.Elements(Svg + "use").Select(use => Place(use.Attribute("transform")!.Value))];
+        (double X, double Y, bool Turned)[] places =
+        [
+            .. panels.Elements(Svg + "use").Select(use => Place(use.Attribute("transform")!.Value)),
+        ];
 
         double[] lower = [.. places.Where(p => !p.Turned).Select(p => p.X).Order()];
         Assert.All(lower.Zip(lower.Skip(1)), pair => Assert.Equal(50, pair.Second - pair.First, 2));
@@ -115,7 +120,24 @@ public sealed class SheetTests
     {
         string[] texts = Texts(Written(LayoutSheet.Draw(SampleLayout.OneRepeat, SampleLayout.Yields)));
 
-        foreach (string wanted in new[] { "25.24 %", "16.43 %", "8.33 %", "50.00 %", "74.76 %", "40.00", "20.00", "50.00 m", "3.00 m\u00B2", "2.4 kg", "repeat 50", "60", "30", "15", "warp, feed" })
+        foreach (string wanted in new[]
+        {
+            "25.24 %",
+            "16.43 %",
+            "8.33 %",
+            "50.00 %",
+            "74.76 %",
+            "40.00",
+            "20.00",
+            "50.00 m",
+            "3.00 m\u00B2",
+            "2.4 kg",
+            "repeat 50",
+            "60",
+            "30",
+            "15",
+            "warp, feed",
+        })
         {
             Assert.Contains(wanted, texts);
         }
@@ -140,12 +162,17 @@ public sealed class SheetTests
     {
         foreach (Sheet sheet in new[]
         {
-            PanelSheet.Draw(SamplePanel.Ball, SamplePanel.Panel), LayoutSheet.Draw(SampleLayout.OneRepeat, SampleLayout.Yields), LayoutSheet.Draw(SampleLayout.TwoBands, SampleLayout.Yields),
+            PanelSheet.Draw(
+                SamplePanel.Ball,
+                SamplePanel.Panel), LayoutSheet.Draw(
+                    SampleLayout.OneRepeat, SampleLayout.Yields), LayoutSheet.Draw(SampleLayout.TwoBands, SampleLayout.Yields),
         })
         {
             foreach (TextMark text in All(sheet.Marks).OfType<TextMark>())
             {
-                bool inside = StrokeFont.Strokes(text).SelectMany(stroke => stroke.Vertices).All(v => v.X >= 0 && v.X <= sheet.WidthMm && v.Y >= 0 && v.Y <= sheet.HeightMm);
+                bool inside = StrokeFont.Strokes(text)
+                    .SelectMany(stroke => stroke.Vertices)
+                    .All(v => v.X >= 0 && v.X <= sheet.WidthMm && v.Y >= 0 && v.Y <= sheet.HeightMm);
                 Assert.True(inside, $"'{text.Text}' leaves the sheet '{sheet.Title}'");
             }
         }
@@ -155,23 +182,28 @@ public sealed class SheetTests
     public void The_same_layout_gives_the_same_bytes()
     {
         Assert.Equal(
-            SvgWriter.Write(LayoutSheet.Draw(SampleLayout.TwoBands, SampleLayout.Yields)), SvgWriter.Write(LayoutSheet.Draw(SampleLayout.TwoBands, SampleLayout.Yields)));
+            SvgWriter.Write(LayoutSheet.Draw(SampleLayout.TwoBands, SampleLayout.Yields)),
+            SvgWriter.Write(LayoutSheet.Draw(SampleLayout.TwoBands, SampleLayout.Yields)));
     }
 
-    private static IEnumerable<Mark> All(IEnumerable<Mark> marks) => marks.SelectMany(mark => mark is GroupMark group ? All(group.Marks) : [mark]);
+    private static IEnumerable<Mark> All(IEnumerable<Mark> marks) =>
+        marks.SelectMany(mark => mark is GroupMark group ? All(group.Marks) : [mark]);
 
     private static XElement Written(Sheet sheet) => XDocument.Load(new MemoryStream(SvgWriter.Write(sheet))).Root!;
 
     private static XElement Group(XElement root, string id) => root.Elements(Svg + "g").Single(g => g.Attribute("id")?.Value == id);
 
-    private static string[] Texts(XElement root) => [.. root.Descendants(Svg + "path").Elements(Svg + "title").Select(title => title.Value)];
+    private static string[] Texts(XElement root) =>
+        [.. root.Descendants(Svg + "path").Elements(Svg + "title").Select(title => title.Value)];
 
-    private static double[] Numbers(XElement path) => [.. path.Attribute("d")!.Value.Split([' ', 'M', 'L', 'A', 'Z'], StringSplitOptions.RemoveEmptyEntries)
+    private static double[] Numbers(XElement path) =>
+        [.. path.Attribute("d")!.Value.Split([' ', 'M', 'L', 'A', 'Z'], StringSplitOptions.RemoveEmptyEntries)
         .Select(word => double.Parse(word, CultureInfo.InvariantCulture))];
 
     private static (double X, double Y, bool Turned) Place(string transform)
     {
         string[] words = transform.Split(['(', ')', ' '], StringSplitOptions.RemoveEmptyEntries);
-        return (double.Parse(words[1], CultureInfo.InvariantCulture), double.Parse(words[2], CultureInfo.InvariantCulture), words.Length > 3);
+        return (double.Parse(
+            words[1], CultureInfo.InvariantCulture), double.Parse(words[2], CultureInfo.InvariantCulture), words.Length > 3);
     }
 }

@@ -52,7 +52,8 @@ public sealed class StrainScaleTests
         for (int k = 0; k < scale.Bands; k++)
         {
             // Blue to yellow is what these readers keep: the two sides lie on either side of it, and further apart the greater the strain.
-            double stretch = OkLab.Seen(scale.OfBand(k), deuteranope).B, push = OkLab.Seen(scale.OfBand(-k - 1), deuteranope).B;
+            double stretch = OkLab.Seen(scale.OfBand(k), deuteranope).B;
+            double push = OkLab.Seen(scale.OfBand(-k - 1), deuteranope).B;
             Assert.True(stretch > 0 && push < 0, $"band {k}: {stretch:0.000}, {push:0.000}");
             Assert.True(stretch - push > 0.018 * (k + 1), $"band {k}: {stretch - push:0.000}");
         }

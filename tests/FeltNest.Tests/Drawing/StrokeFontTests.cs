@@ -26,7 +26,9 @@ public sealed class StrokeFontTests
             Glyph glyph = GlyphTable.Of(letter);
             foreach (Point2 p in glyph.Strokes.SelectMany(stroke => stroke.Flattened(Fine)))
             {
-                Assert.True(p.X >= -0.35 && p.X <= glyph.Width + 0.35 && p.Y >= -3.3 && p.Y <= 12, $"'{letter}' reaches ({p.X:0.##}, {p.Y:0.##}), width {glyph.Width}");
+                Assert.True(
+                    p.X >= -0.35 && p.X <= glyph.Width + 0.35 && p.Y >= -3.3 && p.Y <= 12,
+                    $"'{letter}' reaches ({p.X:0.##}, {p.Y:0.##}), width {glyph.Width}");
             }
         }
     }
@@ -65,7 +67,12 @@ public sealed class StrokeFontTests
     [InlineData(TextAnchor.End, 6.9, 10)]
     public void The_anchor_says_which_end_stands_at_the_place(TextAnchor anchor, double left, double right)
     {
-        double[] xs = [.. StrokeFont.Strokes(new TextMark("H", new Point2(10, 20), 5, Colour.Of(0), anchor)).SelectMany(s => s.Vertices).Select(v => v.X)];
+        double[] xs =
+        [
+            .. StrokeFont.Strokes(new TextMark("H", new Point2(10, 20), 5, Colour.Of(0), anchor))
+                .SelectMany(s => s.Vertices)
+                .Select(v => v.X),
+        ];
 
         Assert.Equal(left, xs.Min(), 12);
         Assert.Equal(right, xs.Max(), 12);
@@ -74,7 +81,12 @@ public sealed class StrokeFontTests
     [Fact]
     public void A_text_turned_by_a_quarter_reads_upwards()
     {
-        Point2[] points = [.. StrokeFont.Strokes(new TextMark("I", new Point2(10, 20), 5, Colour.Of(0), TextAnchor.Start, Math.PI / 2)).SelectMany(s => s.Vertices).Select(v => v.Point)];
+        Point2[] points =
+        [
+            .. StrokeFont.Strokes(new TextMark("I", new Point2(10, 20), 5, Colour.Of(0), TextAnchor.Start, Math.PI / 2))
+                .SelectMany(s => s.Vertices)
+                .Select(v => v.Point),
+        ];
 
         Assert.Equal(10, points[0].X, 12);
         Assert.Equal(20, points[0].Y, 12);

@@ -12,7 +12,8 @@ public sealed class SvgWriterTests
     [Fact]
     public void A_small_sheet_is_written_as_expected_to_the_letter()
     {
-        Symbol disc = new("disc", [new PathMark([Chain.Circle(new Point2(1, 0), 2)], new Pen(0.25, Colour.Of(0x102030)), Colour.Of(0xFF8000))]);
+        Symbol disc = new(
+            "disc", [new PathMark([Chain.Circle(new Point2(1, 0), 2)], new Pen(0.25, Colour.Of(0x102030)), Colour.Of(0xFF8000))]);
         Sheet sheet = new(
             "Small & plain",
             "One of each mark.",
@@ -21,8 +22,11 @@ public sealed class SvgWriterTests
             [disc],
             [
                 new PathMark([Chain.Open(new(0, 0), new(60, 40.5))], new Pen(0.5, Colour.Of(0), 6, 1.5)),
-                new GroupMark("cut", [new CopyMark(disc, new Point2(30, 20.5), 90), new CopyMark(disc, new Point2(10, 10.5), 0)], new Box(5, 5, 45, 35)),
-                new PathMark([Chain.Rectangle(new Box(1, 1, 3, 2)), Chain.Rectangle(new Box(1.5, 1.25, 2.5, 1.75))], null, Colour.Of(0x00FF00)),
+                new GroupMark(
+                    "cut", [new CopyMark(disc, new Point2(30, 20.5), 90), new CopyMark(disc, new Point2(10, 10.5), 0)],
+                    new Box(5, 5, 45, 35)),
+                new PathMark(
+                    [Chain.Rectangle(new Box(1, 1, 3, 2)), Chain.Rectangle(new Box(1.5, 1.25, 2.5, 1.75))], null, Colour.Of(0x00FF00)),
                 new TextMark("I<", new Point2(5, 30.5), 10, Colour.Of(0x010203)),
             ]);
 
@@ -37,7 +41,8 @@ public sealed class SvgWriterTests
     {
         Chain horseshoe = new([new ArcVertex(0, -1, 1.5 * Math.PI), new ArcVertex(-1, 0, 0)], false);
 
-        string written = Encoding.UTF8.GetString(SvgWriter.Write(new Sheet("t", "d", 2, 2, [], [new PathMark([horseshoe], new Pen(1, Colour.Of(0)))])));
+        string written =
+            Encoding.UTF8.GetString(SvgWriter.Write(new Sheet("t", "d", 2, 2, [], [new PathMark([horseshoe], new Pen(1, Colour.Of(0)))])));
 
         Assert.Contains("d=\"M0 3A1 1 0 1 0 -1 2\"", written, StringComparison.Ordinal);
     }

@@ -2,21 +2,25 @@ using System.Collections.Concurrent;
 using System.Diagnostics;
 using System.Globalization;
 using Xunit;
+using static FeltNest.InvariantText;
 
 namespace FeltNest.Tests.Endurance;
 
-/// <summary>The page's server under many clients and under one that drags a width: 10 clients for two seconds and 12 widths in the suite, 50 clients for two minutes and 720 widths with the factor 60.</summary>
+/// <summary>The page's server under many clients and under one that drags a width: 10 clients for two seconds and 12 widths in the suite,
+/// 50 clients for two minutes and 720 widths with the factor 60.</summary>
 [Collection(AloneInProcess.Name)]
 public sealed class BusyPageTests
 {
     private static readonly int Clients = Runs.Count(1) > 1 ? 50 : 10;
 
-    // Seconds for a first answer while a width is dragged. The suite shares its machine, so there only an answer that waited for a search is caught.
+    // Seconds for a first answer while a width is dragged. The suite shares its machine, so there only an answer that waited for a search
+    // is caught.
     private static readonly double Longest = Runs.Count(1) > 1 ? 0.3 : 1;
 
     private static readonly string[] Questions =
     [
-        .. Enumerable.Range(0, Runs.Count(1) > 1 ? 8 : 3).Select(i => $"lay?width={110 + (10 * i)}&effort=1"), "lay?width=150&gap=2&effort=1", "lay?width=150&waist=23&effort=1", "lay?width=150&oneWay=yes&effort=1", "widths?width=140", "panel",
+        .. Enumerable.Range(0, Runs.Count(1) > 1 ? 8 : 3).Select(i => $"lay?width={110 + (10 * i)}&effort=1"),
+        "lay?width=150&gap=2&effort=1", "lay?width=150&waist=23&effort=1", "lay?width=150&oneWay=yes&effort=1", "widths?width=140", "panel",
         "panel?waist=23", "files/layout.json?width=120&effort=1", "lay?width=5", "health",
     ];
 
@@ -56,12 +60,25 @@ public sealed class BusyPageTests
         }
 
         ProcessWeight after = ProcessWeight.Of(page.Program);
-        double[][] quarters = [.. Enumerable.Range(0, 4).Select(q => answered.Where(a => (int)Math.Min(3, 4 * a.At / watch.Elapsed.TotalSeconds) == q).Select(a => a.Took).Order().ToArray())];
-        Say($"{answered.Count} answers to {Clients} clients in {length.TotalSeconds:0} s, {gone} went before theirs; idle {left.Elapsed.TotalSeconds:0.0} s after all had gone");
-        Say($"before: {before}; half way: {middle}; after: {after}");
+        double[][] quarters =
+        [
+            .. Enumerable.Range(0, 4)
+                .Select(q =>
+                    answered
+                        .Where(a => (int)Math.Min(3, 4 * a.At / watch.Elapsed.TotalSeconds) == q)
+                        .Select(a => a.Took)
+                        .Order()
+                        .ToArray()),
+        ];
+        Say(Invariant(
+            $"{answered.Count} answers to {Clients} clients in {length.TotalSeconds:0} s, {gone} went before theirs; idle "
+                + $"{left.Elapsed.TotalSeconds:0.0} s after all had gone"));
+        Say(Invariant($"before: {before}; half way: {middle}; after: {after}"));
         foreach (double[] quarter in quarters)
         {
-            Say($"quarter: {quarter.Length} answers, median {Share(quarter, 0.5):0.000} s, 90 % {Share(quarter, 0.9):0.000} s, 99 % {Share(quarter, 0.99):0.000} s");
+            Say(Invariant(
+                $"quarter: {quarter.Length} answers, median {Share(quarter, 0.5):0.000} s, 90 % {Share(quarter, 0.9):0.000} s, 99 % "
+                    + $"{Share(quarter, 0.99):0.000} s"));
         }
 
         Assert.Empty(wrong);
@@ -122,14 +139,17 @@ public sealed class BusyPageTests
 
         ProcessWeight late = ProcessWeight.Of(page.Program);
         took.Sort();
-        Say($"{count} widths: first answer median {Share([.. took], 0.5):0.000} s, 90 % {Share([.. took], 0.9):0.000} s, 99 % {Share([.. took], 0.99):0.000} s, longest {took[^1]:0.000} s");
-        Say($"after a quarter: {early}; at the end: {late}");
+        Say(Invariant(
+            $"{count} widths: first answer median {Share([.. took], 0.5):0.000} s, 90 % {Share([.. took], 0.9):0.000} s, 99 % "
+                + $"{Share([.. took], 0.99):0.000} s, longest {took[^1]:0.000} s"));
+        Say(Invariant($"after a quarter: {early}; at the end: {late}"));
         Assert.Equal(whole, await page.FirstLine("lay?width=1500", stop));
         Assert.InRange(Share([.. took], 0.5), 0, Longest);
         Assert.InRange(late.ResidentMb, 0, early.ResidentMb + 150);
     }
 
-    private static double Share(double[] sorted, double share) => sorted.Length == 0 ? 0 : sorted[(int)Math.Min(sorted.Length - 1, share * sorted.Length)];
+    private static double Share(double[] sorted, double share) =>
+        sorted.Length == 0 ? 0 : sorted[(int)Math.Min(sorted.Length - 1, share * sorted.Length)];
 
-    private static void Say(FormattableString line) => TestContext.Current.TestOutputHelper!.WriteLine(line.ToString(CultureInfo.InvariantCulture));
+    private static void Say(string line) => TestContext.Current.TestOutputHelper!.WriteLine(line);
 }

@@ -33,7 +33,8 @@ internal sealed class PageClient : IDisposable
     /// <summary>The first line of an answer; then the client goes.</summary>
     internal async Task<string> FirstLine(string question, CancellationToken stop)
     {
-        using HttpResponseMessage answer = await client.GetAsync(new Uri(question, UriKind.Relative), HttpCompletionOption.ResponseHeadersRead, stop);
+        using HttpResponseMessage answer =
+            await client.GetAsync(new Uri(question, UriKind.Relative), HttpCompletionOption.ResponseHeadersRead, stop);
         using StreamReader lines = new(await answer.Content.ReadAsStreamAsync(stop));
         return (await lines.ReadLineAsync(stop))!;
     }

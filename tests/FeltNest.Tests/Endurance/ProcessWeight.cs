@@ -22,5 +22,9 @@ internal readonly record struct ProcessWeight(double LiveMb, double ResidentMb, 
     }
 
     /// <summary>One line for a report.</summary>
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{(double.IsNaN(LiveMb) ? string.Empty : $"{LiveMb:0.0} MB live, ")}{ResidentMb:0} MB resident, {Handles} handles, {Threads} threads");
+    public override string ToString() =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{(double.IsNaN(LiveMb) ? string.Empty : $"{LiveMb:0.0} MB live, ")}{ResidentMb:0} MB resident, {Handles} handles, "
+                + $"{Threads} threads");
 }

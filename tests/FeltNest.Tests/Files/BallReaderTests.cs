@@ -51,30 +51,57 @@ public sealed class BallReaderTests : IDisposable
     [Theory]
     [InlineData("\"outerDiameterMm\": 60.0", "\"outerDiameterMm\": 6000", "core.outerDiameterMm: 6000 mm is outside 20 to 200 mm")]
     [InlineData("\"outerDiameterMm\": 60.0", "\"outerDiameterMm\": -60", "core.outerDiameterMm: -60 mm is outside 20 to 200 mm")]
-    [InlineData("\"outerDiameterMm\": 60.0", "\"outerDiameterMm\": NaN", "core.outerDiameterMm: is not valid JSON at line 6, column 32: a number must be finite")]
+    [InlineData(
+        "\"outerDiameterMm\": 60.0", "\"outerDiameterMm\": NaN",
+        "core.outerDiameterMm: is not valid JSON at line 6, column 32: a number must be finite")]
     [InlineData("\"outerDiameterMm\": 60.0", "\"outerDiameterMm\": 1e999", "core.outerDiameterMm: 1e999 is too large")]
-    [InlineData("\"outerDiameterMm\": 60.0", "\"outerDiameterMm\": \"60,0\"", "core.outerDiameterMm: is the text \"60,0\" where a number is wanted (decimal mark is the point")]
+    [InlineData(
+        "\"outerDiameterMm\": 60.0", "\"outerDiameterMm\": \"60,0\"",
+        "core.outerDiameterMm: is the text \"60,0\" where a number is wanted (decimal mark is the point")]
     [InlineData("\"outerDiameterMm\": 60.0", "\"outerDiameterMm\": null", "core.outerDiameterMm: is null where a value is wanted")]
-    [InlineData("\"outerDiameterMm\": 60.0", "\"outerDiametreMm\": 60.0", "core.outerDiametreMm: is not a known field; did you mean 'outerDiameterMm'?")]
+    [InlineData(
+        "\"outerDiameterMm\": 60.0", "\"outerDiametreMm\": 60.0",
+        "core.outerDiametreMm: is not a known field; did you mean 'outerDiameterMm'?")]
     [InlineData("\"outerDiameterMm\": 60.0,", "", "core.outerDiameterMm: is missing")]
     [InlineData("\"outerDiameterMm\": 60.0", "\"outerDiameterMm\": 60.0, \"outerDiameterMm\": 61", "core.outerDiameterMm: is given twice")]
-    [InlineData("\"massG\": 46.0 }", "\"massG\": 46.0, }", "core.massG: is not valid JSON at line 6, column 53: a comma stands before the closing bracket")]
-    [InlineData("\"schema\": \"feltnest/ball/1\"", "\"schema\": \"feltnest/ball/2\"", "schema: 'feltnest/ball/2' cannot be used here; allowed: feltnest/ball/1")]
+    [InlineData(
+        "\"massG\": 46.0 }", "\"massG\": 46.0, }",
+        "core.massG: is not valid JSON at line 6, column 53: a comma stands before the closing bracket")]
+    [InlineData(
+        "\"schema\": \"feltnest/ball/1\"", "\"schema\": \"feltnest/ball/2\"",
+        "schema: 'feltnest/ball/2' cannot be used here; allowed: feltnest/ball/1")]
     [InlineData("\"schema\": \"feltnest/ball/1\",", "", "schema: is missing; allowed: feltnest/ball/1")]
-    [InlineData("\"ruleType\": \"type-2\"", "\"ruleType\": \"type 2\"", "ruleType: 'type 2' is not known; allowed: type-1, type-2, type-3, high-altitude, stage-1, stage-2, stage-3-felt, stage-3-foam, none")]
+    [InlineData(
+        "\"ruleType\": \"type-2\"", "\"ruleType\": \"type 2\"",
+        "ruleType: 'type 2' is not known; allowed: type-1, type-2, type-3, high-altitude, stage-1, stage-2, stage-3-felt, stage-3-foam, "
+            + "none")]
     [InlineData("\"name\": \"Example type 2, pressurised\"", "\"name\": \" \"", "name: is blank")]
-    [InlineData("\"warpModulusNPerMm\": 2.0", "\"warpModulusNPerMm\": 2.5", "panel.warpAngleDeg: any; felt with a warp (its moduli differ by direction) needs an angle")]
-    [InlineData("\"shearModulusNPerMm\": 0.769", "\"shearModulusNPerMm\": 0.9", "felt.shearModulusNPerMm: 0.9; felt without a warp has 0.7692 here, warp modulus / (2 (1 + poisson))")]
-    [InlineData("\"weftModulusNPerMm\": 2.0", "\"weftModulusNPerMm\": 200", "felt.poisson: 0.3; 0 to below 0.1 is allowed with these moduli")]
-    [InlineData("\"cureShrinkWarpPercent\": 0", "\"cureShrinkWarpPercent\": 2", "panel.warpAngleDeg: any, but the felt shrinks 2 % along the warp and 0 % along the weft")]
+    [InlineData(
+        "\"warpModulusNPerMm\": 2.0", "\"warpModulusNPerMm\": 2.5",
+        "panel.warpAngleDeg: any; felt with a warp (its moduli differ by direction) needs an angle")]
+    [InlineData(
+        "\"shearModulusNPerMm\": 0.769", "\"shearModulusNPerMm\": 0.9",
+        "felt.shearModulusNPerMm: 0.9; felt without a warp has 0.7692 here, warp modulus / (2 (1 + poisson))")]
+    [InlineData(
+        "\"weftModulusNPerMm\": 2.0", "\"weftModulusNPerMm\": 200", "felt.poisson: 0.3; 0 to below 0.1 is allowed with these moduli")]
+    [InlineData(
+        "\"cureShrinkWarpPercent\": 0", "\"cureShrinkWarpPercent\": 2",
+        "panel.warpAngleDeg: any, but the felt shrinks 2 % along the warp and 0 % along the weft")]
     [InlineData("\"two-harmonic\"", "\"points\"", "seam.waistMm: has no place beside seam.curve points")]
     [InlineData("\"waistMm\": 28.0", "\"waistMm\": 28.0, \"points\": []", "seam.points: has no place beside seam.curve two-harmonic")]
     [InlineData("\"two-harmonic\", \"waistMm\": 28.0", "\"points\"", "seam.points: is missing")]
-    [InlineData("\"two-harmonic\", \"waistMm\": 28.0", "\"points\", \"points\": [[1, 2]]", "seam.points[0]: is a list where three numbers [x, y, z] are wanted")]
-    [InlineData("\"two-harmonic\", \"waistMm\": 28.0", "\"points\", \"points\": [[1, 2, 3]]", "seam.points: 1 points; at least 24 are needed")]
-    [InlineData("\"two-harmonic\"", "\"two-harmonics\"", "seam.curve: 'two-harmonics' is not known; allowed: two-harmonic, four-arc, elastica, points; did you mean 'two-harmonic'?")]
+    [InlineData(
+        "\"two-harmonic\", \"waistMm\": 28.0", "\"points\", \"points\": [[1, 2]]",
+        "seam.points[0]: is a list where three numbers [x, y, z] are wanted")]
+    [InlineData(
+        "\"two-harmonic\", \"waistMm\": 28.0", "\"points\", \"points\": [[1, 2, 3]]", "seam.points: 1 points; at least 24 are needed")]
+    [InlineData(
+        "\"two-harmonic\"", "\"two-harmonics\"",
+        "seam.curve: 'two-harmonics' is not known; allowed: two-harmonic, four-arc, elastica, points; did you mean 'two-harmonic'?")]
     [InlineData("\"waistMm\": 28.0", "\"waistMm\": 80", "seam.waistMm: 80 mm is outside 11.083 to 49.872 mm")]
-    [InlineData("\"warpAngleDeg\": \"any\"", "\"warpAngleDeg\": \"all\"", "panel.warpAngleDeg: \"all\" is not allowed: a number of degrees or \"any\"")]
+    [InlineData(
+        "\"warpAngleDeg\": \"any\"", "\"warpAngleDeg\": \"all\"",
+        "panel.warpAngleDeg: \"all\" is not allowed: a number of degrees or \"any\"")]
     [InlineData("\"core\": {", "\"core\": 5, \"x\": {", "x: is not a known field")]
     public void A_bad_field_is_named_with_its_value_and_what_is_allowed(string good, string bad, string expected)
     {
@@ -92,7 +119,9 @@ public sealed class BallReaderTests : IDisposable
     {
         BallSpec woven = BallReader.Read(RepositoryFile.PathOf("shapes", "balls", "type-2-woven.json")).Ball;
 
-        Assert.Equal((3.0, 1.8, 0.6, 0.25), (woven.Felt.WarpModulusNPerMm, woven.Felt.WeftModulusNPerMm, woven.Felt.ShearModulusNPerMm, woven.Felt.Poisson));
+        Assert.Equal(
+            (3.0, 1.8, 0.6, 0.25),
+            (woven.Felt.WarpModulusNPerMm, woven.Felt.WeftModulusNPerMm, woven.Felt.ShearModulusNPerMm, woven.Felt.Poisson));
         Assert.Equal(30, woven.Panel.WarpAngleDeg);
     }
 
@@ -110,8 +139,14 @@ public sealed class BallReaderTests : IDisposable
     public void A_seam_given_as_points_keeps_them_in_order_and_has_no_waist_field()
     {
         TwoHarmonicSeam known = TwoHarmonicSeam.ForWaist(1);
-        string[] rows = [.. Enumerable.Range(0, 120).Select(i => known.At(2 * Math.PI * i / 120).Point).Select(p => FormattableString.Invariant($"[{p.X:R}, {p.Y:R}, {p.Z:R}]"))];
-        string text = Good.Replace("\"two-harmonic\", \"waistMm\": 28.0", $"\"points\", \"points\": [{string.Join(", ", rows)}]", StringComparison.Ordinal);
+        string[] rows =
+        [
+            .. Enumerable.Range(0, 120)
+                .Select(i => known.At(2 * Math.PI * i / 120).Point)
+                .Select(p => FormattableString.Invariant($"[{p.X:R}, {p.Y:R}, {p.Z:R}]")),
+        ];
+        string text = Good.Replace(
+            "\"two-harmonic\", \"waistMm\": 28.0", $"\"points\", \"points\": [{string.Join(", ", rows)}]", StringComparison.Ordinal);
 
         SeamSpec seam = BallReader.Read(folder.Write("ball.json", text)).Ball.Seam;
 
@@ -145,7 +180,9 @@ public sealed class BallReaderTests : IDisposable
     [Fact]
     public void A_missing_file_and_a_folder_are_told_apart()
     {
-        Assert.Equal($"{folder.Path("no.json")}: no such file", Assert.Throws<InputException>(() => BallReader.Read(folder.Path("no.json"))).Message);
+        Assert.Equal(
+            $"{folder.Path("no.json")}: no such file",
+            Assert.Throws<InputException>(() => BallReader.Read(folder.Path("no.json"))).Message);
         Assert.Equal($"{folder.Root}: is a folder: name a file", Assert.Throws<InputException>(() => BallReader.Read(folder.Root)).Message);
     }
 

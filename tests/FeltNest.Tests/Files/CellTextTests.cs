@@ -21,7 +21,9 @@ public sealed class CellTextTests : IDisposable
     [InlineData("\t=1", "'\t=1")]
     [InlineData("\r=1", "'\r=1")]
     [InlineData("'=1", "''=1")]
-    public void A_cell_that_a_spreadsheet_would_run_gets_an_apostrophe(string text, string cell) => Assert.Equal(cell, CellText.Harmless(text));
+    [InlineData("\t5", "'\t5")]
+    public void A_cell_that_a_spreadsheet_would_run_gets_an_apostrophe(string text, string cell) =>
+        Assert.Equal(cell, CellText.Harmless(text));
 
     [Theory]
     [InlineData("-3.5")]

@@ -25,7 +25,9 @@ public sealed class DxfOutlineTests : IDisposable
     [Fact]
     public void An_old_polyline_with_vertices_reads_the_same()
     {
-        ImportedOutline outline = Read("0 POLYLINE 66 1 70 1 0 VERTEX 10 0 20 0 0 VERTEX 10 40 20 0 42 1 0 VERTEX 10 40 20 20 0 VERTEX 10 0 20 20 42 1 0 SEQEND", "9 $INSUNITS 70 4");
+        ImportedOutline outline = Read(
+            "0 POLYLINE 66 1 70 1 0 VERTEX 10 0 20 0 0 VERTEX 10 40 20 0 42 1 0 VERTEX 10 40 20 20 0 VERTEX 10 0 20 20 42 1 0 SEQEND",
+            "9 $INSUNITS 70 4");
 
         Assert.Equal(800 + (100 * Math.PI), outline.RawArcs!.Area, 9);
     }
@@ -34,7 +36,8 @@ public sealed class DxfOutlineTests : IDisposable
     public void Lines_and_arcs_in_any_order_and_direction_are_joined()
     {
         ImportedOutline outline = Read(
-            "0 LINE 10 40 20 0 11 0 21 0 0 ARC 10 0 20 10 40 10 50 90 51 270 0 LINE 10 0 20 20 11 40 21 20.01 0 ARC 10 40 20 10 40 10 50 270 51 90", "9 $INSUNITS 70 4");
+            "0 LINE 10 40 20 0 11 0 21 0 0 ARC 10 0 20 10 40 10 50 90 51 270 0 LINE 10 0 20 20 11 40 21 20.01 0 ARC 10 40 20 10 40 10 "
+                + "50 270 51 90", "9 $INSUNITS 70 4");
 
         Assert.Equal(800 + (100 * Math.PI), outline.RawArcs!.Area, 0.6);
         Assert.Contains("closed 1 gap of at most 0.01 mm", outline.Notes);
@@ -69,7 +72,9 @@ public sealed class DxfOutlineTests : IDisposable
     [Theory]
     [InlineData("0 CIRCLE 10 0 20 0 40 5 0 CIRCLE 10 0 20 0 40 9", "holds 2 closed loops")]
     [InlineData("0 LINE 10 0 20 0 11 9 21 0", "is open: a line ends near (9, 0) mm")]
-    [InlineData("0 LINE 10 9 20 0 11 20 21 0 0 LINE 10 0 20 0 11 9 21 0 0 LINE 10 9 20 0 11 9 21 9 0 LINE 10 9 20 9 11 0 21 0", "more than two lines meet near")]
+    [InlineData(
+        "0 LINE 10 9 20 0 11 20 21 0 0 LINE 10 0 20 0 11 9 21 0 0 LINE 10 9 20 0 11 9 21 9 0 LINE 10 9 20 9 11 0 21 0",
+        "more than two lines meet near")]
     [InlineData("0 SPLINE 70 8", "line 12, SPLINE: cannot be read as an outline")]
     [InlineData("0 INSERT 2 PART", "INSERT: cannot be read as an outline")]
     [InlineData("0 LWPOLYLINE 70 1 10 0 20 0 42 1e6 10 1 20 0", "has a bulge of 1000000 at vertex 1")]
@@ -92,7 +97,9 @@ public sealed class DxfOutlineTests : IDisposable
     [InlineData("0\nSECTION\n2\nHEADER\n0\nEOF\n", "has no ENTITIES section")]
     [InlineData("0\0", "is a binary file")]
     public void A_file_that_is_no_text_drawing_is_refused(string text, string problem) =>
-        Assert.Contains(problem, Assert.Throws<InputException>(() => OutlineReader.Read(folder.Write("o.dxf", text))).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            problem, Assert.Throws<InputException>(() => OutlineReader.Read(folder.Write("o.dxf", text))).Message,
+            StringComparison.Ordinal);
 
     // Words of a drawing, each to a line of its own.
     private ImportedOutline Read(string entities, string header)

@@ -38,7 +38,9 @@ public sealed class LayoutFileTests : IDisposable
         LayoutPart plain = SampleLayout.Part with { Arcs = null, Ball = null, MassPerAreaGsm = null, WarpAngleDeg = 12 };
         RollLayout layout = SampleLayout.OneRepeat with { Parts = [plain] };
 
-        LayoutPart read = LayoutReader.Read(folder.Write("layout.json", Encoding.UTF8.GetString(LayoutWriter.Write(layout, SampleLayout.Yields)))).Layout.Parts[0];
+        LayoutPart read = LayoutReader.Read(
+            folder.Write("layout.json", Encoding.UTF8.GetString(LayoutWriter.Write(layout, SampleLayout.Yields)))).Layout.Parts[
+            0];
 
         Assert.Null(read.Arcs);
         Assert.Null(read.Ball);
@@ -86,10 +88,13 @@ public sealed class LayoutFileTests : IDisposable
     [InlineData("\"panel\": 0", "\"panel\": 0.5", "repeat.panels[0].panel: 0.5 is not a whole number")]
     [InlineData("\"angleDeg\": 180", "\"angle\": 180", "repeat.panels[1].angle: is not a known field; did you mean 'angleDeg'?")]
     [InlineData("\"lengthMm\": 50", "\"lengthMm\": 0", "repeat.lengthMm: 0 mm is outside 0.1 to 100000 mm")]
-    [InlineData("\"rows\": \"same\"", "\"rows\": \"sane\"", "rules.rows: 'sane' is not known; allowed: same, alternate, any; did you mean 'same'?")]
+    [InlineData(
+        "\"rows\": \"same\"", "\"rows\": \"sane\"", "rules.rows: 'sane' is not known; allowed: same, alternate, any; did you mean 'same'?")]
     [InlineData("\"oneWay\": false", "\"oneWay\": 0", "rules.oneWay: is the number 0 where true or false is wanted")]
     [InlineData("\"repeat\": {", "\"bands\": [], \"repeat\": {", "repeat: give either 'repeat' or 'bands'")]
-    [InlineData("\"warpAngle\": \"free\"", "\"warpAngle\": \"design\"", "rules.warpAngle: \"design\" is not allowed: a number of degrees or \"free\"")]
+    [InlineData(
+        "\"warpAngle\": \"free\"", "\"warpAngle\": \"design\"",
+        "rules.warpAngle: \"design\" is not allowed: a number of degrees or \"free\"")]
     public void A_bad_layout_is_named_with_its_path(string good, string bad, string expected)
     {
         Assert.Contains(good, Good, StringComparison.Ordinal);

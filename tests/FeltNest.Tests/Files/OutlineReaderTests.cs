@@ -13,7 +13,8 @@ public sealed class OutlineReaderTests : IDisposable
     [Fact]
     public void Points_are_kept_exactly_and_centred_as_a_separate_thing()
     {
-        string path = folder.Write("o.json", """{ "schema": "feltnest/outline/1", "name": "L", "points": [[10,20],[12,20],[12,21],[11,21],[11,22],[10,22]] }""");
+        string path = folder.Write(
+            "o.json", """{ "schema": "feltnest/outline/1", "name": "L", "points": [[10,20],[12,20],[12,21],[11,21],[11,22],[10,22]] }""");
 
         ImportedOutline outline = OutlineReader.Read(path);
 
@@ -38,7 +39,9 @@ public sealed class OutlineReaderTests : IDisposable
     public void A_circle_of_two_half_turns_has_the_area_and_the_edge_of_a_circle()
     {
         string path = folder.Write(
-            "o.json", """{ "schema": "feltnest/outline/1", "name": "C", "arcs": [ { "x": 15, "y": 7, "turnDeg": 180 }, { "x": 5, "y": 7, "turnDeg": 180 } ] }""");
+            "o.json",
+            """{ "schema": "feltnest/outline/1", "name": "C","""
+            + """ "arcs": [ { "x": 15, "y": 7, "turnDeg": 180 }, { "x": 5, "y": 7, "turnDeg": 180 } ] }""");
 
         ImportedOutline outline = OutlineReader.Read(path);
 
@@ -53,11 +56,17 @@ public sealed class OutlineReaderTests : IDisposable
     {
         ImportedOutline outline = OutlineReader.Read(RepositoryFile.PathOf("shapes", "outlines", "dog-bone.json"));
 
-        // Own derivation for discs of radius r = 24 at +-d = 50 and waist half-width w = 14: fillet radius R = 106, tangent points at x = 50 - 24 * 50 / 130.
-        const double r = 24, d = 50, w = 14, fillet = 106;
-        double x = d - (r * d / (r + fillet)), half = d - x;
+        // Own derivation for discs of radius r = 24 at +-d = 50 and waist half-width w = 14: fillet radius R = 106, tangent points at x =
+        // 50 - 24 * 50 / 130.
+        const double r = 24;
+        const double d = 50;
+        const double w = 14;
+        const double fillet = 106;
+        double x = d - (r * d / (r + fillet));
+        double half = d - x;
         double head = (r * r * (Math.PI - Math.Acos(half / r))) + (half * Math.Sqrt((r * r) - (half * half)));
-        double waist = (4 * x * (w + fillet)) - (2 * ((x * Math.Sqrt((fillet * fillet) - (x * x))) + (fillet * fillet * Math.Asin(x / fillet))));
+        double waist =
+            (4 * x * (w + fillet)) - (2 * ((x * Math.Sqrt((fillet * fillet) - (x * x))) + (fillet * fillet * Math.Asin(x / fillet))));
         Assert.Equal((2 * head) + waist, outline.RawArcs!.Area, 8);
     }
 
@@ -101,7 +110,9 @@ public sealed class OutlineReaderTests : IDisposable
     [InlineData("\"points\": [[0,0],[1,0],[1,1e7]]", "points[2]: 10000000 mm is outside -100000 to 100000 mm: are these millimetres?")]
     [InlineData("\"points\": [[0,0],[2,2],[2,0],[0,2]]", "points: outline crosses or touches itself near (1, 1) mm")]
     [InlineData("\"points\": 5", "points: is the number 5 where a list [ ... ] is wanted")]
-    [InlineData("\"arcs\": [{\"x\":0,\"y\":0,\"turnDeg\":360},{\"x\":1,\"y\":0,\"turnDeg\":0}]", "arcs[0].turnDeg: 360 is outside -360 to 360 degrees")]
+    [InlineData(
+        "\"arcs\": [{\"x\":0,\"y\":0,\"turnDeg\":360},{\"x\":1,\"y\":0,\"turnDeg\":0}]",
+        "arcs[0].turnDeg: 360 is outside -360 to 360 degrees")]
     [InlineData("\"arcs\": [{\"x\":0,\"y\":0},{\"x\":1,\"y\":0,\"turnDeg\":0}]", "arcs[0].turnDeg: is missing")]
     [InlineData("\"arcs\": [{\"x\":0,\"y\":0,\"turn\":1,\"turnDeg\":1}]", "arcs[0].turn: is not a known field")]
     [InlineData("\"points\": [], \"arcs\": []", "needs either 'points' or 'arcs'")]
@@ -119,10 +130,16 @@ public sealed class OutlineReaderTests : IDisposable
     {
         string points = string.Join(',', Enumerable.Range(0, 200_000).Select(i => $"[{i},{i % 2}]"));
         string json = folder.Write("o.json", $$"""{ "schema": "feltnest/outline/1", "name": "x", "points": [{{points}}] }""");
-        string csv = folder.Write("o.csv", string.Join('\n', Enumerable.Range(0, 200_000).Select(i => string.Create(CultureInfo.InvariantCulture, $"{i},{i % 2}"))));
+        string csv = folder.Write(
+            "o.csv",
+            string.Join('\n', Enumerable.Range(0, 200_000).Select(i => string.Create(CultureInfo.InvariantCulture, $"{i},{i % 2}"))));
 
-        Assert.Equal($"{json}: points: has 200000 points: at most 10000 are allowed", Assert.Throws<InputException>(() => OutlineReader.Read(json)).Message);
-        Assert.Equal($"{csv}: has more than 10000 points, which is the most allowed", Assert.Throws<InputException>(() => OutlineReader.Read(csv)).Message);
+        Assert.Equal(
+            $"{json}: points: has 200000 points: at most 10000 are allowed",
+            Assert.Throws<InputException>(() => OutlineReader.Read(json)).Message);
+        Assert.Equal(
+            $"{csv}: has more than 10000 points, which is the most allowed",
+            Assert.Throws<InputException>(() => OutlineReader.Read(csv)).Message);
     }
 
     [Fact]
@@ -130,6 +147,8 @@ public sealed class OutlineReaderTests : IDisposable
     {
         string path = RepositoryFile.PathOf("shapes", "balls", "type-2.json");
 
-        Assert.Contains("schema: 'feltnest/ball/1' cannot be used here", Assert.Throws<InputException>(() => OutlineReader.Read(path)).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "schema: 'feltnest/ball/1' cannot be used here", Assert.Throws<InputException>(() => OutlineReader.Read(path)).Message,
+            StringComparison.Ordinal);
     }
 }

@@ -48,7 +48,8 @@ public sealed class ResultFolderTests : IDisposable
     {
         string file = folder.Write("file", "not a folder");
 
-        InputException error = Assert.Throws<InputException>(() => new ResultFolder(Path.Combine(file, "out"), overwrite: false).Prepare(["a.txt"]));
+        InputException error =
+            Assert.Throws<InputException>(() => new ResultFolder(Path.Combine(file, "out"), overwrite: false).Prepare(["a.txt"]));
 
         Assert.StartsWith($"{file}/out: cannot be written (", error.Message, StringComparison.Ordinal);
         Assert.DoesNotContain('\n', error.Message);
@@ -60,7 +61,9 @@ public sealed class ResultFolderTests : IDisposable
         // Whoever runs the tests as the superuser may write anywhere; the kernel's own read-only tree refuses even that user.
         const string readOnly = "/proc/feltnest";
 
-        Assert.StartsWith($"{readOnly}: cannot be written (", Assert.Throws<InputException>(() => new ResultFolder(readOnly, false).Prepare(["a"])).Message, StringComparison.Ordinal);
+        Assert.StartsWith(
+            $"{readOnly}: cannot be written (",
+            Assert.Throws<InputException>(() => new ResultFolder(readOnly, false).Prepare(["a"])).Message, StringComparison.Ordinal);
     }
 
     [Fact]

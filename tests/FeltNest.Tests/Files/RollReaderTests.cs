@@ -50,18 +50,34 @@ public sealed class RollReaderTests : IDisposable
     [Theory]
     [InlineData("""{ "schema": "feltnest/rol/1" }""", "schema: 'feltnest/rol/1' cannot be used here; allowed: feltnest/roll/1")]
     [InlineData(Head + """ "widths": [] }""", "widths: is empty: at least one reading is wanted")]
-    [InlineData(Head + """ "widths": [ { "xM": 3, "widthMm": 1500 }, { "xM": 3, "widthMm": 1500 } ] }""", "widths[1].xM: 3 m does not lie beyond the reading before it at 3 m")]
+    [InlineData(
+        Head + """ "widths": [ { "xM": 3, "widthMm": 1500 }, { "xM": 3, "widthMm": 1500 } ] }""",
+        "widths[1].xM: 3 m does not lie beyond the reading before it at 3 m")]
     [InlineData(Head + """ "widths": [ { "xM": 11, "widthMm": 1500 } ] }""", "widths[0].xM: 11 m is outside 0 to 10 m")]
     [InlineData(Head + """ "widths": [ { "xM": 0, "widthMm": "1500,5" } ] }""", "widths[0].widthMm: is the text")]
     [InlineData(Head + Widths + """, "width": 3 }""", "width: is not a known field; did you mean 'widths'?; known here: schema, name")]
-    [InlineData(Head + Widths + """, "joints": [ { "xM": 10 } ] }""", "joints[0].xM: 10 m is not inside the roll: above 0 and below 10 m is allowed")]
-    [InlineData(Head + Widths + """, "joints": [ { "xM": 4 }, { "xM": 3 } ] }""", "joints[1].xM: 3 m does not lie beyond the joint before it at 4 m")]
+    [InlineData(
+        Head + Widths + """, "joints": [ { "xM": 10 } ] }""",
+        "joints[0].xM: 10 m is not inside the roll: above 0 and below 10 m is allowed")]
+    [InlineData(
+        Head + Widths + """, "joints": [ { "xM": 4 }, { "xM": 3 } ] }""",
+        "joints[1].xM: 3 m does not lie beyond the joint before it at 4 m")]
     [InlineData(Head + Widths + """, "napToward": "x" }""", "napToward: 'x' is not known; allowed: +x, -x")]
-    [InlineData(Head + Widths + """, "faults": [ { "xMm": 10001, "yMm": 5, "radiusMm": 2 } ] }""", "faults[0].xMm: the fault runs from 10001 to 10001 mm: allowed are 0 to 10000 mm")]
-    [InlineData(Head + Widths + """, "faults": [ { "xMm": 10, "yMm": 1600, "radiusMm": 2 } ] }""", "faults[0].yMm: 1600 mm puts the fault outside the cloth, which is ")]
-    [InlineData(Head + Widths + """, "faults": [ { "xMm": 10, "yMm": 16, "radiusMm": 2, "widthMm": 3 } ] }""", "faults[0].radiusMm: give either 'radiusMm', or 'lengthMm' and 'widthMm'")]
-    [InlineData(Head + Widths + """, "faults": [ { "xMm": 10, "yMm": 16 } ] }""", "faults[0].lengthMm: give either 'radiusMm', or 'lengthMm' and 'widthMm'")]
-    [InlineData(Head + Widths + """, "faults": [ { "xMm": 10, "yMm": 16, "lengthMm": -1, "widthMm": 3 } ] }""", "faults[0].lengthMm: -1 mm is outside 0 to 100000 mm")]
+    [InlineData(
+        Head + Widths + """, "faults": [ { "xMm": 10001, "yMm": 5, "radiusMm": 2 } ] }""",
+        "faults[0].xMm: the fault runs from 10001 to 10001 mm: allowed are 0 to 10000 mm")]
+    [InlineData(
+        Head + Widths + """, "faults": [ { "xMm": 10, "yMm": 1600, "radiusMm": 2 } ] }""",
+        "faults[0].yMm: 1600 mm puts the fault outside the cloth, which is ")]
+    [InlineData(
+        Head + Widths + """, "faults": [ { "xMm": 10, "yMm": 16, "radiusMm": 2, "widthMm": 3 } ] }""",
+        "faults[0].radiusMm: give either 'radiusMm', or 'lengthMm' and 'widthMm'")]
+    [InlineData(
+        Head + Widths + """, "faults": [ { "xMm": 10, "yMm": 16 } ] }""",
+        "faults[0].lengthMm: give either 'radiusMm', or 'lengthMm' and 'widthMm'")]
+    [InlineData(
+        Head + Widths + """, "faults": [ { "xMm": 10, "yMm": 16, "lengthMm": -1, "widthMm": 3 } ] }""",
+        "faults[0].lengthMm: -1 mm is outside 0 to 100000 mm")]
     [InlineData(Head + Widths + """, "skewDeg": 45 }""", "skewDeg: 45 degrees is outside -30 to 30 degrees")]
     [InlineData("""{ "schema": "feltnest/roll/1", "name": "R", "lengthM": 0, """ + Widths + "}", "lengthM: 0 m is outside 0.1 to 100 m")]
     public void What_is_wrong_is_told_with_file_field_value_and_what_is_allowed(string text, string told)

@@ -55,9 +55,12 @@ public static class SampleLayout
 
     private static YieldFigures MakeYields()
     {
-        double area = 2 * (300 + (25 * Math.PI)), good = 100 * area / (50 * 60);
+        double area = 2 * (300 + (25 * Math.PI));
+        double good = 100 * area / (50 * 60);
         // 2 panels in 50 mm: 40 a metre, 20 pairs; panels reach from y = 15 to y = 40 of the usable 15 to 45.
-        const double unused = 100 * 5.0 / 60, trim = 100 * 30.0 / 60;
-        return new YieldFigures(40, 20, good, 100 - good, new FeltUsage(50, 3, 2.4), new WasteAccount(good, 100 - good - unused - trim, unused, trim));
+        const double unused = 100 * 5.0 / 60;
+        const double trim = 100 * 30.0 / 60;
+        return new YieldFigures(
+            40, 20, good, 100 - good, new FeltUsage(50, 3, 2.4), new WasteAccount(good, 100 - good - unused - trim, unused, trim));
     }
 }

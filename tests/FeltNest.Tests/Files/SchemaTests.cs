@@ -18,7 +18,10 @@ public sealed class SchemaTests
     public void Ranges_of_the_ball_schema_are_those_the_reader_keeps()
     {
         JsonElement schema = Schema("ball");
-        FieldRange[] ranges = [.. typeof(BallRanges).GetFields(BindingFlags.Public | BindingFlags.Static).Select(field => (FieldRange)field.GetValue(null)!)];
+        FieldRange[] ranges =
+        [
+            .. typeof(BallRanges).GetFields(BindingFlags.Public | BindingFlags.Static).Select(field => (FieldRange)field.GetValue(null)!),
+        ];
 
         Assert.True(ranges.Length >= 18);
         foreach (FieldRange range in ranges)
@@ -29,8 +32,12 @@ public sealed class SchemaTests
                 field = field.GetProperty("properties").GetProperty(name);
             }
 
-            field = field.TryGetProperty("oneOf", out JsonElement choices) ? choices.EnumerateArray().Single(choice => choice.TryGetProperty("minimum", out _)) : field;
-            Assert.Equal((range.Field, range.Low, range.High), (range.Field, field.GetProperty("minimum").GetDouble(), field.GetProperty("maximum").GetDouble()));
+            field = field.TryGetProperty("oneOf", out JsonElement choices)
+                ? choices.EnumerateArray().Single(choice => choice.TryGetProperty("minimum", out _))
+                : field;
+            Assert.Equal(
+                (range.Field, range.Low, range.High),
+                (range.Field, field.GetProperty("minimum").GetDouble(), field.GetProperty("maximum").GetDouble()));
         }
     }
 
@@ -40,11 +47,15 @@ public sealed class SchemaTests
         JsonElement ball = Schema("ball").GetProperty("properties");
 
         Assert.Equal(EnumWord.All<RuleType>(), Words(ball.GetProperty("ruleType")));
-        Assert.Equal(EnumWord.All<FeltConstruction>(), Words(ball.GetProperty("felt").GetProperty("properties").GetProperty("construction")));
+        Assert.Equal(
+            EnumWord.All<FeltConstruction>(), Words(ball.GetProperty("felt").GetProperty("properties").GetProperty("construction")));
         Assert.Equal(EnumWord.All<SeamFamily>(), Words(ball.GetProperty("seam").GetProperty("properties").GetProperty("curve")));
-        Assert.Equal(EnumWord.All<FlatteningMethod>(), Words(ball.GetProperty("panel").GetProperty("properties").GetProperty("flattening")));
+        Assert.Equal(
+            EnumWord.All<FlatteningMethod>(), Words(ball.GetProperty("panel").GetProperty("properties").GetProperty("flattening")));
         Assert.Equal(EnumWord.All<EdgeRule>(), Words(ball.GetProperty("panel").GetProperty("properties").GetProperty("edge")));
-        Assert.Equal(EnumWord.All<RowRule>(), Words(Schema("layout").GetProperty("properties").GetProperty("rules").GetProperty("properties").GetProperty("rows")));
+        Assert.Equal(
+            EnumWord.All<RowRule>(),
+            Words(Schema("layout").GetProperty("properties").GetProperty("rules").GetProperty("properties").GetProperty("rows")));
     }
 
     [Fact]
@@ -88,7 +99,8 @@ public sealed class SchemaTests
 
     private static string[] Words(JsonElement field) => [.. field.GetProperty("enum").EnumerateArray().Select(word => word.GetString()!)];
 
-    private static JsonElement Schema(string name) => Parse(File.ReadAllBytes(RepositoryFile.PathOf("shapes", "schema", $"{name}.schema.json")));
+    private static JsonElement Schema(string name) =>
+        Parse(File.ReadAllBytes(RepositoryFile.PathOf("shapes", "schema", $"{name}.schema.json")));
 
     private static JsonElement Parse(byte[] json) => JsonDocument.Parse(Encoding.UTF8.GetString(json)).RootElement;
 }

@@ -43,12 +43,18 @@ public sealed class StudySchemaTests
     {
         // The widest waist has no panel within so tight a roll: a reason stands in its place.
         BallSpec along = Ball with { Panel = Ball.Panel with { WarpAngleDeg = 0 } };
-        Fits("waist", WaistWriter.Json(WaistStudy.Run(along, [14, 40], part => Lay(part) with { RollWidthMm = 80, Rules = new LayoutRules(0, 0, RowRule.Same, false) }, stop: TestContext.Current.CancellationToken)));
+        Fits(
+            "waist",
+            WaistWriter.Json(
+                WaistStudy.Run(
+                    along, [14, 40], part => Lay(part) with { RollWidthMm = 80, Rules = new LayoutRules(0, 0, RowRule.Same, false) },
+                    stop: TestContext.Current.CancellationToken)));
         Fits("waist", WaistWriter.Json(WaistStudy.Run(Ball, [26], Lay, stop: TestContext.Current.CancellationToken)));
     }
 
     [Fact]
-    public void Seams_side_by_side_fit_their_schema() => Fits("seams", SeamsWriter.Json(SeamStudy.Run(Ball, Lay, stop: TestContext.Current.CancellationToken)));
+    public void Seams_side_by_side_fit_their_schema() =>
+        Fits("seams", SeamsWriter.Json(SeamStudy.Run(Ball, Lay, stop: TestContext.Current.CancellationToken)));
 
     [Fact]
     public void A_wrap_fits_its_schema_held_or_not()
@@ -63,7 +69,8 @@ public sealed class StudySchemaTests
     [Fact]
     public void A_fit_to_a_proven_panel_fits_its_schema_with_and_without_a_limit()
     {
-        FlatPanel plain = PanelFlattener.Flatten(Ball), limited = PanelFlattener.Flatten(Ball with { Felt = Ball.Felt with { MaxEdgeCompressionPercent = 8 } });
+        FlatPanel plain = PanelFlattener.Flatten(Ball);
+        FlatPanel limited = PanelFlattener.Flatten(Ball with { Felt = Ball.Felt with { MaxEdgeCompressionPercent = 8 } });
 
         Fits("proven", ProvenWriter.Write("plain", ProvenPanel.Fit(Ball, plain.Arcs)));
         Fits("proven", ProvenWriter.Write("limited", ProvenPanel.Fit(Ball, limited.Arcs)));
@@ -76,33 +83,46 @@ public sealed class StudySchemaTests
 
         Fits("roll", File.ReadAllBytes(RepositoryFile.PathOf("shapes", "demo", "rolls", "roll-a17.json")));
         Fits("roll", RollWriter.Write(RollCases.Roll(100, 20)));
-        Fits("roll-plan", RollPlanWriter.Json(StrikePlanner.Run(new RollRequest(RollCases.Squares, RollCases.Roll(200, 20, [.. roll.Faults.Take(2)]), 2, 3, 0))));
+        Fits(
+            "roll-plan",
+            RollPlanWriter.Json(
+                StrikePlanner.Run(new RollRequest(RollCases.Squares, RollCases.Roll(200, 20, [.. roll.Faults.Take(2)]), 2, 3, 0))));
     }
 
     [Fact]
     public void A_die_its_order_and_what_is_found_of_it_fit_their_schemas()
     {
-        DieDesign panels = DieCases.Panels, plates = DieDesigner.Run(new GangRequest(DieCases.Plates, 0, DieCases.Measured(12) with { Wear = null }, null, 2), TestContext.Current.CancellationToken);
+        DieDesign panels = DieCases.Panels;
+        DieDesign plates = DieDesigner.Run(
+            new GangRequest(DieCases.Plates, 0, DieCases.Measured(12) with { Wear = null }, null, 2),
+            TestContext.Current.CancellationToken);
         Fits("die-order", File.ReadAllBytes(RepositoryFile.PathOf("shapes", "demo", "dies", "gang-die.json")));
         Fits("die", DieWriter.Write(panels));
         Fits("die", DieWriter.Write(plates));
 
-        MeasuredPanel measured = PanelFitter.Fit(panels.Request.Layout.Parts[0].Outline, panels.Request.Layout.Parts[0].Outline.Points, 1.2);
+        MeasuredPanel measured =
+            PanelFitter.Fit(panels.Request.Layout.Parts[0].Outline, panels.Request.Layout.Parts[0].Outline.Points, 1.2);
         Fits("first-article", MeasuredWriter.FirstArticle("panel", measured));
         using TempFolder folder = new();
         foreach (DieDesign design in new[] { panels, plates })
         {
             File.WriteAllBytes(folder.Path("die.json"), DieWriter.Write(design));
-            DieLife life = DieLife.Of("D", null, 1.2, [new("2026-01-02", 0, 1, "top", 0.1, 0.2), new("2026-02-02", 9000, 1, "top", 0.1, 0.3)], design.Request.Order.Wear?.LifeStrikes, null);
+            DieLife life = DieLife.Of(
+                "D", null, 1.2, [new("2026-01-02", 0, 1, "top", 0.1, 0.2), new("2026-02-02", 9000, 1, "top", 0.1, 0.3)],
+                design.Request.Order.Wear?.LifeStrikes, null);
             Fits("die-life", MeasuredWriter.Life(life, DieReader.Read(folder.Path("die.json"))));
         }
     }
 
     [Fact]
-    public void A_plan_of_orders_fits_its_schema() => Fits("order-plan", OrderPlanWriter.Json(OrderPlanner.Run(OrderCases.Workshop(3, 6, 12), 1, stop: TestContext.Current.CancellationToken)));
+    public void A_plan_of_orders_fits_its_schema() =>
+        Fits(
+            "order-plan",
+            OrderPlanWriter.Json(OrderPlanner.Run(OrderCases.Workshop(3, 6, 12), 1, stop: TestContext.Current.CancellationToken)));
 
     [Fact]
-    public void A_panel_with_its_fit_fits_its_schema() => Fits("panel", PanelWriter.Write(Ball, PanelFit.Felt(Ball, PanelFlattener.Flatten(Ball))));
+    public void A_panel_with_its_fit_fits_its_schema() =>
+        Fits("panel", PanelWriter.Write(Ball, PanelFit.Felt(Ball, PanelFlattener.Flatten(Ball))));
 
     [Fact]
     public void A_comparison_fits_its_schema_with_and_without_costs_and_a_kept_die()
@@ -113,8 +133,13 @@ public sealed class StudySchemaTests
         RollLayout kept = SampleLayout.OneRepeat;
 
         Fits("compare", CompareWriter.Json(CompareStudy.Run(
-            new CompareQuestion(lay, cases, false, CostsReader.Read(RepositoryFile.PathOf("shapes", "demo", "costs.json")), kept), null, TestContext.Current.CancellationToken)));
-        Fits("compare", CompareWriter.Json(CompareStudy.Run(new CompareQuestion(lay, [CompareCase.Of(200, 15)], true, null, null), null, TestContext.Current.CancellationToken)));
+            new CompareQuestion(lay, cases, false, CostsReader.Read(RepositoryFile.PathOf("shapes", "demo", "costs.json")), kept), null,
+            TestContext.Current.CancellationToken)));
+        Fits(
+            "compare",
+            CompareWriter.Json(
+                CompareStudy.Run(
+                    new CompareQuestion(lay, [CompareCase.Of(200, 15)], true, null, null), null, TestContext.Current.CancellationToken)));
     }
 
     [Fact]
@@ -122,12 +147,24 @@ public sealed class StudySchemaTests
     {
         IReadOnlyList<ActualRoll> rolls = ActualsReader.Read(RepositoryFile.PathOf("shapes", "demo", "actuals.csv"));
 
-        Fits("usage", UsageWriter.Json(UsageStudy.Run(new UsageQuestion(RollCases.Squares, rolls, CostsReader.Read(RepositoryFile.PathOf("shapes", "demo", "costs.json"))))));
-        Fits("usage", UsageWriter.Json(UsageStudy.Run(new UsageQuestion(RollCases.Squares, [new ActualRoll("R", 1, 0, null, null, null, null, null, null, []), rolls[0] with { WidthMm = null, Price = null }], null))));
+        Fits(
+            "usage",
+            UsageWriter.Json(
+                UsageStudy.Run(
+                    new UsageQuestion(RollCases.Squares, rolls, CostsReader.Read(RepositoryFile.PathOf("shapes", "demo", "costs.json"))))));
+        Fits(
+            "usage",
+            UsageWriter.Json(
+                UsageStudy.Run(
+                    new UsageQuestion(
+                        RollCases.Squares,
+                        [new ActualRoll("R", 1, 0, null, null, null, null, null, null, []), rolls[0] with { WidthMm = null, Price = null }],
+                        null))));
     }
 
     [Fact]
-    public void The_costs_of_the_demo_fit_their_schema() => Fits("costs", File.ReadAllBytes(RepositoryFile.PathOf("shapes", "demo", "costs.json")));
+    public void The_costs_of_the_demo_fit_their_schema() =>
+        Fits("costs", File.ReadAllBytes(RepositoryFile.PathOf("shapes", "demo", "costs.json")));
 
     [Theory]
     [InlineData("""{ "type": "number" }""", "\"a\"")]
@@ -143,29 +180,36 @@ public sealed class StudySchemaTests
     private static LayoutRequest Lay(LayoutPart part) => new(part, 400, 15, 4, new LayoutRules(null, 0, RowRule.Same, false), 1, 1);
 
     private static void Fits(string schema, byte[] json) => Assert.Null(Misfit(
-        JsonDocument.Parse(File.ReadAllBytes(RepositoryFile.PathOf("shapes", "schema", $"{schema}.schema.json"))).RootElement, JsonDocument.Parse(Encoding.UTF8.GetString(json)).RootElement, schema));
+        JsonDocument.Parse(File.ReadAllBytes(RepositoryFile.PathOf("shapes", "schema", $"{schema}.schema.json"))).RootElement,
+        JsonDocument.Parse(Encoding.UTF8.GetString(json)).RootElement, schema));
 
-    // The part of the schema language that these schemas use: kinds, words, counts, required and known fields. The first place that does not fit, or null.
+    // The part of the schema language that these schemas use: kinds, words, counts, required and known fields. The first place that does
+    // not fit, or null.
     private static string? Misfit(JsonElement schema, JsonElement value, string path)
     {
         if (schema.TryGetProperty("oneOf", out JsonElement choices))
         {
-            return choices.EnumerateArray().Count(choice => Misfit(choice, value, path) is null) == 1 ? null : $"{path} fits none or several of its kinds";
+            return choices.EnumerateArray().Count(choice => Misfit(choice, value, path) is null) == 1
+                ? null
+                : $"{path} fits none or several of its kinds";
         }
 
-        if (schema.TryGetProperty("const", out JsonElement only) && only.GetString() != (value.ValueKind == JsonValueKind.String ? value.GetString() : null))
+        if (schema.TryGetProperty("const", out JsonElement only)
+            && only.GetString() != (value.ValueKind == JsonValueKind.String ? value.GetString() : null))
         {
             return $"{path} is not {only}";
         }
 
-        if (schema.TryGetProperty("enum", out JsonElement words) && (value.ValueKind != JsonValueKind.String || words.EnumerateArray().All(word => word.GetString() != value.GetString())))
+        if (schema.TryGetProperty("enum", out JsonElement words)
+            && (value.ValueKind != JsonValueKind.String || words.EnumerateArray().All(word => word.GetString() != value.GetString())))
         {
             return $"{path} is none of its words";
         }
 
         if (schema.TryGetProperty("type", out JsonElement type))
         {
-            string[] kinds = type.ValueKind == JsonValueKind.Array ? [.. type.EnumerateArray().Select(kind => kind.GetString()!)] : [type.GetString()!];
+            string[] kinds =
+                type.ValueKind == JsonValueKind.Array ? [.. type.EnumerateArray().Select(kind => kind.GetString()!)] : [type.GetString()!];
             if (!kinds.Any(kind => IsKind(kind, value)))
             {
                 return $"{path} is no {string.Join(" or ", kinds)}";
@@ -175,12 +219,18 @@ public sealed class StudySchemaTests
         if (value.ValueKind == JsonValueKind.Array)
         {
             int count = value.GetArrayLength();
-            if ((schema.TryGetProperty("minItems", out JsonElement least) && count < least.GetInt32()) || (schema.TryGetProperty("maxItems", out JsonElement most) && count > most.GetInt32()))
+            if ((schema.TryGetProperty("minItems", out JsonElement least) && count < least.GetInt32())
+                || (schema.TryGetProperty("maxItems", out JsonElement most) && count > most.GetInt32()))
             {
                 return $"{path} has {count} items";
             }
 
-            return schema.TryGetProperty("items", out JsonElement item) ? value.EnumerateArray().Select((element, i) => Misfit(item, element, $"{path}[{i}]")).FirstOrDefault(found => found is not null) : null;
+            return schema.TryGetProperty("items", out JsonElement item)
+                ? value
+                    .EnumerateArray()
+                    .Select((element, i) => Misfit(item, element, $"{path}[{i}]"))
+                    .FirstOrDefault(found => found is not null)
+                : null;
         }
 
         if (value.ValueKind != JsonValueKind.Object || !schema.TryGetProperty("properties", out JsonElement known))
@@ -188,8 +238,18 @@ public sealed class StudySchemaTests
             return null;
         }
 
-        return schema.GetProperty("required").EnumerateArray().Where(name => !value.TryGetProperty(name.GetString()!, out _)).Select(name => $"{path}.{name} is missing")
-            .Concat(value.EnumerateObject().Select(field => known.TryGetProperty(field.Name, out JsonElement inner) ? Misfit(inner, field.Value, $"{path}.{field.Name}") : $"{path}.{field.Name} is not known"))
+        return schema
+            .GetProperty("required")
+            .EnumerateArray()
+            .Where(name => !value.TryGetProperty(name.GetString()!, out _))
+            .Select(name => $"{path}.{name} is missing")
+            .Concat(
+                value
+                    .EnumerateObject()
+                    .Select(field =>
+                        known.TryGetProperty(field.Name, out JsonElement inner)
+                            ? Misfit(inner, field.Value, $"{path}.{field.Name}")
+                            : $"{path}.{field.Name} is not known"))
             .FirstOrDefault(found => found is not null);
     }
 

@@ -16,7 +16,8 @@ public sealed class SvgOutlineTests : IDisposable
         ImportedOutline outline = Read("""<polygon points="0,0 4,0 0,3"/>""", size: """width="40mm" height="40mm" viewBox="0 0 40 40" """);
 
         // y runs down in SVG: the corner at y = 3 lies below the other two.
-        Assert.Equal([new Point2(0, -3), new Point2(4, 0), new Point2(0, 0)], outline.Raw.Points.OrderBy(p => p.Y).ThenByDescending(p => p.X));
+        Assert.Equal(
+            [new Point2(0, -3), new Point2(4, 0), new Point2(0, 0)], outline.Raw.Points.OrderBy(p => p.Y).ThenByDescending(p => p.X));
         Assert.Null(outline.RawArcs);
         Assert.Contains("the outline is 4 x 3 mm", outline.Notes);
     }
@@ -24,7 +25,8 @@ public sealed class SvgOutlineTests : IDisposable
     [Fact]
     public void Arcs_of_a_circle_stay_arcs_through_moves_turns_and_even_scaling()
     {
-        ImportedOutline outline = Read("""<g transform="translate(50 50) rotate(30)"><path transform="scale(2)" d="M-20 0a20 20 0 1 1 40 0a20,20 0 11-40 0z"/></g>""");
+        ImportedOutline outline = Read(
+            """<g transform="translate(50 50) rotate(30)"><path transform="scale(2)" d="M-20 0a20 20 0 1 1 40 0a20,20 0 11-40 0z"/></g>""");
 
         // Radius 20, doubled by the transform, halved by the viewBox: 20 mm.
         Assert.Equal(400 * Math.PI, outline.RawArcs!.Area, 8);
@@ -125,9 +127,12 @@ public sealed class SvgOutlineTests : IDisposable
     [Fact]
     public void Document_types_and_entities_are_refused()
     {
-        string path = folder.Write("o.svg", """<!DOCTYPE svg [<!ENTITY a "b">]><svg xmlns="http://www.w3.org/2000/svg"><circle r="5"/></svg>""");
+        string path =
+            folder.Write("o.svg", """<!DOCTYPE svg [<!ENTITY a "b">]><svg xmlns="http://www.w3.org/2000/svg"><circle r="5"/></svg>""");
 
-        Assert.Contains("document types and entities are refused", Assert.Throws<InputException>(() => OutlineReader.Read(path)).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "document types and entities are refused", Assert.Throws<InputException>(() => OutlineReader.Read(path)).Message,
+            StringComparison.Ordinal);
     }
 
     // One user unit is one millimetre.

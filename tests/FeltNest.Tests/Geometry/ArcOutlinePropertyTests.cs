@@ -5,7 +5,8 @@ using Xunit;
 
 namespace FeltNest.Tests.Geometry;
 
-/// <summary>Random outlines of arcs against NetTopologySuite on their sampled curve, and turned, mirrored and scaled against themselves.</summary>
+/// <summary>Random outlines of arcs against NetTopologySuite on their sampled curve, and turned, mirrored and scaled against
+/// themselves.</summary>
 public sealed class ArcOutlinePropertyTests
 {
     private const double Tolerance = 0.01;
@@ -24,7 +25,11 @@ public sealed class ArcOutlinePropertyTests
             // Chords of the sampled curve lie up to a hundred-thousandth beside it, on either side.
             LineString line = new([.. curve, curve[0]]);
             Assert.True(prepared.Contains(line), $"seed {seed}: the arcs leave the polygon");
-            Assert.All(judged.Coordinates, corner => Assert.True(line.Distance(new Point(corner)) <= Tolerance + 2e-5, $"seed {seed}: a corner is {line.Distance(new Point(corner))} outside"));
+            Assert.All(
+                judged.Coordinates,
+                corner => Assert.True(
+                    line.Distance(new Point(corner)) <= Tolerance + 2e-5,
+                    $"seed {seed}: a corner is {line.Distance(new Point(corner))} outside"));
             Assert.InRange(polygon.Area - arcs.Area, -1e-7, Tolerance * arcs.Perimeter);
 
             // Trapezes of the sampled curve: the chords lose at most a hundred-thousandth of a mm over its length.
@@ -38,7 +43,9 @@ public sealed class ArcOutlinePropertyTests
         for (int seed = 0; seed < Runs.Count(100); seed++)
         {
             Random random = new(seed);
-            double angle = random.NextDouble() * 7, size = Math.Pow(2, random.Next(-3, 6)), away = 1000 * random.NextDouble();
+            double angle = random.NextDouble() * 7;
+            double size = Math.Pow(2, random.Next(-3, 6));
+            double away = 1000 * random.NextDouble();
             ArcOutline plain = Random(seed, vertex => vertex);
             ArcOutline turned = Random(seed, vertex => Placed(vertex, p => p.Turned(angle) + new Point2(away, -away), 1));
             ArcOutline mirrored = Random(seed, vertex => Placed(vertex, p => new Point2(-p.X, p.Y), -1));
@@ -52,7 +59,8 @@ public sealed class ArcOutlinePropertyTests
         }
     }
 
-    private static Func<(double Area, double Length), (double Area, double Length), bool> Near(double off) => (a, b) => Math.Abs(a.Area - b.Area) <= off && Math.Abs(a.Length - b.Length) <= off;
+    private static Func<(double Area, double Length), (double Area, double Length), bool> Near(double off) =>
+        (a, b) => Math.Abs(a.Area - b.Area) <= off && Math.Abs(a.Length - b.Length) <= off;
 
     private static ArcVertex Placed(ArcVertex vertex, Func<Point2, Point2> place, int side)
     {
@@ -60,27 +68,37 @@ public sealed class ArcOutlinePropertyTests
         return new ArcVertex(at.X, at.Y, side * vertex.Turn);
     }
 
-    // Corners on a wavy ring, arcs between them from hardly bent to nearly half circles outwards, and less inwards, so that they never meet.
+    // Corners on a wavy ring, arcs between them from hardly bent to nearly half circles outwards, and less inwards, so that they never
+    // meet.
     private static ArcOutline Random(int seed, Func<ArcVertex, ArcVertex> placed)
     {
         Random random = new(seed);
         int corners = random.Next(3, 20);
         return ArcOutline.From(Enumerable.Range(0, corners).Select(i =>
         {
-            double turn = random.Next(5) switch { 0 => 0, 1 => 1e-9 * random.NextDouble(), 2 => -0.3 * random.NextDouble(), 3 => 2 * random.NextDouble(), _ => 0.5 * random.NextDouble() };
+            double turn = random.Next(5) switch
+            {
+                0 => 0,
+                1 => 1e-9 * random.NextDouble(),
+                2 => -0.3 * random.NextDouble(),
+                3 => 2 * random.NextDouble(),
+                _ => 0.5 * random.NextDouble(),
+            };
             Point2 at = new Point2(50 + (2 * random.NextDouble()), 0).Turned(2 * Math.PI * (i + (0.2 * random.NextDouble())) / corners);
             return placed(new ArcVertex(at.X, at.Y, turn));
         }));
     }
 
-    // Places on the curve by circles through three points of each piece: its ends and the top of its rise, not by the program's own centres.
+    // Places on the curve by circles through three points of each piece: its ends and the top of its rise, not by the program's own
+    // centres.
     private static Coordinate[] Curve(ArcOutline arcs)
     {
         List<Coordinate> places = [];
         for (int i = 0; i < arcs.Vertices.Count; i++)
         {
             ArcVertex from = arcs.Vertices[i];
-            Point2 a = from.Point, b = arcs.Vertices[(i + 1) % arcs.Vertices.Count].Point;
+            Point2 a = from.Point;
+            Point2 b = arcs.Vertices[(i + 1) % arcs.Vertices.Count].Point;
             Halve(a, b, from.Turn, places);
         }
 
@@ -96,7 +114,8 @@ public sealed class ArcOutlinePropertyTests
             return;
         }
 
-        Point2 along = (b - a) * (1 / (b - a).Length), top = ((a + b) * 0.5) + (new Point2(along.Y, -along.X) * rise);
+        Point2 along = (b - a) * (1 / (b - a).Length);
+        Point2 top = ((a + b) * 0.5) + (new Point2(along.Y, -along.X) * rise);
         Halve(a, top, turn / 2, places);
         Halve(top, b, turn / 2, places);
     }

@@ -8,11 +8,13 @@ public sealed class OutlineSymmetryTests
 {
     private const double Tolerance = 1e-6;
 
-    // A bar, a parallelogram, a kite along x, and a square notched down to its centre, whose corners all fall on its boundary when it is turned.
+    // A bar, a parallelogram, a kite along x, and a square notched down to its centre, whose corners all fall on its boundary when it is
+    // turned.
     private static readonly Outline Bar = Outline.From([new(-2, -1), new(2, -1), new(2, 1), new(-2, 1)]);
     private static readonly Outline Leaning = Outline.From([new(-2, -1), new(1, -1), new(2, 1), new(-1, 1)]);
     private static readonly Outline Kite = Outline.From([new(-1, 0), new(0, -1), new(3, 0), new(0, 1)]);
-    private static readonly Outline Notched = Outline.From([new(-1, -1), new(1, -1), new(1, 1), new(0.5, 1), new(0, 0), new(-0.5, 1), new(-1, 1)]);
+    private static readonly Outline Notched =
+        Outline.From([new(-1, -1), new(1, -1), new(1, 1), new(0.5, 1), new(0, 0), new(-0.5, 1), new(-1, 1)]);
 
     [Fact]
     public void Bars_and_parallelograms_are_their_half_turns_and_kites_and_notched_squares_are_not() => Assert.Equal(
@@ -24,7 +26,10 @@ public sealed class OutlineSymmetryTests
 
     [Fact]
     public void A_mirror_must_send_the_sides_on_sides_too() =>
-        Assert.False(OutlineSymmetry.HasMirror(Outline.From([new(-1, -1), new(1, -1), new(1, 1), new(0.5, 1), new(0.3, 0), new(-0.3, 0), new(-0.5, 1), new(-1, 1)]), Tolerance));
+        Assert.False(
+            OutlineSymmetry.HasMirror(
+                Outline.From([new(-1, -1), new(1, -1), new(1, 1), new(0.5, 1), new(0.3, 0), new(-0.3, 0), new(-0.5, 1), new(-1, 1)]),
+                Tolerance));
 
     [Fact]
     public void A_half_turn_is_about_the_centre_asked_for()

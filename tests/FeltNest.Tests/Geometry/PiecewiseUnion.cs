@@ -5,8 +5,8 @@ using NetTopologySuite.Operation.OverlayNG;
 
 namespace FeltNest.Tests.Geometry;
 
-/// <summary>The plain way to a no-fit region: convex pieces of both parts, summed two by two, and the union of all sums. Slow; its union has been seen to lose some area
-/// (about one in six thousand random parts), so a difference must be judged place by place.</summary>
+/// <summary>The plain way to a no-fit region: convex pieces of both parts, summed two by two, and the union of all sums. Slow; its union
+/// has been seen to lose some area (about one in six thousand random parts), so a difference must be judged place by place.</summary>
 internal static class PiecewiseUnion
 {
     private static readonly GeometryFactory Factory = new();
@@ -14,7 +14,8 @@ internal static class PiecewiseUnion
     /// <summary>Boundary of the region of two parts.</summary>
     internal static NetTopologySuite.Geometries.Geometry Of(Outline standing, Outline moving)
     {
-        IReadOnlyList<Point2[]> a = ConvexPieces.Of(standing), b = ConvexPieces.Of(moving);
+        IReadOnlyList<Point2[]> a = ConvexPieces.Of(standing);
+        IReadOnlyList<Point2[]> b = ConvexPieces.Of(moving);
         return Union(from first in a from second in b select ConvexSum.Of(first, second).Corners);
     }
 

@@ -9,7 +9,11 @@ public sealed class PolygonSetsTests
     private static readonly Point2[] Square = [new(0, 0), new(20, 0), new(20, 20), new(0, 20)];
 
     // A frame around a slit that opens to the right, 2 high: grown by more than 1 the slit closes and a hole is left.
-    private static readonly Point2[] Pocket = [new(0, 0), new(30, 0), new(30, 14), new(22, 14), new(22, 8), new(8, 8), new(8, 22), new(22, 22), new(22, 16), new(30, 16), new(30, 30), new(0, 30)];
+    private static readonly Point2[] Pocket =
+    [
+        new(0, 0), new(30, 0), new(30, 14), new(22, 14), new(22, 8), new(8, 8), new(8, 22), new(22, 22), new(22, 16), new(30, 16),
+        new(30, 30), new(0, 30),
+    ];
 
     [Fact]
     public void A_grown_square_has_round_corners_and_a_shrunk_one_sharp_ones()

@@ -2,13 +2,15 @@ using FeltNest.Geometry;
 
 namespace FeltNest.Tests.Geometry;
 
-/// <summary>Random outlines of every kind a cutting room or a careless drawing can bring: the same seed always gives the same outline.</summary>
+/// <summary>Random outlines of every kind a cutting room or a careless drawing can bring: the same seed always gives the same
+/// outline.</summary>
 internal static class RandomOutlines
 {
     internal const int Kinds = 7;
 
-    /// <summary>An outline of a kind: 0 convex, 1 star-shaped, 2 spiky, 3 cells of a grid, 4 comb with nearly touching teeth, 5 smooth dog bone, 6 corners on a coarse grid.
-    /// Now and then a random draw makes no simple outline; the next draw of the same random numbers is then taken.</summary>
+    /// <summary>An outline of a kind: 0 convex, 1 star-shaped, 2 spiky, 3 cells of a grid, 4 comb with nearly touching teeth, 5 smooth dog
+    /// bone, 6 corners on a coarse grid. Now and then a random draw makes no simple outline; the next draw of the same random numbers is
+    /// then taken.</summary>
     /// <param name="random">Source of the numbers.</param>
     /// <param name="kind">0 to 6.</param>
     /// <param name="mostPoints">Most corners, 3 to 400.</param>
@@ -36,9 +38,13 @@ internal static class RandomOutlines
     }
 
     private static Outline Star(int corners, Func<int, double> radius, double flatness) =>
-        Outline.From(Enumerable.Range(0, corners).Select(i => new Point2(10 * radius(i), 0).Turned(2 * Math.PI * i / corners)).Select(p => new Point2(p.X, p.Y * flatness)));
+        Outline.From(
+            Enumerable.Range(0, corners)
+                .Select(i => new Point2(10 * radius(i), 0).Turned(2 * Math.PI * i / corners))
+                .Select(p => new Point2(p.X, p.Y * flatness)));
 
-    private static Outline Bone(Random random, int steps) => Layout.Shapes.DogBone(1.5 + random.NextDouble(), 0.3 + (0.4 * random.NextDouble()), steps, 3);
+    private static Outline Bone(Random random, int steps) =>
+        Layout.Shapes.DogBone(1.5 + random.NextDouble(), 0.3 + (0.4 * random.NextDouble()), steps, 3);
 
     private static Outline CoarseGrid(Random random, int corners)
     {
@@ -51,10 +57,12 @@ internal static class RandomOutlines
     private static Outline Comb(Random random, int teeth)
     {
         List<Point2> top = [];
-        double x = 0, height = random.Next(2, 5);
+        double x = 0;
+        double height = random.Next(2, 5);
         for (int i = 0; i < teeth; i++)
         {
-            double tooth = random.Next(1, 3), slot = random.Next(3) switch { 0 => 1e-6, 1 => 1, _ => 2 };
+            double tooth = random.Next(1, 3);
+            double slot = random.Next(3) switch { 0 => 1e-6, 1 => 1, _ => 2 };
             top.AddRange([new(x, height), new(x + tooth, height)]);
             x += tooth;
             if (i + 1 < teeth)
@@ -91,7 +99,8 @@ internal static class RandomOutlines
             Side((x - 1, y), (x, y + 1), (x, y));
         }
 
-        (int X, int Y) start = cells.Min(), at = start;
+        (int X, int Y) start = cells.Min();
+        (int X, int Y) at = start;
         List<Point2> ring = [];
         do
         {

@@ -3,10 +3,15 @@ using Xunit;
 
 namespace FeltNest.Tests.Geometry;
 
-/// <summary>Parts that nearly are none: hair-thin waists, cusps, teeth of a nanometre, sides that nearly touch, corners that hardly turn. About 40 mm across, centred.</summary>
+/// <summary>Parts that nearly are none: hair-thin waists, cusps, teeth of a nanometre, sides that nearly touch, corners that hardly turn.
+/// About 40 mm across, centred.</summary>
 internal static class RoughOutlines
 {
-    public static TheoryData<string> Names => ["waist of a micrometre", "waist of a nanometre", "cusps", "teeth of a nanometre", "slot of a nanometre", "corners that hardly turn", "sides of a nanometre", "far corner"];
+    public static TheoryData<string> Names =>
+        [
+            "waist of a micrometre", "waist of a nanometre", "cusps", "teeth of a nanometre", "slot of a nanometre",
+            "corners that hardly turn", "sides of a nanometre", "far corner",
+        ];
 
     internal static Outline Of(string name) => (name switch
     {
@@ -30,13 +35,17 @@ internal static class RoughOutlines
 
     private static Outline Waisted(double waist) => Outline.From(
     [
-        new(-20, -8), new(-2, -8), new(-2, -waist / 2), new(2, -waist / 2), new(2, -8), new(20, -8), new(20, 8), new(2, 8), new(2, waist / 2), new(-2, waist / 2), new(-2, 8), new(-20, 8),
+        new(-20, -8), new(-2, -8), new(-2, -waist / 2), new(2, -waist / 2), new(2, -8), new(20, -8), new(20, 8), new(2, 8),
+        new(2, waist / 2), new(-2, waist / 2), new(-2, 8), new(-20, 8),
     ]);
 
     // Sides that bend inwards so far that they meet at the tips in no angle at all.
-    private static Outline Star(int tips, Func<int, double> radius, int steps) => Outline.From(Enumerable.Range(0, 2 * tips).SelectMany(i => Enumerable.Range(0, steps).Select(k =>
+    private static Outline Star(int tips, Func<int, double> radius, int steps) =>
+        Outline.From(Enumerable.Range(0, 2 * tips).SelectMany(i => Enumerable.Range(0, steps).Select(k =>
     {
-        double share = (double)k / steps, along = (1 - Math.Cos(Math.PI * share)) / 2;
-        return new Point2(radius(i) + ((radius(i + 1) - radius(i)) * Math.Sqrt(i % 2 == 0 ? along : along * along)), 0).Turned(Math.PI * (i + share) / tips);
+        double share = (double)k / steps;
+        double along = (1 - Math.Cos(Math.PI * share)) / 2;
+        return new Point2(radius(i) + ((radius(i + 1) - radius(i)) * Math.Sqrt(i % 2 == 0 ? along : along * along)), 0)
+            .Turned(Math.PI * (i + share) / tips);
     })));
 }

@@ -6,7 +6,8 @@ using FeltNest.Layout.Rows.Tables;
 
 namespace FeltNest.Tests.Layout;
 
-/// <summary>Looks for the strip width that a count of parallel rows uses best: a coarse look over steps and tilts, then a golden-section search on polished rows.</summary>
+/// <summary>Looks for the strip width that a count of parallel rows uses best: a coarse look over steps and tilts, then a golden-section
+/// search on polished rows.</summary>
 internal static class BestWidth
 {
     internal static double Utilisation(Outline part, int rows)
@@ -35,11 +36,18 @@ internal static class BestWidth
     private static double Refined(Outline part, double width, RowLattice start)
     {
         int rows = start.Rows;
-        double low = width * (1 - (0.03 / rows)), high = width * (1 + (0.03 / rows)), ratio = (Math.Sqrt(5) - 1) / 2, most = 0;
-        double a = high - (ratio * (high - low)), b = low + (ratio * (high - low)), atA = Polished(a), atB = Polished(b);
+        double low = width * (1 - (0.03 / rows));
+        double high = width * (1 + (0.03 / rows));
+        double ratio = (Math.Sqrt(5) - 1) / 2;
+        double most = 0;
+        double a = high - (ratio * (high - low));
+        double b = low + (ratio * (high - low));
+        double atA = Polished(a);
+        double atB = Polished(b);
         for (int i = 0; i < 14; i++)
         {
-            (low, high, a, b, atA, atB) = atA > atB ? (low, b, b - (ratio * (b - low)), a, double.NaN, atA) : (a, high, b, a + (ratio * (high - a)), atB, double.NaN);
+            (low, high, a, b, atA, atB) =
+                atA > atB ? (low, b, b - (ratio * (b - low)), a, double.NaN, atA) : (a, high, b, a + (ratio * (high - a)), atB, double.NaN);
             atA = double.IsNaN(atA) ? Polished(a) : atA;
             atB = double.IsNaN(atB) ? Polished(b) : atB;
         }
@@ -49,7 +57,8 @@ internal static class BestWidth
         double Polished(double tried)
         {
             LayoutRequest request = Shapes.Request(part, tried);
-            LayStart model = LayStart.Of(request, start with { Step = start.Step + ((tried - width) / Math.Max(1, rows - 1)) }, TiltRange.Of(request.Rules));
+            LayStart model = LayStart.Of(
+                request, start with { Step = start.Step + ((tried - width) / Math.Max(1, rows - 1)) }, TiltRange.Of(request.Rules));
             double found = LayoutPolisher.Polish(model.Model, 60, 1) is { } end ? rows * part.Area / (end[0] * tried) : 0;
             most = Math.Max(most, found);
             return found;

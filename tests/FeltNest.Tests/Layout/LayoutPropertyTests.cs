@@ -40,7 +40,8 @@ public sealed class LayoutPropertyTests
             Assert.True(verdict.LeastGapMm >= request.GapMm - 1e-6);
             YieldFigures yields = YieldAccount.Of(layout);
             WasteAccount account = yields.Account;
-            Assert.Equal(100, account.GoodPanelsPercent + account.BetweenPanelsPercent + account.UnusedEdgePercent + account.EdgeTrimPercent, 1e-9);
+            Assert.Equal(
+                100, account.GoodPanelsPercent + account.BetweenPanelsPercent + account.UnusedEdgePercent + account.EdgeTrimPercent, 1e-9);
             Assert.InRange(account.BetweenPanelsPercent, -1e-9, 100);
             Assert.InRange(account.UnusedEdgePercent, -1e-6, 100);
             Assert.True(yields.BallsPerMetre <= (yields.PanelsPerMetre / 2) + 1e-9);
@@ -65,7 +66,8 @@ public sealed class LayoutPropertyTests
         outline =>
         {
             double width = 7 * outline.Points.Max(p => p.Length);
-            RollLayout small = LayoutSearch.Run(Shapes.Request(outline, width, gap: 1)), large = LayoutSearch.Run(Shapes.Request(Twice(outline), 2 * width, gap: 2));
+            RollLayout small = LayoutSearch.Run(Shapes.Request(outline, width, gap: 1));
+            RollLayout large = LayoutSearch.Run(Shapes.Request(Twice(outline), 2 * width, gap: 2));
             Assert.Equal(small.PanelsPerMetre, 2 * large.PanelsPerMetre, 1e-4 * small.PanelsPerMetre);
         },
         iter: Runs.Count(6), threads: 1);
@@ -76,7 +78,8 @@ public sealed class LayoutPropertyTests
         outline =>
         {
             LayoutRequest request = Shapes.Request(outline, 9 * outline.Points.Max(p => p.Length), oneWay: true);
-            RollLayout layout = LayoutSearch.Run(request), rows = new WidthScan(request).At(request.RollWidthMm)!;
+            RollLayout layout = LayoutSearch.Run(request);
+            RollLayout rows = new WidthScan(request).At(request.RollWidthMm)!;
             Assert.InRange(YieldAccount.Of(rows).UtilisationPercent, 0, layout.Search.PlaneUtilisationPercent * (1 + 2e-3));
         },
         iter: Runs.Count(10), threads: 1);

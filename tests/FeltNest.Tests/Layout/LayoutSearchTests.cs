@@ -15,7 +15,8 @@ public sealed class LayoutSearchTests
     public void The_same_request_gives_the_same_layout_to_the_last_digit()
     {
         LayoutRequest request = Shapes.Request(Bone, 700, gap: 4, edge: 15, rows: RowRule.Any, effort: 2);
-        LayoutRepeat first = Shapes.Lay(request).Bands[0].Repeat, second = Shapes.Lay(request).Bands[0].Repeat;
+        LayoutRepeat first = Shapes.Lay(request).Bands[0].Repeat;
+        LayoutRepeat second = Shapes.Lay(request).Bands[0].Repeat;
         Assert.Equal(first.LengthMm, second.LengthMm);
         Assert.Equal(first.Panels, second.Panels);
     }
@@ -23,7 +24,8 @@ public sealed class LayoutSearchTests
     [Fact]
     public void More_effort_never_gives_less()
     {
-        double little = Shapes.Lay(Shapes.Request(Bone, 700, gap: 4)).PanelsPerMetre, more = Shapes.Lay(Shapes.Request(Bone, 700, gap: 4, effort: 4)).PanelsPerMetre;
+        double little = Shapes.Lay(Shapes.Request(Bone, 700, gap: 4)).PanelsPerMetre;
+        double more = Shapes.Lay(Shapes.Request(Bone, 700, gap: 4, effort: 4)).PanelsPerMetre;
         Assert.True(more >= little * (1 - 1e-9));
     }
 
@@ -42,7 +44,8 @@ public sealed class LayoutSearchTests
     public void A_warp_tolerance_may_be_used_and_is_not_exceeded()
     {
         LayoutRequest request = Shapes.Request(Bone, 700, gap: 4, warp: 0);
-        RollLayout held = Shapes.Lay(request), loose = Shapes.Lay(request with { Rules = request.Rules with { WarpToleranceDeg = 6 } });
+        RollLayout held = Shapes.Lay(request);
+        RollLayout loose = Shapes.Lay(request with { Rules = request.Rules with { WarpToleranceDeg = 6 } });
         Assert.True(loose.PanelsPerMetre > held.PanelsPerMetre);
         Assert.All(loose.Bands[0].Repeat.Panels, p => Assert.InRange(Math.Abs(Math.IEEERemainder(p.AngleDeg, 180)), 0, 6 + 1e-6));
     }
@@ -52,7 +55,8 @@ public sealed class LayoutSearchTests
     {
         // Triangles fill a strip head to tail; one way they leave half of it.
         Outline triangle = Shapes.Of(40, 0, 0, 2, 0, 1, 1.7);
-        RollLayout turned = Shapes.Lay(Shapes.Request(triangle, 70)), oneWay = Shapes.Lay(Shapes.Request(triangle, 70, oneWay: true));
+        RollLayout turned = Shapes.Lay(Shapes.Request(triangle, 70));
+        RollLayout oneWay = Shapes.Lay(Shapes.Request(triangle, 70, oneWay: true));
         Assert.True(turned.PanelsPerMetre > 1.5 * oneWay.PanelsPerMetre);
         Assert.Single(oneWay.Bands[0].Repeat.Panels.Select(p => Math.Round(p.AngleDeg, 6)).Distinct());
     }
@@ -60,7 +64,8 @@ public sealed class LayoutSearchTests
     [Fact]
     public void A_single_row_of_triangles_lies_head_to_tail()
     {
-        // Own derivation: an isosceles triangle of base 2a and height h in a strip of width h tiles it head to tail: one panel per a of roll.
+        // Own derivation: an isosceles triangle of base 2a and height h in a strip of width h tiles it head to tail: one panel per a of
+        // roll.
         Outline triangle = Shapes.Of(40, 0, 0, 2, 0, 1, 1.7);
         RollLayout layout = Shapes.Lay(Shapes.Request(triangle, 68, warp: 0, effort: 3));
         Assert.Equal(1000.0 / 40, layout.PanelsPerMetre, 1e-3);

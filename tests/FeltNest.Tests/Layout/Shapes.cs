@@ -9,7 +9,9 @@ internal static class Shapes
 {
     internal static LayoutPart Part(Outline outline) => new("test", null, outline, null, null, null);
 
-    internal static LayoutRequest Request(Outline outline, double width, double gap = 0, double edge = 0, RowRule rows = RowRule.Same, double? warp = null, bool oneWay = false, int effort = 1) =>
+    internal static LayoutRequest Request(
+        Outline outline, double width, double gap = 0, double edge = 0, RowRule rows = RowRule.Same, double? warp = null,
+        bool oneWay = false, int effort = 1) =>
         new(Part(outline), width, edge, gap, new LayoutRules(warp, 0, rows, oneWay), effort, 1);
 
     internal static RollLayout Lay(LayoutRequest request) => LayoutSearch.Run(request, null, TestContext.Current.CancellationToken);
@@ -20,8 +22,11 @@ internal static class Shapes
     /// <summary>Two unit discs at (+-d, 0) joined by tangent fillets with waist half-width w, times a scale.</summary>
     internal static Outline DogBone(double d, double w, int steps, double scale)
     {
-        double fillet = ((d * d) + (w * w) - 1) / (2 * (1 - w)), x = d * fillet / (1 + fillet), y = (w + fillet) / (1 + fillet);
-        double head = Math.Atan2(y, x - d), side = Math.Atan2(y - w - fillet, x);
+        double fillet = ((d * d) + (w * w) - 1) / (2 * (1 - w));
+        double x = d * fillet / (1 + fillet);
+        double y = (w + fillet) / (1 + fillet);
+        double head = Math.Atan2(y, x - d);
+        double side = Math.Atan2(y - w - fillet, x);
         List<Point2> half = [];
         for (int i = 0; i <= steps; i++)
         {
@@ -42,13 +47,29 @@ internal static class Shapes
     internal static Outline FusedDiscs(double d, int steps, double scale)
     {
         double head = Math.PI - Math.Acos(d);
-        IEnumerable<Point2> right = Enumerable.Range(0, steps).Select(i => head * ((2.0 * i / steps) - 1)).Select(t => new Point2(d + Math.Cos(t), Math.Sin(t)));
+        IEnumerable<Point2> right =
+            Enumerable.Range(0, steps).Select(i => head * ((2.0 * i / steps) - 1)).Select(t => new Point2(d + Math.Cos(t), Math.Sin(t)));
         return Outline.From([.. right.Select(p => p * scale), .. right.Select(p => p * -scale)]);
     }
 
     internal static Outline Cross(double arm, double scale) => Outline.From(
-        new Point2[] { new(arm, -1), new(arm, -arm), new(1, -arm), new(1, arm), new(arm, arm), new(arm, 1), new(-arm, 1), new(-arm, arm), new(-1, arm), new(-1, -arm), new(-arm, -arm), new(-arm, -1) }
+        new Point2[]
+        {
+            new(arm, -1),
+            new(arm, -arm),
+            new(1, -arm),
+            new(1, arm),
+            new(arm, arm),
+            new(arm, 1),
+            new(-arm, 1),
+            new(-arm, arm),
+            new(-1, arm),
+            new(-1, -arm),
+            new(-arm, -arm),
+            new(-arm, -1),
+        }
             .Select(p => p * scale));
 
-    internal static Outline Of(double scale, params double[] xy) => Outline.From(xy.Chunk(2).Select(p => new Point2(p[0], p[1]) * scale)).Centred();
+    internal static Outline Of(double scale, params double[] xy) =>
+        Outline.From(xy.Chunk(2).Select(p => new Point2(p[0], p[1]) * scale)).Centred();
 }

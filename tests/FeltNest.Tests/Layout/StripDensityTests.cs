@@ -9,7 +9,8 @@ namespace FeltNest.Tests.Layout;
 /// <summary>Strips whose best utilisation is known.</summary>
 public sealed class StripDensityTests
 {
-    // Hexagonal rows of circles of diameter 1 in a strip W = 1 + (k - 1) sqrt 3/2 cannot be beaten (Groemer's bound, 1960, as stated in an encyclopaedia of mathematics).
+    // Hexagonal rows of circles of diameter 1 in a strip W = 1 + (k - 1) sqrt 3/2 cannot be beaten (Groemer's bound, 1960, as stated in an
+    // encyclopaedia of mathematics).
     [Theory]
     [InlineData(1, .785398)]
     [InlineData(2, .841787)]
@@ -21,7 +22,8 @@ public sealed class StripDensityTests
     [InlineData(8, .889695)]
     public void Circles_in_k_hexagonal_rows_reach_the_known_density(int rows, double density)
     {
-        // A polygon of 720 corners round the circle: heavier than it by 6.3e-6 of its area, and by the same share too wide, so a hair of width is added.
+        // A polygon of 720 corners round the circle: heavier than it by 6.3e-6 of its area, and by the same share too wide, so a hair of
+        // width is added.
         const double diameter = 60;
         double outside = 1 / Math.Cos(Math.PI / 720);
         Outline circle = Shapes.Polygon(720, diameter / 2 * outside);
@@ -30,7 +32,8 @@ public sealed class StripDensityTests
         Assert.InRange(found, density - 2e-5, density + 2e-5);
     }
 
-    // Discs of diameter 1 in a strip 1 <= W <= 1 + sqrt 3/2: 1/sqrt(1 - (W - 1)^2) a unit length (Z. Fueredi, Discrete Comput. Geom. 6, 1991, 95-106, from memory).
+    // Discs of diameter 1 in a strip 1
+    // <= W <= 1 + sqrt 3/2: 1/sqrt(1 - (W - 1)^2) a unit length (Z. Fueredi, Discrete Comput. Geom. 6, 1991, 95-106, from memory).
     [Theory]
     [InlineData(1)]
     [InlineData(1.3)]
@@ -44,7 +47,8 @@ public sealed class StripDensityTests
         Assert.Equal(1 / Math.Sqrt(1 - ((width - 1) * (width - 1))), layout.PanelsPerMetre / 1000 * diameter, 1e-4);
     }
 
-    // Own derivation: k rows of a tile with vectors (2L, 0), (L, 2b) in a strip of width 2(b+g) + (k-1) 2b, axis along the roll: k b/(k b + g), here b = 0.7, g = 0.3.
+    // Own derivation: k rows of a tile with vectors (2L, 0), (L, 2b) in a strip of width 2(b+g) + (k-1) 2b, axis along the roll: k b/(k b +
+    // g), here b = 0.7, g = 0.3.
     [Theory]
     [InlineData("cosine", 1, .7)]
     [InlineData("cosine", 2, 14.0 / 17)]

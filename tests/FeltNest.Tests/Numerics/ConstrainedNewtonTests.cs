@@ -25,7 +25,8 @@ public sealed class ConstrainedNewtonTests
 
         Assert.Equal(0.7864, result.X[0], 4);
         Assert.Equal(0.6177, result.X[1], 4);
-        double[] gradient = new double[2], row = new double[2];
+        double[] gradient = new double[2];
+        double[] row = new double[2];
         valley.Linearise(result.X, gradient, row);
         Assert.Equal(0, gradient[0] + (result.Multipliers[0] * row[0]), 8);
         Assert.Equal(0, gradient[1] + (result.Multipliers[0] * row[1]), 8);
@@ -48,7 +49,8 @@ public sealed class ConstrainedNewtonTests
     [Fact]
     public void The_free_part_of_a_split_vector_moves_no_equation()
     {
-        double[] rows = DenseFactorTests.Random(2 * 5, 3), vector = [0, 0, 0.3, -0.7, 0.2];
+        double[] rows = DenseFactorTests.Random(2 * 5, 3);
+        double[] vector = [0, 0, 0.3, -0.7, 0.2];
         NullSpace space = new(rows, 2, 5);
 
         space.Join(vector);

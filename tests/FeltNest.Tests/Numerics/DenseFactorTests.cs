@@ -12,8 +12,11 @@ public sealed class DenseFactorTests
     [InlineData(33)]
     public void Both_factors_solve_a_positive_definite_system(int size)
     {
-        double[] matrix = Definite(size), x = Random(size, 5), b = Times(matrix, x);
-        double[] byCholesky = [.. b], byLu = [.. b];
+        double[] matrix = Definite(size);
+        double[] x = Random(size, 5);
+        double[] b = Times(matrix, x);
+        double[] byCholesky = [.. b];
+        double[] byLu = [.. b];
 
         DenseCholesky.TryFactor(matrix, size, 0)!.Solve(byCholesky);
         new DenseLu(matrix, size).Solve(byLu);
@@ -28,7 +31,8 @@ public sealed class DenseFactorTests
     [Fact]
     public void An_indefinite_matrix_has_no_Cholesky_factor_until_it_is_shifted_but_Lu_solves_it()
     {
-        double[] matrix = [0, 2, 2, 0], b = [2, 4];
+        double[] matrix = [0, 2, 2, 0];
+        double[] b = [2, 4];
 
         Assert.Null(DenseCholesky.TryFactor(matrix, 2, 0));
         Assert.NotNull(DenseCholesky.TryFactor(matrix, 2, 2.1));
@@ -44,7 +48,9 @@ public sealed class DenseFactorTests
     {
         for (int length = 1; length < 20; length++)
         {
-            double[] row = Random(length, length), block = Random(length * 6, 100 + length), found = new double[6];
+            double[] row = Random(length, length);
+            double[] block = Random(length * 6, 100 + length);
+            double[] found = new double[6];
             DenseRows.Dots(row, block, found);
             for (int j = 0; j < 6; j++)
             {
@@ -74,12 +80,14 @@ public sealed class DenseFactorTests
 
     private static double[] Definite(int size)
     {
-        double[] half = Random(size * size, size), matrix = new double[size * size];
+        double[] half = Random(size * size, size);
+        double[] matrix = new double[size * size];
         for (int i = 0; i < size; i++)
         {
             for (int j = 0; j < size; j++)
             {
-                matrix[(i * size) + j] = (i == j ? 0.1 : 0) + Enumerable.Range(0, size).Sum(k => half[(i * size) + k] * half[(j * size) + k]);
+                matrix[(i * size) + j] =
+                    (i == j ? 0.1 : 0) + Enumerable.Range(0, size).Sum(k => half[(i * size) + k] * half[(j * size) + k]);
             }
         }
 

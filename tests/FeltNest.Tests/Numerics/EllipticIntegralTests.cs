@@ -20,10 +20,12 @@ public sealed class EllipticIntegralTests
     {
         // The integrands are periodic and smooth, so equal steps are exact to the last digits.
         const int steps = 400;
-        double k = 0, e = 0;
+        double k = 0;
+        double e = 0;
         for (int i = 0; i < steps; i++)
         {
-            double sin = Math.Sin(Math.PI * (i + 0.5) / steps), root = Math.Sqrt(1 - (m * sin * sin));
+            double sin = Math.Sin(Math.PI * (i + 0.5) / steps);
+            double root = Math.Sqrt(1 - (m * sin * sin));
             k += Math.PI / 2 / steps / root;
             e += Math.PI / 2 / steps * root;
         }
@@ -37,12 +39,16 @@ public sealed class EllipticIntegralTests
     {
         // A. M. Legendre: E K' + E' K - K K' = pi/2 (Abramowitz and Stegun, 1964, 17.3.13).
         const double m = 0.3;
-        double k = EllipticIntegral.CompleteK(m), e = EllipticIntegral.CompleteE(m), kc = EllipticIntegral.CompleteK(1 - m), ec = EllipticIntegral.CompleteE(1 - m);
+        double k = EllipticIntegral.CompleteK(m);
+        double e = EllipticIntegral.CompleteE(m);
+        double kc = EllipticIntegral.CompleteK(1 - m);
+        double ec = EllipticIntegral.CompleteE(1 - m);
         Assert.Equal(Math.PI / 2, (e * kc) + (ec * k) - (k * kc), 14);
     }
 
     [Theory]
     [InlineData(-0.1)]
     [InlineData(1)]
-    public void A_parameter_out_of_range_is_refused(double m) => Assert.Throws<ArgumentOutOfRangeException>(() => EllipticIntegral.CompleteE(m));
+    public void A_parameter_out_of_range_is_refused(double m) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => EllipticIntegral.CompleteE(m));
 }

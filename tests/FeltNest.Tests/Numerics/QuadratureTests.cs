@@ -34,6 +34,7 @@ public sealed class QuadratureTests
         // Twelfth part of the radius times 2 pi 3!! 5!!/10!! round the circle: pi/512.
         Assert.Equal(Math.PI / 512, Sum(4, 6), 13);
 
-        double Sum(int p, int q) => Enumerable.Range(0, rule.Count).Sum(i => rule.Weights[i] * Math.Pow(rule.X[i], p) * Math.Pow(rule.Y[i], q));
+        double Sum(int p, int q) =>
+            Enumerable.Range(0, rule.Count).Sum(i => rule.Weights[i] * Math.Pow(rule.X[i], p) * Math.Pow(rule.Y[i], q));
     }
 }

@@ -37,7 +37,8 @@ public sealed class PageServerTests : IAsyncLifetime
     {
         Assert.Equal(HttpStatusCode.OK, (await Get("health")).StatusCode);
         Assert.StartsWith("http://127.0.0.1:", server.Address, StringComparison.Ordinal);
-        await Assert.ThrowsAnyAsync<HttpRequestException>(() => client.GetAsync(new Uri($"http://[::1]:{server.Port}/health"), TestContext.Current.CancellationToken));
+        await Assert.ThrowsAnyAsync<HttpRequestException>(() =>
+            client.GetAsync(new Uri($"http://[::1]:{server.Port}/health"), TestContext.Current.CancellationToken));
     }
 
     [Theory]
@@ -53,7 +54,8 @@ public sealed class PageServerTests : IAsyncLifetime
         using HttpResponseMessage answer = await client.SendAsync(request, TestContext.Current.CancellationToken);
 
         Assert.Equal(HttpStatusCode.Forbidden, answer.StatusCode);
-        Assert.DoesNotContain("panelsPerMetre", await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
+        Assert.DoesNotContain(
+            "panelsPerMetre", await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -63,7 +65,8 @@ public sealed class PageServerTests : IAsyncLifetime
     [InlineData("", "Sec-Fetch-Site", "cross-site", "Sec-Fetch-Dest", "iframe")]
     [InlineData("", "Sec-Fetch-Site", "cross-site", "Sec-Fetch-Mode", "no-cors")]
     [InlineData("die", "Sec-Fetch-Site", "cross-site", "Sec-Fetch-Mode", "navigate")]
-    public async Task Nothing_is_fetched_ahead_and_another_site_starts_no_work(string path, string header, string value, string other, string word)
+    public async Task Nothing_is_fetched_ahead_and_another_site_starts_no_work(
+        string path, string header, string value, string other, string word)
     {
         Assert.Equal(HttpStatusCode.Forbidden, await Asked(path, (header, value), (other, word)));
     }
@@ -74,7 +77,8 @@ public sealed class PageServerTests : IAsyncLifetime
     [InlineData("none")]
     [InlineData("same-origin")]
     public async Task A_kept_or_sent_address_opens_the_page(string from) => Assert.Equal(
-        HttpStatusCode.OK, await Asked("?width=1372", ("Sec-Fetch-Site", from), ("Sec-Fetch-Mode", "navigate"), ("Sec-Fetch-Dest", "document")));
+        HttpStatusCode.OK,
+        await Asked("?width=1372", ("Sec-Fetch-Site", from), ("Sec-Fetch-Mode", "navigate"), ("Sec-Fetch-Dest", "document")));
 
     private async Task<HttpStatusCode> Asked(string path, params (string Name, string Value)[] headers)
     {
@@ -98,7 +102,8 @@ public sealed class PageServerTests : IAsyncLifetime
         Assert.Contains("frame-ancestors 'none'", policy, StringComparison.Ordinal);
         Assert.Equal("nosniff", Assert.Single(answer.Headers.GetValues("X-Content-Type-Options")));
         string page = await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
-        Assert.DoesNotContain("http://", page.Replace("http://www.w3.org", string.Empty, StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.DoesNotContain(
+            "http://", page.Replace("http://www.w3.org", string.Empty, StringComparison.Ordinal), StringComparison.Ordinal);
         Assert.DoesNotContain("https://", page, StringComparison.Ordinal);
     }
 
@@ -107,7 +112,8 @@ public sealed class PageServerTests : IAsyncLifetime
     [InlineData("files/../layout.json/x")]
     [InlineData("assets/page.js")]
     [InlineData("balls/type-2.json")]
-    public async Task There_is_no_way_to_a_file_of_the_machine(string path) => Assert.Equal(HttpStatusCode.NotFound, (await Get(path)).StatusCode);
+    public async Task There_is_no_way_to_a_file_of_the_machine(string path) =>
+        Assert.Equal(HttpStatusCode.NotFound, (await Get(path)).StatusCode);
 
     [Theory]
     [InlineData("lay?width=9", "width", "9 is outside 10 to 10000 mm")]
@@ -143,13 +149,16 @@ public sealed class PageServerTests : IAsyncLifetime
         Assert.Equal(["first", "better", "done"], answers.Select(a => a.GetProperty("stage").GetString()));
         double[] panels = [.. answers.Select(a => a.GetProperty("panelsPerMetre").GetDouble())];
         Assert.Equal(panels.Order(), panels);
-        Assert.All(answers, a => Assert.Equal(100, a.GetProperty("account").EnumerateArray().Sum(s => s.GetProperty("percent").GetDouble()), 1e-9));
+        Assert.All(
+            answers,
+            a => Assert.Equal(100, a.GetProperty("account").EnumerateArray().Sum(s => s.GetProperty("percent").GetDouble()), 1e-9));
     }
 
     [Fact]
     public async Task A_saved_lay_passes_the_check_and_is_what_was_shown()
     {
-        JsonElement shown = JsonDocument.Parse((await Text("lay?width=520&effort=1")).Split('\n', StringSplitOptions.RemoveEmptyEntries)[^1]).RootElement;
+        JsonElement shown =
+            JsonDocument.Parse((await Text("lay?width=520&effort=1")).Split('\n', StringSplitOptions.RemoveEmptyEntries)[^1]).RootElement;
         string path = folder.Write("layout.json", await Text("files/layout.json?width=520&effort=1"));
         RollLayout layout = LayoutReader.Read(path).Layout;
 
@@ -162,7 +171,8 @@ public sealed class PageServerTests : IAsyncLifetime
     {
         JsonElement die = JsonDocument.Parse(await Text("die?width=520&effort=1")).RootElement;
         JsonElement saved = JsonDocument.Parse(await Text("files/die.json?width=520&effort=1")).RootElement;
-        string dxf = await Text("files/cavity.dxf?width=520&effort=1"), pdf = await Text("files/die.pdf?width=520&effort=1");
+        string dxf = await Text("files/cavity.dxf?width=520&effort=1");
+        string pdf = await Text("files/die.pdf?width=520&effort=1");
 
         Assert.Equal(saved.GetProperty("cavities").GetArrayLength(), die.GetProperty("cavities").GetInt32());
         Assert.Equal(saved.GetProperty("forceKn").GetDouble(), die.GetProperty("forceKn").GetDouble());
@@ -176,15 +186,21 @@ public sealed class PageServerTests : IAsyncLifetime
     public async Task A_stated_press_takes_as_many_cavities_as_its_bed_holds_or_says_what_it_lacks()
     {
         const string lay = "width=300&effort=1";
-        JsonElement alone = JsonDocument.Parse(await Text($"die?{lay}")).RootElement, gang = JsonDocument.Parse(await Text($"die?{lay}&bedLength=1000&bedWidth=600&pressForce=250")).RootElement;
-        using HttpResponseMessage small = await Get($"die?{lay}&bedLength=100&bedWidth=100&pressForce=250"), half = await Get($"die?{lay}&bedLength=1000");
+        JsonElement alone = JsonDocument.Parse(await Text($"die?{lay}")).RootElement;
+        JsonElement gang = JsonDocument.Parse(await Text($"die?{lay}&bedLength=1000&bedWidth=600&pressForce=250")).RootElement;
+        using HttpResponseMessage small =
+            await Get($"die?{lay}&bedLength=100&bedWidth=100&pressForce=250"), half = await Get($"die?{lay}&bedLength=1000");
 
         Assert.True(gang.GetProperty("cavities").GetInt32() > alone.GetProperty("cavities").GetInt32());
         Assert.InRange(gang.GetProperty("boardLengthMm").GetDouble(), alone.GetProperty("boardLengthMm").GetDouble() + 1, 960);
         Assert.InRange(gang.GetProperty("boardWidthMm").GetDouble(), 1, 560);
         Assert.Equal((HttpStatusCode.BadRequest, HttpStatusCode.BadRequest), (small.StatusCode, half.StatusCode));
-        Assert.Contains("is too small for the smallest die", await small.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
-        Assert.Contains("\"field\":\"bedWidth\",\"problem\":\"is missing", await half.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
+        Assert.Contains(
+            "is too small for the smallest die", await small.Content.ReadAsStringAsync(TestContext.Current.CancellationToken),
+            StringComparison.Ordinal);
+        Assert.Contains(
+            "\"field\":\"bedWidth\",\"problem\":\"is missing", await half.Content.ReadAsStringAsync(TestContext.Current.CancellationToken),
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -192,7 +208,9 @@ public sealed class PageServerTests : IAsyncLifetime
     {
         const string asked = "width=300&price=12&effort=1";
         JsonElement saved = JsonDocument.Parse(await Text($"files/widths.json?{asked}")).RootElement;
-        string table = await Text($"files/widths.csv?{asked}"), picture = await Text($"files/widths.svg?{asked}"), report = await Text($"files/widths.html?{asked}");
+        string table = await Text($"files/widths.csv?{asked}");
+        string picture = await Text($"files/widths.svg?{asked}");
+        string report = await Text($"files/widths.html?{asked}");
 
         Assert.Equal("feltnest/compare/1", saved.GetProperty("schema").GetString());
         Assert.Equal(57, table.Split('\n', StringSplitOptions.RemoveEmptyEntries).Length - 1);
@@ -202,16 +220,24 @@ public sealed class PageServerTests : IAsyncLifetime
         // What is saved is what the chart shows.
         string[] points = (await Text("widths?width=300")).Split('\n', StringSplitOptions.RemoveEmptyEntries);
         double shown = JsonDocument.Parse(points[0]).RootElement.GetProperty("wastePercent").GetDouble();
-        Assert.Contains(saved.GetProperty("rows").EnumerateArray(), r => r.GetProperty("widthMm").GetDouble() == 300 && Math.Abs(r.GetProperty("wastePercent").GetDouble() - shown) < 1e-9);
+        Assert.Contains(
+            saved.GetProperty("rows").EnumerateArray(),
+            r => r.GetProperty("widthMm").GetDouble() == 300 && Math.Abs(r.GetProperty("wastePercent").GetDouble() - shown) < 1e-9);
     }
 
     [Fact]
     public async Task The_chart_is_of_whole_widths_around_the_one_asked()
     {
-        JsonElement[] points = [.. (await Text("widths?width=300")).Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(l => JsonDocument.Parse(l).RootElement)];
+        JsonElement[] points =
+        [
+            .. (await Text("widths?width=300"))
+                .Split('\n', StringSplitOptions.RemoveEmptyEntries)
+                .Select(l => JsonDocument.Parse(l).RootElement),
+        ];
 
         Assert.Equal(300, points[0].GetProperty("widthMm").GetDouble());
-        Assert.Equal((258, 342), (points.Min(p => p.GetProperty("widthMm").GetDouble()), points.Max(p => p.GetProperty("widthMm").GetDouble())));
+        Assert.Equal(
+            (258, 342), (points.Min(p => p.GetProperty("widthMm").GetDouble()), points.Max(p => p.GetProperty("widthMm").GetDouble())));
         Assert.All(points, p => Assert.InRange(p.GetProperty("wastePercent").GetDouble(), 5, 60));
     }
 
@@ -227,7 +253,8 @@ public sealed class PageServerTests : IAsyncLifetime
     public async Task A_list_of_offers_is_refused_by_line_and_leaves_no_file_behind()
     {
         int before = Directory.GetDirectories(Path.GetTempPath(), "feltnest-upload-*").Length;
-        using StringContent list = new("name,felt,widthMm,lengthM,price,priceUnit,currency\nA,f,500,50,1,yd,EUR\n", Encoding.UTF8, "text/csv");
+        using StringContent list = new(
+            "name,felt,widthMm,lengthM,price,priceUnit,currency\nA,f,500,50,1,yd,EUR\n", Encoding.UTF8, "text/csv");
         using HttpResponseMessage answer = await client.PostAsync("offers?width=500&effort=1", list, TestContext.Current.CancellationToken);
         string text = await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
 
@@ -243,7 +270,8 @@ public sealed class PageServerTests : IAsyncLifetime
         using CancellationTokenSource gone = new();
 
         // As many as there are cores, each in a search of a minute: were they not ended, the small question would wait for one of them.
-        await Task.WhenAll(Enumerable.Range(0, Environment.ProcessorCount).Select(i => Begun($"lay?width={1500 + i}&effort=60&rows=any", gone.Token)));
+        await Task.WhenAll(
+            Enumerable.Range(0, Environment.ProcessorCount).Select(i => Begun($"lay?width={1500 + i}&effort=60&rows=any", gone.Token)));
         await gone.CancelAsync();
         Stopwatch watch = Stopwatch.StartNew();
         await Text("lay?width=300&effort=1");
@@ -254,11 +282,16 @@ public sealed class PageServerTests : IAsyncLifetime
     public async Task The_first_answer_never_waits_for_the_searches_of_others()
     {
         using CancellationTokenSource gone = new();
-        await Task.WhenAll(Enumerable.Range(0, Environment.ProcessorCount).Select(i => Begun($"lay?width={1500 + i}&effort=60&rows=any", gone.Token)));
+        await Task.WhenAll(
+            Enumerable.Range(0, Environment.ProcessorCount).Select(i => Begun($"lay?width={1500 + i}&effort=60&rows=any", gone.Token)));
 
         // Every core is in a search of a minute; more stand behind them.
-        Task<HttpResponseMessage>[] behind = [.. Enumerable.Range(0, 4).Select(i => client.GetAsync($"files/layout.json?width={1400 + i}&effort=60", gone.Token))];
-        using HttpResponseMessage answer = await client.GetAsync("lay?width=300&effort=1", HttpCompletionOption.ResponseHeadersRead, TestContext.Current.CancellationToken);
+        Task<HttpResponseMessage>[] behind =
+        [
+            .. Enumerable.Range(0, 4).Select(i => client.GetAsync($"files/layout.json?width={1400 + i}&effort=60", gone.Token)),
+        ];
+        using HttpResponseMessage answer = await client.GetAsync(
+            "lay?width=300&effort=1", HttpCompletionOption.ResponseHeadersRead, TestContext.Current.CancellationToken);
         using StreamReader lines = new(await answer.Content.ReadAsStreamAsync(TestContext.Current.CancellationToken));
         string first = (await lines.ReadLineAsync(TestContext.Current.CancellationToken))!;
 
@@ -270,7 +303,8 @@ public sealed class PageServerTests : IAsyncLifetime
     [Fact]
     public async Task A_port_that_is_taken_is_said_in_one_line()
     {
-        InputException error = await Assert.ThrowsAsync<InputException>(() => PageServer.Start(server.Port, [], TestContext.Current.CancellationToken));
+        InputException error =
+            await Assert.ThrowsAsync<InputException>(() => PageServer.Start(server.Port, [], TestContext.Current.CancellationToken));
         Assert.Contains($"--port: {server.Port} cannot be listened on", error.Message, StringComparison.Ordinal);
     }
 

@@ -38,7 +38,8 @@ public sealed class PanelFlattenerTests
         double twice = 0;
         for (int i = 0; i < n; i++)
         {
-            EdgePoint a = edge[i], b = edge[(i + 1) % n];
+            EdgePoint a = edge[i];
+            EdgePoint b = edge[(i + 1) % n];
             twice += (a.U * b.V) - (a.V * b.U);
             Assert.Equal(2 * Math.PI * i / n, a.S, 1e-12);
         }
@@ -78,7 +79,11 @@ public sealed class PanelFlattenerTests
     {
         BallSpec ball = Balls.Usual();
         FlatPanel sound = PanelFlattener.Flatten(ball);
-        FlatPanel wrong = sound with { EdgeMap = [.. sound.EdgeMap.Select(p => p with { U = p.U * 1.01 })], Strain = sound.Strain with { EnergyNmm = sound.Strain.EnergyNmm * 1.03 } };
+        FlatPanel wrong = sound with
+        {
+            EdgeMap = [.. sound.EdgeMap.Select(p => p with { U = p.U * 1.01 })],
+            Strain = sound.Strain with { EnergyNmm = sound.Strain.EnergyNmm * 1.03 },
+        };
 
         FlatPanelFindings found = FlatPanelCheck.Of(wrong, PanelRequest.For(ball));
 
@@ -98,7 +103,8 @@ public sealed class PanelFlattenerTests
             Seam = ball.Seam with { WaistMm = 2 * ball.Seam.WaistMm, SeamGapMm = 2 * ball.Seam.SeamGapMm },
         };
 
-        FlatPanel one = PanelFlattener.Flatten(ball), two = PanelFlattener.Flatten(doubled);
+        FlatPanel one = PanelFlattener.Flatten(ball);
+        FlatPanel two = PanelFlattener.Flatten(doubled);
 
         Assert.Equal(2 * one.LengthMm, two.LengthMm, 1e-7);
         Assert.Equal(2 * one.WaistMm, two.WaistMm, 1e-7);
@@ -112,7 +118,8 @@ public sealed class PanelFlattenerTests
         BallSpec ball = Balls.Usual();
         BallSpec stiff = ball with { Felt = ball.Felt with { WarpModulusNPerMm = 6, WeftModulusNPerMm = 6, ShearModulusNPerMm = 6 / 2.6 } };
 
-        FlatPanel one = PanelFlattener.Flatten(ball), two = PanelFlattener.Flatten(stiff);
+        FlatPanel one = PanelFlattener.Flatten(ball);
+        FlatPanel two = PanelFlattener.Flatten(stiff);
 
         Assert.Equal(one.LengthMm, two.LengthMm, 1e-9);
         Assert.Equal(3 * one.Strain.EnergyNmm, two.Strain.EnergyNmm, 1e-9);
@@ -136,7 +143,8 @@ public sealed class PanelFlattenerTests
     [Fact]
     public void The_same_ball_gives_the_same_bits()
     {
-        FlatPanel one = PanelFlattener.Flatten(Balls.Usual()), two = PanelFlattener.Flatten(Balls.Usual());
+        FlatPanel one = PanelFlattener.Flatten(Balls.Usual());
+        FlatPanel two = PanelFlattener.Flatten(Balls.Usual());
 
         Assert.Equal(one.Arcs.Vertices, two.Arcs.Vertices);
         Assert.Equal(one.Outline.Points, two.Outline.Points);
@@ -152,7 +160,8 @@ public sealed class PanelFlattenerTests
     {
         BallSpec ball = Balls.Usual();
 
-        InputException error = Assert.Throws<InputException>(() => PanelFlattener.Flatten(ball with { Seam = ball.Seam with { WaistMm = waist } }));
+        InputException error =
+            Assert.Throws<InputException>(() => PanelFlattener.Flatten(ball with { Seam = ball.Seam with { WaistMm = waist } }));
 
         Assert.Equal("seam.waistMm", error.Field);
         Assert.Contains("11.09 to 49.87 mm", error.Message, StringComparison.Ordinal);

@@ -35,11 +35,16 @@ public sealed class SeamFamilyTests
     [Fact]
     public void Four_arcs_settle_to_a_few_hundredths_of_a_millimetre()
     {
-        // The jumps of the seam's curvature leave the flat map's second derivatives with jumps too, so that its degree brings digits slowly: this is the accuracy that is claimed for it.
+        // The jumps of the seam's curvature leave the flat map's second derivatives with jumps too, so that its degree brings digits
+        // slowly: this is the accuracy that is claimed for it.
         FeltNest.Panel.Domain.SeamDomain domain = new(FourArcSeam.ForWaist(Math.PI / 3));
         FeltNest.Panel.Felt.FeltLaw felt = FeltNest.Panel.Felt.FeltLaw.Isotropic(1, 0.3);
 
-        FeltNest.Panel.Disc.FlatMap[] maps = [.. new[] { 37, 49 }.Select(degree => new FeltNest.Panel.Elastic.ElasticFlattening(felt, EdgeRule.Mated, null, degree).Flatten(domain).Map)];
+        FeltNest.Panel.Disc.FlatMap[] maps =
+        [
+            .. new[] { 37, 49 }
+                .Select(degree => new FeltNest.Panel.Elastic.ElasticFlattening(felt, EdgeRule.Mated, null, degree).Flatten(domain).Map),
+        ];
 
         foreach ((double x, double y) in new[] { (1.0, 0.0), (0.0, -1.0), (0.6, 0.8), (0.8, 0.6) })
         {
@@ -53,7 +58,8 @@ public sealed class SeamFamilyTests
         BallSpec ball = Balls.Usual();
         SeamPoint[] points = PointSeamTests.Points(TwoHarmonicSeam.ForWaist(26 / 31.75).At, 120, 31.75);
 
-        FlatPanel known = PanelFlattener.Flatten(ball), panel = PanelFlattener.Flatten(ball with { Seam = new SeamSpec(SeamFamily.Points, 0, 0.4) { Points = points } });
+        FlatPanel known = PanelFlattener.Flatten(ball);
+        FlatPanel panel = PanelFlattener.Flatten(ball with { Seam = new SeamSpec(SeamFamily.Points, 0, 0.4) { Points = points } });
 
         Assert.Equal(known.LengthMm, panel.LengthMm, 1e-4);
         Assert.Equal(known.AreaMm2, panel.AreaMm2, 0.5);

@@ -30,8 +30,10 @@ public sealed class FieldReferenceTests
     public void Every_field_of_a_schema_is_in_the_reference(string name)
     {
         string page = File.ReadAllText(RepositoryFile.PathOf("shapes", "schema", "README.md"));
-        string part = page[page.IndexOf($"\n## {name}\n", StringComparison.Ordinal)..].Split("\n## ", StringSplitOptions.RemoveEmptyEntries)[0];
-        JsonElement schema = JsonDocument.Parse(File.ReadAllText(RepositoryFile.PathOf("shapes", "schema", $"{name}.schema.json"))).RootElement;
+        string part =
+            page[page.IndexOf($"\n## {name}\n", StringComparison.Ordinal)..].Split("\n## ", StringSplitOptions.RemoveEmptyEntries)[0];
+        JsonElement schema =
+            JsonDocument.Parse(File.ReadAllText(RepositoryFile.PathOf("shapes", "schema", $"{name}.schema.json"))).RootElement;
 
         string[] fields = [.. Fields(schema, string.Empty)];
         Assert.True(fields.Length > 5);

@@ -5,7 +5,8 @@ using Xunit;
 
 namespace FeltNest.Tests.Readme;
 
-/// <summary>Every feltnest command of README.md and then of DEVELOPERS.md runs, in its order, in a folder that holds nothing but the shapes.</summary>
+/// <summary>Every feltnest command of README.md and then of DEVELOPERS.md runs, in its order, in a folder that holds nothing but the
+/// shapes.</summary>
 public sealed partial class ReadmeCommandTests : IDisposable
 {
     private const string Run = "dotnet run --project src/FeltNest.Cli -c Release -- ";
@@ -25,7 +26,11 @@ public sealed partial class ReadmeCommandTests : IDisposable
             File.Copy(file, copy);
         }
 
-        string[] readme = [.. Commands()], developers = [.. Inline().Matches(File.ReadAllText(RepositoryFile.PathOf("DEVELOPERS.md"))).Select(match => match.Groups[1].Value)];
+        string[] readme = [.. Commands()];
+        string[] developers =
+        [
+            .. Inline().Matches(File.ReadAllText(RepositoryFile.PathOf("DEVELOPERS.md"))).Select(match => match.Groups[1].Value),
+        ];
         Assert.True(readme.Length >= 7, "the README shows its commands in fenced blocks");
         Assert.True(developers.Length >= 7, "the developers' page shows its commands as code in a line");
         foreach (string command in readme.Concat(developers).Distinct())

@@ -15,7 +15,8 @@ public sealed class ReportTests
     [Fact]
     public void A_panel_held_by_its_edge_limit_and_its_chord_says_what_that_costs()
     {
-        string held = PanelReport.Text(SamplePanel.Ball, SamplePanel.Held, []), free = PanelReport.Text(SamplePanel.Ball, SamplePanel.Panel, []);
+        string held = PanelReport.Text(SamplePanel.Ball, SamplePanel.Held, []);
+        string free = PanelReport.Text(SamplePanel.Ball, SamplePanel.Panel, []);
 
         Assert.Matches("edge limit acts on +40 %", held);
         Assert.Matches("costs in panel area +-0.10 cm2", held);
@@ -28,7 +29,12 @@ public sealed class ReportTests
     [Fact]
     public void No_line_is_wider_than_eighty_columns()
     {
-        string[] lines = [.. (PanelText + LayoutReport.Text(SampleLayout.OneRepeat, SampleLayout.Yields) + LayoutReport.Text(SampleLayout.TwoBands, SampleLayout.Yields)).Split('\n')];
+        string[] lines =
+        [
+            .. (PanelText + LayoutReport.Text(SampleLayout.OneRepeat, SampleLayout.Yields)
+                + LayoutReport.Text(SampleLayout.TwoBands, SampleLayout.Yields))
+                .Split('\n'),
+        ];
 
         Assert.All(lines, line => Assert.True(line.Length <= 80, line));
         Assert.All(lines, line => Assert.Equal(line.TrimEnd(), line));
@@ -54,7 +60,8 @@ public sealed class ReportTests
         Assert.Contains("Yield (full roll width, one repeat, before roll ends and faults)", flat, StringComparison.Ordinal);
         Assert.Contains("Where the cloth goes (per cent of the full roll width)", flat, StringComparison.Ordinal);
         Assert.Contains("waste 74.76 %", flat, StringComparison.Ordinal);
-        Assert.Contains("every row count at every tilt was tried, 0.25 degrees apart, on tables sampled every 0.5 mm.", flat, StringComparison.Ordinal);
+        Assert.Contains(
+            "every row count at every tilt was tried, 0.25 degrees apart, on tables sampled every 0.5 mm.", flat, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -70,7 +77,11 @@ public sealed class ReportTests
     [Fact]
     public void Felt_without_a_mass_and_layouts_without_a_pair_show_no_number()
     {
-        YieldFigures none = SampleLayout.Yields with { BallsPerMetre = 0, PerThousandBalls = new FeltUsage(double.PositiveInfinity, double.PositiveInfinity, null) };
+        YieldFigures none = SampleLayout.Yields with
+        {
+            BallsPerMetre = 0,
+            PerThousandBalls = new FeltUsage(double.PositiveInfinity, double.PositiveInfinity, null),
+        };
 
         string flat = Flat(LayoutReport.Text(SampleLayout.OneRepeat, none));
 

@@ -6,7 +6,8 @@ using NetTopologySuite.Geometries.Utilities;
 
 namespace FeltNest.Tests.Rolls;
 
-/// <summary>The long way round: every set of strikes on the grid whose panels keep the gap, all pairs tested, shapes by NetTopologySuite.</summary>
+/// <summary>The long way round: every set of strikes on the grid whose panels keep the gap, all pairs tested, shapes by
+/// NetTopologySuite.</summary>
 internal sealed class EveryChain
 {
     private static readonly GeometryFactory Factory = new();
@@ -48,7 +49,8 @@ internal sealed class EveryChain
 
     private bool Apart(int first, int second)
     {
-        double x = places[second].X - places[first].X, y = places[second].Y - places[first].Y;
+        double x = places[second].X - places[first].X;
+        double y = places[second].Y - places[first].Y;
         double feeds = x / plan.Pattern.FeedMm;
         if (Math.Abs(y) < 1e-9 && Math.Abs(feeds - Math.Round(feeds)) < 1e-9)
         {
@@ -59,7 +61,9 @@ internal sealed class EveryChain
         if (!apart.TryGetValue(key, out bool far))
         {
             Polygon[] shapes = [.. plan.Pattern.Panels.Select(p => Shape(p, 0, 0))];
-            far = apart[key] = shapes.All(a => plan.Pattern.Panels.Select(p => Shape(p, x, y)).All(b => a.Distance(b) >= plan.Request.Layout.GapMm));
+            far = apart[
+                key] = shapes.All(a =>
+                    plan.Pattern.Panels.Select(p => Shape(p, x, y)).All(b => a.Distance(b) >= plan.Request.Layout.GapMm));
         }
 
         return far;
@@ -72,8 +76,11 @@ internal sealed class EveryChain
         FeltRoll roll = plan.Request.Roll;
         RollLayout layout = plan.Request.Layout;
         Envelope box = panel.EnvelopeInternal;
-        double least = roll.Widths.Select(w => w.XMm).Where(at => at > box.MinX && at < box.MaxX).Append(box.MinX).Append(box.MaxX).Min(roll.WidthAt);
-        return box.MaxX <= roll.LengthMm + 1e-6 && box.MinY >= layout.Trims.LowerMm - 1e-6 && box.MaxY <= least - layout.Trims.UpperMm + 1e-6
+        double least =
+            roll.Widths.Select(w => w.XMm).Where(at => at > box.MinX && at < box.MaxX).Append(box.MinX).Append(box.MaxX).Min(roll.WidthAt);
+        return box.MaxX <= roll.LengthMm + 1e-6
+            && box.MinY >= layout.Trims.LowerMm - 1e-6
+            && box.MaxY <= least - layout.Trims.UpperMm + 1e-6
             && roll.JointsMm.All(joint => joint < box.MinX || joint > box.MaxX)
             && roll.Faults.All(f => f.RadiusMm is { } r
                 ? Factory.CreatePoint(new Coordinate(f.MiddleX, f.MiddleY)).Distance(panel) > r

@@ -6,12 +6,14 @@ namespace FeltNest.Tests.Rolls;
 
 public sealed class FourPointScoreTests
 {
-    private const double Yard = 914.4, Inch = 25.4;
+    private const double Yard = 914.4;
+    private const double Inch = 25.4;
 
     [Fact]
     public void Worked_examples_of_inspection_pages_come_out()
     {
-        // Both worked on secondary inspection pages about ASTM D5430: 28 points on 150 yd x 56 in are 12.0; on 100 m x 1500 mm 18.67 per 100 m2 (printed there as 19).
+        // Both worked on secondary inspection pages about ASTM D5430: 28 points on 150 yd x 56 in are 12.0; on 100 m x 1500 mm 18.67 per
+        // 100 m2 (printed there as 19).
         Assert.Equal(12.0, FourPointScore.Of(28, 150 * Yard, 56 * Inch).Per100SquareYards, 9);
         Assert.Equal(18.67, FourPointScore.Of(28, 100_000, 1500).Per100SquareMetres, 2);
     }
@@ -24,7 +26,8 @@ public sealed class FourPointScoreTests
     [InlineData(6.01, 3)]
     [InlineData(9.0, 3)]
     [InlineData(9.01, 4)]
-    public void Points_go_by_the_length_of_the_fault(double inches, int points) => Assert.Equal(points, FourPointScore.PointsOf(inches * Inch));
+    public void Points_go_by_the_length_of_the_fault(double inches, int points) =>
+        Assert.Equal(points, FourPointScore.PointsOf(inches * Inch));
 
     [Fact]
     public void No_yard_counts_more_than_four_and_a_fault_that_runs_on_counts_in_every_yard()

@@ -21,7 +21,9 @@ public sealed class LevelLineTests
             List<XRange> met = LevelLine.Near([Cup], y, distance);
             for (double x = -2.03; x < 8; x += 0.1)
             {
-                Assert.Equal((x, y, cup.Distance(Factory.CreatePoint(new Coordinate(x, y))) <= distance), (x, y, met.Exists(r => r.From <= x && x <= r.To)));
+                Assert.Equal(
+                    (x, y, cup.Distance(Factory.CreatePoint(new Coordinate(x, y))) <= distance),
+                    (x, y, met.Exists(r => r.From <= x && x <= r.To)));
             }
         }
     }

@@ -32,8 +32,9 @@ public sealed class StrikePlannerTests
     [Fact]
     public void Combs_slide_by_a_tooth_where_nothing_between_is_allowed()
     {
-        // The fault takes the lower comb of any strike that begins between 1 and 53; the first ends before 45 only from 0. One tooth further than the feed, at 54, the
-        // teeth fit again and the second strike ends at 119; clear of all teeth, from 66, it would end at 131.
+        // The fault takes the lower comb of any strike that begins between 1 and 53; the first ends before 45 only from 0. One tooth
+        // further than the feed, at 54, the teeth fit again and the second strike ends at 119; clear of all teeth, from 66, it would end at
+        // 131.
         FeltRoll roll = RollCases.Roll(119, 19, RollFault.Box(45, 5, 8, 1));
         RollPlan plan = Plan(RollCases.Combs, roll);
 
@@ -56,7 +57,8 @@ public sealed class StrikePlannerTests
     public void A_move_across_saves_a_square_from_a_fault_where_the_roll_is_wide(double play, int good)
     {
         // A fault 1 wide along the lower side of the square for the whole length; a roll 22 wide leaves 2 to move.
-        RollPlan Run() => StrikePlanner.Run(new RollRequest(RollCases.Squares, RollCases.Roll(10, 22, RollFault.Box(0, 5, 10, 1)), 1, play, 0));
+        RollPlan Run() =>
+            StrikePlanner.Run(new RollRequest(RollCases.Squares, RollCases.Roll(10, 22, RollFault.Box(0, 5, 10, 1)), 1, play, 0));
         if (good == 0)
         {
             Assert.Throws<NoAnswerException>(Run);
@@ -107,7 +109,8 @@ public sealed class StrikePlannerTests
     [Fact]
     public void No_set_of_strikes_on_the_grid_has_more_good_panels()
     {
-        int gains = 0, moved = 0;
+        int gains = 0;
+        int moved = 0;
         foreach (int seed in Enumerable.Range(0, (int)Runs.Count(18)))
         {
             RollLayout layout = RollCases.Interlocked(seed);

@@ -8,7 +8,8 @@ using Xunit;
 
 namespace FeltNest.Tests.Rolls;
 
-/// <summary>Strikes of random rolls, turned and mirrored against themselves, and with more or less in their way. The plan is proved the best on its grid, so these are theorems.</summary>
+/// <summary>Strikes of random rolls, turned and mirrored against themselves, and with more or less in their way. The plan is proved the
+/// best on its grid, so these are theorems.</summary>
 public sealed class StrikeStressTests
 {
     [Fact]
@@ -17,7 +18,8 @@ public sealed class StrikeStressTests
         for (int seed = 0; seed < Runs.Count(24); seed++)
         {
             RollRequest request = Question(seed);
-            RollRequest mirrored = request with { Layout = AcrossMirrored(request.Layout, request.Roll), Roll = AcrossMirrored(request.Roll) };
+            RollRequest mirrored =
+                request with { Layout = AcrossMirrored(request.Layout, request.Roll), Roll = AcrossMirrored(request.Roll) };
 
             (RollPlan plain, RollPlan other) = (StrikePlanner.Run(request), StrikePlanner.Run(mirrored));
             Assert.Equal((seed, plain.GoodPanels, plain.BackToBackGoodPanels), (seed, other.GoodPanels, other.BackToBackGoodPanels));
@@ -25,9 +27,9 @@ public sealed class StrikeStressTests
         }
     }
 
-    // The last place of the grid ends where the roll does, so that the turned grid is the same one; a strike may hang over the end of a roll and not over its start, so both ends are faults
-    // as long as a strike. Where two cuts of the repeat are equally short, one of them is taken, and from the
-    // other end that is another die: only strikes that are the same when turned are compared.
+    // The last place of the grid ends where the roll does, so that the turned grid is the same one; a strike may hang over the end of a
+    // roll and not over its start, so both ends are faults as long as a strike. Where two cuts of the repeat are equally short, one of them
+    // is taken, and from the other end that is another die: only strikes that are the same when turned are compared.
     [Fact]
     public void A_roll_taken_from_its_other_end_has_as_many_good_panels()
     {
@@ -39,7 +41,10 @@ public sealed class StrikeStressTests
             StrikeGrid grid = StrikeGrid.Of(request, pattern.FeedMm);
             double length = (Math.Floor((request.Roll.LengthMm - pattern.LengthMm) / grid.StepMm) * grid.StepMm) + pattern.LengthMm;
             RollFault End(double x) => RollFault.Box(x, 0, pattern.LengthMm, request.Roll.LeastWidthMm);
-            request = request with { Roll = request.Roll with { LengthMm = length, Faults = [.. request.Roll.Faults, End(0), End(length - pattern.LengthMm)] } };
+            request = request with
+            {
+                Roll = request.Roll with { LengthMm = length, Faults = [.. request.Roll.Faults, End(0), End(length - pattern.LengthMm)] },
+            };
             RollRequest turned = request with { Layout = HalfTurned(request.Layout, request.Roll), Roll = HalfTurned(request.Roll) };
 
             if (!IsTurned(pattern, StrikePattern.Of(turned.Layout, request.RepeatsPerStrike), request.Roll))
@@ -59,7 +64,8 @@ public sealed class StrikeStressTests
     [Fact]
     public void A_fault_more_a_joint_more_or_a_shorter_roll_never_gains_a_panel_and_more_play_never_loses_one()
     {
-        int fewer = 0, more = 0;
+        int fewer = 0;
+        int more = 0;
         for (int seed = 0; seed < Runs.Count(24); seed++)
         {
             Random random = new(seed);
@@ -68,9 +74,32 @@ public sealed class StrikeStressTests
             int plain = StrikePlanner.Run(request).GoodPanels;
             int[] worse =
             [
-                Good(request with { Roll = roll with { Faults = [.. roll.Faults, RollFault.Disc(roll.LengthMm * random.NextDouble(), roll.LeastWidthMm * random.NextDouble(), 4)] } }),
-                Good(request with { Roll = roll with { JointsMm = [.. roll.JointsMm.Append(roll.LengthMm * random.NextDouble()).Order()] } }),
-                Good(request with { Roll = roll with { LengthMm = roll.LengthMm * 0.9, JointsMm = [.. roll.JointsMm.Where(j => j < roll.LengthMm * 0.9)] } }),
+                Good(
+                    request with
+                    {
+                        Roll = roll with
+                        {
+                            Faults =
+                            [
+                                .. roll.Faults,
+                                RollFault.Disc(roll.LengthMm * random.NextDouble(), roll.LeastWidthMm * random.NextDouble(), 4),
+                            ],
+                        },
+                    }),
+                Good(
+                    request with
+                    {
+                        Roll = roll with { JointsMm = [.. roll.JointsMm.Append(roll.LengthMm * random.NextDouble()).Order()] },
+                    }),
+                Good(
+                    request with
+                    {
+                        Roll = roll with
+                        {
+                            LengthMm = roll.LengthMm * 0.9,
+                            JointsMm = [.. roll.JointsMm.Where(j => j < roll.LengthMm * 0.9)],
+                        },
+                    }),
                 Good(request with { Roll = roll with { Widths = [.. roll.Widths.Select(w => w with { WidthMm = w.WidthMm - 0.5 })] } }),
             ];
 
@@ -107,7 +136,8 @@ public sealed class StrikeStressTests
         return new RollRequest(layout, roll, 1 + (seed % 2), seed % 4, 0);
     }
 
-    private static FeltRoll AcrossMirrored(FeltRoll roll) => roll with { Faults = [.. roll.Faults.Select(f => f with { YMm = roll.LeastWidthMm - f.YMm - f.WidthMm })] };
+    private static FeltRoll AcrossMirrored(FeltRoll roll) =>
+        roll with { Faults = [.. roll.Faults.Select(f => f with { YMm = roll.LeastWidthMm - f.YMm - f.WidthMm })] };
 
     private static FeltRoll HalfTurned(FeltRoll roll) => AcrossMirrored(roll) with
     {
@@ -116,15 +146,24 @@ public sealed class StrikeStressTests
     };
 
     // Both about the middle of the roll, which may be wider than its layout.
-    private static RollLayout AcrossMirrored(RollLayout layout, FeltRoll roll) => Placed(layout, roll, p => new Point2(p.X, -p.Y), at => at with { AngleDeg = -at.AngleDeg, YMm = roll.LeastWidthMm - at.YMm });
+    private static RollLayout AcrossMirrored(RollLayout layout, FeltRoll roll) =>
+        Placed(layout, roll, p => new Point2(p.X, -p.Y), at => at with { AngleDeg = -at.AngleDeg, YMm = roll.LeastWidthMm - at.YMm });
 
-    private static RollLayout HalfTurned(RollLayout layout, FeltRoll roll) => Placed(layout, roll, p => p, at => at with { AngleDeg = at.AngleDeg + 180, XMm = -at.XMm, YMm = roll.LeastWidthMm - at.YMm });
+    private static RollLayout HalfTurned(RollLayout layout, FeltRoll roll) =>
+        Placed(layout, roll, p => p, at => at with { AngleDeg = at.AngleDeg + 180, XMm = -at.XMm, YMm = roll.LeastWidthMm - at.YMm });
 
-    private static RollLayout Placed(RollLayout layout, FeltRoll roll, Func<Point2, Point2> part, Func<PlacedPanel, PlacedPanel> panel) => layout with
-    {
-        Parts = [.. layout.Parts.Select(p => p with { Outline = Outline.From(p.Outline.Points.Select(part)) })],
-        RollWidthMm = roll.LeastWidthMm,
-        Trims = new EdgeTrims(layout.Trims.UpperMm, layout.Trims.LowerMm),
-        Bands = [.. layout.Bands.Select(band => new LayoutBand(roll.LeastWidthMm - band.YToMm, roll.LeastWidthMm - band.YFromMm, new LayoutRepeat(band.Repeat.LengthMm, [.. band.Repeat.Panels.Select(panel)])))],
-    };
+    private static RollLayout Placed(RollLayout layout, FeltRoll roll, Func<Point2, Point2> part, Func<PlacedPanel, PlacedPanel> panel) =>
+        layout with
+        {
+            Parts = [.. layout.Parts.Select(p => p with { Outline = Outline.From(p.Outline.Points.Select(part)) })],
+            RollWidthMm = roll.LeastWidthMm,
+            Trims = new EdgeTrims(layout.Trims.UpperMm, layout.Trims.LowerMm),
+            Bands =
+        [
+            .. layout.Bands.Select(band =>
+                new LayoutBand(
+                    roll.LeastWidthMm - band.YToMm, roll.LeastWidthMm - band.YFromMm,
+                    new LayoutRepeat(band.Repeat.LengthMm, [.. band.Repeat.Panels.Select(panel)]))),
+        ],
+        };
 }

@@ -3,7 +3,8 @@ using Xunit;
 
 namespace FeltNest.Tests.Seam;
 
-/// <summary>Values derived independently (own derivation); the four semicircles of waist 90 degrees are named by R. Ferreol, Encyclopedie des formes mathematiques remarquables.</summary>
+/// <summary>Values derived independently (own derivation); the four semicircles of waist 90 degrees are named by R. Ferreol, Encyclopedie
+/// des formes mathematiques remarquables.</summary>
 public sealed class FourArcSeamTests
 {
     [Theory]

@@ -32,7 +32,9 @@ public sealed class PointSeamTests
         SeamPoint[] points = Points(TwoHarmonicSeam.ForWaist(1).At, 100, 1);
         PointSeam plain = PointSeam.Through(points);
 
-        PointSeam other = PointSeam.Through([.. points.Skip(37).Concat(points.Take(38)).Reverse().Select(p => new SeamPoint(70 * p.X, 70 * p.Y, 70 * p.Z))]);
+        PointSeam other = PointSeam.Through([
+            .. points.Skip(37).Concat(points.Take(38)).Reverse().Select(p => new SeamPoint(70 * p.X, 70 * p.Y, 70 * p.Z)),
+        ]);
 
         for (double s = 0; s < 6; s += 0.5)
         {
@@ -45,7 +47,12 @@ public sealed class PointSeamTests
     {
         // Radius 32 mm; the pattern of errors is invented.
         SeamCurve known = TwoHarmonicSeam.ForWaist(1);
-        SeamPoint[] points = [.. Points(known.At, 90, 32).Select((p, i) => new SeamPoint(p.X + (0.1 * Math.Sin(17 * i)), p.Y + (0.1 * Math.Cos(29 * i)), p.Z + (0.1 * Math.Sin(41 * i))))];
+        SeamPoint[] points =
+        [
+            .. Points(known.At, 90, 32)
+                .Select((p, i) =>
+                    new SeamPoint(p.X + (0.1 * Math.Sin(17 * i)), p.Y + (0.1 * Math.Cos(29 * i)), p.Z + (0.1 * Math.Sin(41 * i)))),
+        ];
 
         PointSeam seam = PointSeam.Through(points);
 
@@ -66,12 +73,15 @@ public sealed class PointSeamTests
         {
             SeamJet jet = seam.At(i * Math.PI / 1000);
             turning += jet.GeodesicCurvature * jet.Speed * Math.PI / 1000;
-            SpherePoint here = jet.Point, mate = seam.At((Math.PI / 2) - (i * Math.PI / 1000)).Point;
+            SpherePoint here = jet.Point;
+            SpherePoint mate = seam.At((Math.PI / 2) - (i * Math.PI / 1000)).Point;
             Assert.Equal(0, (mate - new SpherePoint(-here.Y, -here.X, -here.Z)).Length, 1e-12);
         }
 
         Assert.Equal(0, turning, 1e-10);
-        Assert.Equal(2 * Math.Asin(Math.Abs(Enumerable.Range(-500, 1000).Select(i => seam.At(i * 1e-3).Point).MinBy(p => Math.Abs(p.X)).Y)), seam.WaistAngle, 1e-3);
+        Assert.Equal(
+            2 * Math.Asin(Math.Abs(Enumerable.Range(-500, 1000).Select(i => seam.At(i * 1e-3).Point).MinBy(p => Math.Abs(p.X)).Y)),
+            seam.WaistAngle, 1e-3);
     }
 
     public static TheoryData<string, SeamPoint[]> Wrong()
@@ -80,7 +90,9 @@ public sealed class PointSeamTests
         return new TheoryData<string, SeamPoint[]>
         {
             { "0 points; at least 24", [] },
-            { "distances from the centre run from 1 to 1.5", [new SeamPoint(1.5 * sound[0].X, 1.5 * sound[0].Y, 1.5 * sound[0].Z), .. sound[1..]] },
+            {
+                "distances from the centre run from 1 to 1.5",
+                [new SeamPoint(1.5 * sound[0].X, 1.5 * sound[0].Y, 1.5 * sound[0].Z), .. sound[1..]] },
             { "distances from the centre", [new SeamPoint(double.NaN, 0, 1), .. sound] },
             { "times round the z axis", [.. sound.Select(p => new SeamPoint(p.Z, p.X, p.Y))] },
             { "between neighbours at point 60", [.. sound[..60], .. sound[70..]] },
@@ -94,7 +106,8 @@ public sealed class PointSeamTests
     [MemberData(nameof(Wrong))]
     public void Points_that_are_no_seam_of_two_equal_panels_are_refused(string message, SeamPoint[] points)
     {
-        InputException error = Assert.Throws<InputException>(() => SeamCurve.For(new SeamSpec(SeamFamily.Points, 0, 0) { Points = points }, 32));
+        InputException error =
+            Assert.Throws<InputException>(() => SeamCurve.For(new SeamSpec(SeamFamily.Points, 0, 0) { Points = points }, 32));
 
         Assert.Equal("seam.points", error.Field);
         Assert.Contains(message, error.Message, StringComparison.Ordinal);
@@ -105,8 +118,12 @@ public sealed class PointSeamTests
     {
         SeamPoint[] points = Points(TwoHarmonicSeam.ForWaist(1).At, 100, 1);
 
-        Assert.Equal("seam.waistMm", Assert.Throws<InputException>(() => SeamCurve.For(new SeamSpec(SeamFamily.Points, 26, 0) { Points = points }, 32)).Field);
-        Assert.Equal("seam.points", Assert.Throws<InputException>(() => SeamCurve.For(new SeamSpec(SeamFamily.Elastica, 26, 0) { Points = points }, 32)).Field);
+        Assert.Equal(
+            "seam.waistMm",
+            Assert.Throws<InputException>(() => SeamCurve.For(new SeamSpec(SeamFamily.Points, 26, 0) { Points = points }, 32)).Field);
+        Assert.Equal(
+            "seam.points",
+            Assert.Throws<InputException>(() => SeamCurve.For(new SeamSpec(SeamFamily.Elastica, 26, 0) { Points = points }, 32)).Field);
         Assert.Equal("seam.points", Assert.Throws<InputException>(() => SeamCurve.For(new SeamSpec(SeamFamily.Points, 0, 0), 32)).Field);
     }
 

@@ -49,7 +49,10 @@ public sealed class SeamCurveTests
         SeamCurve seam = SeamCurve.For(family, waistDeg * Math.PI / 180);
         for (double s = 0.01; s < 6.28; s += 0.3)
         {
-            SpherePoint here = seam.At(s).Point, mate = seam.At((Math.PI / 2) - s).Point, opposite = seam.At(s + Math.PI).Point, mirror = seam.At(-s).Point;
+            SpherePoint here = seam.At(s).Point;
+            SpherePoint mate = seam.At((Math.PI / 2) - s).Point;
+            SpherePoint opposite = seam.At(s + Math.PI).Point;
+            SpherePoint mirror = seam.At(-s).Point;
             Assert.Equal(0, (mate - new SpherePoint(-here.Y, -here.X, -here.Z)).Length, 12);
             Assert.Equal(0, (opposite - new SpherePoint(-here.X, -here.Y, here.Z)).Length, 12);
             Assert.Equal(0, (mirror - new SpherePoint(-here.X, here.Y, here.Z)).Length, 12);
@@ -78,6 +81,7 @@ public sealed class SeamCurveTests
         InputException error = Assert.Throws<InputException>(() => SeamCurve.For(new SeamSpec(family, 60, 0), 31.75));
 
         Assert.Equal("seam.waistMm", error.Field);
-        Assert.Contains("60 mm on a fitted sphere of radius 31.75 mm; 11.09 to 49.87 mm are allowed", error.Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "60 mm on a fitted sphere of radius 31.75 mm; 11.09 to 49.87 mm are allowed", error.Message, StringComparison.Ordinal);
     }
 }

@@ -3,7 +3,8 @@ using Xunit;
 
 namespace FeltNest.Tests.Seam;
 
-/// <summary>Values: closed forms and tables derived independently with their own code (own derivation); Gauss-Bonnet and the four inflections by V. I. Arnold, 1994.</summary>
+/// <summary>Values: closed forms and tables derived independently with their own code (own derivation); Gauss-Bonnet and the four
+/// inflections by V. I. Arnold, 1994.</summary>
 public sealed class TwoHarmonicSeamTests
 {
     private const double Relative = 1e-9;
@@ -18,7 +19,8 @@ public sealed class TwoHarmonicSeamTests
 
     [Theory]
     [MemberData(nameof(Table))]
-    public void Length_waist_width_and_curvature_keep_the_derived_values(double beta, double length, double waistDeg, double widthDeg, double curvature)
+    public void Length_waist_width_and_curvature_keep_the_derived_values(
+        double beta, double length, double waistDeg, double widthDeg, double curvature)
     {
         TwoHarmonicSeam seam = WithBeta(beta);
 
@@ -39,7 +41,11 @@ public sealed class TwoHarmonicSeamTests
     {
         TwoHarmonicSeam seam = TwoHarmonicSeam.ForWaist(waistDeg * Math.PI / 180);
         const int steps = 2000;
-        double length = 0, turning = 0, curvature = 0, width = 0, area = 0;
+        double length = 0;
+        double turning = 0;
+        double curvature = 0;
+        double width = 0;
+        double area = 0;
         for (int i = 0; i < steps; i++)
         {
             SeamJet jet = seam.At(2 * Math.PI * i / steps);
@@ -49,7 +55,8 @@ public sealed class TwoHarmonicSeamTests
             width = Math.Max(width, 2 * Math.Asin(Math.Abs(jet.Point.Y)));
 
             // Area by turning z about the axis: integral of (1 - z) d(longitude).
-            SpherePoint p = jet.Point, d = jet.First;
+            SpherePoint p = jet.Point;
+            SpherePoint d = jet.First;
             area += (1 - p.Z) * ((p.X * d.Y) - (p.Y * d.X)) / ((p.X * p.X) + (p.Y * p.Y)) * 2 * Math.PI / steps;
         }
 
@@ -64,10 +71,12 @@ public sealed class TwoHarmonicSeamTests
     public void Curvature_follows_its_closed_form_all_along()
     {
         TwoHarmonicSeam seam = WithBeta(0.25);
-        const double a = 0.75, b = 0.25;
+        const double a = 0.75;
+        const double b = 0.25;
         for (double s = 0.05; s < 6; s += 0.37)
         {
-            double c = Math.Cos(2 * s), speed2 = 1 + (8 * b) - (4 * a * b * c * c);
+            double c = Math.Cos(2 * s);
+            double speed2 = 1 + (8 * b) - (4 * a * b * c * c);
             double expected = -2 * Math.Sqrt(a * b) * c * ((3 * (1 + (4 * b))) - (4 * a * b * c * c)) / Math.Pow(speed2, 1.5);
             Assert.Equal(expected, seam.At(s).GeodesicCurvature, 12);
             Assert.Equal(Math.Sqrt(speed2), seam.At(s).Speed, 12);
@@ -95,7 +104,9 @@ public sealed class TwoHarmonicSeamTests
         TwoHarmonicSeam seam = WithBeta(0.25);
         for (double s = 0; s < 6.28; s += 0.3)
         {
-            SpherePoint here = seam.At(s).Point, mate = seam.At((Math.PI / 2) - s).Point, opposite = seam.At(s + Math.PI).Point;
+            SpherePoint here = seam.At(s).Point;
+            SpherePoint mate = seam.At((Math.PI / 2) - s).Point;
+            SpherePoint opposite = seam.At(s + Math.PI).Point;
             Assert.Equal(0, (mate - new SpherePoint(-here.Y, -here.X, -here.Z)).Length, 14);
             Assert.Equal(0, (opposite - new SpherePoint(-here.X, -here.Y, here.Z)).Length, 14);
         }
@@ -108,7 +119,8 @@ public sealed class TwoHarmonicSeamTests
         int changes = 0;
         for (int i = 0; i < 400; i++)
         {
-            double here = seam.At((i + 0.5) * Math.PI / 200).GeodesicCurvature, next = seam.At((i + 1.5) * Math.PI / 200).GeodesicCurvature;
+            double here = seam.At((i + 0.5) * Math.PI / 200).GeodesicCurvature;
+            double next = seam.At((i + 1.5) * Math.PI / 200).GeodesicCurvature;
             changes += here * next < 0 ? 1 : 0;
         }
 
@@ -118,7 +130,8 @@ public sealed class TwoHarmonicSeamTests
     [Fact]
     public void A_published_baseball_has_the_derived_beta()
     {
-        // R. B. Thompson, "Designing a Baseball Cover", College Math. J. 29(1), 1998: circumference 9 1/8 in, waist 1 3/16 in; beta 0.30123 derived from them.
+        // R. B. Thompson, "Designing a Baseball Cover", College Math. J. 29(1), 1998: circumference 9 1/8 in, waist 1 3/16 in; beta 0.30123
+        // derived from them.
         double waist = 2 * Math.PI * 1.1875 / 9.125;
 
         Assert.Equal(46.8493, Degrees(waist), 4);
@@ -136,5 +149,6 @@ public sealed class TwoHarmonicSeamTests
 
     private static double Degrees(double radians) => radians * 180 / Math.PI;
 
-    private static void Near(double expected, double actual, double relative) => Assert.InRange(actual / expected, 1 - relative, 1 + relative);
+    private static void Near(double expected, double actual, double relative) =>
+        Assert.InRange(actual / expected, 1 - relative, 1 + relative);
 }

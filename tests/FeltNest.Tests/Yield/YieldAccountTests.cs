@@ -7,7 +7,8 @@ namespace FeltNest.Tests.Yield;
 
 public sealed class YieldAccountTests
 {
-    // Press Tools, ch. 6, MSME Tool Room training text: part 10 x 27, web 1.875, advance 11.875, strip 30.75, stock 32; utilisations derived: 73.94 and 71.05 %.
+    // Press Tools, ch. 6, MSME Tool Room training text: part 10 x 27, web 1.875, advance 11.875, strip 30.75, stock 32; utilisations
+    // derived: 73.94 and 71.05 %.
     [Theory]
     [InlineData(30.75, 73.94)]
     [InlineData(32, 71.05)]
@@ -18,7 +19,8 @@ public sealed class YieldAccountTests
         Assert.Equal(100 - percent, yields.WastePercent, 0.005);
     }
 
-    // E. M. Longfield, Sheet Metal Drafting, ch. 1: 266 interlocked trapezoids of 10 sq in on a 30 x 96 in sheet; true waste 220 sq in = 7.64 %.
+    // E. M. Longfield, Sheet Metal Drafting, ch. 1: 266 interlocked trapezoids of 10 sq in on a 30 x 96 in sheet; true waste 220 sq in =
+    // 7.64 %.
     [Fact]
     public void The_trapezoid_sheet_closes_at_its_true_waste()
     {
@@ -53,13 +55,18 @@ public sealed class YieldAccountTests
     public void Panels_of_two_classes_do_not_pair_with_each_other()
     {
         Outline square = Outline.From([new(-10, -10), new(10, -10), new(10, 10), new(-10, 10)]);
-        RollLayout layout = Lay(square, 1000, 0, new LayoutRepeat(100, [new PlacedPanel(0, 0, 20, 30), new PlacedPanel(0, 50, 50, -30), new PlacedPanel(0, 50, 90, 150)]));
-        Assert.Equal([(0, 30.0, 10.0), (0, 150.0, 20.0)], YieldAccount.Classes(layout).Select(c => (c.Class.Part, c.Class.AngleDeg, c.PanelsPerMetre)));
+        RollLayout layout = Lay(
+            square, 1000, 0,
+            new LayoutRepeat(100, [new PlacedPanel(0, 0, 20, 30), new PlacedPanel(0, 50, 50, -30), new PlacedPanel(0, 50, 90, 150)]));
+        Assert.Equal(
+            [(0, 30.0, 10.0), (0, 150.0, 20.0)],
+            YieldAccount.Classes(layout).Select(c => (c.Class.Part, c.Class.AngleDeg, c.PanelsPerMetre)));
         Assert.Equal(15, YieldAccount.Of(layout).BallsPerMetre, 1e-9);
     }
 
     private static RollLayout Strip(double stock) => Lay(
-        Outline.From([new(0, 0), new(10, 0), new(10, 27), new(0, 27)]), stock, 1.875, new LayoutRepeat(11.875, [new PlacedPanel(0, 0, 1.875, 0)]));
+        Outline.From([new(0, 0), new(10, 0), new(10, 27), new(0, 27)]), stock, 1.875,
+        new LayoutRepeat(11.875, [new PlacedPanel(0, 0, 1.875, 0)]));
 
     private static RollLayout Lay(Outline part, double width, double edge, LayoutRepeat repeat) => new(
         [new LayoutPart("part", null, part, null, null, null)], width, edge, 0, new LayoutRules(null, 0, RowRule.Any, false),

@@ -13,7 +13,8 @@ internal static class DieFiles
     /// <param name="parts">How many different parts the die cuts.</param>
     public static IReadOnlyList<string> Names(int parts) =>
     [
-        "die.json", "die.dxf", .. Enumerable.Range(0, parts).Select(i => Cavity(i, parts)), "board.dxf", "die.pdf", .. DieSheets.Names(parts).SelectMany(s => new[] { $"{s}.svg", $"{s}.png" }),
+        "die.json", "die.dxf", .. Enumerable.Range(0, parts).Select(i => Cavity(i, parts)), "board.dxf", "die.pdf",
+        .. DieSheets.Names(parts).SelectMany(s => new[] { $"{s}.svg", $"{s}.png" }),
     ];
 
     /// <summary>Their contents.</summary>

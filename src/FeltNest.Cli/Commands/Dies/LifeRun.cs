@@ -23,12 +23,14 @@ internal static class LifeRun
         DieInput die = DieReader.Read(path);
         IReadOnlyList<DieReading> read = ReadingsReader.Read(readings, die.Die.Cavities.Count);
         string? superseded = newer is null ? null : Superseding(die, DieReader.Read(newer));
-        ResultFolder results = new(parse.GetValue(common.Out) ?? DefaultFolder.OfMeasured(path, "life", readings), parse.GetValue(common.Force));
+        ResultFolder results = new(
+            parse.GetValue(common.Out) ?? DefaultFolder.OfMeasured(path, "life", readings), parse.GetValue(common.Force));
         results.Prepare(answer.Named(Names));
         DieLife life = DieLife.Of(die.Die.Name, die.Die.Revision, die.PanelProfileMm, read, die.Wear?.LifeStrikes, superseded);
         Sheet sheet = LifeSheet.Draw(life);
         return answer.Give(
-            results, [(Names[0], MeasuredWriter.Life(life, die)), (Names[1], SvgWriter.Write(sheet)), (Names[2], PngWriter.Write(sheet))], MeasuredReport.Text(life),
+            results, [(Names[0], MeasuredWriter.Life(life, die)), (Names[1], SvgWriter.Write(sheet)), (Names[2], PngWriter.Write(sheet))],
+            MeasuredReport.Text(life),
             MeasuredReport.Warnings(life).Select(w => $"warning: {w}"));
     }
 

@@ -17,22 +17,39 @@ internal sealed class MeasuredOptions
     }
 
     /// <summary>Measured points.</summary>
-    public Option<string?> Measured { get; } = new("--measured") { Description = "Points measured round a cut panel (CSV u,v in mm): laid on the outline and judged.", HelpName = "file" };
+    public Option<string?> Measured { get; } = new("--measured")
+    {
+        Description = "Points measured round a cut panel (CSV u,v in mm): laid on the outline and judged.",
+        HelpName = "file",
+    };
 
     /// <summary>Tolerance.</summary>
     public Option<double?> Profile { get; } = new("--profile")
     {
-        Description = "With --measured: profile tolerance of the panel, the width of the zone (default: the die's own, or 1.2 mm for an outline).",
+        Description = "With --measured: profile tolerance of the panel, the width of the zone (default: the die's own, or 1.2 mm for an "
+            + "outline).",
         HelpName = "length",
         CustomParser = result => LengthText.Positive(result),
     };
 
     /// <summary>Part of a die that cuts several.</summary>
-    public Option<string?> Part { get; } = new("--part") { Description = "With --measured and a die that cuts several parts: the letter of the part measured (a, b ...).", HelpName = "letter" };
+    public Option<string?> Part { get; } = new("--part")
+    {
+        Description = "With --measured and a die that cuts several parts: the letter of the part measured (a, b ...).",
+        HelpName = "letter",
+    };
 
     /// <summary>Readings of a die.</summary>
-    public Option<string?> Readings { get; } = new("--readings") { Description = "First-article readings of a die.json by date and strikes (CSV): drift, and when to rule again.", HelpName = "file" };
+    public Option<string?> Readings { get; } = new("--readings")
+    {
+        Description = "First-article readings of a die.json by date and strikes (CSV): drift, and when to rule again.",
+        HelpName = "file",
+    };
 
     /// <summary>A newer die.</summary>
-    public Option<string?> Newer { get; } = new("--newer") { Description = "With --readings: a newer die.json; the older one is marked superseded where revision or edge differ.", HelpName = "file" };
+    public Option<string?> Newer { get; } = new("--newer")
+    {
+        Description = "With --readings: a newer die.json; the older one is marked superseded where revision or edge differ.",
+        HelpName = "file",
+    };
 }

@@ -30,7 +30,8 @@ internal static class MeasuredRun
         IReadOnlyList<Point2> read = PointsReader.Read(points);
         double? given = parse.GetValue(options.Profile);
         double profile = given ?? own ?? UsualProfileMm;
-        ResultFolder results = new(parse.GetValue(common.Out) ?? DefaultFolder.OfMeasured(path, "measured", points), parse.GetValue(common.Force));
+        ResultFolder results = new(
+            parse.GetValue(common.Out) ?? DefaultFolder.OfMeasured(path, "measured", points), parse.GetValue(common.Force));
         results.Prepare(answer.Named(Names));
         MeasuredPanel panel = Fit(outline, read, profile, points);
         Sheet sheet = MeasuredSheet.Draw(name, arcs?.Vertices ?? [.. outline.Points.Select(p => new ArcVertex(p.X, p.Y, 0))], panel);
@@ -41,7 +42,9 @@ internal static class MeasuredRun
         }
 
         return answer.Give(
-            results, [(Names[0], MeasuredWriter.FirstArticle(name, panel)), (Names[1], SvgWriter.Write(sheet)), (Names[2], PngWriter.Write(sheet))], MeasuredReport.Text(name, panel), messages);
+            results,
+            [(Names[0], MeasuredWriter.FirstArticle(name, panel)), (Names[1], SvgWriter.Write(sheet)), (Names[2], PngWriter.Write(sheet))],
+            MeasuredReport.Text(name, panel), messages);
     }
 
     // The polygon stays within a thousandth of the edge, far below what can be measured on felt.
@@ -61,7 +64,8 @@ internal static class MeasuredRun
         }
 
         PartInput part = PartReader.Read(path);
-        ImportedOutline outline = part.Outline ?? throw new InputException(path, null, "is a ball: compute its panel first and give the panel.json");
+        ImportedOutline outline =
+            part.Outline ?? throw new InputException(path, null, "is a ball: compute its panel first and give the panel.json");
         return (outline.Name, outline.CentredArcs, outline.CentredArcs?.ContainingPolygon(chord) ?? outline.Centred, null);
     }
 
@@ -76,7 +80,8 @@ internal static class MeasuredRun
         }
 
         int at = Array.IndexOf(letters, letter);
-        string allowed = parts.Length == 1 ? "the die cuts a single part, which has no letter" : $"the die cuts the parts {string.Join(", ", letters)}";
+        string allowed =
+            parts.Length == 1 ? "the die cuts a single part, which has no letter" : $"the die cuts the parts {string.Join(", ", letters)}";
         return at >= 0 && parts.Length > 1
             ? ($"{die.Name}, part {letter}", die.Edges[parts[at]])
             : throw new InputException(null, "--part", letter is null ? $"is missing: {allowed}" : $"'{letter}' is not there: {allowed}");

@@ -25,18 +25,27 @@ internal static class PanelCommand
             HelpName = "from:to:step",
             CustomParser = WaistRange.Parse,
         };
-        Option<bool> seams = new("--seams") { Description = "Seam families side by side at the ball's waist instead: strains, panel and felt; the options from --width on belong to it too." };
+        Option<bool> seams = new("--seams")
+        {
+            Description = "Seam families side by side at the ball's waist instead: strains, panel and felt; the options from --width on "
+                + "belong to it too.",
+        };
         Option<string?> wrap = new("--wrap")
         {
-            Description = "Lay this flat outline (or panel.json) on the ball instead: gap or overlap with the edge free, strains and pull with the edge on the seam.",
+            Description = "Lay this flat outline (or panel.json) on the ball instead: gap or overlap with the edge free, strains and "
+                + "pull with the edge on the seam.",
             HelpName = "OUTLINE",
         };
         Option<string?> proven = new("--proven")
         {
-            Description = "Fit the ball to this measured panel instead: neutral layer, waist and edge limit that reproduce it best, and how well it determines them.",
+            Description = "Fit the ball to this measured panel instead: neutral layer, waist and edge limit that reproduce it best, and "
+                + "how well it determines them.",
             HelpName = "OUTLINE",
         };
-        Command command = new("panel", "The flat panel of a ball: outline, strains, fit to the rules; or waists or seams compared, an outline laid on the ball, the ball fitted to a proven panel.");
+        Command command = new(
+            "panel",
+            "The flat panel of a ball: outline, strains, fit to the rules; or waists or seams compared, an outline laid on the ball, "
+                + "the ball fitted to a proven panel.");
         BallOptions balls = new(command, takesOutline: false);
         foreach (Option option in new Option[] { waists, seams, wrap, proven })
         {
@@ -51,7 +60,10 @@ internal static class PanelCommand
         int Run(ParseResult parse, CancellationToken stop)
         {
             string path = balls.NamedPath(parse);
-            Option[] jobs = [.. new Option[] { waists, seams, wrap, proven }.Where(option => parse.GetResult(option) is { Implicit: false })];
+            Option[] jobs =
+            [
+                .. new Option[] { waists, seams, wrap, proven }.Where(option => parse.GetResult(option) is { Implicit: false }),
+            ];
             if (jobs.Length > 1)
             {
                 throw new InputException(null, jobs[1].Name, $"cannot go with {jobs[0].Name}: give one of them");
@@ -59,7 +71,8 @@ internal static class PanelCommand
 
             if (!jobs.Contains(waists) && !jobs.Contains(seams) && layout.FirstGiven(parse) is { } stray)
             {
-                throw new InputException(null, stray, "belongs to --waist-range and --seams: give one of them too, or use the layout command");
+                throw new InputException(
+                    null, stray, "belongs to --waist-range and --seams: give one of them too, or use the layout command");
             }
 
             BallInput input = balls.ReadBall(parse);

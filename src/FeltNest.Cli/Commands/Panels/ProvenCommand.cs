@@ -21,8 +21,10 @@ internal static class ProvenCommand
     public static int Run(Terminal terminal, ParseResult parse, string ballPath, BallSpec ball, string outlinePath, CommonOptions common)
     {
         Answer answer = new(terminal, parse, common);
-        ImportedOutline outline = PartReader.Read(outlinePath).Outline ?? throw new InputException(outlinePath, null, "is a ball specification; --proven takes a flat outline or a panel.json");
-        ResultFolder results = new(parse.GetValue(common.Out) ?? DefaultFolder.OfOutline(ballPath, "proven", outlinePath), parse.GetValue(common.Force));
+        ImportedOutline outline = PartReader.Read(outlinePath).Outline
+            ?? throw new InputException(outlinePath, null, "is a ball specification; --proven takes a flat outline or a panel.json");
+        ResultFolder results = new(
+            parse.GetValue(common.Out) ?? DefaultFolder.OfOutline(ballPath, "proven", outlinePath), parse.GetValue(common.Force));
         results.Prepare(answer.Named(Names));
         foreach (string note in outline.Notes)
         {
@@ -35,6 +37,8 @@ internal static class ProvenCommand
         return answer.Give(
             results, [(Names[0], content), (Names[1], SvgWriter.Write(sheet)), (Names[2], PngWriter.Write(sheet))],
             ProvenReport.Text(outline.Name, fit),
-            fit.Values.Where(value => value.AtBound is not null).Select(value => $"warning: {value.Name} stands {value.AtBound}: the outline would be met better beyond it"));
+            fit.Values
+                .Where(value => value.AtBound is not null)
+                .Select(value => $"warning: {value.Name} stands {value.AtBound}: the outline would be met better beyond it"));
     }
 }

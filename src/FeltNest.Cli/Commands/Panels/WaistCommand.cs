@@ -21,7 +21,8 @@ internal static class WaistCommand
 
     /// <summary>Runs the study and writes it.</summary>
     public static int Run(
-        Terminal terminal, ParseResult parse, string path, BallSpec ball, IReadOnlyList<double> waists, LayoutOptions options, CommonOptions common, CancellationToken stop)
+        Terminal terminal, ParseResult parse, string path, BallSpec ball, IReadOnlyList<double> waists, LayoutOptions options,
+        CommonOptions common, CancellationToken stop)
     {
         Answer answer = new(terminal, parse, common);
 
@@ -29,15 +30,18 @@ internal static class WaistCommand
         LayoutRequest named = options.Request(parse, CoverPart.Of(ball, PanelFlattener.Flatten(ball)));
         double? seconds = options.Seconds(parse);
         ResultFolder results = new(
-            parse.GetValue(common.Out) ?? DefaultFolder.OfWaists(path, waists, named, options.Usual(named), seconds), parse.GetValue(common.Force));
+            parse.GetValue(common.Out) ?? DefaultFolder.OfWaists(path, waists, named, options.Usual(named), seconds),
+            parse.GetValue(common.Force));
         results.Prepare(answer.Named(Names));
         using CancellationTokenSource capped = options.Capped(parse, terminal, stop);
-        WaistTradeOff study = WaistStudy.Run(ball, waists, part => options.Request(parse, part), answer.Quiet ? null : new WaistLine(terminal, waists.Count), capped.Token);
+        WaistTradeOff study = WaistStudy.Run(
+            ball, waists, part => options.Request(parse, part), answer.Quiet ? null : new WaistLine(terminal, waists.Count), capped.Token);
         terminal.HandOver.Begin();
         Sheet sheet = WaistSheet.Draw(study);
         byte[] text = WaistWriter.Json(study);
         return answer.Give(
-            results, [(Names[0], text), (Names[1], WaistWriter.Csv(study)), (Names[2], SvgWriter.Write(sheet)), (Names[3], PngWriter.Write(sheet))],
-            WaistReport.Text(study), stop: stop);
+            results,
+            [(Names[0], text), (Names[1], WaistWriter.Csv(study)), (Names[2], SvgWriter.Write(sheet)), (Names[3], PngWriter.Write(sheet))],
+            WaistReport.Text(study), cutShort: study.CutShort, stop: stop);
     }
 }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Globalization;
 using FeltNest.Ball;
 using FeltNest.Cli.Options;
 using FeltNest.Drawing;
@@ -23,8 +24,10 @@ internal static class WrapCommand
     {
         Answer answer = new(terminal, parse, common);
         PartInput part = PartReader.Read(outlinePath);
-        ImportedOutline outline = part.Outline ?? throw new InputException(outlinePath, null, "is a ball specification; --wrap takes a flat outline or a panel.json");
-        ResultFolder results = new(parse.GetValue(common.Out) ?? DefaultFolder.OfOutline(ballPath, "wrap", outlinePath), parse.GetValue(common.Force));
+        ImportedOutline outline = part.Outline
+            ?? throw new InputException(outlinePath, null, "is a ball specification; --wrap takes a flat outline or a panel.json");
+        ResultFolder results = new(
+            parse.GetValue(common.Out) ?? DefaultFolder.OfOutline(ballPath, "wrap", outlinePath), parse.GetValue(common.Force));
         results.Prepare(answer.Named(Names));
         bool byMap = outline.EdgeMap is not null;
         WrapRequest request = outline.EdgeMap is { } map ? WrapRequest.For(ball, map) : WrapRequest.For(ball, Curve(outline));
@@ -36,7 +39,8 @@ internal static class WrapCommand
             WrapReport.Text(ball, outline.Name, byMap, wrap), Messages(ball, outlinePath, outline, request, wrap));
     }
 
-    private static IEnumerable<string> Messages(BallSpec ball, string outlinePath, ImportedOutline outline, WrapRequest request, WrapResult wrap)
+    private static IEnumerable<string> Messages(
+        BallSpec ball, string outlinePath, ImportedOutline outline, WrapRequest request, WrapResult wrap)
     {
         foreach (string note in outline.Notes)
         {
@@ -45,12 +49,16 @@ internal static class WrapCommand
 
         if (request.TurnedDeg != 0)
         {
-            yield return FormattableString.Invariant($"{outlinePath}: turned by {request.TurnedDeg:0.00} degrees, so that its long axis lies along u");
+            yield return FormattableString.Invariant(
+                $"{outlinePath}: turned by {request.TurnedDeg:0.00} degrees, so that its long axis lies along u");
         }
 
         if (wrap.EdgeHeld is { } held && held.MaxStretchPercent > ball.Felt.MaxStretchPercent)
         {
-            yield return FormattableString.Invariant($"warning: the felt is stretched by {held.MaxStretchPercent:0.0} %, above felt.maxStretchPercent {ball.Felt.MaxStretchPercent:0.##}");
+            yield return string.Create(
+                CultureInfo.InvariantCulture,
+                $"warning: the felt is stretched by {held.MaxStretchPercent:0.0} %, above felt.maxStretchPercent "
+                    + $"{ball.Felt.MaxStretchPercent:0.##}");
         }
     }
 

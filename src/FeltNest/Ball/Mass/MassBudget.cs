@@ -6,8 +6,10 @@ namespace FeltNest.Ball.Mass;
 /// <param name="FeltG">Both felt panels as cut.</param>
 public sealed record MassBudget(double CoreG, double CementG, double FeltG)
 {
-    // Felt masses, g per ball, outside which the mass per area or the panel is probably mistyped. Our judgement around 20 % of an adult ball's 57.7 g = 11.5 g.
-    private const double LightFeltG = 6, HeavyFeltG = 16;
+    // Felt masses, g per ball, outside which the mass per area or the panel is probably mistyped. Our judgement around 20 % of an adult
+    // ball's 57.7 g = 11.5 g.
+    private const double LightFeltG = 6;
+    private const double HeavyFeltG = 16;
 
     /// <summary>All together, g.</summary>
     public double TotalG => CoreG + CementG + FeltG;
@@ -15,8 +17,10 @@ public sealed record MassBudget(double CoreG, double CementG, double FeltG)
     /// <summary>A line to warn with where the felt's mass is unusual, or null.</summary>
     public string? FeltWarning => FeltG switch
     {
-        < LightFeltG => FormattableString.Invariant($"felt weighs {FeltG:0.0} g a ball, less than {LightFeltG} g is unusual (our judgement): check the mass per area"),
-        > HeavyFeltG => FormattableString.Invariant($"felt weighs {FeltG:0.0} g a ball, more than {HeavyFeltG} g is unusual (our judgement): check the mass per area"),
+        < LightFeltG => FormattableString.Invariant(
+            $"felt weighs {FeltG:0.0} g a ball, less than {LightFeltG} g is unusual (our judgement): check the mass per area"),
+        > HeavyFeltG => FormattableString.Invariant(
+            $"felt weighs {FeltG:0.0} g a ball, more than {HeavyFeltG} g is unusual (our judgement): check the mass per area"),
         _ => null,
     };
 

@@ -1,8 +1,9 @@
 namespace FeltNest.Ball.Rules;
 
 /// <summary>The ball table of the ITF Rules of Tennis, Appendix I, as far as it is known here.</summary>
-/// <remarks>No row was read in the rule book itself. Adult rows follow C. Lindsey, <i>Tennis Ball Performance Testing</i>, 2021, a secondary table.
-/// Of the stage rows the rebounds follow ITF, <i>About slower balls</i>, 2012; masses and diameters are from memory. Limits are inclusive.</remarks>
+/// <remarks>No row was read in the rule book itself. Adult rows follow C. Lindsey, <i>Tennis Ball Performance Testing</i>, 2021, a
+/// secondary table. Of the stage rows the rebounds follow ITF, <i>About slower balls</i>, 2012; masses and diameters are from memory.
+/// Limits are inclusive.</remarks>
 public static class RuleTable
 {
     /// <summary>Which editions the rows come from, and what the reader has to do about it.</summary>

@@ -17,11 +17,14 @@ public static class ToleranceCheck
 
         // g/m2 times mm2.
         const double perSquareMillimetre = 1e-6;
-        double diameter = ball.Core.OuterDiameterMm, film = Math.PI * diameter * perSquareMillimetre;
+        double diameter = ball.Core.OuterDiameterMm;
+        double film = Math.PI * diameter * perSquareMillimetre;
         RuleRow? row = RuleTable.Row(ball.RuleType);
         return
         [
-            Judged("finished diameter", ball.FinishedDiameterMm, "mm", row?.DiameterMm, off.CoreDiameterMm, 2 * off.CementThicknessMm, 2 * off.FeltFinishedThicknessMm),
+            Judged(
+                "finished diameter", ball.FinishedDiameterMm, "mm", row?.DiameterMm, off.CoreDiameterMm, 2 * off.CementThicknessMm,
+                2 * off.FeltFinishedThicknessMm),
             Judged(
                 "mass", mass.TotalG, "g", row?.MassG,
                 off.CoreMassG,
@@ -33,7 +36,8 @@ public static class ToleranceCheck
 
     private static ToleranceFinding Judged(string quantity, double value, string unit, RuleLimits? limits, params double[] shares)
     {
-        double worst = shares.Sum(), root = Math.Sqrt(shares.Sum(share => share * share));
+        double worst = shares.Sum();
+        double root = Math.Sqrt(shares.Sum(share => share * share));
         return new ToleranceFinding(quantity, value, unit, worst, root, Both(limits, value, worst), Both(limits, value, root));
     }
 
@@ -45,7 +49,8 @@ public static class ToleranceCheck
             return RuleVerdict.NotKnown;
         }
 
-        RuleVerdict low = rule.Judge(value - spread), high = rule.Judge(value + spread);
+        RuleVerdict low = rule.Judge(value - spread);
+        RuleVerdict high = rule.Judge(value + spread);
         return low is RuleVerdict.Within or RuleVerdict.WithinFromMemory ? high : low;
     }
 }

@@ -11,4 +11,5 @@ namespace FeltNest.Ball.Tolerance;
 /// <param name="WorstCaseVerdict">Both ends of the worst case against the rule.</param>
 /// <param name="RootSumSquareVerdict">Both ends of the root sum square against the rule.</param>
 public sealed record ToleranceFinding(
-    string Quantity, double Value, string Unit, double WorstCase, double RootSumSquare, RuleVerdict WorstCaseVerdict, RuleVerdict RootSumSquareVerdict);
+    string Quantity, double Value, string Unit, double WorstCase, double RootSumSquare, RuleVerdict WorstCaseVerdict,
+    RuleVerdict RootSumSquareVerdict);

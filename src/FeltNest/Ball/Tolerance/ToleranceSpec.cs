@@ -8,4 +8,5 @@ namespace FeltNest.Ball.Tolerance;
 /// <param name="FeltFinishedThicknessMm">Felt thickness on the finished ball, mm.</param>
 /// <param name="FeltMassPerAreaGsm">Felt mass per area, g/m2.</param>
 public sealed record ToleranceSpec(
-    double CoreDiameterMm, double CoreMassG, double CementThicknessMm, double CementMassPerAreaGsm, double FeltFinishedThicknessMm, double FeltMassPerAreaGsm);
+    double CoreDiameterMm, double CoreMassG, double CementThicknessMm, double CementMassPerAreaGsm, double FeltFinishedThicknessMm,
+    double FeltMassPerAreaGsm);

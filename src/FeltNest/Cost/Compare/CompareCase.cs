@@ -11,8 +11,10 @@ namespace FeltNest.Cost.Compare;
 public sealed record CompareCase(string Name, double WidthMm, EdgeTrims Trims, FeltOffer? Offer)
 {
     /// <summary>A bare width.</summary>
-    public static CompareCase Of(double widthMm, EdgeTrims trims) => new(FormattableString.Invariant($"{widthMm:0.###} mm"), widthMm, trims, null);
+    public static CompareCase Of(double widthMm, EdgeTrims trims) =>
+        new(FormattableString.Invariant($"{widthMm:0.###} mm"), widthMm, trims, null);
 
     /// <summary>An offer; its own trim goes before the usual ones.</summary>
-    public static CompareCase Of(FeltOffer offer, EdgeTrims usual) => new(offer.Name, offer.PlannedWidthMm, offer.EdgeMm is { } own ? own : usual, offer);
+    public static CompareCase Of(FeltOffer offer, EdgeTrims usual) =>
+        new(offer.Name, offer.PlannedWidthMm, offer.EdgeMm is { } own ? own : usual, offer);
 }

@@ -14,7 +14,8 @@ namespace FeltNest.Cost.Compare;
 /// <param name="Nominal">The same felt where it comes as wide as its name says, or null where that is the planned width.</param>
 /// <param name="Kept">The die that is kept on this width, or null where none is kept or no row of it fits.</param>
 public sealed record CompareRow(
-    CompareCase Case, int Rank, RollLayout Layout, YieldFigures Yield, FeltAccount Account, CostSheet? Sheet, NominalWidth? Nominal, KeptDieRow? Kept)
+    CompareCase Case, int Rank, RollLayout Layout, YieldFigures Yield, FeltAccount Account, CostSheet? Sheet, NominalWidth? Nominal,
+    KeptDieRow? Kept)
 {
     /// <summary>What dies beyond the first save, or null where one die cuts the lay.</summary>
     public SecondDie? Further { get; init; }

@@ -34,7 +34,8 @@ public sealed class CompareStudy
     /// <param name="question">What is compared.</param>
     /// <param name="progress">Told each row as it is done; may be null.</param>
     /// <param name="stop">Ends the work with the rows done so far.</param>
-    /// <exception cref="InputException">A number out of range, currencies without a rate, a price by the kilogram without a mass, a kept die of several bands.</exception>
+    /// <exception cref="InputException">A number out of range, currencies without a rate, a price by the kilogram without a mass, a kept
+    /// die of several bands.</exception>
     /// <exception cref="NoAnswerException">No case has a lay; the message is the first one's.</exception>
     /// <exception cref="OperationCanceledException">Stopped before the first row was done.</exception>
     public static Comparison Run(CompareQuestion question, IProgress<CompareRow>? progress = null, CancellationToken stop = default)
@@ -81,18 +82,21 @@ public sealed class CompareStudy
 
         CompareRow[] ranked = Ranked(rows);
         CompareRow best = ranked.First(r => r.Rank == 1);
-        RollLayout? die = (question.Kept is { } kept ? kept with { Trims = question.Lay.Trims } : null) ?? (best.Layout.Bands.Count == 1 ? best.Layout : null);
+        RollLayout? die = (question.Kept is { } kept ? kept with { Trims = question.Lay.Trims } : null)
+            ?? (best.Layout.Bands.Count == 1 ? best.Layout : null);
         (IReadOnlyList<SweepPoint> sweep, IReadOnlyList<Crossover> crossovers) = WidthSweep.Of(question, lays, ranked, stop);
         IReadOnlyList<LengthValue> values = stop.IsCancellationRequested ? [] : Values(best);
         (IReadOnlyList<RankFlip> flips, IReadOnlyList<CostSwing> swings, IReadOnlyList<GangChoice> gang) = Weighed(ranked);
         return new Comparison(
-            question, ranked, unanswered, sweep, crossovers, die, die is null ? [] : KeptDie.Widths(die, Widest * 1.1), BreakEvens(ranked), stop.IsCancellationRequested ? [] : values, flips,
+            question, ranked, unanswered, sweep, crossovers, die, die is null ? [] : KeptDie.Widths(die, Widest * 1.1), BreakEvens(ranked),
+            stop.IsCancellationRequested ? [] : values, flips,
             swings, gang, stop.IsCancellationRequested);
     }
 
     private static FeltPrice? PriceOf(CompareQuestion question, CompareCase item) => item.Offer?.Price ?? question.Costs?.Felt;
 
-    private static CostInputs CostsOf(CompareQuestion question) => question.Costs ?? CostInputs.Bare(question.Cases.Select(c => c.Offer?.Price.Currency).First(c => c is not null)!);
+    private static CostInputs CostsOf(CompareQuestion question) =>
+        question.Costs ?? CostInputs.Bare(question.Cases.Select(c => c.Offer?.Price.Currency).First(c => c is not null)!);
 
     private CompareRow Row(CompareCase item)
     {
@@ -103,10 +107,14 @@ public sealed class CompareStudy
         {
             RollLayout wide = lays.On(offer.WidthMm, item.Trims, stop);
             (FeltAccount felt, CostSheet? cost) = Priced(item, LayPlan.Of(wide));
-            nominal = new NominalWidth(offer.WidthMm, wide.PanelsPerMetre, felt.PerThousandBalls.Metres, felt.PerThousandBalls.SquareMetres, cost?.Total);
+            nominal = new NominalWidth(
+                offer.WidthMm, wide.PanelsPerMetre, felt.PerThousandBalls.Metres, felt.PerThousandBalls.SquareMetres, cost?.Total);
         }
 
-        return new CompareRow(item, 0, layout, YieldAccount.Of(layout), account, sheet, nominal, Kept(item, sheet)) { Further = layout.Bands.Count > 1 ? Further(item, layout, sheet) : null };
+        return new CompareRow(item, 0, layout, YieldAccount.Of(layout), account, sheet, nominal, Kept(item, sheet))
+        {
+            Further = layout.Bands.Count > 1 ? Further(item, layout, sheet) : null,
+        };
     }
 
     private SecondDie? Further(CompareCase item, RollLayout layout, CostSheet? sheet)
@@ -116,7 +124,8 @@ public sealed class CompareStudy
             return null;
         }
 
-        LayoutRequest one = question.Lay with { RollWidthMm = item.WidthMm, Trims = item.Trims, Rules = question.Lay.Rules with { Bands = 1 } };
+        LayoutRequest one =
+            question.Lay with { RollWidthMm = item.WidthMm, Trims = item.Trims, Rules = question.Lay.Rules with { Bands = 1 } };
         RollLayout best = LayoutSearch.Run(one, null, stop);
         CostSheet? cost = Priced(item, LayPlan.Of(best)).Sheet;
         decimal? saved = cost?.Total - sheet?.Total;
@@ -128,9 +137,12 @@ public sealed class CompareStudy
     {
         CostInputs? costs = change?.Costs ?? question.Costs;
         FeltLosses losses = costs?.Losses ?? FeltLosses.None;
-        losses = item.Offer is { } offer ? losses with { RollLengthM = offer.LengthM, FaultPercent = offer.FaultPercent ?? losses.FaultPercent } : losses;
+        losses = item.Offer is { } offer
+            ? losses with { RollLengthM = offer.LengthM, FaultPercent = offer.FaultPercent ?? losses.FaultPercent }
+            : losses;
         losses = change?.FaultPercent is { } other ? losses with { FaultPercent = other } : losses;
-        FeltAccount account = FeltAccount.Of(plan, losses, item.Offer?.MassPerAreaGsm ?? costs?.MassPerAreaGsm ?? question.Lay.Part.MassPerAreaGsm);
+        FeltAccount account =
+            FeltAccount.Of(plan, losses, item.Offer?.MassPerAreaGsm ?? costs?.MassPerAreaGsm ?? question.Lay.Part.MassPerAreaGsm);
         FeltPrice? price = item.Offer?.Price ?? costs?.Felt;
         price = change?.Price is { } amount ? price! with { Amount = amount } : price;
         return (account, price is null ? null : CostSheet.Of(account, price, costs ?? CostsOf(question)));
@@ -149,9 +161,13 @@ public sealed class CompareStudy
         DropWidth most = fitting.MaxBy(d => (d.PanelsPerMetre, -d.LeastWidthMm))!;
         LayoutRepeat repeat = die.Bands[0].Repeat;
         int panels = (int)Math.Round(most.PanelsPerMetre * repeat.LengthMm / 1000);
-        CutBand band = new(repeat.LengthMm, panels, panels * repeat.Panels.Average(p => die.Parts[p.Part].AreaMm2), item.WidthMm - die.Trims.TotalMm, repeat.Strike?.Places.Count ?? 1);
-        (FeltAccount felt, CostSheet? cost) = Priced(item, new LayPlan(item.WidthMm, die.Trims.TotalMm, item.WidthMm - most.LeastWidthMm, die.Rules.Plies.Count, [band]));
-        decimal? saved = cost?.Total - sheet?.Total, after = saved > Rounding ? sheet?.Die?.Price / saved : null;
+        CutBand band = new(
+            repeat.LengthMm, panels, panels * repeat.Panels.Average(p => die.Parts[p.Part].AreaMm2), item.WidthMm - die.Trims.TotalMm,
+            repeat.Strike?.Places.Count ?? 1);
+        (FeltAccount felt, CostSheet? cost) =
+            Priced(item, new LayPlan(item.WidthMm, die.Trims.TotalMm, item.WidthMm - most.LeastWidthMm, die.Rules.Plies.Count, [band]));
+        decimal? saved = cost?.Total - sheet?.Total;
+        decimal? after = saved > Rounding ? sheet?.Die?.Price / saved : null;
         return new KeptDieRow(most.Rows, most.PanelsPerMetre, felt.PerThousandBalls.SquareMetres, cost?.Total, after);
     }
 
@@ -192,33 +208,46 @@ public sealed class CompareStudy
         [.. from row in rows
             from other in rows
             where row != other && row.Case.Offer is not null && row.Sheet is not null && other.Sheet is not null
-            select new BreakEven(row.Case.Name, other.Case.Name, row.Sheet!.Price with { Amount = row.Sheet.PriceForTotal(other.Sheet!.Total, CostsOf(question)) })];
+            select new BreakEven(
+                row.Case.Name, other.Case.Name,
+                row.Sheet!.Price with { Amount = row.Sheet.PriceForTotal(other.Sheet!.Total, CostsOf(question)) })];
 
     // The best row laid again with a millimetre more or less; what does not fit any more is left out.
     private List<LengthValue> Values(CompareRow best)
     {
         CompareCase item = best.Case;
         LayoutPart part = question.Lay.Part;
-        double gap = question.Lay.GapMm, length = LongerPart.LengthOf(part);
+        double gap = question.Lay.GapMm;
+        double length = LongerPart.LengthOf(part);
         List<LengthValue> values = [];
         if (gap >= 1)
         {
-            Add(FormattableString.Invariant($"gap {gap - 1:0.###} instead of {gap:0.###} mm"), question.Lay with { GapMm = gap - 1 }, item.WidthMm);
+            Add(
+                FormattableString.Invariant($"gap {gap - 1:0.###} instead of {gap:0.###} mm"), question.Lay with { GapMm = gap - 1 },
+                item.WidthMm);
         }
 
-        Add(FormattableString.Invariant($"gap {gap + 1:0.###} instead of {gap:0.###} mm"), question.Lay with { GapMm = gap + 1 }, item.WidthMm);
-        Add(FormattableString.Invariant($"width {item.WidthMm + 1:0.###} instead of {item.WidthMm:0.###} mm"), question.Lay, item.WidthMm + 1);
-        Add(FormattableString.Invariant($"panel {length - 1:0.0} instead of {length:0.0} mm long"), question.Lay with { Part = LongerPart.Of(part, -1) }, item.WidthMm);
+        Add(
+            FormattableString.Invariant($"gap {gap + 1:0.###} instead of {gap:0.###} mm"), question.Lay with { GapMm = gap + 1 },
+            item.WidthMm);
+        Add(
+            FormattableString.Invariant($"width {item.WidthMm + 1:0.###} instead of {item.WidthMm:0.###} mm"), question.Lay,
+            item.WidthMm + 1);
+        Add(
+            FormattableString.Invariant($"panel {length - 1:0.0} instead of {length:0.0} mm long"),
+            question.Lay with { Part = LongerPart.Of(part, -1) }, item.WidthMm);
         return values;
 
         void Add(string change, LayoutRequest lay, double width)
         {
             try
             {
-                WidthLays other = ReferenceEquals(lay, question.Lay) ? lays : new WidthLays(lay with { RollWidthMm = Widest }, question.Scan);
+                WidthLays other =
+                    ReferenceEquals(lay, question.Lay) ? lays : new WidthLays(lay with { RollWidthMm = Widest }, question.Scan);
                 (FeltAccount felt, CostSheet? cost) = Priced(item, LayPlan.Of(other.On(width, item.Trims, stop)));
                 values.Add(new LengthValue(
-                    change, 1000 * (felt.PerThousandBalls.SquareMetres - best.Account.PerThousandBalls.SquareMetres), 1000 * (cost?.Total - best.Total)));
+                    change, 1000 * (felt.PerThousandBalls.SquareMetres - best.Account.PerThousandBalls.SquareMetres),
+                    1000 * (cost?.Total - best.Total)));
             }
             catch (NoAnswerException)
             {

@@ -20,8 +20,10 @@ namespace FeltNest.Cost.Compare;
 /// <param name="Gang">Dies and layers weighed on the best row; empty where the costs file names none.</param>
 /// <param name="CutShort">True where cases are missing because the work was ended early.</param>
 public sealed record Comparison(
-    CompareQuestion Question, IReadOnlyList<CompareRow> Rows, IReadOnlyList<(string Name, string Reason)> Unanswered, IReadOnlyList<SweepPoint> Sweep, IReadOnlyList<Crossover> Crossovers,
-    RollLayout? Die, IReadOnlyList<DropWidth> DropWidths, IReadOnlyList<BreakEven> BreakEvens, IReadOnlyList<LengthValue> Values, IReadOnlyList<RankFlip> Flips,
+    CompareQuestion Question, IReadOnlyList<CompareRow> Rows, IReadOnlyList<(string Name, string Reason)> Unanswered,
+    IReadOnlyList<SweepPoint> Sweep, IReadOnlyList<Crossover> Crossovers,
+    RollLayout? Die, IReadOnlyList<DropWidth> DropWidths, IReadOnlyList<BreakEven> BreakEvens, IReadOnlyList<LengthValue> Values,
+    IReadOnlyList<RankFlip> Flips,
     IReadOnlyList<CostSwing> Swings, IReadOnlyList<GangChoice> Gang, bool CutShort)
 {
     /// <summary>Rows, best first.</summary>

@@ -6,4 +6,5 @@ namespace FeltNest.Cost.Compare;
 /// <param name="MetresPerThousandBalls">Metres bought per thousand good balls.</param>
 /// <param name="SquareMetresPerThousandBalls">Square metres bought.</param>
 /// <param name="Total">Cost of a thousand balls, or null.</param>
-public sealed record NominalWidth(double WidthMm, double PanelsPerMetre, double MetresPerThousandBalls, double SquareMetresPerThousandBalls, decimal? Total);
+public sealed record NominalWidth(
+    double WidthMm, double PanelsPerMetre, double MetresPerThousandBalls, double SquareMetresPerThousandBalls, decimal? Total);

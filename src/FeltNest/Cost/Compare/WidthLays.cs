@@ -21,7 +21,9 @@ public sealed class WidthLays
         this.request = request;
         if (scanned && NotKept(request) is { } option)
         {
-            throw new InputException(null, option, "is not kept by the scan of a width range, which lays parallel rows: give --widths, which searches each width by all ways");
+            throw new InputException(
+                null, option,
+                "is not kept by the scan of a width range, which lays parallel rows: give --widths, which searches each width by all ways");
         }
 
         scan = scanned ? new WidthScan(request) : null;

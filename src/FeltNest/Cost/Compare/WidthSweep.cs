@@ -3,7 +3,8 @@ using FeltNest.Yield;
 
 namespace FeltNest.Cost.Compare;
 
-/// <summary>Waste of parallel rows over the width: the saw-tooth on which widths and offers lie, and where the number of rows changes.</summary>
+/// <summary>Waste of parallel rows over the width: the saw-tooth on which widths and offers lie, and where the number of rows
+/// changes.</summary>
 internal static class WidthSweep
 {
     // Places between the narrowest and the widest case, and how far beyond them the curve runs, as a share.
@@ -11,11 +12,15 @@ internal static class WidthSweep
     private const double Beyond = 0.04;
 
     /// <summary>The curve; for a scan the rows themselves, with the widths at which their number changes.</summary>
-    public static (IReadOnlyList<SweepPoint> Sweep, IReadOnlyList<Crossover> Crossovers) Of(CompareQuestion question, WidthLays lays, IReadOnlyList<CompareRow> rows, CancellationToken stop)
+    public static (IReadOnlyList<SweepPoint> Sweep, IReadOnlyList<Crossover> Crossovers) Of(
+        CompareQuestion question, WidthLays lays, IReadOnlyList<CompareRow> rows, CancellationToken stop)
     {
         if (question.Scan)
         {
-            SweepPoint[] points = [.. rows.Select(r => new SweepPoint(r.Case.WidthMm, r.Rows, r.Yield.WastePercent)).OrderBy(p => p.WidthMm)];
+            SweepPoint[] points =
+            [
+                .. rows.Select(r => new SweepPoint(r.Case.WidthMm, r.Rows, r.Yield.WastePercent)).OrderBy(p => p.WidthMm),
+            ];
             return (points, stop.IsCancellationRequested ? [] : lays.Crossovers([.. points.Select(p => (p.WidthMm, p.Rows))]));
         }
 
@@ -24,7 +29,8 @@ internal static class WidthSweep
             return ([], []);
         }
 
-        double low = (1 - Beyond) * question.Cases.Min(c => c.WidthMm), high = (1 + Beyond) * question.Cases.Max(c => c.Offer?.WidthMm ?? c.WidthMm);
+        double low = (1 - Beyond) * question.Cases.Min(c => c.WidthMm);
+        double high = (1 + Beyond) * question.Cases.Max(c => c.Offer?.WidthMm ?? c.WidthMm);
         WidthScan scan = new(question.Lay with { RollWidthMm = high });
         List<SweepPoint> sweep = [];
         for (int i = 0; i <= Places && !stop.IsCancellationRequested; i++)
@@ -32,7 +38,10 @@ internal static class WidthSweep
             double width = low + ((high - low) * i / Places);
             if (scan.At(width) is { } layout)
             {
-                sweep.Add(new SweepPoint(width, layout.Bands[0].Repeat.Panels.Select(p => Math.Round(p.YMm, 6)).Distinct().Count(), YieldAccount.Of(layout).WastePercent));
+                sweep.Add(
+                    new SweepPoint(
+                        width, layout.Bands[0].Repeat.Panels.Select(p => Math.Round(p.YMm, 6)).Distinct().Count(),
+                        YieldAccount.Of(layout).WastePercent));
             }
         }
 

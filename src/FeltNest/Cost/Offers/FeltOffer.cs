@@ -14,7 +14,8 @@ namespace FeltNest.Cost.Offers;
 /// <param name="MinimumM">Least length that is sold, m, or null.</param>
 /// <param name="Lot">Shade lot, or null.</param>
 public sealed record FeltOffer(
-    string Name, string Felt, double WidthMm, double LengthM, FeltPrice Price, double? LeastWidthMm, double? EdgeMm, double? MassPerAreaGsm, string? MassBasis, double? FaultPercent,
+    string Name, string Felt, double WidthMm, double LengthM, FeltPrice Price, double? LeastWidthMm, double? EdgeMm, double? MassPerAreaGsm,
+    string? MassBasis, double? FaultPercent,
     double? MinimumM, string? Lot)
 {
     /// <summary>Least and greatest price thought possible, in the unit and currency of the price, or null.</summary>

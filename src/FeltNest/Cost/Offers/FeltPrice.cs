@@ -12,6 +12,8 @@ public sealed record FeltPrice(decimal Amount, PriceUnit Unit, string Currency)
     {
         PriceUnit.Metre => felt.Metres,
         PriceUnit.SquareMetre => felt.SquareMetres,
-        _ => felt.Kilograms ?? throw new InputException(null, "massPerAreaGsm", "is not known, and the felt is priced by the kilogram: give the mass per area of the felt"),
+        _ => felt.Kilograms
+            ?? throw new InputException(
+                null, "massPerAreaGsm", "is not known, and the felt is priced by the kilogram: give the mass per area of the felt"),
     };
 }

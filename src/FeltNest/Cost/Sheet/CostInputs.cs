@@ -18,7 +18,8 @@ namespace FeltNest.Cost.Sheet;
 /// <param name="HandlingPerThousandBalls">Handling, racking and inspection.</param>
 /// <param name="OverheadPercent">Overhead, per cent of lines 13 to 17.</param>
 public sealed record CostInputs(
-    string? Name, string Currency, IReadOnlyList<CurrencyRate> Rates, FeltLosses Losses, FeltPrice? Felt, double? MassPerAreaGsm, decimal? RecoveryPerKg, decimal? PerStrike, DieCost? Die, SetUpCost? SetUp,
+    string? Name, string Currency, IReadOnlyList<CurrencyRate> Rates, FeltLosses Losses, FeltPrice? Felt, double? MassPerAreaGsm,
+    decimal? RecoveryPerKg, decimal? PerStrike, DieCost? Die, SetUpCost? SetUp,
     decimal? BoardPerStrike, decimal? HandlingPerThousandBalls, decimal? OverheadPercent)
 {
     /// <summary>Figures that may be off, and how far; the figures themselves are the likely ones.</summary>
@@ -27,16 +28,19 @@ public sealed record CostInputs(
     /// <summary>Dies and layers to be weighed against each other, or null.</summary>
     public GangOptions? Gang { get; init; }
 
-    /// <summary>The die of a lay, its price that of its cavities too where one is stated; null where no die is known. The one place that prices a die.</summary>
+    /// <summary>The die of a lay, its price that of its cavities too where one is stated; null where no die is known. The one place that
+    /// prices a die.</summary>
     /// <param name="cavities">Panels of one layer that it cuts in a strike.</param>
     public DieCost? DieOf(double cavities) =>
         Die is null ? null : Die with { Price = Die.Price + ((decimal)cavities * (Gang?.PricePerCavity ?? 0)) };
 
     /// <summary>Nothing known but the currency.</summary>
-    public static CostInputs Bare(string currency) => new(null, currency, [], FeltLosses.None, null, null, null, null, null, null, null, null, null);
+    public static CostInputs Bare(string currency) =>
+        new(null, currency, [], FeltLosses.None, null, null, null, null, null, null, null, null, null);
 
     /// <summary>Units of the sheet's currency for one unit of another.</summary>
     /// <exception cref="InputException">No rate is stated.</exception>
     public decimal RateOf(string currency) => currency == Currency ? 1 : Rates.FirstOrDefault(r => r.Currency == currency)?.Rate
-        ?? throw new InputException(null, "currency", $"{currency} cannot be mixed with {Currency}: state its rate under rates in the costs file");
+        ?? throw new InputException(
+            null, "currency", $"{currency} cannot be mixed with {Currency}: state its rate under rates in the costs file");
 }

@@ -23,21 +23,31 @@ public sealed record CostSheet(string Currency, FeltPrice Price, IReadOnlyList<C
     /// <param name="account">The felt.</param>
     /// <param name="price">Price of the felt.</param>
     /// <param name="costs">What else is known.</param>
-    /// <exception cref="InputException">A currency without a rate, or a price or recovery by the kilogram while the mass is not known.</exception>
+    /// <exception cref="InputException">A currency without a rate, or a price or recovery by the kilogram while the mass is not
+    /// known.</exception>
     public static CostSheet Of(FeltAccount account, FeltPrice price, CostInputs costs)
     {
         FeltUsage gross = account.PerThousandBalls;
         FeltShares s = account.Shares;
         double Area(double percent) => gross.SquareMetres * percent / 100;
-        double quantity = FeltPrice.QuantityOf(price.Unit, gross), waste = gross.SquareMetres - account.NetSquareMetres;
+        double quantity = FeltPrice.QuantityOf(price.Unit, gross);
+        double waste = gross.SquareMetres - account.NetSquareMetres;
         decimal felt = (decimal)quantity * price.Amount * costs.RateOf(price.Currency);
         double wasteKg = costs.RecoveryPerKg is null ? 0
-            : gross.Kilograms is { } kg ? kg * waste / gross.SquareMetres : throw new InputException(null, "massPerAreaGsm", "is not known, and waste is sold by the kilogram: give the mass per area of the felt");
+            : gross.Kilograms is { } kg
+            ? kg * waste / gross.SquareMetres
+            : throw new InputException(
+                null, "massPerAreaGsm", "is not known, and waste is sold by the kilogram: give the mass per area of the felt");
         decimal strikes = (decimal)account.StrikesPerThousandBalls;
         DieCost? made = costs.DieOf(account.Cavities);
-        decimal? recovery = costs.RecoveryPerKg * (decimal)wasteKg, labour = costs.PerStrike * strikes, die = made?.PerStrike * strikes;
-        decimal? setUp = costs.SetUp?.PerThousandBalls, board = costs.BoardPerStrike * strikes, handling = costs.HandlingPerThousandBalls;
-        decimal material = felt - (recovery ?? 0), conversion = (setUp ?? 0) + (labour ?? 0) + (die ?? 0) + (board ?? 0) + (handling ?? 0);
+        decimal? recovery = costs.RecoveryPerKg * (decimal)wasteKg;
+        decimal? labour = costs.PerStrike * strikes;
+        decimal? die = made?.PerStrike * strikes;
+        decimal? setUp = costs.SetUp?.PerThousandBalls;
+        decimal? board = costs.BoardPerStrike * strikes;
+        decimal? handling = costs.HandlingPerThousandBalls;
+        decimal material = felt - (recovery ?? 0);
+        decimal conversion = (setUp ?? 0) + (labour ?? 0) + (die ?? 0) + (board ?? 0) + (handling ?? 0);
         decimal? overhead = conversion * costs.OverheadPercent / 100;
         CostLine[] lines =
         [
@@ -61,9 +71,14 @@ public sealed record CostSheet(string Currency, FeltPrice Price, IReadOnlyList<C
             new(18, "overhead", null, string.Empty, overhead),
             new(19, "total", null, string.Empty, material + conversion + (overhead ?? 0)),
         ];
-        return new CostSheet(costs.Currency, price, lines, [.. lines.Where(l => l.Number > 9 && l.Amount is null).Select(l => l.Name)]) { Die = made };
+        return new CostSheet(costs.Currency, price, lines, [.. lines.Where(l => l.Number > 9 && l.Amount is null).Select(l => l.Name)])
+        {
+            Die = made,
+        };
     }
 
-    /// <summary>The price of this felt, in its own unit and currency, at which the total would be another one; below 0 where even a gift would cost more.</summary>
-    public decimal PriceForTotal(decimal total, CostInputs costs) => Price.Amount + ((total - Total) / ((decimal)Lines[9].Quantity!.Value * costs.RateOf(Price.Currency)));
+    /// <summary>The price of this felt, in its own unit and currency, at which the total would be another one; below 0 where even a gift
+    /// would cost more.</summary>
+    public decimal PriceForTotal(decimal total, CostInputs costs) =>
+        Price.Amount + ((total - Total) / ((decimal)Lines[9].Quantity!.Value * costs.RateOf(Price.Currency)));
 }

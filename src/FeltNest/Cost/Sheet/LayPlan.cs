@@ -18,12 +18,15 @@ public sealed record LayPlan(double RollWidthMm, double TrimMm, double UnusedEdg
     public static LayPlan Of(RollLayout layout)
     {
         CutBand[] bands = [.. layout.Bands.Select(band => new CutBand(
-            band.Repeat.LengthMm, band.Repeat.Panels.Count, band.Repeat.Panels.Sum(p => layout.Parts[p.Part].AreaMm2), band.YToMm - band.YFromMm, band.Repeat.Strike?.Places.Count ?? 1))];
+            band.Repeat.LengthMm, band.Repeat.Panels.Count, band.Repeat.Panels.Sum(p => layout.Parts[p.Part].AreaMm2),
+            band.YToMm - band.YFromMm, band.Repeat.Strike?.Places.Count ?? 1))];
         (double Low, double High)[] spans = [.. layout.Bands.SelectMany(b => b.Repeat.Panels).Select(p =>
         {
             Outline turned = layout.Parts[p.Part].Outline.Turned(double.DegreesToRadians(p.AngleDeg));
             return (p.YMm + turned.MinY, p.YMm + turned.MaxY);
         })];
-        return new LayPlan(layout.RollWidthMm, layout.Trims.TotalMm, layout.UsableWidthMm - (spans.Max(s => s.High) - spans.Min(s => s.Low)), layout.Rules.Plies.Count, bands);
+        return new LayPlan(
+            layout.RollWidthMm, layout.Trims.TotalMm, layout.UsableWidthMm - (spans.Max(s => s.High) - spans.Min(s => s.Low)),
+            layout.Rules.Plies.Count, bands);
     }
 }

@@ -2,7 +2,8 @@ using FeltNest.Cost.Offers;
 
 namespace FeltNest.Cost.Usage;
 
-/// <summary>What one roll really gave, as the cutting ticket brings it back. What is null was not recorded, on no roll of the list.</summary>
+/// <summary>What one roll really gave, as the cutting ticket brings it back. What is null was not recorded, on no roll of the
+/// list.</summary>
 /// <param name="Roll">Name of the roll.</param>
 /// <param name="Metres">Metres drawn from it and not returned.</param>
 /// <param name="GoodPanels">Panels that passed inspection, with and without a partner.</param>
@@ -14,5 +15,6 @@ namespace FeltNest.Cost.Usage;
 /// <param name="Price">Price paid.</param>
 /// <param name="SignedBy">Date, operator and supervisor as written, without those left blank.</param>
 public sealed record ActualRoll(
-    string Roll, double Metres, int GoodPanels, double? WidthMm, double? EndsM, int? FaultPanels, int? RejectedPanels, int? UnpairedPanels, FeltPrice? Price,
+    string Roll, double Metres, int GoodPanels, double? WidthMm, double? EndsM, int? FaultPanels, int? RejectedPanels, int? UnpairedPanels,
+    FeltPrice? Price,
     IReadOnlyList<string> SignedBy);

@@ -1,3 +1,4 @@
+using System.Globalization;
 using FeltNest.Cost.Offers;
 using FeltNest.Cost.Sheet;
 using FeltNest.Layout.Scan;
@@ -6,10 +7,11 @@ using FeltNest.Yield;
 namespace FeltNest.Cost.Usage;
 
 /// <summary>Splits the difference between felt used and standard into its causes.</summary>
-/// <remarks>Felt is a product of factors (metres by ends, faults, rejects and so on). Each cause's part is the logarithm of its factor's change times the logarithmic mean of
-/// both quantities: the parts add to the whole without a remainder and do not depend on an order. Follows B. W. Ang, "The LMDI approach to decomposition analysis: a practical
-/// guide", Energy Policy 33 (2005) 867-871 (from memory). The price is split off as cost accountants do (standard costing, common practice): quantities at the standard price,
-/// the price's difference on the felt really used.</remarks>
+/// <remarks>Felt is a product of factors (metres by ends, faults, rejects and so on). Each cause's part is the logarithm of its factor's
+/// change times the logarithmic mean of both quantities: the parts add to the whole without a remainder and do not depend on an order.
+/// Follows B. W. Ang, "The LMDI approach to decomposition analysis: a practical guide", Energy Policy 33 (2005) 867-871 (from memory). The
+/// price is split off as cost accountants do (standard costing, common practice): quantities at the standard price, the price's difference
+/// on the felt really used.</remarks>
 public sealed class UsageStudy
 {
     private readonly UsageQuestion question;
@@ -28,8 +30,9 @@ public sealed class UsageStudy
     private PriceUnit Unit => price?.Unit ?? PriceUnit.SquareMetre;
 
     /// <summary>Splits a difference.</summary>
-    /// <exception cref="InputException">No pair of good panels in all, more metres lost at the ends than drawn, a roll narrower than any row, a layout of two parts, a currency without a rate, a price by the
-    /// kilogram without a mass, a price recorded without a standard one.</exception>
+    /// <exception cref="InputException">No pair of good panels in all, more metres lost at the ends than drawn, a roll narrower than any
+    /// row, a layout of two parts, a currency without a rate, a price by the kilogram without a mass, a price recorded without a standard
+    /// one.</exception>
     public static UsageVariance Run(UsageQuestion question) => new UsageStudy(question).Run();
 
     private UsageVariance Run()
@@ -37,12 +40,18 @@ public sealed class UsageStudy
         Require();
         IReadOnlyList<ActualRoll> rolls = question.Rolls;
         FeltAccount account = FeltAccount.Of(plan, question.Costs?.Losses ?? FeltLosses.None, massGsm);
-        UsageFactors standard = Standard(account), actual = Actual(rolls, standard);
-        double good = rolls.Sum(r => (double)r.GoodPanels), balls = good * actual.Pairs / 2;
-        FeltUsage allowed = Times(account.PerThousandBalls, balls / 1000), used = Used(rolls);
-        double from = FeltPrice.QuantityOf(Unit, allowed), to = FeltPrice.QuantityOf(Unit, used), mean = LogMean(to, from);
+        UsageFactors standard = Standard(account);
+        UsageFactors actual = Actual(rolls, standard);
+        double good = rolls.Sum(r => (double)r.GoodPanels);
+        double balls = good * actual.Pairs / 2;
+        FeltUsage allowed = Times(account.PerThousandBalls, balls / 1000);
+        FeltUsage used = Used(rolls);
+        double from = FeltPrice.QuantityOf(Unit, allowed);
+        double to = FeltPrice.QuantityOf(Unit, used);
+        double mean = LogMean(to, from);
         decimal? rate = price is null ? null : price.Amount * question.Costs!.RateOf(price.Currency);
-        decimal? allowedCost = Kept(rate * (decimal)from), paid = Kept(Paid(rolls) ?? rate * (decimal)to);
+        decimal? allowedCost = Kept(rate * (decimal)from);
+        decimal? paid = Kept(Paid(rolls) ?? rate * (decimal)to);
         UsagePart[] parts = [.. Enum.GetValues<UsageCause>().Select(cause =>
         {
             double more = cause == UsageCause.Price ? 0 : mean * (actual.LogOf(cause) - standard.LogOf(cause));
@@ -51,7 +60,8 @@ public sealed class UsageStudy
         })];
         UsageRoll[] each = [.. rolls.Select(roll => Roll(roll, standard, account))];
         return new UsageVariance(
-            question, balls, Unit, allowed, used, allowedCost, paid, price is null ? null : question.Costs!.Currency, Closed(parts, paid - allowedCost), [.. NotRecorded(rolls[0])], each);
+            question, balls, Unit, allowed, used, allowedCost, paid, price is null ? null : question.Costs!.Currency,
+            Closed(parts, paid - allowedCost), [.. NotRecorded(rolls[0])], each);
     }
 
     private void Require()
@@ -60,40 +70,54 @@ public sealed class UsageStudy
         if (byKilogram && question.Costs?.MassPerAreaGsm is null)
         {
             throw new InputException(
-                null, "felt.massPerAreaGsm", "is missing in the costs file, and felt is priced per kg: give the mass of the felt as it is bought, coated or bare");
+                null, "felt.massPerAreaGsm",
+                "is missing in the costs file, and felt is priced per kg: give the mass of the felt as it is bought, coated or bare");
         }
 
         if (question.Layout.Parts.Count > 1)
         {
-            throw new InputException(null, "panels", "the layout holds two parts: which of them a good panel was cannot be told; use a layout of one part");
+            throw new InputException(
+                null, "panels", "the layout holds two parts: which of them a good panel was cannot be told; use a layout of one part");
         }
 
         foreach (ActualRoll roll in question.Rolls)
         {
             if (roll.EndsM >= roll.Metres)
             {
-                throw new InputException(null, "endsM", FormattableString.Invariant($"roll {roll.Roll}: {roll.EndsM} m lost at its ends of {roll.Metres} m drawn leave nothing to cut"));
+                throw new InputException(
+                    null, "endsM",
+                    FormattableString.Invariant(
+                        $"roll {roll.Roll}: {roll.EndsM} m lost at its ends of {roll.Metres} m drawn leave nothing to cut"));
             }
 
             if (RowsOf(roll) == 0)
             {
-                throw new InputException(null, "widthMm", FormattableString.Invariant($"roll {roll.Roll}: no row of the layout fits {roll.WidthMm} mm and its edge trims, so nothing can have been cut from it"));
+                throw new InputException(
+                    null, "widthMm",
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"roll {roll.Roll}: no row of the layout fits {roll.WidthMm} mm and its edge trims, so nothing can have been "
+                            + $"cut from it"));
             }
 
             if (roll.UnpairedPanels > roll.GoodPanels)
             {
-                throw new InputException(null, "unpairedPanels", $"roll {roll.Roll}: {roll.UnpairedPanels} of {roll.GoodPanels} good panels: unpaired panels are among the good ones");
+                throw new InputException(
+                    null, "unpairedPanels",
+                    $"roll {roll.Roll}: {roll.UnpairedPanels} of {roll.GoodPanels} good panels: unpaired panels are among the good ones");
             }
 
             if (roll.Price is not null && price is null)
             {
-                throw new InputException(null, "price", $"roll {roll.Roll} has a price and no standard price is known: give --costs a file with felt.price");
+                throw new InputException(
+                    null, "price", $"roll {roll.Roll} has a price and no standard price is known: give --costs a file with felt.price");
             }
         }
 
         if (question.Rolls.Sum(r => r.GoodPanels - (r.UnpairedPanels ?? 0)) < 2)
         {
-            throw new InputException(null, "goodPanels", "all rolls together hold no pair of good panels: there is no ball to count felt for");
+            throw new InputException(
+                null, "goodPanels", "all rolls together hold no pair of good panels: there is no ball to count felt for");
         }
     }
 
@@ -101,29 +125,41 @@ public sealed class UsageStudy
     {
         FeltLosses losses = question.Costs?.Losses ?? FeltLosses.None;
         double ends = account.PanelsCut / (plan.PanelsPerMetre * (account.RollLengthM ?? 1));
-        return new UsageFactors(1, 1, 1, ends, 1 - (losses.FaultPercent / 100), 1 - (losses.RejectPercent / 100), 1 - (losses.UnpairedPercent / 100));
+        return new UsageFactors(
+            1, 1, 1, ends, 1 - (losses.FaultPercent / 100), 1 - (losses.RejectPercent / 100), 1 - (losses.UnpairedPercent / 100));
     }
 
     private UsageFactors Actual(IReadOnlyList<ActualRoll> rolls, UsageFactors standard)
     {
-        double metres = rolls.Sum(r => r.Metres), good = rolls.Sum(r => (double)r.GoodPanels);
+        double metres = rolls.Sum(r => r.Metres);
+        double good = rolls.Sum(r => (double)r.GoodPanels);
         double Clear(ActualRoll roll) => roll.EndsM is { } ends ? roll.Metres - ends : roll.Metres * standard.Ends;
-        double clear = rolls.Sum(Clear), rows = rolls.Sum(r => Clear(r) * RowsOf(r)) / clear;
-        double pairs = Share(rolls, r => r.UnpairedPanels, good, among: true) ?? standard.Pairs, rejects = Share(rolls, r => r.RejectedPanels, good, among: false) ?? standard.Rejects;
-        double passed = good / rejects, faults = Share(rolls, r => r.FaultPanels, passed, among: false) ?? standard.Faults, cut = passed / faults;
+        double clear = rolls.Sum(Clear);
+        double rows = rolls.Sum(r => Clear(r) * RowsOf(r)) / clear;
+        double pairs = Share(rolls, r => r.UnpairedPanels, good, among: true) ?? standard.Pairs;
+        double rejects = Share(rolls, r => r.RejectedPanels, good, among: false) ?? standard.Rejects;
+        double passed = good / rejects;
+        double faults = Share(rolls, r => r.FaultPanels, passed, among: false) ?? standard.Faults;
+        double cut = passed / faults;
         double width = Unit == PriceUnit.Metre ? 1 : Used(rolls).SquareMetres / metres / (plan.RollWidthMm / 1000);
         return new UsageFactors(width, rows, cut / (clear * plan.PanelsPerMetre * rows), clear / metres, faults, rejects, pairs);
     }
 
     // The share that is not lost of a count; null where it was not recorded.
     private static double? Share(IReadOnlyList<ActualRoll> rolls, Func<ActualRoll, int?> lost, double count, bool among) =>
-        lost(rolls[0]) is null ? null : among ? (count - rolls.Sum(r => lost(r)!.Value)) / count : count / (count + rolls.Sum(r => lost(r)!.Value));
+        lost(rolls[0]) is null
+            ? null
+            : among
+            ? (count - rolls.Sum(r => lost(r)!.Value)) / count
+            : count / (count + rolls.Sum(r => lost(r)!.Value));
 
-    private double RowsOf(ActualRoll roll) => roll.WidthMm is { } width ? KeptDie.PanelsPerMetreAt(question.Layout, width) / plan.PanelsPerMetre : 1;
+    private double RowsOf(ActualRoll roll) =>
+        roll.WidthMm is { } width ? KeptDie.PanelsPerMetreAt(question.Layout, width) / plan.PanelsPerMetre : 1;
 
     private FeltUsage Used(IEnumerable<ActualRoll> rolls)
     {
-        double metres = 0, squareMetres = 0;
+        double metres = 0;
+        double squareMetres = 0;
         foreach (ActualRoll roll in rolls)
         {
             metres += roll.Metres;
@@ -134,21 +170,24 @@ public sealed class UsageStudy
     }
 
     private decimal? Paid(IReadOnlyList<ActualRoll> rolls) => rolls[0].Price is null
-        ? null : rolls.Sum(r => (decimal)FeltPrice.QuantityOf(r.Price!.Unit, Used([r])) * r.Price.Amount * question.Costs!.RateOf(r.Price.Currency));
+        ? null : rolls.Sum(r =>
+            (decimal)FeltPrice.QuantityOf(r.Price!.Unit, Used([r])) * r.Price.Amount * question.Costs!.RateOf(r.Price.Currency));
 
     private UsageRoll Roll(ActualRoll roll, UsageFactors standard, FeltAccount account)
     {
         double balls = roll.UnpairedPanels is { } alone ? (roll.GoodPanels - alone) / 2.0 : roll.GoodPanels * standard.Pairs / 2;
         FeltUsage used = Used([roll]);
         double allowed = FeltPrice.QuantityOf(Unit, account.PerThousandBalls) * balls / 1000;
-        return new UsageRoll(roll, balls, 100 * RowsOf(roll), Times(used, 1000 / balls), 100 * ((FeltPrice.QuantityOf(Unit, used) / allowed) - 1));
+        return new UsageRoll(
+            roll, balls, 100 * RowsOf(roll), Times(used, 1000 / balls), 100 * ((FeltPrice.QuantityOf(Unit, used) / allowed) - 1));
     }
 
     private static IEnumerable<UsageCause> NotRecorded(ActualRoll roll)
     {
         (UsageCause Cause, object? Value)[] recorded =
         [
-            (UsageCause.Width, roll.WidthMm), (UsageCause.RollEnds, roll.EndsM), (UsageCause.Faults, roll.FaultPanels), (UsageCause.Rejects, roll.RejectedPanels),
+            (UsageCause.Width, roll.WidthMm), (UsageCause.RollEnds, roll.EndsM), (UsageCause.Faults, roll.FaultPanels),
+            (UsageCause.Rejects, roll.RejectedPanels),
             (UsageCause.Unpaired, roll.UnpairedPanels), (UsageCause.Price, roll.Price),
         ];
         return recorded.Where(r => r.Value is null).Select(r => r.Cause);
@@ -163,5 +202,6 @@ public sealed class UsageStudy
 
     private static double LogMean(double a, double b) => Math.Abs(a - b) < 1e-12 * b ? b : (a - b) / Math.Log(a / b);
 
-    private static FeltUsage Times(FeltUsage felt, double factor) => new(felt.Metres * factor, felt.SquareMetres * factor, felt.Kilograms * factor);
+    private static FeltUsage Times(FeltUsage felt, double factor) =>
+        new(felt.Metres * factor, felt.SquareMetres * factor, felt.Kilograms * factor);
 }

@@ -12,11 +12,14 @@ namespace FeltNest.Cost.Usage;
 /// <param name="StandardCost">That felt at the standard price; null without one.</param>
 /// <param name="ActualCost">What was paid; at the standard price where no price was recorded; null without a standard price.</param>
 /// <param name="Currency">Currency of the money, or null.</param>
-/// <param name="Parts">One part a cause, in the order of the causes: quantities add to the difference of the felt, money to that of the cost.</param>
-/// <param name="NotRecorded">Causes taken at their standard because nothing was recorded; what they really did stands in the part of the lay.</param>
+/// <param name="Parts">One part a cause, in the order of the causes: quantities add to the difference of the felt, money to that of the
+/// cost.</param>
+/// <param name="NotRecorded">Causes taken at their standard because nothing was recorded; what they really did stands in the part of the
+/// lay.</param>
 /// <param name="Rolls">The rolls one by one.</param>
 public sealed record UsageVariance(
-    UsageQuestion Question, double Balls, PriceUnit Unit, FeltUsage Standard, FeltUsage Actual, decimal? StandardCost, decimal? ActualCost, string? Currency,
+    UsageQuestion Question, double Balls, PriceUnit Unit, FeltUsage Standard, FeltUsage Actual, decimal? StandardCost, decimal? ActualCost,
+    string? Currency,
     IReadOnlyList<UsagePart> Parts, IReadOnlyList<UsageCause> NotRecorded, IReadOnlyList<UsageRoll> Rolls)
 {
     /// <summary>Felt used above standard, in the unit of the account.</summary>

@@ -13,10 +13,12 @@ namespace FeltNest.Die.Check;
 internal sealed class CommonCutCheck
 {
     // Chords of arcs, and what is snapped together: mm. Chords stay well within what is snapped.
-    private const double Chord = 1e-4, Snap = 2e-3;
+    private const double Chord = 1e-4;
+    private const double Snap = 2e-3;
 
     // Shorter than this is a place where edges touch, and lengths this near are the same: mm.
-    private const double Least = 0.1, Slack = 0.02;
+    private const double Least = 0.1;
+    private const double Slack = 0.02;
 
     private static readonly GeometryFactory Factory = new();
 
@@ -47,11 +49,15 @@ internal sealed class CommonCutCheck
             reach.ExpandBy(Snap);
             foreach (int k in tree.Query(reach).Concat(told[i]).Where(k => k > i).Distinct().Order())
             {
-                double found = Shared(edges[i], edges[k]), stated = die.CommonCuts.GetValueOrDefault((i, k));
+                double found = Shared(edges[i], edges[k]);
+                double stated = die.CommonCuts.GetValueOrDefault((i, k));
                 all += found;
                 if (Math.Abs(found - stated) > Slack)
                 {
-                    violations.Add(string.Create(CultureInfo.InvariantCulture, $"commonCuts: cavities {i + 1} and {k + 1} share {found:0.###} mm of edge, {stated:0.###} is stated"));
+                    violations.Add(
+                        string.Create(
+                            CultureInfo.InvariantCulture,
+                            $"commonCuts: cavities {i + 1} and {k + 1} share {found:0.###} mm of edge, {stated:0.###} is stated"));
                 }
             }
         }
@@ -74,7 +80,13 @@ internal sealed class CommonCutCheck
 
     private static LineString Placed(Coordinate[] edge, PlacedPanel placed)
     {
-        double angle = placed.AngleDeg * Math.PI / 180, cos = Math.Cos(angle), sin = Math.Sin(angle);
-        return Factory.CreateLineString([.. edge.Append(edge[0]).Select(p => new Coordinate(placed.XMm + (p.X * cos) - (p.Y * sin), placed.YMm + (p.X * sin) + (p.Y * cos)))]);
+        double angle = placed.AngleDeg * Math.PI / 180;
+        double cos = Math.Cos(angle);
+        double sin = Math.Sin(angle);
+        return Factory.CreateLineString([
+            .. edge
+                .Append(edge[0])
+                .Select(p => new Coordinate(placed.XMm + (p.X * cos) - (p.Y * sin), placed.YMm + (p.X * sin) + (p.Y * cos))),
+        ]);
     }
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using FeltNest.Die.Edge;
 using FeltNest.Geometry;
 using FeltNest.Layout;
@@ -6,15 +5,20 @@ using FeltNest.Layout.Check;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Index.Strtree;
 using NetTopologySuite.Operation.Distance;
+using static FeltNest.InvariantText;
 
 namespace FeltNest.Die.Check;
 
 /// <summary>Verifies a die from its file alone with NetTopologySuite; shares no code with the design.</summary>
-/// <remarks>Strikes at every place one feed apart must be the layout's band, each panel once. Edges may lie 0.02 mm off the true outline. Gaps are measured again, between strikes at
-/// 25 places of the play of feed and guide. Where no gap is left, the rule that cavities share is measured again (<see cref="CommonCutCheck"/>). The layout itself is checked by <see cref="LayoutCheck"/>.</remarks>
+/// <remarks>Strikes at every place one feed apart must be the layout's band, each panel once. Edges may lie 0.02 mm off the true outline.
+/// Gaps are measured again, between strikes at 25 places of the play of feed and guide. Where no gap is left, the rule that cavities share
+/// is measured again (<see cref="CommonCutCheck"/>). The layout itself is checked by <see cref="LayoutCheck"/>.</remarks>
 public sealed class DieCheck
 {
-    private const double PlaceSlack = 1e-4, GapSlack = 1e-3, EdgeMost = 0.02, EdgeSlack = 1e-4;
+    private const double PlaceSlack = 1e-4;
+    private const double GapSlack = 1e-3;
+    private const double EdgeMost = 0.02;
+    private const double EdgeSlack = 1e-4;
 
     // Feeds over which one strike may reach: those of real dies reach over two or three.
     private const int MostFeedsOver = 100;
@@ -60,11 +64,12 @@ public sealed class DieCheck
         int count = (int)Math.Round(repeats);
         if (count < 1 || Math.Abs((count * repeat.LengthMm) - die.FeedMm) > PlaceSlack)
         {
-            violations.Add(Text($"feed {die.FeedMm:0.####} mm is not a whole number of repeats of {repeat.LengthMm:0.####} mm"));
+            violations.Add(Invariant($"feed {die.FeedMm:0.####} mm is not a whole number of repeats of {repeat.LengthMm:0.####} mm"));
             return false;
         }
 
-        long struck = (long)die.Cavities.Count * die.Places.Count, wanted = (long)count * repeat.Panels.Count;
+        long struck = (long)die.Cavities.Count * die.Places.Count;
+        long wanted = (long)count * repeat.Panels.Count;
         if (struck != wanted)
         {
             violations.Add($"strikes do not tile the layout: {struck} cuts to a feed, which has {wanted} panels");
@@ -85,13 +90,16 @@ public sealed class DieCheck
         {
             foreach (PlacedPanel cavity in die.Cavities)
             {
-                missed += open.Take(cavity with { XMm = cavity.XMm + die.Origin.X + place.X, YMm = cavity.YMm + die.Origin.Y + place.Y }) ? 0 : 1;
+                missed +=
+                    open.Take(cavity with { XMm = cavity.XMm + die.Origin.X + place.X, YMm = cavity.YMm + die.Origin.Y + place.Y }) ? 0 : 1;
             }
         }
 
         if (missed > 0 || open.Count > 0)
         {
-            violations.Add($"strikes do not tile the layout: of {struck} cuts to a feed {missed} are no panel of it (or one cut twice), of {wanted} panels {open.Count} are missed");
+            violations.Add(
+                $"strikes do not tile the layout: of {struck} cuts to a feed {missed} are no panel of it (or one cut twice), of "
+                    + $"{wanted} panels {open.Count} are missed");
             return false;
         }
 
@@ -107,12 +115,16 @@ public sealed class DieCheck
             double most = EdgeMost - (layout.Parts[part].Ball is null ? 0 : EdgeFitter.PanelArcsMm) + EdgeSlack;
             if (found.OffMm > most)
             {
-                violations.Add(Text($"edge of part {part}: {found.OffMm:0.####} mm off the outline of the layout, at most {most:0.####} is allowed"));
+                violations.Add(
+                    Invariant(
+                        $"edge of part {part}: {found.OffMm:0.####} mm off the outline of the layout, at most {most:0.####} is allowed"));
             }
 
             if (found.TangentBreakDeg > 0.1)
             {
-                violations.Add(Text($"edge of part {part}: bends by {found.TangentBreakDeg:0.###} degrees at a joint where the part has no corner"));
+                violations.Add(
+                    Invariant(
+                        $"edge of part {part}: bends by {found.TangentBreakDeg:0.###} degrees at a joint where the part has no corner"));
             }
         }
     }
@@ -140,25 +152,32 @@ public sealed class DieCheck
             return;
         }
 
-        double feedsOver = (shapes.Max(s => s.EnvelopeInternal.MaxX) - shapes.Min(s => s.EnvelopeInternal.MinX) + die.Places.Max(p => Math.Abs(p.X))) / die.FeedMm;
+        double feedsOver = (shapes.Max(s => s.EnvelopeInternal.MaxX) - shapes.Min(s => s.EnvelopeInternal.MinX)
+            + die.Places.Max(p => Math.Abs(p.X))) / die.FeedMm;
         if (feedsOver > MostFeedsOver)
         {
-            violations.Add(Text($"gaps between strikes were not measured: cavities and places reach over {feedsOver:0} feeds, at most {MostFeedsOver} are"));
+            violations.Add(
+                Invariant(
+                    $"gaps between strikes were not measured: cavities and places reach over {feedsOver:0} feeds, at most "
+                        + $"{MostFeedsOver} are"));
             return;
         }
 
         int feeds = (int)Math.Ceiling(feedsOver) + 1;
-        (double Nominal, double Worst) along = (double.PositiveInfinity, double.PositiveInfinity), across = along;
+        (double Nominal, double Worst) along = (double.PositiveInfinity, double.PositiveInfinity);
+        (double Nominal, double Worst) across = along;
         Envelope all = new();
         foreach (Polygon shape in shapes)
         {
             all.ExpandToInclude(shape.EnvelopeInternal);
         }
 
-        foreach ((Point2 from, Point2 to, int k) in die.Places.SelectMany(a => die.Places.SelectMany(b => Enumerable.Range(0, feeds + 1).Select(k => (a, b, k)))))
+        foreach ((Point2 from, Point2 to, int k) in die.Places.SelectMany(a =>
+            die.Places.SelectMany(b => Enumerable.Range(0, feeds + 1).Select(k => (a, b, k)))))
         {
             // A die that stands further off than what counts as clear is not measured.
-            double offX = Math.Abs(to.X - from.X + (k * die.FeedMm)) - (die.FeedToleranceMm * Math.Max(1, k)) - Far, offY = Math.Abs(to.Y - from.Y) - (2 * die.GuideToleranceMm) - Far;
+            double offX = Math.Abs(to.X - from.X + (k * die.FeedMm)) - (die.FeedToleranceMm * Math.Max(1, k)) - Far;
+            double offY = Math.Abs(to.Y - from.Y) - (2 * die.GuideToleranceMm) - Far;
             if ((k > 0 || from != to) && offX <= all.Width && offY <= all.Height)
             {
                 (double nominal, double worst) = Moved(shapes, tree, new(to.X - from.X + (k * die.FeedMm), to.Y - from.Y), k);
@@ -169,9 +188,15 @@ public sealed class DieCheck
 
         least = Math.Min(within, along.Nominal);
         double band = ToBands(shapes);
-        Joint("nominalMm", "worstMm", "strikes can cut into each other at the worst feed", along.Nominal, along.Worst, die.NominalJointMm, die.WorstJointMm);
-        Joint("acrossMm", "acrossWorstMm", "strikes side by side can cut into each other", across.Nominal, across.Worst, die.AcrossMm, die.AcrossWorstMm);
-        Joint("bandMm", "bandWorstMm", "the die can cut into the band beside", band, band - (2 * die.GuideToleranceMm), die.BandMm, die.BandWorstMm);
+        Joint(
+            "nominalMm", "worstMm", "strikes can cut into each other at the worst feed", along.Nominal, along.Worst, die.NominalJointMm,
+            die.WorstJointMm);
+        Joint(
+            "acrossMm", "acrossWorstMm", "strikes side by side can cut into each other", across.Nominal, across.Worst, die.AcrossMm,
+            die.AcrossWorstMm);
+        Joint(
+            "bandMm", "bandWorstMm", "the die can cut into the band beside", band, band - (2 * die.GuideToleranceMm), die.BandMm,
+            die.BandWorstMm);
     }
 
     // Gap to the die struck once more at a move: in place, and at 25 places of the play of feed and guide.
@@ -193,7 +218,9 @@ public sealed class DieCheck
     // Room across between what the die cuts at all its places and the panels of every other band of the layout.
     private double ToBands(Polygon[] shapes)
     {
-        double low = shapes.Min(s => s.EnvelopeInternal.MinY) + die.Origin.Y + die.Places.Min(p => p.Y), high = shapes.Max(s => s.EnvelopeInternal.MaxY) + die.Origin.Y + die.Places.Max(p => p.Y), room = double.PositiveInfinity;
+        double low = shapes.Min(s => s.EnvelopeInternal.MinY) + die.Origin.Y + die.Places.Min(p => p.Y);
+        double high = shapes.Max(s => s.EnvelopeInternal.MaxY) + die.Origin.Y + die.Places.Max(p => p.Y);
+        double room = double.PositiveInfinity;
         foreach (PlacedPanel panel in layout.Bands.Where((_, i) => i != die.Band).SelectMany(b => b.Repeat.Panels))
         {
             Envelope other = Place(panel).EnvelopeInternal;
@@ -213,7 +240,8 @@ public sealed class DieCheck
         Same($"joint.{name}", stated, found, GapSlack);
         if (statedWorst > foundWorst - die.EdgeProfileMm + GapSlack)
         {
-            violations.Add(Text($"joint.{worstName}: {statedWorst:0.####} is stated, {foundWorst - die.EdgeProfileMm:0.####} was found"));
+            violations.Add(
+                Invariant($"joint.{worstName}: {statedWorst:0.####} is stated, {foundWorst - die.EdgeProfileMm:0.####} was found"));
         }
 
         if (statedWorst <= 0 && layout.GapMm > 0)
@@ -239,11 +267,15 @@ public sealed class DieCheck
                     continue;
                 }
 
-                moved ??= move == default ? shapes[k] : Factory.CreatePolygon([.. shapes[k].Coordinates.Select(c => new Coordinate(c.X + move.X, c.Y + move.Y))]);
+                moved ??= move == default
+                    ? shapes[k]
+                    : Factory.CreatePolygon([.. shapes[k].Coordinates.Select(c => new Coordinate(c.X + move.X, c.Y + move.Y))]);
                 if (shapes[i].EnvelopeInternal.Distance(moved.EnvelopeInternal) < best)
                 {
                     pairs++;
-                    best = Math.Min(best, shapes[i].Contains(Factory.CreatePoint(moved.Coordinate)) ? 0 : IndexedFacetDistance.Distance(shapes[i], moved));
+                    best = Math.Min(
+                        best,
+                        shapes[i].Contains(Factory.CreatePoint(moved.Coordinate)) ? 0 : IndexedFacetDistance.Distance(shapes[i], moved));
                 }
             }
         }
@@ -259,7 +291,7 @@ public sealed class DieCheck
             double land = Math.Min(Math.Min(at.MinX, at.MinY), Math.Min(die.BoardLengthMm - at.MaxX, die.BoardWidthMm - at.MaxY));
             if (land < die.LandMm - PlaceSlack)
             {
-                violations.Add(Text($"cavity {i + 1}: {land:0.###} mm from the board's side, {die.LandMm:0.###} is promised"));
+                violations.Add(Invariant($"cavity {i + 1}: {land:0.###} mm from the board's side, {die.LandMm:0.###} is promised"));
                 return;
             }
         }
@@ -269,16 +301,20 @@ public sealed class DieCheck
     {
         if (!(Math.Abs(stated - found) <= slack))
         {
-            violations.Add(Text($"{field}: {stated:0.######} is stated, {found:0.######} was found"));
+            violations.Add(Invariant($"{field}: {stated:0.######} is stated, {found:0.######} was found"));
         }
     }
 
     private Polygon Place(PlacedPanel placed)
     {
-        double angle = placed.AngleDeg * Math.PI / 180, cos = Math.Cos(angle), sin = Math.Sin(angle);
+        double angle = placed.AngleDeg * Math.PI / 180;
+        double cos = Math.Cos(angle);
+        double sin = Math.Sin(angle);
         IReadOnlyList<Point2> points = layout.Parts[placed.Part].Outline.Points;
-        return Factory.CreatePolygon([.. points.Append(points[0]).Select(p => new Coordinate(placed.XMm + (p.X * cos) - (p.Y * sin), placed.YMm + (p.X * sin) + (p.Y * cos)))]);
+        return Factory.CreatePolygon([
+            .. points
+                .Append(points[0])
+                .Select(p => new Coordinate(placed.XMm + (p.X * cos) - (p.Y * sin), placed.YMm + (p.X * sin) + (p.Y * cos))),
+        ]);
     }
-
-    private static string Text(FormattableString line) => line.ToString(CultureInfo.InvariantCulture);
 }

@@ -6,7 +6,8 @@ namespace FeltNest.Die.Check;
 /// <param name="feedMm">The feed: places along the roll are the same one feed on, mm.</param>
 internal sealed class OpenPanels(double feedMm)
 {
-    private const double PlaceSlack = 1e-4, AngleSlackDeg = 1e-6;
+    private const double PlaceSlack = 1e-4;
+    private const double AngleSlackDeg = 1e-6;
 
     // Panels are kept by squares of about a millimetre, which divide the feed evenly.
     private readonly long around = Math.Max(1, (long)feedMm);
@@ -26,7 +27,8 @@ internal sealed class OpenPanels(double feedMm)
     /// <summary>Takes the panel at a place, or tells that none is there.</summary>
     public bool Take(PlacedPanel cut)
     {
-        bool Same(PlacedPanel p) => Math.Abs(Math.IEEERemainder(p.AngleDeg - cut.AngleDeg, 360)) < AngleSlackDeg && Math.Abs(p.YMm - cut.YMm) < PlaceSlack
+        bool Same(PlacedPanel p) =>
+            Math.Abs(Math.IEEERemainder(p.AngleDeg - cut.AngleDeg, 360)) < AngleSlackDeg && Math.Abs(p.YMm - cut.YMm) < PlaceSlack
             && Math.Abs(Math.IEEERemainder(p.XMm - cut.XMm, feedMm)) < PlaceSlack;
         foreach (long x in new[] { Along(cut, -PlaceSlack), Along(cut, PlaceSlack) })
         {

@@ -10,8 +10,17 @@ public static class SameLay
 
     /// <summary>Compares bands, repeats, panels and parts.</summary>
     public static bool Are(RollLayout one, RollLayout other) =>
-        one.Bands.Count == other.Bands.Count && one.Parts.Count == other.Parts.Count && one.Parts.Zip(other.Parts).All(p => Math.Abs(p.First.AreaMm2 - p.Second.AreaMm2) < Slack * p.First.PerimeterMm)
-        && one.Bands.Zip(other.Bands).All(b => Math.Abs(b.First.Repeat.LengthMm - b.Second.Repeat.LengthMm) < Slack && b.First.Repeat.Panels.Count == b.Second.Repeat.Panels.Count
-            && b.First.Repeat.Panels.Zip(b.Second.Repeat.Panels).All(p => p.First.Part == p.Second.Part && Math.Abs(p.First.XMm - p.Second.XMm) < Slack && Math.Abs(p.First.YMm - p.Second.YMm) < Slack
+        one.Bands.Count == other.Bands.Count
+            && one.Parts.Count == other.Parts.Count
+            && one.Parts.Zip(other.Parts).All(p => Math.Abs(p.First.AreaMm2 - p.Second.AreaMm2) < Slack * p.First.PerimeterMm)
+        && one.Bands
+            .Zip(other.Bands)
+            .All(b => Math.Abs(b.First.Repeat.LengthMm - b.Second.Repeat.LengthMm) < Slack
+                && b.First.Repeat.Panels.Count == b.Second.Repeat.Panels.Count
+            && b.First.Repeat.Panels
+                .Zip(b.Second.Repeat.Panels)
+                .All(p => p.First.Part == p.Second.Part
+                    && Math.Abs(p.First.XMm - p.Second.XMm) < Slack
+                    && Math.Abs(p.First.YMm - p.Second.YMm) < Slack
                 && Math.Abs(p.First.AngleDeg - p.Second.AngleDeg) < Slack));
 }

@@ -15,7 +15,8 @@ namespace FeltNest.Die.Check;
 /// <param name="BoardLengthMm">Board along.</param>
 /// <param name="BoardWidthMm">Board across.</param>
 /// <param name="LandMm">Board promised outside the edges.</param>
-/// <param name="RuleLengthMm">Length of rule: of the middle line of its body; of the cutting edge where the file does not tell the two apart.</param>
+/// <param name="RuleLengthMm">Length of rule: of the middle line of its body; of the cutting edge where the file does not tell the two
+/// apart.</param>
 /// <param name="LeastRadiusMm">Least radius.</param>
 /// <param name="LeastGapMm">Least gap in the die, infinite for one cavity.</param>
 /// <param name="NominalJointMm">Least gap between strikes, infinite where clear.</param>
@@ -26,11 +27,15 @@ namespace FeltNest.Die.Check;
 /// <param name="ForceKn">Force.</param>
 /// <param name="ForceFactors">Force recomputed from the figures beside it, kN.</param>
 /// <param name="ForceLengthMm">Length of cutting edge the force is worked out from.</param>
-/// <param name="CommonCuts">Length of edge that two cavities share, by their places in the list of cavities, the earlier first; none where no cut is common.</param>
+/// <param name="CommonCuts">Length of edge that two cavities share, by their places in the list of cavities, the earlier first; none where
+/// no cut is common.</param>
 public sealed record StatedDie(
-    string Name, string? Revision, int Band, IReadOnlyList<PlacedPanel> Cavities, IReadOnlyList<Point2> Places, Point2 Origin, double FeedMm, IReadOnlyDictionary<int, ArcOutline> Edges,
-    double BoardLengthMm, double BoardWidthMm, double LandMm, double RuleLengthMm, double LeastRadiusMm, double LeastGapMm, double NominalJointMm, double WorstJointMm, double FeedToleranceMm,
-    double GuideToleranceMm, double EdgeProfileMm, double ForceKn, double ForceFactors, double ForceLengthMm, IReadOnlyDictionary<(int First, int Second), double> CommonCuts)
+    string Name, string? Revision, int Band, IReadOnlyList<PlacedPanel> Cavities, IReadOnlyList<Point2> Places, Point2 Origin,
+    double FeedMm, IReadOnlyDictionary<int, ArcOutline> Edges,
+    double BoardLengthMm, double BoardWidthMm, double LandMm, double RuleLengthMm, double LeastRadiusMm, double LeastGapMm,
+    double NominalJointMm, double WorstJointMm, double FeedToleranceMm,
+    double GuideToleranceMm, double EdgeProfileMm, double ForceKn, double ForceFactors, double ForceLengthMm,
+    IReadOnlyDictionary<(int First, int Second), double> CommonCuts)
 {
     /// <summary>Length of cutting edge, mm; null in files that do not tell it apart from the rule's.</summary>
     public double? EdgeLengthMm { get; init; }

@@ -4,12 +4,15 @@ namespace FeltNest.Die.Edge;
 
 /// <summary>The cutting edge of one cavity: the part's outline as few tangent arcs.</summary>
 /// <param name="Arcs">The edge in the part's frame, counter-clockwise seen from the nap side.</param>
-/// <param name="Corners">Places in the list of vertices where the edge has a corner that the part has too: the rule is mitred there.</param>
+/// <param name="Corners">Places in the list of vertices where the edge has a corner that the part has too: the rule is mitred
+/// there.</param>
 /// <param name="OffLayoutMm">Greatest distance measured between the edge and the outline of the layout, either way, mm.</param>
-/// <param name="LayoutOffMm">How far the layout's outline may itself lie off the true one, mm: 0.01 for a computed panel, 0 for an outline that is the part.</param>
+/// <param name="LayoutOffMm">How far the layout's outline may itself lie off the true one, mm: 0.01 for a computed panel, 0 for an outline
+/// that is the part.</param>
 /// <param name="Mirrors">Axes of the part's frame in which the edge is its own mirror: x, y, both or none.</param>
 /// <param name="HalfTurn">Whether a half-turn about the frame's origin leaves the edge the same.</param>
-public sealed record DieEdge(ArcOutline Arcs, IReadOnlyList<int> Corners, double OffLayoutMm, double LayoutOffMm, EdgeMirrors Mirrors, bool HalfTurn)
+public sealed record DieEdge(
+    ArcOutline Arcs, IReadOnlyList<int> Corners, double OffLayoutMm, double LayoutOffMm, EdgeMirrors Mirrors, bool HalfTurn)
 {
     /// <summary>Most that the edge can lie off the true outline, mm.</summary>
     public double DeviationMm => OffLayoutMm + LayoutOffMm;
@@ -21,10 +24,12 @@ public sealed record DieEdge(ArcOutline Arcs, IReadOnlyList<int> Corners, double
     public double BesideMm(double outsideMm)
     {
         IReadOnlyList<EdgePiece> pieces = Pieces;
-        double most = Math.Tan(double.DegreesToRadians(180 - SharpestMitreDeg) / 2), turned = 0;
+        double most = Math.Tan(double.DegreesToRadians(180 - SharpestMitreDeg) / 2);
+        double turned = 0;
         for (int i = 0; i < pieces.Count; i++)
         {
-            Point2 a = pieces[(i + pieces.Count - 1) % pieces.Count].Direction(1), b = pieces[i].Direction(0);
+            Point2 a = pieces[(i + pieces.Count - 1) % pieces.Count].Direction(1);
+            Point2 b = pieces[i].Direction(0);
             double half = Math.Atan2(a.Cross(b), a.Dot(b)) / 2;
             turned += pieces[i].Turn + (2 * Math.Clamp(Math.Tan(half), -most, most));
         }
@@ -33,5 +38,6 @@ public sealed record DieEdge(ArcOutline Arcs, IReadOnlyList<int> Corners, double
     }
 
     /// <summary>The pieces in order, as arcs with centre and radius or straight (radius infinite).</summary>
-    public IReadOnlyList<EdgePiece> Pieces => [.. Arcs.Vertices.Select((v, i) => EdgePiece.Of(v, Arcs.Vertices[(i + 1) % Arcs.Vertices.Count].Point))];
+    public IReadOnlyList<EdgePiece> Pieces =>
+        [.. Arcs.Vertices.Select((v, i) => EdgePiece.Of(v, Arcs.Vertices[(i + 1) % Arcs.Vertices.Count].Point))];
 }

@@ -27,7 +27,8 @@ public static class EdgeFitter
     /// <exception cref="OperationCanceledException">Broken off.</exception>
     public static DieEdge Fit(LayoutPart part, CancellationToken stop = default)
     {
-        double layoutOff = part.Ball is not null ? PanelArcsMm : 0, budget = ToleranceMm - layoutOff;
+        double layoutOff = part.Ball is not null ? PanelArcsMm : 0;
+        double budget = ToleranceMm - layoutOff;
         SourceChain source = part.Arcs is { } arcs ? SourceChain.Of(arcs) : SourceChain.Of(part.Outline, (budget - Room) / 2);
         (EdgeMirrors mirrors, bool halfTurn) = EdgeSymmetry.Of(part.Outline);
         for (double asked = budget - source.SmoothedMm - Room; asked > budget / 4; asked *= 0.93)
@@ -35,7 +36,9 @@ public static class EdgeFitter
             ArcOutline fitted = ArcOutline.From(EdgeSymmetry.Whole(Domain(source, mirrors, halfTurn, asked, stop), mirrors, halfTurn));
 
             // An outline of fewer arcs than were found stays as it is.
-            bool kept = source.SmoothedMm == 0 && source.Vertices.Count <= fitted.Vertices.Count && source.Corners.Count == Corners(source.Pieces).Count;
+            bool kept = source.SmoothedMm == 0
+                && source.Vertices.Count <= fitted.Vertices.Count
+                && source.Corners.Count == Corners(source.Pieces).Count;
             double off = kept ? 0 : Off(source, fitted) + source.SmoothedMm;
             if (off > budget)
             {
@@ -47,7 +50,8 @@ public static class EdgeFitter
             return made with { Corners = Corners(made.Pieces) };
         }
 
-        throw new GeometryException(FormattableString.Invariant($"outline is too rough for arcs within {ToleranceMm} mm"), source.Vertices[0].Point);
+        throw new GeometryException(
+            FormattableString.Invariant($"outline is too rough for arcs within {ToleranceMm} mm"), source.Vertices[0].Point);
     }
 
     /// <summary>Joints that bend by more than a tenth of a degree, as places in the list.</summary>
@@ -56,37 +60,57 @@ public static class EdgeFitter
         const double tangent = 0.1 * Math.PI / 180;
         return [.. Enumerable.Range(0, pieces.Count).Where(i =>
         {
-            Point2 a = pieces[(i + pieces.Count - 1) % pieces.Count].Direction(1), b = pieces[i].Direction(0);
+            Point2 a = pieces[(i + pieces.Count - 1) % pieces.Count].Direction(1);
+            Point2 b = pieces[i].Direction(0);
             return Math.Abs(Math.Atan2(a.Cross(b), a.Dot(b))) > tangent;
         })];
     }
 
     // Vertices of one part of the outline from which symmetry makes the rest, with its end.
-    private static (List<ArcVertex> Chain, Point2 End) Domain(SourceChain source, EdgeMirrors mirrors, bool halfTurn, double tolerance, CancellationToken stop)
+    private static (List<ArcVertex> Chain, Point2 End) Domain(
+        SourceChain source, EdgeMirrors mirrors, bool halfTurn, double tolerance, CancellationToken stop)
     {
         (double from, double to) = EdgeSymmetry.Domain(source, mirrors, halfTurn);
-        double[] corners = [.. source.Corners.SelectMany(c => new[] { c, c + source.Length }).Where(c => c > from + (1e-9 * source.Length) && c < to - (1e-9 * source.Length)).Order()];
+        double[] corners =
+        [
+            .. source.Corners
+                .SelectMany(c => new[] { c, c + source.Length })
+                .Where(c => c > from + (1e-9 * source.Length) && c < to - (1e-9 * source.Length))
+                .Order(),
+        ];
         List<double> stops = [from, .. corners, to];
-        bool fromCorner = source.Corners.Any(c => Near(source, c, from)), toCorner = source.Corners.Any(c => Near(source, c, to));
+        bool fromCorner = source.Corners.Any(c => Near(source, c, from));
+        bool toCorner = source.Corners.Any(c => Near(source, c, to));
         List<ArcVertex> chain = [];
         for (int i = 0; i + 1 < stops.Count; i++)
         {
-            double begin = stops[i], end = stops[i + 1], span = end - begin;
-            bool first = i == 0 && !fromCorner, last = i + 2 == stops.Count && !toCorner;
-            IPlaneCurve stretch = new HeldEnds(source.Stretch(begin, end), span, i == 0 ? EdgeSymmetry.Axis(mirrors, true) : default, i + 2 == stops.Count ? EdgeSymmetry.Axis(mirrors, false) : default, first, last);
-            double[] joints = [.. source.Joints.SelectMany(j => new[] { j, j + source.Length }).Where(j => j > begin && j < end).Select(j => j - begin)];
+            double begin = stops[i];
+            double end = stops[i + 1];
+            double span = end - begin;
+            bool first = i == 0 && !fromCorner;
+            bool last = i + 2 == stops.Count && !toCorner;
+            IPlaneCurve stretch = new HeldEnds(
+                source.Stretch(begin, end), span, i == 0 ? EdgeSymmetry.Axis(mirrors, true) : default,
+                i + 2 == stops.Count ? EdgeSymmetry.Axis(mirrors, false) : default, first, last);
+            double[] joints =
+            [
+                .. source.Joints.SelectMany(j => new[] { j, j + source.Length }).Where(j => j > begin && j < end).Select(j => j - begin),
+            ];
             chain.AddRange(One(source, stretch, begin, span, joints, tolerance, first || last, stop));
         }
 
         Straighten(chain);
 
-        return (chain, new HeldEnds(source.Stretch(from, to), to - from, default, EdgeSymmetry.Axis(mirrors, false), false, !toCorner).At(to - from).Place);
+        return (chain, new HeldEnds(source.Stretch(from, to), to - from, default, EdgeSymmetry.Axis(mirrors, false), false, !toCorner)
+            .At(to - from).Place);
     }
 
-    // Arcs that turn and rise so little that no bender makes them are straight: the bend at their joints stays far below a tenth of a degree.
+    // Arcs that turn and rise so little that no bender makes them are straight: the bend at their joints stays far below a tenth of a
+    // degree.
     private static void Straighten(List<ArcVertex> chain)
     {
-        const double turn = 0.02 * Math.PI / 180, rise = 5e-4;
+        const double turn = 0.02 * Math.PI / 180;
+        const double rise = 5e-4;
         for (int i = 0; i + 1 < chain.Count; i++)
         {
             if (Math.Abs(chain[i].Turn) < turn && Math.Abs(chain[i].Turn) * (chain[i + 1].Point - chain[i].Point).Length / 8 < rise)
@@ -96,10 +120,17 @@ public static class EdgeFitter
         }
     }
 
-    private static IReadOnlyList<ArcVertex> One(SourceChain source, IPlaneCurve stretch, double begin, double span, double[] joints, double tolerance, bool held, CancellationToken stop)
+    private static IReadOnlyList<ArcVertex> One(
+        SourceChain source, IPlaneCurve stretch, double begin, double span, double[] joints, double tolerance, bool held,
+        CancellationToken stop)
     {
         Point2 start = stretch.At(0).Place;
-        if (joints.Length == 0 && source.Pieces.FirstOrDefault(p => p.Turn == 0 && p.DistanceTo(source.At(begin + (span / 2))) < 1e-9) is { LengthMm: > 0 } straight && straight.LengthMm >= span - 1e-9)
+        if (joints.Length == 0
+            && source.Pieces.FirstOrDefault(p => p.Turn == 0 && p.DistanceTo(source.At(begin + (span / 2))) < 1e-9) is
+            {
+                LengthMm: > 0
+            } straight
+            && straight.LengthMm >= span - 1e-9)
         {
             return [new ArcVertex(start.X, start.Y, 0)];
         }
@@ -117,10 +148,12 @@ public static class EdgeFitter
     private static double OneWay(IReadOnlyList<EdgePiece> from, IReadOnlyList<EdgePiece> to) =>
         from.Max(piece => Enumerable.Range(0, Looks).Max(k => to.Min(other => other.DistanceTo(piece.At((double)k / Looks)))));
 
-    private static bool Near(SourceChain source, double a, double b) => Math.Abs(Math.IEEERemainder(a - b, source.Length)) < 1e-9 * source.Length;
+    private static bool Near(SourceChain source, double a, double b) =>
+        Math.Abs(Math.IEEERemainder(a - b, source.Length)) < 1e-9 * source.Length;
 
     // A curve whose ends are put on the mirrors they belong to, their directions square to them.
-    private sealed class HeldEnds(IPlaneCurve inner, double span, Point2 startAxis, Point2 endAxis, bool startSmooth, bool endSmooth) : IPlaneCurve
+    private sealed class HeldEnds(
+        IPlaneCurve inner, double span, Point2 startAxis, Point2 endAxis, bool startSmooth, bool endSmooth) : IPlaneCurve
     {
         public double Period => inner.Period;
 

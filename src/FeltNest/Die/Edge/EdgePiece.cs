@@ -49,7 +49,9 @@ public readonly record struct EdgePiece(Point2 Start, Point2 End, double Turn, P
     /// <summary>Share of the length at the place of the piece nearest to another, from 0 to 1.</summary>
     public double ShareAt(Point2 place)
     {
-        Point2 way = End - Start, start = Start - Centre, spoke = place - Centre;
+        Point2 way = End - Start;
+        Point2 start = Start - Centre;
+        Point2 spoke = place - Centre;
         if (Turn == 0)
         {
             return Math.Clamp((place - Start).Dot(way) / way.Dot(way), 0, 1);
@@ -69,7 +71,8 @@ public readonly record struct EdgePiece(Point2 Start, Point2 End, double Turn, P
             return (Start + (way * Math.Clamp((place - Start).Dot(way) / way.Dot(way), 0, 1)) - place).Length;
         }
 
-        Point2 spoke = place - Centre, start = Start - Centre;
+        Point2 spoke = place - Centre;
+        Point2 start = Start - Centre;
         double angle = Math.Atan2(start.Cross(spoke), start.Dot(spoke)) * Math.Sign(Turn);
         angle = angle < 0 ? angle + (2 * Math.PI) : angle;
         return angle <= Math.Abs(Turn) ? Math.Abs(spoke.Length - RadiusMm) : Math.Min((place - Start).Length, (place - End).Length);

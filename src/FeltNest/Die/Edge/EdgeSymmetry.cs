@@ -2,7 +2,8 @@ using FeltNest.Geometry;
 
 namespace FeltNest.Die.Edge;
 
-/// <summary>Finds the symmetries of an outline about its frame's origin, the part that is enough to make the rest, and makes the rest.</summary>
+/// <summary>Finds the symmetries of an outline about its frame's origin, the part that is enough to make the rest, and makes the
+/// rest.</summary>
 internal static class EdgeSymmetry
 {
     // Outlines that differ by less than this share of their size are their own mirror or half-turn: what drawings round away.
@@ -15,7 +16,8 @@ internal static class EdgeSymmetry
     public static (EdgeMirrors Mirrors, bool HalfTurn) Of(Outline outline)
     {
         double tolerance = Same * outline.Perimeter;
-        bool aboutX = OutlineSymmetry.HasMirror(outline, tolerance), half = OutlineSymmetry.HasHalfTurn(outline, default, tolerance);
+        bool aboutX = OutlineSymmetry.HasMirror(outline, tolerance);
+        bool half = OutlineSymmetry.HasHalfTurn(outline, default, tolerance);
         bool aboutY = aboutX ? half : OutlineSymmetry.HasMirror(outline.Turned(Math.PI / 2), tolerance);
         return ((aboutX ? EdgeMirrors.AboutX : 0) | (aboutY ? EdgeMirrors.AboutY : 0), half);
     }
@@ -29,7 +31,8 @@ internal static class EdgeSymmetry
         _ => default,
     };
 
-    /// <summary>Where the domain runs along the chain, mm: from a mirror to the next, or from the place of least radius half or all of the way round.</summary>
+    /// <summary>Where the domain runs along the chain, mm: from a mirror to the next, or from the place of least radius half or all of the
+    /// way round.</summary>
     public static (double From, double To) Domain(SourceChain source, EdgeMirrors mirrors, bool halfTurn)
     {
         double length = source.Length;
@@ -39,8 +42,9 @@ internal static class EdgeSymmetry
             return (start, start + (halfTurn ? length / 2 : length));
         }
 
-        // A closed line that is its own mirror crosses it just twice, and either place will do: both may lie on one side of the origin, as in a fork.
-        // Preferred is the crossing with the mirror where the chain, run counter-clockwise, comes from its lower or right half: found by halving the chain's distance to the mirror.
+        // A closed line that is its own mirror crosses it just twice, and either place will do: both may lie on one side of the origin, as
+        // in a fork. Preferred is the crossing with the mirror where the chain, run counter-clockwise, comes from its lower or right half:
+        // found by halving the chain's distance to the mirror.
         bool aboutX = mirrors == EdgeMirrors.AboutX;
         double from = Crossing(source, aboutX ? p => p.Y : p => p.X, aboutX ? p => p.X > 0 : p => p.Y < 0);
         return (from, from + (mirrors == EdgeMirrors.Both ? length / 4 : length / 2));
@@ -75,10 +79,18 @@ internal static class EdgeSymmetry
     {
         for (int i = 0; i < chain.Count && chain.Count > 2; i++)
         {
-            int next = (i + 1) % chain.Count, after = (i + 2) % chain.Count;
-            EdgePiece a = EdgePiece.Of(chain[i], chain[next].Point), b = EdgePiece.Of(chain[next], chain[after].Point);
-            bool straight = a.Turn == 0 && b.Turn == 0 && Math.Abs(a.Direction(0).Cross(b.End - b.Start)) < OneArc && a.Direction(0).Dot(b.Direction(0)) > 0;
-            bool arc = a.Turn * b.Turn > 0 && (a.Centre - b.Centre).Length < OneArc && Math.Abs(a.RadiusMm - b.RadiusMm) < OneArc && Math.Abs(a.Turn + b.Turn) < 1.9 * Math.PI;
+            int next = (i + 1) % chain.Count;
+            int after = (i + 2) % chain.Count;
+            EdgePiece a = EdgePiece.Of(chain[i], chain[next].Point);
+            EdgePiece b = EdgePiece.Of(chain[next], chain[after].Point);
+            bool straight = a.Turn == 0
+                && b.Turn == 0
+                && Math.Abs(a.Direction(0).Cross(b.End - b.Start)) < OneArc
+                && a.Direction(0).Dot(b.Direction(0)) > 0;
+            bool arc = a.Turn * b.Turn > 0
+                && (a.Centre - b.Centre).Length < OneArc
+                && Math.Abs(a.RadiusMm - b.RadiusMm) < OneArc
+                && Math.Abs(a.Turn + b.Turn) < 1.9 * Math.PI;
             if (straight || arc)
             {
                 chain[i] = chain[i] with { Turn = a.Turn + b.Turn };
@@ -102,13 +114,15 @@ internal static class EdgeSymmetry
         double? other = null;
         for (int i = 0; i < parts; i++)
         {
-            double low = source.Length * i / parts, high = source.Length * (i + 1) / parts;
+            double low = source.Length * i / parts;
+            double high = source.Length * (i + 1) / parts;
             if (off(source.At(low)) > 0 == off(source.At(high)) > 0)
             {
                 continue;
             }
 
-            bool preferred = side(source.At(low)), sign = off(source.At(low)) > 0;
+            bool preferred = side(source.At(low));
+            bool sign = off(source.At(low)) > 0;
             for (int k = 0; k < 60; k++)
             {
                 double middle = (low + high) / 2;
@@ -116,7 +130,9 @@ internal static class EdgeSymmetry
             }
 
             // A joint or corner that stands there is meant.
-            double at = (low + high) / 2, found = source.Joints.FirstOrDefault(j => Math.Abs(Math.IEEERemainder(j - at, source.Length)) < 1e-7 * source.Length, at);
+            double at = (low + high) / 2;
+            double found =
+                source.Joints.FirstOrDefault(j => Math.Abs(Math.IEEERemainder(j - at, source.Length)) < 1e-7 * source.Length, at);
             if (preferred)
             {
                 return found;

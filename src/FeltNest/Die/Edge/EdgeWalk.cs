@@ -28,7 +28,10 @@ public sealed class EdgeWalk
         double angle = double.DegreesToRadians(cavity.Placed.AngleDeg);
         Point2 by = new(cavity.Placed.XMm, cavity.Placed.YMm);
         Point2[] corners = [.. edge.Arcs.Vertices.Select(v => v.Point.Turned(angle) + by)];
-        return new EdgeWalk([.. edge.Arcs.Vertices.Select((v, i) => EdgePiece.Of(new ArcVertex(corners[i].X, corners[i].Y, v.Turn), corners[(i + 1) % corners.Length]))]);
+        return new EdgeWalk([
+            .. edge.Arcs.Vertices.Select((v, i) =>
+                EdgePiece.Of(new ArcVertex(corners[i].X, corners[i].Y, v.Turn), corners[(i + 1) % corners.Length])),
+        ]);
     }
 
     /// <summary>The pieces.</summary>
@@ -47,13 +50,16 @@ public sealed class EdgeWalk
         return Along(at, Pieces[at].ShareAt(place));
     }
 
-    /// <summary>The pieces from one length along to another further on, with the number of the whole piece each is of; either may lie outside the loop by up to its length.</summary>
+    /// <summary>The pieces from one length along to another further on, with the number of the whole piece each is of; either may lie
+    /// outside the loop by up to its length.</summary>
     public IEnumerable<(int Piece, double First, double Last)> Between(double from, double to)
     {
         for (int n = -Pieces.Count; n < 2 * Pieces.Count; n++)
         {
             int i = ((n % Pieces.Count) + Pieces.Count) % Pieces.Count;
-            double turn = Math.Floor((double)n / Pieces.Count) * Length, begin = Math.Max(from, starts[i] + turn), end = Math.Min(to, starts[i + 1] + turn);
+            double turn = Math.Floor((double)n / Pieces.Count) * Length;
+            double begin = Math.Max(from, starts[i] + turn);
+            double end = Math.Min(to, starts[i + 1] + turn);
             if (end - begin > Least)
             {
                 yield return (i, (begin - starts[i] - turn) / Pieces[i].LengthMm, (end - starts[i] - turn) / Pieces[i].LengthMm);

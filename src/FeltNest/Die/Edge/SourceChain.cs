@@ -6,7 +6,8 @@ namespace FeltNest.Die.Edge;
 /// <summary>A part's outline as pieces by length, with its corners told apart from joints.</summary>
 internal sealed class SourceChain
 {
-    // A joint that bends more than this is a corner of an outline given by arcs, radians: drawings round their coordinates, so less is no will to have one.
+    // A joint that bends more than this is a corner of an outline given by arcs, radians: drawings round their coordinates, so less is no
+    // will to have one.
     private const double ArcCorner = 1 * Math.PI / 180;
 
     private readonly EdgePiece[] pieces;
@@ -52,7 +53,8 @@ internal sealed class SourceChain
         return new SourceChain(arcs.Vertices, [.. all.Select((p, i) => Bend(all[(i + all.Length - 1) % all.Length], p) > ArcCorner)], 0);
     }
 
-    /// <summary>The chain of a polygon: bends so slight that an arc through the corners stays within <paramref name="tolerance"/> mm of the sides are smoothed, the rest are corners.</summary>
+    /// <summary>The chain of a polygon: bends so slight that an arc through the corners stays within <paramref name="tolerance"/> mm of the
+    /// sides are smoothed, the rest are corners.</summary>
     public static SourceChain Of(Outline outline, double tolerance)
     {
         IReadOnlyList<Point2> points = outline.Points;
@@ -60,7 +62,8 @@ internal sealed class SourceChain
         Point2 Side(int i) => points[(i + 1) % count] - points[(i + count) % count];
         bool[] corners = [.. Enumerable.Range(0, count).Select(i =>
         {
-            Point2 before = Side(i - 1), after = Side(i);
+            Point2 before = Side(i - 1);
+            Point2 after = Side(i);
             double bend = Math.Abs(Math.Atan2(before.Cross(after), before.Dot(after)));
             return Math.Max(before.Length, after.Length) * Math.Tan(bend / 4) / 2 > tolerance;
         })];
@@ -68,7 +71,8 @@ internal sealed class SourceChain
         // Tangents at smoothed corners are those of the circle through the corner and its neighbours.
         CurvePoint At(int i, bool leaving)
         {
-            Point2 before = Side(i - 1), after = Side(i);
+            Point2 before = Side(i - 1);
+            Point2 after = Side(i);
             return new CurvePoint(points[i % count], corners[i % count] ? (leaving ? after : before)
                 : (before * (after.Length / before.Length)) + (after * (before.Length / after.Length)));
         }
@@ -90,13 +94,15 @@ internal sealed class SourceChain
             bends.AddRange([corners[i], false]);
             Point2 unit = Side(i) * (1 / Side(i).Length);
             EdgePiece[] two = [EdgePiece.Of(pair.First, pair.Second.Point), EdgePiece.Of(pair.Second, points[(i + 1) % count])];
-            worst = Math.Max(worst, two.Max(piece => new[] { 0.25, 0.5, 0.75, 1 }.Max(share => Math.Abs(unit.Cross(piece.At(share) - points[i])))));
+            worst = Math.Max(
+                worst, two.Max(piece => new[] { 0.25, 0.5, 0.75, 1 }.Max(share => Math.Abs(unit.Cross(piece.At(share) - points[i])))));
         }
 
         return new SourceChain(chain, [.. bends], worst);
     }
 
-    /// <summary>The stretch from one place to another further on, mm along, as a curve by length; beyond the end it goes on round the chain.</summary>
+    /// <summary>The stretch from one place to another further on, mm along, as a curve by length; beyond the end it goes on round the
+    /// chain.</summary>
     public IPlaneCurve Stretch(double from, double to) => new Run(this, from, to - from);
 
     /// <summary>Place at a length from the start.</summary>
@@ -107,7 +113,8 @@ internal sealed class SourceChain
     {
         int best = Enumerable.Range(0, pieces.Length).MinBy(i => pieces[i].DistanceTo(place));
         EdgePiece piece = pieces[best];
-        Point2 start = piece.Start - piece.Centre, spoke = place - piece.Centre;
+        Point2 start = piece.Start - piece.Centre;
+        Point2 spoke = place - piece.Centre;
         double share = piece.Turn == 0
             ? (place - piece.Start).Dot(piece.End - piece.Start) / (piece.End - piece.Start).Dot(piece.End - piece.Start)
             : Math.Atan2(start.Cross(spoke), start.Dot(spoke)) / piece.Turn;
@@ -116,14 +123,17 @@ internal sealed class SourceChain
 
     private static double Bend(EdgePiece before, EdgePiece after)
     {
-        Point2 a = before.Direction(1), b = after.Direction(0);
+        Point2 a = before.Direction(1);
+        Point2 b = after.Direction(0);
         return Math.Abs(Math.Atan2(a.Cross(b), a.Dot(b)));
     }
 
-    // The place with the direction of the piece before or after it. Ends of stretches are sums of lengths, so a hair beside a joint is the joint.
+    // The place with the direction of the piece before or after it. Ends of stretches are sums of lengths, so a hair beside a joint is the
+    // joint.
     private CurvePoint Find(double along, bool before)
     {
-        double hair = 1e-9 * Length, at = along - (Math.Floor(along / Length) * Length);
+        double hair = 1e-9 * Length;
+        double at = along - (Math.Floor(along / Length) * Length);
         at = before && at <= hair ? Length : !before && at >= Length - hair ? 0 : at;
         int index = Array.BinarySearch(starts, before ? at - hair : at + hair);
         index = Math.Max(0, index >= 0 ? index : ~index - 1);

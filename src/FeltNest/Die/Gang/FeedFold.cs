@@ -53,7 +53,8 @@ internal sealed class FeedFold
         for (int from = 0; from < lefts.Length;)
         {
             double copies = Copies(lefts[from], cut);
-            int low = from + 1, high = lefts.Length;
+            int low = from + 1;
+            int high = lefts.Length;
             while (low < high)
             {
                 int middle = (low + high) / 2;

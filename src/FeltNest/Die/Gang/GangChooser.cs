@@ -1,3 +1,4 @@
+using System.Globalization;
 using FeltNest.Die.Edge;
 using FeltNest.Die.Make;
 using FeltNest.Die.Order;
@@ -26,12 +27,15 @@ public static class GangChooser
 
     /// <summary>The gang of a question.</summary>
     /// <param name="request">The question.</param>
-    /// <param name="edges">Cutting edge of each part, by the part's place in the layout's list: where they are one line, a common cut is.</param>
+    /// <param name="edges">Cutting edge of each part, by the part's place in the layout's list: where they are one line, a common cut
+    /// is.</param>
     /// <param name="stop">Breaks the choice off.</param>
     /// <exception cref="InputException">A band that the layout does not have.</exception>
     /// <exception cref="OperationCanceledException">Broken off.</exception>
-    /// <exception cref="NoAnswerException">The press is too small for the smallest die, or the count of cavities asked for does not tile.</exception>
-    public static DieGang Choose(GangRequest request, IReadOnlyList<DieEdge?> edges, CancellationToken stop = default) => Choose(request, edges, new DieWork(stop));
+    /// <exception cref="NoAnswerException">The press is too small for the smallest die, or the count of cavities asked for does not
+    /// tile.</exception>
+    public static DieGang Choose(GangRequest request, IReadOnlyList<DieEdge?> edges, CancellationToken stop = default) =>
+        Choose(request, edges, new DieWork(stop));
 
     /// <summary>The same, with its work counted: counts are chosen from first, and only a gang that may fit is built.</summary>
     internal static DieGang Choose(GangRequest request, IReadOnlyList<DieEdge?> edges, DieWork work)
@@ -39,13 +43,18 @@ public static class GangChooser
         RollLayout layout = request.Layout;
         if (request.Band < 0 || request.Band >= layout.Bands.Count)
         {
-            throw new InputException(null, "band", $"{request.Band + 1} is not there: the layout has {layout.Bands.Count} band{(layout.Bands.Count == 1 ? string.Empty : "s")}, counted from 1");
+            throw new InputException(
+                null, "band",
+                $"{request.Band + 1} is not there: the layout has {layout.Bands.Count} band"
+                    + $"{(layout.Bands.Count == 1 ? string.Empty : "s")}, counted from 1");
         }
 
         GangCount[] all = [.. Counts(request)];
         if (all.Length == 0)
         {
-            throw new NoAnswerException($"no share of this layout's repeat of {layout.Bands[request.Band].Repeat.Panels.Count} panels makes a die of at most {MostCavities} cavities");
+            throw new NoAnswerException(
+                $"no share of this layout's repeat of {layout.Bands[request.Band].Repeat.Panels.Count} panels makes a die of at most "
+                    + $"{MostCavities} cavities");
         }
 
         if (request.Cavities is { } wanted)
@@ -57,7 +66,9 @@ public static class GangChooser
             }
 
             return FirstThatFits(request, edges, exact, work)
-                ?? throw new NoAnswerException($"{wanted} cavities do not go on press {request.Press!.Name}: {Shortage(request, edges, Of(request, edges, exact[0], work), work)}");
+                ?? throw new NoAnswerException(
+                    $"{wanted} cavities do not go on press {request.Press!.Name}: "
+                        + $"{Shortage(request, edges, Of(request, edges, exact[0], work), work)}");
         }
 
         if (request.Press is null)
@@ -72,13 +83,15 @@ public static class GangChooser
 
         GangCount smallest = all.MinBy(c => c.Cavities)!;
         throw new NoAnswerException(
-            $"press {request.Press.Name} is too small for the smallest die that tiles this layout ({smallest.Cavities} cavities): {Shortage(request, edges, Of(request, edges, smallest, work), work)}");
+            $"press {request.Press.Name} is too small for the smallest die that tiles this layout ({smallest.Cavities} cavities): "
+                + $"{Shortage(request, edges, Of(request, edges, smallest, work), work)}");
     }
 
     /// <summary>Force of one strike of a gang.</summary>
     internal static CuttingForce Force(GangRequest request, IReadOnlyList<DieEdge?> edges, DieGang gang, DieWork work) => CuttingForce.Of(
         gang.Cavities.Sum(c => edges[c.Placed.Part]!.Arcs.Perimeter) - gang.Common.SharedMm,
-        CloseRules.LengthMm(request.Layout.Parts, gang.Cavities, gang.Common, request.Order.Force.CloseMm, work), request.Order.Plies, request.Order.Force);
+        CloseRules.LengthMm(request.Layout.Parts, gang.Cavities, gang.Common, request.Order.Force.CloseMm, work), request.Order.Plies,
+        request.Order.Force);
 
     // What a gang lacks on the press, or null where it fits. A force nobody measured does not decide.
     private static string? Shortage(GangRequest request, IReadOnlyList<DieEdge?> edges, DieGang gang, DieWork work)
@@ -90,20 +103,29 @@ public static class GangChooser
 
         if (gang.BoardLengthMm > press.Bed.BoardLengthMm || gang.BoardWidthMm > press.Bed.BoardWidthMm)
         {
-            return FormattableString.Invariant(
-                $"its board of {gang.BoardLengthMm:0.#} x {gang.BoardWidthMm:0.#} mm (along x across) needs a bed of {gang.BoardLengthMm + (2 * press.Bed.MarginMm):0.#} x {gang.BoardWidthMm + (2 * press.Bed.MarginMm):0.#} mm, the press has {press.Bed.LengthMm:0.#} x {press.Bed.WidthMm:0.#}");
+            return string.Create(
+                CultureInfo.InvariantCulture,
+                $"its board of {gang.BoardLengthMm:0.#} x {gang.BoardWidthMm:0.#} mm (along x across) needs a bed of "
+                    + $"{gang.BoardLengthMm + (2 * press.Bed.MarginMm):0.#} x {gang.BoardWidthMm + (2 * press.Bed.MarginMm):0.#} mm, "
+                    + $"the press has {press.Bed.LengthMm:0.#} x {press.Bed.WidthMm:0.#}");
         }
 
-        if (request.Order.Force.Basis == ForceBasis.Measured && Force(request, edges, gang, work).Kn is var force && force > press.AllowedForceKn)
+        if (request.Order.Force.Basis == ForceBasis.Measured
+            && Force(request, edges, gang, work).Kn is var force
+            && force > press.AllowedForceKn)
         {
-            return FormattableString.Invariant(
-                $"it needs {force:0.0} kN, {press.AllowedSharePercent:0.#} % of the press's {press.RatedForceKn:0.#} kN is {press.AllowedForceKn:0.0}: a press of {force / press.AllowedSharePercent * 100:0.0} kN would do");
+            return string.Create(
+                CultureInfo.InvariantCulture,
+                $"it needs {force:0.0} kN, {press.AllowedSharePercent:0.#} % of the press's {press.RatedForceKn:0.#} kN is "
+                    + $"{press.AllowedForceKn:0.0}: a press of {force / press.AllowedSharePercent * 100:0.0} kN would do");
         }
 
         return null;
     }
 
-    private static string Listed(GangCount[] all) => string.Join(", ", all.Select(c => c.Cavities).Distinct().Order().Take(12)) + (all.Select(c => c.Cavities).Distinct().Count() > 12 ? " ..." : string.Empty);
+    private static string Listed(GangCount[] all) =>
+        string.Join(", ", all.Select(c => c.Cavities).Distinct().Order().Take(12))
+            + (all.Select(c => c.Cavities).Distinct().Count() > 12 ? " ..." : string.Empty);
 
     private static IEnumerable<GangCount> Counts(GangRequest request)
     {
@@ -118,7 +140,8 @@ public static class GangChooser
         double longest = request.Press is { } press ? press.Bed.BoardLengthMm : double.PositiveInfinity;
         (IReadOnlyList<PlacedPanel> Share, IReadOnlyList<Point2> Places)[] shares = [.. StrikeDivision.Shares(repeat)];
         return Enumerable.Range(1, MostRepeats)
-            .TakeWhile(times => times == 1 || (repeat.Panels.Count * times <= MostCavities && times * repeat.LengthMm <= longest + repeat.LengthMm))
+            .TakeWhile(times =>
+                times == 1 || (repeat.Panels.Count * times <= MostCavities && times * repeat.LengthMm <= longest + repeat.LengthMm))
             .SelectMany(times => shares.Select(s => new GangCount(s.Share, s.Places, times))).Where(c => c.Cavities <= MostCavities);
     }
 
@@ -135,8 +158,11 @@ public static class GangChooser
                 }
 
                 // Every repeat more makes a die longer by just that.
-                double land = (2 * request.Order.Board.LandMm) - FoldSlackMm, length = one.Length + ((count.Repeats - 1) * request.Layout.Bands[request.Band].Repeat.LengthMm) + land;
-                if (length > press.Bed.BoardLengthMm || one.Width + land > press.Bed.BoardWidthMm || LeastKn(request, edges, count) > press.AllowedForceKn)
+                double land = (2 * request.Order.Board.LandMm) - FoldSlackMm;
+                double length = one.Length + ((count.Repeats - 1) * request.Layout.Bands[request.Band].Repeat.LengthMm) + land;
+                if (length > press.Bed.BoardLengthMm
+                    || one.Width + land > press.Bed.BoardWidthMm
+                    || LeastKn(request, edges, count) > press.AllowedForceKn)
                 {
                     continue;
                 }
@@ -152,23 +178,30 @@ public static class GangChooser
         return null;
     }
 
-    // Less than this no die of so many cavities takes: no two rules close, and where cuts are common every one of them shared. A force nobody measured does not decide.
+    // Less than this no die of so many cavities takes: no two rules close, and where cuts are common every one of them shared. A force
+    // nobody measured does not decide.
     private static double LeastKn(GangRequest request, IReadOnlyList<DieEdge?> edges, GangCount count)
     {
-        double alone = count.Repeats * count.Share.Sum(p => edges[p.Part]!.Arcs.Perimeter), least = alone * (request.Order.CommonCut ? 0.5 : 1) * (1 - 1e-9);
-        return request.Order.Force.Basis == ForceBasis.Measured ? CuttingForce.Of(least, 0, request.Order.Plies, request.Order.Force).Kn : 0;
+        double alone = count.Repeats * count.Share.Sum(p => edges[p.Part]!.Arcs.Perimeter);
+        double least = alone * (request.Order.CommonCut ? 0.5 : 1) * (1 - 1e-9);
+        return request.Order.Force.Basis == ForceBasis.Measured
+            ? CuttingForce.Of(least, 0, request.Order.Plies, request.Order.Force).Kn
+            : 0;
     }
 
     // Extent of the cut edges of a share of one repeat, mm.
     private static (double Length, double Width) Extent(GangRequest request, IReadOnlyList<PlacedPanel> share, DieWork work)
     {
         (PlacedPanel Panel, Point2 Low, Point2 High)[] all = Turned(request.Layout.Parts, share, work);
-        FeedFold fold = new([.. all.Select(a => (a.Panel.XMm + a.Low.X, a.Panel.XMm + a.High.X))], request.Layout.Bands[request.Band].Repeat.LengthMm, work);
+        FeedFold fold = new(
+            [.. all.Select(a => (a.Panel.XMm + a.Low.X, a.Panel.XMm + a.High.X))], request.Layout.Bands[request.Band].Repeat.LengthMm,
+            work);
         return (fold.LengthMm, all.Max(a => a.Panel.YMm + a.High.Y) - all.Min(a => a.Panel.YMm + a.Low.Y));
     }
 
     // Panels with what their outlines reach about their own places as they lie.
-    private static (PlacedPanel Panel, Point2 Low, Point2 High)[] Turned(IReadOnlyList<LayoutPart> parts, IReadOnlyList<PlacedPanel> panels, DieWork work)
+    private static (PlacedPanel Panel, Point2 Low, Point2 High)[] Turned(
+        IReadOnlyList<LayoutPart> parts, IReadOnlyList<PlacedPanel> panels, DieWork work)
     {
         Dictionary<(int, double), (Point2 Low, Point2 High)> known = [];
         return [.. panels.Select(p =>
@@ -188,14 +221,21 @@ public static class GangChooser
     {
         work.Build();
         IReadOnlyList<LayoutPart> parts = request.Layout.Parts;
-        double repeat = request.Layout.Bands[request.Band].Repeat.LengthMm, feed = count.Repeats * repeat;
-        (PlacedPanel Panel, Point2 Low, Point2 High)[] all = Turned(parts, StrikeDivision.Written(count.Share, count.Repeats, repeat), work);
+        double repeat = request.Layout.Bands[request.Band].Repeat.LengthMm;
+        double feed = count.Repeats * repeat;
+        (PlacedPanel Panel, Point2 Low, Point2 High)[] all =
+            Turned(parts, StrikeDivision.Written(count.Share, count.Repeats, repeat), work);
 
         // Of the copies one feed apart those are taken that make the die shortest.
         FeedFold fold = new([.. all.Select(a => (a.Panel.XMm + a.Low.X, a.Panel.XMm + a.High.X))], feed, work);
-        (PlacedPanel Panel, Point2 Low, Point2 High)[] folded = [.. all.Select(a => (a.Panel with { XMm = a.Panel.XMm + fold.Move(a.Panel.XMm + a.Low.X) }, a.Low, a.High))];
-        double minX = folded.Min(f => f.Panel.XMm + f.Low.X), maxX = folded.Max(f => f.Panel.XMm + f.High.X);
-        double minY = folded.Min(f => f.Panel.YMm + f.Low.Y), maxY = folded.Max(f => f.Panel.YMm + f.High.Y);
+        (PlacedPanel Panel, Point2 Low, Point2 High)[] folded =
+        [
+            .. all.Select(a => (a.Panel with { XMm = a.Panel.XMm + fold.Move(a.Panel.XMm + a.Low.X) }, a.Low, a.High)),
+        ];
+        double minX = folded.Min(f => f.Panel.XMm + f.Low.X);
+        double maxX = folded.Max(f => f.Panel.XMm + f.High.X);
+        double minY = folded.Min(f => f.Panel.YMm + f.Low.Y);
+        double maxY = folded.Max(f => f.Panel.YMm + f.High.Y);
         double length = Math.Ceiling((maxX - minX + (2 * request.Order.Board.LandMm) - 1e-9) / BoardStepMm) * BoardStepMm;
         double width = Math.Ceiling((maxY - minY + (2 * request.Order.Board.LandMm) - 1e-9) / BoardStepMm) * BoardStepMm;
         Point2 origin = new(((minX + maxX) / 2) - (length / 2), ((minY + maxY) / 2) - (width / 2));
@@ -203,7 +243,9 @@ public static class GangChooser
             .OrderBy(p => Math.Round(p.YMm, 3)).ThenBy(p => p.XMm).Select((p, i) => new DieCavity(i + 1, p))];
         CommonCuts common = request.Order.CommonCut ? CommonCuts.Of(cavities, edges, work) : CommonCuts.None;
         Point2 load = LoadCentre(parts, cavities, common);
-        return new DieGang(request.Band, cavities, count.Repeats, feed, count.Places, origin, maxX - minX, maxY - minY, length, width, load, OnBed(request.Press, length, width, load), common);
+        return new DieGang(
+            request.Band, cavities, count.Repeats, feed, count.Places, origin, maxX - minX, maxY - minY, length, width, load,
+            OnBed(request.Press, length, width, load), common);
     }
 
     // Centre of the length of rule: every edge, less what two cavities share once.
@@ -212,7 +254,9 @@ public static class GangChooser
         Point2[] centres = [.. parts.Select(EdgeCentre)];
         (Point2 Centre, double Length)[] weights =
         [
-            .. cavities.Select(c => (new Point2(c.Placed.XMm, c.Placed.YMm) + centres[c.Placed.Part].Turned(double.DegreesToRadians(c.Placed.AngleDeg)), parts[c.Placed.Part].PerimeterMm)),
+            .. cavities.Select(c =>
+                (new Point2(c.Placed.XMm, c.Placed.YMm)
+                    + centres[c.Placed.Part].Turned(double.DegreesToRadians(c.Placed.AngleDeg)), parts[c.Placed.Part].PerimeterMm)),
             .. common.Runs.Where(r => r.Other is not null).Select(r => (r.Centre, -r.LengthMm)),
         ];
         double total = weights.Sum(w => w.Length);
@@ -227,7 +271,8 @@ public static class GangChooser
             return default;
         }
 
-        double roomX = Math.Max(0, (press.Bed.BoardLengthMm - length) / 2), roomY = Math.Max(0, (press.Bed.BoardWidthMm - width) / 2);
+        double roomX = Math.Max(0, (press.Bed.BoardLengthMm - length) / 2);
+        double roomY = Math.Max(0, (press.Bed.BoardWidthMm - width) / 2);
         return new Point2(Math.Clamp((length / 2) - load.X, -roomX, roomX), Math.Clamp((width / 2) - load.Y, -roomY, roomY));
     }
 
@@ -238,7 +283,8 @@ public static class GangChooser
         Point2 sum = default;
         for (int i = 0; i < points.Count; i++)
         {
-            Point2 a = points[i], b = points[(i + 1) % points.Count];
+            Point2 a = points[i];
+            Point2 b = points[(i + 1) % points.Count];
             sum += (a + b) * (0.5 * (b - a).Length);
         }
 

@@ -22,7 +22,8 @@ internal static class GapFinder
         return least;
     }
 
-    /// <summary>What stays between strikes: each strike is compared with those of the next feeds and of other places, and with the bands beside.</summary>
+    /// <summary>What stays between strikes: each strike is compared with those of the next feeds and of other places, and with the bands
+    /// beside.</summary>
     /// <param name="layout">The layout.</param>
     /// <param name="gang">The die.</param>
     /// <param name="feedMm">Tolerance of one feed, mm.</param>
@@ -32,15 +33,23 @@ internal static class GapFinder
     internal static StrikeJoint Between(RollLayout layout, DieGang gang, double feedMm, double guideMm, double edgeProfileMm, DieWork work)
     {
         Rings rings = new(layout.Parts, gang, work);
-        (double Gap, Point2 Place) none = (double.PositiveInfinity, default), nominal = none, worst = none, across = none, acrossWorst = none;
+        (double Gap, Point2 Place) none = (double.PositiveInfinity, default);
+        (double Gap, Point2 Place) nominal = none;
+        (double Gap, Point2 Place) worst = none;
+        (double Gap, Point2 Place) across = none;
+        (double Gap, Point2 Place) acrossWorst = none;
         foreach ((Point2 move, int feeds, bool beside) in Moves(gang, work))
         {
             Point2 play = new(feedMm * Math.Max(1, feeds), 2 * guideMm);
             for (int k = 0; k < rings.Count; k++)
             {
                 Ring moved = rings[k].Moved(move);
-                double gap = beside ? Math.Max(Worthwhile(nominal.Gap, nominal.Gap), Worthwhile(across.Gap, across.Gap)) : Worthwhile(nominal.Gap, nominal.Gap);
-                double worstGap = beside ? Math.Max(Worthwhile(worst.Gap, worst.Gap), Worthwhile(acrossWorst.Gap, acrossWorst.Gap)) : Worthwhile(worst.Gap, worst.Gap);
+                double gap = beside
+                    ? Math.Max(Worthwhile(nominal.Gap, nominal.Gap), Worthwhile(across.Gap, across.Gap))
+                    : Worthwhile(nominal.Gap, nominal.Gap);
+                double worstGap = beside
+                    ? Math.Max(Worthwhile(worst.Gap, worst.Gap), Worthwhile(acrossWorst.Gap, acrossWorst.Gap))
+                    : Worthwhile(worst.Gap, worst.Gap);
                 foreach (Ring ring in rings.Near(moved, Math.Max(gap, worstGap), play).Select(i => rings[i]))
                 {
                     nominal = Nearer(nominal, ring, moved, default, nominal.Gap);
@@ -62,7 +71,8 @@ internal static class GapFinder
         };
     }
 
-    // Moves from one strike to another that comes beside it, with the feeds between them; the same die moved there or back is the same pair.
+    // Moves from one strike to another that comes beside it, with the feeds between them; the same die moved there or back is the same
+    // pair.
     private static IEnumerable<(Point2 Move, int Feeds, bool Beside)> Moves(DieGang gang, DieWork work)
     {
         const double beyond = 20;
@@ -79,12 +89,16 @@ internal static class GapFinder
             foreach (int other in across.Near(new Point2(0, a.Y), gang.EdgeWidthMm + beyond).Order())
             {
                 Point2 way = gang.Places[other] - a;
-                int first = (int)Math.Floor(-way.X / gang.FeedMm) - 1, last = (int)Math.Ceiling((gang.EdgeLengthMm + beyond - way.X) / gang.FeedMm);
+                int first = (int)Math.Floor(-way.X / gang.FeedMm) - 1;
+                int last = (int)Math.Ceiling((gang.EdgeLengthMm + beyond - way.X) / gang.FeedMm);
                 for (int k = first; k <= last; k++)
                 {
                     work.Look();
                     Point2 move = way + new Point2(k * gang.FeedMm, 0);
-                    bool apart = move.X < -1e-6 || (move.X < 1e-6 && move.Y < 0) || move.X > gang.EdgeLengthMm + beyond || Math.Abs(move.Y) > gang.EdgeWidthMm + beyond;
+                    bool apart = move.X < -1e-6
+                        || (move.X < 1e-6 && move.Y < 0)
+                        || move.X > gang.EdgeLengthMm + beyond
+                        || Math.Abs(move.Y) > gang.EdgeWidthMm + beyond;
                     if (move.Length >= 1e-6 && !apart && done.Add((Math.Round(move.X, 4), Math.Round(move.Y, 4), i == other)))
                     {
                         yield return (move, Math.Abs(k), i != other);
@@ -99,14 +113,25 @@ internal static class GapFinder
     {
         (double Low, double High)[] reach = [.. layout.Bands.Select(band =>
         {
-            (double Low, double High)[] panels = [.. band.Repeat.Panels.Select(p => layout.Parts[p.Part].Outline.Turned(double.DegreesToRadians(p.AngleDeg)) is var turned ? (p.YMm + turned.MinY, p.YMm + turned.MaxY) : default)];
+            (double Low, double High)[] panels =
+            [
+                .. band.Repeat.Panels.Select(p =>
+                    layout.Parts[p.Part].Outline.Turned(double.DegreesToRadians(p.AngleDeg)) is var turned
+                        ? (p.YMm + turned.MinY, p.YMm + turned.MaxY)
+                        : default),
+            ];
             return (panels.Min(p => p.Low), panels.Max(p => p.High));
         })];
-        return Enumerable.Range(0, reach.Length).Where(i => i != own).Select(i => Math.Max(reach[i].Low - reach[own].High, reach[own].Low - reach[i].High)).DefaultIfEmpty(double.PositiveInfinity).Min();
+        return Enumerable.Range(0, reach.Length)
+            .Where(i => i != own)
+            .Select(i => Math.Max(reach[i].Low - reach[own].High, reach[own].Low - reach[i].High))
+            .DefaultIfEmpty(double.PositiveInfinity)
+            .Min();
     }
 
     // Pairs further apart than ten times what is expected need not be measured before a nearer one is known.
-    private static double Worthwhile(double leastMm, double hintMm) => double.IsInfinity(leastMm) ? double.IsInfinity(hintMm) ? 1000 : Math.Max(50, 10 * hintMm) : leastMm;
+    private static double Worthwhile(double leastMm, double hintMm) =>
+        double.IsInfinity(leastMm) ? double.IsInfinity(hintMm) ? 1000 : Math.Max(50, 10 * hintMm) : leastMm;
 
     private static (double Gap, Point2 Place) Nearer((double Gap, Point2 Place) least, Ring a, Ring b, Point2 play, double hint)
     {
@@ -135,7 +160,10 @@ internal static class GapFinder
             {
                 work.Look();
                 (double sin, double cos) = Math.SinCos(double.DegreesToRadians(c.Placed.AngleDeg));
-                return Ring.Of([.. parts[c.Placed.Part].Outline.Points.Select(p => new Point2((p.X * cos) - (p.Y * sin), (p.X * sin) + (p.Y * cos)) + new Point2(c.Placed.XMm, c.Placed.YMm))]);
+                return Ring.Of([
+                    .. parts[c.Placed.Part].Outline.Points.Select(p =>
+                        new Point2((p.X * cos) - (p.Y * sin), (p.X * sin) + (p.Y * cos)) + new Point2(c.Placed.XMm, c.Placed.YMm)),
+                ]);
             })];
             largest = new(rings.Max(r => r.High.X - r.Low.X), rings.Max(r => r.High.Y - r.Low.Y));
             byLow = new PlaceGrid<int>(Math.Max(largest.X, largest.Y));
@@ -162,7 +190,8 @@ internal static class GapFinder
     // Corners with their extent, which tells most pairs apart.
     private sealed record Ring(Point2[] Corners, Point2 Low, Point2 High)
     {
-        public static Ring Of(Point2[] corners) => new(corners, new(corners.Min(p => p.X), corners.Min(p => p.Y)), new(corners.Max(p => p.X), corners.Max(p => p.Y)));
+        public static Ring Of(Point2[] corners) =>
+            new(corners, new(corners.Min(p => p.X), corners.Min(p => p.Y)), new(corners.Max(p => p.X), corners.Max(p => p.Y)));
 
         public Ring Moved(Point2 by) => new(Array.ConvertAll(Corners, p => p + by), Low + by, High + by);
 

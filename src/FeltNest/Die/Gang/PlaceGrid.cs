@@ -48,7 +48,8 @@ internal sealed class PlaceGrid<T>(double cellMm)
     }
 
     /// <summary>Things no further than so much from a place along and across, and some beyond.</summary>
-    public IEnumerable<T> Near(Point2 place, double reachMm) => Within(place - new Point2(reachMm, reachMm), place + new Point2(reachMm, reachMm));
+    public IEnumerable<T> Near(Point2 place, double reachMm) =>
+        Within(place - new Point2(reachMm, reachMm), place + new Point2(reachMm, reachMm));
 
     private long Cell(double at) => (long)Math.Floor(at / cellMm);
 }

@@ -15,15 +15,20 @@ internal static class CloseRules
     // A place of the outline this near to a shared run is on it, mm: the edge itself may lie 0.02 off the outline.
     private const double OnRun = 0.05;
 
-    /// <summary>Length of edge of all cavities that has another cavity's edge within reach, mm. A common cut is looked at once, and as the edge of both its cavities.</summary>
-    public static double LengthMm(IReadOnlyList<LayoutPart> parts, IReadOnlyList<DieCavity> cavities, CommonCuts common, double reachMm, DieWork work)
+    /// <summary>Length of edge of all cavities that has another cavity's edge within reach, mm. A common cut is looked at once, and as the
+    /// edge of both its cavities.</summary>
+    public static double LengthMm(
+        IReadOnlyList<LayoutPart> parts, IReadOnlyList<DieCavity> cavities, CommonCuts common, double reachMm, DieWork work)
     {
         (Point2[] Places, double Share)[] walked = [.. cavities.Select(c => Walk(parts[c.Placed.Part], c.Placed))];
         List<(Point2 Place, int Cavity, int Other, double Share)> places = [];
         for (int i = 0; i < walked.Length; i++)
         {
             work.Look(walked[i].Places.Length);
-            (RuleRun Run, IReadOnlyList<EdgePiece> Pieces)[] shared = [.. common.Of(i).Where(r => r.Other is not null).Select(r => (r, r.Pieces))];
+            (RuleRun Run, IReadOnlyList<EdgePiece> Pieces)[] shared =
+            [
+                .. common.Of(i).Where(r => r.Other is not null).Select(r => (r, r.Pieces)),
+            ];
             foreach (Point2 p in walked[i].Places)
             {
                 RuleRun? run = shared.FirstOrDefault(r => r.Pieces.Any(piece => piece.DistanceTo(p) < OnRun)).Run;
@@ -43,9 +48,11 @@ internal static class CloseRules
         return places.Where(p => Close(grid, p.Place, (p.Cavity, p.Other), reachMm, work)).Sum(p => p.Share);
     }
 
-    private static bool Close(PlaceGrid<(Point2 Place, int Cavity, int Other)> grid, Point2 p, (int Cavity, int Other) own, double reach, DieWork work)
+    private static bool Close(
+        PlaceGrid<(Point2 Place, int Cavity, int Other)> grid, Point2 p, (int Cavity, int Other) own, double reach, DieWork work)
     {
-        bool Apart((Point2 Place, int Cavity, int Other) n) => n.Cavity != own.Cavity && n.Cavity != own.Other && n.Other != own.Cavity && n.Other != own.Other;
+        bool Apart((Point2 Place, int Cavity, int Other) n) =>
+            n.Cavity != own.Cavity && n.Cavity != own.Other && n.Other != own.Cavity && n.Other != own.Other;
 
         // Half a step across leaves a place at most this much further off than the edge it stands for.
         double far = Math.Sqrt((reach * reach) + (Step * Step / 4));
@@ -57,11 +64,13 @@ internal static class CloseRules
     {
         Outline outline = part.Outline.Turned(double.DegreesToRadians(placed.AngleDeg)).Moved(new Point2(placed.XMm, placed.YMm));
         int count = (int)Math.Ceiling(outline.Perimeter / Step);
-        double share = outline.Perimeter / count, left = share / 2;
+        double share = outline.Perimeter / count;
+        double left = share / 2;
         List<Point2> places = [];
         for (int i = 0; i < outline.Points.Count; i++)
         {
-            Point2 a = outline.Points[i], way = outline.Points[(i + 1) % outline.Points.Count] - a;
+            Point2 a = outline.Points[i];
+            Point2 way = outline.Points[(i + 1) % outline.Points.Count] - a;
             double length = way.Length;
             for (; left < length; left += share)
             {

@@ -15,14 +15,19 @@ public readonly record struct CuttingForce(double EdgeMm, double CloseAddedMm, d
     /// <summary>The force in tonnes-force, for presses that are marked so.</summary>
     public double TonnesForce => Kn / StandardGravity;
 
-    /// <summary>The force of a strike: length of edge with half the shorter of each close pair added, times plies, times force per mm, then ejection and reserve.</summary>
+    /// <summary>The force of a strike: length of edge with half the shorter of each close pair added, times plies, times force per mm, then
+    /// ejection and reserve.</summary>
     /// <param name="edgeMm">Length of cutting edge of all rules, mm.</param>
-    /// <param name="closeMm">Length of edge that has another within reach, both sides counted: a quarter of it is half the shorter of every pair.</param>
+    /// <param name="closeMm">Length of edge that has another within reach, both sides counted: a quarter of it is half the shorter of every
+    /// pair.</param>
     /// <param name="plies">Layers.</param>
     /// <param name="figures">Figures.</param>
     public static CuttingForce Of(double edgeMm, double closeMm, int plies, ForceFigures figures)
     {
-        double added = closeMm / 4, bare = edgeMm * plies * figures.NPerMmPerPly / 1000;
-        return new CuttingForce(edgeMm, added, bare, bare * (1 + (added / edgeMm)) * (1 + (figures.EjectionPercent / 100)) * (1 + (figures.ReservePercent / 100)));
+        double added = closeMm / 4;
+        double bare = edgeMm * plies * figures.NPerMmPerPly / 1000;
+        return new CuttingForce(
+            edgeMm, added, bare,
+            bare * (1 + (added / edgeMm)) * (1 + (figures.EjectionPercent / 100)) * (1 + (figures.ReservePercent / 100)));
     }
 }

@@ -1,8 +1,8 @@
-using System.Globalization;
 using FeltNest.Die.Edge;
 using FeltNest.Die.Gang;
 using FeltNest.Die.Order;
 using FeltNest.Geometry;
+using static FeltNest.InvariantText;
 
 namespace FeltNest.Die.Make;
 
@@ -13,11 +13,14 @@ internal static class Makeability
     private const int MostBends = 4;
 
     /// <summary>The notes of a die.</summary>
-    public static IEnumerable<MakeNote> Of(DieDesign design, DieWork work) => [.. Overload(design), .. Assumed(design), .. Bends(design), .. Gaps(design, work), .. Stack(design), .. OnPress(design)];
+    public static IEnumerable<MakeNote> Of(DieDesign design, DieWork work) =>
+        [.. Overload(design), .. Assumed(design), .. Bends(design), .. Gaps(design, work), .. Stack(design), .. OnPress(design)];
 
-    private static IEnumerable<MakeNote> Overload(DieDesign design) => design.DoNotRun is { } words ? [new MakeNote(words, null, true)] : [];
+    private static IEnumerable<MakeNote> Overload(DieDesign design) =>
+        design.DoNotRun is { } words ? [new MakeNote(words, null, true)] : [];
 
-    private static IEnumerable<MakeNote> Assumed(DieDesign design) => design.Request.Order.IsAssumed ? [new MakeNote(UsualOrder.Words, null, true)] : [];
+    private static IEnumerable<MakeNote> Assumed(DieDesign design) =>
+        design.Request.Order.IsAssumed ? [new MakeNote(UsualOrder.Words, null, true)] : [];
 
     private static IEnumerable<MakeNote> Bends(DieDesign design)
     {
@@ -28,7 +31,9 @@ internal static class Makeability
             foreach (EdgePiece piece in tight.Take(MostBends))
             {
                 yield return new MakeNote(
-                    Text($"radius {piece.RadiusMm:0.00} mm at ({piece.Middle.X:0.0}, {piece.Middle.Y:0.0}) leaves the rule an inside bend of {rule.InsideBendMm(piece.RadiusMm, piece.Turn > 0):0.00} mm, {rule.LeastBendMm:0.##} is its limit"),
+                    Invariant(
+                        $"radius {piece.RadiusMm:0.00} mm at ({piece.Middle.X:0.0}, {piece.Middle.Y:0.0}) leaves the rule an inside "
+                            + $"bend of {rule.InsideBendMm(piece.RadiusMm, piece.Turn > 0):0.00} mm, {rule.LeastBendMm:0.##} is its limit"),
                     piece.Middle, false);
             }
 
@@ -41,7 +46,9 @@ internal static class Makeability
             {
                 Point2 at = edge.Arcs.Vertices[edge.Corners[0]].Point;
                 yield return new MakeNote(
-                    Text($"{edge.Corners.Count} corner{(edge.Corners.Count == 1 ? string.Empty : "s")}, the first at ({at.X:0.0}, {at.Y:0.0}): the rule is mitred there, not bent"), at, false);
+                    Invariant(
+                        $"{edge.Corners.Count} corner{(edge.Corners.Count == 1 ? string.Empty : "s")}, the first at ({at.X:0.0}, "
+                            + $"{at.Y:0.0}): the rule is mitred there, not bent"), at, false);
             }
         }
     }
@@ -49,39 +56,53 @@ internal static class Makeability
     private static IEnumerable<MakeNote> Gaps(DieDesign design, DieWork work)
     {
         DieOrder order = design.Request.Order;
-        double wanted = order.Rule.LeastGapMm(order.Ejection.RoomMm), gap = design.LeastGapMm;
+        double wanted = order.Rule.LeastGapMm(order.Ejection.RoomMm);
+        double gap = design.LeastGapMm;
         if (design.Gang.Common.SharedMm > 0)
         {
             yield return new MakeNote(
-                Text($"common cut: {design.Gang.Common.SharedMm:0.0} mm of rule serve two cavities, drawn and counted once; nothing ejects between them there, rules butt where runs meet"), null, true);
+                Invariant(
+                    $"common cut: {design.Gang.Common.SharedMm:0.0} mm of rule serve two cavities, drawn and counted once; nothing "
+                        + $"ejects between them there, rules butt where runs meet"), null, true);
             if (order.Rule.Bevel is RuleBevel.SideWaste or RuleBevel.SidePanel)
             {
-                yield return new MakeNote("common cut with a side bevel: there is no waste for it, the body leans into the panel beside it: a centre bevel is usual", null, true);
+                yield return new MakeNote(
+                    "common cut with a side bevel: there is no waste for it, the body leans into the panel beside it: a centre bevel is "
+                        + "usual", null, true);
             }
         }
 
         if (design.Ejection.Empty is { Count: > 0 } empty)
         {
             yield return new MakeNote(
-                Text($"no ejection has room in cavit{(empty.Count == 1 ? "y" : "ies")} {string.Join(", ", empty.Take(MostBends))}{(empty.Count > MostBends ? " ..." : string.Empty)}: panels will stick in the die"), null, true);
+                Invariant(
+                    $"no ejection has room in cavit{(empty.Count == 1 ? "y" : "ies")} {string.Join(", ", empty.Take(MostBends))}"
+                        + $"{(empty.Count > MostBends ? " ..." : string.Empty)}: panels will stick in the die"), null, true);
         }
 
         if (design.Joint.WorstMm <= 0)
         {
             yield return new MakeNote(
-                Text($"strikes join without a gap: with feed and guide at their worst they overlap by {-design.Joint.WorstMm:0.00} mm, and panels at the joint are that much short or joined"), design.Joint.Place, true);
+                Invariant(
+                    $"strikes join without a gap: with feed and guide at their worst they overlap by {-design.Joint.WorstMm:0.00} mm, "
+                        + $"and panels at the joint are that much short or joined"), design.Joint.Place, true);
         }
 
         if (NearRules.LengthMm(design, work) is var near and > 0)
         {
             yield return new MakeNote(
-                Text($"{near:0} mm of edge stand nearer to another cavity's than a rule is thick without being the same line: those rules have no room, an outline that fits itself or a gap of {wanted:0.00} mm would do"), null, true);
+                Invariant(
+                    $"{near:0} mm of edge stand nearer to another cavity's than a rule is thick without being the same line: those "
+                        + $"rules have no room, an outline that fits itself or a gap of {wanted:0.00} mm would do"), null, true);
         }
 
         if (gap < wanted - 1e-4 && design.Gang.Common.SharedMm == 0)
         {
             yield return new MakeNote(
-                Text($"gap {gap:0.00} mm near ({design.LeastGapPlace.X:0.0}, {design.LeastGapPlace.Y:0.0}) of the die leaves {Math.Max(0, gap - (2 * order.Rule.BodyInWasteMm)):0.00} mm of board and ejection between the rules, {order.Ejection.RoomMm:0.##} is wanted: gap {wanted:0.00}"),
+                Invariant(
+                    $"gap {gap:0.00} mm near ({design.LeastGapPlace.X:0.0}, {design.LeastGapPlace.Y:0.0}) of the die leaves "
+                        + $"{Math.Max(0, gap - (2 * order.Rule.BodyInWasteMm)):0.00} mm of board and ejection between the rules, "
+                        + $"{order.Ejection.RoomMm:0.##} is wanted: gap {wanted:0.00}"),
                 design.LeastGapPlace, true);
         }
     }
@@ -92,12 +113,16 @@ internal static class Makeability
         if (order.StackMm > order.CavityDepthMm)
         {
             yield return new MakeNote(
-                Text($"stack of {order.Plies} x {order.FeltThicknessMm:0.##} = {order.StackMm:0.0} mm does not go into the {order.CavityDepthMm:0.0} mm from board to edge: a rule of {Math.Ceiling(order.Board.ThicknessMm + order.StackMm + 1):0} mm or a thinner board is wanted"),
+                Invariant(
+                    $"stack of {order.Plies} x {order.FeltThicknessMm:0.##} = {order.StackMm:0.0} mm does not go into the "
+                        + $"{order.CavityDepthMm:0.0} mm from board to edge: a rule of "
+                        + $"{Math.Ceiling(order.Board.ThicknessMm + order.StackMm + 1):0} mm or a thinner board is wanted"),
                 null, true);
         }
         else if (order.CavityDepthMm - order.StackMm < 1)
         {
-            yield return new MakeNote(Text($"only {order.CavityDepthMm - order.StackMm:0.0} mm above the stack are left for pressed ejection"), null, true);
+            yield return new MakeNote(
+                Invariant($"only {order.CavityDepthMm - order.StackMm:0.0} mm above the stack are left for pressed ejection"), null, true);
         }
     }
 
@@ -122,18 +147,25 @@ internal static class Makeability
 
         if (press.DaylightMm is { } daylight && order.Rule.HeightMm + order.StackMm > daylight)
         {
-            yield return new MakeNote(Text($"rule and stack are {order.Rule.HeightMm + order.StackMm:0.0} mm high, the press opens {daylight:0.#} mm"), null, true);
+            yield return new MakeNote(
+                Invariant($"rule and stack are {order.Rule.HeightMm + order.StackMm:0.0} mm high, the press opens {daylight:0.#} mm"), null,
+                true);
         }
 
         Point2 off = design.Gang.LoadOffBed;
         if (off.Length > 1)
         {
-            yield return new MakeNote(Text($"the load stands {off.X:0.0} mm along and {off.Y:0.0} mm across from the bed's middle: keep it within what the press's maker allows"), null, true);
+            yield return new MakeNote(
+                Invariant(
+                    $"the load stands {off.X:0.0} mm along and {off.Y:0.0} mm across from the bed's middle: keep it within what the "
+                        + $"press's maker allows"), null, true);
         }
 
         if (design.Gang.Places.Count > 1)
         {
-            yield return new MakeNote($"one feed takes {design.Gang.Places.Count} strikes side by side: the head or the die moves across between them", null, true);
+            yield return new MakeNote(
+                $"one feed takes {design.Gang.Places.Count} strikes side by side: the head or the die moves across between them", null,
+                true);
         }
 
         if (press.Dies.Count > 0 && !press.Dies.Contains(order.Name))
@@ -141,6 +173,4 @@ internal static class Makeability
             yield return new MakeNote($"press {press.Name} names the dies that fit it, and {order.Name} is not among them", null, true);
         }
     }
-
-    private static string Text(FormattableString line) => line.ToString(CultureInfo.InvariantCulture);
 }

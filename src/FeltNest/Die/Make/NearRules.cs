@@ -26,10 +26,12 @@ internal static class NearRules
         IReadOnlyList<RuleRun> runs = design.Gang.Common.Runs;
         (int Cavity, EdgePiece Piece)[] alone =
         [
-            .. design.Gang.Cavities.SelectMany((c, i) => design.Gang.Common.Has(i) ? [] : EdgeWalk.Placed(design.Edges[c.Placed.Part]!, c).Pieces.Select(p => (i, p))),
+            .. design.Gang.Cavities.SelectMany((c, i) =>
+                design.Gang.Common.Has(i) ? [] : EdgeWalk.Placed(design.Edges[c.Placed.Part]!, c).Pieces.Select(p => (i, p))),
             .. runs.Where(r => r.Other is null).SelectMany(r => r.Pieces.Select(p => (r.Cavity, p))),
         ];
-        double reach = thick + alone.Select(p => p.Piece.LengthMm).DefaultIfEmpty().Max(), length = 0;
+        double reach = thick + alone.Select(p => p.Piece.LengthMm).DefaultIfEmpty().Max();
+        double length = 0;
         PlaceGrid<(int Cavity, EdgePiece Piece)> middles = new(reach);
         foreach ((int Cavity, EdgePiece Piece) piece in alone)
         {
@@ -45,14 +47,24 @@ internal static class NearRules
         foreach ((int cavity, EdgePiece piece) in alone)
         {
             work.Look();
-            EdgePiece[] close = [.. middles.Near(piece.Middle, reach).Where(o => o.Cavity != cavity && MayBeNear(piece, o.Piece, thick)).Select(o => o.Piece)];
+            EdgePiece[] close =
+            [
+                .. middles
+                    .Near(piece.Middle, reach)
+                    .Where(o => o.Cavity != cavity && MayBeNear(piece, o.Piece, thick))
+                    .Select(o => o.Piece),
+            ];
             int count = close.Length == 0 ? 0 : (int)Math.Ceiling(piece.LengthMm / Step);
             length += Enumerable.Range(0, count).Select(k => piece.At((k + 0.5) / count))
-                .Count(p => close.Any(o => o.DistanceTo(p) < thick) && ends.Near(p, AtEnds * thick).All(e => (e - p).Length > AtEnds * thick)) * piece.LengthMm / Math.Max(1, count);
+                .Count(p =>
+                    close.Any(o => o.DistanceTo(p) < thick)
+                        && ends.Near(p, AtEnds * thick).All(e => (e - p).Length > AtEnds * thick)) * piece.LengthMm / Math
+                .Max(1, count);
         }
 
         return length;
     }
 
-    private static bool MayBeNear(EdgePiece a, EdgePiece b, double within) => (a.Middle - b.Middle).Length <= ((a.LengthMm + b.LengthMm) / 2) + within;
+    private static bool MayBeNear(EdgePiece a, EdgePiece b, double within) =>
+        (a.Middle - b.Middle).Length <= ((a.LengthMm + b.LengthMm) / 2) + within;
 }

@@ -16,12 +16,16 @@ public sealed record RulePlaces(Point2 Joint, double JointRadiusMm, IReadOnlyLis
     // Fewest bridges of a cavity: the board inside it hangs on them.
     private const int FewestBridges = 2;
 
-    /// <summary>The places of an edge: the joint in the middle of the run with the largest radius, bridges evenly by length, each moved to the flattest place within a quarter of its step.</summary>
+    /// <summary>The places of an edge: the joint in the middle of the run with the largest radius, bridges evenly by length, each moved to
+    /// the flattest place within a quarter of its step.</summary>
     public static RulePlaces Of(DieEdge edge, DieBoard board)
     {
         IReadOnlyList<EdgePiece> pieces = edge.Pieces;
         double total = pieces.Sum(p => p.LengthMm);
-        (Point2 Place, Point2 Direction, double Radius)[] along = [.. Enumerable.Range(0, Looks).Select(k => At(pieces, total * (k + 0.5) / Looks))];
+        (Point2 Place, Point2 Direction, double Radius)[] along =
+        [
+            .. Enumerable.Range(0, Looks).Select(k => At(pieces, total * (k + 0.5) / Looks)),
+        ];
 
         // A mitred corner is as bent as a rule can be.
         foreach (int corner in edge.Corners)
@@ -30,18 +34,21 @@ public sealed record RulePlaces(Point2 Joint, double JointRadiusMm, IReadOnlyLis
             along[at] = along[at] with { Radius = 0 };
         }
 
-        // A long gentle run beats a short straight one: the flattest is where the least radius within a bridge's length to either side is largest.
+        // A long gentle run beats a short straight one: the flattest is where the least radius within a bridge's length to either side is
+        // largest.
         int reach = Math.Max(1, (int)(board.BridgeMm * Looks / total));
         double Flat(int k) => Enumerable.Range(-reach, (2 * reach) + 1).Min(d => along[(k + d + Looks) % Looks].Radius);
         double[] flat = [.. Enumerable.Range(0, Looks).Select(Flat)];
         double best = flat.Max();
-        int first = Array.FindIndex(flat, f => f >= best), last = first;
+        int first = Array.FindIndex(flat, f => f >= best);
+        int last = first;
         while (last + 1 < Looks && flat[last + 1] >= best)
         {
             last++;
         }
 
-        int joint = (first + last) / 2, count = Math.Max(FewestBridges, (int)Math.Round(total / board.BridgeEveryMm));
+        int joint = (first + last) / 2;
+        int count = Math.Max(FewestBridges, (int)Math.Round(total / board.BridgeEveryMm));
         List<(Point2, Point2)> bridges = [];
         for (int b = 0; b < count; b++)
         {

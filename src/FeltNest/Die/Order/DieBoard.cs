@@ -7,4 +7,5 @@ namespace FeltNest.Die.Order;
 /// <param name="DensityKgPerM3">For the mass of the die, kg/m3.</param>
 /// <param name="BridgeEveryMm">Length of edge to one bridge, mm.</param>
 /// <param name="BridgeMm">Length of a bridge, mm.</param>
-public sealed record DieBoard(string Material, double ThicknessMm, double LandMm, double DensityKgPerM3, double BridgeEveryMm, double BridgeMm);
+public sealed record DieBoard(
+    string Material, double ThicknessMm, double LandMm, double DensityKgPerM3, double BridgeEveryMm, double BridgeMm);

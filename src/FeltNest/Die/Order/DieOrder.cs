@@ -19,7 +19,8 @@ namespace FeltNest.Die.Order;
 /// <param name="Wishes">The rest of the order.</param>
 /// <param name="Wear">Price and life, or null where not known.</param>
 public sealed record DieOrder(
-    string Name, DieRule Rule, DieBoard Board, DieEjection Ejection, DieTolerances Tolerances, ForceFigures Force, double FeltThicknessMm, string? FeltMaterial, int Plies, bool CommonCut,
+    string Name, DieRule Rule, DieBoard Board, DieEjection Ejection, DieTolerances Tolerances, ForceFigures Force, double FeltThicknessMm,
+    string? FeltMaterial, int Plies, bool CommonCut,
     bool DieView, bool ThirdAngle, DieTitle Title, DieWishes Wishes, DieWear? Wear)
 {
     /// <summary>True where the shop has written no order and usual figures stand for it.</summary>
@@ -28,7 +29,8 @@ public sealed record DieOrder(
     /// <summary>Which way the nap of the felt lies under the die, or null where the shop does not say: a layout does not know.</summary>
     public NapDirection? Nap { get; init; }
 
-    /// <summary>Sign of the drawing's x in which something points that points with the feed, or against it: from the die's side left and right change places.</summary>
+    /// <summary>Sign of the drawing's x in which something points that points with the feed, or against it: from the die's side left and
+    /// right change places.</summary>
     public char SeenSign(bool withFeed) => withFeed == DieView ? '-' : '+';
 
     /// <summary>Height of the felt under one strike, mm.</summary>

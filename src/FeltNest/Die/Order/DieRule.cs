@@ -5,7 +5,8 @@ namespace FeltNest.Die.Order;
 /// <param name="HeightMm">From foot to edge, mm.</param>
 /// <param name="Bevel">Where the edge stands.</param>
 /// <param name="Hardness">Body and edge, in the toolmaker's words.</param>
-/// <param name="LeastBendMm">Least inside radius the rule may be bent to, mm; 1.5 for 2 point and 2.5 for 3 point is common practice, no source: ask the die maker.</param>
+/// <param name="LeastBendMm">Least inside radius the rule may be bent to, mm; 1.5 for 2 point and 2.5 for 3 point is common practice, no
+/// source: ask the die maker.</param>
 public sealed record DieRule(double ThicknessMm, double HeightMm, RuleBevel Bevel, string Hardness, double LeastBendMm)
 {
     /// <summary>Thickness in points of 1/72 inch, rounded to a half.</summary>

@@ -8,4 +8,5 @@ namespace FeltNest.Die.Order;
 /// <param name="AirHoles">Vents of the cavities.</param>
 /// <param name="CavityMarks">How cavities are marked.</param>
 /// <param name="JudgedBy">How the first blank is judged.</param>
-public sealed record DieWishes(int Quantity, string? Replaces, string? Mounting, string? Registration, string? AirHoles, string? CavityMarks, string? JudgedBy);
+public sealed record DieWishes(
+    int Quantity, string? Replaces, string? Mounting, string? Registration, string? AirHoles, string? CavityMarks, string? JudgedBy);

@@ -1,6 +1,7 @@
 namespace FeltNest.Die.Order;
 
-/// <summary>General tolerances of ISO 2768-1:1989 for lengths: fine and medium as several independent pages reproduce them; coarse and very coarse (coarse from memory).</summary>
+/// <summary>General tolerances of ISO 2768-1:1989 for lengths: fine and medium as several independent pages reproduce them; coarse and very
+/// coarse (coarse from memory).</summary>
 public static class GeneralTolerances
 {
     // Upper ends of the ranges, mm.
@@ -14,7 +15,8 @@ public static class GeneralTolerances
         ["v"] = [null, 0.5, 1, 1.5, 2.5, 4, 6, 8],
     };
 
-    /// <summary>Plus-minus tolerance of a length, mm; null below 0.5 mm, beyond 4 m and where the class has none: it must then be stated.</summary>
+    /// <summary>Plus-minus tolerance of a length, mm; null below 0.5 mm, beyond 4 m and where the class has none: it must then be
+    /// stated.</summary>
     public static double? Linear(string grade, double lengthMm)
     {
         int at = Array.FindIndex(Ends, end => lengthMm <= end);

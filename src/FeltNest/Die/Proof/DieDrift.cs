@@ -11,8 +11,10 @@ public sealed record DieDrift(int Cavity, string Ply, double StartMm, double Per
     /// <summary>The drift of readings at two counts of strikes or more.</summary>
     internal static DieDrift Of(int cavity, string ply, IReadOnlyList<DieReading> readings, double toleranceMm)
     {
-        double meanX = readings.Average(r => (double)r.Strikes), meanY = readings.Average(r => r.WorstMm);
-        double slope = readings.Sum(r => (r.Strikes - meanX) * (r.WorstMm - meanY)) / readings.Sum(r => (r.Strikes - meanX) * (r.Strikes - meanX));
+        double meanX = readings.Average(r => (double)r.Strikes);
+        double meanY = readings.Average(r => r.WorstMm);
+        double slope =
+            readings.Sum(r => (r.Strikes - meanX) * (r.WorstMm - meanY)) / readings.Sum(r => (r.Strikes - meanX) * (r.Strikes - meanX));
         double start = meanY - (slope * meanX);
         return new DieDrift(cavity, ply, start, 1000 * slope, slope > 0 ? Math.Max(0, ((toleranceMm / 2) - start) / slope) : null);
     }

@@ -9,7 +9,8 @@ namespace FeltNest.Die.Proof;
 /// <param name="StatedLife">Strikes to re-ruling that the die states, or null.</param>
 /// <param name="SupersededBy">Revision of the die that takes its place, or null.</param>
 public sealed record DieLife(
-    string Name, string? Revision, double ToleranceMm, IReadOnlyList<DieReading> Readings, IReadOnlyList<DieDrift> Drifts, int? StatedLife, string? SupersededBy)
+    string Name, string? Revision, double ToleranceMm, IReadOnlyList<DieReading> Readings, IReadOnlyList<DieDrift> Drifts, int? StatedLife,
+    string? SupersededBy)
 {
     /// <summary>Strikes so far, by the last reading.</summary>
     public int Strikes => Readings[^1].Strikes;
@@ -17,7 +18,8 @@ public sealed record DieLife(
     /// <summary>Strikes at which the first drift leaves the tolerance; null where none does.</summary>
     public double? DriftLimit => Drifts.Select(d => d.LimitStrikes).Where(l => l is not null).DefaultIfEmpty(null).Min();
 
-    /// <summary>Strikes at which to rule again: the drift's limit or the stated life, whichever comes first; null where neither is known.</summary>
+    /// <summary>Strikes at which to rule again: the drift's limit or the stated life, whichever comes first; null where neither is
+    /// known.</summary>
     public double? ReRuleAt => (DriftLimit, StatedLife) switch
     {
         ({ } limit, { } life) => Math.Min(limit, life),
@@ -30,11 +32,14 @@ public sealed record DieLife(
     public bool Failed => Readings.GroupBy(r => (r.Cavity, r.Ply)).Any(g => g.MaxBy(r => r.Strikes)!.WorstMm > ToleranceMm / 2);
 
     /// <summary>The life of readings.</summary>
-    public static DieLife Of(string name, string? revision, double toleranceMm, IEnumerable<DieReading> readings, int? statedLife, string? supersededBy)
+    public static DieLife Of(
+        string name, string? revision, double toleranceMm, IEnumerable<DieReading> readings, int? statedLife, string? supersededBy)
     {
         DieReading[] ordered = [.. readings.OrderBy(r => r.Strikes).ThenBy(r => r.Cavity).ThenBy(r => r.Ply, StringComparer.Ordinal)];
         DieDrift[] drifts = [.. ordered.GroupBy(r => (r.Cavity, r.Ply)).Where(g => g.Select(r => r.Strikes).Distinct().Count() > 1)
-            .Select(g => DieDrift.Of(g.Key.Cavity, g.Key.Ply, [.. g], toleranceMm)).OrderBy(d => d.Cavity).ThenBy(d => d.Ply, StringComparer.Ordinal)];
+            .Select(g => DieDrift.Of(g.Key.Cavity, g.Key.Ply, [.. g], toleranceMm))
+            .OrderBy(d => d.Cavity)
+            .ThenBy(d => d.Ply, StringComparer.Ordinal)];
         return new DieLife(name, revision, toleranceMm, ordered, drifts, statedLife, supersededBy);
     }
 }

@@ -11,7 +11,8 @@ namespace FeltNest.Die.Proof;
 /// <param name="WidestGapMm">Longest stretch of the outline without a measured point, mm.</param>
 /// <param name="Mirrored">True where the points lie much better mirrored: the panel was measured nap side down.</param>
 public sealed record MeasuredPanel(
-    double ToleranceMm, IReadOnlyList<(Point2 Place, double OffMm)> Points, double TurnDeg, double RmsMm, double MeanMm, double WidestGapMm, bool Mirrored)
+    double ToleranceMm, IReadOnlyList<(Point2 Place, double OffMm)> Points, double TurnDeg, double RmsMm, double MeanMm, double WidestGapMm,
+    bool Mirrored)
 {
     /// <summary>The place furthest off.</summary>
     public (Point2 Place, double OffMm) Worst => Points.MaxBy(p => Math.Abs(p.OffMm));

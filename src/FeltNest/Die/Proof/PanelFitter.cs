@@ -1,10 +1,11 @@
+using System.Globalization;
 using FeltNest.Geometry;
 
 namespace FeltNest.Die.Proof;
 
 /// <summary>Lays measured points on an outline by the rigid move that makes the sum of squared distances least.</summary>
-/// <remarks>Steps of Gauss and Newton on distances along the normals, feet sought anew each step (point to tangent, as Y. Chen, G. Medioni, <i>Image and Vision Computing</i> 10(3), 1992,
-/// from memory), from eight turns about the centroid.</remarks>
+/// <remarks>Steps of Gauss and Newton on distances along the normals, feet sought anew each step (point to tangent, as Y. Chen, G. Medioni,
+/// <i>Image and Vision Computing</i> 10(3), 1992, from memory), from eight turns about the centroid.</remarks>
 public static class PanelFitter
 {
     /// <summary>Fewest points that settle turn and moves and leave something to judge.</summary>
@@ -14,7 +15,8 @@ public static class PanelFitter
     private const double Step = 0.5;
 
     // Turns that are tried first, and steps of each.
-    private const int Starts = 8, Steps = 60;
+    private const int Starts = 8;
+    private const int Steps = 60;
 
     // Sizes within this factor of a unit's factor are that slip of units.
     private const double UnitSlack = 1.12;
@@ -23,7 +25,11 @@ public static class PanelFitter
     private const double MirrorShare = 0.4;
 
     private static readonly (double Factor, string Words)[] Units =
-        [(25.4, "25.4 x too small: these are inches, write mm"), (1 / 25.4, "25.4 x too large: inches were taken for mm once too often"), (10, "10 x too small: these are centimetres, write mm"), (0.1, "10 x too large: tenths of mm, write mm"), (1000, "1000 x too small: these are metres, write mm")];
+        [
+            (25.4, "25.4 x too small: these are inches, write mm"), (1 / 25.4, "25.4 x too large: inches were taken for mm once too often"),
+            (10, "10 x too small: these are centimetres, write mm"), (0.1, "10 x too large: tenths of mm, write mm"),
+            (1000, "1000 x too small: these are metres, write mm"),
+        ];
 
     /// <summary>Fits points to an outline.</summary>
     /// <exception cref="InputException">Too few points, or a size that is a slip of units.</exception>
@@ -31,18 +37,21 @@ public static class PanelFitter
     {
         if (points.Count < FewestPoints)
         {
-            throw new InputException(null, null, $"holds {points.Count} points: at least {FewestPoints}, spread all round the panel, are wanted");
+            throw new InputException(
+                null, null, $"holds {points.Count} points: at least {FewestPoints}, spread all round the panel, are wanted");
         }
 
         RequireUnit(outline, points);
         Target target = new(outline);
-        Pose best = Best(target, points), behind = Best(target, [.. points.Select(p => new Point2(-p.X, p.Y))]);
+        Pose best = Best(target, points);
+        Pose behind = Best(target, [.. points.Select(p => new Point2(-p.X, p.Y))]);
         Point2[] placed = [.. points.Select(best.Apply)];
         (Point2 Place, double OffMm)[] off = [.. placed.Select(p => (p, target.Foot(p).Signed))];
         double[] along = [.. placed.Select(p => target.Foot(p).Along).Order()];
         double widest = along.Zip(along.Skip(1).Append(along[0] + outline.Perimeter)).Max(pair => pair.Second - pair.First);
         return new MeasuredPanel(
-            toleranceMm, off, double.RadiansToDegrees(Math.IEEERemainder(best.Turn, 2 * Math.PI)), Math.Sqrt(off.Average(o => o.OffMm * o.OffMm)), off.Average(o => o.OffMm), widest,
+            toleranceMm, off, double.RadiansToDegrees(Math.IEEERemainder(best.Turn, 2 * Math.PI)),
+            Math.Sqrt(off.Average(o => o.OffMm * o.OffMm)), off.Average(o => o.OffMm), widest,
             behind.Sum < MirrorShare * MirrorShare * best.Sum && best.Sum / points.Count > 0.01);
     }
 
@@ -54,13 +63,23 @@ public static class PanelFitter
         {
             if (ratio > factor / UnitSlack && ratio < factor * UnitSlack)
             {
-                throw new InputException(null, null, FormattableString.Invariant($"the points reach over {Longest(points):0.###} where the panel is {Longest(outline.Points):0.###} mm long, {words}"));
+                throw new InputException(
+                    null, null,
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"the points reach over {Longest(points):0.###} where the panel is {Longest(outline.Points):0.###} mm long, "
+                            + $"{words}"));
             }
         }
 
         if (ratio is < 0.6 or > 1.7)
         {
-            throw new InputException(null, null, FormattableString.Invariant($"the points reach over {Longest(points):0.###} mm where the panel is {Longest(outline.Points):0.###} mm long: is it this panel, measured all round?"));
+            throw new InputException(
+                null, null,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"the points reach over {Longest(points):0.###} mm where the panel is {Longest(outline.Points):0.###} mm long: is "
+                        + $"it this panel, measured all round?"));
         }
     }
 
@@ -85,7 +104,9 @@ public static class PanelFitter
     // Direction of the long axis of points about a centre.
     private static double Axis(IEnumerable<Point2> points, Point2 centre)
     {
-        double xx = 0, xy = 0, yy = 0;
+        double xx = 0;
+        double xy = 0;
+        double yy = 0;
         foreach (Point2 p in points)
         {
             Point2 d = p - centre;
@@ -174,7 +195,8 @@ public static class PanelFitter
             List<Point2> dense = [];
             for (int i = 0; i < outline.Points.Count; i++)
             {
-                Point2 a = outline.Points[i], way = outline.Points[(i + 1) % outline.Points.Count] - a;
+                Point2 a = outline.Points[i];
+                Point2 way = outline.Points[(i + 1) % outline.Points.Count] - a;
                 int parts = Math.Max(1, (int)Math.Ceiling(way.Length / Step));
                 dense.AddRange(Enumerable.Range(0, parts).Select(k => a + (way * ((double)k / parts))));
             }
@@ -213,7 +235,8 @@ public static class PanelFitter
                 int i = (s + places.Length) % places.Length;
                 Point2 way = places[(i + 1) % places.Length] - places[i];
                 double share = Math.Clamp((p - places[i]).Dot(way) / way.Dot(way), 0, 1);
-                Point2 off = p - (places[i] + (way * share)), normal = -way.Left * (1 / way.Length);
+                Point2 off = p - (places[i] + (way * share));
+                Point2 normal = -way.Left * (1 / way.Length);
                 if (off.Length < least)
                 {
                     least = off.Length;

@@ -27,7 +27,8 @@ public static class SafetyWords
     /// <summary>Standards to look into; which law holds depends on the place.</summary>
     public static IReadOnlyList<string> Standards { get; } =
     [
-        "See EN 12044 (relevant, not by itself enough), ISO 12100, 13850, 13851, 13855, 13857, 14118, 14120, OSHA 1910.212, 1910.147, 1910.106. Check the current edition; which law applies depends on the place.",
+        "See EN 12044 (relevant, not by itself enough), ISO 12100, 13850, 13851, 13855, 13857, 14118, 14120, OSHA 1910.212, 1910.147, "
+            + "1910.106. Check the current edition; which law applies depends on the place.",
     ];
 
     /// <summary>The block on a ticket.</summary>

@@ -17,7 +17,8 @@ public sealed record CommonCuts(IReadOnlyList<RuleRun> Runs)
     /// <summary>Length of rule that serves two cavities, mm.</summary>
     public double SharedMm => Runs.Where(r => r.Other is not null).Sum(r => r.LengthMm);
 
-    private readonly ILookup<int, RuleRun> byCavity = Runs.SelectMany(r => r.Other is { } other ? new[] { (Cavity: r.Cavity, Run: r), (Cavity: other, Run: r) } : [(r.Cavity, r)])
+    private readonly ILookup<int, RuleRun> byCavity = Runs.SelectMany(r =>
+        r.Other is { } other ? new[] { (Cavity: r.Cavity, Run: r), (Cavity: other, Run: r) } : [(r.Cavity, r)])
         .ToLookup(r => r.Cavity, r => r.Run);
 
     /// <summary>Whether a cavity, by its place in the list, shares a cut.</summary>
@@ -40,8 +41,12 @@ public sealed record CommonCuts(IReadOnlyList<RuleRun> Runs)
             for (int i = 0; i < along.Length; i++)
             {
                 EdgeWalk walk = walks[of.Key];
-                double end = along[i].To, next = i + 1 < along.Length ? along[i + 1].From : along[0].From + walk.Length;
-                Point2[] ends = [Node(nodes, walk, along[i].From, ref made), Node(nodes, walk, end, ref made), Node(nodes, walk, next, ref made)];
+                double end = along[i].To;
+                double next = i + 1 < along.Length ? along[i + 1].From : along[0].From + walk.Length;
+                Point2[] ends =
+                [
+                    Node(nodes, walk, along[i].From, ref made), Node(nodes, walk, end, ref made), Node(nodes, walk, next, ref made),
+                ];
                 if (of.Key < along[i].Other)
                 {
                     runs.Add(Run(walk, of.Key, along[i].Other, along[i].From, end, ends[0], ends[1]));
@@ -59,7 +64,13 @@ public sealed record CommonCuts(IReadOnlyList<RuleRun> Runs)
 
     private static RuleRun Run(EdgeWalk walk, int cavity, int? other, double from, double to, Point2 start, Point2 end)
     {
-        ArcVertex[] line = [.. walk.Between(from, to).Select(p => walk.Pieces[p.Piece].Part(p.First, p.Last)).Select(p => new ArcVertex(p.Start.X, p.Start.Y, p.Turn)), new ArcVertex(end.X, end.Y, 0)];
+        ArcVertex[] line =
+        [
+            .. walk
+                .Between(from, to)
+                .Select(p => walk.Pieces[p.Piece].Part(p.First, p.Last))
+                .Select(p => new ArcVertex(p.Start.X, p.Start.Y, p.Turn)), new ArcVertex(end.X, end.Y, 0),
+        ];
         line[0] = new ArcVertex(start.X, start.Y, line[0].Turn);
         return new RuleRun(cavity, other, from, to, line);
     }

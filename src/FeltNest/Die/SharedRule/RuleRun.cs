@@ -15,11 +15,15 @@ public sealed record RuleRun(int Cavity, int? Other, double FromMm, double ToMm,
     public IReadOnlyList<EdgePiece> Pieces => [.. Line.Take(Line.Count - 1).Select((v, i) => EdgePiece.Of(v, Line[i + 1].Point))];
 
     /// <summary>Centre of its length.</summary>
-    public Point2 Centre => Pieces is var pieces && pieces.Sum(q => q.LengthMm) is var total ? pieces.Aggregate(default(Point2), (sum, p) => sum + (Middle(p) * (p.LengthMm / total))) : default;
+    public Point2 Centre =>
+        Pieces is var pieces && pieces.Sum(q => q.LengthMm) is var total
+            ? pieces.Aggregate(default(Point2), (sum, p) => sum + (Middle(p) * (p.LengthMm / total)))
+            : default;
 
     /// <summary>Length, mm.</summary>
     public double LengthMm => ToMm - FromMm;
 
     // Centre of an arc's length: on its middle radius, at the share sin(half)/half of it.
-    private static Point2 Middle(EdgePiece piece) => piece.Turn == 0 ? piece.Middle : piece.Centre + ((piece.Middle - piece.Centre) * (Math.Sin(piece.Turn / 2) / (piece.Turn / 2)));
+    private static Point2 Middle(EdgePiece piece) =>
+        piece.Turn == 0 ? piece.Middle : piece.Centre + ((piece.Middle - piece.Centre) * (Math.Sin(piece.Turn / 2) / (piece.Turn / 2)));
 }

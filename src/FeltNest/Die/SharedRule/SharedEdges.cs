@@ -16,12 +16,17 @@ internal static class SharedEdges
     // Shares between the ends of an overlap that are looked at.
     private static readonly double[] Looks = [0.25, 0.5, 0.75];
 
-    /// <summary>Stretches that two edges share, each told twice: along either edge, mm. A stretch that passes an edge's start ends beyond its length.</summary>
+    /// <summary>Stretches that two edges share, each told twice: along either edge, mm. A stretch that passes an edge's start ends beyond
+    /// its length.</summary>
     public static List<(int Cavity, int Other, double From, double To)> Find(IReadOnlyList<EdgeWalk> walks, DieWork work)
     {
         (double MinX, double MinY, double MaxX, double MaxY)[][] boxes = [.. walks.Select(w => w.Pieces.Select(Reach).ToArray())];
-        (double MinX, double MinY, double MaxX, double MaxY)[] whole = [.. boxes.Select(b => (b.Min(x => x.MinX), b.Min(x => x.MinY), b.Max(x => x.MaxX), b.Max(x => x.MaxY)))];
-        double wide = whole.Select(b => b.MaxX - b.MinX).DefaultIfEmpty(1).Max() + (2 * SlackMm), high = whole.Select(b => b.MaxY - b.MinY).DefaultIfEmpty(1).Max() + (2 * SlackMm);
+        (double MinX, double MinY, double MaxX, double MaxY)[] whole =
+        [
+            .. boxes.Select(b => (b.Min(x => x.MinX), b.Min(x => x.MinY), b.Max(x => x.MaxX), b.Max(x => x.MaxY))),
+        ];
+        double wide = whole.Select(b => b.MaxX - b.MinX).DefaultIfEmpty(1).Max() + (2 * SlackMm);
+        double high = whole.Select(b => b.MaxY - b.MinY).DefaultIfEmpty(1).Max() + (2 * SlackMm);
         PlaceGrid<int> byLow = new(Math.Max(wide, high));
         for (int i = 0; i < walks.Count; i++)
         {
@@ -31,10 +36,15 @@ internal static class SharedEdges
         List<(int, int, double, double)> found = [];
         for (int i = 0; i < walks.Count; i++)
         {
-            foreach (int k in byLow.Within(new Point2(whole[i].MinX - wide, whole[i].MinY - high), new Point2(whole[i].MaxX + SlackMm, whole[i].MaxY + SlackMm)).Where(k => k > i && Near(whole[i], whole[k])).Order())
+            foreach (int k in byLow
+                .Within(
+                    new Point2(whole[i].MinX - wide, whole[i].MinY - high), new Point2(whole[i].MaxX + SlackMm, whole[i].MaxY + SlackMm))
+                .Where(k => k > i && Near(whole[i], whole[k]))
+                .Order())
             {
                 work.Look();
-                List<(double From, double To)> mine = [], theirs = [];
+                List<(double From, double To)> mine = [];
+                List<(double From, double To)> theirs = [];
                 for (int a = 0; a < boxes[i].Length; a++)
                 {
                     for (int b = 0; b < boxes[k].Length; b++)
@@ -42,7 +52,12 @@ internal static class SharedEdges
                         if (Near(boxes[i][a], boxes[k][b]) && Overlap(walks[i].Pieces[a], walks[k].Pieces[b]) is { } shares)
                         {
                             mine.Add((walks[i].Along(a, shares.First), walks[i].Along(a, shares.Last)));
-                            double[] ends = [.. new[] { shares.First, shares.Last }.Select(s => walks[k].Along(b, walks[k].Pieces[b].ShareAt(walks[i].Pieces[a].At(s)))).Order()];
+                            double[] ends =
+                            [
+                                .. new[] { shares.First, shares.Last }
+                                    .Select(s => walks[k].Along(b, walks[k].Pieces[b].ShareAt(walks[i].Pieces[a].At(s))))
+                                    .Order(),
+                            ];
                             theirs.Add((ends[0], ends[1]));
                         }
                     }
@@ -59,7 +74,11 @@ internal static class SharedEdges
     // Shares of the first piece between which it is the second one's line: ends of either that lie on the other, and the way between them.
     private static (double First, double Last)? Overlap(EdgePiece one, EdgePiece two)
     {
-        List<double> met = [.. new[] { two.Start, two.End }.Where(p => one.DistanceTo(p) < SlackMm).Select(one.ShareAt), .. new[] { one.Start, one.End }.Where(p => two.DistanceTo(p) < SlackMm).Select(one.ShareAt)];
+        List<double> met =
+        [
+            .. new[] { two.Start, two.End }.Where(p => one.DistanceTo(p) < SlackMm).Select(one.ShareAt),
+            .. new[] { one.Start, one.End }.Where(p => two.DistanceTo(p) < SlackMm).Select(one.ShareAt),
+        ];
         if (met.Count < 2 || (met.Max() - met.Min()) * one.LengthMm < SlackMm)
         {
             return null;
@@ -102,6 +121,7 @@ internal static class SharedEdges
         return (Math.Min(a.X, b.X) - rise, Math.Min(a.Y, b.Y) - rise, Math.Max(a.X, b.X) + rise, Math.Max(a.Y, b.Y) + rise);
     }
 
-    private static bool Near((double MinX, double MinY, double MaxX, double MaxY) a, (double MinX, double MinY, double MaxX, double MaxY) b) =>
+    private static bool Near(
+        (double MinX, double MinY, double MaxX, double MaxY) a, (double MinX, double MinY, double MaxX, double MaxY) b) =>
         a.MinX - SlackMm <= b.MaxX && b.MinX - SlackMm <= a.MaxX && a.MinY - SlackMm <= b.MaxY && b.MinY - SlackMm <= a.MaxY;
 }

@@ -6,17 +6,22 @@ namespace FeltNest.Drawing.Charts;
 /// <param name="Step">Distance of two ticks.</param>
 internal readonly record struct ChartAxis(double Low, double High, double Step)
 {
-    /// <summary>The axis that holds all values, with steps of 1, 2 or 5 times a power of ten, about <paramref name="ticks"/> of them.</summary>
+    /// <summary>The axis that holds all values, with steps of 1, 2 or 5 times a power of ten, about <paramref name="ticks"/> of
+    /// them.</summary>
     public static ChartAxis Around(IEnumerable<double> values, int ticks)
     {
         double[] all = [.. values.Where(double.IsFinite)];
-        double low = all.Min(), high = all.Max(), span = high > low ? high - low : Math.Max(1, Math.Abs(high) * 0.1);
-        double power = Math.Pow(10, Math.Floor(Math.Log10(span / ticks))), share = span / ticks / power;
+        double low = all.Min();
+        double high = all.Max();
+        double span = high > low ? high - low : Math.Max(1, Math.Abs(high) * 0.1);
+        double power = Math.Pow(10, Math.Floor(Math.Log10(span / ticks)));
+        double share = span / ticks / power;
         double step = power * (share <= 1 ? 1 : share <= 2 ? 2 : share <= 5 ? 5 : 10);
 
         // A value on a tick stays on it in spite of rounding.
         const double slack = 1e-9;
-        double from = Math.Floor((low / step) + slack) * step, to = Math.Ceiling((high / step) - slack) * step;
+        double from = Math.Floor((low / step) + slack) * step;
+        double to = Math.Ceiling((high / step) - slack) * step;
         return new ChartAxis(from, to > from ? to : from + step, step);
     }
 

@@ -13,18 +13,25 @@ namespace FeltNest.Drawing.Charts;
 internal sealed record LineChart(string Title, string XTitle, IReadOnlyList<double> X, IReadOnlyList<ChartSeries> Series, double? MarkX)
 {
     // Room around the plot for title, tick numbers, x title and the names of the lines, mm.
-    private const double TopRoom = 8, LeftRoom = 16, LowRoom = 12, RightRoom = 30;
+    private const double TopRoom = 8;
+    private const double LeftRoom = 16;
+    private const double LowRoom = 12;
+    private const double RightRoom = 30;
 
     // Dot of a value, length of a tick, and the least distance of two names, mm.
-    private const double Dot = 0.7, Tick = 1.2, NameStep = 3.6;
+    private const double Dot = 0.7;
+    private const double Tick = 1.2;
+    private const double NameStep = 3.6;
 
-    private static readonly Pen Grid = new(0.13, Colour.Of(0xD9DCDD)), Marked = new(0.35, Ink.Dark, 2, 1);
+    private static readonly Pen Grid = new(0.13, Colour.Of(0xD9DCDD));
+    private static readonly Pen Marked = new(0.35, Ink.Dark, 2, 1);
 
     /// <summary>The marks of the chart in a rectangle of the sheet.</summary>
     public IEnumerable<Mark> Draw(Box frame)
     {
         Box plot = new(frame.MinX + LeftRoom, frame.MinY + LowRoom, frame.MaxX - RightRoom, frame.MaxY - TopRoom);
-        ChartAxis across = ChartAxis.Around(X, 6), up = ChartAxis.Around(Series.SelectMany(s => s.Values), 5);
+        ChartAxis across = ChartAxis.Around(X, 6);
+        ChartAxis up = ChartAxis.Around(Series.SelectMany(s => s.Values), 5);
         Point2 Place(double x, double y) => new(plot.MinX + (across.Share(x) * plot.Width), plot.MinY + (up.Share(y) * plot.Height));
 
         yield return new TextMark(Title, new Point2(frame.MinX, frame.MaxY - Ink.Label), Ink.Label, Ink.Dark);
@@ -43,7 +50,8 @@ internal sealed record LineChart(string Title, string XTitle, IReadOnlyList<doub
         }
 
         yield return new TextMark(XTitle, new Point2((plot.MinX + plot.MaxX) / 2, frame.MinY + 1), Ink.Note, Ink.Soft, TextAnchor.Middle);
-        yield return new PathMark([Chain.Open(new Point2(plot.MinX, plot.MaxY), new Point2(plot.MinX, plot.MinY), new Point2(plot.MaxX, plot.MinY))], Ink.Narrow);
+        yield return new PathMark(
+            [Chain.Open(new Point2(plot.MinX, plot.MaxY), new Point2(plot.MinX, plot.MinY), new Point2(plot.MaxX, plot.MinY))], Ink.Narrow);
         if (MarkX is { } mark)
         {
             yield return new PathMark([Chain.Open(Place(mark, up.Low), Place(mark, up.High))], Marked);

@@ -15,19 +15,30 @@ internal sealed record MarkedCurve(
     string Title, string XTitle, IReadOnlyList<Point2> Curve, IReadOnlyList<(string Name, Point2 At)> Marked, IReadOnlyList<double> Lines)
 {
     // Room around the plot for title, tick numbers and x title, and for one line of names above it, mm.
-    private const double TitleRoom = 8, LeftRoom = 14, LowRoom = 12, RightRoom = 4, NameStep = 4.2;
+    private const double TitleRoom = 8;
+    private const double LeftRoom = 14;
+    private const double LowRoom = 12;
+    private const double RightRoom = 4;
+    private const double NameStep = 4.2;
 
     // Half a mark, length of a tick, room between two names of a line, mm.
-    private const double Dot = 1.2, Tick = 1.2, NameRoom = 3;
+    private const double Dot = 1.2;
+    private const double Tick = 1.2;
+    private const double NameRoom = 3;
 
-    private static readonly Pen Grid = new(0.13, Colour.Of(0xD9DCDD)), Line = new(0.45, Colour.Of(0x41606F)), Leader = new(0.13, Ink.Soft), Dashed = new(0.18, Ink.Soft, 1.5, 1);
+    private static readonly Pen Grid = new(0.13, Colour.Of(0xD9DCDD));
+    private static readonly Pen Line = new(0.45, Colour.Of(0x41606F));
+    private static readonly Pen Leader = new(0.13, Ink.Soft);
+    private static readonly Pen Dashed = new(0.18, Ink.Soft, 1.5, 1);
     private static readonly Colour Mark = Colour.Of(0x9C4A0B);
 
     /// <summary>The marks of the chart in a rectangle of the sheet.</summary>
     public IEnumerable<Mark> Draw(Box frame)
     {
-        ChartAxis across = ChartAxis.Around(Curve.Concat(Marked.Select(m => m.At)).Select(p => p.X), 10), up = ChartAxis.Around(Curve.Concat(Marked.Select(m => m.At)).Select(p => p.Y), 5);
-        double left = frame.MinX + LeftRoom, right = frame.MaxX - RightRoom;
+        ChartAxis across = ChartAxis.Around(Curve.Concat(Marked.Select(m => m.At)).Select(p => p.X), 10);
+        ChartAxis up = ChartAxis.Around(Curve.Concat(Marked.Select(m => m.At)).Select(p => p.Y), 5);
+        double left = frame.MinX + LeftRoom;
+        double right = frame.MaxX - RightRoom;
         (string Name, Point2 At, double X, int Level)[] names = Levels(x => left + (across.Share(x) * (right - left)), right);
         double top = frame.MaxY - TitleRoom - (names.Length == 0 ? 0 : (names.Max(n => n.Level) + 1) * NameStep);
         Box plot = new(left, frame.MinY + LowRoom, right, top);
@@ -49,7 +60,8 @@ internal sealed record MarkedCurve(
         }
 
         yield return new TextMark(XTitle, new Point2((plot.MinX + plot.MaxX) / 2, frame.MinY + 1), Ink.Note, Ink.Soft, TextAnchor.Middle);
-        yield return new PathMark([Chain.Open(new Point2(plot.MinX, plot.MaxY), new Point2(plot.MinX, plot.MinY), new Point2(plot.MaxX, plot.MinY))], Ink.Narrow);
+        yield return new PathMark(
+            [Chain.Open(new Point2(plot.MinX, plot.MaxY), new Point2(plot.MinX, plot.MinY), new Point2(plot.MaxX, plot.MinY))], Ink.Narrow);
         foreach (double x in Lines.Where(x => x >= across.Low && x <= across.High))
         {
             yield return new PathMark([Chain.Open(Place(new(x, up.Low)), Place(new(x, up.High)))], Dashed);
@@ -76,8 +88,10 @@ internal sealed record MarkedCurve(
         List<(string Name, Point2 At, double X, int Level)> set = [];
         foreach ((string name, Point2 at) in Marked.OrderByDescending(m => m.At.X))
         {
-            double width = StrokeFont.Width(name, Ink.Note), x = Math.Min(place(at.X) + 1, right - width);
-            bool Free(int level) => set.TrueForAll(s => s.Level < level || (s.Level == level ? x + width + NameRoom < s.X : x + width + 1 < place(s.At.X)));
+            double width = StrokeFont.Width(name, Ink.Note);
+            double x = Math.Min(place(at.X) + 1, right - width);
+            bool Free(int level) =>
+                set.TrueForAll(s => s.Level < level || (s.Level == level ? x + width + NameRoom < s.X : x + width + 1 < place(s.At.X)));
             int level = 0;
             while (!Free(level))
             {

@@ -4,27 +4,43 @@ using FeltNest.Geometry;
 
 namespace FeltNest.Drawing.Charts;
 
-/// <summary>Lying bars of parts, all from zero on one scale, each with its name before it and its sum behind it, and a key below of the parts that are there.</summary>
+/// <summary>Lying bars of parts, all from zero on one scale, each with its name before it and its sum behind it, and a key below of the
+/// parts that are there.</summary>
 /// <param name="Title">Title with the unit.</param>
 /// <param name="Parts">Names and colours of the parts.</param>
 /// <param name="Bars">Name, values of the parts, and the sum in words.</param>
-internal sealed record StackedBars(string Title, IReadOnlyList<(string Name, Colour Colour)> Parts, IReadOnlyList<(string Name, IReadOnlyList<double> Values, string Sum)> Bars)
+internal sealed record StackedBars(
+    string Title, IReadOnlyList<(string Name, Colour Colour)> Parts,
+    IReadOnlyList<(string Name, IReadOnlyList<double> Values, string Sum)> Bars)
 {
     // Room for the title, one line of the key, names and sums, and the greatest height of a bar with its gap, mm.
-    private const double TitleRoom = 8, KeyStep = 4.5, NameRoom = 46, SumRoom = 26, MostStep = 11, Swatch = 2.6;
+    private const double TitleRoom = 8;
+    private const double KeyStep = 4.5;
+    private const double NameRoom = 46;
+    private const double SumRoom = 26;
+    private const double MostStep = 11;
+    private const double Swatch = 2.6;
 
     /// <summary>The marks of the chart in a rectangle of the sheet.</summary>
     public IEnumerable<Mark> Draw(Box frame)
     {
         (string Name, Colour Colour, double X, int Row)[] key = Key(frame);
-        double keyRoom = (key.Max(k => k.Row) + 1) * KeyStep, left = frame.MinX + NameRoom, top = frame.MaxY - TitleRoom;
-        double scale = (frame.MaxX - SumRoom - left) / Bars.Max(b => b.Values.Sum()), step = Math.Min(MostStep, (top - frame.MinY - keyRoom - 2) / Bars.Count), thick = 0.7 * step;
+        double keyRoom = (key.Max(k => k.Row) + 1) * KeyStep;
+        double left = frame.MinX + NameRoom;
+        double top = frame.MaxY - TitleRoom;
+        double scale = (frame.MaxX - SumRoom - left) / Bars.Max(b => b.Values.Sum());
+        double step = Math.Min(MostStep, (top - frame.MinY - keyRoom - 2) / Bars.Count);
+        double thick = 0.7 * step;
         yield return new TextMark(Title, new Point2(frame.MinX, frame.MaxY - Ink.Label), Ink.Label, Ink.Dark);
         for (int i = 0; i < Bars.Count; i++)
         {
             (string name, IReadOnlyList<double> values, string sum) = Bars[i];
-            double y = top - ((i + 1) * step), x = left, height = Math.Min(Ink.Note, 0.6 * step), text = y + ((thick - height) / 2);
-            yield return new TextMark(StrokeFont.Fitted(name, height, NameRoom - 3), new Point2(left - 2, text), height, Ink.Dark, TextAnchor.End);
+            double y = top - ((i + 1) * step);
+            double x = left;
+            double height = Math.Min(Ink.Note, 0.6 * step);
+            double text = y + ((thick - height) / 2);
+            yield return new TextMark(
+                StrokeFont.Fitted(name, height, NameRoom - 3), new Point2(left - 2, text), height, Ink.Dark, TextAnchor.End);
             for (int k = 0; k < values.Count; k++)
             {
                 double width = scale * values[k];

@@ -8,13 +8,17 @@ namespace FeltNest.Drawing.Frames;
 /// <param name="FieldsUp">Fields along the height.</param>
 public sealed record PaperSize(string Name, double WidthMm, double HeightMm, int FieldsAcross, int FieldsUp)
 {
-    /// <summary>Left margin and the margin of the other three sides, mm (edition of 1999, from memory).</summary>
-    public const double BindingMm = 20, MarginMm = 10;
+    /// <summary>Left margin, mm (edition of 1999, from memory).</summary>
+    public const double BindingMm = 20;
+
+    /// <summary>Margin of the other three sides, mm (edition of 1999, from memory).</summary>
+    public const double MarginMm = 10;
 
     /// <summary>The sizes, smallest first; fields from memory.</summary>
     public static IReadOnlyList<PaperSize> All { get; } =
     [
-        new("A4", 210, 297, 4, 6), new("A3", 420, 297, 8, 6), new("A2", 594, 420, 12, 8), new("A1", 841, 594, 16, 12), new("A0", 1189, 841, 24, 16),
+        new("A4", 210, 297, 4, 6), new("A3", 420, 297, 8, 6), new("A2", 594, 420, 12, 8), new("A1", 841, 594, 16, 12),
+        new("A0", 1189, 841, 24, 16),
     ];
 
     /// <summary>The room inside the frame.</summary>

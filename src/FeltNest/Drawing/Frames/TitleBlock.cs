@@ -10,7 +10,9 @@ namespace FeltNest.Drawing.Frames;
 internal static class TitleBlock
 {
     /// <summary>Width, height of the block and of the strip above it, mm.</summary>
-    public const double Width = 180, Height = 40, Strip = 10;
+    public const double Width = 180;
+    public const double Height = 40;
+    public const double Strip = 10;
 
     private const double Row = 10;
 
@@ -18,13 +20,24 @@ internal static class TitleBlock
     public static IEnumerable<Mark> Draw(Point2 corner, DieOrder order, SheetPlace place)
     {
         DieTitle title = order.Title;
-        double x = corner.X - Width, y = corner.Y;
+        double x = corner.X - Width;
+        double y = corner.Y;
         (string Label, string? Value, double Wide, double High)[][] rows =
         [
-            [("department", title.Department, 32, Ink.Note), ("technical reference", title.TechnicalReference, 50, Ink.Note), ("status", title.Status, 50, Ink.Note), ("language", title.Language, 24, Ink.Note), ("rev.", title.Revision, 24, Ink.Label)],
+            [
+                ("department", title.Department, 32, Ink.Note), ("technical reference", title.TechnicalReference, 50, Ink.Note),
+                ("status", title.Status, 50, Ink.Note), ("language", title.Language, 24, Ink.Note), ("rev.", title.Revision, 24, Ink.Label),
+            ],
             [("title", title.Title, 90, Ink.Label), ("supplementary title", title.SupplementaryTitle ?? place.Part, 90, Ink.Label)],
-            [("creator", title.Creator, 50, Ink.Note), ("approval person", title.ApprovalPerson, 50, Ink.Note), ("date of issue", title.DateOfIssue, 32, Ink.Note), ("sheet", Whole(place.Number), 20, Ink.Note), ("sheets", Whole(place.Count), 28, Ink.Note)],
-            [("legal owner", title.LegalOwner, 58, Ink.Note), ("document type", title.DocumentType, 72, Ink.Note), ("identification number", title.IdentificationNumber, 50, Ink.Note)],
+            [
+                ("creator", title.Creator, 50, Ink.Note), ("approval person", title.ApprovalPerson, 50, Ink.Note),
+                ("date of issue", title.DateOfIssue, 32, Ink.Note), ("sheet", Whole(place.Number), 20, Ink.Note),
+                ("sheets", Whole(place.Count), 28, Ink.Note),
+            ],
+            [
+                ("legal owner", title.LegalOwner, 58, Ink.Note), ("document type", title.DocumentType, 72, Ink.Note),
+                ("identification number", title.IdentificationNumber, 50, Ink.Note),
+            ],
         ];
         for (int r = 0; r < rows.Length; r++)
         {
@@ -47,12 +60,16 @@ internal static class TitleBlock
             yield return mark;
         }
 
-        foreach (Mark mark in Cell(new Box(x + 36, strip.MinY, x + 120, strip.MaxY), "general tolerances of board and plate", $"ISO 2768-{order.Tolerances.General}; lengths in mm", Ink.Note))
+        foreach (Mark mark in Cell(
+            new Box(x + 36, strip.MinY, x + 120, strip.MaxY), "general tolerances of board and plate",
+            $"ISO 2768-{order.Tolerances.General}; lengths in mm", Ink.Note))
         {
             yield return mark;
         }
 
-        foreach (Mark mark in Cell(new Box(x + 120, strip.MinY, x + Width, strip.MaxY), "projection", order.ThirdAngle ? "third angle" : "first angle", Ink.Note).Concat(Cone(new Point2(x + 154, strip.MinY + 4.5), order.ThirdAngle)))
+        foreach (Mark mark in Cell(
+            new Box(x + 120, strip.MinY, x + Width, strip.MaxY), "projection", order.ThirdAngle ? "third angle" : "first angle", Ink.Note)
+            .Concat(Cone(new Point2(x + 154, strip.MinY + 4.5), order.ThirdAngle)))
         {
             yield return mark;
         }
@@ -66,17 +83,29 @@ internal static class TitleBlock
         yield return new TextMark(label, new Point2(box.MinX + 1.5, box.MaxY - 1.2 - Ink.Note), Ink.Note, Ink.Soft);
         if (value.Length > 0)
         {
-            yield return new TextMark(StrokeFont.Fitted(value, high, box.Width - 3), new Point2(box.MinX + 1.5, box.MinY + 1.4), high, Ink.Dark);
+            yield return new TextMark(
+                StrokeFont.Fitted(value, high, box.Width - 3), new Point2(box.MinX + 1.5, box.MinY + 1.4), high, Ink.Dark);
         }
     }
 
-    // A cone's side view and its end view: in first angle the side view stands left of the circles, in third angle right, its small end turned to the left in both.
+    // A cone's side view and its end view: in first angle the side view stands left of the circles, in third angle right, its small end
+    // turned to the left in both.
     private static IEnumerable<Mark> Cone(Point2 at, bool third)
     {
-        const double small = 1.2, large = 2.4, length = 6, apart = 10;
-        double side = third ? apart - 2 : 0, circles = third ? 0 : apart + 2;
+        const double small = 1.2;
+        const double large = 2.4;
+        const double length = 6;
+        const double apart = 10;
+        double side = third ? apart - 2 : 0;
+        double circles = third ? 0 : apart + 2;
         yield return new PathMark(
-            [Chain.Ring([at + new Point2(side, small), at + new Point2(side, -small), at + new Point2(side + length, -large), at + new Point2(side + length, large)]), Chain.Circle(at + new Point2(circles + 2, 0), small), Chain.Circle(at + new Point2(circles + 2, 0), large)],
+            [
+                Chain.Ring([
+                    at + new Point2(side, small), at + new Point2(side, -small), at + new Point2(side + length, -large),
+                    at + new Point2(side + length, large),
+                ]), Chain.Circle(
+                    at + new Point2(circles + 2, 0), small), Chain.Circle(at + new Point2(circles + 2, 0), large),
+            ],
             Ink.Narrow);
     }
 

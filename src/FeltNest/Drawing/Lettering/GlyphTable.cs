@@ -3,9 +3,10 @@ using FeltNest.Geometry;
 
 namespace FeltNest.Drawing.Lettering;
 
-/// <summary>The letters: own single-stroke design for capitals 10 high, small letters 7 high, stroke 1 wide (the proportions of ISO 3098 type B).</summary>
-/// <remarks>A glyph is its width, a colon, and its strokes; strokes are parted by semicolons, points by blanks; <c>x,y~turn</c> goes to the next point on an arc of so many
-/// degrees, counter-clockwise positive. A point alone is a dot.</remarks>
+/// <summary>The letters: own single-stroke design for capitals 10 high, small letters 7 high, stroke 1 wide (the proportions of ISO 3098
+/// type B).</summary>
+/// <remarks>A glyph is its width, a colon, and its strokes; strokes are parted by semicolons, points by blanks; <c>x,y~turn</c> goes to the
+/// next point on an arc of so many degrees, counter-clockwise positive. A point alone is a dot.</remarks>
 internal static class GlyphTable
 {
     /// <summary>Shown for a character that has no glyph.</summary>
@@ -119,7 +120,8 @@ internal static class GlyphTable
         (Unknown, "5.4:0,0 5.4,0 5.4,10 0,10 0,0"),
     ];
 
-    private static readonly Lazy<Dictionary<char, Glyph>> Table = new(() => Source.ToDictionary(pair => pair.Letter, pair => Parse(pair.Strokes)));
+    private static readonly Lazy<Dictionary<char, Glyph>> Table = new(() =>
+        Source.ToDictionary(pair => pair.Letter, pair => Parse(pair.Strokes)));
 
     /// <summary>Every character that has a glyph of its own.</summary>
     public static IEnumerable<char> Letters => Table.Value.Keys.Where(letter => letter != Unknown);

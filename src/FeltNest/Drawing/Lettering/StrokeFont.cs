@@ -6,7 +6,9 @@ namespace FeltNest.Drawing.Lettering;
 internal static class StrokeFont
 {
     // Glyphs are drawn in tenths of the capital height; space after a letter and width of the stroke in the same unit.
-    private const double Unit = 0.1, Space = 2.2, Stroke = 1;
+    private const double Unit = 0.1;
+    private const double Space = 2.2;
+    private const double Stroke = 1;
 
     /// <summary>Pen for letters of a height.</summary>
     public static Pen PenOf(double height, Colour colour) => new(Stroke * Unit * height, colour);

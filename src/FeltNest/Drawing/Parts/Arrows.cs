@@ -23,7 +23,8 @@ internal static class Arrows
     public static Mark Head(Point2 from, Point2 tip, double length, Colour colour)
     {
         Point2 way = tip - from;
-        Point2 along = way * (length / way.Length), side = along.Left * (0.5 / Slender);
+        Point2 along = way * (length / way.Length);
+        Point2 side = along.Left * (0.5 / Slender);
         return new PathMark([Chain.Ring([tip, tip - along + side, tip - along - side])], null, colour);
     }
 }

@@ -15,7 +15,8 @@ internal static class CellTable
     /// <summary>The table with its upper left corner at a place.</summary>
     public static IEnumerable<Mark> Draw(Point2 topLeft, IReadOnlyList<(string Name, double Width)> columns, IEnumerable<string[]> rows)
     {
-        double y = topLeft.Y - RowStep, wide = columns.Sum(c => c.Width);
+        double y = topLeft.Y - RowStep;
+        double wide = columns.Sum(c => c.Width);
         foreach (Mark mark in Row(columns.Select(c => c.Name), Ink.Soft))
         {
             yield return mark;
@@ -41,7 +42,8 @@ internal static class CellTable
                 right += width;
                 if (cell.Length > 0)
                 {
-                    marks.Add(new TextMark(StrokeFont.Fitted(cell, Ink.Note, width - 1), new Point2(right, y), Ink.Note, colour, TextAnchor.End));
+                    marks.Add(
+                        new TextMark(StrokeFont.Fitted(cell, Ink.Note, width - 1), new Point2(right, y), Ink.Note, colour, TextAnchor.End));
                 }
             }
 

@@ -2,11 +2,16 @@ using FeltNest.Geometry;
 
 namespace FeltNest.Drawing.Parts;
 
-/// <summary>Dimensions after ISO 129-1: extension lines past the dimension line, arrows, the number above the line and readable from below or from the right.</summary>
+/// <summary>Dimensions after ISO 129-1: extension lines past the dimension line, arrows, the number above the line and readable from below
+/// or from the right.</summary>
 internal static class Dimension
 {
-    // Length of an arrow, how far extension lines pass the dimension line and start off the outline, and the room between line and number: mm.
-    private const double Head = 2.5, Past = 2, Off = 1, Room = 1;
+    // Length of an arrow, how far extension lines pass the dimension line and start off the outline, and the room between line and number:
+    // mm.
+    private const double Head = 2.5;
+    private const double Past = 2;
+    private const double Off = 1;
+    private const double Room = 1;
 
     /// <summary>A level dimension at height <paramref name="y"/> between two points.</summary>
     public static IEnumerable<Mark> Level(Point2 a, Point2 b, double y, string text, double height = Ink.Label)
@@ -16,7 +21,8 @@ internal static class Dimension
             yield return mark;
         }
 
-        Point2 from = new(Math.Min(a.X, b.X), y), to = new(Math.Max(a.X, b.X), y);
+        Point2 from = new(Math.Min(a.X, b.X), y);
+        Point2 to = new(Math.Max(a.X, b.X), y);
         double width = StrokeWidth(text, height);
         // Too short for its number: the number stands to the right of the line, and the arrows point at it from outside.
         bool tight = to.X - from.X < width + (2 * Head);
@@ -38,7 +44,8 @@ internal static class Dimension
             yield return mark;
         }
 
-        Point2 from = new(x, Math.Min(a.Y, b.Y)), to = new(x, Math.Max(a.Y, b.Y));
+        Point2 from = new(x, Math.Min(a.Y, b.Y));
+        Point2 to = new(x, Math.Max(a.Y, b.Y));
         double width = StrokeWidth(text, height);
         bool tight = to.Y - from.Y < width + (2 * Head);
         bool crossed = to.Y - from.Y < 3 * Head;

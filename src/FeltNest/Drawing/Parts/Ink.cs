@@ -4,7 +4,9 @@ namespace FeltNest.Drawing.Parts;
 internal static class Ink
 {
     /// <summary>Heights of letters, mm, from the row of ISO 3098: notes, labels, subtitle, title.</summary>
-    public const double Note = 2.5, Label = 3.5, Title = 5;
+    public const double Note = 2.5;
+    public const double Label = 3.5;
+    public const double Title = 5;
 
     /// <summary>Lines and letters.</summary>
     public static readonly Colour Dark = Colour.Of(0x25303B);
@@ -24,7 +26,8 @@ internal static class Ink
     /// <summary>Hatching of trims.</summary>
     public static readonly Colour TrimHatch = Colour.Of(0xBFA88F);
 
-    /// <summary>Panels of the repeat, one colour a pairing class: moss, clay, slate, plum. They differ in lightness too, for colour-blind readers and grey prints.</summary>
+    /// <summary>Panels of the repeat, one colour a pairing class: moss, clay, slate, plum. They differ in lightness too, for colour-blind
+    /// readers and grey prints.</summary>
     public static readonly Colour[] Classes = [Colour.Of(0xBCCB94), Colour.Of(0xD98F6C), Colour.Of(0x8FB3C9), Colour.Of(0x9C83A8)];
 
     /// <summary>Visible outlines.</summary>

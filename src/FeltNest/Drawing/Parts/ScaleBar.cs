@@ -18,10 +18,14 @@ internal static class ScaleBar
     {
         double step = realMm * scale / Parts;
         yield return new PathMark(
-            [.. Enumerable.Range(0, Parts / 2).Select(k => Chain.Rectangle(new Box(at.X + (2 * k * step), at.Y, at.X + ((2 * k) + 1) * step, at.Y + Height)))], null, Ink.Dark);
+            [
+                .. Enumerable.Range(0, Parts / 2)
+                    .Select(k => Chain.Rectangle(new Box(at.X + (2 * k * step), at.Y, at.X + ((2 * k) + 1) * step, at.Y + Height))),
+            ], null, Ink.Dark);
         yield return new PathMark([Chain.Rectangle(new Box(at.X, at.Y, at.X + (Parts * step), at.Y + Height))], Ink.Narrow);
         yield return new TextMark("0", new Point2(at.X, at.Y + Height + 1.2), Ink.Note, Ink.Dark, TextAnchor.Middle);
         yield return new TextMark(
-            realMm.ToString("0.##", CultureInfo.InvariantCulture) + " mm", new Point2(at.X + (Parts * step) + 2.5, at.Y - 0.4), Ink.Note, Ink.Dark);
+            realMm.ToString("0.##", CultureInfo.InvariantCulture) + " mm", new Point2(at.X + (Parts * step) + 2.5, at.Y - 0.4), Ink.Note,
+            Ink.Dark);
     }
 }

@@ -11,7 +11,10 @@ internal sealed class ClothView
     private static readonly int[] Scales = [1, 2, 5, 10, 20, 50, 100, 200, 500];
 
     // Greatest size of the cloth on paper, and the least and the usual length of roll that is shown when repeats are short: mm on paper.
-    private const double MostHigh = 365, MostWide = 400, LeastWide = 80, UsualWide = 130;
+    private const double MostHigh = 365;
+    private const double MostWide = 400;
+    private const double LeastWide = 80;
+    private const double UsualWide = 130;
 
     // Most panels drawn on a sheet: more turns the picture into a grey and the file into a burden.
     private const double MostCopies = 3000;
@@ -79,7 +82,9 @@ internal sealed class ClothView
             yield return new Symbol($"copy-{part}", [new PathMark([outline], Ink.Faint, Ink.Copy)]);
             for (int k = 0; k < Classes.Count; k++)
             {
-                yield return new Symbol($"panel-{part}-{k}", [new PathMark([outline], Ink.Narrow, Ink.Classes[k % Ink.Classes.Length]), .. Heading(layout.Parts[part])]);
+                yield return new Symbol(
+                    $"panel-{part}-{k}",
+                    [new PathMark([outline], Ink.Narrow, Ink.Classes[k % Ink.Classes.Length]), .. Heading(layout.Parts[part])]);
             }
         }
     }
@@ -87,17 +92,21 @@ internal sealed class ClothView
     /// <summary>The panels in the window, copies first, the repeat over them.</summary>
     public IEnumerable<Mark> Panels(Point2 corner, IReadOnlyList<Symbol> symbols)
     {
-        List<Mark> copies = [], own = [];
+        List<Mark> copies = [];
+        List<Mark> own = [];
         foreach (LayoutBand band in layout.Bands)
         {
             foreach (PlacedPanel p in band.Repeat.Panels)
             {
-                double reach = Reach(layout.Parts[p.Part]), first = Folded(p.XMm, band.Repeat.LengthMm);
-                int from = (int)Math.Floor((-LeadMm - reach - first) / band.Repeat.LengthMm), to = (int)Math.Ceiling((WindowMm - LeadMm + reach - first) / band.Repeat.LengthMm);
+                double reach = Reach(layout.Parts[p.Part]);
+                double first = Folded(p.XMm, band.Repeat.LengthMm);
+                int from = (int)Math.Floor((-LeadMm - reach - first) / band.Repeat.LengthMm);
+                int to = (int)Math.Ceiling((WindowMm - LeadMm + reach - first) / band.Repeat.LengthMm);
                 for (int k = from; k <= to; k++)
                 {
                     string id = k == 0 ? $"panel-{p.Part}-{ClassIndex(p)}" : $"copy-{p.Part}";
-                    CopyMark mark = new(symbols.First(s => s.Id == id), Paper(corner, first + (k * band.Repeat.LengthMm), p.YMm), p.AngleDeg);
+                    CopyMark mark = new(
+                        symbols.First(s => s.Id == id), Paper(corner, first + (k * band.Repeat.LengthMm), p.YMm), p.AngleDeg);
                     (k == 0 ? own : copies).Add(mark);
                 }
             }
@@ -111,9 +120,12 @@ internal sealed class ClothView
     {
         Box all = new(corner.X, corner.Y, corner.X + PaperWidth, corner.Y + PaperHeight);
         yield return new PathMark([Chain.Rectangle(all)], null, Ink.Cloth);
-        double lower = layout.Trims.LowerMm * Scale, upper = layout.Trims.UpperMm * Scale;
+        double lower = layout.Trims.LowerMm * Scale;
+        double upper = layout.Trims.UpperMm * Scale;
         IEnumerable<Box> lost = ((Box[])[all with { MaxY = all.MinY + lower }, all with { MinY = all.MaxY - upper }])
-            .Concat(layout.Rules.Forbidden.Select(s => all with { MinY = all.MinY + (s.YFromMm * Scale), MaxY = all.MinY + (s.YToMm * Scale) }));
+            .Concat(
+                layout.Rules.Forbidden.Select(s =>
+                    all with { MinY = all.MinY + (s.YFromMm * Scale), MaxY = all.MinY + (s.YToMm * Scale) }));
         foreach (Box box in lost.Where(box => box.Height > 0))
         {
             yield return new PathMark([Chain.Rectangle(box)], null, Ink.Trim);
@@ -128,9 +140,12 @@ internal sealed class ClothView
     /// <summary>Selvedges, and broken ends where the roll goes on.</summary>
     public IEnumerable<Mark> Edges(Point2 corner)
     {
-        double right = corner.X + PaperWidth, top = corner.Y + PaperHeight;
-        yield return new PathMark([Chain.Open(corner, new Point2(right, corner.Y)), Chain.Open(new Point2(corner.X, top), new Point2(right, top))], Ink.Wide);
-        yield return new PathMark([Chain.Open(corner, new Point2(corner.X, top)), Chain.Open(new Point2(right, corner.Y), new Point2(right, top))], Ink.Centre);
+        double right = corner.X + PaperWidth;
+        double top = corner.Y + PaperHeight;
+        yield return new PathMark(
+            [Chain.Open(corner, new Point2(right, corner.Y)), Chain.Open(new Point2(corner.X, top), new Point2(right, top))], Ink.Wide);
+        yield return new PathMark(
+            [Chain.Open(corner, new Point2(corner.X, top)), Chain.Open(new Point2(right, corner.Y), new Point2(right, top))], Ink.Centre);
     }
 
     /// <summary>Where a panel of the repeat is drawn along the roll: folded into one repeat that begins at 0.</summary>
@@ -150,7 +165,8 @@ internal sealed class ClothView
     }
 
     /// <summary>The true curve of a part, or its polygon where that is the part.</summary>
-    public static Chain ChainOf(LayoutPart part) => part.Arcs is { } arcs ? new Chain(arcs.Vertices, true) : Chain.Ring(part.Outline.Points);
+    public static Chain ChainOf(LayoutPart part) =>
+        part.Arcs is { } arcs ? new Chain(arcs.Vertices, true) : Chain.Ring(part.Outline.Points);
 
     /// <summary>How far a part reaches from its origin, mm.</summary>
     public static double Reach(LayoutPart part) => part.Outline.Points.Max(p => p.Length);
@@ -169,7 +185,8 @@ internal sealed class ClothView
         for (double x = box.MinX - box.Height; x < box.MaxX; x += step)
         {
             // A line at 45 degrees, cut to the box.
-            double from = Math.Max(0, box.MinX - x), to = Math.Min(box.Height, box.MaxX - x);
+            double from = Math.Max(0, box.MinX - x);
+            double to = Math.Min(box.Height, box.MaxX - x);
             if (to > from)
             {
                 yield return Chain.Open(new Point2(x + from, box.MinY + from), new Point2(x + to, box.MinY + to));

@@ -8,25 +8,33 @@ using FeltNest.Geometry;
 
 namespace FeltNest.Drawing.Sheets;
 
-/// <summary>The sheet of a comparison: the saw-tooth of waste over width with the offers on it, and what a thousand balls cost, or use where no price is known.</summary>
+/// <summary>The sheet of a comparison: the saw-tooth of waste over width with the offers on it, and what a thousand balls cost, or use
+/// where no price is known.</summary>
 public static class CompareSheet
 {
     // A4 lying; margin, title and the room between charts, mm.
-    private const double Width = 297, Height = 210, Margin = 12, TitleRoom = 20, Room = 6;
+    private const double Width = 297;
+    private const double Height = 210;
+    private const double Margin = 12;
+    private const double TitleRoom = 20;
+    private const double Room = 6;
 
     // Most bars and most names: more cannot be read on the sheet.
-    private const int MostBars = 12, MostNames = 12;
+    private const int MostBars = 12;
+    private const int MostNames = 12;
 
     // Parts of a bar differ in lightness as well as in colour.
     private static readonly Colour[] Shades =
     [
-        Colour.Of(0x8FA35B), Colour.Of(0x9C4A0B), Colour.Of(0x2A66AE), Colour.Of(0xD9A66C), Colour.Of(0x41606F), Colour.Of(0x9C83A8), Colour.Of(0x8FB3C9), Colour.Of(0x66727E), Colour.Of(0xD0C8A0),
+        Colour.Of(0x8FA35B), Colour.Of(0x9C4A0B), Colour.Of(0x2A66AE), Colour.Of(0xD9A66C), Colour.Of(0x41606F), Colour.Of(0x9C83A8),
+        Colour.Of(0x8FB3C9), Colour.Of(0x66727E), Colour.Of(0xD0C8A0),
     ];
 
     /// <summary>Draws the sheet.</summary>
     public static Sheet Draw(Comparison comparison)
     {
-        double high = Height - Margin - TitleRoom, half = Margin + ((high - Margin) * 0.45);
+        double high = Height - Margin - TitleRoom;
+        double half = Margin + ((high - Margin) * 0.45);
         string title = $"Felt and cost side by side: {comparison.Question.Lay.Part.Name}";
         Mark[] marks =
         [
@@ -34,18 +42,26 @@ public static class CompareSheet
             new GroupMark("waste", [.. Waste(comparison).Draw(new Box(Margin, half + (Room / 2), Width - Margin, high))]),
             new GroupMark("bars", [.. Bars(comparison).Draw(new Box(Margin, Margin, Width - Margin, half - (Room / 2)))]),
         ];
-        return new Sheet(title, "Waste of the lay against roll width, and bars of what a thousand good balls cost or use.", Width, Height, [], marks);
+        return new Sheet(
+            title, "Waste of the lay against roll width, and bars of what a thousand good balls cost or use.", Width, Height, [], marks);
     }
 
     private static MarkedCurve Waste(Comparison comparison)
     {
         IEnumerable<CompareRow> named = comparison.Question.Scan ? comparison.Ranking.Take(1) : comparison.Ranking.Take(MostNames);
-        string curve = comparison.Sweep.Count > 1 ? FormattableString.Invariant($"line: parallel rows, a die designed for each width, edge {comparison.Question.Lay.Trims.TotalMm / 2:0.#} mm") : string.Empty;
+        string curve = comparison.Sweep.Count > 1
+            ? FormattableString.Invariant(
+                $"line: parallel rows, a die designed for each width, edge {comparison.Question.Lay.Trims.TotalMm / 2:0.#} mm")
+            : string.Empty;
         string lines = comparison.Crossovers.Count > 0 ? "; dashed: number of rows changes" : string.Empty;
         return new MarkedCurve(
-            "Waste of the lay, % of the full width", $"width the lay is planned on, mm{(curve.Length > 0 ? $"   ({curve}{lines})" : string.Empty)}",
+            "Waste of the lay, % of the full width",
+            $"width the lay is planned on, mm{(curve.Length > 0 ? $"   ({curve}{lines})" : string.Empty)}",
             [.. comparison.Sweep.Select(p => new Point2(p.WidthMm, p.WastePercent))],
-            [.. named.Select(r => (StrokeFont.Fitted($"{r.Rank}  {r.Case.Name}", Ink.Note, 60), new Point2(r.Case.WidthMm, r.Yield.WastePercent)))],
+            [
+                .. named.Select(r =>
+                    (StrokeFont.Fitted($"{r.Rank}  {r.Case.Name}", Ink.Note, 60), new Point2(r.Case.WidthMm, r.Yield.WastePercent))),
+            ],
             [.. comparison.Crossovers.Select(c => c.WidthMm)]);
     }
 
@@ -59,18 +75,27 @@ public static class CompareSheet
                 $"Felt bought for a thousand good balls, m\u00B2{some}",
                 [.. rows[0].Account.Shares.Named.Select((s, i) => (s.Name, Shades[i]))],
                 [.. rows.Select(r => (
-                    $"{r.Rank}  {r.Case.Name}", (IReadOnlyList<double>)[.. r.Account.Shares.Named.Select(s => s.Percent / 100 * r.Account.PerThousandBalls.SquareMetres)],
+                    $"{r.Rank}  {r.Case.Name}",
+                    (IReadOnlyList<double>)
+                    [
+                        .. r.Account.Shares.Named.Select(s => s.Percent / 100 * r.Account.PerThousandBalls.SquareMetres),
+                    ],
                     r.Account.PerThousandBalls.SquareMetres.ToString("0.00", CultureInfo.InvariantCulture)))]);
         }
 
-        // Net felt and the felt that is lost, each by its share of what the felt costs less what the waste brings; then the lines beside the felt.
+        // Net felt and the felt that is lost, each by its share of what the felt costs less what the waste brings; then the lines beside
+        // the felt.
         return new StackedBars(
             $"Cost of a thousand good balls, {rows[0].Sheet!.Currency}{some}",
             [
-                ("felt on balls", Shades[0]), ("felt lost, less waste sold", Shades[1]), ("set-up", Shades[2]), ("labour and machine", Shades[3]), ("die", Shades[4]), ("cutting board", Shades[5]),
+                ("felt on balls", Shades[0]), ("felt lost, less waste sold", Shades[1]), ("set-up", Shades[2]),
+                ("labour and machine", Shades[3]), ("die", Shades[4]), ("cutting board", Shades[5]),
                 ("handling", Shades[6]), ("overhead", Shades[7]),
             ],
-            [.. rows.Select(r => ($"{r.Rank}  {r.Case.Name}", Values(r, r.Sheet!), r.Sheet!.Total.ToString("0.00", CultureInfo.InvariantCulture)))]);
+            [
+                .. rows.Select(r =>
+                    ($"{r.Rank}  {r.Case.Name}", Values(r, r.Sheet!), r.Sheet!.Total.ToString("0.00", CultureInfo.InvariantCulture))),
+            ]);
     }
 
     private static IReadOnlyList<double> Values(CompareRow row, CostSheet sheet)
@@ -82,11 +107,15 @@ public static class CompareSheet
     private static IEnumerable<Mark> Title(string title, Comparison comparison)
     {
         const double top = Height - Margin;
-        yield return new TextMark(StrokeFont.Fitted(title, Ink.Title, Width - (2 * Margin)), new Point2(Margin, top - Ink.Title), Ink.Title, Ink.Dark);
+        yield return new TextMark(
+            StrokeFont.Fitted(title, Ink.Title, Width - (2 * Margin)), new Point2(Margin, top - Ink.Title), Ink.Title, Ink.Dark);
         string words = string.Create(
             CultureInfo.InvariantCulture,
-            $"gap {comparison.Question.Lay.GapMm:0.##} mm, rows {EnumWord.Of(comparison.Question.Lay.Rules.Rows)}   {comparison.Question.Costs?.Name ?? "no costs file"}   best: {comparison.Best.Case.Name}{(comparison.CutShort ? "   cut short" : string.Empty)}");
-        yield return new TextMark(StrokeFont.Fitted(words, Ink.Note, Width - (2 * Margin)), new Point2(Margin, top - 12), Ink.Note, Ink.Soft);
+            $"gap {comparison.Question.Lay.GapMm:0.##} mm, rows {EnumWord.Of(comparison.Question.Lay.Rules.Rows)}   "
+                + $"{comparison.Question.Costs?.Name ?? "no costs file"}   best: {comparison.Best.Case.Name}"
+                + $"{(comparison.CutShort ? "   cut short" : string.Empty)}");
+        yield return new TextMark(
+            StrokeFont.Fitted(words, Ink.Note, Width - (2 * Margin)), new Point2(Margin, top - 12), Ink.Note, Ink.Soft);
         yield return new PathMark([Chain.Open(new Point2(Margin, top - 15), new Point2(Width - Margin, top - 15))], Ink.Wide);
     }
 }

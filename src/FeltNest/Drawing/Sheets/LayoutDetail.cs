@@ -14,7 +14,9 @@ internal sealed class LayoutDetail
         [(5, "5:1"), (2, "2:1"), (1, "1:1"), (0.5, "1:2"), (0.2, "1:5"), (0.1, "1:10"), (0.05, "1:20"), (0.02, "1:50"), (0.01, "1:100")];
 
     // Height of the heading and of the window, and cloth shown around the panel at least: mm on paper.
-    private const double HeadHigh = 5, WindowHigh = 84, Rim = 4;
+    private const double HeadHigh = 5;
+    private const double WindowHigh = 84;
+    private const double Rim = 4;
 
     // Corners of an outline looked at to find where the gap is least: enough for a picture, the check measures every one.
     private const int MostCorners = 500;
@@ -29,7 +31,8 @@ internal sealed class LayoutDetail
     private readonly Point2 from;
     private readonly Point2 to;
 
-    /// <summary>The detail of a layout: the panel of its first repeat nearest the middle of its band, which has neighbours on all sides where any has.</summary>
+    /// <summary>The detail of a layout: the panel of its first repeat nearest the middle of its band, which has neighbours on all sides
+    /// where any has.</summary>
     public LayoutDetail(RollLayout layout, ClothView view)
     {
         this.layout = layout;
@@ -55,12 +58,16 @@ internal sealed class LayoutDetail
     /// <summary>Height the detail takes, mm.</summary>
     public static double Height => HeadHigh + WindowHigh + 8;
 
-    /// <summary>The marks, upper left corner at a place: the panel in the middle of a window, its neighbours cut off at the window's sides.</summary>
+    /// <summary>The marks, upper left corner at a place: the panel in the middle of a window, its neighbours cut off at the window's
+    /// sides.</summary>
     public IEnumerable<Mark> Draw(Point2 topLeft, double width)
     {
         Point2[] mine = Corners(own);
-        Point2 low = new(mine.Min(p => p.X), mine.Min(p => p.Y)), high = new(mine.Max(p => p.X), mine.Max(p => p.Y)), middle = (low + high) * 0.5;
-        (double scale, string words) = Array.Find(Scales, s => (high.X - low.X) * s.Scale <= width - (2 * Rim) && (high.Y - low.Y) * s.Scale <= WindowHigh - (2 * Rim));
+        Point2 low = new(mine.Min(p => p.X), mine.Min(p => p.Y));
+        Point2 high = new(mine.Max(p => p.X), mine.Max(p => p.Y));
+        Point2 middle = (low + high) * 0.5;
+        (double scale, string words) = Array.Find(
+            Scales, s => (high.X - low.X) * s.Scale <= width - (2 * Rim) && (high.Y - low.Y) * s.Scale <= WindowHigh - (2 * Rim));
         if (scale == 0)
         {
             (scale, words) = Scales[^1];
@@ -87,11 +94,13 @@ internal sealed class LayoutDetail
     private PathMark Drawn(PlacedPanel p, Point2 place, double scale, Colour fill) =>
         new([ClothView.ChainOf(layout.Parts[p.Part]).Placed(scale, p.AngleDeg * Math.PI / 180, place)], Ink.Narrow, fill);
 
-    // The panel's axis against the warp, as an angle of less than a half-turn; beyond a right angle the arc is drawn on the near side, with both ways to say it.
+    // The panel's axis against the warp, as an angle of less than a half-turn; beyond a right angle the arc is drawn on the near side, with
+    // both ways to say it.
     private IEnumerable<Mark> Tilt(Point2 centre, double reach, Box window)
     {
         double tilt = ((own.AngleDeg % 180) + 180) % 180;
-        double shown = tilt > 90 ? tilt - 180 : tilt, radians = shown * Math.PI / 180;
+        double shown = tilt > 90 ? tilt - 180 : tilt;
+        double radians = shown * Math.PI / 180;
         string Degrees(double value) => value.ToString("0.00", CultureInfo.InvariantCulture) + "\u00B0";
         string words = tilt > 90 ? $"{Degrees(tilt)} = {Degrees(shown)}" : Degrees(tilt);
         // A flat tilt is measured as far out as its number still fits, where the number does not lie on the axis.
@@ -103,9 +112,11 @@ internal sealed class LayoutDetail
         // An arc too short for its head is left out; the number says enough.
         if (radius * Math.Abs(radians) > 2)
         {
-            Point2 start = centre + new Point2(radius, 0), end = centre + new Point2(radius, 0).Turned(radians);
+            Point2 start = centre + new Point2(radius, 0);
+            Point2 end = centre + new Point2(radius, 0).Turned(radians);
             Point2 back = new Point2(1, 0).Turned(radians - (Math.Sign(radians) * Math.PI / 2));
-            yield return new PathMark([new Chain([new ArcVertex(start.X, start.Y, radians), new ArcVertex(end.X, end.Y, 0)], false)], Ink.Narrow);
+            yield return new PathMark(
+                [new Chain([new ArcVertex(start.X, start.Y, radians), new ArcVertex(end.X, end.Y, 0)], false)], Ink.Narrow);
             yield return Arrows.Head(end + back, end, 2, Ink.Dark);
         }
 
@@ -120,7 +131,8 @@ internal sealed class LayoutDetail
     {
         Point2 way = b - a;
         Point2 unit = way.Length > 1e-6 ? way * (1 / way.Length) : new Point2(0, 1);
-        const double tail = 6, head = 2;
+        const double tail = 6;
+        const double head = 2;
         if (layout.GapMm > 0)
         {
             yield return new PathMark([Chain.Open(a - (unit * tail), b + (unit * tail))], Ink.Narrow);
@@ -129,7 +141,8 @@ internal sealed class LayoutDetail
         }
 
         string words = layout.GapMm > 0 ? $"gap {layout.GapMm.ToString("0.##", CultureInfo.InvariantCulture)}" : "common cut";
-        TextMark outer = LabelBeyond(b, unit, tail, words), inner = LabelBeyond(a, unit * -1, tail, words);
+        TextMark outer = LabelBeyond(b, unit, tail, words);
+        TextMark inner = LabelBeyond(a, unit * -1, tail, words);
         foreach (Mark mark in Patched(Inside(Patch(outer), window) ? outer : inner))
         {
             yield return mark;
@@ -159,7 +172,8 @@ internal sealed class LayoutDetail
         return new Box(left - rim, label.At.Y - rim, left + width + rim, label.At.Y + label.HeightMm + rim);
     }
 
-    private static bool Inside(Box box, Box window) => box.MinX > window.MinX && box.MaxX < window.MaxX && box.MinY > window.MinY && box.MaxY < window.MaxY;
+    private static bool Inside(Box box, Box window) =>
+        box.MinX > window.MinX && box.MaxX < window.MaxX && box.MinY > window.MinY && box.MaxY < window.MaxY;
 
     private IEnumerable<PlacedPanel> Neighbours(LayoutRepeat repeat)
     {
@@ -199,7 +213,10 @@ internal sealed class LayoutDetail
     {
         double best = worthwhile;
         (double, Point2, Point2) nearest = (double.PositiveInfinity, default, default);
-        double minX = ring.Min(p => p.X), maxX = ring.Max(p => p.X), minY = ring.Min(p => p.Y), maxY = ring.Max(p => p.Y);
+        double minX = ring.Min(p => p.X);
+        double maxX = ring.Max(p => p.X);
+        double minY = ring.Min(p => p.Y);
+        double maxY = ring.Max(p => p.Y);
         foreach (Point2 p in corners)
         {
             if (p.X < minX - best || p.X > maxX + best || p.Y < minY - best || p.Y > maxY + best)
@@ -209,7 +226,8 @@ internal sealed class LayoutDetail
 
             for (int i = 0; i < ring.Length; i++)
             {
-                Point2 a = ring[i], side = ring[(i + 1) % ring.Length] - a;
+                Point2 a = ring[i];
+                Point2 side = ring[(i + 1) % ring.Length] - a;
                 Point2 foot = a + (side * Math.Clamp((p - a).Dot(side) / side.Dot(side), 0, 1));
                 double distance = (p - foot).Length;
                 if (distance < best)

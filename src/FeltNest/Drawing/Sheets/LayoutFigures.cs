@@ -19,19 +19,29 @@ internal static class LayoutFigures
             ("usable width", F(layout.UsableWidthMm, "0.##", "mm")),
             layout.Trims.AreEqual
                 ? ("edge trim, each side", F(layout.Trims.LowerMm, "0.##", "mm"))
-                : ("edge trims, lower and upper", string.Create(CultureInfo.InvariantCulture, $"{layout.Trims.LowerMm:0.##}, {layout.Trims.UpperMm:0.##} mm")),
+                : ("edge trims, lower and upper", string.Create(
+                    CultureInfo.InvariantCulture, $"{layout.Trims.LowerMm:0.##}, {layout.Trims.UpperMm:0.##} mm")),
             ("gap, least found", string.Create(CultureInfo.InvariantCulture, $"{layout.GapMm:0.##}, {layout.Search.LeastGapMm:0.0000} mm")),
         ];
-        lines.AddRange(layout.Rules.Forbidden.Select(s => ("forbidden stripe", string.Create(CultureInfo.InvariantCulture, $"{s.YFromMm:0.##} to {s.YToMm:0.##} mm"))));
+        lines.AddRange(
+            layout.Rules.Forbidden.Select(s =>
+                ("forbidden stripe", string.Create(CultureInfo.InvariantCulture, $"{s.YFromMm:0.##} to {s.YToMm:0.##} mm"))));
         if (layout.Parts.Count > 1)
         {
-            lines.AddRange(layout.Parts.Select((part, n) => ($"panels a metre, part {n + 1}", F(1000 * layout.Bands.Sum(b => b.Repeat.Panels.Count(p => p.Part == n) / b.Repeat.LengthMm), "0.00", string.Empty))));
+            lines.AddRange(
+                layout.Parts.Select((part, n) =>
+                    ($"panels a metre, part {n + 1}", F(
+                        1000 * layout.Bands.Sum(b => b.Repeat.Panels.Count(p => p.Part == n) / b.Repeat.LengthMm), "0.00", string.Empty))));
         }
 
         foreach (LayoutBand band in layout.Bands)
         {
-            string place = layout.Bands.Count > 1 ? string.Create(CultureInfo.InvariantCulture, $" at {band.YFromMm:0} to {band.YToMm:0}") : string.Empty;
-            lines.Add(($"repeat{place}", string.Create(CultureInfo.InvariantCulture, $"{band.Repeat.LengthMm:0.00} mm, {Panels(band.Repeat.Panels.Count)}")));
+            string place = layout.Bands.Count > 1
+                ? string.Create(CultureInfo.InvariantCulture, $" at {band.YFromMm:0} to {band.YToMm:0}")
+                : string.Empty;
+            lines.Add(
+                ($"repeat{place}", string.Create(
+                    CultureInfo.InvariantCulture, $"{band.Repeat.LengthMm:0.00} mm, {Panels(band.Repeat.Panels.Count)}")));
         }
 
         for (int k = 0; k < view.Classes.Count; k++)
@@ -57,7 +67,9 @@ internal static class LayoutFigures
             ("Search", string.Empty),
             ("effort, seed", $"{layout.Search.Effort}, {layout.Search.Seed}{(layout.Search.CutShort ? ", cut short" : string.Empty)}"),
             ("infinite plane, for reference", F(layout.Search.PlaneUtilisationPercent, "0.00", "%")),
-            .. layout.Search.UpperBoundPercent > 0 ? [("no layout can exceed", F(layout.Search.UpperBoundPercent, "0.00", "%"))] : Array.Empty<(string, string)>(),
+            .. layout.Search.UpperBoundPercent > 0
+                ? [("no layout can exceed", F(layout.Search.UpperBoundPercent, "0.00", "%"))]
+                : Array.Empty<(string, string)>(),
         ]);
         return lines;
     }

@@ -7,18 +7,26 @@ using FeltNest.Yield;
 
 namespace FeltNest.Drawing.Sheets;
 
-/// <summary>The sheet of a layout: the cloth over its full width with one repeat told from its copies, the main dimensions, and the yield.</summary>
+/// <summary>The sheet of a layout: the cloth over its full width with one repeat told from its copies, the main dimensions, and the
+/// yield.</summary>
 public static class LayoutSheet
 {
     // Margins and room for title, dimensions left, right and below the cloth, the column of figures and its distance: mm on paper.
-    private const double Margin = 12, TitleRoom = 24, LeftRoom = 24, RightRoom = 18, LowRoom = 32, FiguresWidth = 92, FiguresGap = 8;
+    private const double Margin = 12;
+    private const double TitleRoom = 24;
+    private const double LeftRoom = 24;
+    private const double RightRoom = 18;
+    private const double LowRoom = 32;
+    private const double FiguresWidth = 92;
+    private const double FiguresGap = 8;
 
     /// <summary>Draws the sheet.</summary>
     public static Sheet Draw(RollLayout layout, YieldFigures yields)
     {
         ClothView view = ClothView.Of(layout);
         IReadOnlyList<(string, string)> figures = LayoutFigures.Lines(layout, yields, view);
-        double clothHigh = view.PaperHeight, clothWide = view.PaperWidth;
+        double clothHigh = view.PaperHeight;
+        double clothWide = view.PaperWidth;
         double height = (2 * Margin) + TitleRoom + Math.Max(clothHigh + LowRoom, FigureTable.Height(figures) + LayoutDetail.Height);
         double width = (2 * Margin) + LeftRoom + clothWide + RightRoom + FiguresGap + FiguresWidth;
         Point2 corner = new(Margin + LeftRoom, height - Margin - TitleRoom - clothHigh);
@@ -29,23 +37,27 @@ public static class LayoutSheet
         [
             new GroupMark("title", [.. Title(layout, view, width, height - Margin)]),
             new GroupMark("cloth", [.. view.Ground(corner)]),
-            new GroupMark("panels", [.. view.Panels(corner, symbols)], new Box(corner.X, corner.Y, corner.X + clothWide, corner.Y + clothHigh)),
+            new GroupMark(
+                "panels", [.. view.Panels(corner, symbols)], new Box(corner.X, corner.Y, corner.X + clothWide, corner.Y + clothHigh)),
             new GroupMark("cloth-edge", [.. view.Edges(corner)]),
             new GroupMark("dimensions", [.. LayoutDimensions.Draw(layout, view, corner)]),
             new GroupMark("directions", [.. Directions(layout, new Point2(corner.X, corner.Y - LowRoom + 3))]),
             new GroupMark("figures", [.. FigureTable.Draw(column, FiguresWidth, figures)]),
-            new GroupMark("detail", [.. new LayoutDetail(layout, view).Draw(column - new Point2(0, FigureTable.Height(figures) + 8), FiguresWidth)]),
+            new GroupMark(
+                "detail", [.. new LayoutDetail(layout, view).Draw(column - new Point2(0, FigureTable.Height(figures) + 8), FiguresWidth)]),
         ];
         string words = string.Create(
             CultureInfo.InvariantCulture,
-            $"{yields.PanelsPerMetre:0.00} panels per metre on a roll {layout.RollWidthMm:0.#} mm wide, gap {layout.GapMm:0.##} mm, waste {yields.WastePercent:0.00} % of the full roll width. One repeat is coloured, its copies are pale.");
+            $"{yields.PanelsPerMetre:0.00} panels per metre on a roll {layout.RollWidthMm:0.#} mm wide, gap {layout.GapMm:0.##} mm, "
+                + $"waste {yields.WastePercent:0.00} % of the full roll width. One repeat is coloured, its copies are pale.");
         return new Sheet($"Lay of {layout.Parts[0].Name}", words, width, height, symbols, marks);
     }
 
     private static IEnumerable<Mark> Title(RollLayout layout, ClothView view, double width, double top)
     {
         double room = width - (2 * Margin);
-        string name = string.Create(CultureInfo.InvariantCulture, $"Lay: {string.Join(" and ", layout.Parts.Select(p => p.Name))} on {layout.RollWidthMm:0.##} mm");
+        string name = string.Create(
+            CultureInfo.InvariantCulture, $"Lay: {string.Join(" and ", layout.Parts.Select(p => p.Name))} on {layout.RollWidthMm:0.##} mm");
         yield return new TextMark(StrokeFont.Fitted(name, Ink.Title, room), new Point2(Margin, top - Ink.Title), Ink.Title, Ink.Dark);
         string words = $"seen from the nap side   SCALE {view.ScaleWords}   mm   one repeat coloured, copies pale";
         yield return new TextMark(StrokeFont.Fitted(words, Ink.Note, room), new Point2(Margin, top - 12), Ink.Note, Ink.Soft);
@@ -54,7 +66,8 @@ public static class LayoutSheet
 
     private static IEnumerable<Mark> Directions(RollLayout layout, Point2 at)
     {
-        const double length = 22, text = 3.5;
+        const double length = 22;
+        const double text = 3.5;
         foreach (Mark mark in Arrows.Line(at, at + new Point2(length, 0), Ink.Wide, 3.5))
         {
             yield return mark;

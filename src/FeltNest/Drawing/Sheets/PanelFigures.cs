@@ -28,7 +28,9 @@ internal static class PanelFigures
         ];
         if (panel.Fit is { } fit)
         {
-            left.Add(("gap and overlap, edge free", string.Create(CultureInfo.InvariantCulture, $"{fit.LargestGapMm:0.00}, {fit.LargestOverlapMm:0.00} mm")));
+            left.Add(
+                ("gap and overlap, edge free", string.Create(
+                    CultureInfo.InvariantCulture, $"{fit.LargestGapMm:0.00}, {fit.LargestOverlapMm:0.00} mm")));
         }
 
         if (panel.EdgeLimit is { IsActive: true } limit)
@@ -46,7 +48,8 @@ internal static class PanelFigures
             ($"Ball ({EnumWord.Of(ball.RuleType)})", string.Empty),
             ("fitted sphere, radius", F(panel.Sphere.RadiusMm, "0.000", "mm")),
             ("seam length", F(panel.Sphere.SeamLengthMm, "0.00", "mm")),
-            ("felt, cement, core", string.Create(CultureInfo.InvariantCulture, $"{mass.FeltG:0.0}, {mass.CementG:0.0}, {mass.CoreG:0.0} g")),
+            ("felt, cement, core", string.Create(
+                CultureInfo.InvariantCulture, $"{mass.FeltG:0.0}, {mass.CementG:0.0}, {mass.CoreG:0.0} g")),
             ("Against the rules", string.Empty),
         ];
         IReadOnlyList<ToleranceFinding> spreads = ToleranceCheck.Of(ball, mass, panel.AreaMm2);
@@ -69,7 +72,8 @@ internal static class PanelFigures
     }
 
     private static string Stretch(BallSpec ball, FlatPanel panel) =>
-        F(panel.Strain.MaxStretchPercent, "0.0", "%") + (panel.Strain.MaxStretchPercent > ball.Felt.MaxStretchPercent ? ": ABOVE THE LIMIT" : string.Empty);
+        F(panel.Strain.MaxStretchPercent, "0.0", "%")
+            + (panel.Strain.MaxStretchPercent > ball.Felt.MaxStretchPercent ? ": ABOVE THE LIMIT" : string.Empty);
 
     private static IEnumerable<(string, string)> Spread(ToleranceFinding spread)
     {

@@ -12,24 +12,38 @@ namespace FeltNest.Drawing.Sheets;
 /// <summary>The sheet of a flat panel: outline with main dimensions, two strain maps, key figures; everything true to size.</summary>
 public static class PanelSheet
 {
-    // The sheet is at least A4 upright, which an ordinary ball's panel fits; margin, room for the dimension left of the panel and for its extension, mm.
-    private const double LeastWidth = 210, LeastHeight = 297, Margin = 10, LeftRoom = 16, RightRoom = 6;
+    // The sheet is at least A4 upright, which an ordinary ball's panel fits; margin, room for the dimension left of the panel and for its
+    // extension, mm.
+    private const double LeastWidth = 210;
+    private const double LeastHeight = 297;
+    private const double Margin = 10;
+    private const double LeftRoom = 16;
+    private const double RightRoom = 6;
 
     // Heights of the blocks besides the panels themselves, mm.
-    private const double TitleBlock = 17, DimensionBlock = 22, MapTitle = 6, MapGap = 4, BarBlock = 17, ScaleBlock = 10;
+    private const double TitleBlock = 17;
+    private const double DimensionBlock = 22;
+    private const double MapTitle = 6;
+    private const double MapGap = 4;
+    private const double BarBlock = 17;
+    private const double ScaleBlock = 10;
 
     /// <summary>Draws the sheet.</summary>
     public static Sheet Draw(BallSpec ball, FlatPanel panel)
     {
         Outline outline = panel.Outline;
-        double width = Math.Max(LeastWidth, outline.MaxX - outline.MinX + LeftRoom + RightRoom + (2 * Margin)), high = outline.MaxY - outline.MinY;
+        double width = Math.Max(LeastWidth, outline.MaxX - outline.MinX + LeftRoom + RightRoom + (2 * Margin));
+        double high = outline.MaxY - outline.MinY;
         IReadOnlyList<(string, string)>[] figures = PanelFigures.Columns(ball, panel, MassBudget.Of(ball, panel.AreaMm2));
         double height = Math.Max(
-            LeastHeight, (2 * Margin) + TitleBlock + (high + DimensionBlock) + ScaleBlock + (2 * (high + MapTitle + MapGap)) + BarBlock + figures.Max(FigureTable.Height));
+            LeastHeight,
+            (2 * Margin) + TitleBlock + (high + DimensionBlock) + ScaleBlock + (2 * (high + MapTitle + MapGap)) + BarBlock
+                + figures.Max(FigureTable.Height));
 
         List<Mark> marks = [];
         Cursor cursor = new(height - Margin);
-        double centreX = Margin + LeftRoom - outline.MinX + ((width - (2 * Margin) - LeftRoom - RightRoom - (outline.MaxX - outline.MinX)) / 2);
+        double centreX =
+            Margin + LeftRoom - outline.MinX + ((width - (2 * Margin) - LeftRoom - RightRoom - (outline.MaxX - outline.MinX)) / 2);
         marks.Add(new GroupMark("title", [.. Title(ball, panel, cursor.Take(TitleBlock), width)]));
         double top = cursor.Take(high + DimensionBlock);
         marks.Add(new GroupMark("outline", [.. OutlineView(panel, new Point2(centreX, top - 4 - outline.MaxY))]));
@@ -41,9 +55,16 @@ public static class PanelSheet
         ]));
 
         StrainMap map = new(panel.Field);
-        StrainScale scale = StrainScale.Reaching(panel.Field.Samples.Max(s => Math.Max(Math.Abs(s.MajorPercent), Math.Abs(s.MinorPercent))));
-        marks.Add(MapView("greater-strain", "Greater principal strain", panel, map, scale, s => s.MajorPercent, cursor.Take(high + MapTitle + MapGap), centreX));
-        marks.Add(MapView("lesser-strain", "Lesser principal strain, across the greater one", panel, map, scale, s => s.MinorPercent, cursor.Take(high + MapTitle + MapGap), centreX));
+        StrainScale scale =
+            StrainScale.Reaching(panel.Field.Samples.Max(s => Math.Max(Math.Abs(s.MajorPercent), Math.Abs(s.MinorPercent))));
+        marks.Add(
+            MapView(
+                "greater-strain", "Greater principal strain", panel, map, scale, s => s.MajorPercent, cursor.Take(high + MapTitle + MapGap),
+                centreX));
+        marks.Add(
+            MapView(
+                "lesser-strain", "Lesser principal strain, across the greater one", panel, map, scale, s => s.MinorPercent,
+                cursor.Take(high + MapTitle + MapGap), centreX));
         top = cursor.Take(BarBlock);
         const double barWidth = 150;
         marks.Add(new GroupMark("strain-bar", [.. StrainMap.Bar(scale, new Point2((width - barWidth) / 2, top - 9), barWidth)]));
@@ -54,18 +75,23 @@ public static class PanelSheet
             .. FigureTable.Draw(new Point2(Margin, cursor.Y), column, figures[0]),
             .. FigureTable.Draw(new Point2(width - Margin - column, cursor.Y), column, figures[1]),
         ]));
-        string shape = string.Create(CultureInfo.InvariantCulture, $"{panel.LengthMm:0.00} mm long, {panel.WidthMm:0.00} mm wide, waist {panel.WaistMm:0.00} mm");
-        return new Sheet($"Flat panel of {ball.Name}", $"Cut outline true to size, {shape}, with maps of the greater and the lesser principal strain.", width, height, [], marks);
+        string shape = string.Create(
+            CultureInfo.InvariantCulture, $"{panel.LengthMm:0.00} mm long, {panel.WidthMm:0.00} mm wide, waist {panel.WaistMm:0.00} mm");
+        return new Sheet(
+            $"Flat panel of {ball.Name}", $"Cut outline true to size, {shape}, with maps of the greater and the lesser principal strain.",
+            width, height, [], marks);
     }
 
     private static IEnumerable<Mark> Title(BallSpec ball, FlatPanel panel, double top, double width)
     {
         double room = width - (2 * Margin);
-        yield return new TextMark(StrokeFont.Fitted($"Flat panel: {ball.Name}", Ink.Title, room), new Point2(Margin, top - Ink.Title), Ink.Title, Ink.Dark);
+        yield return new TextMark(
+            StrokeFont.Fitted($"Flat panel: {ball.Name}", Ink.Title, room), new Point2(Margin, top - Ink.Title), Ink.Title, Ink.Dark);
         string edge = ball.Panel.Flattening == FlatteningMethod.Elastic ? $", edge {EnumWord.Of(ball.Panel.Edge)}" : string.Empty;
         string words = string.Create(
             CultureInfo.InvariantCulture,
-            $"seen from the nap side   SCALE 1:1   mm   {EnumWord.Of(ball.Panel.Flattening)}{edge}   seam {EnumWord.Of(ball.Seam.Curve)}, waist {panel.Sphere.WaistMm:0.##}");
+            $"seen from the nap side   SCALE 1:1   mm   {EnumWord.Of(ball.Panel.Flattening)}{edge}   seam "
+                + $"{EnumWord.Of(ball.Seam.Curve)}, waist {panel.Sphere.WaistMm:0.##}");
         yield return new TextMark(StrokeFont.Fitted(words, Ink.Note, room), new Point2(Margin, top - 12), Ink.Note, Ink.Soft);
         yield return new PathMark([Chain.Open(new Point2(Margin, top - 15), new Point2(width - Margin, top - 15))], Ink.Wide);
     }
@@ -76,8 +102,14 @@ public static class PanelSheet
         yield return new PathMark([new Chain(panel.Arcs.Vertices, true).Placed(1, 0, at)], Ink.Wide, Ink.Copy);
         // The centre line leaves out the place of the waist's number.
         yield return new PathMark(
-            [Chain.Open(at + new Point2(outline.MinX - 4, 0), at + new Point2(-6, 0)), Chain.Open(at + new Point2(1, 0), at + new Point2(outline.MaxX + 4, 0))], Ink.Centre);
-        Point2 left = Extreme(outline, p => -p.X), right = Extreme(outline, p => p.X), low = Extreme(outline, p => -p.Y), high = Extreme(outline, p => p.Y);
+            [
+                Chain.Open(at + new Point2(outline.MinX - 4, 0), at + new Point2(-6, 0)),
+                Chain.Open(at + new Point2(1, 0), at + new Point2(outline.MaxX + 4, 0)),
+            ], Ink.Centre);
+        Point2 left = Extreme(outline, p => -p.X);
+        Point2 right = Extreme(outline, p => p.X);
+        Point2 low = Extreme(outline, p => -p.Y);
+        Point2 high = Extreme(outline, p => p.Y);
         string Mm(double value) => value.ToString("0.00", CultureInfo.InvariantCulture);
 
         foreach (Mark mark in Dimension.Level(at + left, at + right, at.Y + outline.MinY - 10, Mm(panel.LengthMm)))
@@ -90,7 +122,8 @@ public static class PanelSheet
             yield return mark;
         }
 
-        foreach (Mark mark in Dimension.Upright(at + new Point2(0, -panel.WaistMm / 2), at + new Point2(0, panel.WaistMm / 2), at.X, Mm(panel.WaistMm)))
+        foreach (Mark mark in Dimension.Upright(
+            at + new Point2(0, -panel.WaistMm / 2), at + new Point2(0, panel.WaistMm / 2), at.X, Mm(panel.WaistMm)))
         {
             yield return mark;
         }
@@ -106,22 +139,28 @@ public static class PanelSheet
         }
 
         // At any angle the arrow keeps clear of the map's title below it.
-        const double half = 7, rise = 4;
-        Point2 way = new Point2(half, 0).Turned(-design * Math.PI / 180), middle = at + new Point2(half, rise);
+        const double half = 7;
+        const double rise = 4;
+        Point2 way = new Point2(half, 0).Turned(-design * Math.PI / 180);
+        Point2 middle = at + new Point2(half, rise);
         foreach (Mark mark in Arrows.Line(middle - way, middle + way, Ink.Wide, 3, both: true))
         {
             yield return mark;
         }
 
         yield return new TextMark(
-            string.Create(CultureInfo.InvariantCulture, $"warp; panel laid at {design:0.##}\u00B0 to it"), at + new Point2((2 * half) + 4, 0), Ink.Note, Ink.Dark);
+            string.Create(CultureInfo.InvariantCulture, $"warp; panel laid at {design:0.##}\u00B0 to it"),
+            at + new Point2((2 * half) + 4, 0), Ink.Note, Ink.Dark);
     }
 
     private static GroupMark MapView(
-        string id, string words, FlatPanel panel, StrainMap map, StrainScale scale, Func<StrainSample, double> pick, double top, double centreX)
+        string id, string words, FlatPanel panel, StrainMap map, StrainScale scale, Func<StrainSample, double> pick, double top,
+        double centreX)
     {
-        StrainSample most = panel.Field.Samples.MaxBy(pick), least = panel.Field.Samples.MinBy(pick);
-        string range = string.Create(CultureInfo.InvariantCulture, $"{words}: {pick(least):+0.0;-0.0;0.0} % (square) to {pick(most):+0.0;-0.0;0.0} % (ring)");
+        StrainSample most = panel.Field.Samples.MaxBy(pick);
+        StrainSample least = panel.Field.Samples.MinBy(pick);
+        string range = string.Create(
+            CultureInfo.InvariantCulture, $"{words}: {pick(least):+0.0;-0.0;0.0} % (square) to {pick(most):+0.0;-0.0;0.0} % (ring)");
         Point2 at = new(centreX, top - MapTitle - panel.Outline.MaxY);
         const double mark = 1.1;
         Pen ring = new(0.3, Ink.Dark);

@@ -7,11 +7,17 @@ using FeltNest.Panel.Proven;
 
 namespace FeltNest.Drawing.Sheets;
 
-/// <summary>The sheet of a fit to a proven panel: both outlines over each other, the difference enlarged and said so, and the values found.</summary>
+/// <summary>The sheet of a fit to a proven panel: both outlines over each other, the difference enlarged and said so, and the values
+/// found.</summary>
 public static class ProvenSheet
 {
     // The sheet is at least A4 lying; margin, title, column of figures and the room between, mm.
-    private const double LeastWidth = 297, LeastHeight = 210, Margin = 12, TitleRoom = 20, Column = 92, Room = 14;
+    private const double LeastWidth = 297;
+    private const double LeastHeight = 210;
+    private const double Margin = 12;
+    private const double TitleRoom = 20;
+    private const double Column = 92;
+    private const double Room = 14;
 
     // The greatest difference is drawn at most this long, mm: seen at a glance, and short of folding the outline over itself.
     private const double MostDrawn = 6;
@@ -25,7 +31,8 @@ public static class ProvenSheet
     public static Sheet Draw(string outline, ProvenFit fit)
     {
         Outline panel = fit.Panel.Outline;
-        double width = Math.Max(LeastWidth, panel.MaxX - panel.MinX + Column + Room + (2 * Margin) + 16), height = Math.Max(LeastHeight, panel.MaxY - panel.MinY + TitleRoom + 60 + (2 * Margin));
+        double width = Math.Max(LeastWidth, panel.MaxX - panel.MinX + Column + Room + (2 * Margin) + 16);
+        double height = Math.Max(LeastHeight, panel.MaxY - panel.MinY + TitleRoom + 60 + (2 * Margin));
         int factor = Array.Find(Factors, f => f * Math.Abs(fit.Greatest.OffMm) <= MostDrawn || f == 1);
         Point2 centre = new(Margin + ((width - (2 * Margin) - Column - Room) / 2), (height - TitleRoom + 16) / 2);
         double right = width - Margin - Column;
@@ -43,7 +50,8 @@ public static class ProvenSheet
     private static IEnumerable<Mark> Overlay(ProvenFit fit, Point2 at, int factor)
     {
         yield return new PathMark([new Chain(fit.Panel.Arcs.Vertices, true).Placed(1, 0, at)], Ink.Wide, Ink.Copy);
-        yield return new PathMark([Chain.Ring(fit.Deviations.Select(d => at + d.Place + (d.Outward * (factor * d.OffMm))))], new Pen(0.35, Clay));
+        yield return new PathMark(
+            [Chain.Ring(fit.Deviations.Select(d => at + d.Place + (d.Outward * (factor * d.OffMm))))], new Pen(0.35, Clay));
         ProvenDeviation greatest = fit.Greatest;
         Point2 place = at + greatest.Place;
         yield return new PathMark([Chain.Circle(place, 1.5)], new Pen(0.3, Clay));
@@ -66,7 +74,9 @@ public static class ProvenSheet
 
         if (!fit.ShowsLimit && fit.Ball.Panel.Edge == EdgeRule.Mated)
         {
-            lines.Add(("edge limit: none shown below", string.Create(CultureInfo.InvariantCulture, $"{fit.Panel.Strain.EdgeMaxCompressionPercent:0.00} %")));
+            lines.Add(
+                ("edge limit: none shown below", string.Create(
+                    CultureInfo.InvariantCulture, $"{fit.Panel.Strain.EdgeMaxCompressionPercent:0.00} %")));
         }
 
         lines.AddRange(
@@ -84,16 +94,26 @@ public static class ProvenSheet
 
     private static IEnumerable<Mark> Title(string outline, ProvenFit fit, double width, double height)
     {
-        double top = height - Margin, room = width - (2 * Margin);
-        yield return new TextMark(StrokeFont.Fitted($"Proven panel: {outline}", Ink.Title, room), new Point2(Margin, top - Ink.Title), Ink.Title, Ink.Dark);
-        yield return new TextMark(StrokeFont.Fitted($"fitted by {fit.Ball.Name}   seen from the nap side   SCALE 1:1   mm", Ink.Note, room), new Point2(Margin, top - 12), Ink.Note, Ink.Soft);
+        double top = height - Margin;
+        double room = width - (2 * Margin);
+        yield return new TextMark(
+            StrokeFont.Fitted($"Proven panel: {outline}", Ink.Title, room), new Point2(Margin, top - Ink.Title), Ink.Title, Ink.Dark);
+        yield return new TextMark(
+            StrokeFont.Fitted($"fitted by {fit.Ball.Name}   seen from the nap side   SCALE 1:1   mm", Ink.Note, room),
+            new Point2(Margin, top - 12), Ink.Note, Ink.Soft);
         yield return new PathMark([Chain.Open(new Point2(Margin, top - 15), new Point2(width - Margin, top - 15))], Ink.Wide);
     }
 
     private static IEnumerable<Mark> Finding(ProvenFit fit, int factor, double width)
     {
-        string enlarged = factor == 1 ? "difference true to size" : string.Create(CultureInfo.InvariantCulture, $"its distance from the panel drawn {factor} times too large");
-        yield return new TextMark(StrokeFont.Fitted($"Dark: fitted panel. Brown: measured outline, {enlarged}; the ring marks the greatest.", Ink.Note, width - (2 * Margin)), new Point2(Margin, Margin + 5), Ink.Note, Ink.Dark);
-        yield return new TextMark(StrokeFont.Fitted(fit.Weakest, Ink.Note, width - (2 * Margin)), new Point2(Margin, Margin), Ink.Note, Ink.Dark);
+        string enlarged = factor == 1
+            ? "difference true to size"
+            : string.Create(CultureInfo.InvariantCulture, $"its distance from the panel drawn {factor} times too large");
+        yield return new TextMark(
+            StrokeFont.Fitted(
+                $"Dark: fitted panel. Brown: measured outline, {enlarged}; the ring marks the greatest.", Ink.Note, width - (2 * Margin)),
+                new Point2(Margin, Margin + 5), Ink.Note, Ink.Dark);
+        yield return new TextMark(
+            StrokeFont.Fitted(fit.Weakest, Ink.Note, width - (2 * Margin)), new Point2(Margin, Margin), Ink.Note, Ink.Dark);
     }
 }

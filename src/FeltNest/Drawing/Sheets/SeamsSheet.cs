@@ -11,10 +11,19 @@ namespace FeltNest.Drawing.Sheets;
 public static class SeamsSheet
 {
     // The sheet is at least A4 lying; margin and title, mm; then the table: height of a line and of its two lines of heads.
-    private const double LeastWidth = 297, LeastHeight = 210, Margin = 12, TitleRoom = 20, LineStep = 5.5, HeadRoom = 12;
+    private const double LeastWidth = 297;
+    private const double LeastHeight = 210;
+    private const double Margin = 12;
+    private const double TitleRoom = 20;
+    private const double LineStep = 5.5;
+    private const double HeadRoom = 12;
 
     // Green, brown, blue, slate, each with a dash of its own for grey prints.
-    private static readonly Pen[] Pens = [new(0.4, Colour.Of(0x5E7A22)), new(0.4, Colour.Of(0x9C4A0B), 5, 1), new(0.4, Colour.Of(0x2A66AE), 2, 1), new(0.4, Colour.Of(0x41606F), 1, 1)];
+    private static readonly Pen[] Pens =
+    [
+        new(0.4, Colour.Of(0x5E7A22)), new(0.4, Colour.Of(0x9C4A0B), 5, 1), new(0.4, Colour.Of(0x2A66AE), 2, 1),
+        new(0.4, Colour.Of(0x41606F), 1, 1),
+    ];
 
     private static readonly (string Name, string Unit, double Width, Func<SeamEntry, string> Value)[] Columns =
     [
@@ -32,24 +41,34 @@ public static class SeamsSheet
     public static Sheet Draw(SeamComparison comparison)
     {
         FlatPanel[] panels = [.. comparison.Entries.Select(e => e.Panel)];
-        double length = panels.Max(p => p.Outline.MaxX - p.Outline.MinX), high = panels.Max(p => p.Outline.MaxY - p.Outline.MinY), table = HeadRoom + (LineStep * panels.Length) + 18;
-        double width = Math.Max(LeastWidth, length + (2 * Margin)), height = Math.Max(LeastHeight, high + table + TitleRoom + (2 * Margin) + 30);
+        double length = panels.Max(p => p.Outline.MaxX - p.Outline.MinX);
+        double high = panels.Max(p => p.Outline.MaxY - p.Outline.MinY);
+        double table = HeadRoom + (LineStep * panels.Length) + 18;
+        double width = Math.Max(LeastWidth, length + (2 * Margin));
+        double height = Math.Max(LeastHeight, high + table + TitleRoom + (2 * Margin) + 30);
         Point2 centre = new(width / 2, (Margin + table + height - Margin - TitleRoom) / 2);
         Mark[] marks =
         [
             new GroupMark("title", [.. Title(comparison, width, height)]),
-            new GroupMark("outlines", [.. comparison.Entries.Select((e, i) => new PathMark([new Chain(e.Panel.Arcs.Vertices, true).Placed(1, 0, centre)], Pens[i]))]),
+            new GroupMark(
+                "outlines",
+                [
+                    .. comparison.Entries.Select((e, i) =>
+                        new PathMark([new Chain(e.Panel.Arcs.Vertices, true).Placed(1, 0, centre)], Pens[i])),
+                ]),
             new GroupMark("scale-bar", [.. ScaleBar.Draw(new Point2(Margin + 4, Margin + table + 4), 100, 1)]),
             new GroupMark("table", [.. Table(comparison, Margin + table - 8)]),
         ];
-        return new Sheet($"Seams of {comparison.Ball.Name}", "flat panels of the seam families over each other, true to size", width, height, [], marks);
+        return new Sheet(
+            $"Seams of {comparison.Ball.Name}", "flat panels of the seam families over each other, true to size", width, height, [], marks);
     }
 
     private static string N(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
 
     private static IEnumerable<Mark> Table(SeamComparison comparison, double top)
     {
-        const double name = Margin + 18, values = Margin + 46;
+        const double name = Margin + 18;
+        const double values = Margin + 46;
         double right = values;
         foreach ((string head, string unit, double wide, _) in Columns)
         {
@@ -76,11 +95,17 @@ public static class SeamsSheet
 
     private static IEnumerable<Mark> Title(SeamComparison comparison, double width, double height)
     {
-        double top = height - Margin, room = width - (2 * Margin);
-        yield return new TextMark(StrokeFont.Fitted($"Seams side by side: {comparison.Ball.Name}", Ink.Title, room), new Point2(Margin, top - Ink.Title), Ink.Title, Ink.Dark);
+        double top = height - Margin;
+        double room = width - (2 * Margin);
+        yield return new TextMark(
+            StrokeFont.Fitted($"Seams side by side: {comparison.Ball.Name}", Ink.Title, room), new Point2(Margin, top - Ink.Title),
+            Ink.Title, Ink.Dark);
         string words = string.Create(
             CultureInfo.InvariantCulture,
-            $"flat panels as cut, SCALE 1:1, mm   waist {comparison.WaistMm:0.##} mm on the sphere   {EnumWord.Of(comparison.Ball.Panel.Flattening)}, edge {EnumWord.Of(comparison.Ball.Panel.Edge)}   roll {comparison.Roll.RollWidthMm:0.##} mm, gap {comparison.Roll.GapMm:0.##} mm{(comparison.CutShort ? "   cut short" : string.Empty)}");
+            $"flat panels as cut, SCALE 1:1, mm   waist {comparison.WaistMm:0.##} mm on the sphere   "
+                + $"{EnumWord.Of(comparison.Ball.Panel.Flattening)}, edge {EnumWord.Of(comparison.Ball.Panel.Edge)}   roll "
+                + $"{comparison.Roll.RollWidthMm:0.##} mm, gap {comparison.Roll.GapMm:0.##} mm"
+                + $"{(comparison.CutShort ? "   cut short" : string.Empty)}");
         yield return new TextMark(StrokeFont.Fitted(words, Ink.Note, room), new Point2(Margin, top - 12), Ink.Note, Ink.Soft);
         yield return new PathMark([Chain.Open(new Point2(Margin, top - 15), new Point2(width - Margin, top - 15))], Ink.Wide);
     }

@@ -12,18 +12,32 @@ namespace FeltNest.Drawing.Sheets;
 public static class WaistSheet
 {
     // A4 lying; margin, title, foot with the rule, and the room between charts, mm.
-    private const double Width = 297, Height = 210, Margin = 12, TitleRoom = 20, FootRoom = 14, Room = 8;
+    private const double Width = 297;
+    private const double Height = 210;
+    private const double Margin = 12;
+    private const double TitleRoom = 20;
+    private const double FootRoom = 14;
+    private const double Room = 8;
 
-    private static readonly Colour Brown = Colour.Of(0x9C4A0B), Blue = Colour.Of(0x2A66AE), Slate = Colour.Of(0x41606F), Green = Colour.Of(0x5E7A22);
+    private static readonly Colour Brown = Colour.Of(0x9C4A0B);
+    private static readonly Colour Blue = Colour.Of(0x2A66AE);
+    private static readonly Colour Slate = Colour.Of(0x41606F);
+    private static readonly Colour Green = Colour.Of(0x5E7A22);
 
     /// <summary>Draws the sheet.</summary>
     public static Sheet Draw(WaistTradeOff study)
     {
         double[] waists = [.. study.Points.Select(p => p.WaistMm)];
-        double middle = Width / 2, low = Margin + FootRoom, high = Height - Margin - TitleRoom, half = (low + high) / 2;
-        LineChart Chart(string title, params ChartSeries[] series) => new(title, "waist on the fitted sphere, mm", waists, series, study.Best?.WaistMm);
-        ChartSeries Line(string name, Colour colour, Func<WaistPoint, double> pick) => new(name, [.. study.Points.Select(pick)], new Pen(0.5, colour));
-        ChartSeries Limit(string name, Colour colour, double value) => new(name, [.. waists.Select(_ => value)], new Pen(0.3, colour, 1.5, 1), Level: true);
+        double middle = Width / 2;
+        double low = Margin + FootRoom;
+        double high = Height - Margin - TitleRoom;
+        double half = (low + high) / 2;
+        LineChart Chart(string title, params ChartSeries[] series) =>
+            new(title, "waist on the fitted sphere, mm", waists, series, study.Best?.WaistMm);
+        ChartSeries Line(string name, Colour colour, Func<WaistPoint, double> pick) =>
+            new(name, [.. study.Points.Select(pick)], new Pen(0.5, colour));
+        ChartSeries Limit(string name, Colour colour, double value) =>
+            new(name, [.. waists.Select(_ => value)], new Pen(0.3, colour, 1.5, 1), Level: true);
 
         LineChart strain = Chart(
             "Strain of the felt, %",
@@ -32,7 +46,8 @@ public static class WaistSheet
             Line("compression", Slate, p => p.Strain.MaxCompressionPercent),
             Line("edge take-up", Blue, p => p.Strain.EdgeMaxCompressionPercent),
             Limit("edge limit", Blue, study.Ball.Felt.MaxEdgeCompressionPercent));
-        LineChart felt = Chart("Felt per thousand balls, m\u00B2 of full roll width", Line(string.Empty, Green, p => p.Yield.PerThousandBalls.SquareMetres));
+        LineChart felt = Chart(
+            "Felt per thousand balls, m\u00B2 of full roll width", Line(string.Empty, Green, p => p.Yield.PerThousandBalls.SquareMetres));
         LineChart area = Chart("Area of the cut panel, cm\u00B2", Line(string.Empty, Slate, p => p.PanelAreaMm2 / 100));
         LineChart seam = Chart("Length of the seam, mm", Line(string.Empty, Slate, p => p.SeamLengthMm));
         Mark[] marks =
@@ -51,21 +66,30 @@ public static class WaistSheet
     {
         LayoutRequest roll = study.Roll;
         const double top = Height - Margin;
-        yield return new TextMark(StrokeFont.Fitted($"Choosing the waist: {study.Ball.Name}", Ink.Title, Width - (2 * Margin)), new Point2(Margin, top - Ink.Title), Ink.Title, Ink.Dark);
+        yield return new TextMark(
+            StrokeFont.Fitted($"Choosing the waist: {study.Ball.Name}", Ink.Title, Width - (2 * Margin)),
+            new Point2(Margin, top - Ink.Title), Ink.Title, Ink.Dark);
         string words = string.Create(
             CultureInfo.InvariantCulture,
-            $"roll {roll.RollWidthMm:0.##} mm, edge {roll.Trims.LowerMm:0.##} mm, gap {roll.GapMm:0.##} mm, rows {EnumWord.Of(roll.Rules.Rows)}   {EnumWord.Of(study.Ball.Panel.Flattening)}, edge {EnumWord.Of(study.Ball.Panel.Edge)}{(study.CutShort ? "   cut short" : string.Empty)}");
-        yield return new TextMark(StrokeFont.Fitted(words, Ink.Note, Width - (2 * Margin)), new Point2(Margin, top - 12), Ink.Note, Ink.Soft);
+            $"roll {roll.RollWidthMm:0.##} mm, edge {roll.Trims.LowerMm:0.##} mm, gap {roll.GapMm:0.##} mm, rows "
+                + $"{EnumWord.Of(roll.Rules.Rows)}   {EnumWord.Of(study.Ball.Panel.Flattening)}, edge "
+                + $"{EnumWord.Of(study.Ball.Panel.Edge)}{(study.CutShort ? "   cut short" : string.Empty)}");
+        yield return new TextMark(
+            StrokeFont.Fitted(words, Ink.Note, Width - (2 * Margin)), new Point2(Margin, top - 12), Ink.Note, Ink.Soft);
         yield return new PathMark([Chain.Open(new Point2(Margin, top - 15), new Point2(Width - Margin, top - 15))], Ink.Wide);
     }
 
     private static IEnumerable<Mark> Finding(WaistTradeOff study)
     {
-        string head = study.Best is null ? study.Finding : string.Create(CultureInfo.InvariantCulture, $"Dashed: waist {study.Best.WaistMm:0.###} mm, marked by the rule:");
-        yield return new TextMark(StrokeFont.Fitted(head, Ink.Note, Width - (2 * Margin)), new Point2(Margin, Margin + 5), Ink.Note, Ink.Dark);
+        string head = study.Best is null
+            ? study.Finding
+            : string.Create(CultureInfo.InvariantCulture, $"Dashed: waist {study.Best.WaistMm:0.###} mm, marked by the rule:");
+        yield return new TextMark(
+            StrokeFont.Fitted(head, Ink.Note, Width - (2 * Margin)), new Point2(Margin, Margin + 5), Ink.Note, Ink.Dark);
         if (study.Best is not null)
         {
-            yield return new TextMark(StrokeFont.Fitted(study.Rule, Ink.Note, Width - (2 * Margin)), new Point2(Margin, Margin), Ink.Note, Ink.Dark);
+            yield return new TextMark(
+                StrokeFont.Fitted(study.Rule, Ink.Note, Width - (2 * Margin)), new Point2(Margin, Margin), Ink.Note, Ink.Dark);
         }
     }
 }

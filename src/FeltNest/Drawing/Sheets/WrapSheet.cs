@@ -9,18 +9,27 @@ using FeltNest.Seam;
 
 namespace FeltNest.Drawing.Sheets;
 
-/// <summary>The sheet of a flat outline laid on a ball with its edge free: the edge on the sphere from two sides, two copies, and the gap along it.</summary>
+/// <summary>The sheet of a flat outline laid on a ball with its edge free: the edge on the sphere from two sides, two copies, and the gap
+/// along it.</summary>
 public static class WrapSheet
 {
     // A4 lying; margin and title, mm.
-    private const double Width = 297, Height = 210, Margin = 12, TitleRoom = 20;
+    private const double Width = 297;
+    private const double Height = 210;
+    private const double Margin = 12;
+    private const double TitleRoom = 20;
 
-    private static readonly Pen First = new(0.5, Colour.Of(0x5E7A22)), Second = new(0.5, Colour.Of(0x9C4A0B)), Level = new(0.3, Ink.Soft, 1.5, 1);
+    private static readonly Pen First = new(0.5, Colour.Of(0x5E7A22));
+    private static readonly Pen Second = new(0.5, Colour.Of(0x9C4A0B));
+    private static readonly Pen Level = new(0.3, Ink.Soft, 1.5, 1);
 
     /// <summary>Draws the sheet.</summary>
     public static Sheet Draw(BallSpec ball, string outline, WrapResult wrap)
     {
-        double radius = ball.FittedRadiusMm, scale = Math.Min(1, 34 / radius), high = Height - Margin - TitleRoom, middle = high - (radius * scale) - 10;
+        double radius = ball.FittedRadiusMm;
+        double scale = Math.Min(1, 34 / radius);
+        double high = Height - Margin - TitleRoom;
+        double middle = high - (radius * scale) - 10;
         IReadOnlyList<SpherePoint> edge = wrap.EdgeFree.TurnedEdge;
 
         // The second copy is the first half-turned about the axis (1, -1, 0).
@@ -28,15 +37,20 @@ public static class WrapSheet
         Mark[] marks =
         [
             new GroupMark("title", [.. Title(ball, outline)]),
-            new GroupMark("from-above", [.. View("seen along the pole", new Point2(Margin + 40, middle), edge, copy, p => (p.X, p.Y, p.Z))]),
-            new GroupMark("from-the-side", [.. View("seen across the waist", new Point2(Margin + 120, middle), edge, copy, p => (p.X, p.Z, -p.Y))]),
+            new GroupMark(
+                "from-above", [.. View("seen along the pole", new Point2(Margin + 40, middle), edge, copy, p => (p.X, p.Y, p.Z))]),
+            new GroupMark(
+                "from-the-side", [.. View("seen across the waist", new Point2(Margin + 120, middle), edge, copy, p => (p.X, p.Z, -p.Y))]),
             new GroupMark("figures", [.. FigureTable.Draw(new Point2(Margin + 172, high - 4), Width - (2 * Margin) - 172, Figures(wrap))]),
             new GroupMark("gap", [.. Gap(wrap).Draw(new Box(Margin, Margin, Width - Margin, middle - (radius * scale) - 12))]),
         ];
-        return new Sheet($"Wrap of {outline} on {ball.Name}", "the edge on the sphere and the gap two copies leave", Width, Height, [], marks);
+        return new Sheet(
+            $"Wrap of {outline} on {ball.Name}", "the edge on the sphere and the gap two copies leave", Width, Height, [], marks);
 
         // Near half of each edge in full, far half dashed.
-        IEnumerable<Mark> View(string title, Point2 at, IReadOnlyList<SpherePoint> one, SpherePoint[] two, Func<SpherePoint, (double X, double Y, double Depth)> seen)
+        IEnumerable<Mark> View(
+            string title, Point2 at, IReadOnlyList<SpherePoint> one, SpherePoint[] two,
+            Func<SpherePoint, (double X, double Y, double Depth)> seen)
         {
             yield return new PathMark([Chain.Circle(at, radius * scale)], Ink.Faint);
             foreach ((IReadOnlyList<SpherePoint> line, Pen pen) in new[] { (one, First), (two, Second) })
@@ -78,16 +92,23 @@ public static class WrapSheet
 
     private static LineChart Gap(WrapResult wrap)
     {
-        (double Place, double Gap)[] met = [.. wrap.EdgeFree.Gaps.Select((gap, i) => (100.0 * i / wrap.EdgeFree.Gaps.Count, gap)).Where(g => double.IsFinite(g.gap))];
+        (double Place, double Gap)[] met =
+        [
+            .. wrap.EdgeFree.Gaps.Select((gap, i) => (100.0 * i / wrap.EdgeFree.Gaps.Count, gap)).Where(g => double.IsFinite(g.gap)),
+        ];
         double[] places = [.. met.Select(g => g.Place)];
         return new LineChart(
             "Gap between the two edges, mm (below 0: overlap)", "place along the edge from the waist, % of its stations", places,
-            [new ChartSeries("gap", [.. met.Select(g => g.Gap)], First, Level: true), new ChartSeries("closed", [.. places.Select(_ => 0.0)], Level, Level: true)], null);
+            [
+                new ChartSeries("gap", [.. met.Select(g => g.Gap)], First, Level: true),
+                new ChartSeries("closed", [.. places.Select(_ => 0.0)], Level, Level: true),
+            ], null);
     }
 
     private static List<(string Name, string Value)> Figures(WrapResult wrap)
     {
-        static string Number(double value, string format, string unit) => double.IsNaN(value) ? "not met" : value.ToString(format, CultureInfo.InvariantCulture) + " " + unit;
+        static string Number(double value, string format, string unit) =>
+            double.IsNaN(value) ? "not met" : value.ToString(format, CultureInfo.InvariantCulture) + " " + unit;
         List<(string, string)> lines =
         [
             ("Edge free", string.Empty),
@@ -114,9 +135,15 @@ public static class WrapSheet
     private static IEnumerable<Mark> Title(BallSpec ball, string outline)
     {
         const double top = Height - Margin;
-        yield return new TextMark(StrokeFont.Fitted($"Wrap: {outline}", Ink.Title, Width - (2 * Margin)), new Point2(Margin, top - Ink.Title), Ink.Title, Ink.Dark);
-        string words = string.Create(CultureInfo.InvariantCulture, $"on {ball.Name}, fitted sphere of radius {ball.FittedRadiusMm:0.00} mm, edge free; far side dashed; two copies in two colours");
-        yield return new TextMark(StrokeFont.Fitted(words, Ink.Note, Width - (2 * Margin)), new Point2(Margin, top - 12), Ink.Note, Ink.Soft);
+        yield return new TextMark(
+            StrokeFont.Fitted($"Wrap: {outline}", Ink.Title, Width - (2 * Margin)), new Point2(Margin, top - Ink.Title), Ink.Title,
+            Ink.Dark);
+        string words = string.Create(
+            CultureInfo.InvariantCulture,
+            $"on {ball.Name}, fitted sphere of radius {ball.FittedRadiusMm:0.00} mm, edge free; far side dashed; two copies in two "
+                + $"colours");
+        yield return new TextMark(
+            StrokeFont.Fitted(words, Ink.Note, Width - (2 * Margin)), new Point2(Margin, top - 12), Ink.Note, Ink.Soft);
         yield return new PathMark([Chain.Open(new Point2(Margin, top - 15), new Point2(Width - Margin, top - 15))], Ink.Wide);
     }
 }

@@ -2,7 +2,8 @@ using FeltNest.Geometry;
 
 namespace FeltNest.Drawing.Strain;
 
-/// <summary>The region of a triangulated field where the value is at least a level, as closed rings; values run straight along each edge.</summary>
+/// <summary>The region of a triangulated field where the value is at least a level, as closed rings; values run straight along each
+/// edge.</summary>
 internal static class LevelRegion
 {
     /// <summary>Rings of the region (its holes among them); empty where the value is nowhere as high.</summary>
@@ -13,7 +14,8 @@ internal static class LevelRegion
     public static IReadOnlyList<Chain> Rings(
         IReadOnlyList<Point2> nodes, IReadOnlyList<double> values, IReadOnlyList<(int A, int B, int C)> triangles, double level)
     {
-        // Corners of the cut triangles: a node is (i, i), a crossing on an edge (i, j) with i < j. Sides that two triangles share cancel; the rest bounds the region.
+        // Corners of the cut triangles: a node is (i, i), a crossing on an edge (i, j) with i
+        // < j. Sides that two triangles share cancel; the rest bounds the region.
         HashSet<((int, int) From, (int, int) To)> sides = [];
         List<(int, int)> cut = [];
         foreach ((int a, int b, int c) in triangles)

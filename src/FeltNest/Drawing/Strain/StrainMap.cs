@@ -30,7 +30,10 @@ internal sealed class StrainMap
         {
             for (int spoke = 0; spoke < field.Spokes; spoke++)
             {
-                int inner = Node(ring, spoke), outer = Node(ring + 1, spoke), far = Node(ring + 1, spoke + 1), near = Node(ring, spoke + 1);
+                int inner = Node(ring, spoke);
+                int outer = Node(ring + 1, spoke);
+                int far = Node(ring + 1, spoke + 1);
+                int near = Node(ring, spoke + 1);
                 triangles.Add((inner, outer, far));
                 if (ring > 0)
                 {
@@ -87,7 +90,8 @@ internal sealed class StrainMap
 
         yield return new TextMark("pushed together", new Point2(at.X, at.Y + height + 1.5), Ink.Note, Ink.Dark);
         yield return new TextMark("stretched", new Point2(at.X + width, at.Y + height + 1.5), Ink.Note, Ink.Dark, TextAnchor.End);
-        yield return new TextMark("per cent of flat length", new Point2(at.X + (width / 2), at.Y + height + 1.5), Ink.Note, Ink.Soft, TextAnchor.Middle);
+        yield return new TextMark(
+            "per cent of flat length", new Point2(at.X + (width / 2), at.Y + height + 1.5), Ink.Note, Ink.Soft, TextAnchor.Middle);
     }
 
     private int Node(int ring, int spoke) => ring == 0 ? 0 : 1 + ((ring - 1) * field.Spokes) + (spoke % field.Spokes);

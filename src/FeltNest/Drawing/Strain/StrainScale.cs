@@ -1,12 +1,19 @@
 namespace FeltNest.Drawing.Strain;
 
-/// <summary>Colours of strain: bands of equal width on both sides of zero, blue where felt is pushed together, brown-orange where it is stretched.</summary>
-/// <remarks>Own scale: a straight line in OKLab on each side, so that equal steps of strain look equally far apart; the two sides part along blue and yellow, which
-/// red-green colour-blind readers tell apart, and a step in colour marks zero.</remarks>
+/// <summary>Colours of strain: bands of equal width on both sides of zero, blue where felt is pushed together, brown-orange where it is
+/// stretched.</summary>
+/// <remarks>Own scale: a straight line in OKLab on each side, so that equal steps of strain look equally far apart; the two sides part
+/// along blue and yellow, which red-green colour-blind readers tell apart, and a step in colour marks zero.</remarks>
 internal sealed class StrainScale
 {
-    // Lightness at zero and at the ends, chroma at the ends, the two hues in radians, and the share of the way to the end at which a side begins.
-    private const double Light = 0.965, Dark = 0.5, Chroma = 0.13, StretchHue = 0.95, PushHue = 4.45, FirstStep = 0.1;
+    // Lightness at zero and at the ends, chroma at the ends, the two hues in radians, and the share of the way to the end at which a side
+    // begins.
+    private const double Light = 0.965;
+    private const double Dark = 0.5;
+    private const double Chroma = 0.13;
+    private const double StretchHue = 0.95;
+    private const double PushHue = 4.45;
+    private const double FirstStep = 0.1;
 
     // Most bands on one side: more cannot be told apart at a glance.
     private const int MostBands = 8;
@@ -39,7 +46,8 @@ internal sealed class StrainScale
         int place = band >= 0 ? band : -band - 1;
         double share = FirstStep + ((1 - FirstStep) * place / Math.Max(1, Bands - 1));
         double hue = band >= 0 ? StretchHue : PushHue;
-        double lightness = Light + ((Dark - Light) * share), chroma = Chroma * share;
+        double lightness = Light + ((Dark - Light) * share);
+        double chroma = Chroma * share;
         return Colour.FromOkLab(lightness, chroma * Math.Cos(hue), chroma * Math.Sin(hue));
     }
 }

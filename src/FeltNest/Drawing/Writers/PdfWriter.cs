@@ -6,8 +6,10 @@ using FeltNest.Geometry;
 
 namespace FeltNest.Drawing.Writers;
 
-/// <summary>Writes sheets as one PDF, a page each, true to size: pages in points to a thousandth, content in mm. Same sheets, same bytes: no date, no identifier.</summary>
-/// <remarks>PDF 1.4 after ISO 32000-1 (from memory). Text is drawn in strokes like everywhere; arcs are Bezier curves of at most a quarter turn each, within 3e-4 of their radius.</remarks>
+/// <summary>Writes sheets as one PDF, a page each, true to size: pages in points to a thousandth, content in mm. Same sheets, same bytes:
+/// no date, no identifier.</summary>
+/// <remarks>PDF 1.4 after ISO 32000-1 (from memory). Text is drawn in strokes like everywhere; arcs are Bezier curves of at most a quarter
+/// turn each, within 3e-4 of their radius.</remarks>
 public static class PdfWriter
 {
     private const double PointsPerMm = 72 / 25.4;
@@ -25,12 +27,17 @@ public static class PdfWriter
 
         // Objects: 1 catalogue, 2 page tree, 3 information, then a page and its content for each sheet.
         Begin(file, offsets, "<< /Type /Catalog /Pages 2 0 R >>");
-        Begin(file, offsets, $"<< /Type /Pages /Count {pages} /Kids [{string.Join(' ', Enumerable.Range(0, pages).Select(i => $"{4 + (2 * i)} 0 R"))}] >>");
+        Begin(
+            file, offsets,
+            $"<< /Type /Pages /Count {pages} /Kids [{string.Join(' ', Enumerable.Range(0, pages).Select(i => $"{4 + (2 * i)} 0 R"))}] >>");
         Begin(file, offsets, $"<< /Title ({Escaped(sheets[0].Title)}) /Subject ({Escaped(sheets[0].Description)}) >>");
         for (int i = 0; i < pages; i++)
         {
             Sheet sheet = sheets[i];
-            Begin(file, offsets, $"<< /Type /Page /Parent 2 0 R /MediaBox [0 0 {Number(sheet.WidthMm * PointsPerMm)} {Number(sheet.HeightMm * PointsPerMm)}] /Resources << >> /Contents {5 + (2 * i)} 0 R >>");
+            Begin(
+                file, offsets,
+                $"<< /Type /Page /Parent 2 0 R /MediaBox [0 0 {Number(sheet.WidthMm * PointsPerMm)} "
+                    + $"{Number(sheet.HeightMm * PointsPerMm)}] /Resources << >> /Contents {5 + (2 * i)} 0 R >>");
             byte[] content = Packed(Content(sheet));
             offsets.Add(file.Position);
             Put(file, $"{offsets.Count} 0 obj\n<< /Length {content.Length} /Filter /FlateDecode >>\nstream\n");
@@ -87,7 +94,15 @@ public static class PdfWriter
                 text.Append("q\n");
                 if (group.Clip is { } box)
                 {
-                    text.Append(Number(box.MinX)).Append(' ').Append(Number(box.MinY)).Append(' ').Append(Number(box.Width)).Append(' ').Append(Number(box.Height)).Append(" re W n\n");
+                    text
+                        .Append(Number(box.MinX))
+                        .Append(' ')
+                        .Append(Number(box.MinY))
+                        .Append(' ')
+                        .Append(Number(box.Width))
+                        .Append(' ')
+                        .Append(Number(box.Height))
+                        .Append(" re W n\n");
                 }
 
                 foreach (Mark inner in group.Marks)
@@ -114,7 +129,12 @@ public static class PdfWriter
 
         if (mark.Pen is { } pen)
         {
-            text.Append(Tint(pen.Colour)).Append(" RG ").Append(Number(pen.WidthMm)).Append(" w ").Append(pen.Dashes.Length > 0 ? "0 J [" : "1 J [")
+            text
+                .Append(Tint(pen.Colour))
+                .Append(" RG ")
+                .Append(Number(pen.WidthMm))
+                .Append(" w ")
+                .Append(pen.Dashes.Length > 0 ? "0 J [" : "1 J [")
                 .AppendJoin(' ', pen.Dashes.Select(Number)).Append("] 0 d\n");
         }
 
@@ -143,12 +163,20 @@ public static class PdfWriter
 
             ArcPiece arc = ArcPiece.Between(from.Point, to, from.Turn);
             int count = (int)Math.Ceiling(Math.Abs(from.Turn) / Quarter);
-            double share = from.Turn / count, reach = 4.0 / 3 * Math.Tan(share / 4);
+            double share = from.Turn / count;
+            double reach = 4.0 / 3 * Math.Tan(share / 4);
             for (int k = 0; k < count; k++)
             {
-                Point2 a = arc.Spoke(k * share), b = arc.Spoke((k + 1) * share);
+                Point2 a = arc.Spoke(k * share);
+                Point2 b = arc.Spoke((k + 1) * share);
                 Point2 end = k == count - 1 ? to : arc.Centre + b;
-                text.Append(Place(arc.Centre + a + (a.Left * reach))).Append(' ').Append(Place(arc.Centre + b - (b.Left * reach))).Append(' ').Append(Place(end)).Append(" c ");
+                text
+                    .Append(Place(arc.Centre + a + (a.Left * reach)))
+                    .Append(' ')
+                    .Append(Place(arc.Centre + b - (b.Left * reach)))
+                    .Append(' ')
+                    .Append(Place(end))
+                    .Append(" c ");
             }
         }
 
@@ -166,7 +194,8 @@ public static class PdfWriter
         return packed.ToArray();
     }
 
-    private static string Tint(Colour colour) => $"{Number(colour.Red / 255.0)} {Number(colour.Green / 255.0)} {Number(colour.Blue / 255.0)}";
+    private static string Tint(Colour colour) =>
+        $"{Number(colour.Red / 255.0)} {Number(colour.Green / 255.0)} {Number(colour.Blue / 255.0)}";
 
     private static string Place(Point2 p) => $"{Number(p.X)} {Number(p.Y)}";
 
@@ -175,7 +204,8 @@ public static class PdfWriter
 
     private static string Fine(double value) => (Math.Round(value, 8) + 0.0).ToString("0.########", CultureInfo.InvariantCulture);
 
-    private static string Escaped(string text) => string.Concat(text.Select(c => c is '(' or ')' or '\\' ? $"\\{c}" : c is >= ' ' and <= '~' ? $"{c}" : "?"));
+    private static string Escaped(string text) =>
+        string.Concat(text.Select(c => c is '(' or ')' or '\\' ? $"\\{c}" : c is >= ' ' and <= '~' ? $"{c}" : "?"));
 
     private static void Put(MemoryStream file, string text) => file.Write(Encoding.Latin1.GetBytes(text));
 }

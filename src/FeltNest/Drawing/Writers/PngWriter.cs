@@ -8,7 +8,9 @@ namespace FeltNest.Drawing.Writers;
 public static class PngWriter
 {
     // Dots per inch of a sheet of common size, and the most pixels a picture may have before the resolution is lowered for it.
-    private const double UsualDpi = 150, MostPixels = 12e6, MillimetresPerInch = 25.4;
+    private const double UsualDpi = 150;
+    private const double MostPixels = 12e6;
+    private const double MillimetresPerInch = 25.4;
 
     // Arcs are drawn as chords this near to them, mm: a fifth of a pixel.
     private const double ChordTolerance = 0.03;
@@ -16,8 +18,10 @@ public static class PngWriter
     /// <summary>The file's bytes.</summary>
     public static byte[] Write(Sheet sheet)
     {
-        double dpi = Resolution(sheet), scale = dpi / MillimetresPerInch;
-        SKImageInfo size = new((int)Math.Round(sheet.WidthMm * scale), (int)Math.Round(sheet.HeightMm * scale), SKColorType.Rgb888x, SKAlphaType.Opaque);
+        double dpi = Resolution(sheet);
+        double scale = dpi / MillimetresPerInch;
+        SKImageInfo size = new(
+            (int)Math.Round(sheet.WidthMm * scale), (int)Math.Round(sheet.HeightMm * scale), SKColorType.Rgb888x, SKAlphaType.Opaque);
         using SKSurface surface = SKSurface.Create(size) ?? throw new InvalidOperationException("no memory for the picture");
         SKCanvas canvas = surface.Canvas;
         canvas.Clear(SKColors.White);
@@ -67,7 +71,9 @@ public static class PngWriter
                 brush.Canvas.Save();
                 if (group.Clip is { } box)
                 {
-                    brush.Canvas.ClipRect(new SKRect((float)box.MinX, (float)(top - box.MaxY), (float)box.MaxX, (float)(top - box.MinY)), SKClipOperation.Intersect, true);
+                    brush.Canvas.ClipRect(
+                        new SKRect((float)box.MinX, (float)(top - box.MaxY), (float)box.MaxX, (float)(top - box.MinY)),
+                        SKClipOperation.Intersect, true);
                 }
 
                 foreach (Mark inner in group.Marks)
@@ -104,7 +110,8 @@ public static class PngWriter
 
             if (mark.Pen is { } pen)
             {
-                using SKPathEffect? dashes = pen.Dashes.Length > 0 ? SKPathEffect.CreateDash(Array.ConvertAll(pen.Dashes, d => (float)d), 0) : null;
+                using SKPathEffect? dashes =
+                    pen.Dashes.Length > 0 ? SKPathEffect.CreateDash(Array.ConvertAll(pen.Dashes, d => (float)d), 0) : null;
                 paint.IsStroke = true;
                 paint.StrokeWidth = (float)pen.WidthMm;
                 paint.StrokeCap = dashes is null ? SKStrokeCap.Round : SKStrokeCap.Butt;

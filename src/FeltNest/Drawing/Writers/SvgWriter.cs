@@ -7,7 +7,8 @@ using FeltNest.Geometry;
 namespace FeltNest.Drawing.Writers;
 
 /// <summary>Writes a sheet as SVG true to size: width and height in mm, one user unit a millimetre. Same sheet, same bytes.</summary>
-/// <remarks>Text is drawn in strokes, so it looks the same everywhere; each line of text also carries its words as a title, for search and for screen readers.</remarks>
+/// <remarks>Text is drawn in strokes, so it looks the same everywhere; each line of text also carries its words as a title, for search and
+/// for screen readers.</remarks>
 public static class SvgWriter
 {
     private const string Namespace = "http://www.w3.org/2000/svg";
@@ -161,7 +162,11 @@ public static class SvgWriter
             {
                 double radius = (to - from.Point).Length / (2 * Math.Abs(Math.Sin(from.Turn / 2)));
                 data.Append('A').Append(Number(radius)).Append(' ').Append(Number(radius)).Append(" 0 ")
-                    .Append(Math.Abs(from.Turn) > Math.PI ? '1' : '0').Append(' ').Append(from.Turn > 0 ? '0' : '1').Append(' ').Append(Place(to, top));
+                    .Append(Math.Abs(from.Turn) > Math.PI ? '1' : '0')
+                    .Append(' ')
+                    .Append(from.Turn > 0 ? '0' : '1')
+                    .Append(' ')
+                    .Append(Place(to, top));
             }
             else if (i < vertices.Count - 1)
             {

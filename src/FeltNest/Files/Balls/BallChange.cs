@@ -14,6 +14,14 @@ public sealed record BallChange(string Field, string Value)
     /// <summary>How results and messages name it: <c>core.outerDiameterMm=59</c>.</summary>
     public string Words => $"{Field}={Value}";
 
+    /// <summary>How a ball's name says it: <c>core 59 mm</c>, <c>waist 26 mm</c>, else field and value.</summary>
+    public string TradeWords => Field switch
+    {
+        CoreField => $"core {Value} mm",
+        WaistField => $"waist {Value} mm",
+        _ => $"{Field} {Value}",
+    };
+
     /// <summary>How a folder's name says it: <c>core59</c>, <c>waist26</c>, else field and value.</summary>
     public string FolderWord => Field switch
     {

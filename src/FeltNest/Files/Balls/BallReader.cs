@@ -36,13 +36,17 @@ public static class BallReader
         JsonFields cement = top.Object("cement", "thicknessMm", "massPerAreaGsm");
         JsonFields panel = top.Object("panel", "flattening", "edge", "warpAngleDeg", "dieOffsetMm");
         BallSpec ball = new(
-            top.Text("name") + (given.Length == 0 ? string.Empty : $", {string.Join(", ", given)}"),
+            top.Text("name")
+                + string.Concat((changes ?? []).Where(change => change.Field != "name").Select(change => $", {change.TradeWords}")),
             top.Word<RuleType>("ruleType"),
             new CoreSpec(core.Number("outerDiameterMm"), core.Number("massG")),
             new CementSpec(cement.Number("thicknessMm"), cement.Number("massPerAreaGsm")),
             Felt(top),
             BallSeam.Of(top, path),
-            new PanelSpec(panel.Word<FlatteningMethod>("flattening"), panel.Word<EdgeRule>("edge"), panel.NumberOr("warpAngleDeg", "any")) { DieOffsetMm = panel.OptionalNumber("dieOffsetMm") ?? 0 })
+            new PanelSpec(panel.Word<FlatteningMethod>("flattening"), panel.Word<EdgeRule>("edge"), panel.NumberOr("warpAngleDeg", "any"))
+            {
+                DieOffsetMm = panel.OptionalNumber("dieOffsetMm") ?? 0,
+            })
         {
             Tolerances = Tolerances(top),
             Given = given,
@@ -68,16 +72,19 @@ public static class BallReader
         }
 
         JsonFields off = top.Object(
-            "tolerances", "coreDiameterMm", "coreMassG", "cementThicknessMm", "cementMassPerAreaGsm", "feltFinishedThicknessMm", "feltMassPerAreaGsm");
+            "tolerances", "coreDiameterMm", "coreMassG", "cementThicknessMm", "cementMassPerAreaGsm", "feltFinishedThicknessMm",
+            "feltMassPerAreaGsm");
         double Of(string name) => off.OptionalNumber(name) ?? 0;
         return new ToleranceSpec(
-            Of("coreDiameterMm"), Of("coreMassG"), Of("cementThicknessMm"), Of("cementMassPerAreaGsm"), Of("feltFinishedThicknessMm"), Of("feltMassPerAreaGsm"));
+            Of("coreDiameterMm"), Of("coreMassG"), Of("cementThicknessMm"), Of("cementMassPerAreaGsm"), Of("feltFinishedThicknessMm"),
+            Of("feltMassPerAreaGsm"));
     }
 
     private static FeltSpec Felt(JsonFields top)
     {
         JsonFields felt = top.Object(
-            "felt", "name", "construction", "thicknessMm", "finishedThicknessMm", "massPerAreaGsm", "warpModulusNPerMm", "weftModulusNPerMm", "shearModulusNPerMm",
+            "felt", "name", "construction", "thicknessMm", "finishedThicknessMm", "massPerAreaGsm", "warpModulusNPerMm",
+            "weftModulusNPerMm", "shearModulusNPerMm",
             "poisson", "neutralLayer", "maxStretchPercent", "maxEdgeCompressionPercent", "cureShrinkWarpPercent", "cureShrinkWeftPercent",
             "applicationStretchWarpPercent", "applicationStretchWeftPercent");
         return new FeltSpec(

@@ -16,10 +16,16 @@ internal static class BallSeam
         string stray = given ? "waistMm" : "points";
         if (seam.Has(stray))
         {
-            throw seam.Fault(stray, given ? "has no place beside seam.curve points: the points have a waist of their own" : $"has no place beside seam.curve {EnumWord.Of(curve)}: leave it out, or say points there");
+            throw seam.Fault(
+                stray,
+                given
+                    ? "has no place beside seam.curve points: the points have a waist of their own"
+                    : $"has no place beside seam.curve {EnumWord.Of(curve)}: leave it out, or say points there");
         }
 
         SeamSpec spec = new(curve, given ? 0 : seam.Number("waistMm"), seam.Number("seamGapMm"));
-        return given ? spec with { Points = [.. JsonShapes.SpacePoints(seam, "points", file).Select(p => new SeamPoint(p.X, p.Y, p.Z))] } : spec;
+        return given
+            ? spec with { Points = [.. JsonShapes.SpacePoints(seam, "points", file).Select(p => new SeamPoint(p.X, p.Y, p.Z))] }
+            : spec;
     }
 }

@@ -38,7 +38,8 @@ internal static class ChangedBall
         string[] steps = change.Field.Split('.');
         if (Array.Exists(steps, step => step.Trim().Length == 0))
         {
-            throw new InputException(file, OneLine.Of(change.Field), "is no field of a ball file: write its path, such as core.outerDiameterMm");
+            throw new InputException(
+                file, OneLine.Of(change.Field), "is no field of a ball file: write its path, such as core.outerDiameterMm");
         }
 
         JsonObject at = top;
@@ -52,10 +53,12 @@ internal static class ChangedBall
 
         if (at[steps[^1]] is JsonObject or JsonArray)
         {
-            throw new InputException(file, OneLine.Of(change.Field), "holds more than one value: give one field inside it, or write it in the file");
+            throw new InputException(
+                file, OneLine.Of(change.Field), "holds more than one value: give one field inside it, or write it in the file");
         }
 
-        at[steps[^1]] = Value(change.Value);
+        // A name is a text even where it is all digits.
+        at[steps[^1]] = steps[^1] == "name" ? JsonValue.Create(change.Value) : Value(change.Value);
     }
 
     private static JsonValue Value(string text)

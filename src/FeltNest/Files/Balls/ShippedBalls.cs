@@ -5,7 +5,8 @@ namespace FeltNest.Files.Balls;
 /// <summary>The example balls that come with the program.</summary>
 public static class ShippedBalls
 {
-    private const string Prefix = "balls/", Ending = ".json";
+    private const string Prefix = "balls/";
+    private const string Ending = ".json";
 
     /// <summary>Name of the ball that stands in where none is given.</summary>
     public const string Example = "type-2";

@@ -18,7 +18,14 @@ public static class CompareWriter
         json.Text("schema", SchemaName.Compare)
             .Text("part", question.Lay.Part.Name)
             .Text("costs", question.Costs?.Name)
-            .ObjectOrNull("dieLife", question.Costs?.Die, (item, die) => item.Number("strikes", die.LifeStrikes).Text("basis", die.LifeOf is null ? "costs" : "readings").Text("die", die.LifeOf))
+            .ObjectOrNull(
+                "dieLife", question.Costs?.Die,
+                (
+                    item,
+                    die) => item
+                        .Number("strikes", die.LifeStrikes)
+                        .Text("basis", die.LifeOf is null ? "costs" : "readings")
+                        .Text("die", die.LifeOf))
             .Text("method", question.Scan ? "parallel rows from one set of tables" : "searched by all ways")
             .Object("lay", fields => RollFields.Rules(fields, question.Lay))
             .Flag("cutShort", comparison.CutShort)
@@ -41,7 +48,11 @@ public static class CompareWriter
                 .Number("squareMetresPerMillionBalls", value.SquareMetresPerMillionBalls)
                 .Number("costPerMillionBalls", Money(value.MoneyPerMillionBalls)))
             .Objects("flips", comparison.Flips, (item, flip) => item
-                .Text("assumption", flip.Assumption).Number("now", flip.Now).Number("at", flip.At).Text("best", flip.Best).Flag("stated", flip.IsStated))
+                .Text("assumption", flip.Assumption)
+                .Number("now", flip.Now)
+                .Number("at", flip.At)
+                .Text("best", flip.Best)
+                .Flag("stated", flip.IsStated))
             .Objects("swings", comparison.Swings, (item, swing) => item
                 .Text("assumption", swing.Assumption)
                 .Number("low", swing.Low)
@@ -60,7 +71,11 @@ public static class CompareWriter
                 .Number("runningCostPerThousandBalls", Money(choice.RunningCost))
                 .Number("costPerThousandBalls", Money(choice.Total))
                 .Number("paysFromThousandBalls", Money(choice.PaysFromThousandBalls)))
-            .Objects("sweep", comparison.Sweep, (item, point) => item.Number("widthMm", point.WidthMm).Number("rows", point.Rows).Number("wastePercent", point.WastePercent));
+            .Objects(
+                "sweep", comparison.Sweep,
+                (
+                    item,
+                    point) => item.Number("widthMm", point.WidthMm).Number("rows", point.Rows).Number("wastePercent", point.WastePercent));
         return json.Finish();
     }
 

@@ -21,7 +21,7 @@ internal static class CellText
     private static bool IsRun(string text)
     {
         string bare = text.TrimStart(Apostrophe);
-        return bare.Length > 0 && (bare[0] is '=' or '+' or '-' or '@' || char.IsControl(bare[0])) && !IsNumber(bare);
+        return bare.Length > 0 && (char.IsControl(bare[0]) || (bare[0] is '=' or '+' or '-' or '@' && !IsNumber(bare)));
     }
 
     private static bool IsNumber(string text) => double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out _);

@@ -2,7 +2,8 @@ using System.Text;
 
 namespace FeltNest.Files.Csv;
 
-/// <summary>A table in CSV with a line of names: columns separated by commas or, as many offices write, by semicolons, where decimals may have a comma. Fields may stand in quotes.</summary>
+/// <summary>A table in CSV with a line of names: columns separated by commas or, as many offices write, by semicolons, where decimals may
+/// have a comma. Fields may stand in quotes.</summary>
 internal sealed class CsvTable
 {
     // Most lines of data: far above any sound list.
@@ -56,8 +57,11 @@ internal sealed class CsvTable
             List<string> values = Split(path, i + 1, lines[i], separator);
             if (values.Count != names.Length)
             {
-                string hint = separator == ',' && values.Count > names.Length ? "; are these decimal commas? write 12.5, or separate the columns by semicolons" : string.Empty;
-                throw new InputException(path, $"line {i + 1}", $"has {values.Count} values where the line of names has {names.Length}{hint}");
+                string hint = separator == ',' && values.Count > names.Length
+                    ? "; are these decimal commas? write 12.5, or separate the columns by semicolons"
+                    : string.Empty;
+                throw new InputException(
+                    path, $"line {i + 1}", $"has {values.Count} values where the line of names has {names.Length}{hint}");
             }
 
             rows.Add(new CsvRow(table, i + 1, values));
@@ -74,13 +78,18 @@ internal sealed class CsvTable
     /// <summary>Place of a column, or null where it is missing.</summary>
     public int? PlaceOf(string column) => Array.IndexOf(columns, column) is >= 0 and int at ? at : null;
 
-    /// <summary>A number with its decimal mark as a point. One file has one decimal mark: with two of them 1.500 could be a thousand more.</summary>
+    /// <summary>A number with its decimal mark as a point. One file has one decimal mark: with two of them 1.500 could be a thousand
+    /// more.</summary>
     public string Pointed(string text, int line, string column)
     {
-        bool comma = text.Contains(','), point = text.Contains('.');
+        bool comma = text.Contains(',');
+        bool point = text.Contains('.');
         if (comma && (point || Separator == ','))
         {
-            throw new InputException(File, $"line {line}, {column}", $"'{OneLine.Of(text)}' has a comma: write 1250.5 without thousands{(Separator == ',' ? "; decimal commas only where semicolons separate the columns" : string.Empty)}");
+            throw new InputException(
+                File, $"line {line}, {column}",
+                $"'{OneLine.Of(text)}' has a comma: write 1250.5 without thousands"
+                    + $"{(Separator == ',' ? "; decimal commas only where semicolons separate the columns" : string.Empty)}");
         }
 
         if (comma || point)
@@ -89,7 +98,10 @@ internal sealed class CsvTable
             mark ??= (found, line);
             if (mark.Value.Mark != found)
             {
-                throw new InputException(File, $"line {line}, {column}", $"'{OneLine.Of(text)}' has a decimal '{found}' where line {mark.Value.Line} has a decimal '{mark.Value.Mark}': use one of them");
+                throw new InputException(
+                    File, $"line {line}, {column}",
+                    $"'{OneLine.Of(text)}' has a decimal '{found}' where line {mark.Value.Line} has a decimal '{mark.Value.Mark}': use "
+                        + $"one of them");
             }
         }
 
@@ -108,12 +120,14 @@ internal sealed class CsvTable
         }
     }
 
-    private static void RequireColumns(string path, int line, string[] names, IReadOnlyList<string> required, IReadOnlyList<string> optional)
+    private static void RequireColumns(
+        string path, int line, string[] names, IReadOnlyList<string> required, IReadOnlyList<string> optional)
     {
         string place = $"line {line}";
         string[] known = [.. required, .. optional];
         string? twice = names.GroupBy(n => n).FirstOrDefault(g => g.Count() > 1)?.Key;
-        string? missing = required.FirstOrDefault(r => !names.Contains(r)), strange = names.FirstOrDefault(n => !known.Contains(n));
+        string? missing = required.FirstOrDefault(r => !names.Contains(r));
+        string? strange = names.FirstOrDefault(n => !known.Contains(n));
         if (twice is not null)
         {
             throw new InputException(path, place, $"the column '{OneLine.Of(twice)}' stands there twice");
@@ -121,7 +135,10 @@ internal sealed class CsvTable
 
         if (strange is not null)
         {
-            throw new InputException(path, place, $"the column '{OneLine.Of(strange)}' is not known{NearestWord.Hint(strange, known.Except(names))}; known: {string.Join(", ", known)}");
+            throw new InputException(
+                path, place,
+                $"the column '{OneLine.Of(strange)}' is not known{NearestWord.Hint(strange, known.Except(names))}; known: "
+                    + $"{string.Join(", ", known)}");
         }
 
         if (missing is not null)
@@ -134,7 +151,9 @@ internal sealed class CsvTable
     {
         List<string> values = [];
         StringBuilder value = new();
-        bool quoted = false, wasQuoted = false, blank = true;
+        bool quoted = false;
+        bool wasQuoted = false;
+        bool blank = true;
         string row = text.TrimEnd('\r');
         for (int i = 0; i < row.Length; i++)
         {
@@ -168,13 +187,18 @@ internal sealed class CsvTable
             else if (!wasQuoted || !char.IsWhiteSpace(c))
             {
                 blank &= char.IsWhiteSpace(c);
-                value.Append(wasQuoted ? throw new InputException(path, $"line {line}", $"'{OneLine.Of(text)}' has letters behind a closing quote: double a quote inside quotes") : c);
+                value.Append(
+                    wasQuoted
+                        ? throw new InputException(
+                            path, $"line {line}", $"'{OneLine.Of(text)}' has letters behind a closing quote: double a quote inside quotes")
+                        : c);
             }
         }
 
         if (quoted)
         {
-            throw new InputException(path, $"line {line}", $"'{OneLine.Of(text)}' has an opening quote without a closing one in the same line");
+            throw new InputException(
+                path, $"line {line}", $"'{OneLine.Of(text)}' has an opening quote without a closing one in the same line");
         }
 
         values.Add(CellText.Meant(value.ToString().Trim()));

@@ -3,7 +3,8 @@ using System.Text;
 
 namespace FeltNest.Files.Csv;
 
-/// <summary>Writes a table as CSV: commas, decimal points, one line of names, fields in quotes where they need them, none that a spreadsheet would run.</summary>
+/// <summary>Writes a table as CSV: commas, decimal points, one line of names, fields in quotes where they need them, none that a
+/// spreadsheet would run.</summary>
 internal sealed class CsvText
 {
     private readonly StringBuilder text = new();
@@ -16,10 +17,12 @@ internal sealed class CsvText
     }
 
     /// <summary>A number with all its digits; blank where there is none.</summary>
-    public static string Number(double? value) => value is { } number && double.IsFinite(number) ? (number + 0.0).ToString("R", CultureInfo.InvariantCulture) : string.Empty;
+    public static string Number(double? value) =>
+        value is { } number && double.IsFinite(number) ? (number + 0.0).ToString("R", CultureInfo.InvariantCulture) : string.Empty;
 
     /// <summary>Money to a millionth; blank where there is none.</summary>
-    public static string Money(decimal? value) => value is { } money ? Math.Round(money, 6).ToString("0.######", CultureInfo.InvariantCulture) : string.Empty;
+    public static string Money(decimal? value) =>
+        value is { } money ? Math.Round(money, 6).ToString("0.######", CultureInfo.InvariantCulture) : string.Empty;
 
     /// <summary>The file's bytes.</summary>
     public byte[] Finish() => Encoding.UTF8.GetBytes(text.ToString());

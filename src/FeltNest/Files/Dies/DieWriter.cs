@@ -10,7 +10,8 @@ using FeltNest.Yield;
 
 namespace FeltNest.Files.Dies;
 
-/// <summary>Writes a gang die (schema feltnest/die/1) with its layout in it, so that it can be checked and planned with from the file alone.</summary>
+/// <summary>Writes a gang die (schema feltnest/die/1) with its layout in it, so that it can be checked and planned with from the file
+/// alone.</summary>
 public static class DieWriter
 {
     /// <summary>The file's bytes.</summary>
@@ -23,18 +24,31 @@ public static class DieWriter
             .Text("revision", order.Title.Revision)
             .Text("replaces", order.Wishes.Replaces)
             .Text("napToward", order.Nap is { } nap ? NapWord.Of(nap) : null)
-            .Objects("cavities", gang.Cavities, (item, c) => item.Number("number", c.Number).Number("panel", c.Placed.Part).Number("xMm", c.Placed.XMm).Number("yMm", c.Placed.YMm).Number("angleDeg", c.Placed.AngleDeg))
+            .Objects(
+                "cavities", gang.Cavities,
+                (
+                    item,
+                    c) => item
+                        .Number("number", c.Number)
+                        .Number("panel", c.Placed.Part)
+                        .Number("xMm", c.Placed.XMm)
+                        .Number("yMm", c.Placed.YMm)
+                        .Number("angleDeg", c.Placed.AngleDeg))
             .Number("feedMm", gang.FeedMm)
             .Number("ruleLengthMm", design.RuleLengthMm)
             .Number("edgeLengthMm", design.EdgeLengthMm)
             .Number("forceKn", design.Force.Kn)
             .Text("forceBasis", EnumWord.Of(order.Force.Basis))
             .Number("pressSharePercent", design.PressSharePercent)
-            .Objects("commonCuts", Shared(gang), (item, s) => item.Number("first", s.First).Number("second", s.Second).Number("lengthMm", s.LengthMm))
+            .Objects(
+                "commonCuts", Shared(gang),
+                (item, s) => item.Number("first", s.First).Number("second", s.Second).Number("lengthMm", s.LengthMm))
             .Number("leastRadiusMm", design.LeastRadiusMm)
             .Number("leastGapMm", design.LeastGapMm)
             .Arcs("arcs", design.Edges[design.Parts[0]]!.Arcs.Vertices)
-            .Objects("edges", design.Edges.Select((e, i) => (Edge: e, Part: i)).Where(e => e.Edge is not null), (item, e) => Edge(item, design, e.Edge!, e.Part))
+            .Objects(
+                "edges", design.Edges.Select((e, i) => (Edge: e, Part: i)).Where(e => e.Edge is not null),
+                (item, e) => Edge(item, design, e.Edge!, e.Part))
             .Object("strike", strike => strike
                 .Number("band", gang.Band + 1)
                 .Number("repeats", gang.Repeats)
@@ -81,8 +95,10 @@ public static class DieWriter
     }
 
     // Two cavities may share more than one run: what counts is the pair.
-    private static IEnumerable<(int First, int Second, double LengthMm)> Shared(DieGang gang) => gang.Common.Runs.Where(r => r.Other is not null)
-        .GroupBy(r => (gang.Cavities[r.Cavity].Number, gang.Cavities[r.Other!.Value].Number)).Select(g => (g.Key.Item1, g.Key.Item2, g.Sum(r => r.LengthMm)));
+    private static IEnumerable<(int First, int Second, double LengthMm)> Shared(DieGang gang) =>
+        gang.Common.Runs.Where(r => r.Other is not null)
+        .GroupBy(r => (gang.Cavities[r.Cavity].Number, gang.Cavities[r.Other!.Value].Number))
+        .Select(g => (g.Key.Item1, g.Key.Item2, g.Sum(r => r.LengthMm)));
 
     private static void Edge(JsonOutput json, DieDesign design, DieEdge edge, int part) => json
         .Number("panel", part)
@@ -93,7 +109,12 @@ public static class DieWriter
         .Number("edgeLengthMm", edge.Arcs.Perimeter)
         .Number("ruleLengthMm", design.RingMm(part))
         .Arcs("arcs", edge.Arcs.Vertices)
-        .Object("ruleJoint", joint => joint.Number("x", design.Places[part]!.Joint.X).Number("y", design.Places[part]!.Joint.Y).Number("radiusMm", design.Places[part]!.JointRadiusMm))
+        .Object(
+            "ruleJoint",
+            joint => joint
+                .Number("x", design.Places[part]!.Joint.X)
+                .Number("y", design.Places[part]!.Joint.Y)
+                .Number("radiusMm", design.Places[part]!.JointRadiusMm))
         .Rows("bridges", design.Places[part]!.Bridges, b => [b.Place.X, b.Place.Y]);
 
     private static void Board(JsonOutput json, DieDesign design) => json

@@ -10,19 +10,22 @@ public static class LifeReader
     private const double MostStrikes = 1_000_000_000;
 
     /// <summary>The life of a file.</summary>
-    /// <exception cref="InputException">Names the file, the field, the value found and what is allowed; also where the readings show no limit and the die states none.</exception>
+    /// <exception cref="InputException">Names the file, the field, the value found and what is allowed; also where the readings show no
+    /// limit and the die states none.</exception>
     public static LifeInput Read(string path)
     {
         JsonElement root = JsonInput.ReadObject(path);
         JsonInput.SchemaOf(root, path, SchemaName.DieLife);
         JsonFields top = JsonFields.Top(
-            path, root, "schema", "name", "revision", "supersededBy", "panelProfileMm", "strikes", "failed", "reRuleAt", "driftLimit", "statedLife", "die", "drifts", "readings");
+            path, root, "schema", "name", "revision", "supersededBy", "panelProfileMm", "strikes", "failed", "reRuleAt", "driftLimit",
+            "statedLife", "die", "drifts", "readings");
         if (!top.Has("reRuleAt"))
         {
             throw top.Fault("reRuleAt", "is null: the readings show no drift and the die states no life, so nothing can be reckoned with");
         }
 
         string die = top.Has("revision") ? $"{top.Text("name")}, revision {top.Text("revision")}" : top.Text("name");
-        return new LifeInput(die, (int)Math.Floor(top.Within("reRuleAt", 1, MostStrikes)), top.Has("supersededBy") ? top.Text("supersededBy") : null);
+        return new LifeInput(
+            die, (int)Math.Floor(top.Within("reRuleAt", 1, MostStrikes)), top.Has("supersededBy") ? top.Text("supersededBy") : null);
     }
 }

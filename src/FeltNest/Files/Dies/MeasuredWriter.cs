@@ -3,7 +3,8 @@ using FeltNest.Files.Json;
 
 namespace FeltNest.Files.Dies;
 
-/// <summary>Writes what was found of a measured panel (schema feltnest/first-article/1) and of a die's life (schema feltnest/die-life/1).</summary>
+/// <summary>Writes what was found of a measured panel (schema feltnest/first-article/1) and of a die's life (schema
+/// feltnest/die-life/1).</summary>
 public static class MeasuredWriter
 {
     /// <summary>The first article's bytes.</summary>
@@ -45,8 +46,27 @@ public static class MeasuredWriter
                 .Number("lifeStrikes", Math.Max(1, Math.Floor(life.ReRuleAt ?? wear.LifeStrikes)))
                 .Number("reRules", wear.ReRules)
                 .Number("reRulePrice", (double)wear.ReRulePrice))
-            .Objects("drifts", life.Drifts, (item, d) => item.Number("cavity", d.Cavity).Text("ply", d.Ply).Number("startMm", d.StartMm).Number("perThousandMm", d.PerThousandMm).Number("limitStrikes", d.LimitStrikes))
-            .Objects("readings", life.Readings, (item, r) => item.Text("date", r.Date).Number("strikes", r.Strikes).Number("cavity", r.Cavity).Text("ply", r.Ply).Number("offMm", r.OffMm).Number("worstMm", r.WorstMm))
+            .Objects(
+                "drifts", life.Drifts,
+                (
+                    item,
+                    d) => item
+                        .Number("cavity", d.Cavity)
+                        .Text("ply", d.Ply)
+                        .Number("startMm", d.StartMm)
+                        .Number("perThousandMm", d.PerThousandMm)
+                        .Number("limitStrikes", d.LimitStrikes))
+            .Objects(
+                "readings", life.Readings,
+                (
+                    item,
+                    r) => item
+                        .Text("date", r.Date)
+                        .Number("strikes", r.Strikes)
+                        .Number("cavity", r.Cavity)
+                        .Text("ply", r.Ply)
+                        .Number("offMm", r.OffMm)
+                        .Number("worstMm", r.WorstMm))
             .Finish();
     }
 }

@@ -7,7 +7,8 @@ namespace FeltNest.Files.Dies;
 /// <summary>Reads the first-article readings of a die: CSV with the columns date, strikes, cavity, ply, offMm, worstMm.</summary>
 public static class ReadingsReader
 {
-    private static readonly string[] Columns = ["date", "strikes", "cavity", "ply", "offMm", "worstMm"], Plies = ["single", "top", "bottom"];
+    private static readonly string[] Columns = ["date", "strikes", "cavity", "ply", "offMm", "worstMm"];
+    private static readonly string[] Plies = ["single", "top", "bottom"];
 
     /// <summary>The readings of a file.</summary>
     /// <param name="path">The file.</param>
@@ -22,9 +23,11 @@ public static class ReadingsReader
         }
 
         return new DieReading(
-            date, (int)Whole(row, "strikes", 0, 1_000_000_000), (int)Whole(row, "cavity", 1, cavities), row.Word("ply", Plies), row.Number("offMm", -50, 50, "mm"), row.Number("worstMm", 0, 50, "mm"));
+            date, (int)Whole(row, "strikes", 0, 1_000_000_000), (int)Whole(row, "cavity", 1, cavities), row.Word("ply", Plies),
+            row.Number("offMm", -50, 50, "mm"), row.Number("worstMm", 0, 50, "mm"));
     })];
 
-    private static double Whole(CsvRow row, string column, double low, double high) => row.Number(column, low, high, string.Empty) is var value && value == Math.Floor(value)
+    private static double Whole(CsvRow row, string column, double low, double high) =>
+        row.Number(column, low, high, string.Empty) is var value && value == Math.Floor(value)
         ? value : throw row.Fault(column, FormattableString.Invariant($"{value} is not a whole number"));
 }

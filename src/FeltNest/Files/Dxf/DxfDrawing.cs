@@ -56,7 +56,9 @@ internal sealed record DxfDrawing(int? Unit, IReadOnlyList<DxfEntity> Entities)
             }
         }
 
-        return found ? new DxfDrawing(unit, entities) : throw new InputException(path, null, "has no ENTITIES section: is it a DXF drawing?");
+        return found
+            ? new DxfDrawing(unit, entities)
+            : throw new InputException(path, null, "has no ENTITIES section: is it a DXF drawing?");
     }
 
     private static List<DxfGroup> Groups(string path, string text)

@@ -33,5 +33,6 @@ internal sealed record DxfEntity(string File, string Kind, int Line, IReadOnlyLi
     public double NumberOf(DxfGroup group) =>
         double.TryParse(group.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out double value) && double.IsFinite(value)
             ? value
-            : throw new InputException(File, $"line {group.Line}, {Kind}", $"'{OneLine.Of(group.Text)}' under group {group.Code} is not a number");
+            : throw new InputException(
+                File, $"line {group.Line}, {Kind}", $"'{OneLine.Of(group.Text)}' under group {group.Code} is not a number");
 }

@@ -20,7 +20,8 @@ internal static class DxfOutline
 
     /// <summary>Every loop of a file.</summary>
     /// <exception cref="InputException">Names the line, the entity, what was found and what is allowed.</exception>
-    public static IReadOnlyList<IReadOnlyList<ArcVertex>> ReadAll(string path, List<string> notes) => LoopJoiner.JoinAll(path, Runs(path, notes), notes);
+    public static IReadOnlyList<IReadOnlyList<ArcVertex>> ReadAll(string path, List<string> notes) =>
+        LoopJoiner.JoinAll(path, Runs(path, notes), notes);
 
     private static IReadOnlyList<OpenChain> Runs(string path, List<string> notes)
     {
@@ -35,7 +36,8 @@ internal static class DxfOutline
         return found;
     }
 
-    // A drawing with a layer for edges is read from it alone: boards and other outlines stand on other layers. Vertices go with their polyline.
+    // A drawing with a layer for edges is read from it alone: boards and other outlines stand on other layers. Vertices go with their
+    // polyline.
     private static IReadOnlyList<DxfEntity> Edges(IReadOnlyList<DxfEntity> all, List<string> notes)
     {
         static bool OnEdge(DxfEntity e) => e.Groups.Any(g => g is { Code: 8, Text: EdgeLayer });
@@ -70,7 +72,9 @@ internal static class DxfOutline
             5 => (10, "centimetres"),
             6 => (1000, "metres"),
             null or 0 => (1, "millimetres, assumed: the drawing states no unit"),
-            _ => throw new InputException(path, "$INSUNITS", string.Create(CultureInfo.InvariantCulture, $"{unit} is not allowed: 1 inches, 2 feet, 4 mm, 5 cm, 6 m, or 0 for none")),
+            _ => throw new InputException(
+                path, "$INSUNITS",
+                string.Create(CultureInfo.InvariantCulture, $"{unit} is not allowed: 1 inches, 2 feet, 4 mm, 5 cm, 6 m, or 0 for none")),
         };
         notes.Add($"lengths are in {name}");
         return scale;

@@ -3,7 +3,8 @@ using FeltNest.Geometry;
 
 namespace FeltNest.Files.Dxf;
 
-/// <summary>Turns the entities of a drawing into runs of straight pieces and arcs: polylines with bulges, lines, arcs and circles.</summary>
+/// <summary>Turns the entities of a drawing into runs of straight pieces and arcs: polylines with bulges, lines, arcs and
+/// circles.</summary>
 /// <param name="scale">Millimetres a drawing unit.</param>
 internal sealed class DxfRuns(double scale)
 {
@@ -13,8 +14,11 @@ internal sealed class DxfRuns(double scale)
     // Heights that differ by more than this, mm, make a drawing that is not flat.
     private const double FlatMm = 1e-6;
 
-    // Bits of group 70: closed; of an old polyline what is no plain flat line (fitted curves, 3-D lines, meshes); of a vertex a control point.
-    private const int ClosedBit = 1, NotPlainBits = 2 | 4 | 8 | 16 | 64, ControlBit = 16;
+    // Bits of group 70: closed; of an old polyline what is no plain flat line (fitted curves, 3-D lines, meshes); of a vertex a control
+    // point.
+    private const int ClosedBit = 1;
+    private const int NotPlainBits = 2 | 4 | 8 | 16 | 64;
+    private const int ControlBit = 16;
 
     private double? height;
 
@@ -22,7 +26,8 @@ internal sealed class DxfRuns(double scale)
     public SortedDictionary<string, int> Ignored { get; } = new(StringComparer.Ordinal);
 
     /// <summary>The runs of a drawing.</summary>
-    /// <exception cref="InputException">An entity that may be part of the outline and cannot be read, an absurd bulge, or a drawing that is not flat.</exception>
+    /// <exception cref="InputException">An entity that may be part of the outline and cannot be read, an absurd bulge, or a drawing that is
+    /// not flat.</exception>
     public IReadOnlyList<OpenChain> Of(IReadOnlyList<DxfEntity> entities)
     {
         List<OpenChain> runs = [];
@@ -83,7 +88,9 @@ internal sealed class DxfRuns(double scale)
         {
             if (Math.Abs(corners[i].Bulge) > MostBulge)
             {
-                throw entity.Fault(FormattableString.Invariant($"has a bulge of {corners[i].Bulge:R} at vertex {i + 1}: -{MostBulge} to {MostBulge} is allowed"));
+                throw entity.Fault(
+                    FormattableString.Invariant(
+                        $"has a bulge of {corners[i].Bulge:R} at vertex {i + 1}: -{MostBulge} to {MostBulge} is allowed"));
             }
 
             (double x, double y, _) = corners[(i + 1) % corners.Count];
@@ -127,7 +134,10 @@ internal sealed class DxfRuns(double scale)
 
     private OpenChain Round(DxfEntity entity)
     {
-        double side = Side(entity), x = entity.Number(10), y = entity.Number(20), radius = entity.Number(40);
+        double side = Side(entity);
+        double x = entity.Number(10);
+        double y = entity.Number(20);
+        double radius = entity.Number(40);
         if (!(radius > 0))
         {
             throw entity.Fault(FormattableString.Invariant($"has a radius of {radius:R}: above 0 is wanted"));
@@ -135,7 +145,8 @@ internal sealed class DxfRuns(double scale)
 
         Level(entity, entity.Number(30, 0));
         bool circle = entity.Kind == "CIRCLE";
-        double from = circle ? 0 : double.DegreesToRadians(entity.Number(50)), turn = circle ? 2 * Math.PI : double.DegreesToRadians(entity.Number(51)) - from;
+        double from = circle ? 0 : double.DegreesToRadians(entity.Number(50));
+        double turn = circle ? 2 * Math.PI : double.DegreesToRadians(entity.Number(51)) - from;
 
         // An arc always runs counter-clockwise from its first angle to its second.
         turn -= circle ? 0 : Math.Floor(turn / (2 * Math.PI)) * 2 * Math.PI;
@@ -150,7 +161,9 @@ internal sealed class DxfRuns(double scale)
     private static double Side(DxfEntity entity)
     {
         double z = entity.Number(230, 1);
-        return entity.Number(210, 0) == 0 && entity.Number(220, 0) == 0 && z != 0 ? Math.Sign(z) : throw entity.Fault("is drawn on a plane that leans: a flat drawing is wanted");
+        return entity.Number(210, 0) == 0 && entity.Number(220, 0) == 0 && z != 0
+            ? Math.Sign(z)
+            : throw entity.Fault("is drawn on a plane that leans: a flat drawing is wanted");
     }
 
     private Point2 Place(double x, double y, double side) => new(side * x * scale, y * scale);

@@ -15,9 +15,11 @@ internal static class JsonFault
             return new InputException(file, twice, "is given twice", error);
         }
 
-        long line = error.LineNumber ?? 0, column = error.BytePositionInLine ?? 0;
+        long line = error.LineNumber ?? 0;
+        long column = error.BytePositionInLine ?? 0;
         string place = $"line {line + 1}, column {column + 1}";
-        return new InputException(file, path.Length == 0 ? null : path, $"is not valid JSON at {place}: {Reason(text.Span, line, column)}", error);
+        return new InputException(
+            file, path.Length == 0 ? null : path, $"is not valid JSON at {place}: {Reason(text.Span, line, column)}", error);
     }
 
     // Reads as far as the text is sound; comes back with the path reached and, when a field stands twice in one object, that field.

@@ -2,7 +2,8 @@ using System.Text.Json;
 
 namespace FeltNest.Files.Json;
 
-/// <summary>The fields of one JSON object, read strictly: a field that is not known is an error, and every error names the file and the path.</summary>
+/// <summary>The fields of one JSON object, read strictly: a field that is not known is an error, and every error names the file and the
+/// path.</summary>
 internal sealed class JsonFields
 {
     // Far above any sound amount, far below where sums of amounts cannot be held.
@@ -22,7 +23,8 @@ internal sealed class JsonFields
         this.element = element;
     }
 
-    /// <summary>The top-level object of an input; <c>$schema</c>, <c>sources</c> and <c>assumptions</c> are allowed beside the known fields.</summary>
+    /// <summary>The top-level object of an input; <c>$schema</c>, <c>sources</c> and <c>assumptions</c> are allowed beside the known
+    /// fields.</summary>
     public static JsonFields Top(string file, JsonElement root, params string[] known) =>
         new JsonFields(file, string.Empty, root).OnlyKnown([.. known, "$schema", "sources", "assumptions"]);
 
@@ -105,13 +107,16 @@ internal sealed class JsonFields
 
     /// <summary>An amount of money that a plan may hold, to the digits of a number.</summary>
     public decimal Amount(string name) => Math.Abs(Number(name)) <= MostAmount
-        ? (decimal)Number(name) : throw Fault(name, FormattableString.Invariant($"{Number(name):R} is outside -{MostAmount:R} to {MostAmount:R}"));
+        ? (decimal)Number(
+            name) : throw Fault(name, FormattableString.Invariant($"{Number(name):R} is outside -{MostAmount:R} to {MostAmount:R}"));
 
     /// <summary>A whole number.</summary>
     public int Whole(string name)
     {
         JsonElement value = Required(name);
-        return value.ValueKind == JsonValueKind.Number && value.TryGetInt32(out int whole) ? whole : throw Fault(name, $"{Quoted(value)} is not a whole number");
+        return value.ValueKind == JsonValueKind.Number && value.TryGetInt32(out int whole)
+            ? whole
+            : throw Fault(name, $"{Quoted(value)} is not a whole number");
     }
 
     /// <summary>A finite number within a range.</summary>
@@ -137,7 +142,9 @@ internal sealed class JsonFields
     public string Text(string name)
     {
         JsonElement value = Required(name);
-        string text = value.ValueKind == JsonValueKind.String ? value.GetString()! : throw Fault(name, $"is {KindName(value)} where a text is wanted");
+        string text = value.ValueKind == JsonValueKind.String
+            ? value.GetString()!
+            : throw Fault(name, $"is {KindName(value)} where a text is wanted");
         return string.IsNullOrWhiteSpace(text) ? throw Fault(name, "is blank: give it a name") : OneLine.Of(text);
     }
 
@@ -147,7 +154,8 @@ internal sealed class JsonFields
     {
         string word = Text(name);
         return EnumWord.Find<T>(word)
-            ?? throw Fault(name, $"'{word}' is not known; allowed: {string.Join(", ", EnumWord.All<T>())}{NearestWord.Hint(word, EnumWord.All<T>())}");
+            ?? throw Fault(
+                name, $"'{word}' is not known; allowed: {string.Join(", ", EnumWord.All<T>())}{NearestWord.Hint(word, EnumWord.All<T>())}");
     }
 
     /// <summary>A number or, for the one word allowed, null.</summary>
@@ -167,7 +175,9 @@ internal sealed class JsonFields
     {
         if (value.ValueKind != JsonValueKind.Number)
         {
-            string hint = value.ValueKind == JsonValueKind.String && value.GetString()!.Contains(',') ? " (decimal mark is the point, without quotes)" : string.Empty;
+            string hint = value.ValueKind == JsonValueKind.String && value.GetString()!.Contains(',')
+                ? " (decimal mark is the point, without quotes)"
+                : string.Empty;
             throw new InputException(file, place, $"is {KindName(value)} where a number is wanted{hint}");
         }
 
@@ -198,7 +208,8 @@ internal sealed class JsonFields
                 // A field that is still missing is the likelier word.
                 string hint = NearestWord.Hint(field.Name, known.Where(name => !element.TryGetProperty(name, out _)));
                 hint = hint.Length > 0 ? hint : NearestWord.Hint(field.Name, known);
-                throw new InputException(file, PathOf(OneLine.Of(field.Name)), $"is not a known field{hint}; known here: {string.Join(", ", known)}");
+                throw new InputException(
+                    file, PathOf(OneLine.Of(field.Name)), $"is not a known field{hint}; known here: {string.Join(", ", known)}");
             }
         }
 

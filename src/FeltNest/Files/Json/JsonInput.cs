@@ -25,7 +25,8 @@ internal static class JsonInput
             JsonText.RequireSound(path, bytes.Span, MostDepth);
 
             // Not disposed on purpose: the elements live as long as the reader that walks them.
-            root = JsonDocument.Parse(bytes, new JsonDocumentOptions { MaxDepth = MostDepth, AllowDuplicateProperties = false }).RootElement;
+            root =
+                JsonDocument.Parse(bytes, new JsonDocumentOptions { MaxDepth = MostDepth, AllowDuplicateProperties = false }).RootElement;
         }
         catch (JsonException error)
         {
@@ -46,6 +47,8 @@ internal static class JsonInput
             : schema.ValueKind == JsonValueKind.String ? schema.GetString()! : schema.GetRawText();
         return Array.IndexOf(allowed, found) >= 0
             ? found
-            : throw new InputException(path, "schema", $"'{OneLine.Of(found)}' cannot be used here; allowed: {string.Join(", ", allowed)}{NearestWord.Hint(found, allowed)}");
+            : throw new InputException(
+                path, "schema",
+                $"'{OneLine.Of(found)}' cannot be used here; allowed: {string.Join(", ", allowed)}{NearestWord.Hint(found, allowed)}");
     }
 }

@@ -16,7 +16,8 @@ internal sealed class JsonOutput : IDisposable
     public JsonOutput()
     {
         // The relaxed encoder keeps names such as "Rückseite" readable; the files are never part of a web page.
-        writer = new Utf8JsonWriter(stream, new JsonWriterOptions { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping });
+        writer = new Utf8JsonWriter(
+            stream, new JsonWriterOptions { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping });
         writer.WriteStartObject();
     }
 
@@ -159,5 +160,6 @@ internal sealed class JsonOutput : IDisposable
         stream.Dispose();
     }
 
-    private static string Digits(double value) => double.IsFinite(value) ? (value + 0.0).ToString("R", CultureInfo.InvariantCulture) : "null";
+    private static string Digits(double value) =>
+        double.IsFinite(value) ? (value + 0.0).ToString("R", CultureInfo.InvariantCulture) : "null";
 }

@@ -35,11 +35,14 @@ internal static class JsonShapes
             double turn = item.Number("turnDeg");
             if (Math.Abs(turn) >= 360)
             {
-                throw item.Fault("turnDeg", FormattableString.Invariant($"{turn} is outside -360 to 360 degrees, ends excluded: a full circle has no next vertex"));
+                throw item.Fault(
+                    "turnDeg",
+                    FormattableString.Invariant($"{turn} is outside -360 to 360 degrees, ends excluded: a full circle has no next vertex"));
             }
 
             arcs.Add(new ArcVertex(
-                Coordinate(item.Required("x"), file, item.PathOf("x")), Coordinate(item.Required("y"), file, item.PathOf("y")), turn * Math.PI / 180));
+                Coordinate(item.Required("x"), file, item.PathOf("x")), Coordinate(item.Required("y"), file, item.PathOf("y")),
+                turn * Math.PI / 180));
         }
 
         return arcs;
@@ -70,6 +73,8 @@ internal static class JsonShapes
         double number = JsonFields.NumberOf(value, file, place);
         return Math.Abs(number) <= FarthestMm
             ? number
-            : throw new InputException(file, place, FormattableString.Invariant($"{number:R} mm is outside -{FarthestMm} to {FarthestMm} mm: are these millimetres?"));
+            : throw new InputException(
+                file, place,
+                FormattableString.Invariant($"{number:R} mm is outside -{FarthestMm} to {FarthestMm} mm: are these millimetres?"));
     }
 }

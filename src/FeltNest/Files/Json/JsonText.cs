@@ -2,7 +2,8 @@ using System.Text.Json;
 
 namespace FeltNest.Files.Json;
 
-/// <summary>Finds texts in JSON that are no texts: halves of characters and bytes that are not UTF-8. The parser takes them and fails when they are asked for.</summary>
+/// <summary>Finds texts in JSON that are no texts: halves of characters and bytes that are not UTF-8. The parser takes them and fails when
+/// they are asked for.</summary>
 internal static class JsonText
 {
     /// <summary>Walks through a whole file.</summary>
@@ -16,7 +17,9 @@ internal static class JsonText
             if (reader.TokenType is JsonTokenType.String or JsonTokenType.PropertyName && !IsSound(ref reader))
             {
                 int line = 1 + bytes[..(int)reader.TokenStartIndex].Count((byte)'\n');
-                throw new InputException(path, $"line {line}", "holds a text that is not sound Unicode: save the file as UTF-8, and write \\u only for whole characters");
+                throw new InputException(
+                    path, $"line {line}",
+                    "holds a text that is not sound Unicode: save the file as UTF-8, and write \\u only for whole characters");
             }
         }
     }

@@ -9,7 +9,8 @@ using FeltNest.Layout.Limits;
 
 namespace FeltNest.Files.Layouts;
 
-/// <summary>Reads a die that is there already from a drawing with one closed loop a cavity, as it lies on the felt: x along the feed, y across, seen from the nap side.</summary>
+/// <summary>Reads a die that is there already from a drawing with one closed loop a cavity, as it lies on the felt: x along the feed, y
+/// across, seen from the nap side.</summary>
 public static class DrawnDie
 {
     // Cavities of the greatest die that is read.
@@ -18,7 +19,8 @@ public static class DrawnDie
     /// <summary>Whether a file is a drawing.</summary>
     public static bool IsDrawing(string path) => Path.GetExtension(path).ToLowerInvariant() is ".svg" or ".dxf";
 
-    /// <summary>The layout that the die cuts: its cavities once a feed, on the narrowest roll that holds them. Each cavity is a part of its own, just as drawn.</summary>
+    /// <summary>The layout that the die cuts: its cavities once a feed, on the narrowest roll that holds them. Each cavity is a part of its
+    /// own, just as drawn.</summary>
     /// <param name="path">The drawing.</param>
     /// <param name="feedMm">Length of roll after which the die strikes again, mm.</param>
     /// <param name="trims">Edge trims of the roll.</param>
@@ -26,14 +28,18 @@ public static class DrawnDie
     /// <exception cref="InputException">No sound drawing, a loop that is no outline, or cavities that overlap at this feed.</exception>
     public static RollLayout Read(string path, double feedMm, EdgeTrims trims, List<string> notes)
     {
-        IReadOnlyList<IReadOnlyList<ArcVertex>> loops = Path.GetExtension(path).Equals(".svg", StringComparison.OrdinalIgnoreCase) ? SvgOutline.ReadAll(path, notes) : DxfOutline.ReadAll(path, notes);
+        IReadOnlyList<IReadOnlyList<ArcVertex>> loops = Path.GetExtension(path).Equals(".svg", StringComparison.OrdinalIgnoreCase)
+            ? SvgOutline.ReadAll(path, notes)
+            : DxfOutline.ReadAll(path, notes);
         if (loops.Count > MostCavities)
         {
             throw new InputException(path, null, $"holds {loops.Count} closed loops: a die of at most {MostCavities} cavities is read");
         }
 
         ImportedOutline[] cavities = [.. loops.Select(loop => DrawnOutline.Of(path, loop, []))];
-        double low = cavities.Min(c => c.Raw.MinY), high = cavities.Max(c => c.Raw.MaxY), width = high - low + trims.TotalMm;
+        double low = cavities.Min(c => c.Raw.MinY);
+        double high = cavities.Max(c => c.Raw.MaxY);
+        double width = high - low + trims.TotalMm;
         LayoutPart[] parts = [.. cavities.Select((c, i) => new LayoutPart($"cavity {i + 1}", null, c.Centred, c.CentredArcs, null, null))];
         PlacedPanel[] placed = [.. cavities.Select((c, i) =>
         {
@@ -41,18 +47,22 @@ public static class DrawnDie
             return new PlacedPanel(i, at.X, at.Y - low + trims.LowerMm, 0);
         })];
         RollLayout die = new(
-            parts, width, trims, 0, new LayoutRules(null, 0, RowRule.Any, false), [new LayoutBand(trims.LowerMm, width - trims.UpperMm, new LayoutRepeat(feedMm, placed))],
+            parts, width, trims, 0, new LayoutRules(null, 0, RowRule.Any, false),
+            [new LayoutBand(trims.LowerMm, width - trims.UpperMm, new LayoutRepeat(feedMm, placed))],
             new SearchRecord(1, 1, false, "as drawn", null, 0, 0, null));
         LayoutVerdict verdict = LayoutCheck.Verify(die);
         if (!verdict.Passed)
         {
             throw new InputException(path, null, string.Create(
-                CultureInfo.InvariantCulture, $"its {parts.Length} cavities do not clear each other when struck again after {feedMm:0.###} mm: {OneLine.Of(verdict.Violations[0])}"));
+                CultureInfo.InvariantCulture,
+                $"its {parts.Length} cavities do not clear each other when struck again after {feedMm:0.###} mm: "
+                    + $"{OneLine.Of(verdict.Violations[0])}"));
         }
 
         notes.Add(string.Create(
             CultureInfo.InvariantCulture,
-            $"{parts.Length} cavities of {parts.Average(p => p.AreaMm2):0.0} mm2 on average, {high - low:0.00} mm across, struck every {feedMm:0.###} mm"));
+            $"{parts.Length} cavities of {parts.Average(p => p.AreaMm2):0.0} mm2 on average, {high - low:0.00} mm across, struck every "
+                + $"{feedMm:0.###} mm"));
         return die;
     }
 }

@@ -12,9 +12,11 @@ public static class LayoutWriter
     /// <summary>The file's bytes: <c>repeat</c> where one repeat serves the whole width, else <c>bands</c>.</summary>
     /// <param name="layout">The layout.</param>
     /// <param name="yields">Its yield.</param>
-    /// <param name="assumed">What was assumed or healed when the outline was read; written as <c>assumptions.outline</c> when there is any.</param>
+    /// <param name="assumed">What was assumed or healed when the outline was read; written as <c>assumptions.outline</c> when there is
+    /// any.</param>
     /// <param name="laid">Strains of a panel laid off its design angle to the warp; written as <c>laid</c> when there are any.</param>
-    public static byte[] Write(RollLayout layout, YieldFigures yields, IReadOnlyList<string>? assumed = null, IReadOnlyList<LaidStrain>? laid = null)
+    public static byte[] Write(
+        RollLayout layout, YieldFigures yields, IReadOnlyList<string>? assumed = null, IReadOnlyList<LaidStrain>? laid = null)
     {
         using JsonOutput json = new();
         json.Text("schema", SchemaName.Layout);

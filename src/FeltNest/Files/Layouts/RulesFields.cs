@@ -6,7 +6,8 @@ using FeltNest.Layout.Limits;
 
 namespace FeltNest.Files.Layouts;
 
-/// <summary>The <c>rules</c> object of a layout file. Rules that are as usual are left out, but for the four that every file carries.</summary>
+/// <summary>The <c>rules</c> object of a layout file. Rules that are as usual are left out, but for the four that every file
+/// carries.</summary>
 internal static class RulesFields
 {
     private static readonly FieldRange Tolerance = new("rules.warpToleranceDeg", 0, 90, "degrees", "90 already allows every angle");
@@ -30,7 +31,12 @@ internal static class RulesFields
 
         if (rules.Die is { } die)
         {
-            json.Object("die", item => item.Number("mostPanels", die.MostPanels).Number("bedLengthMm", die.BedLengthMm).Number("bedWidthMm", die.BedWidthMm));
+            json.Object(
+                "die",
+                item => item
+                    .Number("mostPanels", die.MostPanels)
+                    .Number("bedLengthMm", die.BedLengthMm)
+                    .Number("bedWidthMm", die.BedWidthMm));
         }
 
         if (rules.LeastRepeatMm > 0)
@@ -51,11 +57,17 @@ internal static class RulesFields
         JsonFields rules = top.Object(
             "rules", "warpAngle", "warpToleranceDeg", "rows", "oneWay", "bands", "forbidden", "die", "leastRepeatMm", "plies");
         return new LayoutRules(
-            rules.NumberOr("warpAngle", "free"), Tolerance.Checked(rules.Number("warpToleranceDeg")), rules.Word<RowRule>("rows"), rules.Flag("oneWay"))
+            rules.NumberOr("warpAngle", "free"), Tolerance.Checked(rules.Number("warpToleranceDeg")), rules.Word<RowRule>("rows"),
+            rules.Flag("oneWay"))
         {
             Bands = rules.Has("bands") ? Whole(rules, "bands", LayoutLimits.MostBands) : bands,
             Forbidden = rules.Has("forbidden")
-                ? [.. rules.Objects("forbidden", "yFromMm", "yToMm").Select(s => new ForbiddenStrip(s.Number("yFromMm"), s.Number("yToMm")))] : [],
+                ?
+                [
+                    .. rules
+                        .Objects("forbidden", "yFromMm", "yToMm")
+                        .Select(s => new ForbiddenStrip(s.Number("yFromMm"), s.Number("yToMm"))),
+                ] : [],
             Die = rules.Has("die") ? Die(rules.Object("die", "mostPanels", "bedLengthMm", "bedWidthMm")) : null,
             LeastRepeatMm = rules.OptionalNumber("leastRepeatMm") ?? 0,
             Plies = rules.Has("plies") ? Layers(rules.Object("plies", "count", "faceToFace")) : Plies.One,
@@ -63,7 +75,8 @@ internal static class RulesFields
     }
 
     private static DieLimit Die(JsonFields die) => new(
-        die.Has("mostPanels") ? Whole(die, "mostPanels", LayoutLimits.MostDiePanels) : null, die.OptionalNumber("bedLengthMm"), die.OptionalNumber("bedWidthMm"));
+        die.Has("mostPanels") ? Whole(die, "mostPanels", LayoutLimits.MostDiePanels) : null, die.OptionalNumber("bedLengthMm"),
+        die.OptionalNumber("bedWidthMm"));
 
     private static Plies Layers(JsonFields plies) => new(Whole(plies, "count", LayoutLimits.MostPlies), plies.Flag("faceToFace"));
 

@@ -50,7 +50,8 @@ internal static class SearchFields
         }
 
         JsonFields search = top.Object(
-            "search", "seed", "effort", "cutShort", "method", "provedOnGrid", "planeUtilisationPercent", "upperBoundPercent", "leastGapMm", "freerRowsPanelsPerMetre",
+            "search", "seed", "effort", "cutShort", "method", "provedOnGrid", "planeUtilisationPercent", "upperBoundPercent", "leastGapMm",
+            "freerRowsPanelsPerMetre",
             "loss", "methods", "ruleCosts");
         GridProof? proof = null;
         if (search.Has("provedOnGrid"))
@@ -60,13 +61,21 @@ internal static class SearchFields
         }
 
         return new SearchRecord(
-            search.Whole("seed"), search.Whole("effort"), search.Flag("cutShort"), search.Text("method"), proof, search.OptionalNumber("planeUtilisationPercent") ?? 0,
+            search.Whole("seed"), search.Whole("effort"), search.Flag("cutShort"), search.Text("method"), proof,
+            search.OptionalNumber("planeUtilisationPercent") ?? 0,
             search.OptionalNumber("leastGapMm") ?? 0, search.OptionalNumber("freerRowsPanelsPerMetre"))
         {
             UpperBoundPercent = search.OptionalNumber("upperBoundPercent") ?? 0,
-            Loss = search.Has("loss") ? Loss(search.Object("loss", "shapePercent", "gapPercent", "trimPercent", "edgesPercent", "rowFitPercent")) : null,
+            Loss = search.Has("loss")
+                ? Loss(search.Object("loss", "shapePercent", "gapPercent", "trimPercent", "edgesPercent", "rowFitPercent"))
+                : null,
             Methods = search.Has("methods")
-                ? [.. search.Objects("methods", "method", "panelsPerMetre", "bands").Select(m => new MethodReach(m.Text("method"), m.Number("panelsPerMetre"), m.Whole("bands")))] : [],
+                ?
+                [
+                    .. search
+                        .Objects("methods", "method", "panelsPerMetre", "bands")
+                        .Select(m => new MethodReach(m.Text("method"), m.Number("panelsPerMetre"), m.Whole("bands"))),
+                ] : [],
             RuleCosts = search.Has("ruleCosts")
                 ? [.. search.Objects("ruleCosts", "rule", "panelsPerMetreWithout", "words")
                     .Select(c => new RuleCost(c.Text("rule"), c.Number("panelsPerMetreWithout"), c.Text("words")))] : [],
@@ -74,5 +83,6 @@ internal static class SearchFields
     }
 
     private static LossSplit Loss(JsonFields loss) => new(
-        loss.Number("shapePercent"), loss.Number("gapPercent"), loss.Number("trimPercent"), loss.Number("edgesPercent"), loss.Number("rowFitPercent"));
+        loss.Number("shapePercent"), loss.Number("gapPercent"), loss.Number("trimPercent"), loss.Number("edgesPercent"),
+        loss.Number("rowFitPercent"));
 }

@@ -36,7 +36,8 @@ public static class StatedYield
             return;
         }
 
-        JsonFields yields = top.Object("yield", "panelsPerMetre", "ballsPerMetre", "utilisationPercent", "wastePercent", "perThousandBalls", "account");
+        JsonFields yields =
+            top.Object("yield", "panelsPerMetre", "ballsPerMetre", "utilisationPercent", "wastePercent", "perThousandBalls", "account");
         Add(yields, stated, "panelsPerMetre", "ballsPerMetre", "utilisationPercent", "wastePercent");
         JsonFields usage = yields.Object("perThousandBalls", "metres", "squareMetres", "kilograms");
         // Felt per thousand balls has no value where no panel finds its partner.

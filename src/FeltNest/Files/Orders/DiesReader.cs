@@ -38,17 +38,20 @@ public static class DiesReader
     private static CutDie Die(CsvRow row, string path, Dictionary<string, RollLayout> layouts)
     {
         string file = Path.Combine(Path.GetDirectoryName(path) ?? string.Empty, row.Text("layout"));
-        int repeats = Whole(row, "repeats", 1, StrikePlanner.MostRepeats) ?? 1, reRules = Whole(row, "reRules", 0, 1000) ?? 0;
+        int repeats = Whole(row, "repeats", 1, StrikePlanner.MostRepeats) ?? 1;
+        int reRules = Whole(row, "reRules", 0, 1000) ?? 0;
         if (!layouts.TryGetValue(file, out RollLayout? layout))
         {
             layouts.Add(file, layout = LayoutReader.Read(file).Layout);
         }
 
         bool make = row.Has("makePrice");
-        int left = Whole(row, "strikesLeft", 0, 1_000_000_000) ?? throw row.Fault("strikesLeft", "is blank: a number is wanted, 0 for a die not made yet");
+        int left = Whole(row, "strikesLeft", 0, 1_000_000_000)
+            ?? throw row.Fault("strikesLeft", "is blank: a number is wanted, 0 for a die not made yet");
         if (make && left > 0)
         {
-            throw row.Fault("makePrice", $"stands beside {left} strikes left: a die with a price to make is not there yet, so its strikesLeft is 0");
+            throw row.Fault(
+                "makePrice", $"stands beside {left} strikes left: a die with a price to make is not there yet, so its strikesLeft is 0");
         }
 
         if ((make || reRules > 0) && !row.Has("lifeStrikes"))
@@ -59,8 +62,10 @@ public static class DiesReader
         try
         {
             return new CutDie(
-                row.Text("die"), row.Text("ball"), StrikeShape.Of(layout, repeats), row.OptionalNumber("mostWidthMm", 10, 10_000, "mm") ?? 10_000, left,
-                make ? row.Money("makePrice", 0, 1_000_000_000m, "in the currency of the plan") : null, Whole(row, "lifeStrikes", 1, 1_000_000_000) ?? 0,
+                row.Text("die"), row.Text("ball"), StrikeShape.Of(layout, repeats),
+                row.OptionalNumber("mostWidthMm", 10, 10_000, "mm") ?? 10_000, left,
+                make ? row.Money("makePrice", 0, 1_000_000_000m, "in the currency of the plan") : null,
+                Whole(row, "lifeStrikes", 1, 1_000_000_000) ?? 0,
                 reRules > 0 ? row.Money("reRulePrice", 0, 1_000_000_000m, "in the currency of the plan") : 0, reRules)
             {
                 Drawn = (layout, repeats),
@@ -72,6 +77,7 @@ public static class DiesReader
         }
     }
 
-    private static int? Whole(CsvRow row, string column, int low, int high) => row.OptionalNumber(column, low, high, string.Empty) is not { } value ? null
+    private static int? Whole(CsvRow row, string column, int low, int high) =>
+        row.OptionalNumber(column, low, high, string.Empty) is not { } value ? null
         : value == Math.Floor(value) ? (int)value : throw row.Fault(column, FormattableString.Invariant($"{value} is not a whole number"));
 }

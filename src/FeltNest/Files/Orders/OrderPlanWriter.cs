@@ -6,7 +6,8 @@ using FeltNest.Rolls.Orders.Planned;
 
 namespace FeltNest.Files.Orders;
 
-/// <summary>Writes a plan of orders as JSON (schema feltnest/order-plan/1), with the question in it so that it can be checked from the file alone, and its work list as CSV.</summary>
+/// <summary>Writes a plan of orders as JSON (schema feltnest/order-plan/1), with the question in it so that it can be checked from the file
+/// alone, and its work list as CSV.</summary>
 public static class OrderPlanWriter
 {
     /// <summary>The JSON file's bytes.</summary>
@@ -83,12 +84,15 @@ public static class OrderPlanWriter
     /// <summary>The CSV file's bytes: one line a piece of work.</summary>
     public static byte[] Csv(OrderPlan plan)
     {
-        CsvText text = new CsvText().Line("number", "order", "roll", "lot", "die", "press", "strikes", "metres", "fromM", "goodBalls", "startHour", "day", "due");
+        CsvText text = new CsvText()
+            .Line("number", "order", "roll", "lot", "die", "press", "strikes", "metres", "fromM", "goodBalls", "startHour", "day", "due");
         foreach (OrderCut cut in plan.Cuts)
         {
             text.Line(
-                Whole(cut.Number), cut.Order.Name, cut.Roll.Name, cut.Roll.Lot, cut.Die.Name, cut.Press.Name, Whole(cut.Strikes), CsvText.Number(Math.Round(cut.Metres, 6)),
-                CsvText.Number(Math.Round(cut.FromM, 6)), Whole(cut.GoodBalls), CsvText.Number(Math.Round(cut.StartHour, 6)), Day(plan.Question.Rules.DayOf(cut.EndHour)), Day(cut.Order.Due));
+                Whole(cut.Number), cut.Order.Name, cut.Roll.Name, cut.Roll.Lot, cut.Die.Name, cut.Press.Name, Whole(cut.Strikes),
+                CsvText.Number(Math.Round(cut.Metres, 6)),
+                CsvText.Number(Math.Round(cut.FromM, 6)), Whole(cut.GoodBalls), CsvText.Number(Math.Round(cut.StartHour, 6)),
+                Day(plan.Question.Rules.DayOf(cut.EndHour)), Day(cut.Order.Due));
         }
 
         return text.Finish();

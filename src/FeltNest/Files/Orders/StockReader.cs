@@ -1,3 +1,4 @@
+using System.Globalization;
 using FeltNest.Cost.Offers;
 using FeltNest.Cost.Sheet;
 using FeltNest.Files.Csv;
@@ -13,13 +14,17 @@ public sealed class StockReader
     /// <summary>Most rolls of one list.</summary>
     public const int MostRolls = 1000;
 
-    private static readonly string[] Required = ["roll", "felt", "lot", "widthMm", "lengthM", "price", "priceUnit", "currency", "available"];
+    private static readonly string[] Required =
+    [
+        "roll", "felt", "lot", "widthMm", "lengthM", "price", "priceUnit", "currency", "available",
+    ];
     private static readonly string[] Optional = ["massPerAreaGsm", "faultPercent", "received", "measured"];
     private static readonly string[] Available = ["yes", "no"];
 
     // How much longer than measured a roll may be said to be, and how far its width may be said outside what was measured, as shares:
     // tapes and felt under pull differ by less.
-    private const double LengthTolerance = 0.01, WidthTolerance = 0.01;
+    private const double LengthTolerance = 0.01;
+    private const double WidthTolerance = 0.01;
 
     private readonly CostInputs costs;
 
@@ -43,7 +48,10 @@ public sealed class StockReader
 
             if (row.Word("available", Available) == "yes")
             {
-                rolls.Add(rolls.Count < MostRolls ? roll : throw row.Fault("roll", $"is one too many: at most {MostRolls} rolls are planned at once"));
+                rolls.Add(
+                    rolls.Count < MostRolls
+                        ? roll
+                        : throw row.Fault("roll", $"is one too many: at most {MostRolls} rolls are planned at once"));
             }
         }
 
@@ -60,15 +68,24 @@ public sealed class StockReader
     {
         decimal price = PerMetre(offer.Price, offer.WidthMm, offer.MassPerAreaGsm);
         return new FeltPurchase(
-            new StockRoll(offer.Name, offer.Felt, offer.Lot ?? offer.Name, offer.PlannedWidthMm, offer.LengthM, price, offer.FaultPercent ?? costs.Losses.FaultPercent, null, offer.Name), offer.MinimumM ?? 0);
+            new StockRoll(
+                offer.Name, offer.Felt, offer.Lot ?? offer.Name, offer.PlannedWidthMm, offer.LengthM, price,
+                offer.FaultPercent ?? costs.Losses.FaultPercent, null, offer.Name), offer.MinimumM
+                ?? 0);
     }
 
-    private static string Currency(CsvRow row) => CurrencyWord.IsSound(row.Text("currency")) ? row.Text("currency") : throw row.Fault("currency", $"'{row.Text("currency")}' is not allowed: {CurrencyWord.Allowed}");
+    private static string Currency(CsvRow row) =>
+        CurrencyWord.IsSound(row.Text("currency"))
+            ? row.Text("currency")
+            : throw row.Fault("currency", $"'{row.Text("currency")}' is not allowed: {CurrencyWord.Allowed}");
 
     private StockRoll Roll(CsvRow row, string path)
     {
-        FeltPrice price = new(row.Money("price", 0m, 1_000_000_000m, "in its currency"), PriceUnits.Find(row.Word("priceUnit", PriceUnits.Words))!.Value, Currency(row));
-        double width = row.Number("widthMm", 10, 10_000, "mm"), length = row.Number("lengthM", 0.1, 100_000, "m");
+        FeltPrice price = new(
+            row.Money("price", 0m, 1_000_000_000m, "in its currency"), PriceUnits.Find(row.Word("priceUnit", PriceUnits.Words))!.Value,
+            Currency(row));
+        double width = row.Number("widthMm", 10, 10_000, "mm");
+        double length = row.Number("lengthM", 0.1, 100_000, "m");
         double? mass = row.OptionalNumber("massPerAreaGsm", 50, 3000, "g/m2");
         decimal perMetre;
         try
@@ -81,8 +98,12 @@ public sealed class StockReader
         }
 
         double faults = row.OptionalNumber("faultPercent", 0, 90, "%") ?? costs.Losses.FaultPercent;
-        StockRoll roll = new(row.Text("roll"), row.Text("felt"), row.Text("lot"), width, length, perMetre, faults, row.Has("received") ? OrdersReader.Day(row, "received") : null, null);
-        return row.OptionalText("measured") is { } file ? Measured(row, roll, Path.Combine(Path.GetDirectoryName(path) ?? string.Empty, file)) : roll;
+        StockRoll roll = new(
+            row.Text("roll"), row.Text("felt"), row.Text("lot"), width, length, perMetre, faults,
+            row.Has("received") ? OrdersReader.Day(row, "received") : null, null);
+        return row.OptionalText("measured") is { } file
+            ? Measured(row, roll, Path.Combine(Path.GetDirectoryName(path) ?? string.Empty, file))
+            : roll;
     }
 
     private static StockRoll Measured(CsvRow row, StockRoll roll, string file)
@@ -91,32 +112,39 @@ public sealed class StockReader
         return measured.Name != roll.Name
             ? throw row.Fault("measured", $"'{file}' is of roll {measured.Name}, not of {roll.Name}")
             : (measured.Felt ?? roll.Felt) != roll.Felt || (measured.Lot ?? roll.Lot) != roll.Lot
-            ? throw row.Fault("measured", $"'{file}' is of felt {measured.Felt}, lot {measured.Lot}; the stock says {roll.Felt}, {roll.Lot}")
+            ? throw row.Fault(
+                "measured", $"'{file}' is of felt {measured.Felt}, lot {measured.Lot}; the stock says {roll.Felt}, {roll.Lot}")
             : Left(row, roll, measured, file);
     }
 
     // What the stock list says is left of a measured roll: what is missing was cut from its start.
     private static StockRoll Left(CsvRow row, StockRoll roll, FeltRoll measured, string file)
     {
-        double whole = measured.LengthMm / 1000, begin = Math.Max(0, whole - roll.LengthM);
+        double whole = measured.LengthMm / 1000;
+        double begin = Math.Max(0, whole - roll.LengthM);
         if (roll.LengthM > whole * (1 + LengthTolerance))
         {
-            throw row.Fault("lengthM", FormattableString.Invariant(
-                $"{roll.LengthM:0.###} is longer than the roll as measured in '{file}': allowed is up to {whole * (1 + LengthTolerance):0.###} m ({100 * LengthTolerance:0.#} % above {whole:0.###} m)"));
+            throw row.Fault("lengthM", string.Create(
+                CultureInfo.InvariantCulture,
+                $"{roll.LengthM:0.###} is longer than the roll as measured in '{file}': allowed is up to "
+                    + $"{whole * (1 + LengthTolerance):0.###} m ({100 * LengthTolerance:0.#} % above {whole:0.###} m)"));
         }
 
         double[] widths = [.. measured.Widths.Where(w => w.XMm > 1000 * begin).Select(w => w.WidthMm), measured.WidthAt(1000 * begin)];
-        double low = widths.Min() * (1 - WidthTolerance), high = widths.Max() * (1 + WidthTolerance);
+        double low = widths.Min() * (1 - WidthTolerance);
+        double high = widths.Max() * (1 + WidthTolerance);
         return roll.WidthMm >= low && roll.WidthMm <= high
             ? roll with { Measured = measured, LengthM = whole - begin, BeginM = begin }
-            : throw row.Fault("widthMm", FormattableString.Invariant(
-                $"{roll.WidthMm:0.###} is not the width measured in '{file}' ({widths.Min():0.###} to {widths.Max():0.###} mm): allowed is {low:0.#} to {high:0.#} mm"));
+            : throw row.Fault("widthMm", string.Create(
+                CultureInfo.InvariantCulture,
+                $"{roll.WidthMm:0.###} is not the width measured in '{file}' ({widths.Min():0.###} to {widths.Max():0.###} mm): allowed "
+                    + $"is {low:0.#} to {high:0.#} mm"));
     }
 
     private decimal PerMetre(FeltPrice price, double widthMm, double? massPerAreaGsm)
     {
         double squareMetres = widthMm / 1000;
-        double? mass = massPerAreaGsm ?? costs.MassPerAreaGsm;
-        return (decimal)FeltPrice.QuantityOf(price.Unit, new Yield.FeltUsage(1, squareMetres, squareMetres * mass / 1000)) * price.Amount * costs.RateOf(price.Currency);
+        Yield.FeltUsage metre = new(1, squareMetres, squareMetres * massPerAreaGsm / 1000);
+        return (decimal)FeltPrice.QuantityOf(price.Unit, metre) * price.Amount * costs.RateOf(price.Currency);
     }
 }

@@ -34,20 +34,23 @@ internal static class CsvOutline
         return points.Count > 0 ? points : throw new InputException(path, null, "holds no points: lines of u,v in mm are wanted");
     }
 
-    private static bool IsHeader(string line) => line.Replace(" ", string.Empty, StringComparison.Ordinal).ToLowerInvariant() is "u,v" or "\"u\",\"v\"";
+    private static bool IsHeader(string line) =>
+        line.Replace(" ", string.Empty, StringComparison.Ordinal).ToLowerInvariant() is "u,v" or "\"u\",\"v\"";
 
     private static Point2 PointOf(string path, string place, string line)
     {
         string shown = OneLine.Of(line);
         if (line.Contains(';'))
         {
-            throw new InputException(path, place, $"'{shown}' has a semicolon: separate u and v by a comma and write decimals with a point, as 1.5,2.5");
+            throw new InputException(
+                path, place, $"'{shown}' has a semicolon: separate u and v by a comma and write decimals with a point, as 1.5,2.5");
         }
 
         string[] parts = line.Split(',');
         if (parts.Length > 2)
         {
-            throw new InputException(path, place, $"'{shown}' has {parts.Length} columns where 2 are wanted; are these decimal commas? write 1.5,2.5");
+            throw new InputException(
+                path, place, $"'{shown}' has {parts.Length} columns where 2 are wanted; are these decimal commas? write 1.5,2.5");
         }
 
         if (parts.Length < 2)
@@ -68,6 +71,8 @@ internal static class CsvOutline
 
         return Math.Abs(value) <= JsonShapes.FarthestMm
             ? value
-            : throw new InputException(path, $"{place}, {column}", $"{shown} mm is outside -{JsonShapes.FarthestMm} to {JsonShapes.FarthestMm} mm: are these millimetres?");
+            : throw new InputException(
+                path, $"{place}, {column}",
+                $"{shown} mm is outside -{JsonShapes.FarthestMm} to {JsonShapes.FarthestMm} mm: are these millimetres?");
     }
 }

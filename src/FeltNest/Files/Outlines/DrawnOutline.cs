@@ -13,14 +13,19 @@ internal static class DrawnOutline
     {
         if (loop.Any(v => !(Math.Abs(v.X) <= JsonShapes.FarthestMm) || !(Math.Abs(v.Y) <= JsonShapes.FarthestMm)))
         {
-            throw new InputException(path, null, FormattableString.Invariant($"reaches further than {JsonShapes.FarthestMm} mm: are the units right?"));
+            throw new InputException(
+                path, null, FormattableString.Invariant($"reaches further than {JsonShapes.FarthestMm} mm: are the units right?"));
         }
 
         string name = Path.GetFileNameWithoutExtension(path);
         ImportedOutline outline = OutlineReader.Shaped(
-            path, null, () => loop.Any(v => v.Turn != 0) ? ImportedOutline.OfArcs(name, loop) : ImportedOutline.OfPoints(name, loop.Select(v => v.Point)));
+            path, null,
+            () => loop.Any(v => v.Turn != 0)
+                ? ImportedOutline.OfArcs(name, loop)
+                : ImportedOutline.OfPoints(name, loop.Select(v => v.Point)));
         Outline raw = outline.Raw;
-        notes.Add(string.Create(CultureInfo.InvariantCulture, $"the outline is {raw.MaxX - raw.MinX:0.##} x {raw.MaxY - raw.MinY:0.##} mm"));
+        notes.Add(
+            string.Create(CultureInfo.InvariantCulture, $"the outline is {raw.MaxX - raw.MinX:0.##} x {raw.MaxY - raw.MinY:0.##} mm"));
         return outline with { Notes = notes };
     }
 }

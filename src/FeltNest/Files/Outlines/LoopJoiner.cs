@@ -3,7 +3,8 @@ using FeltNest.Geometry;
 
 namespace FeltNest.Files.Outlines;
 
-/// <summary>Makes closed loops out of the runs of a drawing: joins ends that meet, heals tiny gaps and says so, and refuses what does not close.</summary>
+/// <summary>Makes closed loops out of the runs of a drawing: joins ends that meet, heals tiny gaps and says so, and refuses what does not
+/// close.</summary>
 internal sealed class LoopJoiner
 {
     // Ends nearer than this, mm, are meant to meet: a rounding of a drawing, and half of what a rule die is bent to.
@@ -39,7 +40,9 @@ internal sealed class LoopJoiner
     {
         IReadOnlyList<IReadOnlyList<ArcVertex>> loops = JoinAll(file, runs, notes);
         return loops.Count == 1
-            ? loops[0] : throw new InputException(file, null, $"holds {loops.Count} closed loops: a part is one loop, without holes; leave that one in the file");
+            ? loops[0]
+            : throw new InputException(
+                file, null, $"holds {loops.Count} closed loops: a part is one loop, without holes; leave that one in the file");
     }
 
     /// <summary>The vertices of every loop of a drawing.</summary>
@@ -79,7 +82,10 @@ internal sealed class LoopJoiner
         List<IReadOnlyList<ArcVertex>> rings = [.. loops.Select(Ring)];
         if (healed > 0)
         {
-            notes.Add(string.Create(CultureInfo.InvariantCulture, $"closed {healed} gap{(healed == 1 ? string.Empty : "s")} of at most {widest:0.####} mm"));
+            notes.Add(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"closed {healed} gap{(healed == 1 ? string.Empty : "s")} of at most {widest:0.####} mm"));
         }
 
         return rings;
@@ -109,7 +115,8 @@ internal sealed class LoopJoiner
             int[] next = [.. Enumerable.Range(0, open.Count).Where(i => Nearest(open[i], run.End) <= HealedMm)];
             if (next.Length + (closes ? 1 : 0) > 1)
             {
-                throw new InputException(file, null, $"more than two lines meet near {Place(run.End)}: one closed loop without branches is wanted");
+                throw new InputException(
+                    file, null, $"more than two lines meet near {Place(run.End)}: one closed loop without branches is wanted");
             }
 
             if (closes)
@@ -121,7 +128,8 @@ internal sealed class LoopJoiner
             {
                 throw new InputException(file, null, string.Create(
                     CultureInfo.InvariantCulture,
-                    $"is open: a line ends near {Place(run.End)} and nothing goes on there (its other end is {back:0.###} mm away); gaps up to {HealedMm} mm are closed"));
+                    $"is open: a line ends near {Place(run.End)} and nothing goes on there (its other end is {back:0.###} mm away); "
+                        + $"gaps up to {HealedMm} mm are closed"));
             }
 
             OpenChain found = open[next[0]];
@@ -137,7 +145,9 @@ internal sealed class LoopJoiner
     {
         if (run.Vertices.Count > Outline.MostPoints + 1)
         {
-            throw new InputException(file, null, $"holds a line of more than {Outline.MostPoints} points, which is the most allowed: {Place(run.Start)} is its start");
+            throw new InputException(
+                file, null,
+                $"holds a line of more than {Outline.MostPoints} points, which is the most allowed: {Place(run.Start)} is its start");
         }
     }
 

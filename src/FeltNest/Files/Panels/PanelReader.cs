@@ -6,12 +6,14 @@ using FeltNest.Panel;
 
 namespace FeltNest.Files.Panels;
 
-/// <summary>Reads a computed panel (schema feltnest/panel/1) back as an outline: only what laying it needs is taken, but every field has to be known.</summary>
+/// <summary>Reads a computed panel (schema feltnest/panel/1) back as an outline: only what laying it needs is taken, but every field has to
+/// be known.</summary>
 internal static class PanelReader
 {
     private static readonly string[] Known =
     [
-        "schema", "name", "ball", "given", "curve", "flattening", "edge", "warpAngleDeg", "massPerAreaGsm", "areaMm2", "perimeterMm", "lengthMm", "widthMm", "waistMm",
+        "schema", "name", "ball", "given", "curve", "flattening", "edge", "warpAngleDeg", "massPerAreaGsm", "areaMm2", "perimeterMm",
+        "lengthMm", "widthMm", "waistMm",
         "arcDeviationMm", "sphere", "strain", "fit", "solve", "edgeLimit", "allowances", "ballCheck", "outline", "arcs", "edgeMap",
     ];
 
@@ -26,7 +28,9 @@ internal static class PanelReader
         {
             Ball = top.Has("ball") ? top.Text("ball") : null,
             MassPerAreaGsm = top.OptionalNumber("massPerAreaGsm"),
-            EdgeMap = top.Has("edgeMap") ? [.. JsonShapes.SpacePoints(top, "edgeMap", path).Select(p => new EdgePoint(p.X, p.Y, p.Z, 0))] : null,
+            EdgeMap = top.Has("edgeMap")
+                ? [.. JsonShapes.SpacePoints(top, "edgeMap", path).Select(p => new EdgePoint(p.X, p.Y, p.Z, 0))]
+                : null,
             WarpAngleDeg = top.Has("warpAngleDeg") ? top.NumberOr("warpAngleDeg", "any") : null,
         };
     }

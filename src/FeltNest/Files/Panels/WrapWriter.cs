@@ -29,7 +29,9 @@ public static class WrapWriter
                 .Number("turnDeg", wrap.EdgeFree.Turn * 180 / Math.PI)
                 .Number("residual", wrap.EdgeFree.Residual)
                 .Rows("edge", wrap.EdgeFree.Edge, p => [p.X, p.Y, p.Z])
-                .Rows("gaps", wrap.EdgeFree.Gaps.Select((gap, place) => (gap, place)).Where(g => double.IsFinite(g.gap)), g => [g.place, g.gap]))
+                .Rows(
+                    "gaps", wrap.EdgeFree.Gaps.Select((gap, place) => (gap, place)).Where(g => double.IsFinite(g.gap)),
+                    g => [g.place, g.gap]))
             .ObjectOrNull("edgeHeld", wrap.EdgeHeld, (held, item) => held
                 .Text("by", byMap ? "edge map" : "sliding along the seam")
                 .Number("energyNmm", item.EnergyNmm)

@@ -17,11 +17,14 @@ public static class PressReader
         JsonElement root = JsonInput.ReadObject(path);
         JsonInput.SchemaOf(root, path, SchemaName.Press);
         JsonFields top = JsonFields.Top(
-            path, root, "schema", "name", "ratedForceKn", "allowedSharePercent", "bed", "daylightMm", "strokesPerMinute", "changeOverMinutes", "hours", "plies",
+            path, root, "schema", "name", "ratedForceKn", "allowedSharePercent", "bed", "daylightMm", "strokesPerMinute",
+            "changeOverMinutes", "hours", "plies",
             "feedToleranceMm", "guideToleranceMm", "dies");
         return new PressSpec(
-            top.Text("name"), top.Within("ratedForceKn", 1, 20_000), top.Has("allowedSharePercent") ? top.Within("allowedSharePercent", 1, 100) : PressSpec.UsualSharePercent,
-            Bed(top), top.Has("daylightMm") ? top.Within("daylightMm", 1, 2000) : null, top.Within("strokesPerMinute", 0.1, 600), top.Within("changeOverMinutes", 0, 10_000),
+            top.Text("name"), top.Within("ratedForceKn", 1, 20_000),
+            top.Has("allowedSharePercent") ? top.Within("allowedSharePercent", 1, 100) : PressSpec.UsualSharePercent,
+            Bed(top), top.Has("daylightMm") ? top.Within("daylightMm", 1, 2000) : null, top.Within("strokesPerMinute", 0.1, 600),
+            top.Within("changeOverMinutes", 0, 10_000),
             top.Has("hours") ? top.Within("hours", 0, 100_000) : null, top.Has("plies") ? top.WholeWithin("plies", 1, 100) : 1,
             top.Within("feedToleranceMm", 0, 20), top.Within("guideToleranceMm", 0, 20), Dies(top));
     }
@@ -31,7 +34,9 @@ public static class PressReader
         JsonFields bed = top.Object("bed", "lengthMm", "widthMm", "marginMm");
         PressBed read = new(bed.Within("lengthMm", 20, 10_000), bed.Within("widthMm", 20, 10_000), bed.Within("marginMm", 0, 500));
         return read.BoardLengthMm > 0 && read.BoardWidthMm > 0
-            ? read : throw bed.Fault("marginMm", FormattableString.Invariant($"{read.MarginMm} leaves no bed: below half of the bed's length and width is allowed"));
+            ? read : throw bed.Fault(
+                "marginMm",
+                FormattableString.Invariant($"{read.MarginMm} leaves no bed: below half of the bed's length and width is allowed"));
     }
 
     private static string[] Dies(JsonFields top)

@@ -8,7 +8,8 @@ using FeltNest.Yield;
 
 namespace FeltNest.Files.Rolls;
 
-/// <summary>Writes the strikes planned for a roll as JSON (schema feltnest/roll-plan/1), with layout and roll in it so that it can be checked from the file alone, and as CSV.</summary>
+/// <summary>Writes the strikes planned for a roll as JSON (schema feltnest/roll-plan/1), with layout and roll in it so that it can be
+/// checked from the file alone, and as CSV.</summary>
 public static class RollPlanWriter
 {
     /// <summary>The JSON file's bytes.</summary>
@@ -65,12 +66,16 @@ public static class RollPlanWriter
     /// <summary>The CSV file's bytes: a line of names, then one line a strike with the advance from the one before it.</summary>
     public static byte[] Csv(RollPlan plan)
     {
-        StringBuilder text = new("strike,xMm,advanceMm,shiftYMm,goodPanels,lostPanels,lostAtRollEnd,lostAtJoint,lostOutsideWidth,lostAtFault\n");
+        StringBuilder text = new(
+            "strike,xMm,advanceMm,shiftYMm,goodPanels,lostPanels,lostAtRollEnd,lostAtJoint,lostOutsideWidth,lostAtFault\n");
         double last = plan.Request.FromMm;
         for (int i = 0; i < plan.Strikes.Count; i++)
         {
             PlannedStrike strike = plan.Strikes[i];
-            text.Append(CultureInfo.InvariantCulture, $"{i + 1},{Digits(strike.XMm)},{Digits(strike.XMm - last)},{Digits(strike.ShiftYMm)},{strike.GoodPanels},{strike.Lost.Count}");
+            text.Append(
+                CultureInfo.InvariantCulture,
+                $"{i + 1},{Digits(strike.XMm)},{Digits(strike.XMm - last)},{Digits(strike.ShiftYMm)},{strike.GoodPanels},"
+                    + $"{strike.Lost.Count}");
             foreach (LossCause cause in Enum.GetValues<LossCause>())
             {
                 text.Append(CultureInfo.InvariantCulture, $",{strike.Lost.Count(l => l.Cause == cause)}");

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json;
 using FeltNest.Ball.Ranges;
 using FeltNest.Files.Json;
@@ -30,9 +31,14 @@ public static class RollReader
         try
         {
             FeltRoll bare = new(
-                top.Text("name"), Optional(top, "felt"), Optional(top, "lot"), 1000 * Range("lengthM", 0.1, MostLengthMm / 1000, "m", "sound lengths run to 100 m").Checked(top.Number("lengthM")),
-                [], [], Range("skewDeg", -30, 30, "degrees", "a warp further off the selvedge is another angle of laying").Checked(top.OptionalNumber("skewDeg") ?? 0), Nap(top),
-                top.OptionalNumber("massPerAreaGsm") is { } mass ? Range("massPerAreaGsm", 50, 3000, "g/m2", "felt lies well inside").Checked(mass) : null, []);
+                top.Text("name"), Optional(top, "felt"), Optional(top, "lot"),
+                1000 * Range("lengthM", 0.1, MostLengthMm / 1000, "m", "sound lengths run to 100 m").Checked(top.Number("lengthM")),
+                [], [],
+                Range("skewDeg", -30, 30, "degrees", "a warp further off the selvedge is another angle of laying")
+                    .Checked(top.OptionalNumber("skewDeg") ?? 0), Nap(top),
+                top.OptionalNumber("massPerAreaGsm") is { } mass
+                    ? Range("massPerAreaGsm", 50, 3000, "g/m2", "felt lies well inside").Checked(mass)
+                    : null, []);
             FeltRoll measured = bare with { Widths = Widths(top, bare.LengthMm), JointsMm = Joints(top, bare.LengthMm) };
             return measured with { Faults = Faults(top, measured) };
         }
@@ -60,7 +66,12 @@ public static class RollReader
                 Range(item.PathOf("widthMm"), 1, 10_000, "mm", "looms end well before").Checked(item.Number("widthMm")));
             if (widths.Count > 0 && reading.XMm <= widths[^1].XMm)
             {
-                throw item.Fault("xM", FormattableString.Invariant($"{reading.XMm / 1000} m does not lie beyond the reading before it at {widths[^1].XMm / 1000} m: readings go in order of x"));
+                throw item.Fault(
+                    "xM",
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"{reading.XMm / 1000} m does not lie beyond the reading before it at {widths[^1].XMm / 1000} m: readings go in "
+                            + $"order of x"));
             }
 
             widths.Add(reading);
@@ -77,12 +88,17 @@ public static class RollReader
             double at = 1000 * item.Number("xM");
             if (!(at > 0 && at < length))
             {
-                throw item.Fault("xM", FormattableString.Invariant($"{at / 1000} m is not inside the roll: above 0 and below {length / 1000} m is allowed"));
+                throw item.Fault(
+                    "xM",
+                    FormattableString.Invariant($"{at / 1000} m is not inside the roll: above 0 and below {length / 1000} m is allowed"));
             }
 
             if (joints.Count > 0 && at <= joints[^1])
             {
-                throw item.Fault("xM", FormattableString.Invariant($"{at / 1000} m does not lie beyond the joint before it at {joints[^1] / 1000} m: joints go in order of x"));
+                throw item.Fault(
+                    "xM",
+                    FormattableString.Invariant(
+                        $"{at / 1000} m does not lie beyond the joint before it at {joints[^1] / 1000} m: joints go in order of x"));
             }
 
             joints.Add(at);
@@ -94,28 +110,40 @@ public static class RollReader
     private static List<RollFault> Faults(JsonFields top, FeltRoll roll)
     {
         List<RollFault> faults = [];
-        foreach (JsonFields item in top.Has("faults") ? top.ObjectsUpTo(MostItems, "faults", "xMm", "yMm", "radiusMm", "lengthMm", "widthMm") : [])
+        foreach (JsonFields item in top.Has("faults")
+            ? top.ObjectsUpTo(MostItems, "faults", "xMm", "yMm", "radiusMm", "lengthMm", "widthMm")
+            : [])
         {
-            double x = item.Number("xMm"), y = item.Number("yMm");
+            double x = item.Number("xMm");
+            double y = item.Number("yMm");
             bool disc = item.Has("radiusMm");
             if (disc == (item.Has("lengthMm") || item.Has("widthMm")))
             {
                 throw item.Fault(disc ? "radiusMm" : "lengthMm", "give either 'radiusMm', or 'lengthMm' and 'widthMm'");
             }
 
-            RollFault fault = disc ? RollFault.Disc(x, y, Size(item, "radiusMm")) : RollFault.Box(x, y, Size(item, "lengthMm"), Size(item, "widthMm"));
+            RollFault fault =
+                disc ? RollFault.Disc(x, y, Size(item, "radiusMm")) : RollFault.Box(x, y, Size(item, "lengthMm"), Size(item, "widthMm"));
             double width = Math.Max(roll.WidthAt(fault.XMm), roll.WidthAt(fault.XMm + fault.LengthMm));
 
             // A fault may run into the selvedge; its middle lies on the cloth. A box lies on it wholly along the roll.
             (double first, double last) = disc ? (x, x) : (x, x + fault.LengthMm);
             if (!(first >= -Slack && last <= roll.LengthMm + Slack))
             {
-                throw item.Fault("xMm", FormattableString.Invariant($"the fault runs from {first:0.###} to {last:0.###} mm: allowed are 0 to {roll.LengthMm:0.###} mm, the length of the roll"));
+                throw item.Fault(
+                    "xMm",
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"the fault runs from {first:0.###} to {last:0.###} mm: allowed are 0 to {roll.LengthMm:0.###} mm, the length "
+                            + $"of the roll"));
             }
 
             if (!(fault.MiddleY >= -Slack && fault.MiddleY <= width + Slack && y >= -Slack))
             {
-                throw item.Fault("yMm", FormattableString.Invariant($"{y:0.###} mm puts the fault outside the cloth, which is {width:0.###} mm wide there: its middle must lie on it"));
+                throw item.Fault(
+                    "yMm",
+                    FormattableString.Invariant(
+                        $"{y:0.###} mm puts the fault outside the cloth, which is {width:0.###} mm wide there: its middle must lie on it"));
             }
 
             faults.Add(fault);
@@ -124,7 +152,9 @@ public static class RollReader
         return faults;
     }
 
-    private static double Size(JsonFields item, string name) => Range(item.PathOf(name), 0, MostLengthMm, "mm", "sound lengths run to 100 m").Checked(item.Number(name));
+    private static double Size(JsonFields item, string name) =>
+        Range(item.PathOf(name), 0, MostLengthMm, "mm", "sound lengths run to 100 m").Checked(item.Number(name));
 
-    private static FieldRange Range(string field, double low, double high, string unit, string reason) => new(field, low, high, unit, reason);
+    private static FieldRange Range(string field, double low, double high, string unit, string reason) =>
+        new(field, low, high, unit, reason);
 }

@@ -25,7 +25,9 @@ public static class SeamsWriter
             .Object("roll", fields => RollFields.Roll(fields, comparison.Roll))
             .Flag("cutShort", comparison.CutShort)
             .Objects("seams", comparison.Entries, WriteEntry)
-            .Objects("unanswered", comparison.Unanswered, (item, none) => item.Text("curve", EnumWord.Of(none.Curve)).Text("reason", none.Reason));
+            .Objects(
+                "unanswered", comparison.Unanswered,
+                (item, none) => item.Text("curve", EnumWord.Of(none.Curve)).Text("reason", none.Reason));
         return json.Finish();
     }
 
@@ -33,16 +35,27 @@ public static class SeamsWriter
     public static byte[] Csv(SeamComparison comparison)
     {
         StringBuilder text = new(
-            "curve,seamLengthMm,leastRadiusMm,maxStretchPercent,maxCompressionPercent,edgeMaxCompressionPercent,stretchAllowed,edgeAllowed,energyNmm,panelAreaMm2,lengthMm,widthMm,waistMm,"
+            "curve,seamLengthMm,leastRadiusMm,maxStretchPercent,maxCompressionPercent,edgeMaxCompressionPercent,"
+            + "stretchAllowed,edgeAllowed,energyNmm,panelAreaMm2,lengthMm,widthMm,waistMm,"
             + "panelsPerMetre,ballsPerMetre,wastePercent,metresPerThousandBalls,squareMetresPerThousandBalls,kilogramsPerThousandBalls\n");
         foreach (SeamEntry e in comparison.Entries)
         {
             (FlatPanel p, FeltUsage felt) = (e.Panel, e.Yield.PerThousandBalls);
             text.AppendJoin(',', new[]
             {
-                EnumWord.Of(e.Ball.Seam.Curve), Number(p.Sphere.SeamLengthMm), Number(p.Sphere.LeastRadiusMm), Number(p.Strain.MaxStretchPercent), Number(p.Strain.MaxCompressionPercent),
-                Number(p.Strain.EdgeMaxCompressionPercent), Flag(e.StretchAllowed), Flag(e.EdgeAllowed), Number(p.Strain.EnergyNmm), Number(p.AreaMm2), Number(p.LengthMm), Number(p.WidthMm), Number(p.WaistMm),
-                Number(e.Yield.PanelsPerMetre), Number(e.Yield.BallsPerMetre), Number(e.Yield.WastePercent), Number(felt.Metres), Number(felt.SquareMetres), Number(felt.Kilograms),
+                EnumWord.Of(
+                    e.Ball.Seam.Curve), Number(
+                        p.Sphere.SeamLengthMm), Number(
+                            p.Sphere.LeastRadiusMm), Number(p.Strain.MaxStretchPercent), Number(p.Strain.MaxCompressionPercent),
+                Number(
+                    p.Strain.EdgeMaxCompressionPercent), Flag(
+                        e.StretchAllowed), Flag(
+                            e.EdgeAllowed), Number(
+                                p.Strain.EnergyNmm), Number(p.AreaMm2), Number(p.LengthMm), Number(p.WidthMm), Number(p.WaistMm),
+                Number(
+                    e.Yield.PanelsPerMetre), Number(
+                        e.Yield.BallsPerMetre), Number(
+                            e.Yield.WastePercent), Number(felt.Metres), Number(felt.SquareMetres), Number(felt.Kilograms),
             }).Append('\n');
         }
 
@@ -68,7 +81,8 @@ public static class SeamsWriter
         json.Outline("outline", e.Panel.Outline);
     }
 
-    private static string Number(double? value) => value is { } number && double.IsFinite(number) ? number.ToString("R", CultureInfo.InvariantCulture) : string.Empty;
+    private static string Number(double? value) =>
+        value is { } number && double.IsFinite(number) ? number.ToString("R", CultureInfo.InvariantCulture) : string.Empty;
 
     private static string Flag(bool value) => value ? "yes" : "no";
 }

@@ -34,15 +34,22 @@ public static class WaistWriter
     public static byte[] Csv(WaistTradeOff study)
     {
         StringBuilder text = new(
-            "waistMm,maxStretchPercent,maxCompressionPercent,edgeMaxCompressionPercent,stretchAllowed,edgeAllowed,panelAreaMm2,seamLengthMm,"
-            + "panelsPerMetre,ballsPerMetre,wastePercent,metresPerThousandBalls,squareMetresPerThousandBalls,kilogramsPerThousandBalls,best\n");
+            "waistMm,maxStretchPercent,maxCompressionPercent,edgeMaxCompressionPercent,"
+            + "stretchAllowed,edgeAllowed,panelAreaMm2,seamLengthMm,"
+            + "panelsPerMetre,ballsPerMetre,wastePercent,metresPerThousandBalls,squareMetresPerThousandBalls,"
+            + "kilogramsPerThousandBalls,best\n");
         foreach (WaistPoint p in study.Points)
         {
             FeltUsage felt = p.Yield.PerThousandBalls;
             text.AppendJoin(',', new[]
             {
-                Number(p.WaistMm), Number(p.Strain.MaxStretchPercent), Number(p.Strain.MaxCompressionPercent), Number(p.Strain.EdgeMaxCompressionPercent),
-                Flag(p.StretchAllowed), Flag(p.EdgeAllowed), Number(p.PanelAreaMm2), Number(p.SeamLengthMm), Number(p.Yield.PanelsPerMetre), Number(p.Yield.BallsPerMetre),
+                Number(
+                    p.WaistMm), Number(
+                        p.Strain.MaxStretchPercent), Number(p.Strain.MaxCompressionPercent), Number(p.Strain.EdgeMaxCompressionPercent),
+                Flag(
+                    p.StretchAllowed), Flag(
+                        p.EdgeAllowed), Number(
+                            p.PanelAreaMm2), Number(p.SeamLengthMm), Number(p.Yield.PanelsPerMetre), Number(p.Yield.BallsPerMetre),
                 Number(p.Yield.WastePercent), Number(felt.Metres), Number(felt.SquareMetres), Number(felt.Kilograms), Flag(p == study.Best),
             }).Append('\n');
         }
@@ -63,7 +70,8 @@ public static class WaistWriter
         RollFields.Yield(json, p.Yield);
     }
 
-    private static string Number(double? value) => value is { } number && double.IsFinite(number) ? number.ToString("R", CultureInfo.InvariantCulture) : string.Empty;
+    private static string Number(double? value) =>
+        value is { } number && double.IsFinite(number) ? number.ToString("R", CultureInfo.InvariantCulture) : string.Empty;
 
     private static string Flag(bool value) => value ? "yes" : "no";
 }

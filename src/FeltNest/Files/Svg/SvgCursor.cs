@@ -76,10 +76,12 @@ internal sealed class SvgCursor(string file, string place, string text)
         };
     }
 
-    /// <summary>Takes a number by the grammar of the standard: sign, digits, point, exponent; it ends where the next cannot belong to it.</summary>
+    /// <summary>Takes a number by the grammar of the standard: sign, digits, point, exponent; it ends where the next cannot belong to
+    /// it.</summary>
     public double Number()
     {
-        int start = At, from = at;
+        int start = At;
+        int from = at;
         if (at < text.Length && text[at] is '+' or '-')
         {
             at++;

@@ -6,7 +6,8 @@ using FeltNest.Geometry;
 
 namespace FeltNest.Files.Svg;
 
-/// <summary>Reads the closed loops of an SVG drawing, in mm, as it looks on the screen. Nothing outside the file is ever fetched and nothing in it is run.</summary>
+/// <summary>Reads the closed loops of an SVG drawing, in mm, as it looks on the screen. Nothing outside the file is ever fetched and
+/// nothing in it is run.</summary>
 internal sealed class SvgOutline
 {
     // Groups nested deeper than this are no drawing of a part.
@@ -23,7 +24,8 @@ internal sealed class SvgOutline
     private SvgOutline(string file) => this.file = file;
 
     /// <summary>The outline of a file with what was assumed and healed.</summary>
-    /// <exception cref="InputException">Not XML, document types, entities, scripts, references to other files, or not one closed loop; names the element and the place.</exception>
+    /// <exception cref="InputException">Not XML, document types, entities, scripts, references to other files, or not one closed loop;
+    /// names the element and the place.</exception>
     public static ImportedOutline Read(string path)
     {
         List<string> notes = [];
@@ -32,7 +34,8 @@ internal sealed class SvgOutline
 
     /// <summary>Every loop of a file.</summary>
     /// <exception cref="InputException">As for one loop.</exception>
-    public static IReadOnlyList<IReadOnlyList<ArcVertex>> ReadAll(string path, List<string> notes) => LoopJoiner.JoinAll(path, Runs(path, notes), notes);
+    public static IReadOnlyList<IReadOnlyList<ArcVertex>> ReadAll(string path, List<string> notes) =>
+        LoopJoiner.JoinAll(path, Runs(path, notes), notes);
 
     private static List<OpenChain> Runs(string path, List<string> notes)
     {
@@ -49,7 +52,8 @@ internal sealed class SvgOutline
         reader.Visit(root, new SvgTransform(scale, 0, 0, -scale, 0, 0), 0);
         if (reader.chorded)
         {
-            notes.Add(string.Create(CultureInfo.InvariantCulture, $"curves that are no circles became chords within {SvgPen.ChordTolerance} mm"));
+            notes.Add(
+                string.Create(CultureInfo.InvariantCulture, $"curves that are no circles became chords within {SvgPen.ChordTolerance} mm"));
         }
 
         return reader.runs;
@@ -58,7 +62,13 @@ internal sealed class SvgOutline
     private static XElement Load(string path)
     {
         using MemoryStream bytes = new(InputBytes.Read(path).ToArray());
-        XmlReaderSettings strict = new() { DtdProcessing = DtdProcessing.Prohibit, XmlResolver = null, MaxCharactersFromEntities = 1, CloseInput = false };
+        XmlReaderSettings strict = new()
+        {
+            DtdProcessing = DtdProcessing.Prohibit,
+            XmlResolver = null,
+            MaxCharactersFromEntities = 1,
+            CloseInput = false,
+        };
         try
         {
             RequireShallow(path, bytes, strict);
@@ -69,7 +79,9 @@ internal sealed class SvgOutline
         {
             string place = $"line {error.LineNumber}, column {error.LinePosition}";
             bool typed = error.Message.Contains("DTD", StringComparison.Ordinal);
-            throw new InputException(path, null, typed ? $"has a document type at {place}: document types and entities are refused" : $"is not sound XML at {place}", error);
+            throw new InputException(
+                path, null,
+                typed ? $"has a document type at {place}: document types and entities are refused" : $"is not sound XML at {place}", error);
         }
     }
 
@@ -81,7 +93,9 @@ internal sealed class SvgOutline
         {
             if (reader.Depth > MostDepth)
             {
-                throw new InputException(path, $"line {((IXmlLineInfo)reader).LineNumber}, <{OneLine.Of(reader.LocalName)}>", $"is nested more than {MostDepth} deep");
+                throw new InputException(
+                    path, $"line {((IXmlLineInfo)reader).LineNumber}, <{OneLine.Of(reader.LocalName)}>",
+                    $"is nested more than {MostDepth} deep");
             }
         }
 
@@ -90,14 +104,19 @@ internal sealed class SvgOutline
 
     private void Visit(XElement element, SvgTransform outer, int depth)
     {
-        string name = element.Name.LocalName, place = Place(element);
+        string name = element.Name.LocalName;
+        string place = Place(element);
         RefuseOutside(element, place);
-        if (Array.IndexOf(Silent, name) >= 0 || SvgScale.Text(element, "display") == "none" || (element.Name.NamespaceName.Length > 0 && element.Name.Namespace != element.Document!.Root!.Name.Namespace))
+        if (Array.IndexOf(Silent, name) >= 0
+            || SvgScale.Text(element, "display") == "none"
+            || (element.Name.NamespaceName.Length > 0 && element.Name.Namespace != element.Document!.Root!.Name.Namespace))
         {
             return;
         }
 
-        SvgTransform map = SvgScale.Text(element, "transform") is { } text ? outer.After(SvgTransform.Parse(new SvgCursor(file, $"{place} transform", text))) : outer;
+        SvgTransform map = SvgScale.Text(element, "transform") is { } text
+            ? outer.After(SvgTransform.Parse(new SvgCursor(file, $"{place} transform", text)))
+            : outer;
         if (SvgScale.Text(element, "style")?.Contains("transform", StringComparison.Ordinal) == true)
         {
             throw new InputException(file, $"{place} style", "moves the shape by a style: write it as a transform attribute");
@@ -112,7 +131,8 @@ internal sealed class SvgOutline
             chords += pen.Chords;
             if (chords > SvgPen.MostChords)
             {
-                throw new InputException(file, place, $"is where the curves of the drawing come to more than {SvgPen.MostChords} chords: is the scale right?");
+                throw new InputException(
+                    file, place, $"is where the curves of the drawing come to more than {SvgPen.MostChords} chords: is the scale right?");
             }
         }
         else if (name is "g" or "a" || depth == 0)
@@ -124,13 +144,16 @@ internal sealed class SvgOutline
         }
         else
         {
-            throw new InputException(file, place, $"cannot be part of an outline: leave only {string.Join(", ", SvgShapes.Names)} and groups of them in the file");
+            throw new InputException(
+                file, place,
+                $"cannot be part of an outline: leave only {string.Join(", ", SvgShapes.Names)} and groups of them in the file");
         }
     }
 
     private void RefuseOutside(XElement element, string place)
     {
-        if (element.Name.LocalName == "script" || element.Attributes().Any(a => a.Name.LocalName.StartsWith("on", StringComparison.OrdinalIgnoreCase)))
+        if (element.Name.LocalName == "script"
+            || element.Attributes().Any(a => a.Name.LocalName.StartsWith("on", StringComparison.OrdinalIgnoreCase)))
         {
             throw new InputException(file, place, "holds a script: scripts are refused");
         }
@@ -143,7 +166,11 @@ internal sealed class SvgOutline
                 || each.Attributes().Select(a => a.Value).Append(each.Name.LocalName == "style" ? texts : string.Empty).Any(PointsOutside);
             if (linked || fetched || each.Name.LocalName == "script")
             {
-                throw new InputException(file, Place(each), each.Name.LocalName == "script" ? "holds a script: scripts are refused" : "refers to something outside the file: nothing is fetched, such files are refused");
+                throw new InputException(
+                    file, Place(each),
+                    each.Name.LocalName == "script"
+                        ? "holds a script: scripts are refused"
+                        : "refers to something outside the file: nothing is fetched, such files are refused");
             }
         }
     }

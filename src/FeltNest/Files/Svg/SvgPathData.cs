@@ -3,7 +3,8 @@ using FeltNest.Geometry;
 namespace FeltNest.Files.Svg;
 
 /// <summary>Draws the data of an SVG path: all commands, absolute and relative, repeated arguments, flags written together.</summary>
-/// <remarks>Follows W3C, <i>Scalable Vector Graphics (SVG) 2</i>, chapter 9 and appendix B.2 (arcs). An error anywhere refuses the whole path.</remarks>
+/// <remarks>Follows W3C, <i>Scalable Vector Graphics (SVG) 2</i>, chapter 9 and appendix B.2 (arcs). An error anywhere refuses the whole
+/// path.</remarks>
 internal sealed class SvgPathData
 {
     private readonly SvgCursor text;
@@ -124,8 +125,11 @@ internal sealed class SvgPathData
 
     private Point2 Arc(Point2 origin)
     {
-        double rx = Math.Abs(text.Number()), ry = Math.Abs(text.Number()), tilt = text.Number() * Math.PI / 180;
-        bool large = text.Flag(), positive = text.Flag();
+        double rx = Math.Abs(text.Number());
+        double ry = Math.Abs(text.Number());
+        double tilt = text.Number() * Math.PI / 180;
+        bool large = text.Flag();
+        bool positive = text.Flag();
         Point2 to = origin + Pair();
         if (to == at)
         {
@@ -143,10 +147,13 @@ internal sealed class SvgPathData
         double grow = Math.Sqrt((half.X * half.X / (rx * rx)) + (half.Y * half.Y / (ry * ry)));
         (rx, ry) = grow > 1 ? (rx * grow, ry * grow) : (rx, ry);
         Point2 unit = new(half.X / rx, half.Y / ry);
-        double height = Math.Sqrt(Math.Max(0, 1 - unit.Dot(unit))), length = unit.Length;
+        double height = Math.Sqrt(Math.Max(0, 1 - unit.Dot(unit)));
+        double length = unit.Length;
         Point2 middle = length == 0 ? default : new Point2(unit.Y, -unit.X) * (height / length * (large == positive ? -1 : 1));
-        Point2 spoke = unit - middle, spokeEnd = (unit * -1) - middle;
-        double from = Math.Atan2(spoke.Y, spoke.X), sweep = Math.Atan2(spokeEnd.Y, spokeEnd.X) - from;
+        Point2 spoke = unit - middle;
+        Point2 spokeEnd = (unit * -1) - middle;
+        double from = Math.Atan2(spoke.Y, spoke.X);
+        double sweep = Math.Atan2(spokeEnd.Y, spokeEnd.X) - from;
         sweep += positive && sweep < 0 ? 2 * Math.PI : !positive && sweep > 0 ? -2 * Math.PI : 0;
         Point2 centre = new Point2(middle.X * rx, middle.Y * ry).Turned(tilt) + ((at + to) * 0.5);
         pen.Ellipse(centre, new Point2(rx, 0).Turned(tilt), new Point2(0, ry).Turned(tilt), from, sweep, to);

@@ -37,7 +37,8 @@ internal sealed class SvgPen(SvgTransform map)
     public void Close() => Run.Closed = true;
 
     /// <summary>A Bezier curve of degree 2 or 3 through its control points, the first being the place reached.</summary>
-    /// <remarks>The count of chords follows the bound of G. Wang (1984, from memory): degree (degree - 1) / 8 times the greatest second difference over the tolerance.</remarks>
+    /// <remarks>The count of chords follows the bound of G. Wang (1984, from memory): degree (degree - 1) / 8 times the greatest second
+    /// difference over the tolerance.</remarks>
     public void Bezier(params Point2[] control)
     {
         Point2[] p = Array.ConvertAll(control, map.Of);
@@ -52,10 +53,14 @@ internal sealed class SvgPen(SvgTransform map)
         }
     }
 
-    /// <summary>A piece of an ellipse: centre + cos t U + sin t V from <paramref name="from"/> on by <paramref name="sweep"/> radians, ending at <paramref name="to"/>.</summary>
+    /// <summary>A piece of an ellipse: centre + cos t U + sin t V from <paramref name="from"/> on by <paramref name="sweep"/> radians,
+    /// ending at <paramref name="to"/>.</summary>
     public void Ellipse(Point2 centre, Point2 u, Point2 v, double from, double sweep, Point2 to)
     {
-        Point2 c = map.Of(centre), a = map.OfVector(u), b = map.OfVector(v), end = map.Of(to);
+        Point2 c = map.Of(centre);
+        Point2 a = map.OfVector(u);
+        Point2 b = map.OfVector(v);
+        Point2 end = map.Of(to);
         double size = Math.Max(a.Length, b.Length);
         if (Math.Abs(a.Length - b.Length) <= Roundness * size && Math.Abs(a.Dot(b)) <= Roundness * size * size)
         {

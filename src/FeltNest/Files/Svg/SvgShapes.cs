@@ -40,7 +40,8 @@ internal static class SvgShapes
                 break;
         }
 
-        SvgCursor Cursor(string name) => new(file, $"{place} {name}", SvgScale.Text(element, name) ?? throw new InputException(file, $"{place} {name}", "is missing"));
+        SvgCursor Cursor(string name) =>
+            new(file, $"{place} {name}", SvgScale.Text(element, name) ?? throw new InputException(file, $"{place} {name}", "is missing"));
 
         double Number(string name)
         {
@@ -52,7 +53,9 @@ internal static class SvgShapes
             SvgCursor cursor = Cursor(name);
             double value = cursor.Number();
             string unit = cursor.Word();
-            return unit is "" or "px" && cursor.AtEnd ? value : throw cursor.Fault(0, "a number in user units is wanted, without a unit of its own");
+            return unit is "" or "px" && cursor.AtEnd
+                ? value
+                : throw cursor.Fault(0, "a number in user units is wanted, without a unit of its own");
         }
 
         double Size(string name)
@@ -83,7 +86,8 @@ internal static class SvgShapes
 
     private static void Round(Point2 centre, double rx, double ry, SvgPen pen)
     {
-        Point2 u = new(rx, 0), v = new(0, ry);
+        Point2 u = new(rx, 0);
+        Point2 v = new(0, ry);
         pen.Move(centre + u);
         pen.Ellipse(centre, u, v, 0, Math.PI, centre - u);
         pen.Ellipse(centre, u, v, Math.PI, Math.PI, centre + u);
@@ -93,7 +97,9 @@ internal static class SvgShapes
     private static void Rectangle(Point2 low, double width, double height, double rx, double ry, SvgPen pen)
     {
         (rx, ry) = (Math.Clamp(rx, 0, width / 2), Math.Clamp(ry, 0, height / 2));
-        Point2 high = low + new Point2(width, height), u = new(rx, 0), v = new(0, ry);
+        Point2 high = low + new Point2(width, height);
+        Point2 u = new(rx, 0);
+        Point2 v = new(0, ry);
         Point2[] corners = [new(high.X, low.Y), high, new(low.X, high.Y), low];
         Point2[] ahead = [u, v, u * -1, v * -1];
         pen.Move(low + u);

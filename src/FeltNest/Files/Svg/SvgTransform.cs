@@ -17,7 +17,9 @@ internal readonly record struct SvgTransform(double A, double B, double C, doubl
     /// <summary>The map that applies <paramref name="inner"/> first and this one after it.</summary>
     public SvgTransform After(SvgTransform inner)
     {
-        Point2 x = OfVector(new Point2(inner.A, inner.B)), y = OfVector(new Point2(inner.C, inner.D)), origin = Of(new Point2(inner.E, inner.F));
+        Point2 x = OfVector(new Point2(inner.A, inner.B));
+        Point2 y = OfVector(new Point2(inner.C, inner.D));
+        Point2 origin = Of(new Point2(inner.E, inner.F));
         return new SvgTransform(x.X, x.Y, y.X, y.Y, origin.X, origin.Y);
     }
 
@@ -47,7 +49,10 @@ internal readonly record struct SvgTransform(double A, double B, double C, doubl
                 ("rotate", 3) => Rotation(n[0], n[1], n[2]),
                 ("skewX", 1) => Identity with { C = Math.Tan(n[0] * Math.PI / 180) },
                 ("skewY", 1) => Identity with { B = Math.Tan(n[0] * Math.PI / 180) },
-                _ => throw text.Fault(at, $"'{OneLine.Of(name)}' with {n.Count} numbers is no transform: matrix(6), translate(1 or 2), scale(1 or 2), rotate(1 or 3), skewX(1), skewY(1)"),
+                _ => throw text.Fault(
+                    at,
+                    $"'{OneLine.Of(name)}' with {n.Count} numbers is no transform: matrix(6), translate(1 or 2), scale(1 or 2), "
+                        + $"rotate(1 or 3), skewX(1), skewY(1)"),
             });
         }
 

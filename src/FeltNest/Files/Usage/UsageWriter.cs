@@ -9,7 +9,10 @@ namespace FeltNest.Files.Usage;
 /// <summary>Writes the difference between felt used and standard as JSON (schema feltnest/usage/1) and as CSV.</summary>
 public static class UsageWriter
 {
-    private static readonly string[] Names = ["cause", "quantity", "unit", "percentOfStandard", "money", "currency", "standardLossPercent", "actualLossPercent"];
+    private static readonly string[] Names =
+    [
+        "cause", "quantity", "unit", "percentOfStandard", "money", "currency", "standardLossPercent", "actualLossPercent",
+    ];
 
     /// <summary>The JSON file's bytes.</summary>
     public static byte[] Json(UsageVariance variance)
@@ -53,17 +56,21 @@ public static class UsageWriter
     /// <summary>The CSV file's bytes: a line a cause, and the whole last.</summary>
     public static byte[] Csv(UsageVariance variance)
     {
-        string unit = PriceUnits.WordOf(variance.Unit), currency = variance.Currency ?? string.Empty;
+        string unit = PriceUnits.WordOf(variance.Unit);
+        string currency = variance.Currency ?? string.Empty;
         CsvText text = new CsvText().Line(Names);
         foreach (UsagePart part in variance.Parts)
         {
             text.Line(
-                EnumWord.Of(part.Cause), CsvText.Number(part.Quantity), unit, CsvText.Number(part.Percent), CsvText.Money(part.Money), currency, CsvText.Number(part.Standard),
+                EnumWord.Of(part.Cause), CsvText.Number(part.Quantity), unit, CsvText.Number(part.Percent), CsvText.Money(part.Money),
+                currency, CsvText.Number(part.Standard),
                 CsvText.Number(part.Actual));
         }
 
         return text
-            .Line("whole", CsvText.Number(variance.MoreQuantity), unit, CsvText.Number(variance.MorePercent), CsvText.Money(variance.MoreMoney), currency, string.Empty, string.Empty)
+            .Line(
+                "whole", CsvText.Number(variance.MoreQuantity), unit, CsvText.Number(variance.MorePercent),
+                CsvText.Money(variance.MoreMoney), currency, string.Empty, string.Empty)
             .Finish();
     }
 

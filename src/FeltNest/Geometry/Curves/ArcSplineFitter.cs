@@ -1,13 +1,16 @@
 namespace FeltNest.Geometry.Curves;
 
 /// <summary>Replaces a piece of a curve by as few tangent arcs as joints on a fine row of its own places allow.</summary>
-/// <remarks>A shortest way through the places, as R. L. S. Drysdale, G. Rote, A. Sturm, "Approximation of an open polygonal curve with a minimum number of circular arcs and biarcs",
-/// <i>Computational Geometry</i> 41, 2008 (from memory); differs in that the directions at the joints are free and carried along with each place, which makes arcs nearly half as long
-/// again as biarcs that keep the curve's own directions. The tolerance is then lowered as long as just as many arcs suffice, which evens out their errors.</remarks>
+/// <remarks>A shortest way through the places, as R. L. S. Drysdale, G. Rote, A. Sturm, "Approximation of an open polygonal curve with a
+/// minimum number of circular arcs and biarcs",
+/// <i>Computational Geometry</i> 41, 2008 (from memory); differs in that the directions at the joints are free and carried along with each
+/// place, which makes arcs nearly half as long again as biarcs that keep the curve's own directions. The tolerance is then lowered as long
+/// as just as many arcs suffice, which evens out their errors.</remarks>
 internal static class ArcSplineFitter
 {
     // Places tried as joints, and looks between two of them.
-    private const int MostPlaces = 200, Looks = 3;
+    private const int MostPlaces = 200;
+    private const int Looks = 3;
 
     // Halvings of the tolerance while the count of arcs stays.
     private const int Evenings = 5;
@@ -26,14 +29,17 @@ internal static class ArcSplineFitter
     /// <param name="span">Its length, mm.</param>
     /// <param name="joints">Parameters at which the piece may change its law: they are tried as joints too.</param>
     /// <param name="tolerance">Greatest distance allowed, mm.</param>
-    /// <param name="endsHeld">True where the directions at both ends must be the curve's own; false where they may lean as the tolerance allows.</param>
+    /// <param name="endsHeld">True where the directions at both ends must be the curve's own; false where they may lean as the tolerance
+    /// allows.</param>
     /// <param name="stop">Breaks the fit off.</param>
     /// <returns>Vertices of the arcs, without the end of the last; null where no arcs stay within the tolerance.</returns>
-    public static IReadOnlyList<ArcVertex>? Fit(IPlaneCurve curve, double span, IEnumerable<double> joints, double tolerance, bool endsHeld, CancellationToken stop = default)
+    public static IReadOnlyList<ArcVertex>? Fit(
+        IPlaneCurve curve, double span, IEnumerable<double> joints, double tolerance, bool endsHeld, CancellationToken stop = default)
     {
         Row row = new(curve, span, joints, endsHeld, stop);
         List<ArcVertex>? best = row.Fewest(tolerance, int.MaxValue);
-        double low = 0, high = tolerance;
+        double low = 0;
+        double high = tolerance;
         for (int i = 0; best is not null && i < Evenings; i++)
         {
             double middle = (low + high) / 2;
@@ -60,7 +66,8 @@ internal static class ArcSplineFitter
         {
             (this.endsHeld, this.stop) = (endsHeld, stop);
             // Joints of a few arcs can be kept just as they are; those of many say nothing.
-            double[] own = [.. joints.Where(j => j > 0 && j < span)], few = own.Length <= MostPlaces / 4 ? own : [];
+            double[] own = [.. joints.Where(j => j > 0 && j < span)];
+            double[] few = own.Length <= MostPlaces / 4 ? own : [];
             double[] at = [.. Enumerable.Range(0, MostPlaces + 1).Select(i => i == MostPlaces ? span : span * i / MostPlaces)
                 .Concat(few).Distinct().Order()];
             places = Array.ConvertAll(at, curve.At);
@@ -94,7 +101,9 @@ internal static class ArcSplineFitter
                 layers.Add(Next(layers[^1], spans, lean));
                 if (!endsHeld && layers[^1][End].Count > 0)
                 {
-                    return Back(layers, arcs, End, Array.IndexOf([.. layers[^1][End]], layers[^1][End].MinBy(w => Math.Abs(Off(w.Direction, End)))), []);
+                    return Back(
+                        layers, arcs, End, Array.IndexOf([.. layers[^1][End]], layers[^1][End].MinBy(w => Math.Abs(Off(w.Direction, End)))),
+                        []);
                 }
             }
 
@@ -106,7 +115,10 @@ internal static class ArcSplineFitter
             const int leans = 6;
             List<Way>[] first = [.. places.Select(_ => new List<Way>())];
             double own = angles[0];
-            first[0].AddRange(endsHeld ? [new Way(own, -1, -1)] : Enumerable.Range(-leans, (2 * leans) + 1).OrderBy(Math.Abs).Select(k => new Way(own + (k * lean), -1, -1)));
+            first[0].AddRange(
+                endsHeld
+                    ? [new Way(own, -1, -1)]
+                    : Enumerable.Range(-leans, (2 * leans) + 1).OrderBy(Math.Abs).Select(k => new Way(own + (k * lean), -1, -1)));
             return first;
         }
 
@@ -122,12 +134,14 @@ internal static class ArcSplineFitter
                 for (int j = i + 1; j < places.Length && misses < MostMisses; j++)
                 {
                     // Angles are compared as pairs of cross and dot product: only the two that count are worked out.
-                    Point2 low = new(-1, -0.0), high = new(-1, 0);
+                    Point2 low = new(-1, -0.0);
+                    Point2 high = new(-1, 0);
                     bool open = true;
                     for (int k = i * Looks; k < j * Looks && open; k++)
                     {
                         (Point2 at, Point2 left) = looks[k];
-                        Point2 most = HalfTurn(i, j, at + (left * tolerance)), least = HalfTurn(i, j, at - (left * tolerance));
+                        Point2 most = HalfTurn(i, j, at + (left * tolerance));
+                        Point2 least = HalfTurn(i, j, at - (left * tolerance));
                         low = Less(low, most) ? most : low;
                         high = Less(least, high) ? least : high;
                         open = !Less(high, low);
@@ -143,10 +157,12 @@ internal static class ArcSplineFitter
             return spans;
         }
 
-        // Of the circles through two places the one through a third point turns by twice the angle of this vector from the first to the second.
+        // Of the circles through two places the one through a third point turns by twice the angle of this vector from the first to the
+        // second.
         private Point2 HalfTurn(int from, int to, Point2 through)
         {
-            Point2 a = through - places[from].Place, b = places[to].Place - through;
+            Point2 a = through - places[from].Place;
+            Point2 b = places[to].Place - through;
             return new Point2(a.Dot(b), a.Cross(b));
         }
 

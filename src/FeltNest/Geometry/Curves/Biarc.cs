@@ -1,7 +1,8 @@
 namespace FeltNest.Geometry.Curves;
 
 /// <summary>Two arcs that join tangentially and meet a given direction at each end.</summary>
-/// <remarks>Follows K. M. Bolton, "Biarc curves", <i>Computer-Aided Design</i> 7(2), 1975: of the one-parameter family the one with equal tangent lengths at both ends.</remarks>
+/// <remarks>Follows K. M. Bolton, "Biarc curves", <i>Computer-Aided Design</i> 7(2), 1975: of the one-parameter family the one with equal
+/// tangent lengths at both ends.</remarks>
 public readonly record struct Biarc
 {
     private Biarc(ArcVertex first, ArcVertex second, Point2 end)
@@ -21,10 +22,12 @@ public readonly record struct Biarc
     public Point2 End { get; }
 
     /// <summary>The biarc between two places with the given directions, of any length but 0.</summary>
-    /// <remarks>Both arcs straight where the directions lie along the chord. Directions exactly against the chord give no biarc: the fit never asks for one.</remarks>
+    /// <remarks>Both arcs straight where the directions lie along the chord. Directions exactly against the chord give no biarc: the fit
+    /// never asks for one.</remarks>
     public static Biarc Between(CurvePoint from, CurvePoint to)
     {
-        Point2 a = from.Derivative * (1 / from.Derivative.Length), b = to.Derivative * (1 / to.Derivative.Length);
+        Point2 a = from.Derivative * (1 / from.Derivative.Length);
+        Point2 b = to.Derivative * (1 / to.Derivative.Length);
         Point2 chord = to.Place - from.Place;
         double along = chord.Dot(a + b);
         double reach = chord.Dot(chord) / (along + Math.Sqrt((along * along) + (2 * (1 - a.Dot(b)) * chord.Dot(chord))));
@@ -38,7 +41,8 @@ public readonly record struct Biarc
     /// <summary>Distance from a point to the nearer of the two arcs.</summary>
     public double DistanceTo(Point2 point) => Math.Min(Distance(First, Second.Point, point), Distance(Second, End, point));
 
-    /// <summary>Whether an arc rises so little over its chord that it is a straight line: no measure sees it, and its centre would be too far off to compute with.</summary>
+    /// <summary>Whether an arc rises so little over its chord that it is a straight line: no measure sees it, and its centre would be too
+    /// far off to compute with.</summary>
     internal static bool IsStraight(double turn, double chord)
     {
         // Rise, mm.
@@ -46,7 +50,8 @@ public readonly record struct Biarc
         return Math.Abs(turn) * chord < 8 * straight;
     }
 
-    // Twice the angle from a direction to a chord is the turn of the arc that starts in that direction; at the far end the sign is the other way.
+    // Twice the angle from a direction to a chord is the turn of the arc that starts in that direction; at the far end the sign is the
+    // other way.
     private static double Turn(Point2 direction, Point2 chord)
     {
         double turn = 2 * Math.Atan2(direction.Cross(chord), direction.Dot(chord));
@@ -55,7 +60,8 @@ public readonly record struct Biarc
 
     private static double Distance(ArcVertex from, Point2 to, Point2 point)
     {
-        Point2 chord = to - from.Point, offset = point - from.Point;
+        Point2 chord = to - from.Point;
+        Point2 offset = point - from.Point;
         if (from.Turn == 0)
         {
             double share = Math.Clamp(offset.Dot(chord) / chord.Dot(chord), 0, 1);

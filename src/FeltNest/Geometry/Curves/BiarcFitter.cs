@@ -1,16 +1,21 @@
 namespace FeltNest.Geometry.Curves;
 
 /// <summary>Turns a smooth closed curve into few tangent arcs within a tolerance.</summary>
-/// <remarks>Follows D. S. Meek and D. J. Walton, "Approximation of discrete data by G1 arc splines", <i>Computer-Aided Design</i> 24(6), 1992 (the longest biarc that fits, again and again) with
-/// the curve's own places and tangents, as Z. Sir, R. Feichtinger, B. Juttler, "Approximating curves and their offsets using biarcs and Pythagorean hodograph quintics",
-/// <i>Computer-Aided Design</i> 38(6), 2006; differs in that the tolerance is then lowered until just as many arcs still suffice, which evens out their errors.</remarks>
+/// <remarks>Follows D. S. Meek and D. J. Walton, "Approximation of discrete data by G1 arc splines", <i>Computer-Aided Design</i> 24(6),
+/// 1992 (the longest biarc that fits, again and again) with the curve's own places and tangents, as Z. Sir, R. Feichtinger, B. Juttler,
+/// "Approximating curves and their offsets using biarcs and Pythagorean hodograph quintics",
+/// <i>Computer-Aided Design</i> 38(6), 2006; differs in that the tolerance is then lowered until just as many arcs still suffice, which
+/// evens out their errors.</remarks>
 public static class BiarcFitter
 {
     // Places looked at along a biarc while its length is sought, and when the fit is measured.
-    private const int Looks = 14, Measures = 200;
+    private const int Looks = 14;
+    private const int Measures = 200;
 
-    // Halvings in the search for the longest biarc and for the evened tolerance: a part in 4000 and in 60 is as fine as the count of arcs can notice.
-    private const int LengthHalvings = 12, EveningHalvings = 6;
+    // Halvings in the search for the longest biarc and for the evened tolerance: a part in 4000 and in 60 is as fine as the count of arcs
+    // can notice.
+    private const int LengthHalvings = 12;
+    private const int EveningHalvings = 6;
 
     /// <summary>Fits a curve.</summary>
     /// <param name="curve">The curve.</param>
@@ -39,13 +44,15 @@ public static class BiarcFitter
             }
         }
 
-        throw new GeometryException(FormattableString.Invariant($"outline is too rough for arcs within {tolerance:0.####} mm"), curve.At(0).Place);
+        throw new GeometryException(
+            FormattableString.Invariant($"outline is too rough for arcs within {tolerance:0.####} mm"), curve.At(0).Place);
     }
 
     private static List<Biarc> Evened(IPlaneCurve curve, double span, double tolerance, CurveSymmetry symmetry, out double[] joints)
     {
         List<double> best = Joints(curve, span, tolerance, symmetry);
-        double low = 0, high = tolerance;
+        double low = 0;
+        double high = tolerance;
         for (int i = 0; i < EveningHalvings; i++)
         {
             double middle = (low + high) / 2;
@@ -64,7 +71,9 @@ public static class BiarcFitter
         double guess = span;
         while (joints[^1] < span && joints.Count < most)
         {
-            double from = joints[^1], low = 0, high = Math.Min(2 * guess, span - from);
+            double from = joints[^1];
+            double low = 0;
+            double high = Math.Min(2 * guess, span - from);
             if (Fits(high))
             {
                 guess = high;
@@ -78,7 +87,8 @@ public static class BiarcFitter
                 (low, high) = Fits(middle) ? (middle, high) : (low, middle);
                 if (high < 1e-6 * span)
                 {
-                    throw new GeometryException(FormattableString.Invariant($"outline is too rough for arcs within {tolerance:0.####} mm"), curve.At(from).Place);
+                    throw new GeometryException(
+                        FormattableString.Invariant($"outline is too rough for arcs within {tolerance:0.####} mm"), curve.At(from).Place);
                 }
             }
 
@@ -86,7 +96,9 @@ public static class BiarcFitter
             joints.Add(from + low);
 
             bool Fits(double length) =>
-                Deviation(curve, Biarc.Between(End(curve, from, span, symmetry), End(curve, from + length, span, symmetry)), from, from + length, Looks) <= tolerance;
+                Deviation(
+                    curve, Biarc.Between(End(curve, from, span, symmetry), End(curve, from + length, span, symmetry)), from, from + length,
+                    Looks) <= tolerance;
         }
 
         return joints;

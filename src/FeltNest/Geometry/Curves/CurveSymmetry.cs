@@ -9,6 +9,7 @@ public enum CurveSymmetry
     /// <summary>The half-turn about the origin, which moves the parameter by half a period.</summary>
     HalfTurn,
 
-    /// <summary>The half-turn and the mirrors in both axes; parameter 0 lies on the negative y axis, a quarter period on the positive x axis.</summary>
+    /// <summary>The half-turn and the mirrors in both axes; parameter 0 lies on the negative y axis, a quarter period on the positive x
+    /// axis.</summary>
     Mirrors,
 }

@@ -1,8 +1,8 @@
 namespace FeltNest.Geometry.NoFit;
 
 /// <summary>Cuts an outline into convex pieces whose closures cover it and whose interiors are disjoint.</summary>
-/// <remarks>Triangles merged along diagonals that are not needed: S. Hertel and K. Mehlhorn, <i>Fast triangulation of simple polygons</i>, FCT 1983,
-/// at most four times the least count.</remarks>
+/// <remarks>Triangles merged along diagonals that are not needed: S. Hertel and K. Mehlhorn, <i>Fast triangulation of simple polygons</i>,
+/// FCT 1983, at most four times the least count.</remarks>
 public static class ConvexPieces
 {
     /// <summary>The outline itself when convex, else its pieces, each counter-clockwise.</summary>
@@ -39,7 +39,8 @@ public static class ConvexPieces
 
                 for (int k = 0; k < pieces[i].Count; k++)
                 {
-                    Point2 from = pieces[i][k], to = pieces[i][(k + 1) % pieces[i].Count];
+                    Point2 from = pieces[i][k];
+                    Point2 to = pieces[i][(k + 1) % pieces[i].Count];
                     if (edges.TryGetValue((to, from), out int other) && other != i && !touched[other]
                         && Joined(pieces[i], k, pieces[other], to) is { } both && IsConvex(both))
                     {

@@ -3,7 +3,9 @@ namespace FeltNest.Geometry.NoFit;
 /// <summary>One convex piece of a no-fit region: the sum of a convex piece and the negative of another.</summary>
 internal sealed class ConvexSum
 {
-    private readonly double[] normalX, normalY, reach;
+    private readonly double[] normalX;
+    private readonly double[] normalY;
+    private readonly double[] reach;
 
     private ConvexSum(Point2[] corners)
     {
@@ -39,22 +41,29 @@ internal sealed class ConvexSum
     internal static ConvexSum Of(Point2[] standing, Point2[] moving)
     {
         Point2[] turned = Array.ConvertAll(moving, p => -p);
-        Point2[] a = FromLowest(standing), b = FromLowest(turned);
+        Point2[] a = FromLowest(standing);
+        Point2[] b = FromLowest(turned);
         List<Point2> sum = [];
-        int i = 0, k = 0;
+        int i = 0;
+        int k = 0;
         while (i < a.Length || k < b.Length)
         {
             Point2 here = a[i % a.Length] + b[k % b.Length];
-            Point2 alongA = a[(i + 1) % a.Length] - a[i % a.Length], alongB = b[(k + 1) % b.Length] - b[k % b.Length];
+            Point2 alongA = a[(i + 1) % a.Length] - a[i % a.Length];
+            Point2 alongB = b[(k + 1) % b.Length] - b[k % b.Length];
             sum.Add(here);
             double cross = i >= a.Length ? -1 : k >= b.Length ? 1 : alongA.Cross(alongB);
-            // Parallel edges run together as one; "parallel" within rounding, else a sliver edge is left that is shorter than any tolerance.
-            bool parallel = i < a.Length && k < b.Length && Math.Abs(cross) <= 1e-14 * alongA.Length * alongB.Length && alongA.Dot(alongB) > 0;
+            // Parallel edges run together as one; "parallel" within rounding, else a sliver edge is left that is shorter than any
+            // tolerance.
+            bool parallel =
+                i < a.Length && k < b.Length && Math.Abs(cross) <= 1e-14 * alongA.Length * alongB.Length && alongA.Dot(alongB) > 0;
             i += parallel || cross > 0 ? 1 : 0;
             k += parallel || cross <= 0 ? 1 : 0;
         }
 
-        return new ConvexSum([.. sum.Where((p, n) => Predicates.Turn(sum[(n + sum.Count - 1) % sum.Count], p, sum[(n + 1) % sum.Count]) != 0)]);
+        return new ConvexSum([
+            .. sum.Where((p, n) => Predicates.Turn(sum[(n + sum.Count - 1) % sum.Count], p, sum[(n + 1) % sum.Count]) != 0),
+        ]);
     }
 
     /// <summary>How deep the point lies inside: positive inside, the distance to the nearest edge line.</summary>
@@ -69,10 +78,12 @@ internal sealed class ConvexSum
         return least;
     }
 
-    /// <summary>The part of the segment that lies deeper than <paramref name="depth"/> inside, as shares of its length; empty when From >= To.</summary>
+    /// <summary>The part of the segment that lies deeper than <paramref name="depth"/> inside, as shares of its length; empty when From >=
+    /// To.</summary>
     internal (double From, double To) Covered(Point2 start, Point2 end, double depth)
     {
-        double from = 0, to = 1;
+        double from = 0;
+        double to = 1;
         for (int i = 0; i < reach.Length && from < to; i++)
         {
             double first = reach[i] - depth - (normalX[i] * start.X) - (normalY[i] * start.Y);

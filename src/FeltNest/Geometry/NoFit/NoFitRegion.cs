@@ -2,16 +2,19 @@ using FeltNest.Geometry.NoFit.Curves;
 
 namespace FeltNest.Geometry.NoFit;
 
-/// <summary>All places of a moving part's reference point (its own origin) at which it would overlap a standing part. The region is open: its boundary, the
-/// slits and the isolated points in it are places where the parts touch and do not overlap.</summary>
-/// <remarks>The region is the sum of the standing part and the negative of the moving one: what the convolution of their outlines winds round (see
-/// <see cref="ConvolutionCurves"/>). On a curve meetings that only begin there are no overlap, which gives the slits; the few places that may be single points are asked directly.
-/// Parts with many spikes, whose convolution would cross itself too often, are summed with one convex piece of the moving part after another, and the regions are united: an overlap of
-/// two open sets meets the interior of some piece. E. Burke, R. Hellier, G. Kendall, G. Whitwell, <i>Complete and robust no-fit polygon generation</i>, EJOR 179, 2007, names
-/// the degenerate cases.</remarks>
+/// <summary>All places of a moving part's reference point (its own origin) at which it would overlap a standing part. The region is open:
+/// its boundary, the slits and the isolated points in it are places where the parts touch and do not overlap.</summary>
+/// <remarks>The region is the sum of the standing part and the negative of the moving one: what the convolution of their outlines winds
+/// round (see
+/// <see cref="ConvolutionCurves"/>). On a curve meetings that only begin there are no overlap, which gives the slits; the few places that
+/// may be single points are asked directly. Parts with many spikes, whose convolution would cross itself too often, are summed with one
+/// convex piece of the moving part after another, and the regions are united: an overlap of two open sets meets the interior of some piece.
+/// E. Burke, R. Hellier, G. Kendall, G. Whitwell, <i>Complete and robust no-fit polygon generation</i>, EJOR 179, 2007, names the
+/// degenerate cases.</remarks>
 public sealed class NoFitRegion
 {
-    // Curves longer than this many extents of the region cross themselves so often that pieces are cheaper; a ball's panel against itself needs about five.
+    // Curves longer than this many extents of the region cross themselves so often that pieces are cheaper; a ball's panel against itself
+    // needs about five.
     private const double MostExtents = 40;
 
     private readonly double touch;
@@ -108,7 +111,8 @@ public sealed class NoFitRegion
 
     private bool IsNear(Point2 a, Point2 b, Point2 place)
     {
-        Point2 along = b - a, off = place - a;
+        Point2 along = b - a;
+        Point2 off = place - a;
         double share = Math.Clamp(off.Dot(along) / along.Dot(along), 0, 1);
         Point2 apart = off - (along * share);
         return apart.Dot(apart) <= touch * touch;

@@ -1,6 +1,7 @@
 namespace FeltNest.Geometry.NoFit;
 
-/// <summary>Tells for single places whether two parts overlap, by their convex pieces: two open sets overlap exactly where the interiors of some pair of pieces do.</summary>
+/// <summary>Tells for single places whether two parts overlap, by their convex pieces: two open sets overlap exactly where the interiors of
+/// some pair of pieces do.</summary>
 internal sealed class PieceOverlap
 {
     private readonly List<ConvexSum> sums = [];
@@ -8,7 +9,8 @@ internal sealed class PieceOverlap
     /// <summary>Pieces of both parts, summed two by two.</summary>
     internal PieceOverlap(Outline standing, Outline moving)
     {
-        IReadOnlyList<Point2[]> a = ConvexPieces.Of(standing), b = ConvexPieces.Of(moving);
+        IReadOnlyList<Point2[]> a = ConvexPieces.Of(standing);
+        IReadOnlyList<Point2[]> b = ConvexPieces.Of(moving);
         foreach (Point2[] first in a)
         {
             sums.AddRange(b.Select(second => ConvexSum.Of(first, second)));

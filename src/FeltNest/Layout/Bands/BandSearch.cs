@@ -4,9 +4,10 @@ using FeltNest.Layout.Rows.Tables;
 
 namespace FeltNest.Layout.Bands;
 
-/// <summary>Bands across a run of cloth, each of parallel rows with its own tilt: with a repeat, and so a die, of their own and a straight gap between, or on a common repeat and
-/// laid into each other.</summary>
-/// <remarks>The widths are chosen by <see cref="BandModel"/> on sampled tables; every band is then polished on exact distances and neighbours trade width until the sum is greatest.</remarks>
+/// <summary>Bands across a run of cloth, each of parallel rows with its own tilt: with a repeat, and so a die, of their own and a straight
+/// gap between, or on a common repeat and laid into each other.</summary>
+/// <remarks>The widths are chosen by <see cref="BandModel"/> on sampled tables; every band is then polished on exact distances and
+/// neighbours trade width until the sum is greatest.</remarks>
 internal sealed class BandSearch
 {
     // Widths in the model, and how far the widths of its choices must differ as a share of a panel.
@@ -30,26 +31,33 @@ internal sealed class BandSearch
         reach = request.Part.Outline.Points.Max(p => p.Length);
     }
 
-    /// <summary>Bands of a run: the best ones with repeats of their own where more than one is allowed, and the best on a common repeat.</summary>
+    /// <summary>Bands of a run: the best ones with repeats of their own where more than one is allowed, and the best on a common
+    /// repeat.</summary>
     /// <param name="request">The run as the usable width.</param>
     /// <param name="tables">Its tables.</param>
     /// <param name="tilts">Tilts allowed.</param>
     /// <param name="effort">Work to spend.</param>
     /// <param name="stop">Ends the search with what is found.</param>
-    internal static IReadOnlyList<LayCandidate> Best(LayoutRequest request, RowTables tables, TiltRange tilts, SearchEffort effort, CancellationToken stop)
+    internal static IReadOnlyList<LayCandidate> Best(
+        LayoutRequest request, RowTables tables, TiltRange tilts, SearchEffort effort, CancellationToken stop)
     {
         PitchCurve[] curves = BandWidths.Curves(tables);
         BandSearch search = new(request, tilts, effort);
-        LayCandidate? apart = null, shared = null;
+        LayCandidate? apart = null;
+        LayCandidate? shared = null;
 
         // Where all panels must be parallel the bands share a tilt: each promising one is tried for itself.
         IEnumerable<PitchCurve[]> kinds = request.Rules.Rows == RowRule.Any
-            ? [curves] : curves.OrderByDescending(c => c.Best(request.UsableWidthMm).Density).Take(effort.BandTilts).Select(c => new[] { c });
+            ?
+            [
+                curves,
+            ] : curves.OrderByDescending(c => c.Best(request.UsableWidthMm).Density).Take(effort.BandTilts).Select(c => new[] { c });
         foreach (PitchCurve[] kind in kinds)
         {
             BandWidths widths = BandWidths.Of(kind, request.UsableWidthMm, Widths);
             foreach (double[] chosen in BandModel.Best(
-                widths, request.UsableWidthMm, request.GapMm, Math.Max(2, request.Rules.Bands), request.Rules.Rows == RowRule.Any ? effort.BandChoices : 1, ApartShare * search.reach))
+                widths, request.UsableWidthMm, request.GapMm, Math.Max(2, request.Rules.Bands),
+                request.Rules.Rows == RowRule.Any ? effort.BandChoices : 1, ApartShare * search.reach))
             {
                 if (stop.IsCancellationRequested)
                 {
@@ -61,9 +69,14 @@ internal sealed class BandSearch
                     continue;
                 }
 
-                LayCandidate own = new($"{bands.Count} bands, knapsack over the width, polished", [.. bands.Select(b => new LayoutBand(b.Low, b.High, b.Repeat))]);
+                LayCandidate own = new(
+                    $"{bands.Count} bands, knapsack over the width, polished",
+                    [.. bands.Select(b => new LayoutBand(b.Low, b.High, b.Repeat))]);
                 apart = own.Density > (apart?.Density ?? 0) ? own : apart;
-                if (request.Rules.Rows == RowRule.Any && bands.Count == 2 && search.Shared(bands[0], bands[1]) is { } one && one.Density > (shared?.Density ?? 0))
+                if (request.Rules.Rows == RowRule.Any
+                    && bands.Count == 2
+                    && search.Shared(bands[0], bands[1]) is { } one
+                    && one.Density > (shared?.Density ?? 0))
                 {
                     shared = one;
                 }
@@ -75,10 +88,22 @@ internal sealed class BandSearch
 
     private LayCandidate? Shared(RowBand first, RowBand second)
     {
-        LayStart[] starts = [.. SharedRepeat.Starts(request, first.Rows, second.Rows, tilts).OrderByDescending(s => s.Density).Take(effort.BandChoices)];
-        double[]?[] ends = [.. starts.AsParallel().AsOrdered().WithDegreeOfParallelism(2).Select(s => LayoutPolisher.Polish(s.Model, effort.PolishSteps, effort.FirstTrust))];
+        LayStart[] starts =
+        [
+            .. SharedRepeat.Starts(request, first.Rows, second.Rows, tilts).OrderByDescending(s => s.Density).Take(effort.BandChoices),
+        ];
+        double[]?[] ends =
+        [
+            .. starts
+                .AsParallel()
+                .AsOrdered()
+                .WithDegreeOfParallelism(2)
+                .Select(s => LayoutPolisher.Polish(s.Model, effort.PolishSteps, effort.FirstTrust)),
+        ];
         return starts.Zip(ends).Where(pair => pair.Second is not null)
-            .Select(pair => new LayCandidate(pair.First.Method, [new LayoutBand(request.Usable.Low, request.Usable.High, pair.First.Build(pair.Second!))]))
+            .Select(pair =>
+                new LayCandidate(
+                    pair.First.Method, [new LayoutBand(request.Usable.Low, request.Usable.High, pair.First.Build(pair.Second!))]))
             .MaxBy(candidate => candidate.Density);
     }
 
@@ -117,7 +142,8 @@ internal sealed class BandSearch
             bool gained = false;
             foreach (double move in new[] { step, -step })
             {
-                if (Polished(lower.Low, lower.High + move, lower.Rows, oneTilt) is { } low && Polished(upper.Low + move, upper.High, upper.Rows, oneTilt) is { } high
+                if (Polished(lower.Low, lower.High + move, lower.Rows, oneTilt) is { } low
+                    && Polished(upper.Low + move, upper.High, upper.Rows, oneTilt) is { } high
                     && low.Density + high.Density > lower.Density + upper.Density)
                 {
                     (lower, upper, gained) = (low, high, true);

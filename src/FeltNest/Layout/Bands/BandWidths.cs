@@ -28,7 +28,8 @@ internal sealed class BandWidths
     internal static BandWidths Of(IReadOnlyList<PitchCurve> curves, double most, int count)
     {
         double spacing = most / count;
-        return new BandWidths(curves, spacing, [.. Enumerable.Range(0, count + 1).Select(i => curves.Max(c => c.Best(i * spacing).Density))]);
+        return new BandWidths(
+            curves, spacing, [.. Enumerable.Range(0, count + 1).Select(i => curves.Max(c => c.Best(i * spacing).Density))]);
     }
 
     /// <summary>The best rows of a width, or null where none fits.</summary>

@@ -2,7 +2,8 @@ using FeltNest.Layout.Rows.Tables;
 
 namespace FeltNest.Layout.Bands;
 
-/// <summary>Least pitch of parallel rows at one tilt against the step from row to row: what a width gives follows from it for every row count without a new search.</summary>
+/// <summary>Least pitch of parallel rows at one tilt against the step from row to row: what a width gives follows from it for every row
+/// count without a new search.</summary>
 internal sealed class PitchCurve
 {
     // Samples of the curve, and the deepest step as a share of the loose one: between them the curve is smooth enough to be drawn straight.
@@ -13,7 +14,8 @@ internal sealed class PitchCurve
     private const double Deepest = 0.3;
 
     private readonly TiltRows rows;
-    private readonly double loose, spacing;
+    private readonly double loose;
+    private readonly double spacing;
     private readonly double[] pitches;
 
     internal PitchCurve(TiltRows rows)
@@ -23,7 +25,10 @@ internal sealed class PitchCurve
         double least = Deepest * loose;
         spacing = (loose - least) / (Samples - 1);
         pitches = [.. Enumerable.Range(0, Samples).Select(i =>
-            rows.Fit(Many, rows.Height + ((Many - 1) * (least + (i * spacing))), rows.WidestPitch) is { } fit && fit.Pitch <= rows.WidestPitch ? fit.Pitch : double.PositiveInfinity)];
+            rows.Fit(Many, rows.Height + ((Many - 1) * (least + (i * spacing))), rows.WidestPitch) is { } fit
+                && fit.Pitch <= rows.WidestPitch
+                ? fit.Pitch
+                : double.PositiveInfinity)];
     }
 
     /// <summary>Tilt, radians.</summary>
@@ -54,10 +59,14 @@ internal sealed class PitchCurve
         }
 
         yield return (1, rows.OwnPitch);
-        int first = Math.Max(2, 1 + (int)Math.Floor(room / loose)), last = 1 + (int)Math.Floor(room / (Deepest * loose));
+        int first = Math.Max(2, 1 + (int)Math.Floor(room / loose));
+        int last = 1 + (int)Math.Floor(room / (Deepest * loose));
         for (int count = first; count <= last; count++)
         {
-            if ((count == 2 ? rows.Fit(2, width, rows.WidestPitch)?.Pitch ?? double.PositiveInfinity : Pitch(room / (count - 1))) is var pitch && !double.IsInfinity(pitch))
+            if ((count == 2
+                ? rows.Fit(2, width, rows.WidestPitch)?.Pitch ?? double.PositiveInfinity
+                : Pitch(room / (count - 1))) is var pitch
+                && !double.IsInfinity(pitch))
             {
                 yield return (count, pitch);
             }

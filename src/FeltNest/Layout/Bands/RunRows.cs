@@ -4,7 +4,8 @@ using FeltNest.Layout.Rows.Tables;
 
 namespace FeltNest.Layout.Bands;
 
-/// <summary>Parallel rows of one tilt and one pitch over several runs of cloth with forbidden stripes between: one repeat, one die.</summary>
+/// <summary>Parallel rows of one tilt and one pitch over several runs of cloth with forbidden stripes between: one repeat, one
+/// die.</summary>
 internal static class RunRows
 {
     // Parameters of every run: shift and step from row to row, and where its first row starts, along and across.
@@ -16,7 +17,8 @@ internal static class RunRows
     /// <param name="tables">Tables of any run: they do not depend on the width.</param>
     /// <param name="tilts">Tilts allowed.</param>
     /// <param name="most">How many starts.</param>
-    internal static IReadOnlyList<LayStart> Starts(LayoutRequest request, IReadOnlyList<(double Low, double High)> runs, RowTables tables, TiltRange tilts, int most)
+    internal static IReadOnlyList<LayStart> Starts(
+        LayoutRequest request, IReadOnlyList<(double Low, double High)> runs, RowTables tables, TiltRange tilts, int most)
     {
         List<(double Density, PitchCurve Curve, double Pitch, int[] Rows)> found = [];
         foreach (PitchCurve curve in BandWidths.Curves(tables))
@@ -36,7 +38,14 @@ internal static class RunRows
             }
         }
 
-        return [.. found.OrderByDescending(f => f.Density).ThenBy(f => f.Curve.Tilt).Take(most).Select(f => Start(request, runs, f.Curve, f.Pitch, f.Rows, tilts))];
+        return
+        [
+            .. found
+                .OrderByDescending(f => f.Density)
+                .ThenBy(f => f.Curve.Tilt)
+                .Take(most)
+                .Select(f => Start(request, runs, f.Curve, f.Pitch, f.Rows, tilts)),
+        ];
     }
 
     private static LayStart Start(
@@ -60,15 +69,18 @@ internal static class RunRows
             { Within = runs[r] }));
         }
 
-        int count = at.Count, used = (count - 2) / PerRun;
-        double[] least = new double[count], most = new double[count];
+        int count = at.Count;
+        int used = (count - 2) / PerRun;
+        double[] least = new double[count];
+        double[] most = new double[count];
         Array.Fill(least, double.NegativeInfinity);
         Array.Fill(most, double.PositiveInfinity);
         (least[0], least[1], most[1]) = (0, tilts.Least, tilts.Most);
         PoseModel model = new(
             request.Part.Outline, request.GapMm, request.Usable.Low, request.Usable.High, panels, [(AffineForm.Of(0), new AffineForm(0))],
             [.. at], [false, true, .. Enumerable.Repeat(false, count - 2)], least, most);
-        string words = used == 1 ? "parallel rows in one run of cloth, polished" : $"parallel rows in {used} runs of cloth on one repeat, polished";
+        string words =
+            used == 1 ? "parallel rows in one run of cloth, polished" : $"parallel rows in {used} runs of cloth on one repeat, polished";
         return new LayStart(words, panels.Count / pitch, model, end => RowModels.Repeat(model, end));
     }
 }

@@ -1,10 +1,12 @@
+using System.Globalization;
 using FeltNest.Layout.Limits;
 using FeltNest.Layout.Rows;
 using FeltNest.Layout.Rows.Tables;
 
 namespace FeltNest.Layout.Bands;
 
-/// <summary>Two parts in one width: the first in the lower band, the second in the upper one, each of parallel rows with its own repeat.</summary>
+/// <summary>Two parts in one width: the first in the lower band, the second in the upper one, each of parallel rows with its own
+/// repeat.</summary>
 internal static class TwoParts
 {
     // Widths tried for the interface, evenly over the run, and how many of the best are polished.
@@ -12,7 +14,8 @@ internal static class TwoParts
     private const int Polished = 6;
     private const int Spread = 4;
 
-    // First step of the interface as a share of a row's height, and steps and halvings together, when a share is wanted; how near it must be met, points.
+    // First step of the interface as a share of a row's height, and steps and halvings together, when a share is wanted; how near it must
+    // be met, points.
     private const double Reach = 0.2;
     private const int Halvings = 24;
     private const double ShareSlackPercent = 0.05;
@@ -25,9 +28,13 @@ internal static class TwoParts
     internal static IReadOnlyList<LayCandidate> Best(LayoutRequest request, SecondPart second, RowTables tables, CancellationToken stop)
     {
         LayoutRequest other = request with { Part = second.Part, Rules = request.Rules with { WarpAngleDeg = second.Part.WarpAngleDeg } };
-        TiltRange tilts = TiltRange.Of(request.Rules), otherTilts = TiltRange.Of(other.Rules);
-        SearchEffort effort = SearchEffort.Of(request), otherEffort = SearchEffort.Of(other);
-        double room = request.UsableWidthMm, spacing = room / Widths, flattest = tilts.Flattest(request.Part.Outline).Height;
+        TiltRange tilts = TiltRange.Of(request.Rules);
+        TiltRange otherTilts = TiltRange.Of(other.Rules);
+        SearchEffort effort = SearchEffort.Of(request);
+        SearchEffort otherEffort = SearchEffort.Of(other);
+        double room = request.UsableWidthMm;
+        double spacing = room / Widths;
+        double flattest = tilts.Flattest(request.Part.Outline).Height;
         BandWidths first = BandWidths.Of(BandWidths.Curves(tables), room, Widths);
         BandWidths upper = BandWidths.Of(BandWidths.Curves(new RowTables(other, otherTilts, otherEffort)), room, Widths);
         List<(double Worth, double Split)> splits = [];
@@ -42,9 +49,15 @@ internal static class TwoParts
         }
 
         List<LayCandidate> found = [];
-        foreach ((_, double split) in splits.OrderByDescending(s => s.Worth).ThenBy(s => s.Split).Where((_, n) => n % Spread == 0).Take(Polished))
+        foreach ((_, double split) in splits
+            .OrderByDescending(s => s.Worth)
+            .ThenBy(s => s.Split)
+            .Where((_, n) => n % Spread == 0)
+            .Take(Polished))
         {
-            if ((!stop.IsCancellationRequested || found.Count == 0) && first.Rows(split) is { } below && upper.Rows(room - request.GapMm - split) is { } above
+            if ((!stop.IsCancellationRequested || found.Count == 0)
+                && first.Rows(split) is { } below
+                && upper.Rows(room - request.GapMm - split) is { } above
                 && Laid(split, below, above) is { } bands)
             {
                 found.Add(Joined(second.SharePercent is { } share ? Shifted(bands, share / 100) : bands));
@@ -61,7 +74,9 @@ internal static class TwoParts
         {
             double side = request.Usable.Low + split;
             return RowBand.Polished(request, request.Usable.Low, side, below, tilts, effort) is { } low
-                && RowBand.Polished(other, side + request.GapMm, request.Usable.High, above, otherTilts, otherEffort) is { } high ? (low, high) : null;
+                && RowBand.Polished(other, side + request.GapMm, request.Usable.High, above, otherTilts, otherEffort) is { } high
+                    ? (low, high)
+                    : null;
         }
 
         // With the row counts kept, the share of the second falls steadily as the interface rises: halving finds the wanted one.
@@ -70,7 +85,8 @@ internal static class TwoParts
             double step = Reach * flattest;
             for (int n = 0; n < Halvings; n++)
             {
-                double off = ShareOf(bands) - share, split = bands.Low.High - request.Usable.Low + (off > 0 ? step : -step);
+                double off = ShareOf(bands) - share;
+                double split = bands.Low.High - request.Usable.Low + (off > 0 ? step : -step);
                 (RowBand Low, RowBand High)? next = Laid(split, bands.Low.Rows, bands.High.Rows);
                 if (next is { } moved && Math.Abs(ShareOf(moved) - share) < Math.Abs(off))
                 {
@@ -91,8 +107,10 @@ internal static class TwoParts
     {
         double Of(LayCandidate lay) => 100 * lay.Bands[1].Repeat.Panels.Count / lay.Bands[1].Repeat.LengthMm / lay.Density;
         List<LayCandidate> kept = [.. found.Where(lay => Math.Abs(Of(lay) - wanted) <= ShareSlackPercent)];
-        return kept.Count > 0 || found.Count == 0 ? kept : throw new NoAnswerException(FormattableString.Invariant(
-            $"a share of {wanted:0.###} % of the second part cannot be met in this width: the nearest found is {found.Select(Of).MinBy(share => Math.Abs(share - wanted)):0.##} %"));
+        return kept.Count > 0 || found.Count == 0 ? kept : throw new NoAnswerException(string.Create(
+            CultureInfo.InvariantCulture,
+            $"a share of {wanted:0.###} % of the second part cannot be met in this width: the nearest found is "
+                + $"{found.Select(Of).MinBy(share => Math.Abs(share - wanted)):0.##} %"));
     }
 
     private static double ShareOf((RowBand Low, RowBand High) bands) => bands.High.Density / (bands.Low.Density + bands.High.Density);
@@ -101,6 +119,8 @@ internal static class TwoParts
         "two parts, each in its own band of parallel rows, polished",
         [
             new LayoutBand(bands.Low.Low, bands.Low.High, bands.Low.Repeat),
-            new LayoutBand(bands.High.Low, bands.High.High, bands.High.Repeat with { Panels = [.. bands.High.Repeat.Panels.Select(p => p with { Part = 1 })] }),
+            new LayoutBand(
+                bands.High.Low, bands.High.High,
+                bands.High.Repeat with { Panels = [.. bands.High.Repeat.Panels.Select(p => p with { Part = 1 })] }),
         ]);
 }

@@ -1,15 +1,16 @@
-using System.Globalization;
 using FeltNest.Geometry;
 using NetTopologySuite.Algorithm.Locate;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Operation.Buffer;
 using NetTopologySuite.Operation.Distance;
+using static FeltNest.InvariantText;
 
 namespace FeltNest.Layout.Check;
 
 /// <summary>Verifies a layout from its numbers alone with NetTopologySuite; shares no code with the search.</summary>
-/// <remarks>Gap above 0: every distance must reach gap - 1e-4 mm. Gap 0: interiors shrunk by 5e-5 mm must be disjoint, as a distance of 0 says nothing about
-/// overlap. Panels must lie inside the usable width, the rules must be kept, and each part's polygon must contain its arcs, at most 0.01 mm outside.</remarks>
+/// <remarks>Gap above 0: every distance must reach gap - 1e-4 mm. Gap 0: interiors shrunk by 5e-5 mm must be disjoint, as a distance of 0
+/// says nothing about overlap. Panels must lie inside the usable width, the rules must be kept, and each part's polygon must contain its
+/// arcs, at most 0.01 mm outside.</remarks>
 public sealed class LayoutCheck
 {
     private const double GapSlack = 1e-4;
@@ -66,16 +67,18 @@ public sealed class LayoutCheck
         }
 
         // The curve is walked in chords within 1e-5 mm of it, so that is what the two limits may be off by.
-        const double most = 0.01 + 2e-5, inside = 2e-5;
+        const double most = 0.01 + 2e-5;
+        const double inside = 2e-5;
         Polygon polygon = Place(part.Outline, 0, 0, 0);
         Coordinate[] curve = [.. arcs.Vertices.SelectMany((from, i) => Along(from, arcs.Vertices[(i + 1) % arcs.Vertices.Count]))];
-        IndexedFacetDistance toPolygon = new(polygon.Shell), toCurve = new(Factory.CreateLineString([.. curve, curve[0].Copy()]));
+        IndexedFacetDistance toPolygon = new(polygon.Shell);
+        IndexedFacetDistance toCurve = new(Factory.CreateLineString([.. curve, curve[0].Copy()]));
         IndexedPointInAreaLocator locator = new(polygon);
         foreach (Coordinate at in curve)
         {
             if (locator.Locate(at) == Location.Exterior && toPolygon.Distance(Factory.CreatePoint(at)) is var off && off > inside)
             {
-                Report(Text($"part \"{part.Name}\": its arcs leave its polygon by {off:0.#####} mm near ({at.X:0.##}, {at.Y:0.##})"));
+                Report(Invariant($"part \"{part.Name}\": its arcs leave its polygon by {off:0.#####} mm near ({at.X:0.##}, {at.Y:0.##})"));
                 return;
             }
         }
@@ -85,7 +88,10 @@ public sealed class LayoutCheck
             double away = toCurve.Distance(Factory.CreatePoint(at));
             if (away > most)
             {
-                Report(Text($"part \"{part.Name}\": its polygon lies {away:0.#####} mm off its arcs near ({at.X:0.##}, {at.Y:0.##}), at most 0.01 is allowed"));
+                Report(
+                    Invariant(
+                        $"part \"{part.Name}\": its polygon lies {away:0.#####} mm off its arcs near ({at.X:0.##}, {at.Y:0.##}), at "
+                            + $"most 0.01 is allowed"));
                 return;
             }
         }
@@ -94,7 +100,9 @@ public sealed class LayoutCheck
     // Own arc arithmetic, apart from the geometry stage's: chords from the start, each at half its turn to the tangent there.
     private static IEnumerable<Coordinate> Along(ArcVertex from, ArcVertex to)
     {
-        double chordX = to.X - from.X, chordY = to.Y - from.Y, half = from.Turn / 2;
+        double chordX = to.X - from.X;
+        double chordY = to.Y - from.Y;
+        double half = from.Turn / 2;
         double chord = Math.Sqrt((chordX * chordX) + (chordY * chordY));
         if (Math.Abs(half) < 1e-12)
         {
@@ -102,19 +110,23 @@ public sealed class LayoutCheck
             yield break;
         }
 
-        double radius = chord / 2 / Math.Sin(half), heading = Math.Atan2(chordY, chordX) - half;
+        double radius = chord / 2 / Math.Sin(half);
+        double heading = Math.Atan2(chordY, chordX) - half;
         int count = 1 + (int)Math.Min(100_000, Math.Abs(half) / Math.Acos(Math.Max(-1, 1 - (1e-5 / Math.Abs(radius)))));
         for (int k = 0; k < count; k++)
         {
-            double turned = from.Turn * k / count, reach = 2 * radius * Math.Sin(turned / 2);
-            yield return new Coordinate(from.X + (reach * Math.Cos(heading + (turned / 2))), from.Y + (reach * Math.Sin(heading + (turned / 2))));
+            double turned = from.Turn * k / count;
+            double reach = 2 * radius * Math.Sin(turned / 2);
+            yield return new Coordinate(
+                from.X + (reach * Math.Cos(heading + (turned / 2))), from.Y + (reach * Math.Sin(heading + (turned / 2))));
         }
     }
 
     private void CheckBand(LayoutBand band)
     {
         double length = band.Repeat.LengthMm;
-        double low = Math.Max(band.YFromMm, layout.Trims.LowerMm), high = Math.Min(band.YToMm, layout.RollWidthMm - layout.Trims.UpperMm);
+        double low = Math.Max(band.YFromMm, layout.Trims.LowerMm);
+        double high = Math.Min(band.YToMm, layout.RollWidthMm - layout.Trims.UpperMm);
         IReadOnlyList<PlacedPanel> panels = band.Repeat.Panels;
         Polygon[] homes = [.. panels.Select(panel => Copy(panel, length, 0))];
         for (int i = 0; i < homes.Length; i++)
@@ -122,7 +134,10 @@ public sealed class LayoutCheck
             Envelope extent = homes[i].EnvelopeInternal;
             if (extent.MinY < low - EdgeSlack || extent.MaxY > high + EdgeSlack)
             {
-                Report(Text($"panel {i}: reaches from {extent.MinY:0.####} to {extent.MaxY:0.####} mm across, allowed {low:0.####} to {high:0.####}"));
+                Report(
+                    Invariant(
+                        $"panel {i}: reaches from {extent.MinY:0.####} to {extent.MaxY:0.####} mm across, allowed {low:0.####} to "
+                            + $"{high:0.####}"));
             }
         }
 
@@ -140,9 +155,10 @@ public sealed class LayoutCheck
                 }
 
                 int last = (int)Math.Floor((near.MaxX - extent.MinX) / length);
-                for (int copy = other == i ? 1 : (int)Math.Ceiling((near.MinX - extent.MaxX) / length); copy <= last && violations.Count < MostLines; copy++)
+                for (int copy = other == i ? 1 : (int)Math.Ceiling((near.MinX - extent.MaxX) / length); copy <= last
+                    && violations.Count < MostLines; copy++)
                 {
-                    CheckPair(homes[i], Copy(panels[other], length, copy), Text($"panel {i} and panel {other}, {copy} repeats on"));
+                    CheckPair(homes[i], Copy(panels[other], length, copy), Invariant($"panel {i} and panel {other}, {copy} repeats on"));
                 }
             }
         }
@@ -150,23 +166,30 @@ public sealed class LayoutCheck
 
     // Panels may be written anywhere along the roll: brought to the first repeat before copies are laid beside it.
     private Polygon Copy(PlacedPanel panel, double length, int copy) =>
-        Place(layout.Parts[panel.Part].Outline, panel.XMm + (-Math.Floor(panel.XMm / length) * length) + (copy * length), panel.YMm, panel.AngleDeg);
+        Place(
+            layout.Parts[panel.Part].Outline, panel.XMm + (-Math.Floor(panel.XMm / length) * length) + (copy * length), panel.YMm,
+            panel.AngleDeg);
 
     // Bands do not share a repeat, so every relative shift comes about: they are apart when their extents across are.
     private void CheckBandsApart(LayoutBand first, LayoutBand second)
     {
-        (double Low, double High) a = Extent(first), b = Extent(second);
+        (double Low, double High) a = Extent(first);
+        (double Low, double High) b = Extent(second);
         double apart = Math.Max(b.Low - a.High, a.Low - b.High);
         leastGap = Math.Min(leastGap, Math.Max(0, apart));
         if (apart < layout.GapMm - GapSlack)
         {
-            Report(Text($"bands at {first.YFromMm:0.##} and {second.YFromMm:0.##} mm: {apart:0.####} mm apart, gap {layout.GapMm:0.####} promised"));
+            Report(
+                Invariant(
+                    $"bands at {first.YFromMm:0.##} and {second.YFromMm:0.##} mm: {apart:0.####} mm apart, gap {layout.GapMm:0.####} "
+                        + $"promised"));
         }
     }
 
     private (double Low, double High) Extent(LayoutBand band)
     {
-        IEnumerable<Envelope> all = band.Repeat.Panels.Select(p => Place(layout.Parts[p.Part].Outline, p.XMm, p.YMm, p.AngleDeg).EnvelopeInternal);
+        IEnumerable<Envelope> all =
+            band.Repeat.Panels.Select(p => Place(layout.Parts[p.Part].Outline, p.XMm, p.YMm, p.AngleDeg).EnvelopeInternal);
         return (all.Min(e => e.MinY), all.Max(e => e.MaxY));
     }
 
@@ -180,12 +203,12 @@ public sealed class LayoutCheck
             // Distance is 0 both for touching and for overlapping parts, so one comparison serves.
             if (distance < layout.GapMm - GapSlack)
             {
-                Report(Text($"{which}: {distance:0.#####} mm apart, gap {layout.GapMm:0.####} promised"));
+                Report(Invariant($"{which}: {distance:0.#####} mm apart, gap {layout.GapMm:0.####} promised"));
             }
         }
         else if (distance <= 0 && Shrunk(a).Intersects(Shrunk(b)))
         {
-            Report(Text($"{which}: overlap by more than {2 * Shrink:0.#####} mm"));
+            Report(Invariant($"{which}: overlap by more than {2 * Shrink:0.#####} mm"));
         }
     }
 
@@ -198,7 +221,8 @@ public sealed class LayoutCheck
         return inside ? 0 : boundaries;
     }
 
-    // The rules on angles bind the first part; a further one is laid at its own design angle. Each part's panels keep the rules among themselves.
+    // The rules on angles bind the first part; a further one is laid at its own design angle. Each part's panels keep the rules among
+    // themselves.
     private void CheckRules()
     {
         foreach (IGrouping<int, PlacedPanel> part in layout.Bands.SelectMany(b => b.Repeat.Panels).GroupBy(p => p.Part))
@@ -209,7 +233,10 @@ public sealed class LayoutCheck
                 double off = Math.Abs(Math.IEEERemainder(panel.AngleDeg - warp!.Value, 180));
                 if (off > layout.Rules.WarpToleranceDeg + AngleSlackDeg)
                 {
-                    Report(Text($"a panel lies at {panel.AngleDeg:0.######} degrees: {off:0.######} off the warp angle {warp:0.######}, tolerance {layout.Rules.WarpToleranceDeg:0.######}"));
+                    Report(
+                        Invariant(
+                            $"a panel lies at {panel.AngleDeg:0.######} degrees: {off:0.######} off the warp angle {warp:0.######}, "
+                                + $"tolerance {layout.Rules.WarpToleranceDeg:0.######}"));
                 }
             }
 
@@ -244,7 +271,10 @@ public sealed class LayoutCheck
             : tilts.All(t => Parallel(t, tilts[0]) || Parallel(t, -tilts[0]));
         if (!kept)
         {
-            Report(layout.Rules.Rows == RowRule.Same ? "rows same: panels are not parallel" : "rows alternate: panels lie at other angles than +a and -a");
+            Report(
+                layout.Rules.Rows == RowRule.Same
+                    ? "rows same: panels are not parallel"
+                    : "rows alternate: panels lie at other angles than +a and -a");
         }
     }
 
@@ -261,7 +291,9 @@ public sealed class LayoutCheck
 
     private static Polygon Place(Outline outline, double x, double y, double angleDeg)
     {
-        double angle = angleDeg * Math.PI / 180, cos = Math.Cos(angle), sin = Math.Sin(angle);
+        double angle = angleDeg * Math.PI / 180;
+        double cos = Math.Cos(angle);
+        double sin = Math.Sin(angle);
         Coordinate[] ring = new Coordinate[outline.Points.Count + 1];
         for (int i = 0; i < ring.Length - 1; i++)
         {
@@ -272,6 +304,4 @@ public sealed class LayoutCheck
         ring[^1] = ring[0].Copy();
         return Factory.CreatePolygon(ring);
     }
-
-    private static string Text(FormattableString line) => line.ToString(CultureInfo.InvariantCulture);
 }

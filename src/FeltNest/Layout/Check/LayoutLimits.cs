@@ -1,3 +1,4 @@
+using System.Globalization;
 using FeltNest.Geometry;
 using FeltNest.Layout.Limits;
 using FeltNest.Layout.Rows;
@@ -30,7 +31,8 @@ public static class LayoutLimits
 
     /// <summary>Refuses a request that makes no sense or has no answer.</summary>
     /// <exception cref="InputException">A number out of its range.</exception>
-    /// <exception cref="NoAnswerException">The part fits the cloth or the die bed at no allowed tilt, or the row rule asks for tilts the warp angle forbids.</exception>
+    /// <exception cref="NoAnswerException">The part fits the cloth or the die bed at no allowed tilt, or the row rule asks for tilts the
+    /// warp angle forbids.</exception>
     public static void Require(LayoutRequest request)
     {
         Within("width", request.RollWidthMm, LeastLengthMm, MostLengthMm, "mm");
@@ -49,15 +51,20 @@ public static class LayoutLimits
 
         if (request.UsableWidthMm <= 0)
         {
-            throw new InputException(null, "edge", FormattableString.Invariant(
-                $"edge trims of {request.Trims.LowerMm:0.###} and {request.Trims.UpperMm:0.###} mm leave nothing of a {request.RollWidthMm:0.###} mm roll"));
+            throw new InputException(null, "edge", string.Create(
+                CultureInfo.InvariantCulture,
+                $"edge trims of {request.Trims.LowerMm:0.###} and {request.Trims.UpperMm:0.###} mm leave nothing of a "
+                    + $"{request.RollWidthMm:0.###} mm roll"));
         }
 
         TiltRange tilts = TiltRange.Of(request.Rules);
         if (request.Rules is { Rows: RowRule.Alternate } && !tilts.IsFree && !AllowsMirror(tilts))
         {
-            throw new NoAnswerException(FormattableString.Invariant(
-                $"rows alternate needs tilts +a and -a, but the warp angle {request.Rules.WarpAngleDeg:0.###} with tolerance {request.Rules.WarpToleranceDeg:0.###} degrees allows no such pair: use rows same, or a warp angle within the tolerance of 0 or 90"));
+            throw new NoAnswerException(string.Create(
+                CultureInfo.InvariantCulture,
+                $"rows alternate needs tilts +a and -a, but the warp angle {request.Rules.WarpAngleDeg:0.###} with tolerance "
+                    + $"{request.Rules.WarpToleranceDeg:0.###} degrees allows no such pair: use rows same, or a warp angle within the "
+                    + $"tolerance of 0 or 90"));
         }
 
         RequireStripes(request);
@@ -68,14 +75,19 @@ public static class LayoutLimits
         double widest = runs.Count == 0 ? 0 : runs.Max(run => run.High - run.Low);
         if (request.Rules.Forbidden.Count > 0 && height > widest && height <= request.UsableWidthMm)
         {
-            throw new NoAnswerException(FormattableString.Invariant(
-                $"the forbidden stripes leave no room: the panel needs {height:0.###} mm across (tilted {double.RadiansToDegrees(tilt):0.#} degrees), the widest run of cloth between stripes and trims is {widest:0.###} mm"));
+            throw new NoAnswerException(string.Create(
+                CultureInfo.InvariantCulture,
+                $"the forbidden stripes leave no room: the panel needs {height:0.###} mm across (tilted "
+                    + $"{double.RadiansToDegrees(tilt):0.#} degrees), the widest run of cloth between stripes and trims is "
+                    + $"{widest:0.###} mm"));
         }
 
         if (widest > MostRows * (height + request.GapMm))
         {
-            throw new NoAnswerException(FormattableString.Invariant(
-                $"the panel needs {height:0.######} mm across: more than {MostRows} rows would lie over {widest:0.###} mm of cloth, which is the most that is searched; are its units right?"));
+            throw new NoAnswerException(string.Create(
+                CultureInfo.InvariantCulture,
+                $"the panel needs {height:0.######} mm across: more than {MostRows} rows would lie over {widest:0.###} mm of cloth, "
+                    + $"which is the most that is searched; are its units right?"));
         }
 
         if (request.Rules.Die is { } die)
@@ -87,8 +99,10 @@ public static class LayoutLimits
         {
             // Rounded up, so that the width named does work.
             double works = Math.Ceiling((height + request.Trims.TotalMm) * 100) / 100;
-            throw new NoAnswerException(FormattableString.Invariant(
-                $"the panel needs {height:0.###} mm across (tilted {double.RadiansToDegrees(tilt):0.#} degrees), the usable width is {request.UsableWidthMm:0.###} mm: the least roll width that works is {works:0.##} mm"));
+            throw new NoAnswerException(string.Create(
+                CultureInfo.InvariantCulture,
+                $"the panel needs {height:0.###} mm across (tilted {double.RadiansToDegrees(tilt):0.#} degrees), the usable width is "
+                    + $"{request.UsableWidthMm:0.###} mm: the least roll width that works is {works:0.##} mm"));
         }
     }
 
@@ -101,12 +115,15 @@ public static class LayoutLimits
 
         if (request.Rules.Forbidden.Count > 0)
         {
-            throw new InputException(null, "second", "a second part and forbidden stripes cannot be asked for together: lay each run of cloth by itself");
+            throw new InputException(
+                null, "second", "a second part and forbidden stripes cannot be asked for together: lay each run of cloth by itself");
         }
 
         if (second.SharePercent is { } share && !(share > 0 && share < 100))
         {
-            throw new InputException(null, "second-share", FormattableString.Invariant($"{share:0.###} is not allowed: above 0 and below 100 per cent, or fill"));
+            throw new InputException(
+                null, "second-share",
+                FormattableString.Invariant($"{share:0.###} is not allowed: above 0 and below 100 per cent, or fill"));
         }
     }
 
@@ -116,8 +133,10 @@ public static class LayoutLimits
         {
             if (!(strip.YFromMm >= 0 && strip.YFromMm < strip.YToMm && strip.YToMm <= request.RollWidthMm))
             {
-                throw new InputException(null, "forbid", FormattableString.Invariant(
-                    $"{strip.YFromMm:0.###} to {strip.YToMm:0.###} mm is not a stripe of a {request.RollWidthMm:0.###} mm roll: from 0 up to the width, the lower side first"));
+                throw new InputException(null, "forbid", string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{strip.YFromMm:0.###} to {strip.YToMm:0.###} mm is not a stripe of a {request.RollWidthMm:0.###} mm roll: from 0 "
+                        + $"up to the width, the lower side first"));
             }
         }
     }
@@ -128,22 +147,30 @@ public static class LayoutLimits
         double thickness = OutlineWidth.Least(request.Part.Outline, 0, Math.PI).Height;
         if (thickness < request.GapMm)
         {
-            throw new InputException(null, "gap", FormattableString.Invariant(
-                $"{request.GapMm:0.###} mm swallows the part, which is only {thickness:0.###} mm across at its thinnest: at most {thickness:0.###} mm is allowed"));
+            throw new InputException(null, "gap", string.Create(
+                CultureInfo.InvariantCulture,
+                $"{request.GapMm:0.###} mm swallows the part, which is only {thickness:0.###} mm across at its thinnest: at most "
+                    + $"{thickness:0.###} mm is allowed"));
         }
     }
 
     private static void RequireBed(LayoutRequest request, DieLimit die, TiltRange tilts)
     {
-        double length = die.BedLengthMm ?? double.PositiveInfinity, width = die.BedWidthMm ?? double.PositiveInfinity;
+        double length = die.BedLengthMm ?? double.PositiveInfinity;
+        double width = die.BedWidthMm ?? double.PositiveInfinity;
 
         // Tilts a quarter of a degree apart: a bed that holds the panel only between two of them is no bed to build a die for.
-        (double needLength, double needWidth) = tilts.Grid(0.25).Select(t => request.Part.Outline.Turned(t)).Select(o => (o.MaxX - o.MinX, o.MaxY - o.MinY))
+        (double needLength, double needWidth) = tilts
+            .Grid(0.25)
+            .Select(t => request.Part.Outline.Turned(t))
+            .Select(o => (o.MaxX - o.MinX, o.MaxY - o.MinY))
             .MinBy(need => Math.Max(need.Item1 / length, need.Item2 / width));
         if (!die.Holds(needLength, needWidth))
         {
-            throw new NoAnswerException(FormattableString.Invariant(
-                $"a die bed of {length:0.###} x {width:0.###} mm holds no panel at an allowed tilt: the nearest needs {needLength:0.###} mm along and {needWidth:0.###} mm across"));
+            throw new NoAnswerException(string.Create(
+                CultureInfo.InvariantCulture,
+                $"a die bed of {length:0.###} x {width:0.###} mm holds no panel at an allowed tilt: the nearest needs "
+                    + $"{needLength:0.###} mm along and {needWidth:0.###} mm across"));
         }
     }
 
@@ -154,7 +181,8 @@ public static class LayoutLimits
     {
         if (!(value >= least && value <= most))
         {
-            throw new InputException(null, field, FormattableString.Invariant($"{value:0.######} is outside {least:0.###} to {most:0.###} {unit}").TrimEnd());
+            throw new InputException(
+                null, field, FormattableString.Invariant($"{value:0.######} is outside {least:0.###} to {most:0.###} {unit}").TrimEnd());
         }
     }
 }

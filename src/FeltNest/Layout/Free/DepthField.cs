@@ -3,9 +3,10 @@ using FeltNest.Geometry.NoFit;
 
 namespace FeltNest.Layout.Free;
 
-/// <summary>How deep a part stands in another one's no-fit region, gap included, for every place: sampled from the exact region on a square grid and read between samples.</summary>
-/// <remarks>The signed distance to a boundary changes by no more than the way gone, so the reading is off by less than a grid step; what the free search ends with is polished
-/// on exact distances.</remarks>
+/// <summary>How deep a part stands in another one's no-fit region, gap included, for every place: sampled from the exact region on a square
+/// grid and read between samples.</summary>
+/// <remarks>The signed distance to a boundary changes by no more than the way gone, so the reading is off by less than a grid step; what
+/// the free search ends with is polished on exact distances.</remarks>
 internal sealed class DepthField
 {
     // Samples over the longer side of the region.
@@ -15,8 +16,11 @@ internal sealed class DepthField
     private const int FewSides = 60;
     private const double Plainness = 1e-3;
 
-    private readonly double minX, minY, step;
-    private readonly int columns, rows;
+    private readonly double minX;
+    private readonly double minY;
+    private readonly double step;
+    private readonly int columns;
+    private readonly int rows;
     private readonly float[] depths;
 
     private DepthField(double minX, double minY, double step, int columns, int rows, float[] depths)
@@ -39,9 +43,13 @@ internal sealed class DepthField
     {
         Point2[][] rings = [.. NoFitRegion.Of(standing, moving).Rings.Select(Plain)];
         Point2[] all = [.. rings.SelectMany(r => r)];
-        double left = all.Min(p => p.X) - gap, right = all.Max(p => p.X) + gap, low = all.Min(p => p.Y) - gap, high = all.Max(p => p.Y) + gap;
+        double left = all.Min(p => p.X) - gap;
+        double right = all.Max(p => p.X) + gap;
+        double low = all.Min(p => p.Y) - gap;
+        double high = all.Max(p => p.Y) + gap;
         double step = Math.Max(right - left, high - low) / Samples;
-        int columns = 2 + (int)Math.Ceiling((right - left) / step), rows = 2 + (int)Math.Ceiling((high - low) / step);
+        int columns = 2 + (int)Math.Ceiling((right - left) / step);
+        int rows = 2 + (int)Math.Ceiling((high - low) / step);
         float[] depths = new float[columns * rows];
         for (int r = 0; r < rows; r++)
         {
@@ -57,14 +65,18 @@ internal sealed class DepthField
     /// <summary>Depth at a place of the moving part's origin from the standing one's, mm; 0 where the gap is kept.</summary>
     internal double At(double x, double y)
     {
-        double placeX = (x - minX) / step, placeY = (y - minY) / step;
+        double placeX = (x - minX) / step;
+        double placeY = (y - minY) / step;
         if (placeX <= 0 || placeY <= 0 || placeX >= columns - 1 || placeY >= rows - 1)
         {
             return 0;
         }
 
-        int c = (int)placeX, r = (int)placeY, at = (r * columns) + c;
-        double shareX = placeX - c, shareY = placeY - r;
+        int c = (int)placeX;
+        int r = (int)placeY;
+        int at = (r * columns) + c;
+        double shareX = placeX - c;
+        double shareY = placeY - r;
         double lower = depths[at] + ((depths[at + 1] - depths[at]) * shareX);
         double upper = depths[at + columns] + ((depths[at + columns + 1] - depths[at + columns]) * shareX);
         return Math.Max(0, lower + ((upper - lower) * shareY));
@@ -86,10 +98,16 @@ internal sealed class DepthField
         {
             for (int i = 0, k = ring.Length - 1; i < ring.Length; k = i++)
             {
-                Point2 a = ring[k], b = ring[i];
-                double alongX = b.X - a.X, alongY = b.Y - a.Y, toX = p.X - a.X, toY = p.Y - a.Y;
-                double share = Math.Clamp(((toX * alongX) + (toY * alongY)) / Math.Max(double.Epsilon, (alongX * alongX) + (alongY * alongY)), 0, 1);
-                double offX = toX - (share * alongX), offY = toY - (share * alongY);
+                Point2 a = ring[k];
+                Point2 b = ring[i];
+                double alongX = b.X - a.X;
+                double alongY = b.Y - a.Y;
+                double toX = p.X - a.X;
+                double toY = p.Y - a.Y;
+                double share =
+                    Math.Clamp(((toX * alongX) + (toY * alongY)) / Math.Max(double.Epsilon, (alongX * alongX) + (alongY * alongY)), 0, 1);
+                double offX = toX - (share * alongX);
+                double offY = toY - (share * alongY);
                 nearest = Math.Min(nearest, (offX * offX) + (offY * offY));
                 if (a.Y > p.Y != b.Y > p.Y && p.X < a.X + ((p.Y - a.Y) / (b.Y - a.Y) * (b.X - a.X)))
                 {

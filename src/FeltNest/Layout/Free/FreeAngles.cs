@@ -20,11 +20,13 @@ internal sealed class FreeAngles
         double size = Math.Max(whole.MaxX - whole.MinX, whole.MaxY - whole.MinY);
         Outline part = whole.Points.Count <= ManyCorners ? whole : Outline.From(PolygonSets.Simplified(whole.Points, Plainness * size));
         Values = angles;
-        Outline[] turned = [.. angles.Select(part.Turned)], exact = [.. angles.Select(whole.Turned)];
+        Outline[] turned = [.. angles.Select(part.Turned)];
+        Outline[] exact = [.. angles.Select(whole.Turned)];
         fields = new DepthField[angles.Length, angles.Length];
         Parallel.For(0, angles.Length * angles.Length, new ParallelOptions { MaxDegreeOfParallelism = 2 }, n =>
         {
-            int i = n / angles.Length, k = n % angles.Length;
+            int i = n / angles.Length;
+            int k = n % angles.Length;
             fields[i, k] = DepthField.Of(turned[i], turned[k], request.GapMm);
         });
         Low = [.. exact.Select(o => request.Usable.Low - o.MinY)];
@@ -40,7 +42,8 @@ internal sealed class FreeAngles
     /// <summary>Highest y of the origin at each angle, mm.</summary>
     internal double[] High { get; }
 
-    /// <summary>Depth of a panel at angle <paramref name="moving"/> against one at angle <paramref name="standing"/> and all its copies.</summary>
+    /// <summary>Depth of a panel at angle <paramref name="moving"/> against one at angle <paramref name="standing"/> and all its
+    /// copies.</summary>
     /// <param name="standing">Index of an angle.</param>
     /// <param name="moving">Index of an angle.</param>
     /// <param name="x">Place of the moving panel from the standing one, mm.</param>

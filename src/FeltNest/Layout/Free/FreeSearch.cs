@@ -5,7 +5,8 @@ using FeltNest.Layout.Rows.Mixed;
 
 namespace FeltNest.Layout.Free;
 
-/// <summary>A general periodic search: every panel of a repeat moves on its own, overlaps are driven out on a repeat a little too short, and what comes out is polished exactly.</summary>
+/// <summary>A general periodic search: every panel of a repeat moves on its own, overlaps are driven out on a repeat a little too short,
+/// and what comes out is polished exactly.</summary>
 /// <remarks>Started from the best rows and from scratch. It is kept only where it beats them.</remarks>
 internal sealed class FreeSearch
 {
@@ -43,7 +44,8 @@ internal sealed class FreeSearch
     /// <param name="hasHalfTurn">True when a half-turn changes nothing.</param>
     /// <param name="effort">Work to spend.</param>
     /// <param name="stop">Ends the search.</param>
-    internal static LayCandidate? Better(LayoutRequest request, TiltRange tilts, LayoutRepeat best, bool hasHalfTurn, SearchEffort effort, CancellationToken stop) =>
+    internal static LayCandidate? Better(
+        LayoutRequest request, TiltRange tilts, LayoutRepeat best, bool hasHalfTurn, SearchEffort effort, CancellationToken stop) =>
         best.Panels.Count > MostPanels ? null : new FreeSearch(request, tilts, effort, stop).Run(best, hasHalfTurn);
 
     private LayCandidate? Run(LayoutRepeat best, bool hasHalfTurn)
@@ -51,7 +53,8 @@ internal sealed class FreeSearch
         FreeAngles angles = new(request, Angles(best, hasHalfTurn));
         double density = best.Panels.Count / best.LengthMm;
 
-        // Searches side by side, each with its own random numbers, so that their order does not matter: one repeat of the rows and several, which may then differ from each other.
+        // Searches side by side, each with its own random numbers, so that their order does not matter: one repeat of the rows and several,
+        // which may then differ from each other.
         List<(string Method, Func<LayoutRepeat?> Run)> searches = [];
         for (int times = 1; times <= MostTimes && times * best.Panels.Count <= MostPanels; times++)
         {
@@ -75,7 +78,9 @@ internal sealed class FreeSearch
         for (int n = 0, k = 0; n < effort.FreeTries && k < Shorter.Length && !stop.IsCancellationRequested; n++)
         {
             FreeLay next = at.Stretched(at.Repeat * (1 - Shorter[k]));
-            if (OverlapSearch.Separated(angles, next, size, random, effort.FreeWork, stop) && Polished(angles, next) is { } end && end.Panels.Count / end.LengthMm > density * LeastGain)
+            if (OverlapSearch.Separated(angles, next, size, random, effort.FreeWork, stop)
+                && Polished(angles, next) is { } end
+                && end.Panels.Count / end.LengthMm > density * LeastGain)
             {
                 (best, density, at) = (end, end.Panels.Count / end.LengthMm, next.Stretched(end.LengthMm));
             }
@@ -98,8 +103,11 @@ internal sealed class FreeSearch
             double repeat = count / (density * (1 + Shorter[^1]));
             int[] angle = [.. Enumerable.Range(0, count).Select(_ => random.Next(angles.Values.Length))];
             FreeLay lay = new(
-                repeat, [.. angle.Select(_ => random.NextDouble() * repeat)], [.. angle.Select(a => angles.Low[a] + (random.NextDouble() * Math.Max(0, angles.High[a] - angles.Low[a])))], angle);
-            if (OverlapSearch.Separated(angles, lay, size, random, effort.FreeWork, stop) && Polished(angles, lay) is { } end && end.Panels.Count / end.LengthMm > density * LeastGain)
+                repeat, [.. angle.Select(_ => random.NextDouble() * repeat)],
+                [.. angle.Select(a => angles.Low[a] + (random.NextDouble() * Math.Max(0, angles.High[a] - angles.Low[a])))], angle);
+            if (OverlapSearch.Separated(angles, lay, size, random, effort.FreeWork, stop)
+                && Polished(angles, lay) is { } end
+                && end.Panels.Count / end.LengthMm > density * LeastGain)
             {
                 (best, density) = (end, end.Panels.Count / end.LengthMm);
             }
@@ -112,10 +120,14 @@ internal sealed class FreeSearch
     {
         bool own = request.Rules.Rows == RowRule.Any;
         (double, double, double)[] free = own
-            ? [.. lay.Angle.Select(a => (Tilt(angles.Values[a]), tilts.Least, tilts.Most))] : [(Tilt(angles.Values[0]), tilts.Least, tilts.Most)];
+            ?
+            [
+                .. lay.Angle.Select(a => (Tilt(angles.Values[a]), tilts.Least, tilts.Most)),
+            ] : [(Tilt(angles.Values[0]), tilts.Least, tilts.Most)];
         MixedRow[] rows = [.. Enumerable.Range(0, lay.Count).Select(i =>
         {
-            double value = angles.Values[lay.Angle[i]], tilt = Tilt(value);
+            double value = angles.Values[lay.Angle[i]];
+            double tilt = Tilt(value);
             bool mirrored = !own && Math.Abs(tilt - Tilt(angles.Values[0])) > 1e-9;
             return new MixedRow(own ? i : 0, mirrored ? -1 : 1, value - tilt, new Point2(lay.X[i], lay.Y[i]), 1);
         })];
@@ -127,7 +139,9 @@ internal sealed class FreeSearch
     private double[] Angles(LayoutRepeat best, bool hasHalfTurn)
     {
         double[] used = [.. best.Panels.Select(p => double.DegreesToRadians(Math.Round(p.AngleDeg % 180, 6))).Distinct().Take(MostTilts)];
-        IEnumerable<double> all = request.Rules.Rows == RowRule.Same ? used.Take(1) : used.Concat(used.Select(t => -t).Where(t => tilts.IsFree || (t >= tilts.Least && t <= tilts.Most)));
+        IEnumerable<double> all = request.Rules.Rows == RowRule.Same
+            ? used.Take(1)
+            : used.Concat(used.Select(t => -t).Where(t => tilts.IsFree || (t >= tilts.Least && t <= tilts.Most)));
         double[] tilted = [.. all.Distinct()];
         return hasHalfTurn || request.Rules.OneWay ? tilted : [.. tilted, .. tilted.Select(t => t + Math.PI)];
     }
@@ -146,6 +160,7 @@ internal sealed class FreeSearch
     {
         double turn = Math.PI;
         return Enumerable.Range(0, angles.Values.Length).MinBy(i => (
-            Math.Round(Math.Abs(Math.IEEERemainder(angles.Values[i] - angle, turn)), 6), Math.Abs(Math.IEEERemainder(angles.Values[i] - angle, 2 * turn))));
+            Math.Round(Math.Abs(Math.IEEERemainder(angles.Values[i] - angle, turn)), 6),
+            Math.Abs(Math.IEEERemainder(angles.Values[i] - angle, 2 * turn))));
     }
 }

@@ -1,9 +1,10 @@
 namespace FeltNest.Layout.Free;
 
 /// <summary>Moves the panels of a lay one at a time until none overlaps, or the work is spent.</summary>
-/// <remarks>Guided local search on the weighted sum of overlap depths: panels that keep overlapping weigh more and more against each other, so that the search leaves the places
-/// where it is stuck. Follows J. Egeblad, B. Nielsen, A. Odgaard, <i>Fast neighborhood search for two- and three-dimensional nesting problems</i>, EJOR 183, 2007 (from memory); differs
-/// in measuring depth in the no-fit region instead of area, and in moving to sampled places instead of along lines.</remarks>
+/// <remarks>Guided local search on the weighted sum of overlap depths: panels that keep overlapping weigh more and more against each other,
+/// so that the search leaves the places where it is stuck. Follows J. Egeblad, B. Nielsen, A. Odgaard, <i>Fast neighborhood search for two-
+/// and three-dimensional nesting problems</i>, EJOR 183, 2007 (from memory); differs in measuring depth in the no-fit region instead of
+/// area, and in moving to sampled places instead of along lines.</remarks>
 internal sealed class OverlapSearch
 {
     // Overlaps below this share of the part's size are left to the exact polish.
@@ -75,11 +76,15 @@ internal sealed class OverlapSearch
 
     private void Move(int panel)
     {
-        List<(double Cost, double X, double Y, int Angle)> tried = [(Cost(panel, lay.X[panel], lay.Y[panel], lay.Angle[panel]), lay.X[panel], lay.Y[panel], lay.Angle[panel])];
+        List<(double Cost, double X, double Y, int Angle)> tried =
+        [
+            (Cost(panel, lay.X[panel], lay.Y[panel], lay.Angle[panel]), lay.X[panel], lay.Y[panel], lay.Angle[panel]),
+        ];
         for (int angle = 0; angle < angles.Values.Length; angle++)
         {
             // A part that fills the width exactly may miss it by rounding; wider ones are not laid at this angle.
-            double low = angles.Low[angle], high = angles.High[angle];
+            double low = angles.Low[angle];
+            double high = angles.High[angle];
             if (high < low - (LastStep * size))
             {
                 continue;
@@ -90,7 +95,9 @@ internal sealed class OverlapSearch
             for (int n = 0; n < Anywhere + Nearby; n++)
             {
                 double x = n < Anywhere ? random.NextDouble() * lay.Repeat : lay.X[panel] + (size * 0.1 * ((2 * random.NextDouble()) - 1));
-                double y = n < Anywhere ? low + (random.NextDouble() * (high - low)) : Math.Clamp(lay.Y[panel] + (size * 0.1 * ((2 * random.NextDouble()) - 1)), low, high);
+                double y = n < Anywhere
+                    ? low + (random.NextDouble() * (high - low))
+                    : Math.Clamp(lay.Y[panel] + (size * 0.1 * ((2 * random.NextDouble()) - 1)), low, high);
                 tried.Add((Cost(panel, x, y, angle), x, y, angle));
             }
         }
@@ -107,13 +114,16 @@ internal sealed class OverlapSearch
 
     private (double Cost, double X, double Y, int Angle) Downhill(int panel, (double Cost, double X, double Y, int Angle) at)
     {
-        double low = angles.Low[at.Angle], high = Math.Max(low, angles.High[at.Angle]);
+        double low = angles.Low[at.Angle];
+        double high = Math.Max(low, angles.High[at.Angle]);
         for (double step = FirstStep * size; step > LastStep * size && at.Cost > 0;)
         {
             (double Cost, double X, double Y, int Angle) best = at;
             foreach ((double dx, double dy) in new[] { (step, 0.0), (-step, 0.0), (0.0, step), (0.0, -step) })
             {
-                double x = at.X + dx, y = Math.Clamp(at.Y + dy, low, high), cost = Cost(panel, x, y, at.Angle);
+                double x = at.X + dx;
+                double y = Math.Clamp(at.Y + dy, low, high);
+                double cost = Cost(panel, x, y, at.Angle);
                 best = cost < best.Cost ? (cost, x, y, at.Angle) : best;
             }
 

@@ -11,11 +11,12 @@ internal static class StrikeDivision
     /// <summary>How often a repeat is written over so that it is at least as long as asked.</summary>
     internal static int Times(LayoutRepeat repeat, double leastMm) => Math.Max(1, (int)Math.Ceiling((leastMm / repeat.LengthMm) - 1e-12));
 
-    /// <summary>The repeat written <paramref name="times"/> times over, its panels in the order of the strikes and its die stated: the fewest strikes that keep the limit. Null when no
-    /// division keeps it. A die holds whole rows of the longer repeat.</summary>
+    /// <summary>The repeat written <paramref name="times"/> times over, its panels in the order of the strikes and its die stated: the
+    /// fewest strikes that keep the limit. Null when no division keeps it. A die holds whole rows of the longer repeat.</summary>
     internal static LayoutRepeat? Divided(LayoutRepeat repeat, int times, IReadOnlyList<LayoutPart> parts, DieLimit limit)
     {
-        foreach ((IReadOnlyList<PlacedPanel> share, IReadOnlyList<Point2> places) in Shares(repeat).Where(s => s.Share.Count * times <= (limit.MostPanels ?? int.MaxValue)))
+        foreach ((IReadOnlyList<PlacedPanel> share, IReadOnlyList<Point2> places) in Shares(repeat)
+            .Where(s => s.Share.Count * times <= (limit.MostPanels ?? int.MaxValue)))
         {
             PlacedPanel[] die = Written(share, times, repeat.LengthMm);
             (double length, double width) = Extent(die, parts, times * repeat.LengthMm);
@@ -56,14 +57,16 @@ internal static class StrikeDivision
         List<Point2> places = [];
         for (int i = 0; i < panels.Length; i++)
         {
-            PlacedPanel die = panels[i % cavities], panel = panels[i];
+            PlacedPanel die = panels[i % cavities];
+            PlacedPanel panel = panels[i];
             if (i % cavities == 0)
             {
                 places.Add(new Point2(panel.XMm - die.XMm, panel.YMm - die.YMm));
             }
 
             bool moved = die.Part == panel.Part && Math.Abs(Math.IEEERemainder(panel.AngleDeg - die.AngleDeg, 360)) < Same
-                && Math.Abs(Math.IEEERemainder(panel.XMm - die.XMm - places[^1].X, repeat)) < Same && Math.Abs(panel.YMm - die.YMm - places[^1].Y) < Same;
+                && Math.Abs(Math.IEEERemainder(panel.XMm - die.XMm - places[^1].X, repeat)) < Same
+                && Math.Abs(panel.YMm - die.YMm - places[^1].Y) < Same;
             if (!moved)
             {
                 return null;
@@ -77,7 +80,9 @@ internal static class StrikeDivision
     private static (double Length, double Width) Extent(ReadOnlySpan<PlacedPanel> cavities, IReadOnlyList<LayoutPart> parts, double repeat)
     {
         Outline[] turned = new Outline[cavities.Length];
-        double low = double.PositiveInfinity, high = double.NegativeInfinity, shortest = double.PositiveInfinity;
+        double low = double.PositiveInfinity;
+        double high = double.NegativeInfinity;
+        double shortest = double.PositiveInfinity;
         for (int i = 0; i < cavities.Length; i++)
         {
             turned[i] = parts[cavities[i].Part].Outline.Turned(double.DegreesToRadians(cavities[i].AngleDeg));
@@ -86,7 +91,8 @@ internal static class StrikeDivision
 
         foreach (PlacedPanel from in cavities)
         {
-            double left = double.PositiveInfinity, right = double.NegativeInfinity;
+            double left = double.PositiveInfinity;
+            double right = double.NegativeInfinity;
             for (int i = 0; i < cavities.Length; i++)
             {
                 double x = cavities[i].XMm - from.XMm;

@@ -6,9 +6,11 @@ using FeltNest.Layout.Rows.Tables;
 
 namespace FeltNest.Layout.Plane;
 
-/// <summary>The densest lattice of a part in the endless plane, gap included: the reference that says how much of the loss is due to the shape and how much to the roll.</summary>
-/// <remarks>Every tilt of the row direction gives a lattice whose first side touches; the best of these are polished in all four numbers of a lattice. Parts without a
-/// half-turn are also laid in pairs with their turned selves. A search, not a proof: for a part that is not convex no lattice is known to be the densest packing.</remarks>
+/// <summary>The densest lattice of a part in the endless plane, gap included: the reference that says how much of the loss is due to the
+/// shape and how much to the roll.</summary>
+/// <remarks>Every tilt of the row direction gives a lattice whose first side touches; the best of these are polished in all four numbers of
+/// a lattice. Parts without a half-turn are also laid in pairs with their turned selves. A search, not a proof: for a part that is not
+/// convex no lattice is known to be the densest packing.</remarks>
 internal static class PlaneLattice
 {
     /// <summary>Parts per mm2 of plane.</summary>
@@ -40,7 +42,9 @@ internal static class PlaneLattice
                 break;
             }
 
-            if (LayoutPolisher.Polish(model, effort.PolishSteps, effort.FirstTrust) is { } end && parts / model.Cost(end) > best && Passes(request, model, end))
+            if (LayoutPolisher.Polish(model, effort.PolishSteps, effort.FirstTrust) is { } end
+                && parts / model.Cost(end) > best
+                && Passes(request, model, end))
             {
                 best = parts / model.Cost(end);
             }
@@ -54,19 +58,25 @@ internal static class PlaneLattice
     // As a layout of rows, so many that every neighbour in the plane is among them: sharp corners can deceive the polish, never the check.
     private static bool Passes(LayoutRequest request, PoseModel model, double[] end)
     {
-        double radius = request.Part.Outline.Points.Max(p => p.Length), pitch = model.Periods[0].X.At(end), shift = model.Periods[1].X.At(end), step = model.Periods[1].Y.At(end);
+        double radius = request.Part.Outline.Points.Max(p => p.Length);
+        double pitch = model.Periods[0].X.At(end);
+        double shift = model.Periods[1].X.At(end);
+        double step = model.Periods[1].Y.At(end);
         int rows = 2 + (int)Math.Ceiling(((2 * radius) + request.GapMm) / step);
-        double spread = model.Panels.Max(p => Math.Abs(p.Y.At(end))), half = radius + spread + 1;
+        double spread = model.Panels.Max(p => Math.Abs(p.Y.At(end)));
+        double half = radius + spread + 1;
         PlacedPanel[] panels = [.. from j in Enumerable.Range(0, rows) from p in model.Panels select new PlacedPanel(
             0, p.X.At(end) + (j * shift), half + p.Y.At(end) + (j * step), double.RadiansToDegrees(p.Angle.At(end)))];
         double width = (2 * half) + (rows * step);
         RollLayout layout = new(
-            [request.Part with { Arcs = null }], width, 0, request.GapMm, new LayoutRules(null, 0, RowRule.Any, false), [new LayoutBand(0, width, new LayoutRepeat(pitch, panels))],
+            [request.Part with { Arcs = null }], width, 0, request.GapMm, new LayoutRules(null, 0, RowRule.Any, false),
+            [new LayoutBand(0, width, new LayoutRepeat(pitch, panels))],
             new SearchRecord(1, 1, false, string.Empty, null, 0, 0, null));
         return LayoutCheck.Verify(layout).Passed;
     }
 
-    // A fixed warp angle leaves few tables; the plane is searched over all tilts whatever the rules, as turning the whole plane changes nothing.
+    // A fixed warp angle leaves few tables; the plane is searched over all tilts whatever the rules, as turning the whole plane changes
+    // nothing.
     private static IEnumerable<TiltRows> AllTilts(LayoutRequest request, RowTables tables, SearchEffort effort)
     {
         TiltRange free = new(double.NegativeInfinity, double.PositiveInfinity, true);

@@ -8,4 +8,5 @@ namespace FeltNest.Layout.Polish;
 /// <param name="FirstY">Its y.</param>
 /// <param name="SecondX">Place on the second part from its own origin, mm.</param>
 /// <param name="SecondY">Its y.</param>
-internal readonly record struct Contact(double Distance, double NormalX, double NormalY, double FirstX, double FirstY, double SecondX, double SecondY);
+internal readonly record struct Contact(
+    double Distance, double NormalX, double NormalY, double FirstX, double FirstY, double SecondX, double SecondY);

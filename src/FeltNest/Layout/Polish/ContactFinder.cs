@@ -1,20 +1,22 @@
 namespace FeltNest.Layout.Polish;
 
-/// <summary>Finds all places where two parts come near each other: corners of each against edges and outward corners of the other, by exact distance. A corner inside
-/// the other part counts once, against the edge nearest to it, however deep it lies.</summary>
+/// <summary>Finds all places where two parts come near each other: corners of each against edges and outward corners of the other, by exact
+/// distance. A corner inside the other part counts once, against the edge nearest to it, however deep it lies.</summary>
 internal static class ContactFinder
 {
     // A corner this far on the wrong side of an edge, in mm, is on the edge within rounding.
     private const double Rounding = 1e-12;
 
-    /// <summary>Adds the contacts of two parts, the second's origin standing at (<paramref name="offsetX"/>, <paramref name="offsetY"/>) from the first's.</summary>
+    /// <summary>Adds the contacts of two parts, the second's origin standing at (<paramref name="offsetX"/>, <paramref name="offsetY"/>)
+    /// from the first's.</summary>
     /// <param name="first">First part.</param>
     /// <param name="second">Second part.</param>
     /// <param name="offsetX">mm.</param>
     /// <param name="offsetY">mm.</param>
     /// <param name="margin">Greatest distance that counts, mm.</param>
     /// <param name="contacts">List to add to.</param>
-    internal static void Find(PosedOutline first, PosedOutline second, double offsetX, double offsetY, double margin, List<Contact> contacts)
+    internal static void Find(
+        PosedOutline first, PosedOutline second, double offsetX, double offsetY, double margin, List<Contact> contacts)
     {
         if (offsetX + second.MinX > first.MaxX + margin || offsetX + second.MaxX < first.MinX - margin
             || offsetY + second.MinY > first.MaxY + margin || offsetY + second.MaxY < first.MinY - margin)
@@ -27,17 +29,20 @@ internal static class ContactFinder
     }
 
     // Corners of `a` against the boundary of `b`, whose origin stands at the offset from a's.
-    private static void Corners(PosedOutline a, PosedOutline b, double offsetX, double offsetY, double margin, bool cornersAreFirst, List<Contact> contacts)
+    private static void Corners(
+        PosedOutline a, PosedOutline b, double offsetX, double offsetY, double margin, bool cornersAreFirst, List<Contact> contacts)
     {
         for (int i = 0; i < a.X.Length; i++)
         {
-            double x = a.X[i] - offsetX, y = a.Y[i] - offsetY;
+            double x = a.X[i] - offsetX;
+            double y = a.Y[i] - offsetY;
             if (x < b.MinX - margin || x > b.MaxX + margin || y < b.MinY - margin || y > b.MaxY + margin)
             {
                 continue;
             }
 
-            int start = contacts.Count, nearest = -1;
+            int start = contacts.Count;
+            int nearest = -1;
             double depth = double.PositiveInfinity;
             bool inside = false;
             (int firstSlice, int lastSlice) = b.Slices(y - margin, y + margin);
@@ -57,7 +62,8 @@ internal static class ContactFinder
                         inside = !inside;
                     }
 
-                    double dx = x - b.X[k], dy = y - b.Y[k];
+                    double dx = x - b.X[k];
+                    double dy = y - b.Y[k];
                     double along = (dx * b.AlongX[k]) + (dy * b.AlongY[k]);
                     if (along >= 0 && along <= b.Length[k])
                     {
@@ -87,7 +93,9 @@ internal static class ContactFinder
             {
                 contacts.RemoveRange(start, contacts.Count - start);
                 double along = ((x - b.X[nearest]) * b.AlongX[nearest]) + ((y - b.Y[nearest]) * b.AlongY[nearest]);
-                Add(-depth, b.AlongY[nearest], -b.AlongX[nearest], b.X[nearest] + (along * b.AlongX[nearest]), b.Y[nearest] + (along * b.AlongY[nearest]));
+                Add(
+                    -depth, b.AlongY[nearest], -b.AlongX[nearest], b.X[nearest] + (along * b.AlongX[nearest]),
+                    b.Y[nearest] + (along * b.AlongY[nearest]));
             }
 
             void Add(double off, double normalX, double normalY, double onX, double onY) => contacts.Add(cornersAreFirst

@@ -1,13 +1,15 @@
 namespace FeltNest.Layout.Polish;
 
 /// <summary>Makes a lay as short as its parameters allow: pitch, tilts, steps and phases together, on exact distances.</summary>
-/// <remarks>A sequential linear program: around the present lay every near pair of a corner and an edge gives one linear limit, a step is taken within a box that
-/// shrinks when the step keeps less than it promised. R. E. Griffith and R. A. Stewart, <i>A nonlinear programming technique for the optimization of
-/// continuous processing systems</i>, Management Science 7, 1961; with the box as a trust region and an exact penalty as in R. Fletcher,
+/// <remarks>A sequential linear program: around the present lay every near pair of a corner and an edge gives one linear limit, a step is
+/// taken within a box that shrinks when the step keeps less than it promised. R. E. Griffith and R. A. Stewart, <i>A nonlinear programming
+/// technique for the optimization of continuous processing systems</i>, Management Science 7, 1961; with the box as a trust region and an
+/// exact penalty as in R. Fletcher,
 /// <i>Practical Methods of Optimization</i>, 2nd ed. 1987, ch. 14.</remarks>
 internal sealed class LayoutPolisher
 {
-    // Price of one mm of violated distance against one mm of repeat, chosen far above the few mm by which a mm of gap can lengthen a repeat; the check has the last word.
+    // Price of one mm of violated distance against one mm of repeat, chosen far above the few mm by which a mm of gap can lengthen a
+    // repeat; the check has the last word.
     private const double ViolationPrice = 40;
 
     // Steps smaller than this, in mm, change nothing that matters; the polish ends there.
@@ -16,7 +18,8 @@ internal sealed class LayoutPolisher
     // A lay that violates its gap by more than this share of the part's radius has not converged and is not worth restoring.
     private const double FarFromSettled = 1e-3;
 
-    // Limits of one step, at most. A ball's panel has some thousands; combs that slide into each other by tenths of a millimetre can have millions, which no memory holds.
+    // Limits of one step, at most. A ball's panel has some thousands; combs that slide into each other by tenths of a millimetre can have
+    // millions, which no memory holds.
     private const int MostLimits = 30_000;
 
     // Turned outlines kept for reuse: several tilts of a few steps; old ones are never asked for again.
@@ -54,7 +57,8 @@ internal sealed class LayoutPolisher
         double[] at = [.. model.Parameters];
         double[]? best = null;
         List<PanelPair> pairs = Pairs(at, trust);
-        double violation = Violation(at, pairs), cost = model.Cost(at);
+        double violation = Violation(at, pairs);
+        double cost = model.Cost(at);
         double scale = 1 / Norm(model.CostGradient(at));
         for (int step = 0; step < mostSteps && trust > LeastTrust && !isCrowded; step++)
         {
@@ -66,7 +70,8 @@ internal sealed class LayoutPolisher
             }
 
             double[] next = [.. at.Zip(change, (a, b) => a + b)];
-            double nextViolation = Violation(next, pairs), nextCost = model.Cost(next);
+            double nextViolation = Violation(next, pairs);
+            double nextCost = model.Cost(next);
             double gain = (scale * (cost - nextCost)) + (ViolationPrice * (violation - nextViolation));
             double largest = Largest(change);
             if (gain > 0)
@@ -117,7 +122,8 @@ internal sealed class LayoutPolisher
     private double[]? Step(double[] at, List<PanelPair> pairs, double trust, double costScale)
     {
         int n = at.Length;
-        double[] least = new double[n], most = new double[n];
+        double[] least = new double[n];
+        double[] most = new double[n];
         for (int i = 0; i < n; i++)
         {
             double reach = model.IsAngle[i] ? trust / radius : trust;
@@ -135,7 +141,8 @@ internal sealed class LayoutPolisher
         {
             contacts.Clear();
             double margin = model.Gap + Motion(pair, trust);
-            AffineForm turnA = model.Panels[pair.First].Angle, turnB = model.Panels[pair.Second].Angle;
+            AffineForm turnA = model.Panels[pair.First].Angle;
+            AffineForm turnB = model.Panels[pair.Second].Angle;
             ContactFinder.Find(Posed(turnA.At(at)), Posed(turnB.At(at)), pair.OffsetX.At(at), pair.OffsetY.At(at), margin, contacts);
             foreach (Contact c in contacts)
             {
@@ -221,7 +228,8 @@ internal sealed class LayoutPolisher
     // How far two panels can move against each other while every parameter moves by at most the trust.
     private double Motion(PanelPair pair, double trust)
     {
-        double along = pair.OffsetX.Terms.Sum(t => Math.Abs(t.Factor)), across = pair.OffsetY.Terms.Sum(t => Math.Abs(t.Factor));
+        double along = pair.OffsetX.Terms.Sum(t => Math.Abs(t.Factor));
+        double across = pair.OffsetY.Terms.Sum(t => Math.Abs(t.Factor));
         double turning = model.Panels[pair.First].Angle.Terms.Length + model.Panels[pair.Second].Angle.Terms.Length;
         return trust * (Math.Sqrt((along * along) + (across * across)) + turning);
     }

@@ -18,8 +18,10 @@ internal static class PairList
                     continue;
                 }
 
-                AffineForm x = Offset(model, first, second, copy, p => p.X, p => p.X), y = Offset(model, first, second, copy, p => p.Y, p => p.Y);
-                AffineForm turnA = model.Panels[first].Angle, turnB = model.Panels[second].Angle;
+                AffineForm x = Offset(model, first, second, copy, p => p.X, p => p.X);
+                AffineForm y = Offset(model, first, second, copy, p => p.Y, p => p.Y);
+                AffineForm turnA = model.Panels[first].Angle;
+                AffineForm turnB = model.Panels[second].Angle;
                 string key = string.Join('/', x.Key, y.Key, turnA.Key, turnB.Key);
                 if (known.Add(key))
                 {
@@ -35,7 +37,8 @@ internal static class PairList
 
     private static IEnumerable<int[]> Copies(PoseModel model, double[] at, int first, int second, double reach)
     {
-        double x = model.Panels[second].X.At(at) - model.Panels[first].X.At(at), y = model.Panels[second].Y.At(at) - model.Panels[first].Y.At(at);
+        double x = model.Panels[second].X.At(at) - model.Panels[first].X.At(at);
+        double y = model.Panels[second].Y.At(at) - model.Panels[first].Y.At(at);
         double pitch = model.Periods[0].X.At(at);
         if (model.Periods.Count == 1)
         {
@@ -52,7 +55,8 @@ internal static class PairList
             yield break;
         }
 
-        double slantX = model.Periods[1].X.At(at), rise = model.Periods[1].Y.At(at);
+        double slantX = model.Periods[1].X.At(at);
+        double rise = model.Periods[1].Y.At(at);
         for (int m = (int)Math.Ceiling((-reach - y) / rise); m <= (reach - y) / rise; m++)
         {
             foreach (int k in Along(x + (m * slantX)))
@@ -71,7 +75,8 @@ internal static class PairList
     }
 
     private static AffineForm Offset(
-        PoseModel model, int first, int second, int[] copy, Func<PanelPose, AffineForm> part, Func<(AffineForm X, AffineForm Y), AffineForm> period)
+        PoseModel model, int first, int second, int[] copy, Func<PanelPose, AffineForm> part,
+        Func<(AffineForm X, AffineForm Y), AffineForm> period)
     {
         Dictionary<int, double> sum = [];
         double constant = part(model.Panels[second]).Constant - part(model.Panels[first]).Constant;

@@ -26,7 +26,8 @@ internal sealed record PoseModel(
     double[] Most)
 {
     /// <summary>Lowest and highest y a panel may reach, or null in the plane.</summary>
-    internal (double Lower, double Upper)? Limits(PanelPose panel) => panel.Within ?? (Lower is { } lower && Upper is { } upper ? (lower, upper) : null);
+    internal (double Lower, double Upper)? Limits(PanelPose panel) =>
+        panel.Within ?? (Lower is { } lower && Upper is { } upper ? (lower, upper) : null);
 
     /// <summary>Length along the roll (one period), or the area of the cell (two): what the polisher makes small.</summary>
     internal double Cost(double[] at)

@@ -2,7 +2,8 @@ using FeltNest.Geometry;
 
 namespace FeltNest.Layout.Polish;
 
-/// <summary>Brings a model to the size of a ball's panel and its parameters back, so that the polish, whose solver knows absolute tolerances only, works alike on parts of every size.</summary>
+/// <summary>Brings a model to the size of a ball's panel and its parameters back, so that the polish, whose solver knows absolute
+/// tolerances only, works alike on parts of every size.</summary>
 /// <remarks>The factor is a power of two: scaling is exact, and a lay twice as large is polished to twice the same digits.</remarks>
 internal static class PoseScale
 {
@@ -30,7 +31,8 @@ internal static class PoseScale
     };
 
     /// <summary>Values of the parameters with all lengths times <paramref name="factor"/>.</summary>
-    internal static double[] Scaled(PoseModel model, double[] values, double factor) => [.. values.Select((v, i) => model.IsAngle[i] ? v : v * factor)];
+    internal static double[] Scaled(PoseModel model, double[] values, double factor) =>
+        [.. values.Select((v, i) => model.IsAngle[i] ? v : v * factor)];
 
     private static AffineForm Scaled(AffineForm form, double factor) => form with { Constant = form.Constant * factor };
 }

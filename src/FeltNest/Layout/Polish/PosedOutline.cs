@@ -5,7 +5,8 @@ namespace FeltNest.Layout.Polish;
 /// <summary>A part at one angle, its edges sorted into level slices, ready for distance work.</summary>
 internal sealed class PosedOutline
 {
-    // Long edges count as several, none longer than this share of the part, so that two flat sides laid into each other are seen by the corners between.
+    // Long edges count as several, none longer than this share of the part, so that two flat sides laid into each other are seen by the
+    // corners between.
     private const double LongestEdge = 0.03;
 
     private readonly int[][] slices;
@@ -15,11 +16,13 @@ internal sealed class PosedOutline
     {
         Point2[] turned = Divided(part.Turned(angle));
         int n = turned.Length;
-        (X, Y, AlongX, AlongY, BeforeX, BeforeY, Length) = (new double[n], new double[n], new double[n], new double[n], new double[n], new double[n], new double[n]);
+        (X, Y, AlongX, AlongY, BeforeX, BeforeY, Length) = (
+            new double[n], new double[n], new double[n], new double[n], new double[n], new double[n], new double[n]);
         (IsOutwardCorner, FirstSlice) = (new bool[n], new int[n]);
         for (int i = 0; i < n; i++)
         {
-            Point2 a = turned[i], b = turned[(i + 1) % n];
+            Point2 a = turned[i];
+            Point2 b = turned[(i + 1) % n];
             Length[i] = (b - a).Length;
             (X[i], Y[i], AlongX[i], AlongY[i]) = (a.X, a.Y, (b.X - a.X) / Length[i], (b.Y - a.Y) / Length[i]);
         }
@@ -30,7 +33,8 @@ internal sealed class PosedOutline
         List<int>[] edges = [.. Enumerable.Range(0, count).Select(_ => new List<int>())];
         for (int i = 0; i < n; i++)
         {
-            int before = (i + n - 1) % n, next = (i + 1) % n;
+            int before = (i + n - 1) % n;
+            int next = (i + 1) % n;
             (BeforeX[i], BeforeY[i]) = (AlongX[before], AlongY[before]);
             IsOutwardCorner[i] = (AlongX[before] * AlongY[i]) - (AlongY[before] * AlongX[i]) > 0;
             (FirstSlice[i], int last) = Slices(Math.Min(Y[i], Y[next]), Math.Max(Y[i], Y[next]));
@@ -79,7 +83,9 @@ internal sealed class PosedOutline
     internal (int First, int Last) Slices(double low, double high)
     {
         // One slice more on both sides than the division says, so that rounding never loses an edge.
-        double first = (low - MinY) / sliceHeight, last = (high - MinY) / sliceHeight, most = Math.Clamp(X.Length / 4, 1, 256) - 1;
+        double first = (low - MinY) / sliceHeight;
+        double last = (high - MinY) / sliceHeight;
+        double most = Math.Clamp(X.Length / 4, 1, 256) - 1;
         return ((int)Math.Clamp(first - 1, 0, most), (int)Math.Clamp(last + 1, 0, most));
     }
 
@@ -92,7 +98,8 @@ internal sealed class PosedOutline
         List<Point2> corners = [];
         for (int i = 0; i < outline.Points.Count; i++)
         {
-            Point2 a = outline.Points[i], along = outline.Points[(i + 1) % outline.Points.Count] - a;
+            Point2 a = outline.Points[i];
+            Point2 along = outline.Points[(i + 1) % outline.Points.Count] - a;
             int pieces = (int)Math.Ceiling(along.Length / longest);
             corners.AddRange(Enumerable.Range(0, pieces).Select(k => a + (along * ((double)k / pieces))));
         }

@@ -2,11 +2,12 @@ using Google.OrTools.LinearSolver;
 
 namespace FeltNest.Layout.Polish;
 
-/// <summary>One linear step: least cost within a box, keeping linear limits, with one slack shared by all so that a step always exists.</summary>
+/// <summary>One linear step: least cost within a box, keeping linear limits, with one slack shared by all so that a step always
+/// exists.</summary>
 internal static class TrustStep
 {
-    // Many corners of a regular outline touch at once, and on such ties the simplex method has been seen to go round for ever: its work is counted, and a step
-    // that needs more is taken for none.
+    // Many corners of a regular outline touch at once, and on such ties the simplex method has been seen to go round for ever: its work is
+    // counted, and a step that needs more is taken for none.
     private const string Limits = "max_number_of_iterations:4000 max_deterministic_time:2";
 
     /// <summary>Solves for the change of the parameters.</summary>
@@ -16,7 +17,8 @@ internal static class TrustStep
     /// <param name="most">Greatest change.</param>
     /// <param name="slackPrice">Cost of one mm of slack.</param>
     /// <returns>The change, or null when the solver gives none.</returns>
-    internal static double[]? Solve(double[] cost, IReadOnlyList<(double[] Factors, double Bound)> limits, double[] least, double[] most, double slackPrice)
+    internal static double[]? Solve(
+        double[] cost, IReadOnlyList<(double[] Factors, double Bound)> limits, double[] least, double[] most, double slackPrice)
     {
         using Solver solver = Solver.CreateSolver("GLOP");
         solver.SetSolverSpecificParametersAsString(Limits);

@@ -15,23 +15,31 @@ internal static class LossAccount
     /// <param name="plane">The same with the gap.</param>
     internal static LossSplit Of(LayoutRequest request, RollLayout layout, double planeNoGap, double plane)
     {
-        double area = request.Part.AreaMm2, width = request.RollWidthMm, good = 100 * layout.PanelsPerMetre / 1000 * area / width, lattice = 100 * plane * area;
+        double area = request.Part.AreaMm2;
+        double width = request.RollWidthMm;
+        double good = 100 * layout.PanelsPerMetre / 1000 * area / width;
+        double lattice = 100 * plane * area;
         IReadOnlyList<(double Low, double High)> runs = FreeCloth.Of(request);
-        double shape = 100 - (100 * planeNoGap * area), gap = (100 * planeNoGap * area) - lattice;
+        double shape = 100 - (100 * planeNoGap * area);
+        double gap = (100 * planeNoGap * area) - lattice;
         double trim = lattice * (width - runs.Sum(run => run.High - run.Low)) / width;
         double edges = lattice / width * runs.Sum(run => Edge(layout, run.Low, 1, plane) + Edge(layout, run.High, -1, plane));
         return new LossSplit(shape, gap, trim, edges, 100 - good - shape - gap - trim - edges);
     }
 
-    // k rows take (k - 1) steps and a height, so the lattice pays height - step for both edges together, half of it for one; the step has the gap in it. The row at the edge has n panels
-    // in its repeat, and in the lattice such a row would take n/(density pitch) of width.
+    // k rows take (k - 1) steps and a height, so the lattice pays height - step for both edges together, half of it for one; the step has
+    // the gap in it. The row at the edge has n panels in its repeat, and in the lattice such a row would take n/(density pitch) of width.
     private static double Edge(RollLayout layout, double edge, int side, double plane)
     {
         foreach (LayoutBand band in layout.Bands)
         {
             double[] heights = [.. band.Repeat.Panels
                 .Select(p => (Place: p, Turned: layout.Parts[p.Part].Outline.Turned(double.DegreesToRadians(p.AngleDeg))))
-                .Where(p => Math.Abs((side > 0 ? p.Place.YMm + p.Turned.MinY : p.Place.YMm + p.Turned.MaxY) - edge) < AtEdge * (p.Turned.MaxY - p.Turned.MinY))
+                .Where(p =>
+                    Math.Abs(
+                        (side > 0
+                            ? p.Place.YMm + p.Turned.MinY
+                            : p.Place.YMm + p.Turned.MaxY) - edge) < AtEdge * (p.Turned.MaxY - p.Turned.MinY))
                 .Select(p => p.Turned.MaxY - p.Turned.MinY)];
             if (heights.Length > 0)
             {

@@ -3,7 +3,8 @@ using FeltNest.Layout.Limits;
 
 namespace FeltNest.Layout.Rows;
 
-/// <summary>Rows of bounding boxes: the plainest layout, which keeps every distance by construction. The last resort where nothing better passes the check.</summary>
+/// <summary>Rows of bounding boxes: the plainest layout, which keeps every distance by construction. The last resort where nothing better
+/// passes the check.</summary>
 internal static class BoxRows
 {
     /// <summary>As many boxes over the width as fit, at the allowed tilt with the least height.</summary>
@@ -15,7 +16,8 @@ internal static class BoxRows
         Outline turned = part.Turned(tilt);
 
         // A hair more than the gap, so that rounding of the written places keeps it.
-        double gap = request.GapMm + (1e-9 * (turned.MaxX - turned.MinX)), height = turned.MaxY - turned.MinY;
+        double gap = request.GapMm + (1e-9 * (turned.MaxX - turned.MinX));
+        double height = turned.MaxY - turned.MinY;
         foreach ((double low, double high) in FreeCloth.Of(request))
         {
             for (double y = low - turned.MinY; y + turned.MaxY <= high + (1e-12 * high); y += height + gap)
@@ -24,7 +26,8 @@ internal static class BoxRows
             }
         }
 
-        LayoutRepeat repeat = new(turned.MaxX - turned.MinX + gap, [.. places.Select(y => new PlacedPanel(0, 0, y, RowModels.Degrees(tilt)))]);
+        LayoutRepeat repeat = new(
+            turned.MaxX - turned.MinX + gap, [.. places.Select(y => new PlacedPanel(0, 0, y, RowModels.Degrees(tilt)))]);
         return new LayCandidate("rows of bounding boxes", [new LayoutBand(request.Usable.Low, request.Usable.High, repeat)]);
     }
 }

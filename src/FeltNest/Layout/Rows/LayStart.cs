@@ -10,7 +10,8 @@ namespace FeltNest.Layout.Rows;
 /// <param name="Model">The movable lay.</param>
 /// <param name="Build">Makes the repeat from parameters.</param>
 /// <param name="IsAlternate">True when its tilts are +a and -a alone.</param>
-internal sealed record LayStart(string Method, double Density, PoseModel Model, Func<double[], LayoutRepeat> Build, bool IsAlternate = false)
+internal sealed record LayStart(
+    string Method, double Density, PoseModel Model, Func<double[], LayoutRepeat> Build, bool IsAlternate = false)
 {
     /// <summary>Parallel rows.</summary>
     internal static LayStart Of(LayoutRequest request, RowLattice rows, TiltRange tilts) => new(

@@ -5,9 +5,11 @@ using FeltNest.Layout.Rows.Tables;
 
 namespace FeltNest.Layout.Rows;
 
-/// <summary>Rows of pairs, each a part and a second one touching it. With the second half-turned: single rows head to tail and every lattice of such pairs, for parts
-/// without a half-turn of their own. With it parallel: two panels a row period, each with its own offset, which gains where the warp fixes the angle.</summary>
-/// <remarks>The second part's places are taken along the boundary of its no-fit region against the part; the pair then moves as one. R. Cuninghame-Green and L. S. Davis,
+/// <summary>Rows of pairs, each a part and a second one touching it. With the second half-turned: single rows head to tail and every
+/// lattice of such pairs, for parts without a half-turn of their own. With it parallel: two panels a row period, each with its own offset,
+/// which gains where the warp fixes the angle.</summary>
+/// <remarks>The second part's places are taken along the boundary of its no-fit region against the part; the pair then moves as one. R.
+/// Cuninghame-Green and L. S. Davis,
 /// <i>Cut out waste!</i>, O.R. Insight 5, 1992 (from memory), pair turned blanks in strips likewise.</remarks>
 internal static class PairedRows
 {
@@ -21,10 +23,12 @@ internal static class PairedRows
     internal static List<LayStart> Best(LayoutRequest request, TiltRange tilts, double turn, SearchEffort effort)
     {
         double width = request.UsableWidthMm;
-        return [.. Pairs(request, tilts, turn, effort).SelectMany(pair => pair.Rows.Fits(width, DeepestStep).Select(rows => (Rows: rows, pair.Offset)))
+        return [.. Pairs(request, tilts, turn, effort)
+            .SelectMany(pair => pair.Rows.Fits(width, DeepestStep).Select(rows => (Rows: rows, pair.Offset)))
             .OrderByDescending(f => f.Rows.Density).Take(effort.Starts)
             .Select(f => new LayStart(
-                turn == 0 ? "rows of two panels a period, polished" : "head-to-tail rows, polished", 2 * f.Rows.Density, RowModels.Paired(request, f.Rows, f.Offset, turn, tilts),
+                turn == 0 ? "rows of two panels a period, polished" : "head-to-tail rows, polished", 2 * f.Rows.Density,
+                RowModels.Paired(request, f.Rows, f.Offset, turn, tilts),
                 at => RowModels.PairedRepeat(f.Rows.Rows, turn, at)))];
     }
 
@@ -42,7 +46,8 @@ internal static class PairedRows
         Outline part = request.Part.Outline;
         double extent = Math.Max(part.MaxX - part.MinX, part.MaxY - part.MinY);
 
-        // A quarter of the samples and few tilts: pairs are many, and the best are polished. Where the tilt is fixed there is time for all samples.
+        // A quarter of the samples and few tilts: pairs are many, and the best are polished. Where the tilt is fixed there is time for all
+        // samples.
         double[] angles = tilts.Grid(6 * effort.TiltStepDeg);
         double grid = (extent + request.GapMm) / (angles.Length > 1 ? effort.Samples / 4.0 : effort.Samples);
 
@@ -53,7 +58,8 @@ internal static class PairedRows
             .Select(c => (new TiltRows(TurnedPart.Pair(part, c.place, turn, c.angle, grid, request.GapMm), spacing / 2), c.place))];
     }
 
-    // Evenly along the boundary on which the second part touches the gap round the part. A part of many corners is simplified by a thousandth of its size first.
+    // Evenly along the boundary on which the second part touches the gap round the part. A part of many corners is simplified by a
+    // thousandth of its size first.
     private static IEnumerable<Point2> Places(Outline part, double turn, double gap, double extent, double spacing)
     {
         Outline plain = part.Points.Count <= 60 ? part : Outline.From(PolygonSets.Simplified(part.Points, extent / 1000));
@@ -72,7 +78,8 @@ internal static class PairedRows
             IEnumerable<Point2[]> grown = gap > 0 ? PolygonSets.Offset(ring, gap) : [ring];
             foreach (Point2[] round in grown)
             {
-                double next = 0, since = double.PositiveInfinity;
+                double next = 0;
+                double since = double.PositiveInfinity;
 
                 // Every corner of a plain ring, exact fits among them; of a ring of many corners those that are not close together.
                 double close = round.Length <= ManyCorners ? 0 : spacing / 4;

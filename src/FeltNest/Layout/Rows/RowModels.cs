@@ -13,12 +13,17 @@ internal static class RowModels
 
     private static PoseModel Of(LayoutRequest request, RowLattice rows, TiltRange tilts, double spread)
     {
-        // Rows further apart than two panels' reach never meet, and what rows i and i + n ask of the parameters they all ask: a few rows and the last stand for all.
+        // Rows further apart than two panels' reach never meet, and what rows i and i + n ask of the parameters they all ask: a few rows
+        // and the last stand for all.
         double reach = (2.5 * request.Part.Outline.Points.Max(p => p.Length)) + request.GapMm + spread;
         int near = rows.Step * rows.Rows <= reach ? rows.Rows : Math.Min(rows.Rows, 2 + (int)Math.Ceiling(reach / rows.Step));
         IEnumerable<int> kept = Enumerable.Range(0, near).Append(rows.Rows - 1).Distinct();
-        PanelPose[] panels = [.. kept.Select(j => new PanelPose(new AffineForm(0, (2, j)), new AffineForm(0, (4, 1), (3, j)), AffineForm.Of(1)))];
-        double low = request.Usable.Low, start = low - request.Part.Outline.Turned(rows.Tilt).MinY;
+        PanelPose[] panels =
+        [
+            .. kept.Select(j => new PanelPose(new AffineForm(0, (2, j)), new AffineForm(0, (4, 1), (3, j)), AffineForm.Of(1))),
+        ];
+        double low = request.Usable.Low;
+        double start = low - request.Part.Outline.Turned(rows.Tilt).MinY;
         return new PoseModel(
             request.Part.Outline, request.GapMm, low, request.Usable.High, panels, [(AffineForm.Of(0), new AffineForm(0))],
             [rows.Pitch, rows.Tilt, rows.Shift, rows.Step, start], [false, true, false, false, false],
@@ -26,12 +31,14 @@ internal static class RowModels
             [double.PositiveInfinity, tilts.Most, double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity]);
     }
 
-    /// <summary>Parallel rows of pairs that move as one. Parameters: pitch, tilt, shift, step, place of the first row across, place of the second part.</summary>
+    /// <summary>Parallel rows of pairs that move as one. Parameters: pitch, tilt, shift, step, place of the first row across, place of the
+    /// second part.</summary>
     internal static PoseModel Paired(LayoutRequest request, RowLattice rows, Point2 offset, double turn, TiltRange tilts)
     {
         PoseModel single = Of(request, rows, tilts, offset.Length);
         Point2 second = offset.Turned(rows.Tilt);
-        double lowest = Math.Min(request.Part.Outline.Turned(rows.Tilt).MinY, second.Y + request.Part.Outline.Turned(rows.Tilt + turn).MinY);
+        double lowest =
+            Math.Min(request.Part.Outline.Turned(rows.Tilt).MinY, second.Y + request.Part.Outline.Turned(rows.Tilt + turn).MinY);
         double[] start = [.. single.Parameters, second.X, second.Y];
         start[4] = request.Usable.Low - lowest;
         return single with
@@ -64,7 +71,8 @@ internal static class RowModels
     internal static LayoutRepeat Repeat(PoseModel model, double[] at) =>
         Repeat(model.Periods[0].X.At(at), model.Panels.Select(p => (p.X.At(at), p.Y.At(at), p.Angle.At(at))));
 
-    /// <summary>The endless plane: one panel a cell, cell sides (pitch, 0) and (shift, step). Parameters: pitch, tilt, shift, step.</summary>
+    /// <summary>The endless plane: one panel a cell, cell sides (pitch, 0) and (shift, step). Parameters: pitch, tilt, shift,
+    /// step.</summary>
     internal static PoseModel Plane(LayoutRequest request, RowLattice rows) => new(
         request.Part.Outline, request.GapMm, null, null, [new PanelPose(new AffineForm(0), new AffineForm(0), AffineForm.Of(1))],
         [(AffineForm.Of(0), new AffineForm(0)), (AffineForm.Of(2), AffineForm.Of(3))],
@@ -72,7 +80,8 @@ internal static class RowModels
         [0, double.NegativeInfinity, double.NegativeInfinity, 0],
         [double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity]);
 
-    /// <summary>The endless plane with a part and its turned self in each cell. Parameters: pitch, tilt, shift, step, place of the turned part.</summary>
+    /// <summary>The endless plane with a part and its turned self in each cell. Parameters: pitch, tilt, shift, step, place of the turned
+    /// part.</summary>
     internal static PoseModel PlanePaired(LayoutRequest request, RowLattice rows, Point2 offset)
     {
         PoseModel single = Plane(request, rows);
@@ -87,7 +96,8 @@ internal static class RowModels
         };
     }
 
-    /// <summary>Rows of single panels that move on their own; rows of one kind share their tilt. Parameters: pitch, tilts, then x and y of each row.</summary>
+    /// <summary>Rows of single panels that move on their own; rows of one kind share their tilt. Parameters: pitch, tilts, then x and y of
+    /// each row.</summary>
     /// <param name="request">Part and roll.</param>
     /// <param name="pitch">Pitch, mm.</param>
     /// <param name="tilts">Tilt parameters with their ranges.</param>
@@ -100,7 +110,8 @@ internal static class RowModels
             c == 0 ? AffineForm.Of(first + (2 * j)) : new AffineForm(0, (first + (2 * j), 1), (0, (double)c / r.Copies)),
             AffineForm.Of(first + (2 * j) + 1), new AffineForm(r.Turn, (1 + r.Tilt, r.Factor)))))];
         int n = first + (2 * rows.Count);
-        double[] least = new double[n], most = new double[n];
+        double[] least = new double[n];
+        double[] most = new double[n];
         Array.Fill(least, double.NegativeInfinity);
         Array.Fill(most, double.PositiveInfinity);
         for (int i = 0; i < tilts.Count; i++)
@@ -117,7 +128,12 @@ internal static class RowModels
     // Panels are written within one repeat along the roll, row by row, with angles from 0 to 360 degrees.
     private static LayoutRepeat Repeat(double length, IEnumerable<(double X, double Y, double Angle)> panels) => new(
         length,
-        [.. panels.Select(p => new PlacedPanel(0, p.X - (Math.Floor(p.X / length) * length), p.Y, Degrees(p.Angle))).OrderBy(p => p.YMm).ThenBy(p => p.XMm)]);
+        [
+            .. panels
+                .Select(p => new PlacedPanel(0, p.X - (Math.Floor(p.X / length) * length), p.Y, Degrees(p.Angle)))
+                .OrderBy(p => p.YMm)
+                .ThenBy(p => p.XMm),
+        ]);
 
     /// <summary>An angle of the search, radians, as it is written: degrees from 0 to 360.</summary>
     internal static double Degrees(double angle)

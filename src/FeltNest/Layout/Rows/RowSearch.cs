@@ -7,8 +7,9 @@ using FeltNest.Layout.Rows.Tables;
 namespace FeltNest.Layout.Rows;
 
 /// <summary>Row layouts over one run of cloth.</summary>
-/// <remarks>Starts come from sampled step tables (all tilts, all row counts, pitch interpolated) and, where rows may mix, from a network model of the row
-/// sequence solved with OR-Tools; the best are polished on exact distances in pitch, tilt, steps and phases together. The classic one-row case is T. J. Nye,
+/// <remarks>Starts come from sampled step tables (all tilts, all row counts, pitch interpolated) and, where rows may mix, from a network
+/// model of the row sequence solved with OR-Tools; the best are polished on exact distances in pitch, tilt, steps and phases together. The
+/// classic one-row case is T. J. Nye,
 /// <i>Stamping Strip Layout for Optimal Raw Material Utilization</i>, J. Manuf. Systems 19, 2000.</remarks>
 internal sealed class RowSearch
 {
@@ -80,13 +81,21 @@ internal sealed class RowSearch
         for (int i = 0; i < starts.Count && (!stop.IsCancellationRequested || best is null); i += 2)
         {
             LayStart[] pair = [.. starts.Skip(i).Take(2)];
-            double[]?[] ends = [.. pair.AsParallel().AsOrdered().WithDegreeOfParallelism(2).Select(s => LayoutPolisher.Polish(s.Model, effort.PolishSteps, effort.FirstTrust))];
+            double[]?[] ends =
+            [
+                .. pair
+                    .AsParallel()
+                    .AsOrdered()
+                    .WithDegreeOfParallelism(2)
+                    .Select(s => LayoutPolisher.Polish(s.Model, effort.PolishSteps, effort.FirstTrust)),
+            ];
             for (int k = 0; k < pair.Length; k++)
             {
                 Keep(pair[k], ends[k]);
             }
 
-            progress?.Report(new SearchProgress("polishing rows", 1000 * bestDensity, from + ((to - from) * (i + pair.Length) / starts.Count)));
+            progress?.Report(
+                new SearchProgress("polishing rows", 1000 * bestDensity, from + ((to - from) * (i + pair.Length) / starts.Count)));
         }
     }
 
@@ -108,14 +117,17 @@ internal sealed class RowSearch
     }
 
     private bool IsStruck(LayCandidate candidate) => request.Rules.Die is not { } die
-        || candidate.Bands.All(b => StrikeDivision.Divided(b.Repeat, StrikeDivision.Times(b.Repeat, request.Rules.LeastRepeatMm), [request.Part], die) is not null);
+        || candidate.Bands.All(b =>
+            StrikeDivision.Divided(b.Repeat, StrikeDivision.Times(b.Repeat, request.Rules.LeastRepeatMm), [request.Part], die) is not null);
 
     // Rows of more than one tilt: part of the search where the rules allow it, else the answer to "what would freer rows gain".
     private double? Mixed()
     {
         RowRule wanted = request.Rules.Rows;
         double strict = bestDensity;
-        List<LayStart> mixed = stop.IsCancellationRequested || (wanted == RowRule.Same && effort.FreerPolishes == 0) ? [] : MixedRows.Best(request, Tables, tilts, effort, bestDensity, stop);
+        List<LayStart> mixed = stop.IsCancellationRequested || (wanted == RowRule.Same && effort.FreerPolishes == 0)
+            ? []
+            : MixedRows.Best(request, Tables, tilts, effort, bestDensity, stop);
         if (wanted == RowRule.Any)
         {
             PolishAll(mixed, 0.4, 0.5);

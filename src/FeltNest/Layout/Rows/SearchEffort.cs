@@ -1,6 +1,7 @@
 namespace FeltNest.Layout.Rows;
 
-/// <summary>What an effort buys, all of it counted work: about <c>effort</c> seconds for one width on two cores of the reference machine.</summary>
+/// <summary>What an effort buys, all of it counted work: about <c>effort</c> seconds for one width on two cores of the reference
+/// machine.</summary>
 /// <param name="TiltStepDeg">Step of the tilts in the tables.</param>
 /// <param name="Samples">Samples over the part's greatest extent.</param>
 /// <param name="Starts">Starts polished.</param>
@@ -14,16 +15,19 @@ namespace FeltNest.Layout.Rows;
 /// <param name="BandChoices">Choices of bands polished.</param>
 /// <param name="BandTilts">Tilts at which bands are tried where all panels must be parallel.</param>
 /// <param name="FreeTries">Repeats tried by the free search, from the rows and from scratch alike.</param>
-/// <param name="FreeOnSameRows">Whether the free search is also tried on parallel panels of any tilt, where it has been seen to gain nothing.</param>
+/// <param name="FreeOnSameRows">Whether the free search is also tried on parallel panels of any tilt, where it has been seen to gain
+/// nothing.</param>
 /// <param name="FreeWork">Depths read for each of these at most.</param>
 internal sealed record SearchEffort(
-    double TiltStepDeg, int Samples, int Starts, int PolishSteps, double FirstTrust, double MixTiltStepDeg, int MixStarts, int FreerPolishes, int Shakes, int MixTilts, int BandChoices, int BandTilts, int FreeTries, bool FreeOnSameRows, long FreeWork)
+    double TiltStepDeg, int Samples, int Starts, int PolishSteps, double FirstTrust, double MixTiltStepDeg, int MixStarts,
+    int FreerPolishes, int Shakes, int MixTilts, int BandChoices, int BandTilts, int FreeTries, bool FreeOnSameRows, long FreeWork)
 {
     /// <summary>The work for a request; grows with its effort, and more effort only adds.</summary>
     internal static SearchEffort Of(LayoutRequest request)
     {
         int e = request.Effort;
-        double extent = Math.Max(request.Part.Outline.MaxX - request.Part.Outline.MinX, request.Part.Outline.MaxY - request.Part.Outline.MinY);
+        double extent =
+            Math.Max(request.Part.Outline.MaxX - request.Part.Outline.MinX, request.Part.Outline.MaxY - request.Part.Outline.MinY);
         return new SearchEffort(
             TiltStepDeg: e < 2 ? 1 : e < 20 ? 0.5 : 0.25,
             Samples: e < 2 ? 300 : e < 20 ? 600 : 1000,

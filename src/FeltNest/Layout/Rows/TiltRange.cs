@@ -2,7 +2,8 @@ using FeltNest.Geometry;
 
 namespace FeltNest.Layout.Rows;
 
-/// <summary>Tilts a panel may have, radians: from <paramref name="Least"/> to <paramref name="Most"/>, and all of these turned by half a turn unless one way is asked for.</summary>
+/// <summary>Tilts a panel may have, radians: from <paramref name="Least"/> to <paramref name="Most"/>, and all of these turned by half a
+/// turn unless one way is asked for.</summary>
 /// <param name="Least">Least tilt.</param>
 /// <param name="Most">Greatest tilt.</param>
 /// <param name="IsFree">True when every tilt is allowed; the range then spans half a turn and wraps round.</param>
@@ -16,14 +17,17 @@ internal readonly record struct TiltRange(double Least, double Most, bool IsFree
             return new TiltRange(double.NegativeInfinity, double.PositiveInfinity, true);
         }
 
-        double middle = double.DegreesToRadians(Math.IEEERemainder(angle, 180)), tolerance = double.DegreesToRadians(rules.WarpToleranceDeg);
+        double middle = double.DegreesToRadians(Math.IEEERemainder(angle, 180));
+        double tolerance = double.DegreesToRadians(rules.WarpToleranceDeg);
         return new TiltRange(middle - tolerance, middle + tolerance, false);
     }
 
     /// <summary>Least extent of a part across the roll at any allowed tilt, and the tilt that has it.</summary>
-    internal (double Height, double Tilt) Flattest(Outline part) => IsFree ? OutlineWidth.Least(part, 0, Math.PI) : OutlineWidth.Least(part, Least, Most);
+    internal (double Height, double Tilt) Flattest(Outline part) =>
+        IsFree ? OutlineWidth.Least(part, 0, Math.PI) : OutlineWidth.Least(part, Least, Most);
 
-    /// <summary>Tilts about <paramref name="stepDeg"/> degrees apart over the range, ends included; a free range starts at 0 and leaves out its far end.</summary>
+    /// <summary>Tilts about <paramref name="stepDeg"/> degrees apart over the range, ends included; a free range starts at 0 and leaves out
+    /// its far end.</summary>
     internal double[] Grid(double stepDeg)
     {
         if (IsFree)

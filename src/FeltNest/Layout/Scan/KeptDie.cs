@@ -2,7 +2,8 @@ using FeltNest.Geometry;
 
 namespace FeltNest.Layout.Scan;
 
-/// <summary>One die on rolls of other widths: its pitch, tilts and phases stay, rows drop out at an edge or, where the die continues as a lattice, come in.</summary>
+/// <summary>One die on rolls of other widths: its pitch, tilts and phases stay, rows drop out at an edge or, where the die continues as a
+/// lattice, come in.</summary>
 public static class KeptDie
 {
     // Panels whose places across differ by less than this, mm, stand in one row: a drawing rounds them.
@@ -11,14 +12,16 @@ public static class KeptDie
     // Steps and heights of rows that differ by less than this, mm, are equal.
     private const double Same = 1e-6;
 
-    /// <summary>The least width of every number of rows, fewest first, up to <paramref name="mostWidthMm"/>. Of the windows of so many neighbouring rows the narrowest counts.
-    /// Beyond the die's own rows only where all rows are equal and equally far apart, as they then continue.</summary>
+    /// <summary>The least width of every number of rows, fewest first, up to <paramref name="mostWidthMm"/>. Of the windows of so many
+    /// neighbouring rows the narrowest counts. Beyond the die's own rows only where all rows are equal and equally far apart, as they then
+    /// continue.</summary>
     /// <exception cref="InputException">The layout has several bands: each is a die of its own.</exception>
     public static IReadOnlyList<DropWidth> Widths(RollLayout layout, double mostWidthMm)
     {
         if (layout.Bands.Count > 1)
         {
-            throw new InputException(null, "keep-die", "the layout has several bands, each with a die of its own: keep a layout of one repeat");
+            throw new InputException(
+                null, "keep-die", "the layout has several bands, each with a die of its own: keep a layout of one repeat");
         }
 
         LayoutRepeat repeat = layout.Bands[0].Repeat;
@@ -26,7 +29,8 @@ public static class KeptDie
         List<DropWidth> widths = [];
         for (int count = 1; count <= rows.Count; count++)
         {
-            IEnumerable<(double Width, int Panels)> windows = Enumerable.Range(0, rows.Count - count + 1).Select(from => Window(rows.GetRange(from, count)));
+            IEnumerable<(double Width, int Panels)> windows =
+                Enumerable.Range(0, rows.Count - count + 1).Select(from => Window(rows.GetRange(from, count)));
             (double width, int panels) = windows.MinBy(w => (Math.Round(w.Width, 9), -w.Panels));
             widths.Add(new DropWidth(count, width + layout.Trims.TotalMm, 1000 * panels / repeat.LengthMm));
         }
@@ -43,7 +47,8 @@ public static class KeptDie
         return [.. widths.Where(w => w.LeastWidthMm <= mostWidthMm)];
     }
 
-    /// <summary>Panels per metre of the die's own rows that fit a width, the window of rows with the most of them; 0 where none does. Bands count each with its own repeat.</summary>
+    /// <summary>Panels per metre of the die's own rows that fit a width, the window of rows with the most of them; 0 where none does. Bands
+    /// count each with its own repeat.</summary>
     public static double PanelsPerMetreAt(RollLayout layout, double widthMm)
     {
         (double Low, double High, double PerMetre)[] panels = [.. layout.Bands.SelectMany(band => band.Repeat.Panels.Select(p =>
@@ -55,9 +60,11 @@ public static class KeptDie
         return panels.Max(first => panels.Where(p => p.Low >= first.Low && p.High <= first.Low + usable).Sum(p => p.PerMetre));
     }
 
-    private static (double Width, int Panels) Window(List<Row> rows) => (rows.Max(r => r.High) - rows.Min(r => r.Low), rows.Sum(r => r.Panels));
+    private static (double Width, int Panels) Window(List<Row> rows) =>
+        (rows.Max(r => r.High) - rows.Min(r => r.Low), rows.Sum(r => r.Panels));
 
-    private static bool IsLattice(List<Row> rows) => rows.TrueForAll(r => r.Panels == rows[0].Panels && Math.Abs(r.High - r.Low - (rows[0].High - rows[0].Low)) < Same)
+    private static bool IsLattice(List<Row> rows) =>
+        rows.TrueForAll(r => r.Panels == rows[0].Panels && Math.Abs(r.High - r.Low - (rows[0].High - rows[0].Low)) < Same)
         && rows.Zip(rows.Skip(1), (a, b) => b.Y - a.Y).All(step => Math.Abs(step - (rows[1].Y - rows[0].Y)) < Same);
 
     private static List<Row> Rows(RollLayout layout, LayoutRepeat repeat)

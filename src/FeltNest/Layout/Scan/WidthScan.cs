@@ -4,9 +4,10 @@ using FeltNest.Layout.Rows.Tables;
 
 namespace FeltNest.Layout.Scan;
 
-/// <summary>Parallel rows over many widths from one set of tables: what a die designed anew for each width gives, and where its best number of rows changes.</summary>
-/// <remarks>Step tables and pitch curves do not depend on the width, so they are made once; every width then costs a few polishes. The best of every row count is kept apart, as each
-/// is smooth in the width while the best of all is a saw-tooth.</remarks>
+/// <summary>Parallel rows over many widths from one set of tables: what a die designed anew for each width gives, and where its best number
+/// of rows changes.</summary>
+/// <remarks>Step tables and pitch curves do not depend on the width, so they are made once; every width then costs a few polishes. The best
+/// of every row count is kept apart, as each is smooth in the width while the best of all is a saw-tooth.</remarks>
 public sealed class WidthScan
 {
     // Starts polished for a width: the most promising row counts and tilts; tables rank them wrongly by up to a per cent.
@@ -35,7 +36,8 @@ public sealed class WidthScan
         curves = BandWidths.Curves(new RowTables(this.request, tilts, effort));
     }
 
-    /// <summary>The best parallel rows of a width, or null where the part does not fit. Not yet checked: <see cref="Check.LayoutCheck"/> does that.</summary>
+    /// <summary>The best parallel rows of a width, or null where the part does not fit. Not yet checked: <see cref="Check.LayoutCheck"/>
+    /// does that.</summary>
     public RollLayout? At(double widthMm)
     {
         LayoutRequest run = request with { RollWidthMm = widthMm };
@@ -48,7 +50,8 @@ public sealed class WidthScan
         LayCandidate lay = Best(widthMm) is { } best
             ? new LayCandidate("parallel rows, polished", [new LayoutBand(best.Low, best.High, best.Repeat)]) : BoxRows.Lay(run, tilts);
         return new RollLayout(
-            [request.Part], widthMm, request.Trims, request.GapMm, request.Rules, lay.Bands, new SearchRecord(request.Seed, request.Effort, false, lay.Method, null, 0, 0, null));
+            [request.Part], widthMm, request.Trims, request.GapMm, request.Rules, lay.Bands,
+            new SearchRecord(request.Seed, request.Effort, false, lay.Method, null, 0, 0, null));
     }
 
     /// <summary>Widths at which the best number of rows changes, between neighbours of a list of widths that were scanned.</summary>
@@ -93,18 +96,29 @@ public sealed class WidthScan
             return null;
         }
 
-        List<(PitchCurve Curve, int Rows, double Density)> all = [.. curves.SelectMany(c => c.Fits(run.UsableWidthMm).Select(f => (c, f.Rows, f.Rows / f.Pitch))).OrderByDescending(f => f.Item3).ThenBy(f => f.c.Tilt)];
+        List<(PitchCurve Curve, int Rows, double Density)> all =
+        [
+            .. curves
+                .SelectMany(c => c.Fits(run.UsableWidthMm).Select(f => (c, f.Rows, f.Rows / f.Pitch)))
+                .OrderByDescending(f => f.Item3)
+                .ThenBy(f => f.c.Tilt),
+        ];
         List<(PitchCurve Curve, int Rows, double Density)> starts = [];
         foreach ((PitchCurve Curve, int Rows, double Density) start in all)
         {
-            if (starts.Count < Starts && starts.TrueForAll(s => s.Rows != start.Rows || Math.Abs(Math.IEEERemainder(s.Curve.Tilt - start.Curve.Tilt, Math.PI)) > OtherFamily))
+            if (starts.Count < Starts
+                && starts.TrueForAll(s =>
+                    s.Rows != start.Rows || Math.Abs(Math.IEEERemainder(s.Curve.Tilt - start.Curve.Tilt, Math.PI)) > OtherFamily))
             {
                 starts.Add(start);
             }
         }
 
         return starts.AsParallel().AsOrdered().WithDegreeOfParallelism(2)
-            .Select(s => s.Curve.Lattice(s.Rows, run.UsableWidthMm) is { } near ? RowBand.Polished(run, run.Usable.Low, run.Usable.High, near, tilts, effort) : null)
+            .Select(s =>
+                s.Curve.Lattice(s.Rows, run.UsableWidthMm) is { } near
+                    ? RowBand.Polished(run, run.Usable.Low, run.Usable.High, near, tilts, effort)
+                    : null)
             .OfType<RowBand>().MaxBy(band => band.Density);
     }
 }

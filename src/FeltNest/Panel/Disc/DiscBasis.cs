@@ -1,7 +1,8 @@
 namespace FeltNest.Panel.Disc;
 
 /// <summary>Polynomials on the unit disc up to a degree: harmonics for the rim first, then functions that are zero on it.</summary>
-/// <remarks>The bubbles (1 - r^2) r^k P(1,k) are the eigenfunction-like family of Zernike type whose Laplacians are orthogonal; Jacobi recurrences as in M. Abramowitz and I. Stegun,
+/// <remarks>The bubbles (1 - r^2) r^k P(1,k) are the eigenfunction-like family of Zernike type whose Laplacians are orthogonal; Jacobi
+/// recurrences as in M. Abramowitz and I. Stegun,
 /// <i>Handbook of Mathematical Functions</i>, 1964, section 22.7.</remarks>
 internal sealed class DiscBasis
 {
@@ -27,7 +28,8 @@ internal sealed class DiscBasis
     public IReadOnlyList<DiscMode> Modes => modes;
 
     /// <summary>Functions that change sign under the half-turn.</summary>
-    public static DiscBasis Odd(int degree, bool cosines, bool sines) => new(degree, [.. Rim(degree, 1, cosines, sines), .. Bubbles(degree, 1, cosines, sines)]);
+    public static DiscBasis Odd(int degree, bool cosines, bool sines) =>
+        new(degree, [.. Rim(degree, 1, cosines, sines), .. Bubbles(degree, 1, cosines, sines)]);
 
     /// <summary>Functions kept by the half-turn and zero on the rim.</summary>
     public static DiscBasis EvenBubbles(int degree, bool cosines, bool sines) => new(degree, Bubbles(degree, 0, cosines, sines));
@@ -38,10 +40,20 @@ internal sealed class DiscBasis
     /// <summary>Values and derivatives of all functions at a point.</summary>
     public void Evaluate(double x, double y, Span<double> values, Span<double> dx, Span<double> dy)
     {
-        double r = Math.Sqrt((x * x) + (y * y)), rho = r * r, angle = Math.Atan2(y, x);
+        double r = Math.Sqrt((x * x) + (y * y));
+        double rho = r * r;
+        double angle = Math.Atan2(y, x);
         (double sinA, double cosA) = Math.SinCos(angle);
-        int run = -1, runOrder = -1;
-        double power = 0, powerBelow = 0, before = 0, here = 0, beforeSlope = 0, hereSlope = 0, sin = 0, cos = 0;
+        int run = -1;
+        int runOrder = -1;
+        double power = 0;
+        double powerBelow = 0;
+        double before = 0;
+        double here = 0;
+        double beforeSlope = 0;
+        double hereSlope = 0;
+        double sin = 0;
+        double cos = 0;
         for (int i = 0; i < modes.Length; i++)
         {
             DiscMode mode = modes[i];
@@ -54,7 +66,8 @@ internal sealed class DiscBasis
                 (run, runOrder) = (k, -1);
             }
 
-            double radial = 1, radialSlope = 0;
+            double radial = 1;
+            double radialSlope = 0;
             if (mode.IsBubble)
             {
                 if (mode.Order < runOrder || runOrder < 0)
@@ -68,7 +81,8 @@ internal sealed class DiscBasis
                     (double a, double b, double c) = Recurrence(runOrder, k);
                     double t = (2 * rho) - 1;
                     (before, here, beforeSlope, hereSlope) =
-                        (here, (((a * t) + b) * here) - (c * before), hereSlope, (2 * a * here) + (((a * t) + b) * hereSlope) - (c * beforeSlope));
+                        (here, (((a * t) + b) * here) - (c * before), hereSlope, (2 * a * here)
+                            + (((a * t) + b) * hereSlope) - (c * beforeSlope));
                 }
 
                 radial = (1 - rho) * here;
@@ -76,7 +90,9 @@ internal sealed class DiscBasis
             }
 
             // d/dr and the angular derivative over r, both without a division by r.
-            double scale = scales[i], wave = mode.IsSine ? sin : cos, waveSlope = mode.IsSine ? cos : -sin;
+            double scale = scales[i];
+            double wave = mode.IsSine ? sin : cos;
+            double waveSlope = mode.IsSine ? cos : -sin;
             double outward = ((k * powerBelow * radial) + (power * radialSlope * 2 * r)) * wave * scale;
             double around = k * powerBelow * radial * waveSlope * scale;
             values[i] = power * radial * wave * scale;
@@ -87,7 +103,8 @@ internal sealed class DiscBasis
 
     private static (double A, double B, double C) Recurrence(int j, int k)
     {
-        double sum = (2 * j) + 1 + k, down = 2.0 * j * (j + 1 + k) * (sum - 2);
+        double sum = (2 * j) + 1 + k;
+        double down = 2.0 * j * (j + 1 + k) * (sum - 2);
         return j == 1
             ? ((k + 3) / 2.0, (1 - k) / 2.0, 0)
             : ((sum - 1) * sum * (sum - 2) / down, (sum - 1) * (1 - ((double)k * k)) / down, 2.0 * j * (j + k - 1) * sum / down);

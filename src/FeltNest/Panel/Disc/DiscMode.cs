@@ -1,6 +1,7 @@
 namespace FeltNest.Panel.Disc;
 
-/// <summary>One function on the disc: r^k times cos or sin of k theta, alone (harmonic, for the rim) or times (1 - r^2) and a Jacobi polynomial in r^2 (zero on the rim).</summary>
+/// <summary>One function on the disc: r^k times cos or sin of k theta, alone (harmonic, for the rim) or times (1 - r^2) and a Jacobi
+/// polynomial in r^2 (zero on the rim).</summary>
 /// <param name="Turns">k.</param>
 /// <param name="IsSine">Sine rather than cosine.</param>
 /// <param name="Order">Order of the Jacobi polynomial, or -1 for the harmonic alone.</param>

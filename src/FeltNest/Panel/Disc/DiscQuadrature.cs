@@ -2,7 +2,8 @@ using FeltNest.Numerics;
 
 namespace FeltNest.Panel.Disc;
 
-/// <summary>Quadrature over the unit disc for functions kept by the half-turn, or by both mirrors: Gauss-Legendre in r^2, equal steps in angle over the half or the quarter.</summary>
+/// <summary>Quadrature over the unit disc for functions kept by the half-turn, or by both mirrors: Gauss-Legendre in r^2, equal steps in
+/// angle over the half or the quarter.</summary>
 internal sealed class DiscQuadrature
 {
     private DiscQuadrature(double[] x, double[] y, double[] weights)
@@ -30,7 +31,9 @@ internal sealed class DiscQuadrature
         int around = mirrorSymmetric ? (degree / 4) + 1 : (degree / 2) + 1;
         (double[] nodes, double[] radial) = GaussLegendre.Rule((degree / 4) + 1);
         double span = mirrorSymmetric ? Math.PI / 2 : Math.PI;
-        double[] x = new double[nodes.Length * around], y = new double[x.Length], w = new double[x.Length];
+        double[] x = new double[nodes.Length * around];
+        double[] y = new double[x.Length];
+        double[] w = new double[x.Length];
         for (int i = 0; i < nodes.Length; i++)
         {
             double r = Math.Sqrt(nodes[i]);

@@ -1,6 +1,7 @@
 namespace FeltNest.Panel.Disc;
 
-/// <summary>Gradients of all functions of a basis at the points of a quadrature rule: for each function one row, first the derivatives by x at all points, then those by y.</summary>
+/// <summary>Gradients of all functions of a basis at the points of a quadrature rule: for each function one row, first the derivatives by x
+/// at all points, then those by y.</summary>
 /// <remarks>Kept by function, so that a Hessian is a product of rows.</remarks>
 internal sealed class GradientTable
 {
@@ -15,7 +16,9 @@ internal sealed class GradientTable
         points = rule.Count;
         rows = new double[2 * points * count];
         values = new double[points * count];
-        double[] value = new double[count], dx = new double[count], dy = new double[count];
+        double[] value = new double[count];
+        double[] dx = new double[count];
+        double[] dy = new double[count];
         for (int q = 0; q < points; q++)
         {
             basis.Evaluate(rule.X[q], rule.Y[q], value, dx, dy);

@@ -1,6 +1,7 @@
 namespace FeltNest.Panel.Domain;
 
-/// <summary>A round cap: the one piece whose flattening is also known from ordinary differential equations, kept to prove the solver.</summary>
+/// <summary>A round cap: the one piece whose flattening is also known from ordinary differential equations, kept to prove the
+/// solver.</summary>
 internal sealed class CapDomain(double radius) : PanelDomain
 {
     /// <summary>Angular radius of the cap, radians.</summary>
@@ -14,7 +15,8 @@ internal sealed class CapDomain(double radius) : PanelDomain
     {
         // Below this distance from the pole the quotients are taken from their series.
         const double near = 1e-3;
-        double r = Math.Sqrt((x * x) + (y * y)), a = radius * r;
+        double r = Math.Sqrt((x * x) + (y * y));
+        double a = radius * r;
         (double sin, double cos) = Math.SinCos(a);
         double reach = r < near ? radius * (1 - (a * a / 6)) : sin / r;
         double bend = r < near ? -Math.Pow(radius, 3) / 3 * (1 - (a * a / 10)) : ((radius * cos) - reach) / (r * r);

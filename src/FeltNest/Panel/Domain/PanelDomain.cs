@@ -1,7 +1,9 @@
 namespace FeltNest.Panel.Domain;
 
-/// <summary>A piece of the unit sphere as the smooth image of the unit disc: (0, 0) goes to the pole, +x towards the tip at s = pi/2.</summary>
-/// <remarks>The half-turn about the pole is the half-turn of the disc: only that may be relied on, and mirror symmetry where it is stated.</remarks>
+/// <summary>A piece of the unit sphere as the smooth image of the unit disc: (0, 0) goes to the pole, +x towards the tip at s =
+/// pi/2.</summary>
+/// <remarks>The half-turn about the pole is the half-turn of the disc: only that may be relied on, and mirror symmetry where it is
+/// stated.</remarks>
 internal abstract class PanelDomain
 {
     /// <summary>Whether the piece equals its mirror image in both axes.</summary>

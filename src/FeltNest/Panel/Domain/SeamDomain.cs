@@ -4,8 +4,9 @@ using FeltNest.Seam;
 namespace FeltNest.Panel.Domain;
 
 /// <summary>The panel inside a seam as the image of the disc.</summary>
-/// <remarks>On the sphere lambda runs along the great circle through pole and tips and psi across it: (sin lambda cos psi, sin psi, cos lambda cos psi). Along the seam both are smooth in s, so with
-/// x = sin s and y = -cos s on the rim each can be written f(x) + g(x) y with smooth f and g: taken over the whole disc this fills the panel. Own derivation.</remarks>
+/// <remarks>On the sphere lambda runs along the great circle through pole and tips and psi across it: (sin lambda cos psi, sin psi, cos
+/// lambda cos psi). Along the seam both are smooth in s, so with x = sin s and y = -cos s on the rim each can be written f(x) + g(x) y with
+/// smooth f and g: taken over the whole disc this fills the panel. Own derivation.</remarks>
 internal sealed class SeamDomain : PanelDomain
 {
     // Terms of the smooth functions: for waists of 20 to 90 degrees 64 leave an error below 1e-11.
@@ -42,7 +43,8 @@ internal sealed class SeamDomain : PanelDomain
         ChartJet chart = ChartAt(x, y);
         (double sinL, double cosL) = Math.SinCos(chart.Along);
         (double sinP, double cosP) = Math.SinCos(chart.Across);
-        SpherePoint byAlong = new(cosL * cosP, 0, -sinL * cosP), byAcross = new(-sinL * sinP, cosP, -cosL * sinP);
+        SpherePoint byAlong = new(cosL * cosP, 0, -sinL * cosP);
+        SpherePoint byAcross = new(-sinL * sinP, cosP, -cosL * sinP);
         return new DomainJet(
             new(sinL * cosP, sinP, cosL * cosP),
             (chart.AlongDx * byAlong) + (chart.AcrossDx * byAcross),

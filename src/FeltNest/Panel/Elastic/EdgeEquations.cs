@@ -5,11 +5,14 @@ using FeltNest.Panel.Domain;
 
 namespace FeltNest.Panel.Elastic;
 
-/// <summary>What the edge rule asks, as equations on the rim coefficients: moments of the squared edge stretch (flat/sphere) over the seam.</summary>
-/// <remarks><para>Where two panels meet, s lies on pi/2 - s. Mated: the part of the squared stretch that changes sign under that exchange has no moments, so it is zero up to the degree asked.
-/// True: squared stretch less 1 has no moments at all. Own derivation (Galerkin's method in the seam parameter).</para>
-/// <para>Limited: of mated edges the squared stretch, as far as its moments tell it, may be held at a greatest value at nodes, one for each pair of places that meet. With t = s - pi/4 it is a sum of
-/// cos 2mt, and there are as many nodes as terms: all nodes held at 1 is the edge rule True, term by term.</para></remarks>
+/// <summary>What the edge rule asks, as equations on the rim coefficients: moments of the squared edge stretch (flat/sphere) over the
+/// seam.</summary>
+/// <remarks><para>Where two panels meet, s lies on pi/2 - s. Mated: the part of the squared stretch that changes sign under that exchange
+/// has no moments, so it is zero up to the degree asked. True: squared stretch less 1 has no moments at all. Own derivation (Galerkin's
+/// method in the seam parameter).</para>
+/// <para>Limited: of mated edges the squared stretch, as far as its moments tell it, may be held at a greatest value at nodes, one for each
+/// pair of places that meet. With t = s - pi/4 it is a sum of cos 2mt, and there are as many nodes as terms: all nodes held at 1 is the
+/// edge rule True, term by term.</para></remarks>
 internal sealed class EdgeEquations
 {
     private readonly EdgeTable u;
@@ -33,7 +36,8 @@ internal sealed class EdgeEquations
     /// <param name="limit">Greatest compression along a mated edge, as a part of flat length below 1; null for none.</param>
     public EdgeEquations(PanelDomain domain, FlatSpace space, EdgeRule rule, double? limit)
     {
-        // Squared stretch has up to twice the rim's degree, and the seam's speed and the rim angle add more: six points a degree leave no aliasing that matters.
+        // Squared stretch has up to twice the rim's degree, and the seam's speed and the rim angle add more: six points a degree leave no
+        // aliasing that matters.
         int count = 6 * space.Degree;
         u = new EdgeTable(domain, space.U, count);
         v = new EdgeTable(domain, space.V, count);
@@ -60,7 +64,8 @@ internal sealed class EdgeEquations
         }
     }
 
-    /// <summary>How many nodes there are: node i stands for the places with |s - pi/4| from i to i + 1 times <see cref="NodeSpacing"/>, and for those that symmetry makes equal to them.</summary>
+    /// <summary>How many nodes there are: node i stands for the places with |s - pi/4| from i to i + 1 times <see cref="NodeSpacing"/>, and
+    /// for those that symmetry makes equal to them.</summary>
     public int Nodes => bounds.Length;
 
     /// <summary>Distance between nodes in s, radians.</summary>
@@ -87,19 +92,24 @@ internal sealed class EdgeEquations
     }
 
     /// <summary>Lowers the limit of the nodes beside each place of the edge that passes it, by as much as it is passed.</summary>
-    /// <remarks>At nodes alone the limit would be passed between the last held node and the first free one, where the edge's few waves swing over the kink of its stretch.</remarks>
+    /// <remarks>At nodes alone the limit would be passed between the last held node and the first free one, where the edge's few waves
+    /// swing over the kink of its stretch.</remarks>
     /// <returns>Whether a limit was lowered: false where the whole edge keeps it.</returns>
     public bool Tighten(ReadOnlySpan<double> x)
     {
         // Squared stretch that may be left above the limit: 0.003 to 0.005 per cent of flat length.
         const double left = 1e-4;
-        double[] excess = Excess(x), more = new double[bounds.Length];
+        double[] excess = Excess(x);
+        double[] more = new double[bounds.Length];
         double period = Math.PI / Step;
         for (int i = 0; i < excess.Length; i++)
         {
             // The place among the nodes: cosines are even about pi/4 and about half a period from there.
-            double over = excess[i] - most, apart = Math.Abs(Math.IEEERemainder(u.S[i] - (Math.PI / 4), period)), among = (apart / NodeSpacing) - 0.5;
-            for (int node = Math.Max(0, (int)Math.Floor(among)); node <= Math.Min(bounds.Length - 1, (int)Math.Ceiling(among)) && over > left; node++)
+            double over = excess[i] - most;
+            double apart = Math.Abs(Math.IEEERemainder(u.S[i] - (Math.PI / 4), period));
+            double among = (apart / NodeSpacing) - 0.5;
+            for (int node = Math.Max(0, (int)Math.Floor(among)); node <= Math.Min(bounds.Length - 1, (int)Math.Ceiling(among))
+                && over > left; node++)
             {
                 more[node] = Math.Max(more[node], over);
             }
@@ -113,7 +123,8 @@ internal sealed class EdgeEquations
     public void Gradients(ReadOnlySpan<double> x, Span<double> jacobian, int size)
     {
         SetRates(x);
-        double[] uWeight = new double[u.Count], vWeight = new double[u.Count];
+        double[] uWeight = new double[u.Count];
+        double[] vWeight = new double[u.Count];
         for (int k = 0; k < tests.Length; k++)
         {
             Span<double> row = jacobian.Slice(k * size, size);
@@ -187,13 +198,16 @@ internal sealed class EdgeEquations
 
     private static double[][] Bounds(FlatSpace space, double[] s)
     {
-        int step = space.IsMirrorSymmetric ? 2 : 1, terms = (MostWave(space) / step) + 1;
+        int step = space.IsMirrorSymmetric ? 2 : 1;
+        int terms = (MostWave(space) / step) + 1;
         return [.. Enumerable.Range(0, terms).Select(node => s.Select(at => Value(node, at)).ToArray())];
 
         // Interpolation in the cosines, as a weight on the places of the edge.
         double Value(int node, double at)
         {
-            double sum = 0, there = Math.PI * (node + 0.5) / (2.0 * step * terms), here = at - (Math.PI / 4);
+            double sum = 0;
+            double there = Math.PI * (node + 0.5) / (2.0 * step * terms);
+            double here = at - (Math.PI / 4);
             for (int m = 0; m < terms; m++)
             {
                 sum += (m == 0 ? 1 : 2) * Math.Cos(2 * step * m * there) * Math.Cos(2 * step * m * here);
@@ -203,7 +217,8 @@ internal sealed class EdgeEquations
         }
     }
 
-    // The rim of degree n moves its stretch freely only in the lower harmonics: more equations than this make rows that nearly depend on each other.
+    // The rim of degree n moves its stretch freely only in the lower harmonics: more equations than this make rows that nearly depend on
+    // each other.
     private static int MostWave(FlatSpace space) => (space.Degree - 3) / 2;
 
     private double[] Excess(ReadOnlySpan<double> x)

@@ -1,8 +1,9 @@
 namespace FeltNest.Panel.Elastic;
 
 /// <summary>What the felt's edge take-up limit did to a mated elastic panel, against the same panel without the limit.</summary>
-/// <remarks>Where the edge is held is known to one node: a part of the seam parameter of about 5 degrees. Near the ends of the held part the limit is lowered at
-/// the nodes until the edge keeps it between them too, to 0.01 per cent of flat length: the panel's own greatest edge compression is the true figure.</remarks>
+/// <remarks>Where the edge is held is known to one node: a part of the seam parameter of about 5 degrees. Near the ends of the held part
+/// the limit is lowered at the nodes until the edge keeps it between them too, to 0.01 per cent of flat length: the panel's own greatest
+/// edge compression is the true figure.</remarks>
 /// <param name="LimitPercent">Greatest compression allowed along the edge, per cent of flat length.</param>
 /// <param name="SharePercent">Share of the seam's length on which the edge is held at the limit; 0 where the limit does not act.</param>
 /// <param name="Where">The held parts of the seam, ascending.</param>

@@ -3,7 +3,8 @@ using FeltNest.Panel.Domain;
 
 namespace FeltNest.Panel.Elastic;
 
-/// <summary>The panel's edge at equal steps of the seam parameter over half a turn: how fast each rim function runs along the seam there.</summary>
+/// <summary>The panel's edge at equal steps of the seam parameter over half a turn: how fast each rim function runs along the seam
+/// there.</summary>
 internal sealed class EdgeTable
 {
     private readonly double[] rates;
@@ -20,7 +21,8 @@ internal sealed class EdgeTable
             for (int m = 0; m < basis.RimCount; m++)
             {
                 DiscMode mode = basis.Modes[m];
-                double angle = mode.Turns * edge.Angle, wave = mode.IsSine ? Math.Cos(angle) : -Math.Sin(angle);
+                double angle = mode.Turns * edge.Angle;
+                double wave = mode.IsSine ? Math.Cos(angle) : -Math.Sin(angle);
                 rates[(m * count) + i] = mode.Scale * mode.Turns * wave * edge.AngleSlope / edge.Speed;
             }
         }

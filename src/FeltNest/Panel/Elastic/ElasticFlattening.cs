@@ -7,8 +7,9 @@ using FeltNest.Panel.Flatten;
 namespace FeltNest.Panel.Elastic;
 
 /// <summary>The flat panel from which the felt is drawn over the sphere with the least elastic energy.</summary>
-/// <remarks>A minimum is sought at a low degree and then followed to the full one. With mated edges this matters: one of two mated edges is always asked to be longer than it would be, and an edge
-/// free to ripple in ever shorter waves could buy that length for nothing. The smooth equilibrium is the one a die can cut, and it settles with the degree like the others.</remarks>
+/// <remarks>A minimum is sought at a low degree and then followed to the full one. With mated edges this matters: one of two mated edges is
+/// always asked to be longer than it would be, and an edge free to ripple in ever shorter waves could buy that length for nothing. The
+/// smooth equilibrium is the one a die can cut, and it settles with the degree like the others.</remarks>
 /// <param name="law">Stiffness of the felt in the panel's axes.</param>
 /// <param name="edge">Edge rule.</param>
 /// <param name="limit">Greatest compression along a mated edge, as a part of flat length below 1; null for none.</param>
@@ -18,8 +19,10 @@ internal sealed class ElasticFlattening(FeltLaw law, EdgeRule edge, double? limi
     /// <summary>Degree that settles lengths to 1e-8 and edge-true ones to 3e-6 at waists of 39 to 60 degrees.</summary>
     public const int UsualDegree = 37;
 
-    // Degrees on the way: the first solve is quick, and too low for an edge to ripple; the next one finds held nodes and turn at little cost.
-    private const int FirstDegree = 13, MiddleDegree = 25;
+    // Degrees on the way: the first solve is quick, and too low for an edge to ripple; the next one finds held nodes and turn at little
+    // cost.
+    private const int FirstDegree = 13;
+    private const int MiddleDegree = 25;
 
     /// <inheritdoc/>
     public (FlatMap Map, PanelSolve Solve) Flatten(PanelDomain domain)
@@ -37,7 +40,8 @@ internal sealed class ElasticFlattening(FeltLaw law, EdgeRule edge, double? limi
         FlatMap map = Start(domain, space.Degree).Raised(space);
         if (edge == EdgeRule.Mated)
         {
-            map = new FlatMap(domain, space, new ElasticSolver(domain, space, law, EdgeRule.Free, null).Solve(map.Coefficients, [], true).Result.X);
+            map = new FlatMap(
+                domain, space, new ElasticSolver(domain, space, law, EdgeRule.Free, null).Solve(map.Coefficients, [], true).Result.X);
         }
 
         int[] ladder = limit is null && mirror ? [FirstDegree, degree] : [FirstDegree, MiddleDegree, degree];
@@ -52,7 +56,8 @@ internal sealed class ElasticFlattening(FeltLaw law, EdgeRule edge, double? limi
 
             // Nodes are carried over by where they lie.
             int[] guess = [.. Enumerable.Range(0, count).Where(i => held.Contains((int)((i + 0.5) * step / spacing)))];
-            ElasticState state = solver.Solve(map.Raised(space).Coefficients, guess, rung <= FirstDegree, limit is not null && rung == degree);
+            ElasticState state =
+                solver.Solve(map.Raised(space).Coefficients, guess, rung <= FirstDegree, limit is not null && rung == degree);
             map = new FlatMap(domain, space, state.Result.X);
             (held, spacing) = (state.Held, step);
             solve = new PanelSolve(rung, space.Count, solve.Iterations + state.Result.Iterations, state.Result.Residual, state.Torque);

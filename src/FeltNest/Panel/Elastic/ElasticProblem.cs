@@ -6,9 +6,10 @@ using FeltNest.Panel.Felt;
 
 namespace FeltNest.Panel.Elastic;
 
-/// <summary>The felt's elastic energy as a function of the flat map's coefficients, under an edge rule; where the panel is not mirror-symmetric its mean turn is held.</summary>
-/// <remarks>The mean turn is the integral of x v - y u over the disc. Holding it spreads the torque over the whole panel: a torque given by two forces at the tips alone would bend the tips without
-/// end as the degree grows.</remarks>
+/// <summary>The felt's elastic energy as a function of the flat map's coefficients, under an edge rule; where the panel is not
+/// mirror-symmetric its mean turn is held.</summary>
+/// <remarks>The mean turn is the integral of x v - y u over the disc. Holding it spreads the torque over the whole panel: a torque given by
+/// two forces at the tips alone would bend the tips without end as the degree grows.</remarks>
 internal sealed class ElasticProblem : ConstrainedProblem
 {
     private readonly FeltLaw law;
@@ -25,7 +26,8 @@ internal sealed class ElasticProblem : ConstrainedProblem
     /// <summary>Tabulates everything that does not change during the solve.</summary>
     public ElasticProblem(PanelDomain domain, FlatSpace space, FeltLaw law, EdgeRule edgeRule, double? edgeLimit)
     {
-        // The energy is a quotient of polynomials: exact quadrature for three times the map's degree leaves its error below that of the map.
+        // The energy is a quotient of polynomials: exact quadrature for three times the map's degree leaves its error below that of the
+        // map.
         const int share = 3;
         this.law = law;
         this.space = space;
@@ -81,13 +83,17 @@ internal sealed class ElasticProblem : ConstrainedProblem
     public override void Linearise(ReadOnlySpan<double> x, Span<double> gradient, Span<double> jacobian)
     {
         SetGradients(x);
-        double[] uForce = new double[2 * rule.Count], vForce = new double[2 * rule.Count];
+        double[] uForce = new double[2 * rule.Count];
+        double[] vForce = new double[2 * rule.Count];
         Span<double> first = stackalloc double[4];
         for (int q = 0; q < rule.Count; q++)
         {
             At(q).First(first);
             double w = rule.Weights[q];
-            (uForce[q], uForce[q + rule.Count], vForce[q], vForce[q + rule.Count]) = (w * first[0], w * first[1], w * first[2], w * first[3]);
+            uForce[q] = w * first[0];
+            uForce[q + rule.Count] = w * first[1];
+            vForce[q] = w * first[2];
+            vForce[q + rule.Count] = w * first[3];
         }
 
         DenseRows.Dots(uForce, u.Rows(u.Count), gradient[..u.Count]);
@@ -100,7 +106,8 @@ internal sealed class ElasticProblem : ConstrainedProblem
     public override void Curve(ReadOnlySpan<double> x, ReadOnlySpan<double> multipliers, Span<double> hessian)
     {
         SetGradients(x);
-        int size = Unknowns, points = rule.Count;
+        int size = Unknowns;
+        int points = rule.Count;
         double[] second = new double[16 * points];
         for (int q = 0; q < points; q++)
         {
@@ -142,10 +149,12 @@ internal sealed class ElasticProblem : ConstrainedProblem
     // One function's gradients times the 2 x 2 blocks of second derivatives that start at (row, column).
     private static void Weigh(ReadOnlySpan<double> gradients, double[] second, int row, int column, double[] to)
     {
-        int points = gradients.Length / 2, at = (4 * row) + column;
+        int points = gradients.Length / 2;
+        int at = (4 * row) + column;
         for (int q = 0; q < points; q++, at += 16)
         {
-            double x = gradients[q], y = gradients[q + points];
+            double x = gradients[q];
+            double y = gradients[q + points];
             to[q] = (second[at] * x) + (second[at + 4] * y);
             to[q + points] = (second[at + 1] * x) + (second[at + 5] * y);
         }
@@ -165,7 +174,8 @@ internal sealed class ElasticProblem : ConstrainedProblem
     private double[] TurnRow()
     {
         double[] row = new double[space.Count];
-        double[] x = new double[rule.Count], y = new double[rule.Count];
+        double[] x = new double[rule.Count];
+        double[] y = new double[rule.Count];
         for (int q = 0; q < rule.Count; q++)
         {
             (x[q], y[q]) = (rule.Weights[q] * rule.X[q], rule.Weights[q] * rule.Y[q]);
@@ -180,7 +190,8 @@ internal sealed class ElasticProblem : ConstrainedProblem
         return row;
     }
 
-    private EnergyDensity At(int q) => new(law, metrics[q], uGradient[q], uGradient[q + rule.Count], vGradient[q], vGradient[q + rule.Count]);
+    private EnergyDensity At(int q) =>
+        new(law, metrics[q], uGradient[q], uGradient[q + rule.Count], vGradient[q], vGradient[q + rule.Count]);
 
     private void SetGradients(ReadOnlySpan<double> x)
     {

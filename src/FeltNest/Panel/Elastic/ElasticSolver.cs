@@ -7,9 +7,10 @@ using FeltNest.Panel.Felt;
 
 namespace FeltNest.Panel.Elastic;
 
-/// <summary>Equilibrium of the felt in the polynomials of one degree: Newton's method within, and around it the search for the nodes held at the edge limit and for the turn that lays the chord along u.</summary>
-/// <remarks>The held nodes are found by the primal-dual active set method (M. Hintermueller, K. Ito, K. Kunisch, <i>SIAM J. Optim.</i> 13, 2002): a node above the limit is held, a held node that pulls the
-/// wrong way is let go.</remarks>
+/// <summary>Equilibrium of the felt in the polynomials of one degree: Newton's method within, and around it the search for the nodes held
+/// at the edge limit and for the turn that lays the chord along u.</summary>
+/// <remarks>The held nodes are found by the primal-dual active set method (M. Hintermueller, K. Ito, K. Kunisch, <i>SIAM J. Optim.</i> 13,
+/// 2002): a node above the limit is held, a held node that pulls the wrong way is let go.</remarks>
 internal sealed class ElasticSolver
 {
     // Rounds of held nodes and turns before the solve is given up: sound panels take fewer than 12.
@@ -46,15 +47,18 @@ internal sealed class ElasticSolver
         problem.MeanTurn = space.IsMirrorSymmetric ? 0 : problem.Turn(x);
         ChordTurn turn = new();
         HashSet<string> seen = [];
-        int steps = 0, tightened = 0;
+        int steps = 0;
+        int tightened = 0;
         bool last = false;
         for (int round = 0; round < MostRounds; round++)
         {
             ConstrainedNewton newton = new(problem);
-            NewtonResult result = minimum ? newton.Minimise(x, last ? ConstrainedNewton.Met : Rough) : newton.Follow(x, last ? ConstrainedNewton.Met : Rough);
+            NewtonResult result =
+                minimum ? newton.Minimise(x, last ? ConstrainedNewton.Met : Rough) : newton.Follow(x, last ? ConstrainedNewton.Met : Rough);
             steps += result.Iterations;
             x = result.X;
-            int[] now = [.. problem.Edge.Held], next = Next(result, now);
+            int[] now = [.. problem.Edge.Held];
+            int[] next = Next(result, now);
             if (!next.SequenceEqual(now))
             {
                 // A set that comes back is left by one node at a time.
@@ -86,7 +90,8 @@ internal sealed class ElasticSolver
             Point2 tip = Tip(x);
             if (Math.Abs(tip.Y / tip.X) <= ChordTurn.Met)
             {
-                return new ElasticState(result with { X = Turned(x, tip), Iterations = steps }, now, -result.Multipliers[0] * problem.TurnRate(x));
+                return new ElasticState(
+                    result with { X = Turned(x, tip), Iterations = steps }, now, -result.Multipliers[0] * problem.TurnRate(x));
             }
 
             problem.MeanTurn = turn.Next(problem.MeanTurn, tip, problem.TurnRate(x));
@@ -120,7 +125,8 @@ internal sealed class ElasticSolver
     // The panel turned as a whole until the tip lies on the u axis; both coordinates are made of the same functions.
     private double[] Turned(double[] x, Point2 tip)
     {
-        double cos = tip.X / tip.Length, sin = tip.Y / tip.Length;
+        double cos = tip.X / tip.Length;
+        double sin = tip.Y / tip.Length;
         double[] to = new double[x.Length];
         int count = space.U.Count;
         for (int i = 0; i < count; i++)

@@ -10,7 +10,8 @@ internal static class HeldEdge
     private const int Places = 720;
 
     /// <summary>Greatest compression along an edge, as a part of flat length.</summary>
-    public static double GreatestCompression(FlatEdge edge) => Enumerable.Range(0, Places).Max(i => 1 - edge.StretchAt(2 * Math.PI * i / Places));
+    public static double GreatestCompression(FlatEdge edge) =>
+        Enumerable.Range(0, Places).Max(i => 1 - edge.StretchAt(2 * Math.PI * i / Places));
 
     /// <summary>The parts of the seam for which held nodes stand.</summary>
     public static IReadOnlyList<SeamInterval> Intervals(ElasticPanel panel)
@@ -21,7 +22,8 @@ internal static class HeldEdge
         }
 
         // Nodes lie on both sides of every fourth place; without mirrors those of pi/4 and 5 pi/4 alone reach all the way round.
-        int around = (int)Math.Round(2 * Math.PI / panel.Spacing), zero = (int)Math.Round(Math.PI / 4 / panel.Spacing * 2);
+        int around = (int)Math.Round(2 * Math.PI / panel.Spacing);
+        int zero = (int)Math.Round(Math.PI / 4 / panel.Spacing * 2);
         bool mirror = panel.Map.Space.IsMirrorSymmetric;
         bool[] held = new bool[2 * around];
         for (int centre = 0; centre < 2 * around; centre += mirror ? around / 2 : around)
@@ -42,10 +44,12 @@ internal static class HeldEdge
     /// <summary>Share of the seam's length, per cent.</summary>
     public static double SharePercent(IReadOnlyList<SeamInterval> where, PanelDomain domain)
     {
-        double held = 0, whole = 0;
+        double held = 0;
+        double whole = 0;
         for (int i = 0; i < Places; i++)
         {
-            double s = 2 * Math.PI * (i + 0.5) / Places, speed = domain.EdgeAt(s).Speed;
+            double s = 2 * Math.PI * (i + 0.5) / Places;
+            double speed = domain.EdgeAt(s).Speed;
             whole += speed;
             held += where.Any(part => (s >= part.FromS && s < part.ToS) || s + (2 * Math.PI) < part.ToS) ? speed : 0;
         }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using FeltNest.Ball;
 using FeltNest.Panel.Disc;
 using FeltNest.Panel.Domain;
@@ -7,7 +8,8 @@ using FeltNest.Panel.Shape;
 
 namespace FeltNest.Panel.Elastic;
 
-/// <summary>The mated elastic panel whose edge is pushed together no more than its felt takes up, with the panel without that limit beside it.</summary>
+/// <summary>The mated elastic panel whose edge is pushed together no more than its felt takes up, with the panel without that limit beside
+/// it.</summary>
 /// <param name="law">Stiffness of the felt in the panel's axes.</param>
 /// <param name="limit">Greatest compression along the edge, as a part of flat length, 0 to below 1.</param>
 /// <param name="degree">Polynomial degree, odd.</param>
@@ -17,7 +19,8 @@ internal sealed class LimitedFlattening(FeltLaw law, double limit, int degree)
     /// <param name="domain">The piece of sphere.</param>
     /// <param name="radius">Radius of the sphere, mm.</param>
     /// <param name="stiffness">What the law is to be multiplied by to be in N/mm.</param>
-    /// <exception cref="NoAnswerException">No panel was found that keeps the limit; the message gives the nearest limit that works.</exception>
+    /// <exception cref="NoAnswerException">No panel was found that keeps the limit; the message gives the nearest limit that
+    /// works.</exception>
     public (FlatMap Map, PanelSolve Solve, EdgeLimitReport Report) Flatten(SeamDomain domain, double radius, double stiffness)
     {
         ElasticPanel plain = new ElasticFlattening(law, EdgeRule.Mated, null, degree).Panel(domain);
@@ -52,14 +55,17 @@ internal sealed class LimitedFlattening(FeltLaw law, double limit, int degree)
     {
         // Halvings in the search for the nearest limit that works: to a 64th of the way, as fine as a felt's limit is known.
         const int halvings = 6;
-        double low = limit, high = greatest;
+        double low = limit;
+        double high = greatest;
         for (int i = 0; i < halvings; i++)
         {
             double middle = (low + high) / 2;
             (low, high) = Try(domain, middle) is null ? (middle, high) : (low, middle);
         }
 
-        return new NoAnswerException(FormattableString.Invariant(
-            $"felt.maxEdgeCompressionPercent: no panel was found whose edge is pushed together at most {100 * limit:0.##} %; {Math.Ceiling(1000 * high) / 10:0.#} % works"));
+        return new NoAnswerException(string.Create(
+            CultureInfo.InvariantCulture,
+            $"felt.maxEdgeCompressionPercent: no panel was found whose edge is pushed together at most {100 * limit:0.##} %; "
+                + $"{Math.Ceiling(1000 * high) / 10:0.#} % works"));
     }
 }

@@ -2,19 +2,33 @@ using FeltNest.Panel.Domain;
 
 namespace FeltNest.Panel.Felt;
 
-/// <summary>Elastic energy at one place of the disc as a function of the gradient of the flat map, with its first and second derivatives.</summary>
-/// <remarks><para>The felt is stress-free when flat and F maps flat to sphere. With A the sphere's metric on the disc and G the gradient of the flat map, C = F'F = K' A K with K = 1/G, and the
-/// energy over the disc is W(C) det G: the unknown is the flat shape, not the stretched one.</para>
-/// <para>With L = dG K, dC = -(C L + L' C), so the first derivative is det G (W I - C S) K', the configurational tension (J. D. Eshelby, <i>J. Elasticity</i> 5, 1975), and the second is the
-/// bilinear form written in <see cref="Second"/>. Own derivation, tested against differences.</para></remarks>
+/// <summary>Elastic energy at one place of the disc as a function of the gradient of the flat map, with its first and second
+/// derivatives.</summary>
+/// <remarks><para>The felt is stress-free when flat and F maps flat to sphere. With A the sphere's metric on the disc and G the gradient of
+/// the flat map, C = F'F = K' A K with K = 1/G, and the energy over the disc is W(C) det G: the unknown is the flat shape, not the
+/// stretched one.</para>
+/// <para>With L = dG K, dC = -(C L + L' C), so the first derivative is det G (W I - C S) K', the configurational tension (J. D. Eshelby,
+/// <i>J. Elasticity</i> 5, 1975), and the second is the bilinear form written in <see cref="Second"/>. Own derivation, tested against
+/// differences.</para></remarks>
 internal readonly ref struct EnergyDensity
 {
     private readonly FeltLaw law;
-    private readonly double det, w;
-    private readonly double k11, k12, k21, k22;
-    private readonly double c11, c12, c22;
-    private readonly double s11, s12, s22;
-    private readonly double m11, m12, m21, m22;
+    private readonly double det;
+    private readonly double w;
+    private readonly double k11;
+    private readonly double k12;
+    private readonly double k21;
+    private readonly double k22;
+    private readonly double c11;
+    private readonly double c12;
+    private readonly double c22;
+    private readonly double s11;
+    private readonly double s12;
+    private readonly double s22;
+    private readonly double m11;
+    private readonly double m12;
+    private readonly double m21;
+    private readonly double m22;
 
     /// <summary>State at a place.</summary>
     /// <param name="law">Felt law.</param>
@@ -31,12 +45,16 @@ internal readonly ref struct EnergyDensity
         k12 = -uy / det;
         k21 = -vx / det;
         k22 = ux / det;
-        double p11 = (a.XX * k11) + (a.XY * k21), p12 = (a.XX * k12) + (a.XY * k22);
-        double p21 = (a.XY * k11) + (a.YY * k21), p22 = (a.XY * k12) + (a.YY * k22);
+        double p11 = (a.XX * k11) + (a.XY * k21);
+        double p12 = (a.XX * k12) + (a.XY * k22);
+        double p21 = (a.XY * k11) + (a.YY * k21);
+        double p22 = (a.XY * k12) + (a.YY * k22);
         c11 = (k11 * p11) + (k21 * p21);
         c12 = (k11 * p12) + (k21 * p22);
         c22 = (k12 * p12) + (k22 * p22);
-        double e = (c11 - 1) / 2, f = (c22 - 1) / 2, g = c12;
+        double e = (c11 - 1) / 2;
+        double f = (c22 - 1) / 2;
+        double g = c12;
         s11 = (law.UU * e) + (law.UV * f) + (law.US * g);
         s22 = (law.UV * e) + (law.VV * f) + (law.VS * g);
         s12 = (law.US * e) + (law.VS * f) + (law.SS * g);
@@ -62,7 +80,10 @@ internal readonly ref struct EnergyDensity
     /// <summary>Derivatives by ux, uy, vx, vy.</summary>
     public void First(Span<double> to)
     {
-        double e11 = w - m11, e12 = -m12, e21 = -m21, e22 = w - m22;
+        double e11 = w - m11;
+        double e12 = -m12;
+        double e21 = -m21;
+        double e22 = w - m22;
         to[0] = det * ((e11 * k11) + (e12 * k12));
         to[1] = det * ((e11 * k21) + (e12 * k22));
         to[2] = det * ((e21 * k11) + (e22 * k12));
@@ -81,18 +102,32 @@ internal readonly ref struct EnergyDensity
         }
     }
 
-    // i, j: row and column of the first changed entry of G; p, q: of the second. L has one row, that of K: m for the first, n for the second.
+    // i, j: row and column of the first changed entry of G; p, q: of the second. L has one row, that of K: m for the first, n for the
+    // second.
     private double Pair(int i, int j, int p, int q)
     {
-        double m1 = j == 0 ? k11 : k21, m2 = j == 0 ? k12 : k22, n1 = q == 0 ? k11 : k21, n2 = q == 0 ? k12 : k22;
-        double mi = i == 0 ? m1 : m2, mp = p == 0 ? m1 : m2, ni = i == 0 ? n1 : n2, np = p == 0 ? n1 : n2;
+        double m1 = j == 0 ? k11 : k21;
+        double m2 = j == 0 ? k12 : k22;
+        double n1 = q == 0 ? k11 : k21;
+        double n2 = q == 0 ? k12 : k22;
+        double mi = i == 0 ? m1 : m2;
+        double mp = p == 0 ? m1 : m2;
+        double ni = i == 0 ? n1 : n2;
+        double np = p == 0 ? n1 : n2;
         double csmI = i == 0 ? (m11 * m1) + (m12 * m2) : (m21 * m1) + (m22 * m2);
         double csmP = p == 0 ? (m11 * m1) + (m12 * m2) : (m21 * m1) + (m22 * m2);
         double csnI = i == 0 ? (m11 * n1) + (m12 * n2) : (m21 * n1) + (m22 * n2);
         double csnP = p == 0 ? (m11 * n1) + (m12 * n2) : (m21 * n1) + (m22 * n2);
-        double ci1 = i == 0 ? c11 : c12, ci2 = i == 0 ? c12 : c22, cp1 = p == 0 ? c11 : c12, cp2 = p == 0 ? c12 : c22;
-        double e = ci1 * m1, f = ci2 * m2, g = (ci1 * m2) + (ci2 * m1);
-        double h = cp1 * n1, k = cp2 * n2, l = (cp1 * n2) + (cp2 * n1);
+        double ci1 = i == 0 ? c11 : c12;
+        double ci2 = i == 0 ? c12 : c22;
+        double cp1 = p == 0 ? c11 : c12;
+        double cp2 = p == 0 ? c12 : c22;
+        double e = ci1 * m1;
+        double f = ci2 * m2;
+        double g = (ci1 * m2) + (ci2 * m1);
+        double h = cp1 * n1;
+        double k = cp2 * n2;
+        double l = (cp1 * n2) + (cp2 * n1);
         double stiff = (h * ((law.UU * e) + (law.UV * f) + (law.US * g)))
             + (k * ((law.UV * e) + (law.VV * f) + (law.VS * g)))
             + (l * ((law.US * e) + (law.VS * f) + (law.SS * g)));

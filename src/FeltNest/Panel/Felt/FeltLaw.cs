@@ -1,10 +1,12 @@
+using System.Globalization;
 using FeltNest.Ball;
 
 namespace FeltNest.Panel.Felt;
 
-/// <summary>Plane-stress stiffness of felt in the panel's own axes: tension per width from Green strain, both in axes u, v of the flat panel.</summary>
-/// <remarks>The law is linear between the second Piola-Kirchhoff tension and the Green strain (St Venant-Kirchhoff), as in R. W. Ogden, <i>Non-Linear Elastic Deformations</i>, 1984, section 4.3.
-/// Strain order: uu, vv, twice uv. No bending, no wrinkling.</remarks>
+/// <summary>Plane-stress stiffness of felt in the panel's own axes: tension per width from Green strain, both in axes u, v of the flat
+/// panel.</summary>
+/// <remarks>The law is linear between the second Piola-Kirchhoff tension and the Green strain (St Venant-Kirchhoff), as in R. W. Ogden,
+/// <i>Non-Linear Elastic Deformations</i>, 1984, section 4.3. Strain order: uu, vv, twice uv. No bending, no wrinkling.</remarks>
 /// <param name="UU">Tension uu for strain uu.</param>
 /// <param name="UV">Tension uu for strain vv.</param>
 /// <param name="VV">Tension vv for strain vv.</param>
@@ -26,13 +28,15 @@ public readonly record struct FeltLaw(double UU, double UV, double VV, double US
     }
 
     /// <summary>Felt with a warp, seen from axes turned against it.</summary>
-    /// <remarks>Plane stress of an orthotropic sheet and its turning as in R. M. Jones, <i>Mechanics of Composite Materials</i>, 2nd ed. 1999, sections 2.5 and 2.6.</remarks>
+    /// <remarks>Plane stress of an orthotropic sheet and its turning as in R. M. Jones, <i>Mechanics of Composite Materials</i>, 2nd ed.
+    /// 1999, sections 2.5 and 2.6.</remarks>
     /// <param name="warp">Modulus times thickness along the warp.</param>
     /// <param name="weft">Modulus times thickness along the weft.</param>
     /// <param name="shear">Shear modulus times thickness.</param>
     /// <param name="poisson">Shortening along the weft over stretch along the warp, for a pull along the warp.</param>
     /// <param name="direction">Direction of the warp in the panel's axes, radians.</param>
-    /// <exception cref="ArgumentException">The moduli are not those of a stable sheet: its energy is not positive for every strain.</exception>
+    /// <exception cref="ArgumentException">The moduli are not those of a stable sheet: its energy is not positive for every
+    /// strain.</exception>
     public static FeltLaw Orthotropic(double warp, double weft, double shear, double poisson, double direction)
     {
         double part = 1 - (poisson * poisson * weft / warp);
@@ -41,9 +45,17 @@ public readonly record struct FeltLaw(double UU, double UV, double VV, double US
             throw new ArgumentException("the moduli are not positive definite", nameof(poisson));
         }
 
-        double q11 = warp / part, q22 = weft / part, q12 = poisson * q22, q66 = shear;
+        double q11 = warp / part;
+        double q22 = weft / part;
+        double q12 = poisson * q22;
+        double q66 = shear;
         (double s, double c) = Turn(direction);
-        double cc = c * c, ss = s * s, cs = c * s, along = q11 - q12 - (2 * q66), across = q12 - q22 + (2 * q66), mixed = 2 * (q12 + (2 * q66));
+        double cc = c * c;
+        double ss = s * s;
+        double cs = c * s;
+        double along = q11 - q12 - (2 * q66);
+        double across = q12 - q22 + (2 * q66);
+        double mixed = 2 * (q12 + (2 * q66));
         return new FeltLaw(
             (q11 * cc * cc) + (mixed * cc * ss) + (q22 * ss * ss),
             ((q11 + q22 - (4 * q66)) * cc * ss) + (q12 * ((cc * cc) + (ss * ss))),
@@ -64,11 +76,15 @@ public readonly record struct FeltLaw(double UU, double UV, double VV, double US
 
     /// <summary>The law of a felt for a panel, N/mm.</summary>
     /// <param name="felt">The felt.</param>
-    /// <param name="warpAngle">Angle from the warp to the panel's +u, radians; null where any angle serves, which only felt without a warp allows.</param>
-    /// <exception cref="InputException">The moduli are no moduli, or are not positive definite together, or felt with a warp was given no angle.</exception>
+    /// <param name="warpAngle">Angle from the warp to the panel's +u, radians; null where any angle serves, which only felt without a warp
+    /// allows.</param>
+    /// <exception cref="InputException">The moduli are no moduli, or are not positive definite together, or felt with a warp was given no
+    /// angle.</exception>
     public static FeltLaw For(FeltSpec felt, double? warpAngle)
     {
-        double warp = felt.WarpModulusNPerMm, weft = felt.WeftModulusNPerMm, shear = felt.ShearModulusNPerMm;
+        double warp = felt.WarpModulusNPerMm;
+        double weft = felt.WeftModulusNPerMm;
+        double shear = felt.ShearModulusNPerMm;
         foreach ((string field, double modulus) in new[] { ("warp", warp), ("weft", weft), ("shear", shear) })
         {
             if (!(modulus > 0 && double.IsFinite(modulus)))
@@ -80,16 +96,21 @@ public readonly record struct FeltLaw(double UU, double UV, double VV, double US
         double most = Math.Sqrt(warp / weft);
         if (!(felt.Poisson >= 0 && felt.Poisson < most))
         {
-            throw new InputException(null, "felt.poisson", FormattableString.Invariant(
-                $"{felt.Poisson}; 0 to below {most:0.####} is allowed with these moduli (the root of warp over weft modulus), else the felt would give energy when stretched"));
+            throw new InputException(null, "felt.poisson", string.Create(
+                CultureInfo.InvariantCulture,
+                $"{felt.Poisson}; 0 to below {most:0.####} is allowed with these moduli (the root of warp over weft modulus), else the "
+                    + $"felt would give energy when stretched"));
         }
 
         return IsIsotropic(felt) ? Isotropic(warp, felt.Poisson)
             : warpAngle is { } angle ? Orthotropic(warp, weft, shear, felt.Poisson, -angle)
             : throw (warp == weft
-                ? new InputException(null, "felt.shearModulusNPerMm", FormattableString.Invariant(
-                    $"{shear}; felt without a warp has {warp / (2 * (1 + felt.Poisson)):0.####} here, warp modulus / (2 (1 + poisson)), within 0.1 %; any other value is felt with a warp, and panel.warpAngleDeg needs an angle in degrees"))
-                : new InputException(null, "panel.warpAngleDeg", "any; felt with a warp (its moduli differ by direction) needs an angle in degrees"));
+                ? new InputException(null, "felt.shearModulusNPerMm", string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{shear}; felt without a warp has {warp / (2 * (1 + felt.Poisson)):0.####} here, warp modulus / (2 (1 + poisson)), "
+                        + $"within 0.1 %; any other value is felt with a warp, and panel.warpAngleDeg needs an angle in degrees"))
+                : new InputException(
+                    null, "panel.warpAngleDeg", "any; felt with a warp (its moduli differ by direction) needs an angle in degrees"));
     }
 
     /// <summary>The law with all stiffnesses multiplied.</summary>
@@ -101,7 +122,9 @@ public readonly record struct FeltLaw(double UU, double UV, double VV, double US
     /// <param name="cVV">C along v.</param>
     public double Energy(double cUU, double cUV, double cVV)
     {
-        double u = (cUU - 1) / 2, v = (cVV - 1) / 2, s = cUV;
+        double u = (cUU - 1) / 2;
+        double v = (cVV - 1) / 2;
+        double s = cUV;
         return 0.5 * ((UU * u * u) + (VV * v * v) + (SS * s * s)) + (UV * u * v) + (US * u * s) + (VS * v * s);
     }
 

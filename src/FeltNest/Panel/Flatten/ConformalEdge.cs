@@ -18,7 +18,10 @@ internal sealed class ConformalEdge
     public ConformalEdge(PanelDomain domain, Func<double, double> normalSlope, int count)
     {
         places = [.. Enumerable.Range(0, count).Select(i => domain.EdgeAt(Parameter(i, count)))];
-        double[] rate = [.. places.Select((edge, i) => i < count / 2 ? edge.Speed * (edge.Curvature + normalSlope(Parameter(i, count))) : 0)];
+        double[] rate =
+        [
+            .. places.Select((edge, i) => i < count / 2 ? edge.Speed * (edge.Curvature + normalSlope(Parameter(i, count))) : 0),
+        ];
         for (int i = count / 2; i < count; i++)
         {
             rate[i] = rate[i - (count / 2)];
@@ -27,14 +30,16 @@ internal sealed class ConformalEdge
         double mean = rate.Average();
         TurningError = 2 * Math.PI * Math.Abs(mean - 1);
         double[] heading = Integral([.. rate.Select(r => r - mean)]);
-        double[] dx = new double[count], dy = new double[count];
+        double[] dx = new double[count];
+        double[] dy = new double[count];
         for (int i = 0; i < count; i++)
         {
             (double sin, double cos) = Math.SinCos(Parameter(i, count) + heading[i] - heading[0]);
             (dx[i], dy[i]) = (places[i].Speed * cos, places[i].Speed * sin);
         }
 
-        double[] x = Integral(dx), y = Integral(dy);
+        double[] x = Integral(dx);
+        double[] y = Integral(dy);
         int tip = count / 4;
         double turn = -Math.Atan2(y[tip], x[tip]);
         points = [.. x.Zip(y, (a, b) => new Point2(a, b).Turned(turn))];
@@ -71,7 +76,8 @@ internal sealed class ConformalEdge
         double[] to = new double[n];
         for (int k = 1; k < n / 2; k++)
         {
-            double re = 0, im = 0;
+            double re = 0;
+            double im = 0;
             for (int i = 0; i < n; i++)
             {
                 (double sin, double cos) = Math.SinCos(2 * Math.PI * ((long)k * i % n) / n);

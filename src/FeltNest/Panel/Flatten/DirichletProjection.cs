@@ -31,22 +31,28 @@ internal sealed class DirichletProjection
             (flux[3 * q], flux[(3 * q) + 1], flux[(3 * q) + 2]) = (w * a.YY, -w * a.XY, w * a.XX);
         }
 
-        int rim = basis.RimCount, free = basis.Count - rim;
-        double[] stiffness = new double[free * free], row = new double[basis.Count];
+        int rim = basis.RimCount;
+        int free = basis.Count - rim;
+        double[] stiffness = new double[free * free];
+        double[] row = new double[basis.Count];
         for (int i = 0; i < free; i++)
         {
             DenseRows.Dots(Weighed(table.Row(rim + i)), table.Rows(basis.Count), row);
             row.AsSpan(rim).CopyTo(stiffness.AsSpan(i * free, free));
         }
 
-        factor = DenseCholesky.TryFactor(stiffness, free, 0) ?? throw new InvalidOperationException("the stiffness of the disc is not positive definite");
+        factor = DenseCholesky.TryFactor(stiffness, free, 0)
+            ?? throw new InvalidOperationException("the stiffness of the disc is not positive definite");
     }
 
     /// <summary>Coefficients of the function with the given rim coefficients and source.</summary>
     public double[] Solve(ReadOnlySpan<double> rimCoefficients, double source)
     {
-        int rim = basis.RimCount, free = basis.Count - rim;
-        double[] gradient = new double[2 * rule.Count], load = new double[rule.Count], all = new double[basis.Count];
+        int rim = basis.RimCount;
+        int free = basis.Count - rim;
+        double[] gradient = new double[2 * rule.Count];
+        double[] load = new double[rule.Count];
+        double[] all = new double[basis.Count];
         for (int i = 0; i < rim; i++)
         {
             all[i] = rimCoefficients[i];
@@ -73,7 +79,8 @@ internal sealed class DirichletProjection
         double[] to = new double[gradient.Length];
         for (int q = 0; q < rule.Count; q++)
         {
-            double x = gradient[q], y = gradient[q + rule.Count];
+            double x = gradient[q];
+            double y = gradient[q + rule.Count];
             to[q] = (flux[3 * q] * x) + (flux[(3 * q) + 1] * y);
             to[q + rule.Count] = (flux[(3 * q) + 1] * x) + (flux[(3 * q) + 2] * y);
         }

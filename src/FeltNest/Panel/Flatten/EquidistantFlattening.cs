@@ -5,7 +5,8 @@ using FeltNest.Panel.Domain;
 namespace FeltNest.Panel.Flatten;
 
 /// <summary>The plain reference: the great circle through pole and tips keeps its length, and so do the great circles across it.</summary>
-/// <remarks>The angles along and across the panel are the flat coordinates. They are expanded in the disc's polynomials, which are orthonormal by their gradients.</remarks>
+/// <remarks>The angles along and across the panel are the flat coordinates. They are expanded in the disc's polynomials, which are
+/// orthonormal by their gradients.</remarks>
 internal sealed class EquidistantFlattening(int degree) : IFlattening
 {
     /// <summary>Degree at which the expansion has settled to 1e-9 for usual waists; nothing is solved, so it costs little.</summary>
@@ -15,7 +16,8 @@ internal sealed class EquidistantFlattening(int degree) : IFlattening
     /// <exception cref="ArgumentException">The piece is not the inside of a seam.</exception>
     public (FlatMap Map, PanelSolve Solve) Flatten(PanelDomain domain)
     {
-        FlatMap map = Expand(domain as SeamDomain ?? throw new ArgumentException("only the inside of a seam has a long axis", nameof(domain)));
+        FlatMap map =
+            Expand(domain as SeamDomain ?? throw new ArgumentException("only the inside of a seam has a long axis", nameof(domain)));
         return (map, new PanelSolve(degree, 0, 0, 0, 0));
     }
 
@@ -30,7 +32,9 @@ internal sealed class EquidistantFlattening(int degree) : IFlattening
 
         void Expand(DiscBasis basis, Span<double> coefficients, Func<ChartJet, (double Dx, double Dy)> gradient)
         {
-            double[] value = new double[basis.Count], dx = new double[basis.Count], dy = new double[basis.Count];
+            double[] value = new double[basis.Count];
+            double[] dx = new double[basis.Count];
+            double[] dy = new double[basis.Count];
             for (int q = 0; q < rule.Count; q++)
             {
                 (double gx, double gy) = gradient(domain.ChartAt(rule.X[q], rule.Y[q]));

@@ -15,10 +15,13 @@ internal sealed class StrainSampler(FlatMap map, double radius)
         DomainJet sphere = map.Domain.At(x, y);
         FlatJet flat = map.At(x, y);
         Metric c = new EnergyDensity(default, sphere.Metric, flat.Ux, flat.Uy, flat.Vx, flat.Vy).Stretch;
-        double mean = (c.XX + c.YY) / 2, half = (c.XX - c.YY) / 2, apart = Math.Sqrt((half * half) + (c.XY * c.XY));
+        double mean = (c.XX + c.YY) / 2;
+        double half = (c.XX - c.YY) / 2;
+        double apart = Math.Sqrt((half * half) + (c.XY * c.XY));
 
         // The lesser principal value by the determinant, which keeps its digits where the two are far apart.
-        double major = mean + apart, minor = ((c.XX * c.YY) - (c.XY * c.XY)) / major;
+        double major = mean + apart;
+        double minor = ((c.XX * c.YY) - (c.XY * c.XY)) / major;
         return new StrainSample(
             flat.Place * radius, 100 * (Math.Sqrt(major) - 1), 100 * (Math.Sqrt(minor) - 1), 0.5 * Math.Atan2(c.XY, half), sphere.Point);
     }
@@ -37,7 +40,8 @@ internal sealed class StrainSampler(FlatMap map, double radius)
                 double r = ring / (rings - 1.0);
                 StrainSample here = At(r * x, r * y);
                 samples[(ring * spokes) + spoke] = here;
-                samples[(ring * spokes) + spoke + (spokes / 2)] = here with { Place = -here.Place, Fitted = new(-here.Fitted.X, -here.Fitted.Y, here.Fitted.Z) };
+                samples[(ring * spokes) + spoke + (spokes / 2)] =
+                    here with { Place = -here.Place, Fitted = new(-here.Fitted.X, -here.Fitted.Y, here.Fitted.Z) };
             }
         }
 
@@ -55,14 +59,23 @@ internal sealed class StrainSampler(FlatMap map, double radius)
         }
 
         double angle = map.Domain.EdgeAt(2 * Math.PI * (best % field.Spokes) / field.Spokes).Angle;
-        double r = best / field.Spokes / (field.Rings - 1.0), found = quantity(field.Samples[best]);
+        double r = best / field.Spokes / (field.Rings - 1.0);
+        double found = quantity(field.Samples[best]);
 
         // Steps to the four sides, halved when none is better, down to where an extreme is flat to the last digits.
         const double finest = 1e-7;
         for (double step = 1.0 / field.Rings; step > finest;)
         {
-            double bestR = r, bestAngle = angle, before = found;
-            foreach ((double nr, double na) in new[] { (Math.Min(1, r + step), angle), (Math.Max(0, r - step), angle), (r, angle + step), (r, angle - step) })
+            double bestR = r;
+            double bestAngle = angle;
+            double before = found;
+            foreach ((double nr, double na) in new[]
+            {
+                (Math.Min(1, r + step), angle),
+                (Math.Max(0, r - step), angle),
+                (r, angle + step),
+                (r, angle - step),
+            })
             {
                 double value = quantity(At(nr * Math.Cos(na), nr * Math.Sin(na)));
                 (found, bestR, bestAngle) = value > found ? (value, nr, na) : (found, bestR, bestAngle);

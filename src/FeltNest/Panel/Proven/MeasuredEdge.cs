@@ -25,11 +25,13 @@ internal sealed class MeasuredEdge
     /// <summary>Direction of the long axis in the outline's own frame, radians.</summary>
     public double Axis { get; }
 
-    /// <summary>For each place, turned and moved, the nearest place of an edge: its parameter, place, normal out of the panel, and the distance along that normal.</summary>
+    /// <summary>For each place, turned and moved, the nearest place of an edge: its parameter, place, normal out of the panel, and the
+    /// distance along that normal.</summary>
     public (double Parameter, Point2 Foot, Point2 Outward, double Off)[] Against(IPlaneCurve edge, double turn, Point2 move)
     {
         // Places of the edge looked at before the foot is refined, and steps of that: it halves its error's digits each time.
-        const int looks = 720, refinements = 6;
+        const int looks = 720;
+        const int refinements = 6;
         CurvePoint[] grid = [.. Enumerable.Range(0, looks).Select(i => edge.At(i * edge.Period / looks))];
         return [.. Places.Select(place =>
         {

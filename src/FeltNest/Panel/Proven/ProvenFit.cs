@@ -1,3 +1,4 @@
+using System.Globalization;
 using FeltNest.Ball;
 
 namespace FeltNest.Panel.Proven;
@@ -8,13 +9,15 @@ namespace FeltNest.Panel.Proven;
 /// <param name="Values">Neutral layer, waist and, where the outline shows one, edge limit.</param>
 /// <param name="ShowsLimit">Whether the outline shows an edge limit that acts.</param>
 /// <param name="Deviations">Measured outline against the panel, at equal steps of the measured outline's length.</param>
-/// <param name="Trades">Independent directions in which the values can be changed together, the one least seen in the outline first.</param>
+/// <param name="Trades">Independent directions in which the values can be changed together, the one least seen in the outline
+/// first.</param>
 /// <param name="TurnDeg">How far the measured outline was turned to lie on the panel, degrees.</param>
 public sealed record ProvenFit(
-    BallSpec Ball, FlatPanel Panel, IReadOnlyList<ProvenValue> Values, bool ShowsLimit, IReadOnlyList<ProvenDeviation> Deviations, IReadOnlyList<ProvenTrade> Trades, double TurnDeg)
+    BallSpec Ball, FlatPanel Panel, IReadOnlyList<ProvenValue> Values, bool ShowsLimit, IReadOnlyList<ProvenDeviation> Deviations,
+    IReadOnlyList<ProvenTrade> Trades, double TurnDeg)
 {
-    /// <summary>Least rms distance, mm, at which two outlines are taken to be told apart: a twentieth of a millimetre is what a careful tracing of soft felt repeats to (assumed). A fit that is worse than
-    /// this counts with its own rms.</summary>
+    /// <summary>Least rms distance, mm, at which two outlines are taken to be told apart: a twentieth of a millimetre is what a careful
+    /// tracing of soft felt repeats to (assumed). A fit that is worse than this counts with its own rms.</summary>
     public const double LeastTellableMm = 0.05;
 
     /// <summary>Root mean square of the deviations, mm.</summary>
@@ -36,10 +39,19 @@ public sealed record ProvenFit(
             ProvenTrade weakest = Trades[0];
             double[] parts = [.. weakest.Changes.Select((change, i) => Math.Abs(change) / Values[i].Spread)];
             int[] named = [.. Enumerable.Range(0, parts.Length).Where(i => parts[i] >= share * parts.Max())];
-            string Change(int i) => FormattableString.Invariant($"{Values[i].Name} {Math.Abs(weakest.Changes[i]):0.###}{(Values[i].Unit.Length > 0 ? " " : string.Empty)}{Values[i].Unit} {(weakest.Changes[i] * Math.Sign(weakest.Changes[named[0]]) > 0 ? "up" : "down")}");
+            string Change(int i) =>
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{Values[i].Name} {Math.Abs(weakest.Changes[i]):0.###}{(Values[i].Unit.Length > 0 ? " " : string.Empty)}"
+                        + $"{Values[i].Unit} {(weakest.Changes[i] * Math.Sign(weakest.Changes[named[0]]) > 0 ? "up" : "down")}");
             return named.Length == 1
-                ? FormattableString.Invariant($"{Values[named[0]].Name} is determined worst, to +/- {Values[named[0]].Spread:0.###} {Values[named[0]].Unit}").TrimEnd()
-                : FormattableString.Invariant($"{string.Join(", ", named[..^1].Select(i => Values[i].Name))} and {Values[named[^1]].Name} trade against each other: {string.Join(" with ", named.Select(Change))} changes the outline by {TellableMm:0.00} mm rms only");
+                ? FormattableString.Invariant(
+                    $"{Values[named[0]].Name} is determined worst, to +/- {Values[named[0]].Spread:0.###} {Values[named[0]].Unit}")
+                    .TrimEnd()
+                : string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{string.Join(", ", named[..^1].Select(i => Values[i].Name))} and {Values[named[^1]].Name} trade against each "
+                        + $"other: {string.Join(" with ", named.Select(Change))} changes the outline by {TellableMm:0.00} mm rms only");
         }
     }
 }

@@ -12,17 +12,25 @@ namespace FeltNest.Panel.Proven;
 /// <param name="degree">Degree of the flat map.</param>
 internal sealed class ProvenModel(BallSpec ball, int degree)
 {
-    /// <summary>Steps in which the values are thought of: a tenth of the felt's thickness, a millimetre of waist, one per cent of edge limit.</summary>
+    /// <summary>Steps in which the values are thought of: a tenth of the felt's thickness, a millimetre of waist, one per cent of edge
+    /// limit.</summary>
     public static readonly double[] Steps = [0.1, 1, 1];
 
-    /// <summary>The ball with values, brought into their ranges: neutral layer, waist in mm, edge limit in per cent (100 is none).</summary>
+    /// <summary>The ball with values, brought into their ranges: neutral layer, waist in mm, edge limit in per cent (100 is
+    /// none).</summary>
     public BallSpec With(ReadOnlySpan<double> values)
     {
-        BallSpec of = ball with { Felt = ball.Felt with { NeutralLayer = Math.Clamp(values[0], BallRanges.NeutralLayer.Low, BallRanges.NeutralLayer.High) } };
+        BallSpec of = ball with
+        {
+            Felt = ball.Felt with { NeutralLayer = Math.Clamp(values[0], BallRanges.NeutralLayer.Low, BallRanges.NeutralLayer.High) },
+        };
         FieldRange waist = BallRanges.WaistOn(of.FittedRadiusMm);
         return of with
         {
-            Felt = of.Felt with { MaxEdgeCompressionPercent = Math.Clamp(values[2], BallRanges.MaxEdgeCompression.Low, BallRanges.MaxEdgeCompression.High) },
+            Felt = of.Felt with
+            {
+                MaxEdgeCompressionPercent = Math.Clamp(values[2], BallRanges.MaxEdgeCompression.Low, BallRanges.MaxEdgeCompression.High),
+            },
             Seam = of.Seam with { WaistMm = Math.Clamp(values[1], waist.Low, waist.High) },
         };
     }
@@ -38,7 +46,10 @@ internal sealed class ProvenModel(BallSpec ball, int degree)
     public CutEdge? Edge(double[] values) => Flat(values) is ({ } request, { } edge) ? AllowanceChain.Apply(request, edge).Edge : null;
 
     /// <summary>Greatest compression along the edge, per cent, of the panel without a limit; not a number where there is none.</summary>
-    public double EdgeTakesUp(double[] values) => Flat([values[0], values[1], BallRanges.MaxEdgeCompression.High]) is (_, { } edge) ? 100 * HeldEdge.GreatestCompression(edge) : double.NaN;
+    public double EdgeTakesUp(double[] values) =>
+        Flat([values[0], values[1], BallRanges.MaxEdgeCompression.High]) is (_, { } edge)
+            ? 100 * HeldEdge.GreatestCompression(edge)
+            : double.NaN;
 
     private (PanelRequest Request, FlatEdge? Edge) Flat(double[] values)
     {
@@ -47,7 +58,8 @@ internal sealed class ProvenModel(BallSpec ball, int degree)
         double? limit = request.Edge == EdgeRule.Mated ? request.EdgeLimit : null;
         try
         {
-            return (request, new FlatEdge(new ElasticFlattening(unit, request.Edge, limit, degree).Panel(new SeamDomain(request.Seam)).Map, request.RadiusMm));
+            return (request, new FlatEdge(
+                new ElasticFlattening(unit, request.Edge, limit, degree).Panel(new SeamDomain(request.Seam)).Map, request.RadiusMm));
         }
         catch (NoAnswerException)
         {

@@ -1,3 +1,4 @@
+using System.Globalization;
 using FeltNest.Ball;
 using FeltNest.Ball.Ranges;
 using FeltNest.Geometry;
@@ -6,12 +7,15 @@ using FeltNest.Panel.Elastic;
 
 namespace FeltNest.Panel.Proven;
 
-/// <summary>Finds the neutral layer, the waist and the edge limit with which a ball's computed panel comes nearest to a measured one.</summary>
-/// <remarks>All else of the ball, its moduli and allowances included, is taken as given. An edge limit that does not act leaves no trace in the outline: the fit without a limit is kept unless one with
-/// a limit is clearly nearer, and the greatest edge compression of the panel is then the limit below which the outline shows none.</remarks>
+/// <summary>Finds the neutral layer, the waist and the edge limit with which a ball's computed panel comes nearest to a measured
+/// one.</summary>
+/// <remarks>All else of the ball, its moduli and allowances included, is taken as given. An edge limit that does not act leaves no trace in
+/// the outline: the fit without a limit is kept unless one with a limit is clearly nearer, and the greatest edge compression of the panel
+/// is then the limit below which the outline shows none.</remarks>
 public static class ProvenPanel
 {
-    // Share of the measured outline's size (the radius of a disc of its area) by which it may be off, rms, and still be taken for a panel of this ball: 1 mm on an ordinary one.
+    // Share of the measured outline's size (the radius of a disc of its area) by which it may be off, rms, and still be taken for a panel
+    // of this ball: 1 mm on an ordinary one.
     private const double NearShare = 0.02;
 
     // Degree of the maps while the values are sought from afar: good to 0.001 mm.
@@ -24,7 +28,8 @@ public static class ProvenPanel
     private static readonly double[] Shares = [0.9, 0.5];
 
     // A limit acts where it lowers the rms to this share at least, and by as much as a panel's arcs are good for, mm.
-    private const double NearerShare = 0.9, NearerMm = 0.001;
+    private const double NearerShare = 0.9;
+    private const double NearerMm = 0.001;
 
     /// <summary>Fits a ball to an outline.</summary>
     /// <param name="ball">The ball; an elastic panel by a seam family.</param>
@@ -37,27 +42,41 @@ public static class ProvenPanel
         MeasuredEdge measured = new(outline);
         double[] start = [ball.Felt.NeutralLayer, ball.Seam.WaistMm, 100];
         bool mirror = PanelRequest.For(ball) is { Law.IsMirrorSymmetric: true, Seam.IsMirrorSymmetric: true };
-        ProvenModel rough = new(ball, SearchDegree), fine = new(ball, mirror ? ElasticFlattening.UsualDegree : AskewDegree);
-        ProvenState plain = new ProvenSearch(rough, measured, 2).Run(Begin(start)) ?? throw new NoAnswerException("--proven: this ball has no panel to begin with");
+        ProvenModel rough = new(ball, SearchDegree);
+        ProvenModel fine = new(ball, mirror ? ElasticFlattening.UsualDegree : AskewDegree);
+        ProvenState plain = new ProvenSearch(rough, measured, 2).Run(Begin(start))
+            ?? throw new NoAnswerException("--proven: this ball has no panel to begin with");
         ProvenState? limited = ball.Panel.Edge == EdgeRule.Mated ? Limited(rough, measured, plain) : null;
         bool acts = limited is not null && limited.Rms < NearerShare * plain.Rms && limited.Rms < plain.Rms - NearerMm;
         ProvenSearch last = new(fine, measured, acts ? 3 : 2);
-        ProvenState found = last.Run(acts ? limited! : plain) ?? throw new NoAnswerException("--proven: the nearest panel could not be computed");
+        ProvenState found =
+            last.Run(acts ? limited! : plain) ?? throw new NoAnswerException("--proven: the nearest panel could not be computed");
         double size = Math.Sqrt(outline.Area / Math.PI);
-        return found.Rms <= NearShare * size ? Told(fine, last, found, acts, measured) : throw new NoAnswerException(FormattableString.Invariant(
-            $"the outline is nowhere near a panel of this ball: the nearest (neutral layer {found.Values[0]:0.##}, waist {found.Values[1]:0.#} mm{(acts ? FormattableString.Invariant($", edge limit {found.Values[2]:0.#} %") : string.Empty)}) is off by {found.Rms:0.0} mm rms and {found.Off.Max(Math.Abs):0.0} mm at most; up to {NearShare * size:0.0} mm rms is taken for one. Check units, scale and ball"));
+        return found.Rms <= NearShare * size
+            ? Told(fine, last, found, acts, measured)
+            : throw new NoAnswerException(string.Create(
+            CultureInfo.InvariantCulture,
+            $"the outline is nowhere near a panel of this ball: the nearest (neutral layer {found.Values[0]:0.##}, waist "
+                + $"{found.Values[1]:0.#} mm"
+                + $"{(acts ? FormattableString.Invariant($", edge limit {found.Values[2]:0.#} %") : string.Empty)}) is off by "
+                + $"{found.Rms:0.0} mm rms and {found.Off.Max(Math.Abs):0.0} mm at most; up to {NearShare * size:0.0} mm rms is taken "
+                + $"for one. Check units, scale and ball"));
     }
 
     private static void Refuse(BallSpec ball)
     {
         if (ball.Panel.Flattening != FlatteningMethod.Elastic)
         {
-            throw new InputException(null, "panel.flattening", $"{EnumWord.Of(ball.Panel.Flattening)}; --proven fits elastic panels: neither neutral layer nor edge limit means anything to another flattening's shape");
+            throw new InputException(
+                null, "panel.flattening",
+                $"{EnumWord.Of(ball.Panel.Flattening)}; --proven fits elastic panels: neither neutral layer nor edge limit means "
+                    + $"anything to another flattening's shape");
         }
 
         if (ball.Seam.Curve == SeamFamily.Points)
         {
-            throw new InputException(null, "seam.curve", "points: a seam given as points has its own waist; --proven needs a family that takes waistMm");
+            throw new InputException(
+                null, "seam.curve", "points: a seam given as points has its own waist; --proven needs a family that takes waistMm");
         }
     }
 
@@ -93,23 +112,32 @@ public static class ProvenPanel
         FieldRange waist = BallRanges.WaistOn(ball.FittedRadiusMm);
         List<ProvenValue> values =
         [
-            new("neutral layer", BallRanges.NeutralLayer.Field, found.Values[0], string.Empty, Spread(0), End(found.Values[0], BallRanges.NeutralLayer)),
+            new(
+                "neutral layer", BallRanges.NeutralLayer.Field, found.Values[0], string.Empty, Spread(0),
+                End(found.Values[0], BallRanges.NeutralLayer)),
             new("waist", waist.Field, found.Values[1], "mm", Spread(1), End(found.Values[1], waist)),
         ];
         if (acts)
         {
-            values.Add(new("edge limit", BallRanges.MaxEdgeCompression.Field, found.Values[2], "%", Spread(2), End(found.Values[2], BallRanges.MaxEdgeCompression)));
+            values.Add(
+                new(
+                    "edge limit", BallRanges.MaxEdgeCompression.Field, found.Values[2], "%", Spread(2),
+                    End(found.Values[2], BallRanges.MaxEdgeCompression)));
         }
         else if (ball.Panel.Edge == EdgeRule.Mated)
         {
             // Rounded up, so that the panel itself keeps it: what this outline shows the felt to take up, and nothing beyond.
-            ball = ball with { Felt = ball.Felt with { MaxEdgeCompressionPercent = Math.Ceiling(100 * panel.Strain.EdgeMaxCompressionPercent) / 100 } };
+            ball = ball with
+            {
+                Felt = ball.Felt with { MaxEdgeCompressionPercent = Math.Ceiling(100 * panel.Strain.EdgeMaxCompressionPercent) / 100 },
+            };
         }
 
         ProvenDeviation[] deviations = [.. found.Off.Select((off, i) => new ProvenDeviation(found.Feet[i], found.Outward[i], off))];
         return new ProvenFit(ball, panel, values, acts, deviations, trades, (found.Turn - measured.Axis) * 180 / Math.PI);
 
-        static string? End(double value, FieldRange range) => value <= range.Low ? FormattableString.Invariant($"at the least allowed, {range.Low}")
+        static string? End(double value, FieldRange range) =>
+            value <= range.Low ? FormattableString.Invariant($"at the least allowed, {range.Low}")
             : value >= range.High ? FormattableString.Invariant($"at the greatest allowed, {range.High}") : null;
     }
 

@@ -3,9 +3,11 @@ using FeltNest.Numerics;
 
 namespace FeltNest.Panel.Proven;
 
-/// <summary>Least squares of the normal distances between a measured outline and a panel's edge, over the panel's values and the place of the outline.</summary>
-/// <remarks>Follows K. Madsen, H. B. Nielsen and O. Tingleff, <i>Methods for Non-Linear Least Squares Problems</i>, 2nd ed. 2004, section 3.2 (Levenberg and Marquardt's method), with the values kept
-/// in their ranges: one that stands at its end and is pushed outwards is left there. The foot of each distance moves along the edge, which changes the distance in second order only.</remarks>
+/// <summary>Least squares of the normal distances between a measured outline and a panel's edge, over the panel's values and the place of
+/// the outline.</summary>
+/// <remarks>Follows K. Madsen, H. B. Nielsen and O. Tingleff, <i>Methods for Non-Linear Least Squares Problems</i>, 2nd ed. 2004, section
+/// 3.2 (Levenberg and Marquardt's method), with the values kept in their ranges: one that stands at its end and is pushed outwards is left
+/// there. The foot of each distance moves along the edge, which changes the distance in second order only.</remarks>
 /// <param name="model">The panel's edge by its values.</param>
 /// <param name="measured">The outline.</param>
 /// <param name="count">How many of the values are sought; the rest stays as it is at the start.</param>
@@ -15,7 +17,8 @@ internal sealed class ProvenSearch(ProvenModel model, MeasuredEdge measured, int
     private const int Rigid = 3;
     private const double TurnStep = 0.01;
 
-    // Steps of the differences, in the steps of the values: an edge held at its limit is known to about 1e-4 of them, and curved by its own size in about ten of them.
+    // Steps of the differences, in the steps of the values: an edge held at its limit is known to about 1e-4 of them, and curved by its own
+    // size in about ten of them.
     private const double Difference = 1e-2;
 
     // Most rounds, and the share by which the sum of squares must still fall to go on.
@@ -35,7 +38,8 @@ internal sealed class ProvenSearch(ProvenModel model, MeasuredEdge measured, int
         {
             double[][] columns = Columns(here);
             int n = columns.Length;
-            double[] normal = new double[n * n], pull = new double[n];
+            double[] normal = new double[n * n];
+            double[] pull = new double[n];
             for (int i = 0; i < n; i++)
             {
                 pull[i] = -DenseRows.Dot(columns[i], here.Off);
@@ -48,7 +52,9 @@ internal sealed class ProvenSearch(ProvenModel model, MeasuredEdge measured, int
             ProvenState? next = null;
 
             // Damping beyond this makes steps below rounding.
-            const double most = 1e9, growth = 5, fall = 0.2;
+            const double most = 1e9;
+            const double growth = 5;
+            const double fall = 0.2;
             for (; damping < most; damping *= growth)
             {
                 next = Try(here, normal, pull, damping);
@@ -86,7 +92,9 @@ internal sealed class ProvenSearch(ProvenModel model, MeasuredEdge measured, int
         }
 
         (double Parameter, Point2 Foot, Point2 Outward, double Off)[] feet = measured.Against(edge, turn, move);
-        return new ProvenState(inside, turn, move, [.. feet.Select(f => f.Parameter)], [.. feet.Select(f => f.Foot)], [.. feet.Select(f => f.Outward)], [.. feet.Select(f => f.Off)]);
+        return new ProvenState(
+            inside, turn, move, [.. feet.Select(f => f.Parameter)], [.. feet.Select(f => f.Foot)], [.. feet.Select(f => f.Outward)],
+            [.. feet.Select(f => f.Off)]);
     }
 
     /// <summary>Change of each distance by one step of each value, then of turn and moves.</summary>
@@ -124,7 +132,8 @@ internal sealed class ProvenSearch(ProvenModel model, MeasuredEdge measured, int
         for (int attempt = 0; attempt <= count; attempt++)
         {
             int[] free = [.. Enumerable.Range(0, n).Where(i => !left[i])];
-            double[] matrix = new double[free.Length * free.Length], step = [.. free.Select(i => pull[i])];
+            double[] matrix = new double[free.Length * free.Length];
+            double[] step = [.. free.Select(i => pull[i])];
             for (int a = 0; a < free.Length; a++)
             {
                 for (int b = 0; b < free.Length; b++)

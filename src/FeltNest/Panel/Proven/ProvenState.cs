@@ -10,7 +10,8 @@ namespace FeltNest.Panel.Proven;
 /// <param name="Feet">That place of the edge.</param>
 /// <param name="Outward">Normal there, out of the panel.</param>
 /// <param name="Off">Distance along it, mm.</param>
-internal sealed record ProvenState(double[] Values, double Turn, Point2 Move, double[] Parameters, Point2[] Feet, Point2[] Outward, double[] Off)
+internal sealed record ProvenState(
+    double[] Values, double Turn, Point2 Move, double[] Parameters, Point2[] Feet, Point2[] Outward, double[] Off)
 {
     /// <summary>Sum of the squared distances, mm2.</summary>
     public double Square => Off.Sum(d => d * d);

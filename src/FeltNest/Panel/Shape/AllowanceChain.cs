@@ -1,6 +1,7 @@
 namespace FeltNest.Panel.Shape;
 
-/// <summary>Allowances in their order: half the seam gap inwards, then the felt's shrinkage made good, then its stretch when it is pulled on, then the die against the panel.</summary>
+/// <summary>Allowances in their order: half the seam gap inwards, then the felt's shrinkage made good, then its stretch when it is pulled
+/// on, then the die against the panel.</summary>
 /// <remarks>What happens to the felt is undone backwards: cut, pulled on, cured.</remarks>
 internal static class AllowanceChain
 {
@@ -8,10 +9,13 @@ internal static class AllowanceChain
     private const int Places = 720;
 
     /// <summary>The edge with allowances, and what each did.</summary>
-    /// <exception cref="InputException">Half the seam gap, or the die's offset, is more than the tightest bend or half the waist of the flat panel has room for.</exception>
+    /// <exception cref="InputException">Half the seam gap, or the die's offset, is more than the tightest bend or half the waist of the
+    /// flat panel has room for.</exception>
     public static (CutEdge Edge, IReadOnlyList<PanelAllowance> Allowances) Apply(PanelRequest request, FlatEdge edge)
     {
-        double inset = request.SeamGapMm / 2, along = 1 / (1 - request.ShrinkWarp), across = 1 / (1 - request.ShrinkWeft);
+        double inset = request.SeamGapMm / 2;
+        double along = 1 / (1 - request.ShrinkWarp);
+        double across = 1 / (1 - request.ShrinkWeft);
 
         // The warp lies at -angle in the panel's own frame; without an angle both factors are the same and the direction does not matter.
         double warp = -(request.WarpAngle ?? 0);
@@ -19,14 +23,24 @@ internal static class AllowanceChain
         RefuseWideGap(request, edge, plain);
         CutEdge pulled = new(edge, inset, along / (1 + request.StretchWarp), across / (1 + request.StretchWeft), warp, 0);
         CutEdge cut = new(edge, inset, along / (1 + request.StretchWarp), across / (1 + request.StretchWeft), warp, request.DieOffsetMm);
-        EdgeMeasure closed = EdgeMeasure.Of(new CutEdge(edge, inset, 1, 1, 0, 0)), cured = EdgeMeasure.Of(new CutEdge(edge, inset, along, across, warp, 0)), before = EdgeMeasure.Of(pulled);
+        EdgeMeasure closed = EdgeMeasure.Of(new CutEdge(edge, inset, 1, 1, 0, 0));
+        EdgeMeasure cured = EdgeMeasure.Of(new CutEdge(edge, inset, along, across, warp, 0));
+        EdgeMeasure before = EdgeMeasure.Of(pulled);
         RefuseFarDie(request, pulled, before);
         return (cut,
         [
             Entry(1, "seam gap", FormattableString.Invariant($"{request.SeamGapMm:0.###} mm, half of it on each panel"), plain, closed),
-            Entry(2, "cure shrinkage", FormattableString.Invariant($"warp {100 * request.ShrinkWarp:0.###} %, weft {100 * request.ShrinkWeft:0.###} %"), closed, cured),
-            Entry(3, "stretch on application", FormattableString.Invariant($"warp {100 * request.StretchWarp:0.###} %, weft {100 * request.StretchWeft:0.###} %"), cured, before),
-            Entry(4, "die offset", FormattableString.Invariant($"{request.DieOffsetMm:+0.###;-0.###;0} mm, above 0 outwards"), before, EdgeMeasure.Of(cut)),
+            Entry(
+                2, "cure shrinkage",
+                FormattableString.Invariant($"warp {100 * request.ShrinkWarp:0.###} %, weft {100 * request.ShrinkWeft:0.###} %"), closed,
+                cured),
+            Entry(
+                3, "stretch on application",
+                FormattableString.Invariant($"warp {100 * request.StretchWarp:0.###} %, weft {100 * request.StretchWeft:0.###} %"), cured,
+                before),
+            Entry(
+                4, "die offset", FormattableString.Invariant($"{request.DieOffsetMm:+0.###;-0.###;0} mm, above 0 outwards"), before,
+                EdgeMeasure.Of(cut)),
         ]);
     }
 
@@ -44,7 +58,8 @@ internal static class AllowanceChain
     private static void RefuseFarDie(PanelRequest request, CutEdge edge, EdgeMeasure before)
     {
         double[] bends = [.. Enumerable.Range(0, Places).Select(i => edge.StretchedCurvature(i * edge.Period / Places))];
-        double inwards = Math.Min(1 / bends.Max(), before.WaistMm / 2), outwards = bends.Min() < 0 ? -1 / bends.Min() : double.PositiveInfinity;
+        double inwards = Math.Min(1 / bends.Max(), before.WaistMm / 2);
+        double outwards = bends.Min() < 0 ? -1 / bends.Min() : double.PositiveInfinity;
         if (!(request.DieOffsetMm > -inwards && request.DieOffsetMm < outwards))
         {
             throw new InputException(null, "panel.dieOffsetMm", FormattableString.Invariant(

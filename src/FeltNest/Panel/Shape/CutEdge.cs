@@ -3,7 +3,8 @@ using FeltNest.Geometry.Curves;
 
 namespace FeltNest.Panel.Shape;
 
-/// <summary>The flat edge with allowances: moved inwards along its normals, stretched along and across the warp, then moved outwards along its new normals.</summary>
+/// <summary>The flat edge with allowances: moved inwards along its normals, stretched along and across the warp, then moved outwards along
+/// its new normals.</summary>
 /// <param name="edge">Edge before allowances.</param>
 /// <param name="inset">How far it is moved inwards first, mm.</param>
 /// <param name="along">Factor along the warp.</param>
@@ -37,18 +38,21 @@ internal sealed class CutEdge(FlatEdge edge, double inset, double along, double 
         }
 
         Point2 tangent = stretched.Derivative * (1 / stretched.Derivative.Length);
-        return new CurvePoint(stretched.Place - (tangent.Left * outset), stretched.Derivative * (1 + (outset * StretchedCurvature(parameter))));
+        return new CurvePoint(
+            stretched.Place - (tangent.Left * outset), stretched.Derivative * (1 + (outset * StretchedCurvature(parameter))));
     }
 
     /// <summary>Curvature of the edge before it is moved outwards, 1/mm, positive where the panel is convex.</summary>
     public double StretchedCurvature(double parameter)
     {
         Point2 tangent = edge.At(parameter).Derivative;
-        double curvature = edge.CurvatureAt(parameter), length = Stretched(tangent * (1 / tangent.Length)).Length;
+        double curvature = edge.CurvatureAt(parameter);
+        double length = Stretched(tangent * (1 / tangent.Length)).Length;
 
         // A linear map of factor along times across for areas: the curvature goes with the area over the cube of the length.
         return curvature / (1 - (inset * curvature)) * along * across / (length * length * length);
     }
 
-    private Point2 Stretched(Point2 p) => along == across ? p * along : (axis * (along * p.Dot(axis))) + (axis.Left * (across * p.Dot(axis.Left)));
+    private Point2 Stretched(Point2 p) =>
+        along == across ? p * along : (axis * (along * p.Dot(axis))) + (axis.Left * (across * p.Dot(axis.Left)));
 }

@@ -15,7 +15,8 @@ internal readonly record struct EdgeMeasure(double LengthMm, double WidthMm, dou
     /// <summary>Measures.</summary>
     public static EdgeMeasure Of(IPlaneCurve edge)
     {
-        double step = edge.Period / Places, area = 0;
+        double step = edge.Period / Places;
+        double area = 0;
         CurvePoint[] places = [.. Enumerable.Range(0, Places).Select(i => edge.At(i * step))];
         (int length, int width) = (0, 0);
         for (int i = 0; i < Places; i++)
@@ -35,7 +36,10 @@ internal readonly record struct EdgeMeasure(double LengthMm, double WidthMm, dou
     // Where a quantity that changes sign near a parameter is zero, by secant steps kept near.
     private static double Zero(IPlaneCurve edge, double near, double step, Func<CurvePoint, double> quantity)
     {
-        double a = near, b = near + (step / 2), fa = quantity(edge.At(a)), fb = quantity(edge.At(b));
+        double a = near;
+        double b = near + (step / 2);
+        double fa = quantity(edge.At(a));
+        double fb = quantity(edge.At(b));
         for (int i = 0; i < 20 && fa != 0 && fb != fa; i++)
         {
             double next = Math.Clamp(b - (fb * (b - a) / (fb - fa)), near - (8 * step), near + (8 * step));

@@ -69,12 +69,16 @@ internal sealed class FlatEdge : IPlaneCurve
         (double pu, double du, double ddu) = Sum(u, edge.Angle);
         (double pv, double dv, double ddv) = Sum(v, edge.Angle);
         double rate = radius * edge.AngleSlope;
-        return (new(radius * pu, radius * pv), new(rate * du, rate * dv), new(rate * edge.AngleSlope * ddu, rate * edge.AngleSlope * ddv), radius * edge.Speed);
+        return (new(
+            radius * pu, radius * pv), new(rate * du, rate * dv), new(rate * edge.AngleSlope * ddu, rate * edge.AngleSlope * ddv),
+            radius * edge.Speed);
     }
 
     private static (double Value, double First, double Second) Sum((int Turns, double Cosine, double Sine)[] series, double angle)
     {
-        double value = 0, first = 0, second = 0;
+        double value = 0;
+        double first = 0;
+        double second = 0;
         foreach ((int k, double c, double d) in series)
         {
             (double sin, double cos) = Math.SinCos(k * angle);

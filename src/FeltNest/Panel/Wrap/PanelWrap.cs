@@ -1,3 +1,4 @@
+using System.Globalization;
 using FeltNest.Geometry;
 using FeltNest.Numerics;
 using FeltNest.Panel.Felt;
@@ -7,29 +8,39 @@ using FeltNest.Seam;
 namespace FeltNest.Panel.Wrap;
 
 /// <summary>Lays a flat piece of felt on a sphere with the least elastic energy, its edge free and its edge drawn to the seam.</summary>
-/// <remarks>The place on the sphere is sought as polynomials in the flat coordinates, over the piece itself: nothing is meshed. Pieces with the half-turn, and those with mirrors, are solved with functions of
-/// that symmetry alone.</remarks>
+/// <remarks>The place on the sphere is sought as polynomials in the flat coordinates, over the piece itself: nothing is meshed. Pieces with
+/// the half-turn, and those with mirrors, are solved with functions of that symmetry alone.</remarks>
 public static class PanelWrap
 {
-    // Degrees by symmetry: as high as the unknowns, 240 to 312, are solved for within half a second. An edge that is smooth and held place by place is worth the highest: a panel of our own
-    // returns its strains to 1e-4 by it, where an outline's arcs allow no more digits than the lower ones give.
-    private const int HeldDegree = 37, MirrorDegree = 29, HalfTurnDegree = 23, PlainDegree = 14;
+    // Degrees by symmetry: as high as the unknowns, 240 to 312, are solved for within half a second. An edge that is smooth and held place
+    // by place is worth the highest: a panel of our own returns its strains to 1e-4 by it, where an outline's arcs allow no more digits
+    // than the lower ones give.
+    private const int HeldDegree = 37;
+    private const int MirrorDegree = 29;
+    private const int HalfTurnDegree = 23;
+    private const int PlainDegree = 14;
 
-    // The highest wave along the edge that is held, against the degree: the polynomials follow waves up to about it, and the high ones of a mirrored piece a little farther.
-    private const int MirrorWaves = 2, PlainWaves = -1;
+    // The highest wave along the edge that is held, against the degree: the polynomials follow waves up to about it, and the high ones of a
+    // mirrored piece a little farther.
+    private const int MirrorWaves = 2;
+    private const int PlainWaves = -1;
 
-    // Share of the panel's area on the sphere that a flat outline must at least and may at most have: felt drawn farther than this to reach the seam would tear or pleat.
-    private const double LeastArea = 0.6, GreatestArea = 1.5;
+    // Share of the panel's area on the sphere that a flat outline must at least and may at most have: felt drawn farther than this to reach
+    // the seam would tear or pleat.
+    private const double LeastArea = 0.6;
+    private const double GreatestArea = 1.5;
 
     // Greatest distance of a held edge from the seam that still counts as held, in radii: 0.06 mm on a ball.
     private const double Held = 2e-3;
 
     // Stations round the edge, multiples of 8: of a smooth one these are exact, and arcs' jumps of curvature leave an error below 1e-5.
-    private const int SmoothStations = 240, ArcStations = 480;
+    private const int SmoothStations = 240;
+    private const int ArcStations = 480;
 
     /// <summary>Lays the piece on.</summary>
     /// <exception cref="InputException">Neither an outline nor a sound edge map is given.</exception>
-    /// <exception cref="NoAnswerException">The piece is too large for the sphere, cannot be seen whole from its centroid, or no equilibrium was found.</exception>
+    /// <exception cref="NoAnswerException">The piece is too large for the sphere, cannot be seen whole from its centroid, or no equilibrium
+    /// was found.</exception>
     public static WrapResult Lay(WrapRequest request)
     {
         WrapRegion region = Region(request);
@@ -41,15 +52,20 @@ public static class PanelWrap
         double area = field.Weights.Sum() / SeamCurve.PanelArea;
         if (!(area >= LeastArea && area <= GreatestArea))
         {
-            return new WrapResult(edgeFree, null, FormattableString.Invariant(
-                $"the outline's area is {100 * area:0} % of half the sphere's; {100 * LeastArea:0} to {100 * GreatestArea:0} % can be drawn to the seam"));
+            return new WrapResult(edgeFree, null, string.Create(
+                CultureInfo.InvariantCulture,
+                $"the outline's area is {100 * area:0} % of half the sphere's; {100 * LeastArea:0} to {100 * GreatestArea:0} % can be "
+                    + $"drawn to the seam"));
         }
 
         try
         {
             EdgeHeldWrap held = Hold(request, region, field, law, free, scale);
             return held.EdgeOffSeamMm <= Held * request.RadiusMm ? new WrapResult(edgeFree, held, null)
-                : new WrapResult(edgeFree, null, FormattableString.Invariant($"the edge stays {held.EdgeOffSeamMm:0.##} mm off the seam: the outline's edge is too unlike the seam"));
+                : new WrapResult(
+                    edgeFree, null,
+                    FormattableString.Invariant(
+                        $"the edge stays {held.EdgeOffSeamMm:0.##} mm off the seam: the outline's edge is too unlike the seam"));
         }
         catch (NoAnswerException error)
         {
@@ -65,11 +81,15 @@ public static class PanelWrap
         WrapRegion region = Region(request);
         FeltLaw law = request.Law.Scaled(1 / request.Law.UU);
         WrapField field = Field(region, law, MirrorDegree);
-        return Free(request, region, field, Solve(new WrapProblem(field, law, null), field.Start()), request.Law.UU * request.RadiusMm * request.RadiusMm);
+        return Free(
+            request, region, field, Solve(new WrapProblem(field, law, null), field.Start()),
+            request.Law.UU * request.RadiusMm * request.RadiusMm);
     }
 
     private static WrapField Field(WrapRegion region, FeltLaw law, int mirrorDegree) =>
-        new(region, law.IsMirrorSymmetric, !region.HasHalfTurn ? PlainDegree : region.HasMirrors && law.IsMirrorSymmetric ? mirrorDegree : HalfTurnDegree);
+        new(
+            region, law.IsMirrorSymmetric,
+            !region.HasHalfTurn ? PlainDegree : region.HasMirrors && law.IsMirrorSymmetric ? mirrorDegree : HalfTurnDegree);
 
     // The piece of a request at unit radius.
     private static WrapRegion Region(WrapRequest request)
@@ -81,16 +101,22 @@ public static class PanelWrap
         }
         else
         {
-            ArcOutline outline = request.Outline ?? throw new InputException(null, "outline", "missing; an outline or an edge map is needed");
+            ArcOutline outline =
+                request.Outline ?? throw new InputException(null, "outline", "missing; an outline or an edge map is needed");
             ArcLengthCurve curve = new(outline);
             region = WrapRegion.Of(curve, outline.Centroid, curve.Below(outline.Centroid), ArcStations, request.RadiusMm);
         }
 
         // Angles the chart of the sphere can hold, radians, less what felt gives: 170 degrees to each side along the piece and 80 across.
-        const double along = 2.96, across = 1.4;
-        double u = region.Edge.Max(p => Math.Abs(p.X)), v = region.Edge.Max(p => Math.Abs(p.Y));
-        return u <= along && v <= across ? region : throw new NoAnswerException(FormattableString.Invariant(
-            $"the outline reaches {u * request.RadiusMm:0.#} mm along and {v * request.RadiusMm:0.#} mm across from its centroid; on a sphere of radius {request.RadiusMm:0.##} mm at most {along * request.RadiusMm:0.#} and {across * request.RadiusMm:0.#} mm can be laid"));
+        const double along = 2.96;
+        const double across = 1.4;
+        double u = region.Edge.Max(p => Math.Abs(p.X));
+        double v = region.Edge.Max(p => Math.Abs(p.Y));
+        return u <= along && v <= across ? region : throw new NoAnswerException(string.Create(
+            CultureInfo.InvariantCulture,
+            $"the outline reaches {u * request.RadiusMm:0.#} mm along and {v * request.RadiusMm:0.#} mm across from its centroid; on a "
+                + $"sphere of radius {request.RadiusMm:0.##} mm at most {along * request.RadiusMm:0.#} and "
+                + $"{across * request.RadiusMm:0.#} mm can be laid"));
     }
 
     private static NewtonResult Solve(WrapProblem problem, double[] start) => new ConstrainedNewton(problem).Minimise(start);
@@ -118,7 +144,8 @@ public static class PanelWrap
         WrapHold hold = new(region, field, request.Seam, start, field.Degree + (field.HasMirrors ? MirrorWaves : PlainWaves), slides);
         NewtonResult found = Solve(new WrapProblem(field, law, hold), [.. free.X, .. new double[hold.Slides]]);
         double[] parameters = hold.Parameters(found.X);
-        double off = 0, pull = 0;
+        double off = 0;
+        double pull = 0;
         for (int i = 0; i < region.Half; i++)
         {
             off = Math.Max(off, (OnSphere(field, found.X, region.Edge[i]) - request.Seam.At(parameters[i]).Point).Length);
@@ -144,7 +171,8 @@ public static class PanelWrap
         return [.. region.Parameters.Take(region.Half).Select(t =>
         {
             double wanted = t / (2 * Math.PI) * length[^1];
-            int found = Array.BinarySearch(length, wanted), at = Math.Clamp(found >= 0 ? found : ~found - 1, 0, steps - 1);
+            int found = Array.BinarySearch(length, wanted);
+            int at = Math.Clamp(found >= 0 ? found : ~found - 1, 0, steps - 1);
             return (at + ((wanted - length[at]) / (length[at + 1] - length[at]))) * 2 * Math.PI / steps;
         })];
     }

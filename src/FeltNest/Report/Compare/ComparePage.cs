@@ -10,8 +10,10 @@ namespace FeltNest.Report.Compare;
 public static class ComparePage
 {
     private const string Style =
-        "body{font:15px/1.45 sans-serif;color:#25303b;max-width:72em;margin:2em auto;padding:0 1em}table{border-collapse:collapse;margin:1em 0}"
-        + "th,td{padding:.25em .7em;text-align:right;border-bottom:1px solid #d9dcdd}th:first-child,td:first-child,.t{text-align:left}tr.best td{font-weight:bold;background:#f1f4e8}"
+        "body{font:15px/1.45 sans-serif;color:#25303b;max-width:72em;margin:2em auto;padding:0 "
+            + "1em}table{border-collapse:collapse;margin:1em 0}"
+        + "th,td{padding:.25em .7em;text-align:right;border-bottom:1px solid "
+        + "#d9dcdd}th:first-child,td:first-child,.t{text-align:left}tr.best td{font-weight:bold;background:#f1f4e8}"
         + "img{width:100%;height:auto;border:1px solid #d9dcdd}p.note{color:#66727e}@media print{body{margin:0}}";
 
     /// <summary>The page's bytes.</summary>
@@ -21,9 +23,15 @@ public static class ComparePage
     {
         string title = $"{comparison.Question.Lay.Part.Name}: felt and cost per thousand good balls";
         StringBuilder page = new();
-        page.Append(CultureInfo.InvariantCulture, $"<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"><title>{Safe(title)}</title><style>{Style}</style></head><body>\n<h1>{Safe(title)}</h1>\n");
+        page.Append(
+            CultureInfo.InvariantCulture,
+            $"<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"><title>{Safe(title)}</title><style>"
+                + $"{Style}</style></head><body>\n<h1>{Safe(title)}</h1>\n");
         Ranking(page, comparison);
-        page.Append("<img alt=\"Waste against width, and cost side by side\" src=\"data:image/svg+xml;base64,").Append(Convert.ToBase64String(picture)).Append("\">\n");
+        page
+            .Append("<img alt=\"Waste against width, and cost side by side\" src=\"data:image/svg+xml;base64,")
+            .Append(Convert.ToBase64String(picture))
+            .Append("\">\n");
         Accounts(page, comparison);
         Sheets(page, comparison);
         page.Append("<h2>All of it in words</h2>\n<pre>").Append(Safe(CompareReport.Text(comparison))).Append("</pre>\n</body></html>\n");
@@ -32,17 +40,23 @@ public static class ComparePage
 
     private static void Ranking(StringBuilder page, Comparison comparison)
     {
-        Head(page, "Side by side", ["", "name", "width, mm", "cuts per m", "waste, %", "m", "m2", "kg", "cost " + comparison.Best.Sheet?.Currency]);
+        Head(
+            page, "Side by side",
+            ["", "name", "width, mm", "cuts per m", "waste, %", "m", "m2", "kg", "cost " + comparison.Best.Sheet?.Currency]);
         foreach (CompareRow row in comparison.Ranking)
         {
             Line(page, row.Rank == 1, [
-                Text(row.Rank, "0"), row.Case.Name, Text(row.Case.WidthMm, "0.##"), Text(row.Yield.PanelsPerMetre, "0.00"), Text(row.Yield.WastePercent, "0.00"),
-                Text(row.Account.PerThousandBalls.Metres, "0.00"), Text(row.Account.PerThousandBalls.SquareMetres, "0.00"), Text(row.Account.PerThousandBalls.Kilograms, "0.00"),
+                Text(row.Rank, "0"), row.Case.Name, Text(row.Case.WidthMm, "0.##"), Text(row.Yield.PanelsPerMetre, "0.00"),
+                Text(row.Yield.WastePercent, "0.00"),
+                Text(row.Account.PerThousandBalls.Metres, "0.00"), Text(row.Account.PerThousandBalls.SquareMetres, "0.00"),
+                Text(row.Account.PerThousandBalls.Kilograms, "0.00"),
                 Text((double?)row.Total, "0.00"),
             ]);
         }
 
-        page.Append("</table>\n<p class=\"note\">Metres, square metres and kilograms bought per thousand good balls. Waste: per cent of the full width, one repeat, before roll ends and faults.</p>\n");
+        page.Append(
+            "</table>\n<p class=\"note\">Metres, square metres and kilograms bought per thousand good balls. Waste: per cent of the "
+                + "full width, one repeat, before roll ends and faults.</p>\n");
     }
 
     private static void Accounts(StringBuilder page, Comparison comparison)
@@ -64,7 +78,9 @@ public static class ComparePage
             return;
         }
 
-        Head(page, $"Cost sheet, thousand good balls, {priced[0].Sheet!.Currency} (lines 1 to 9 in m2)", ["line", .. priced.Select(r => r.Case.Name)]);
+        Head(
+            page, $"Cost sheet, thousand good balls, {priced[0].Sheet!.Currency} (lines 1 to 9 in m2)",
+            ["line", .. priced.Select(r => r.Case.Name)]);
         for (int n = 1; n <= 19; n++)
         {
             Line(page, n == 19, [$"{n} {priced[0].Sheet!.Lines[n - 1].Name}", .. priced.Select(r => Cell(r.Sheet!.Lines[n - 1]))]);
@@ -73,7 +89,12 @@ public static class ComparePage
         page.Append("</table>\n");
     }
 
-    private static string Cell(CostLine line) => line.Number <= 9 ? Text(line.Quantity, "0.000") : line.Amount is { } money ? money.ToString("0.00", CultureInfo.InvariantCulture) : "not given";
+    private static string Cell(CostLine line) =>
+        line.Number <= 9
+            ? Text(line.Quantity, "0.000")
+            : line.Amount is { } money
+            ? money.ToString("0.00", CultureInfo.InvariantCulture)
+            : "not given";
 
     private static void Head(StringBuilder page, string title, string[] names)
     {

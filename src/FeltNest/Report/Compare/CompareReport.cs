@@ -32,7 +32,9 @@ public static class CompareReport
             Sheet(table, best, sheet);
             if (comparison.Question.Costs?.Die is { } die)
             {
-                table.Line("life of the die", die.LifeStrikes.ToString(CultureInfo.InvariantCulture), die.LifeOf is { } read ? $"strikes, by the readings of {read}" : "strikes, of the costs file");
+                table.Line(
+                    "life of the die", die.LifeStrikes.ToString(CultureInfo.InvariantCulture),
+                    die.LifeOf is { } read ? $"strikes, by the readings of {read}" : "strikes, of the costs file");
             }
         }
 
@@ -45,7 +47,10 @@ public static class CompareReport
     private static void Ranking(StringBuilder text, Comparison comparison)
     {
         string money = comparison.Best.Sheet?.Currency ?? string.Empty;
-        string head = string.Create(CultureInfo.InvariantCulture, $"{Short(comparison.Question.Lay.Part.Name, 40)}: felt bought per thousand good balls, gap {comparison.Question.Lay.GapMm:0.###} mm");
+        string head = string.Create(
+            CultureInfo.InvariantCulture,
+            $"{Short(comparison.Question.Lay.Part.Name, 40)}: felt bought per thousand good balls, gap "
+                + $"{comparison.Question.Lay.GapMm:0.###} mm");
         text.Append(head).Append('\n').Append('-', head.Length).Append('\n');
         text.Append("    name                 width     cuts  waste        felt per 1000      cost\n");
         text.Append($"                            mm    per m      %       m      m2      kg{Short(money, 8),10}\n");
@@ -53,7 +58,10 @@ public static class CompareReport
         {
             text.Append(string.Create(
                 CultureInfo.InvariantCulture,
-                $"{row.Rank,3} {Short(row.Case.Name, 18),-18}{row.Case.WidthMm,8:0.##}{row.Yield.PanelsPerMetre,9:0.00}{row.Yield.WastePercent,7:0.00}{row.Account.PerThousandBalls.Metres,8:0.00}{row.Account.PerThousandBalls.SquareMetres,8:0.00}{row.Account.PerThousandBalls.Kilograms,8:0.00}{row.Total,10:0.00}").TrimEnd());
+                $"{row.Rank,3} {Short(row.Case.Name, 18),-18}{row.Case.WidthMm,8:0.##}{row.Yield.PanelsPerMetre,9:0.00}"
+                    + $"{row.Yield.WastePercent,7:0.00}{row.Account.PerThousandBalls.Metres,8:0.00}"
+                    + $"{row.Account.PerThousandBalls.SquareMetres,8:0.00}{row.Account.PerThousandBalls.Kilograms,8:0.00}"
+                    + $"{row.Total,10:0.00}").TrimEnd());
             text.Append('\n');
         }
 
@@ -63,7 +71,9 @@ public static class CompareReport
             notes.Note($"The best {MostRows} of {comparison.Rows.Count}; the files hold all.");
         }
 
-        notes.Note($"Ranked by {(comparison.HasCosts ? "cost" : "square metres")}. Waste: per cent of the full width, one repeat, before ends and faults. {Basis(comparison)}");
+        notes.Note(
+            $"Ranked by {(comparison.HasCosts ? "cost" : "square metres")}. Waste: per cent of the full width, one repeat, before ends "
+                + $"and faults. {Basis(comparison)}");
         foreach ((string name, string reason) in comparison.Unanswered)
         {
             notes.Note($"{name} has no lay: {reason}.");
@@ -85,10 +95,14 @@ public static class CompareReport
     private static string Basis(Comparison comparison)
     {
         FeltLosses? losses = comparison.Question.Costs?.Losses;
-        string felt = comparison.Best.Case.Offer is { } ? "Planned on the guaranteed width; an offer's own length and faults count. " : string.Empty;
+        string felt =
+            comparison.Best.Case.Offer is { } ? "Planned on the guaranteed width; an offer's own length and faults count. " : string.Empty;
         return felt + (losses is null
             ? "No --costs file: roll ends, rejects and unpaired panels are not counted, faults only where an offer states them."
-            : FormattableString.Invariant($"Counted: {losses.EndLossMm:0.#} mm at each roll end, rejects {losses.RejectPercent:0.##} %, unpaired {losses.UnpairedPercent:0.##} %."));
+            : string.Create(
+                CultureInfo.InvariantCulture,
+                $"Counted: {losses.EndLossMm:0.#} mm at each roll end, rejects {losses.RejectPercent:0.##} %, unpaired "
+                    + $"{losses.UnpairedPercent:0.##} %."));
     }
 
     private static void Sheet(TextTable table, CompareRow best, CostSheet sheet)
@@ -96,7 +110,8 @@ public static class CompareReport
         table.Heading($"{best.Case.Name}: cost sheet, thousand good balls, {sheet.Currency}");
         foreach (CostLine line in sheet.Lines)
         {
-            string quantity = line.Quantity is { } value ? value.ToString("0.000", CultureInfo.InvariantCulture) + " " + line.Unit : string.Empty;
+            string quantity =
+                line.Quantity is { } value ? value.ToString("0.000", CultureInfo.InvariantCulture) + " " + line.Unit : string.Empty;
             string name = $"{line.Number,2} {line.Name}";
             if (line.Number <= 9)
             {
@@ -121,11 +136,15 @@ public static class CompareReport
         if (best.Case.Offer is not null)
         {
             table.Heading("Offers against each other");
-            foreach (BreakEven even in comparison.BreakEvens.Where(e => e.Against == best.Case.Name || (e.Offer == best.Case.Name && comparison.Ranking[1].Case.Name == e.Against)))
+            foreach (BreakEven even in comparison.BreakEvens.Where(e =>
+                e.Against == best.Case.Name || (e.Offer == best.Case.Name && comparison.Ranking[1].Case.Name == e.Against)))
             {
                 FeltPrice now = comparison.Rows.First(r => r.Case.Name == even.Offer).Sheet!.Price;
                 string words = even.Price.Amount > 0
-                    ? string.Create(CultureInfo.InvariantCulture, $"equals {even.Against} at {even.Price.Amount:0.00##} {now.Currency}/{PriceUnits.WordOf(now.Unit)} (now {now.Amount:0.00##})")
+                    ? string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"equals {even.Against} at {even.Price.Amount:0.00##} {now.Currency}/{PriceUnits.WordOf(now.Unit)} (now "
+                            + $"{now.Amount:0.00##})")
                     : $"would not equal {even.Against} even as a gift";
                 table.Note($"{even.Offer} {words}.");
             }
@@ -137,18 +156,26 @@ public static class CompareReport
             double felt = wide.SquareMetresPerThousandBalls - row.Account.PerThousandBalls.SquareMetres;
             table.Note(string.Create(
                 CultureInfo.InvariantCulture,
-                $"{row.Case.Name} at its nominal {wide.WidthMm:0.##} mm: {wide.PanelsPerMetre:0.00} cuts per metre, {Signed(felt)} m2{(wide.Total - row.Total is { } money ? $", {Signed((double)money)} {row.Sheet!.Currency}" : string.Empty)} per thousand balls."));
+                $"{row.Case.Name} at its nominal {wide.WidthMm:0.##} mm: {wide.PanelsPerMetre:0.00} cuts per metre, {Signed(felt)} m2"
+                    + $"{(wide.Total - row.Total is { } money ? $", {Signed((double)money)} {row.Sheet!.Currency}" : string.Empty)} per "
+                    + $"thousand balls."));
         }
 
         foreach (CompareRow row in comparison.Ranking.Where(r => r.Case.Offer is { MinimumM: > 0 }))
         {
             double balls = row.Case.Offer!.MinimumM!.Value / row.Account.PerThousandBalls.Metres;
-            table.Note(string.Create(CultureInfo.InvariantCulture, $"{row.Case.Name} is sold from {row.Case.Offer.MinimumM:0.#} m: {balls:0.0} thousand balls."));
+            table.Note(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{row.Case.Name} is sold from {row.Case.Offer.MinimumM:0.#} m: {balls:0.0} thousand balls."));
         }
 
-        foreach (CompareRow row in comparison.Ranking.Where(r => r.Case.Offer is not null && r.Account.PerThousandBalls.Kilograms is not null))
+        foreach (CompareRow row in comparison.Ranking.Where(r =>
+            r.Case.Offer is not null && r.Account.PerThousandBalls.Kilograms is not null))
         {
-            table.Note($"{row.Case.Name}: kilograms of {row.Case.Offer!.MassBasis ?? "felt, the offer does not say whether bare or coated"}{(row.Case.Offer.MassBasis is null ? string.Empty : " felt")}.");
+            table.Note(
+                $"{row.Case.Name}: kilograms of {row.Case.Offer!.MassBasis ?? "felt, the offer does not say whether bare or coated"}"
+                    + $"{(row.Case.Offer.MassBasis is null ? string.Empty : " felt")}.");
         }
     }
 
@@ -160,9 +187,10 @@ public static class CompareReport
             table.Note("Laid again with it: steps of whole rows, strikes and remnants are in it.");
             foreach (LengthValue value in comparison.Values)
             {
-                table.Note(string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"{value.Change}: {Signed(value.SquareMetresPerMillionBalls)} m2{(value.MoneyPerMillionBalls is { } money ? $", {Signed((double)money)} {comparison.Best.Sheet!.Currency}" : string.Empty)}."));
+                string money = value.MoneyPerMillionBalls is { } amount
+                    ? $", {Signed((double)amount)} {comparison.Best.Sheet!.Currency}"
+                    : string.Empty;
+                table.Note($"{value.Change}: {Signed(value.SquareMetresPerMillionBalls)} m2{money}.");
             }
         }
 
@@ -170,40 +198,61 @@ public static class CompareReport
         DropWidth[] drops = [.. comparison.DropWidths.Where(d => d.LeastWidthMm >= low).TakeLast(12)];
         if (drops.Length > 0)
         {
-            table.Heading(comparison.Question.Kept is null ? $"Least widths of the die of {comparison.Best.Case.Name}" : $"Least widths of the kept die, edge trim {comparison.Question.Lay.Trims} mm");
+            table.Heading(
+                comparison.Question.Kept is null
+                    ? $"Least widths of the die of {comparison.Best.Case.Name}"
+                    : $"Least widths of the kept die, edge trim {comparison.Question.Lay.Trims} mm");
             foreach (DropWidth drop in drops)
             {
-                table.Line($"{drop.Rows} rows from", drop.LeastWidthMm, "0.00", "mm", string.Create(CultureInfo.InvariantCulture, $"{drop.PanelsPerMetre:0.00} cuts per metre"));
+                table.Line(
+                    $"{drop.Rows} rows from", drop.LeastWidthMm, "0.00", "mm",
+                    string.Create(CultureInfo.InvariantCulture, $"{drop.PanelsPerMetre:0.00} cuts per metre"));
             }
         }
 
         foreach (CompareRow row in comparison.Ranking.Where(r => r.Kept is not null).Take(MostRows))
         {
             KeptDieRow kept = row.Kept!;
-            string after = kept.NewDiePaysAfterThousandBalls is { } balls ? string.Create(CultureInfo.InvariantCulture, $"; a new die for {row.Sheet!.Die!.Price:0.00} {row.Sheet.Currency} pays after {balls:0.0} thousand balls") : string.Empty;
+            string after = kept.NewDiePaysAfterThousandBalls is { } balls
+                ? string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"; a new die for {row.Sheet!.Die!.Price:0.00} {row.Sheet.Currency} pays after {balls:0.0} thousand balls")
+                : string.Empty;
             table.Note(string.Create(
-                CultureInfo.InvariantCulture, $"{row.Case.Name}: the kept die cuts {kept.Rows} rows, {kept.PanelsPerMetre:0.00} cuts per metre; a die of its own {row.Yield.PanelsPerMetre:0.00}{after}."));
+                CultureInfo.InvariantCulture,
+                $"{row.Case.Name}: the kept die cuts {kept.Rows} rows, {kept.PanelsPerMetre:0.00} cuts per metre; a die of its own "
+                    + $"{row.Yield.PanelsPerMetre:0.00}{after}."));
         }
 
         foreach (CompareRow row in comparison.Question.Kept is null ? [] : comparison.Ranking.Where(r => r.Kept is null).Take(MostRows))
         {
             table.Note(string.Create(
                 CultureInfo.InvariantCulture,
-                $"{row.Case.Name}: the kept die cannot be used: none of its rows fits the usable width of {row.Case.WidthMm - row.Case.Trims.TotalMm:0.##} mm."));
+                $"{row.Case.Name}: the kept die cannot be used: none of its rows fits the usable width of "
+                    + $"{row.Case.WidthMm - row.Case.Trims.TotalMm:0.##} mm."));
         }
 
         foreach (CompareRow row in comparison.Ranking.Where(r => r.Further is not null).Take(MostRows))
         {
             SecondDie further = row.Further!;
-            string after = further.PaysAfterThousandBalls is { } balls ? string.Create(CultureInfo.InvariantCulture, $"; the further dies pay after {balls:0.0} thousand balls") : string.Empty;
+            string after = further.PaysAfterThousandBalls is { } balls
+                ? string.Create(CultureInfo.InvariantCulture, $"; the further dies pay after {balls:0.0} thousand balls")
+                : string.Empty;
             table.Note(string.Create(
-                CultureInfo.InvariantCulture, $"{row.Case.Name}: {further.Dies} dies cut {row.Yield.PanelsPerMetre:0.00} per metre, the best with one die {further.OneDiePanelsPerMetre:0.00}{after}."));
+                CultureInfo.InvariantCulture,
+                $"{row.Case.Name}: {further.Dies} dies cut {row.Yield.PanelsPerMetre:0.00} per metre, the best with one die "
+                    + $"{further.OneDiePanelsPerMetre:0.00}{after}."));
         }
 
         if (comparison.Crossovers.Count > 0)
         {
             table.Heading("Where a die designed anew changes its rows (parallel rows)");
-            table.Note(string.Join(", ", comparison.Crossovers.Select(c => string.Create(CultureInfo.InvariantCulture, $"{c.RowsBelow} to {c.RowsAbove} at {c.WidthMm:0.0} mm"))) + ".");
+            table.Note(
+                string.Join(
+                    ", ",
+                    comparison.Crossovers.Select(c =>
+                        string.Create(CultureInfo.InvariantCulture, $"{c.RowsBelow} to {c.RowsAbove} at {c.WidthMm:0.0} mm")))
+                    + ".");
         }
     }
 

@@ -1,7 +1,7 @@
-using System.Globalization;
 using FeltNest.Cost.Compare;
 using FeltNest.Cost.Compare.Findings;
 using FeltNest.Cost.Compare.Findings.Ranges;
+using static FeltNest.InvariantText;
 
 namespace FeltNest.Report.Compare;
 
@@ -29,7 +29,10 @@ internal static class CompareRisks
         foreach (CostSwing swing in comparison.Swings)
         {
             string name = swing.Assumption.Length <= 34 ? swing.Assumption : swing.Assumption[..31] + "...";
-            table.Row(F($"  {name,-34}{swing.Low,8:0.####}{swing.Likely,8:0.####}{swing.High,8:0.####}{swing.TotalAtLow,10:0.00}{swing.TotalAtHigh,10:0.00}"));
+            table.Row(
+                Invariant(
+                    $"  {name,-34}{swing.Low,8:0.####}{swing.Likely,8:0.####}{swing.High,8:0.####}{swing.TotalAtLow,10:0.00}"
+                        + $"{swing.TotalAtHigh,10:0.00}"));
         }
     }
 
@@ -41,13 +44,14 @@ internal static class CompareRisks
             foreach (RankFlip flip in comparison.Flips)
             {
                 string within = flip.IsStated ? ", within its stated range" : string.Empty;
-                table.Note(F($"{flip.Assumption}: {flip.Best} from {flip.At:0.###} (now {flip.Now:0.###}){within}."));
+                table.Note(Invariant($"{flip.Assumption}: {flip.Best} from {flip.At:0.###} (now {flip.Now:0.###}){within}."));
             }
         }
         else if (comparison.HasCosts && comparison.Question is { Scan: false, Costs: not null } && comparison.Rows.Count > 1)
         {
             table.Note(comparison.Swings.Count > 0
-                ? "No stated range, and no other figure of the costs file up to 20 %, 2 m or ten times its value, makes another one the cheapest."
+                ? "No stated range, and no other figure of the costs file up to 20 %, 2 m or ten times its value, makes another one the "
+                    + "cheapest."
                 : "No single figure of the costs file, up to 20 %, 2 m or ten times its value, makes another one the cheapest.");
         }
     }
@@ -64,12 +68,15 @@ internal static class CompareRisks
             .Row("  panels at most  layers  panels a strike  strikes  die price     total  pays from");
         foreach (GangChoice choice in comparison.Gang)
         {
-            string from = choice.PaysFromThousandBalls is { } balls ? F($"{balls:0.0}") : "never";
-            table.Row(F($"{choice.Cavities,16}{choice.Plies,8}{choice.PanelsPerStrike,17:0.##}{choice.StrikesPerThousandBalls,9:0.00}{choice.DiePrice,11:0.00}{choice.Total,10:0.00}{from,11}"));
+            string from = choice.PaysFromThousandBalls is { } balls ? Invariant($"{balls:0.0}") : "never";
+            table.Row(
+                Invariant(
+                    $"{choice.Cavities,16}{choice.Plies,8}{choice.PanelsPerStrike,17:0.##}{choice.StrikesPerThousandBalls,9:0.00}"
+                        + $"{choice.DiePrice,11:0.00}{choice.Total,10:0.00}{from,11}"));
         }
 
-        table.Note("Total: the die by its wear. Pays from: thousand balls from which this die, bought once, is the cheapest to buy and run; until then the one before it that is not 'never'.");
+        table.Note(
+            "Total: the die by its wear. Pays from: thousand balls from which this die, bought once, is the cheapest to buy and run; "
+                + "until then the one before it that is not 'never'.");
     }
-
-    private static string F(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

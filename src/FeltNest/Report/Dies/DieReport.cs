@@ -5,6 +5,7 @@ using FeltNest.Die.Gang;
 using FeltNest.Die.Order;
 using FeltNest.Die.Safety;
 using FeltNest.Rolls;
+using static FeltNest.InvariantText;
 
 namespace FeltNest.Report.Dies;
 
@@ -18,44 +19,87 @@ public static class DieReport
         DieOrder order = design.Request.Order;
         TextTable table = new();
         table.Heading($"Gang die {order.Name}")
-            .Line("cavities", F(gang.Cavities.Count, "0"), gang.Places.Count == 1 ? F2($"{gang.Repeats} repeat{(gang.Repeats == 1 ? string.Empty : "s")} of the layout") : F2($"struck at {gang.Places.Count} places across to one feed"))
+            .Line(
+                "cavities", F(gang.Cavities.Count, "0"),
+                gang.Places.Count == 1
+                    ? Invariant($"{gang.Repeats} repeat{(gang.Repeats == 1 ? string.Empty : "s")} of the layout")
+                    : Invariant($"struck at {gang.Places.Count} places across to one feed"))
             .Line("feed", gang.FeedMm, "0.000", "mm")
-            .Line("board along x across", F2($"{gang.BoardLengthMm:0} x {gang.BoardWidthMm:0} mm"), F2($"about {design.MassKg:0.0} kg with its rule"))
-            .Line("nap", order.Nap switch { NapDirection.Forward => $"toward {order.SeenSign(true)}x, with the feed", NapDirection.Backward => $"toward {order.SeenSign(false)}x, against the feed", _ => "not stated" }, design.Request.Layout.Rules.OneWay ? "the lay goes one way" : string.Empty)
-            .Line("load off the bed's middle", design.Request.Press is null ? "no press given" : F2($"{gang.LoadOffBed.X:0.0}, {gang.LoadOffBed.Y:0.0} mm"));
+            .Line(
+                "board along x across", Invariant($"{gang.BoardLengthMm:0} x {gang.BoardWidthMm:0} mm"),
+                Invariant($"about {design.MassKg:0.0} kg with its rule"))
+            .Line(
+                "nap",
+                order.Nap switch
+                {
+                    NapDirection.Forward => $"toward {order.SeenSign(true)}x, with the feed",
+                    NapDirection.Backward => $"toward {order.SeenSign(false)}x, against the feed",
+                    _ => "not stated",
+                }, design.Request.Layout.Rules.OneWay ? "the lay goes one way" : string.Empty)
+            .Line(
+                "load off the bed's middle",
+                design.Request.Press is null ? "no press given" : Invariant($"{gang.LoadOffBed.X:0.0}, {gang.LoadOffBed.Y:0.0} mm"));
         foreach (int part in design.Parts)
         {
             DieEdge edge = design.Edges[part]!;
-            table.Heading(design.Letter(part) is { Length: > 0 } letter ? F2($"Edge of part {letter}, {gang.Cavities.Count(c => c.Placed.Part == part)} cavities") : "Edge of a cavity")
-                .Line("arcs", F(edge.Pieces.Count, "0"), F2($"tangent, {edge.Corners.Count} corners"))
-                .Line("off the true outline", edge.DeviationMm, "0.0000", "mm", F2($"at most; {edge.OffLayoutMm:0.0000} measured against the layout, {edge.LayoutOffMm:0.##} is the layout's own"))
+            table.Heading(
+                design.Letter(part) is { Length: > 0 } letter
+                    ? Invariant($"Edge of part {letter}, {gang.Cavities.Count(c => c.Placed.Part == part)} cavities")
+                    : "Edge of a cavity")
+                .Line("arcs", F(edge.Pieces.Count, "0"), Invariant($"tangent, {edge.Corners.Count} corners"))
+                .Line(
+                    "off the true outline", edge.DeviationMm, "0.0000", "mm",
+                    Invariant(
+                        $"at most; {edge.OffLayoutMm:0.0000} measured against the layout, {edge.LayoutOffMm:0.##} is the layout's own"))
                 .Line("length of rule", design.RingMm(part), "0.000", "mm", "one cavity, middle line of its body")
                 .Line("length of cutting edge", edge.Arcs.Perimeter, "0.000", "mm", "one cavity");
         }
 
         table.Heading("Rule")
-            .Line("least radius", design.LeastRadiusMm, "0.00", "mm", F2($"the rule takes an inside bend of {order.Rule.LeastBendMm:0.##}"))
+            .Line(
+                "least radius", design.LeastRadiusMm, "0.00", "mm",
+                Invariant($"the rule takes an inside bend of {order.Rule.LeastBendMm:0.##}"))
             .Line("length of rule", design.RuleLengthMm / 1000, "0.000", "m", "middle line of its body")
             .Line("length of cutting edge", design.EdgeLengthMm / 1000, "0.000", "m", "the force acts on it");
         table.Heading("Gaps")
-            .Line("in the die", design.LeastGapMm, "0.000", "mm", F2($"rule and ejection want {order.Rule.LeastGapMm(order.Ejection.RoomMm):0.00}"))
+            .Line(
+                "in the die", design.LeastGapMm, "0.000", "mm",
+                Invariant($"rule and ejection want {order.Rule.LeastGapMm(order.Ejection.RoomMm):0.00}"))
             .Line("between strikes", design.Joint.NominalMm, "0.000", "mm")
-            .Line("between strikes, worst", design.Joint.WorstMm, "0.000", "mm", F2($"feed off by {design.Joint.FeedToleranceMm:0.##}, guide by {design.Joint.GuideToleranceMm:0.##} each, both edges at the rim of {design.Joint.EdgeProfileMm:0.##}"));
+            .Line(
+                "between strikes, worst", design.Joint.WorstMm, "0.000", "mm",
+                Invariant(
+                    $"feed off by {design.Joint.FeedToleranceMm:0.##}, guide by {design.Joint.GuideToleranceMm:0.##} each, both edges "
+                        + $"at the rim of {design.Joint.EdgeProfileMm:0.##}"));
         table = gang.Places.Count == 1
-            ? table.Line("strikes side by side", "none", design.Request.Layout.Bands.Count == 1 ? "one strike spans the usable width" : "one strike spans the band")
-            : table.Line("to the strike beside, worst", design.Joint.AcrossWorstMm, "0.000", "mm", F2($"{design.Joint.AcrossMm:0.000} in place; two strikes may err across by twice the guide"));
+            ? table.Line(
+                "strikes side by side", "none",
+                design.Request.Layout.Bands.Count == 1 ? "one strike spans the usable width" : "one strike spans the band")
+            : table.Line(
+                "to the strike beside, worst", design.Joint.AcrossWorstMm, "0.000", "mm",
+                Invariant($"{design.Joint.AcrossMm:0.000} in place; two strikes may err across by twice the guide"));
         if (design.Request.Layout.Bands.Count > 1)
         {
-            table = table.Line("to the band beside, worst", design.Joint.BandWorstMm, "0.000", "mm", F2($"{design.Joint.BandMm:0.000} in place; another die, at any place along"));
+            table = table.Line(
+                "to the band beside, worst", design.Joint.BandWorstMm, "0.000", "mm",
+                Invariant($"{design.Joint.BandMm:0.000} in place; another die, at any place along"));
         }
 
         table.Heading("Force of a strike")
             .Line("edge alone", design.Force.BareKn, "0.0", "kN")
-            .Line("with all added", design.Force.Kn, "0.0", "kN", F2($"{design.Force.TonnesForce:0.0} t; {design.Force.CloseAddedMm / design.Force.EdgeMm * 100:0} % for close rules, {order.Force.EjectionPercent:0.#} % ejection, {order.Force.ReservePercent:0.#} % reserve"));
+            .Line(
+                "with all added", design.Force.Kn, "0.0", "kN",
+                Invariant(
+                    $"{design.Force.TonnesForce:0.0} t; {design.Force.CloseAddedMm / design.Force.EdgeMm * 100:0} % for close rules, "
+                        + $"{order.Force.EjectionPercent:0.#} % ejection, {order.Force.ReservePercent:0.#} % reserve"));
         table = order.Force.Basis == ForceBasis.Placeholder
-            ? table.Line("press", design.DoNotRun is null ? "not passed" : "DO NOT RUN", design.DoNotRun ?? "NOT MEASURED: do not set the press from this")
+            ? table.Line(
+                "press", design.DoNotRun is null ? "not passed" : "DO NOT RUN",
+                design.DoNotRun ?? "NOT MEASURED: do not set the press from this")
             : design.Request.Press is { } press
-                ? table.Line("share of the press", design.PressSharePercent!.Value, "0.0", "%", F2($"{press.AllowedSharePercent:0.#} % of {press.RatedForceKn:0.#} kN is allowed"))
+                ? table.Line(
+                    "share of the press", design.PressSharePercent!.Value, "0.0", "%",
+                    Invariant($"{press.AllowedSharePercent:0.#} % of {press.RatedForceKn:0.#} kN is allowed"))
                 : table.Line("press", "none given");
         table.Heading("Cautions");
         foreach (string line in SafetyWords.Brief)
@@ -67,6 +111,4 @@ public static class DieReport
     }
 
     private static string F(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
-
-    private static string F2(FormattableString line) => line.ToString(CultureInfo.InvariantCulture);
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using FeltNest.Die.Proof;
+using static FeltNest.InvariantText;
 
 namespace FeltNest.Report.Dies;
 
@@ -14,8 +15,12 @@ public static class MeasuredReport
     {
         TextTable table = new();
         table.Heading($"{name}: {(panel.Passed ? "PASS" : "FAIL")}")
-            .Line("worst place", panel.Worst.OffMm, "+0.000;-0.000", "mm", T($"at ({Math.Round(panel.Worst.Place.X, 1) + 0.0:0.0}, {Math.Round(panel.Worst.Place.Y, 1) + 0.0:0.0}); {panel.ToleranceMm / 2:0.###} either way is allowed"))
-            .Line("points outside the zone", panel.Failing.ToString(CultureInfo.InvariantCulture), T($"of {panel.Points.Count}"))
+            .Line(
+                "worst place", panel.Worst.OffMm, "+0.000;-0.000", "mm",
+                Invariant(
+                    $"at ({Math.Round(panel.Worst.Place.X, 1) + 0.0:0.0}, {Math.Round(panel.Worst.Place.Y, 1) + 0.0:0.0}); "
+                        + $"{panel.ToleranceMm / 2:0.###} either way is allowed"))
+            .Line("points outside the zone", panel.Failing.ToString(CultureInfo.InvariantCulture), Invariant($"of {panel.Points.Count}"))
             .Line("mean", panel.MeanMm, "+0.000;-0.000", "mm", panel.MeanMm > 0 ? "larger all round" : "smaller all round")
             .Line("root mean square", panel.RmsMm, "0.000", "mm")
             .Line("turned by", panel.TurnDeg, "0.000", "degrees", "to lie best")
@@ -33,7 +38,7 @@ public static class MeasuredReport
 
         if (panel.WidestGapMm > WidestShare)
         {
-            yield return T($"{panel.WidestGapMm:0.0} mm of the outline have no point: that stretch is not judged");
+            yield return Invariant($"{panel.WidestGapMm:0.0} mm of the outline have no point: that stretch is not judged");
         }
     }
 
@@ -44,15 +49,22 @@ public static class MeasuredReport
         table.Heading($"Life of die {life.Name}{(life.Revision is { } r ? $", revision {r}" : string.Empty)}")
             .Line("strikes so far", life.Strikes.ToString(CultureInfo.InvariantCulture), "by the last reading")
             .Line("allowed off the outline", life.ToleranceMm / 2, "0.###", "mm")
-            .Line("drift reaches it at", life.DriftLimit is { } limit ? T($"{limit:0}") : "not seen", "strikes, the first cavity and ply to do so")
-            .Line("stated life", life.StatedLife is { } stated ? T($"{stated}") : "not stated", "strikes")
-            .Line("rule again at", life.ReRuleAt is { } at ? T($"{at:0}") : "not known", "strikes, whichever comes first");
+            .Line(
+                "drift reaches it at", life.DriftLimit is { } limit ? Invariant($"{limit:0}") : "not seen",
+                "strikes, the first cavity and ply to do so")
+            .Line("stated life", life.StatedLife is { } stated ? Invariant($"{stated}") : "not stated", "strikes")
+            .Line("rule again at", life.ReRuleAt is { } at ? Invariant($"{at:0}") : "not known", "strikes, whichever comes first");
         if (life.Drifts.Count > 0)
         {
-            table.Heading("Drift of the worst place").Row("  cavity  ply       at 0 strikes mm   mm a thousand strikes   reaches the limit at");
+            table
+                .Heading("Drift of the worst place")
+                .Row("  cavity  ply       at 0 strikes mm   mm a thousand strikes   reaches the limit at");
             foreach (DieDrift d in life.Drifts)
             {
-                table.Row(T($"{d.Cavity,8}  {d.Ply,-8}{d.StartMm,17:0.000}{d.PerThousandMm,24:0.00000}{(d.LimitStrikes is { } l ? T($"{l:0}") : "-"),23}"));
+                table.Row(
+                    Invariant(
+                        $"{d.Cavity,8}  {d.Ply,-8}{d.StartMm,17:0.000}{d.PerThousandMm,24:0.00000}"
+                            + $"{(d.LimitStrikes is { } l ? Invariant($"{l:0}") : "-"),23}"));
             }
         }
 
@@ -74,7 +86,7 @@ public static class MeasuredReport
 
         if (life.ReRuleAt is { } at && life.Strikes >= at)
         {
-            yield return T($"due for re-ruling: {life.Strikes} strikes, {at:0} is the limit");
+            yield return Invariant($"due for re-ruling: {life.Strikes} strikes, {at:0} is the limit");
         }
 
         if (life.Drifts.Count == 0)
@@ -82,6 +94,4 @@ public static class MeasuredReport
             yield return "no cavity and ply was read at two counts of strikes: no drift can be seen yet";
         }
     }
-
-    private static string T(FormattableString line) => line.ToString(CultureInfo.InvariantCulture);
 }

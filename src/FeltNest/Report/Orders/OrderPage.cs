@@ -3,40 +3,65 @@ using System.Net;
 using System.Text;
 using FeltNest.Rolls.Orders;
 using FeltNest.Rolls.Orders.Planned;
+using static FeltNest.InvariantText;
 
 namespace FeltNest.Report.Orders;
 
-/// <summary>A plan of orders with its cutting tickets as one page that needs no other file and prints: the plan, then one ticket a sheet.</summary>
+/// <summary>A plan of orders with its cutting tickets as one page that needs no other file and prints: the plan, then one ticket a
+/// sheet.</summary>
 public static class OrderPage
 {
     private const string Style =
-        "body{font:15px/1.4 sans-serif;color:#25303b;max-width:72em;margin:2em auto;padding:0 1em}table{border-collapse:collapse;margin:1em 0;width:100%}"
-        + "th,td{padding:.2em .6em;text-align:right;border-bottom:1px solid #d9dcdd}th.t,td.t{text-align:left}tr.bad td{font-weight:bold;background:#fbeeea}"
-        + "p.big{font-size:1.5em;margin:.3em 0}p.note{color:#66727e}img.ticket{display:block;width:210mm;height:297mm;border:1px solid #d9dcdd;margin:1em auto}"
-        + "@page{size:A4;margin:12mm}@page ticket{margin:0}@media print{body{margin:0;max-width:none;font-size:11px}tr{break-inside:avoid}img.ticket{page:ticket;break-before:page;border:0;margin:0;width:100%;height:auto}}";
+        "body{font:15px/1.4 sans-serif;color:#25303b;max-width:72em;margin:2em auto;padding:0 "
+            + "1em}table{border-collapse:collapse;margin:1em 0;width:100%}"
+        + "th,td{padding:.2em .6em;text-align:right;border-bottom:1px solid #d9dcdd}th.t,td.t{text-align:left}tr.bad "
+        + "td{font-weight:bold;background:#fbeeea}"
+        + "p.big{font-size:1.5em;margin:.3em 0}p.note{color:#66727e}img.ticket{display:block;width:210mm;height:297mm;border:1px solid "
+        + "#d9dcdd;margin:1em auto}"
+        + "@page{size:A4;margin:12mm}@page ticket{margin:0}@media "
+        + "print{body{margin:0;max-width:none;font-size:11px}tr{break-inside:avoid}"
+        + "img.ticket{page:ticket;break-before:page;border:0;margin:0;width:100%;height:auto}}";
 
     /// <summary>The page's bytes.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="tickets">Its tickets as SVG, in the order of the work.</param>
-    public static byte[] Html(OrderPlan plan, IReadOnlyList<byte[]> tickets)
+    /// <param name="drawn">False where the tickets are missing because the run had to end.</param>
+    public static byte[] Html(OrderPlan plan, IReadOnlyList<byte[]> tickets, bool drawn = true)
     {
         OrderRules rules = plan.Question.Rules;
         StringBuilder page = new();
-        string title = F($"Orders from {rules.Start:yyyy-MM-dd}: what to cut from which roll");
-        page.Append(CultureInfo.InvariantCulture, $"<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"><title>{Safe(title)}</title><style>{Style}</style></head><body>\n<h1>{Safe(title)}</h1>\n");
+        string title = Invariant($"Orders from {rules.Start:yyyy-MM-dd}: what to cut from which roll");
+        page.Append(
+            CultureInfo.InvariantCulture,
+            $"<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"><title>{Safe(title)}</title><style>"
+                + $"{Style}</style></head><body>\n<h1>{Safe(title)}</h1>\n");
         if (SearchWords.BadlyShort(plan) is { } badly)
         {
             page.Append(CultureInfo.InvariantCulture, $"<p class=\"big\"><b>{Safe(badly)}</b></p>\n");
         }
 
-        page.Append(CultureInfo.InvariantCulture, $"<p class=\"big\"><b>{plan.BallsServed}</b> of {plan.Question.Orders.Sum(o => (long)o.Balls)} balls, {plan.Late} orders late</p>\n");
-        page.Append(CultureInfo.InvariantCulture, $"<p class=\"note\">{(plan.Proof.CutShort ? "The search for a better plan was cut short. " : string.Empty)}{Safe(OrderReport.RestsOn(rules))}</p>\n");
+        page.Append(
+            CultureInfo.InvariantCulture,
+            $"<p class=\"big\"><b>{plan.BallsServed}</b> of {plan.Question.Orders.Sum(o => (long)o.Balls)} balls, {plan.Late} orders "
+                + $"late</p>\n");
+        page.Append(
+            CultureInfo.InvariantCulture,
+            $"<p class=\"note\">{(plan.Proof.CutShort ? "The search for a better plan was cut short. " : string.Empty)}"
+                + $"{Safe(OrderReport.RestsOn(rules))}</p>\n");
+        if (!drawn)
+        {
+            page.Append("<p class=\"note\">The run was interrupted: no cutting tickets are drawn. Run it again for them.</p>\n");
+        }
+
         Orders(page, plan);
         Work(page, plan);
         Felt(page, plan);
         foreach (byte[] ticket in tickets)
         {
-            page.Append("<img class=\"ticket\" alt=\"Cutting ticket\" src=\"data:image/svg+xml;base64,").Append(Convert.ToBase64String(ticket)).Append("\">\n");
+            page
+                .Append("<img class=\"ticket\" alt=\"Cutting ticket\" src=\"data:image/svg+xml;base64,")
+                .Append(Convert.ToBase64String(ticket))
+                .Append("\">\n");
         }
 
         page.Append("</body></html>\n");
@@ -50,8 +75,13 @@ public static class OrderPage
         {
             string lots = string.Join(", ", plan.Cuts.Where(c => c.Order == r.Order).Select(c => c.Roll.Lot).Distinct());
             Line(
-                page, r.ShortBalls > 0 || r.DaysLate > 0 || r.ReserveShortBalls > 0, 3, r.Order.Name, r.Order.Ball, lots, F($"{r.Order.Balls}"), F($"{r.GoodBalls}"), F($"{r.ShortBalls}"), F($"{r.Order.Due:yyyy-MM-dd}"),
-                F($"{r.Done:yyyy-MM-dd}"), F($"{r.DaysLate}"), r.Order.ReserveBalls == 0 ? string.Empty : F($"{Math.Min(r.ReservedBalls, r.Order.ReserveBalls)} of {r.Order.ReserveBalls}"));
+                page, r.ShortBalls > 0 || r.DaysLate > 0 || r.ReserveShortBalls > 0, 3, r.Order.Name, r.Order.Ball, lots,
+                Invariant($"{r.Order.Balls}"), Invariant($"{r.GoodBalls}"), Invariant($"{r.ShortBalls}"),
+                Invariant($"{r.Order.Due:yyyy-MM-dd}"),
+                Invariant($"{r.Done:yyyy-MM-dd}"), Invariant($"{r.DaysLate}"),
+                r.Order.ReserveBalls == 0
+                    ? string.Empty
+                    : Invariant($"{Math.Min(r.ReservedBalls, r.Order.ReserveBalls)} of {r.Order.ReserveBalls}"));
         }
 
         page.Append("</table>\n");
@@ -63,12 +93,15 @@ public static class OrderPage
 
     private static void Work(StringBuilder page, OrderPlan plan)
     {
-        Head(page, "Work, press by press in the order of cutting", 6, "no", "press", "die", "order", "roll", "lot", "strikes", "from, m", "metres", "good balls", "hour", "day");
+        Head(
+            page, "Work, press by press in the order of cutting", 6, "no", "press", "die", "order", "roll", "lot", "strikes", "from, m",
+            "metres", "good balls", "hour", "day");
         foreach (OrderCut cut in plan.Cuts)
         {
             Line(
-                page, false, 6, F($"{cut.Number}"), cut.Press.Name, cut.Die.Name, cut.Order.Name, cut.Roll.Name, cut.Roll.Lot, F($"{cut.Strikes}"), F($"{cut.FromM:0.00}"), F($"{cut.Metres:0.00}"), F($"{cut.GoodBalls}"),
-                F($"{cut.StartHour:0.0}"), F($"{plan.Question.Rules.DayOf(cut.EndHour):yyyy-MM-dd}"));
+                page, false, 6, Invariant($"{cut.Number}"), cut.Press.Name, cut.Die.Name, cut.Order.Name, cut.Roll.Name, cut.Roll.Lot,
+                Invariant($"{cut.Strikes}"), Invariant($"{cut.FromM:0.00}"), Invariant($"{cut.Metres:0.00}"), Invariant($"{cut.GoodBalls}"),
+                Invariant($"{cut.StartHour:0.0}"), Invariant($"{plan.Question.Rules.DayOf(cut.EndHour):yyyy-MM-dd}"));
         }
 
         page.Append("</table>\n");
@@ -76,11 +109,22 @@ public static class OrderPage
 
     private static void Felt(StringBuilder page, OrderPlan plan)
     {
-        Head(page, "Dies, press by press in the order of their campaigns", 3, "press", "die", "before it cuts", "strikes", "left afterwards");
+        Head(
+            page, "Dies, press by press in the order of their campaigns", 3, "press", "die", "before it cuts", "strikes",
+            "left afterwards");
         foreach (DieWork work in plan.Dies)
         {
-            string first = string.Join(", ", new[] { work.Make ? "make it first" : string.Empty, work.ReRules > 0 ? F($"rule it again {work.ReRules} times") : string.Empty }.Where(w => w.Length > 0));
-            Line(page, first.Length > 0, 3, work.Press.Name, work.Die.Name, first, F($"{work.Strikes}"), F($"{work.StrikesAfter}"));
+            string first = string.Join(
+                ", ",
+                new[]
+                {
+                    work.Make ? "make it first" : string.Empty,
+                    work.ReRules > 0 ? Invariant($"rule it again {work.ReRules} times") : string.Empty,
+                }
+                    .Where(w => w.Length > 0));
+            Line(
+                page, first.Length > 0, 3, work.Press.Name, work.Die.Name, first, Invariant($"{work.Strikes}"),
+                Invariant($"{work.StrikesAfter}"));
         }
 
         page.Append("</table>\n");
@@ -89,7 +133,7 @@ public static class OrderPage
             Head(page, "To buy", 1, "offer", "rolls", "metres");
             foreach (RollPurchase bought in plan.Purchases)
             {
-                Line(page, false, 1, bought.Offer.Roll.Name, F($"{bought.Rolls}"), F($"{bought.Metres:0.##}"));
+                Line(page, false, 1, bought.Offer.Roll.Name, Invariant($"{bought.Rolls}"), Invariant($"{bought.Metres:0.##}"));
             }
 
             page.Append("</table>\n");
@@ -98,10 +142,12 @@ public static class OrderPage
         Head(page, "Back to stock", 3, "roll", "felt", "lot", "width, mm", "length, m", "age, days", "kept back");
         foreach (KeptRemnant kept in plan.Remnants)
         {
-            string age = kept.Roll.Received is { } day ? F($"{plan.Question.Rules.Start.DayNumber - day.DayNumber}") : string.Empty;
+            string age = kept.Roll.Received is { } day ? Invariant($"{plan.Question.Rules.Start.DayNumber - day.DayNumber}") : string.Empty;
             Line(
-                page, false, 3, kept.Roll.Name, kept.Roll.Felt, kept.Roll.Lot, F($"{kept.Roll.WidthMm:0.#}"), F($"{kept.LengthM:0.00}"), age,
-                string.Join(", ", kept.Reserved.Select(r => F($"{r.Metres:0.00} m for {r.Order.Name}"))));
+                page, false, 3, kept.Roll.Name, kept.Roll.Felt, kept.Roll.Lot, Invariant($"{kept.Roll.WidthMm:0.#}"),
+                Invariant($"{kept.LengthM:0.00}"),
+                age,
+                string.Join(", ", kept.Reserved.Select(r => Invariant($"{r.Metres:0.00} m for {r.Order.Name}"))));
         }
 
         page.Append("</table>\n");
@@ -128,8 +174,6 @@ public static class OrderPage
 
         page.Append("</tr>\n");
     }
-
-    private static string F(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 
     private static string Safe(string text) => WebUtility.HtmlEncode(text);
 }

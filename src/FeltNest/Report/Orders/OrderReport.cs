@@ -1,6 +1,6 @@
-using System.Globalization;
 using FeltNest.Rolls.Orders;
 using FeltNest.Rolls.Orders.Planned;
+using static FeltNest.InvariantText;
 
 namespace FeltNest.Report.Orders;
 
@@ -15,7 +15,8 @@ public static class OrderReport
     {
         OrderRules rules = plan.Question.Rules;
         PlanCost cost = plan.Cost;
-        int wanted = plan.Question.Orders.Sum(o => o.Balls), begun = plan.Begun.Count;
+        int wanted = plan.Question.Orders.Sum(o => o.Balls);
+        int begun = plan.Begun.Count;
         TextTable table = new();
         if (SearchWords.BadlyShort(plan) is { } badly)
         {
@@ -23,16 +24,30 @@ public static class OrderReport
         }
 
         table.Heading($"{plan.Question.Orders.Count} orders against {plan.Question.Rolls.Count} rolls in stock")
-            .Line("cost of the plan", F($"{cost.Total:0.00} {rules.Currency}"), F($"{begun} rolls begun, {plan.Purchases.Sum(p => p.Rolls)} of all to be bought, {plan.Cuts.Sum(c => c.Metres):0.0} m cut"))
-            .Line("no plan costs less than", plan.Bound is { } bound ? F($"{bound:0.00} {rules.Currency}") : "not known", SearchWords.Gap(plan))
-            .Line("good balls", F($"{plan.BallsServed}"), F($"of {wanted} wanted; {wanted - plan.BallsServed} short{Least(plan.Proof.LeastShort, "in any plan")}"))
-            .Line("orders late", F($"{plan.Late}"), Least(plan.Proof.LeastLate, "in any plan as little short").TrimStart());
+            .Line(
+                "cost of the plan", Invariant($"{cost.Total:0.00} {rules.Currency}"),
+                Invariant(
+                    $"{begun} rolls begun, {plan.Purchases.Sum(p => p.Rolls)} of all to be bought, {plan.Cuts.Sum(c => c.Metres):0.0} m "
+                        + $"cut"))
+            .Line(
+                "no plan costs less than", plan.Bound is { } bound ? Invariant($"{bound:0.00} {rules.Currency}") : "not known",
+                SearchWords.Gap(plan))
+            .Line(
+                "good balls", Invariant($"{plan.BallsServed}"),
+                Invariant($"of {wanted} wanted; {wanted - plan.BallsServed} short{Least(plan.Proof.LeastShort, "in any plan")}"))
+            .Line("orders late", Invariant($"{plan.Late}"), Least(plan.Proof.LeastLate, "in any plan as little short").TrimStart());
         table.Heading($"Where the cost is, {rules.Currency}")
-            .Line("rolls begun and bought", F($"{cost.Felt:0.00}"), "whole rolls at their price")
-            .Line("less felt kept", F($"{-cost.KeptValue:0.00}"), F($"remnants and spare rolls at {rules.RemnantValuePercent:0.##} % of their price"))
-            .Line("strikes", F($"{cost.Strikes:0.00}"), F($"{plan.Dies.Sum(d => d.Strikes)} strikes at {rules.PerStrike:0.####}"))
-            .Line("dies made or ruled again", F($"{cost.Dies:0.00}"))
-            .Line("changing dies", F($"{cost.ChangeOvers:0.00}"), F($"{plan.Dies.Count} change-overs at {rules.HourRate:0.##} an hour"));
+            .Line("rolls begun and bought", Invariant($"{cost.Felt:0.00}"), "whole rolls at their price")
+            .Line(
+                "less felt kept", Invariant($"{-cost.KeptValue:0.00}"),
+                Invariant($"remnants and spare rolls at {rules.RemnantValuePercent:0.##} % of their price"))
+            .Line(
+                "strikes", Invariant($"{cost.Strikes:0.00}"),
+                Invariant($"{plan.Dies.Sum(d => d.Strikes)} strikes at {rules.PerStrike:0.####}"))
+            .Line("dies made or ruled again", Invariant($"{cost.Dies:0.00}"))
+            .Line(
+                "changing dies", Invariant($"{cost.ChangeOvers:0.00}"),
+                Invariant($"{plan.Dies.Count} change-overs at {rules.HourRate:0.##} an hour"));
         Work(table, plan);
         Rest(table, plan);
         return table.ToString();
@@ -42,7 +57,9 @@ public static class OrderReport
     /// kept.</summary>
     public static IEnumerable<string> Warnings(OrderPlan plan)
     {
-        foreach (string line in SearchWords.Coming(plan).Prepend(SearchWords.NotSearched(plan) ?? string.Empty).Where(line => line.Length > 0))
+        foreach (string line in SearchWords.Coming(plan)
+            .Prepend(SearchWords.NotSearched(plan) ?? string.Empty)
+            .Where(line => line.Length > 0))
         {
             yield return line;
         }
@@ -56,12 +73,15 @@ public static class OrderReport
 
             if (result.DaysLate > 0)
             {
-                yield return F($"order {result.Order.Name} is {result.DaysLate} day{(result.DaysLate == 1 ? string.Empty : "s")} late: due {result.Order.Due:yyyy-MM-dd}, done {result.Done:yyyy-MM-dd}");
+                yield return Invariant(
+                    $"order {result.Order.Name} is {result.DaysLate} day{(result.DaysLate == 1 ? string.Empty : "s")} late: due "
+                        + $"{result.Order.Due:yyyy-MM-dd}, done {result.Done:yyyy-MM-dd}");
             }
 
             if (result.ReserveShortBalls > 0)
             {
-                yield return $"order {result.Order.Name}: felt for {result.ReserveShortBalls} of its {result.Order.ReserveBalls} balls in reserve is not there in its lot";
+                yield return $"order {result.Order.Name}: felt for {result.ReserveShortBalls} of its {result.Order.ReserveBalls} balls "
+                    + $"in reserve is not there in its lot";
             }
         }
     }
@@ -69,11 +89,14 @@ public static class OrderReport
     private static void Work(TextTable table, OrderPlan plan)
     {
         table.Heading("Work list, press by press in the order of cutting")
-            .Row(F($"{"no",3} {"press",-6} {"die",-8} {"order",-9} {"roll",-14} {"strikes",7} {"metres",8} {"balls",7} {"day",10}"));
+            .Row(
+                Invariant($"{"no",3} {"press",-6} {"die",-8} {"order",-9} {"roll",-14} {"strikes",7} {"metres",8} {"balls",7} {"day",10}"));
         foreach (OrderCut cut in plan.Cuts.Take(MostLines))
         {
-            table.Row(F(
-                $"{cut.Number,3} {Cut(cut.Press.Name, 6),-6} {Cut(cut.Die.Name, 8),-8} {Cut(cut.Order.Name, 9),-9} {Cut(cut.Roll.Name, 14),-14} {cut.Strikes,7} {cut.Metres,8:0.00} {cut.GoodBalls,7} {plan.Question.Rules.DayOf(cut.EndHour):yyyy-MM-dd}"));
+            table.Row(Invariant(
+                $"{cut.Number,3} {Cut(cut.Press.Name, 6),-6} {Cut(cut.Die.Name, 8),-8} {Cut(cut.Order.Name, 9),-9} "
+                    + $"{Cut(cut.Roll.Name, 14),-14} {cut.Strikes,7} {cut.Metres,8:0.00} {cut.GoodBalls,7} "
+                    + $"{plan.Question.Rules.DayOf(cut.EndHour):yyyy-MM-dd}"));
         }
 
         if (plan.Cuts.Count > MostLines)
@@ -89,15 +112,20 @@ public static class OrderReport
             table.Heading("To buy");
             foreach (RollPurchase bought in plan.Purchases)
             {
-                table.Line(Cut(bought.Offer.Roll.Name, 26), F($"{bought.Rolls} rolls"), F($"{bought.Metres:0.##} m, {bought.Price:0.00} {plan.Question.Rules.Currency}"));
+                table.Line(
+                    Cut(bought.Offer.Roll.Name, 26), Invariant($"{bought.Rolls} rolls"),
+                    Invariant($"{bought.Metres:0.##} m, {bought.Price:0.00} {plan.Question.Rules.Currency}"));
             }
         }
 
         table.Heading("Dies");
         foreach (DieWork work in plan.Dies)
         {
-            string first = work.Make ? "make it first; " : string.Empty, ruled = work.ReRules > 0 ? F($"rule it again {work.ReRules} times; ") : string.Empty;
-            table.Line(Cut(work.Die.Name, 26), F($"{work.Strikes} strikes"), F($"{first}{ruled}{work.StrikesAfter} left afterwards"));
+            string first = work.Make ? "make it first; " : string.Empty;
+            string ruled = work.ReRules > 0 ? Invariant($"rule it again {work.ReRules} times; ") : string.Empty;
+            table.Line(
+                Cut(work.Die.Name, 26), Invariant($"{work.Strikes} strikes"),
+                Invariant($"{first}{ruled}{work.StrikesAfter} left afterwards"));
         }
 
         if (plan.Remnants.Count > 0)
@@ -105,9 +133,18 @@ public static class OrderReport
             table.Heading("Back to stock");
             foreach (KeptRemnant kept in plan.Remnants.Take(MostLines))
             {
-                string age = kept.Roll.Received is { } day ? F($", {plan.Question.Rules.Start.DayNumber - day.DayNumber} days old") : string.Empty;
-                string held = kept.Reserved.Count > 0 ? F($"; of it kept back: {string.Join(", ", kept.Reserved.Select(r => F($"{r.Metres:0.00} m for {r.Order.Name}")))}") : string.Empty;
-                table.Line(Cut(kept.Roll.Name, 26), F($"{kept.LengthM:0.00} m"), F($"lot {kept.Roll.Lot}, {kept.Roll.WidthMm:0.#} mm{age}{(kept.Begun ? string.Empty : ", not begun")}{held}"));
+                string age =
+                    kept.Roll.Received is { } day
+                        ? Invariant($", {plan.Question.Rules.Start.DayNumber - day.DayNumber} days old")
+                        : string.Empty;
+                string held = kept.Reserved.Count > 0
+                    ? Invariant(
+                        $"; of it kept back: "
+                            + $"{string.Join(", ", kept.Reserved.Select(r => Invariant($"{r.Metres:0.00} m for {r.Order.Name}")))}")
+                    : string.Empty;
+                table.Line(
+                    Cut(kept.Roll.Name, 26), Invariant($"{kept.LengthM:0.00} m"),
+                    Invariant($"lot {kept.Roll.Lot}, {kept.Roll.WidthMm:0.#} mm{age}{(kept.Begun ? string.Empty : ", not begun")}{held}"));
             }
 
             if (plan.Remnants.Count > MostLines)
@@ -121,14 +158,16 @@ public static class OrderReport
     }
 
     /// <summary>What a plan takes for granted.</summary>
-    internal static string RestsOn(OrderRules rules) => F(
-        $"Cutting begins on {rules.Start:yyyy-MM-dd}, Monday to Friday, {rules.HoursPerDay:0.##} h a day on each press; a die stands on one press, once. Lost: {rules.EndLossMm:0.#} mm at each roll end, faults by roll, rejects {rules.RejectPercent:0.##} %, unpaired {rules.UnpairedPercent:0.##} %. Remnants below {rules.LeastRemnantM:0.##} m are waste; pieces below {rules.LeastCutM:0.##} m are not cut. Felt bought is taken to be there on the first day; two presses may want one roll at a time.");
+    internal static string RestsOn(OrderRules rules) => Invariant(
+        $"Cutting begins on {rules.Start:yyyy-MM-dd}, Monday to Friday, {rules.HoursPerDay:0.##} h a day on each press; a die stands on "
+            + $"one press, once. Lost: {rules.EndLossMm:0.#} mm at each roll end, faults by roll, rejects {rules.RejectPercent:0.##} %, "
+            + $"unpaired {rules.UnpairedPercent:0.##} %. Remnants below {rules.LeastRemnantM:0.##} m are waste; pieces below "
+            + $"{rules.LeastCutM:0.##} m are not cut. Felt bought is taken to be there on the first day; two presses may want one roll "
+            + $"at a time.");
 
     // Only a bound that says something is said.
     private static string Least(double least, string where) =>
-        Math.Ceiling(least - 1e-3) is >= 1 and var whole ? F($" (at least {whole:0} {where})") : string.Empty;
+        Math.Ceiling(least - 1e-3) is >= 1 and var whole ? Invariant($" (at least {whole:0} {where})") : string.Empty;
 
     private static string Cut(string text, int width) => text.Length <= width ? text : text[..(width - 1)] + "~";
-
-    private static string F(FormattableString line) => line.ToString(CultureInfo.InvariantCulture);
 }

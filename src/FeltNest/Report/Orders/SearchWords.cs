@@ -1,6 +1,6 @@
-using System.Globalization;
 using FeltNest.Rolls.Orders.Planned;
 using FeltNest.Rolls.Orders.Search;
+using static FeltNest.InvariantText;
 
 namespace FeltNest.Report.Orders;
 
@@ -13,24 +13,29 @@ internal static class SearchWords
     /// <summary>The first line of a plan that is badly short; null where it is not.</summary>
     public static string? BadlyShort(OrderPlan plan)
     {
-        long wanted = plan.Question.Orders.Sum(o => (long)o.Balls), lacking = plan.Results.Sum(r => (long)r.ShortBalls);
-        return lacking * Badly < wanted || lacking == 0 ? null : F(
-            $"BADLY SHORT: {lacking} of {wanted} balls are missing ({100.0 * lacking / wanted:0.#} %), {plan.Results.Count(r => r.ShortBalls > 0)} of {plan.Results.Count} orders");
+        long wanted = plan.Question.Orders.Sum(o => (long)o.Balls);
+        long lacking = plan.Results.Sum(r => (long)r.ShortBalls);
+        return lacking * Badly < wanted || lacking == 0 ? null : Invariant(
+            $"BADLY SHORT: {lacking} of {wanted} balls are missing ({100.0 * lacking / wanted:0.#} %), "
+                + $"{plan.Results.Count(r => r.ShortBalls > 0)} of {plan.Results.Count} orders");
     }
 
     /// <summary>How far the cost is the least, in a few words.</summary>
     public static string Gap(OrderPlan plan) =>
-        plan.GapPercent is { } gap ? F($"gap {Math.Max(0, gap):0.###} %, among plans with no more balls short and no more orders late{(plan.Proof.CutShort ? "; cut short" : string.Empty)}")
+        plan.GapPercent is { } gap
+            ? Invariant(
+                $"gap {Math.Max(0, gap):0.###} %, among plans with no more balls short and no more orders late"
+                    + $"{(plan.Proof.CutShort ? "; cut short" : string.Empty)}")
             : plan.Proof.CutShort ? "the search was cut short before it proved a bound"
             : plan.Proof.Searched ? "the search proved no bound worth saying" : "no search was made";
 
     /// <summary>The sentence of a question that was too large; null where a search was made.</summary>
-    public static string? NotSearched(OrderPlan plan) => plan.Proof.Searched ? null : F(
-        $"no search was made: {plan.Question.Orders.Count} orders, {plan.Question.Rolls.Count} rolls and {plan.Question.Dies.Count} dies are more than {ModelSize.Most} variables; the plan of first fit is sound, others may cost less. Fewer orders at a time are searched");
+    public static string? NotSearched(OrderPlan plan) => plan.Proof.Searched ? null : Invariant(
+        $"no search was made: {plan.Question.Orders.Count} orders, {plan.Question.Rolls.Count} rolls and {plan.Question.Dies.Count} "
+            + $"dies are more than {ModelSize.Most} variables; the plan of first fit is sound, others may cost less. Fewer orders at a "
+            + $"time are searched");
 
     /// <summary>Rolls that come after the first day of cutting, one sentence each.</summary>
     public static IEnumerable<string> Coming(OrderPlan plan) => plan.Question.Rolls.Where(r => !plan.Question.IsThere(r))
-        .Select(r => F($"roll {r.Name} arrives on {r.Received:yyyy-MM-dd}, after the start of this plan: not planned"));
-
-    private static string F(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+        .Select(r => Invariant($"roll {r.Name} arrives on {r.Received:yyyy-MM-dd}, after the start of this plan: not planned"));
 }

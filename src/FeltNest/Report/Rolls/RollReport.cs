@@ -3,6 +3,7 @@ using FeltNest.Rolls;
 using FeltNest.Rolls.Grading;
 using FeltNest.Rolls.Plan;
 using FeltNest.Rolls.Plan.Chain;
+using static FeltNest.InvariantText;
 
 namespace FeltNest.Report.Rolls;
 
@@ -16,7 +17,8 @@ public static class RollReport
     public static string Text(RollPlan plan)
     {
         FeltRoll roll = plan.Request.Roll;
-        int more = plan.GoodPanels - plan.BackToBackGoodPanels, lost = plan.Strikes.Sum(s => s.Lost.Count);
+        int more = plan.GoodPanels - plan.BackToBackGoodPanels;
+        int lost = plan.Strikes.Sum(s => s.Lost.Count);
         FourPointScore score = FourPointScore.Of(roll, plan.Request.Layout.Trims.TotalMm);
         TextTable table = new();
         if (RollRoom.Warning(plan) is { } narrow)
@@ -27,9 +29,13 @@ public static class RollReport
         table.Heading($"Roll {roll.Name}: strikes of {plan.Request.Layout.Parts[0].Name}")
             .Line("good panels", Whole(plan.GoodPanels), $"{plan.Balls} balls (pairs of one class)")
             .Line("strikes in line", Whole(plan.BackToBackGoodPanels), "good panels one feed apart from the start, none moved")
-            .Line("gain over them", Whole(more), Text($"panels, {100.0 * more / Math.Max(1, plan.BackToBackGoodPanels):0.00} %"))
-            .Line("strikes", Whole(plan.Strikes.Count), Text($"of {plan.Pattern.Panels.Count} panels; feed {plan.Pattern.FeedMm:0.###} mm, {Repeats(plan.Pattern.Repeats)}"))
-            .Line("last cut ends at", plan.Strikes[^1].XMm / 1000 + (plan.Pattern.LengthMm / 1000), "0.00", "m", Text($"of {roll.LengthMm / 1000:0.##} m"));
+            .Line("gain over them", Whole(more), Invariant($"panels, {100.0 * more / Math.Max(1, plan.BackToBackGoodPanels):0.00} %"))
+            .Line(
+                "strikes", Whole(plan.Strikes.Count),
+                Invariant($"of {plan.Pattern.Panels.Count} panels; feed {plan.Pattern.FeedMm:0.###} mm, {Repeats(plan.Pattern.Repeats)}"))
+            .Line(
+                "last cut ends at", plan.Strikes[^1].XMm / 1000 + (plan.Pattern.LengthMm / 1000), "0.00", "m",
+                Invariant($"of {roll.LengthMm / 1000:0.##} m"));
         table.Heading("Panels lost in these strikes").Line("all causes", Whole(lost));
         foreach (LossCause cause in Enum.GetValues<LossCause>())
         {
@@ -37,16 +43,20 @@ public static class RollReport
         }
 
         table.Heading("The roll")
-            .Line("width", Text($"{roll.LeastWidthMm:0.#} to {roll.MostWidthMm:0.#} mm"), Text($"layout made for {plan.Request.Layout.RollWidthMm:0.#} mm"))
-            .Line("faults, joints", Text($"{roll.Faults.Count}, {roll.JointsMm.Count}"))
-            .Line("four-point score", score.Per100SquareYards, "0.0", string.Empty, Text($"points per 100 yd2 of cuttable width ({score.Per100SquareMetres:0.0} per 100 m2; {score.Points} points)"))
+            .Line(
+                "width", Invariant($"{roll.LeastWidthMm:0.#} to {roll.MostWidthMm:0.#} mm"),
+                Invariant($"layout made for {plan.Request.Layout.RollWidthMm:0.#} mm"))
+            .Line("faults, joints", Invariant($"{roll.Faults.Count}, {roll.JointsMm.Count}"))
+            .Line(
+                "four-point score", score.Per100SquareYards, "0.0", string.Empty,
+                Invariant($"points per 100 yd2 of cuttable width ({score.Per100SquareMetres:0.0} per 100 m2; {score.Points} points)"))
             .Line("skew", roll.SkewDeg, "0.##", "degrees", Skew(plan));
         table.Heading("Strikes in order: runs one feed apart")
             .Row("  strikes          begins at mm     advance mm    moved across   good   lost");
         IReadOnlyList<StrikeRun> runs = StrikeRun.Of(plan);
         foreach (StrikeRun run in runs.Take(MostRuns))
         {
-            table.Row(Text(
+            table.Row(Invariant(
                 $"{Numbers(run),9}{run.XMm,22:0.00}{run.AdvanceMm,15:0.00}{run.ShiftYMm,16:0.##}{run.GoodPanels,7}{run.LostPanels,7}"));
         }
 
@@ -56,12 +66,16 @@ public static class RollReport
         }
 
         table.Heading("How far this is the best")
-            .Note(Text(
-                $"No other choice of strikes on the grid has more good panels: {plan.Grid.StepMm:0.####} mm along the roll{(plan.Grid.SideSteps > 0 ? Text($", {plan.Grid.SideStepMm:0.##} mm across") : ", no moves across")}. From an advance of {plan.ClearAdvanceMm:0.#} mm strikes are clear of each other; below it the gap to the strike before was worked out for every step."));
+            .Note(Invariant(
+                $"No other choice of strikes on the grid has more good panels: {plan.Grid.StepMm:0.####} mm along the roll"
+                    + $"{(plan.Grid.SideSteps > 0 ? Invariant($", {plan.Grid.SideStepMm:0.##} mm across") : ", no moves across")}. From an "
+                    + $"advance of {plan.ClearAdvanceMm:0.#} mm strikes are clear of each other; below it the gap to the strike before "
+                    + $"was worked out for every step."));
         if (plan.LeastOffLineMm > plan.Pattern.FeedMm + plan.Grid.StepMm)
         {
-            table.Note(Text(
-                $"Strikes interlock over more than their neighbours, so advances off the line below {plan.LeastOffLineMm:0.#} mm were left out: safe, perhaps a little short. More repeats a strike lift that."));
+            table.Note(Invariant(
+                $"Strikes interlock over more than their neighbours, so advances off the line below {plan.LeastOffLineMm:0.#} mm were "
+                    + $"left out: safe, perhaps a little short. More repeats a strike lift that."));
         }
 
         return table.ToString();
@@ -78,17 +92,26 @@ public static class RollReport
 
         if (plan.Request.Layout.Rules.Plies.Count > 1)
         {
-            yield return $"the layout is cut in {plan.Request.Layout.Rules.Plies.Count} plies, this plan is for one ply of this roll: faults of other plies lie elsewhere";
+            yield return $"the layout is cut in {plan.Request.Layout.Rules.Plies.Count} plies, this plan is for one ply of this roll: "
+                + $"faults of other plies lie elsewhere";
         }
 
-        foreach (WarpReport warp in WarpReport.Of(plan.Pattern, plan.Request.Layout, roll.SkewDeg).Where(w => Math.Abs(w.OffDesignDeg ?? 0) > plan.Request.Layout.Rules.WarpToleranceDeg + 0.05))
+        foreach (WarpReport warp in WarpReport.Of(plan.Pattern, plan.Request.Layout, roll.SkewDeg)
+            .Where(w => Math.Abs(w.OffDesignDeg ?? 0) > plan.Request.Layout.Rules.WarpToleranceDeg + 0.05))
         {
-            yield return Text($"panels lie {warp.OffDesignDeg:0.##} degrees off the angle to the warp they are designed for (tolerance {plan.Request.Layout.Rules.WarpToleranceDeg:0.##})");
+            yield return Invariant(
+                $"panels lie {warp.OffDesignDeg:0.##} degrees off the angle to the warp they are designed for (tolerance "
+                    + $"{plan.Request.Layout.Rules.WarpToleranceDeg:0.##})");
         }
     }
 
-    private static string Skew(RollPlan plan) => string.Join("; ", WarpReport.Of(plan.Pattern, plan.Request.Layout, plan.Request.Roll.SkewDeg)
-        .Take(3).Select(w => Text($"panels at {w.LaidAngleDeg:0.##} lie at {w.WarpAngleDeg:0.##} to the warp{(w.OffDesignDeg is { } off ? Text($", {off:0.##} off design") : string.Empty)}")));
+    private static string Skew(RollPlan plan) =>
+        string.Join("; ", WarpReport.Of(plan.Pattern, plan.Request.Layout, plan.Request.Roll.SkewDeg)
+        .Take(3)
+        .Select(w =>
+            Invariant(
+                $"panels at {w.LaidAngleDeg:0.##} lie at {w.WarpAngleDeg:0.##} to the warp"
+                    + $"{(w.OffDesignDeg is { } off ? Invariant($", {off:0.##} off design") : string.Empty)}")));
 
     /// <summary>The numbers of a run's strikes.</summary>
     internal static string Numbers(StrikeRun run) => run.Count == 1 ? $"{run.First}" : $"{run.First} to {run.First + run.Count - 1}";
@@ -104,6 +127,4 @@ public static class RollReport
     private static string Repeats(int count) => count == 1 ? "one repeat" : $"{count} repeats";
 
     private static string Whole(int value) => value.ToString(CultureInfo.InvariantCulture);
-
-    private static string Text(FormattableString line) => line.ToString(CultureInfo.InvariantCulture);
 }

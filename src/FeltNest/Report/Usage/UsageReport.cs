@@ -1,6 +1,6 @@
-using System.Globalization;
 using FeltNest.Cost.Offers;
 using FeltNest.Cost.Usage;
+using static FeltNest.InvariantText;
 
 namespace FeltNest.Report.Usage;
 
@@ -16,35 +16,53 @@ public static class UsageReport
         string unit = PriceUnits.WordOf(variance.Unit);
         double thousands = variance.Balls / 1000;
         TextTable table = new();
-        table.Heading(F($"Felt used against standard: {variance.Question.Layout.Parts[0].Name}"))
-            .Line("above standard", F($"{variance.MorePercent:+0.00;-0.00;0.00} %"), F($"{variance.MoreQuantity:+0.00;-0.00;0.00} {unit}; below 0 is less than standard"))
-            .Line("good balls", variance.Balls, "0.#", string.Empty, F($"from {variance.Rolls.Count} {(variance.Rolls.Count == 1 ? "roll" : "rolls")}"))
-            .Line("used per 1000 balls", FeltPrice.QuantityOf(variance.Unit, variance.Actual) / thousands, "0.000", unit, Felt(variance.Actual, thousands))
-            .Line("standard per 1000 balls", FeltPrice.QuantityOf(variance.Unit, variance.Standard) / thousands, "0.000", unit, Felt(variance.Standard, thousands));
+        table.Heading(Invariant($"Felt used against standard: {variance.Question.Layout.Parts[0].Name}"))
+            .Line(
+                "above standard", Invariant($"{variance.MorePercent:+0.00;-0.00;0.00} %"),
+                Invariant($"{variance.MoreQuantity:+0.00;-0.00;0.00} {unit}; below 0 is less than standard"))
+            .Line(
+                "good balls", variance.Balls, "0.#", string.Empty,
+                Invariant($"from {variance.Rolls.Count} {(variance.Rolls.Count == 1 ? "roll" : "rolls")}"))
+            .Line(
+                "used per 1000 balls", FeltPrice.QuantityOf(variance.Unit, variance.Actual) / thousands, "0.000", unit,
+                Felt(variance.Actual, thousands))
+            .Line(
+                "standard per 1000 balls", FeltPrice.QuantityOf(variance.Unit, variance.Standard) / thousands, "0.000", unit,
+                Felt(variance.Standard, thousands));
         if (variance.StandardCost is { } cost)
         {
-            table.Line("cost of the felt", F($"{variance.ActualCost:0.00} {variance.Currency}"), F($"standard {cost:0.00}, difference {variance.MoreMoney:+0.00;-0.00;0.00}"));
+            table.Line(
+                "cost of the felt", Invariant($"{variance.ActualCost:0.00} {variance.Currency}"),
+                Invariant($"standard {cost:0.00}, difference {variance.MoreMoney:+0.00;-0.00;0.00}"));
         }
 
         table.Heading("Where the difference comes from (the parts add up to the whole)")
-            .Row(F($"{string.Empty,-28}{unit,10}{"%",9}{variance.Currency ?? string.Empty,12}   lost: standard   really"));
+            .Row(Invariant($"{string.Empty,-28}{unit,10}{"%",9}{variance.Currency ?? string.Empty,12}   lost: standard   really"));
         foreach (UsagePart part in variance.Parts)
         {
-            Row(table, NameOf(part.Cause), part.Quantity, part.Percent, part.Money, part.Standard is null ? string.Empty : F($"{part.Standard,15:0.00} %{part.Actual,7:0.00} %"));
+            Row(
+                table, NameOf(part.Cause), part.Quantity, part.Percent, part.Money,
+                part.Standard is null ? string.Empty : Invariant($"{part.Standard,15:0.00} %{part.Actual,7:0.00} %"));
         }
 
         Row(table, "whole", variance.MoreQuantity, variance.MorePercent, variance.MoreMoney, string.Empty);
         table.Heading("Roll by roll").Row("                        metres     width   rows   per 1000     above   balls")
-            .Row(F($"                             m        mm      %          m  standard %"));
+            .Row(Invariant($"                             m        mm      %          m  standard %"));
         foreach (UsageRoll roll in variance.Rolls.Take(MostRolls))
         {
-            string per = double.IsFinite(roll.PerThousandBalls.Metres) ? F($"{roll.PerThousandBalls.Metres:0.000}") : "none", more = double.IsFinite(roll.MorePercent) ? F($"{roll.MorePercent:+0.00;-0.00;0.00}") : "-";
-            table.Row(F($"{Short(roll.Actual.Roll),-20}{roll.Actual.Metres,10:0.##}{(roll.Actual.WidthMm is { } width ? F($"{width:0.#}") : "-"),10}{roll.RowsPercent,7:0.0}{per,11}{more,10}{roll.Balls,8:0}"));
+            string per = double.IsFinite(roll.PerThousandBalls.Metres) ? Invariant($"{roll.PerThousandBalls.Metres:0.000}") : "none";
+            string more = double.IsFinite(roll.MorePercent) ? Invariant($"{roll.MorePercent:+0.00;-0.00;0.00}") : "-";
+            table.Row(
+                Invariant(
+                    $"{Short(roll.Actual.Roll),-20}{roll.Actual.Metres,10:0.##}"
+                        + $"{(roll.Actual.WidthMm is { } width ? Invariant($"{width:0.#}") : "-"),10}{roll.RowsPercent,7:0.0}{per,11}"
+                        + $"{more,10}"
+                        + $"{roll.Balls,8:0}"));
         }
 
         if (variance.Rolls.Count > MostRolls)
         {
-            table.Note(F($"... and {variance.Rolls.Count - MostRolls} more rolls: all are in usage.json."));
+            table.Note(Invariant($"... and {variance.Rolls.Count - MostRolls} more rolls: all are in usage.json."));
         }
 
         return table.ToString();
@@ -55,7 +73,8 @@ public static class UsageReport
     {
         if (variance.NotRecorded.Count > 0)
         {
-            yield return $"not recorded, so taken at the standard: {string.Join(", ", variance.NotRecorded.Select(NameOf))}; what they really did stands under '{NameOf(UsageCause.Lay)}'";
+            yield return $"not recorded, so taken at the standard: {string.Join(", ", variance.NotRecorded.Select(NameOf))}; what they "
+                + $"really did stands under '{NameOf(UsageCause.Lay)}'";
         }
 
         if (variance.Question.Costs is null)
@@ -65,12 +84,16 @@ public static class UsageReport
 
         if (variance.Parts.First(p => p.Cause == UsageCause.Lay).Actual < -0.05)
         {
-            yield return "more panels came out than layout and metres allow: look at the metres recorded, or at the layout that was really cut";
+            yield return "more panels came out than layout and metres allow: look at the metres recorded, or at the layout that was "
+                + "really cut";
         }
     }
 
     private static void Row(TextTable table, string name, double quantity, double percent, decimal? money, string remark) => table.Row(
-        F($"{name,-28}{quantity,10:+0.00;-0.00;0.00}{percent,9:+0.00;-0.00;0.00}{(money is { } amount ? F($"{amount:+0.00;-0.00;0.00}") : string.Empty),12}{remark}").TrimEnd());
+        Invariant(
+            $"{name,-28}{quantity,10:+0.00;-0.00;0.00}{percent,9:+0.00;-0.00;0.00}"
+                + $"{(money is { } amount ? Invariant($"{amount:+0.00;-0.00;0.00}") : string.Empty),12}{remark}")
+            .TrimEnd());
 
     private static string NameOf(UsageCause cause) => cause switch
     {
@@ -83,10 +106,9 @@ public static class UsageReport
         _ => "price",
     };
 
-    private static string Felt(Yield.FeltUsage felt, double thousands) => F($"{felt.Metres / thousands:0.000} m, {felt.SquareMetres / thousands:0.000} m2")
-        + (felt.Kilograms is { } kg ? F($", {kg / thousands:0.000} kg") : string.Empty);
+    private static string Felt(Yield.FeltUsage felt, double thousands) =>
+        Invariant($"{felt.Metres / thousands:0.000} m, {felt.SquareMetres / thousands:0.000} m2")
+        + (felt.Kilograms is { } kg ? Invariant($", {kg / thousands:0.000} kg") : string.Empty);
 
     private static string Short(string name) => name.Length <= 19 ? name : name[..16] + "...";
-
-    private static string F(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

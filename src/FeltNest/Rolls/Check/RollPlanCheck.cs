@@ -1,15 +1,17 @@
-using System.Globalization;
 using FeltNest.Geometry;
 using FeltNest.Layout;
 using FeltNest.Layout.Check;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Operation.Distance;
+using static FeltNest.InvariantText;
 
 namespace FeltNest.Rolls.Check;
 
 /// <summary>Verifies a roll plan from its numbers alone with NetTopologySuite; shares no code with the planner.</summary>
-/// <remarks>The layout itself is checked first. The pattern must be the layout's repeats and tile it; strikes must lie on the roll and keep the gap to each other (as in
-/// <see cref="LayoutCheck"/>); every count must be what the shapes give. A panel whose distance from a fault, joint or edge is within 1e-4 mm of deciding may be counted either way.</remarks>
+/// <remarks>The layout itself is checked first. The pattern must be the layout's repeats and tile it; strikes must lie on the roll and keep
+/// the gap to each other (as in
+/// <see cref="LayoutCheck"/>); every count must be what the shapes give. A panel whose distance from a fault, joint or edge is within 1e-4
+/// mm of deciding may be counted either way.</remarks>
 public sealed class RollPlanCheck
 {
     private const double Slack = 1e-4;
@@ -47,7 +49,8 @@ public sealed class RollPlanCheck
             check.Report("places and counts were not worked out: the pattern is not the layout");
         }
 
-        return new LayoutVerdict(Math.Min(lay.LeastGapMm, check.leastGap), lay.Pairs + check.pairs, [.. lay.Violations, .. check.violations]);
+        return new LayoutVerdict(
+            Math.Min(lay.LeastGapMm, check.leastGap), lay.Pairs + check.pairs, [.. lay.Violations, .. check.violations]);
     }
 
     // Every panel of the repeat must stand in the pattern once for each repeat, at copies that differ from each other modulo the feed.
@@ -55,9 +58,15 @@ public sealed class RollPlanCheck
     {
         LayoutRepeat repeat = layout.Bands[0].Repeat;
         double length = repeat.LengthMm;
-        if (layout.Bands.Count > 1 || plan.Repeats < 1 || Math.Abs(plan.FeedMm - (plan.Repeats * length)) > Slack || plan.Panels.Count != plan.Repeats * repeat.Panels.Count)
+        if (layout.Bands.Count > 1
+            || plan.Repeats < 1
+            || Math.Abs(plan.FeedMm - (plan.Repeats * length)) > Slack
+            || plan.Panels.Count != plan.Repeats * repeat.Panels.Count)
         {
-            Report(Text($"pattern: {plan.Panels.Count} panels on a feed of {plan.FeedMm:0.####} mm are not {plan.Repeats} repeats of {repeat.Panels.Count} panels on {length:0.####} mm"));
+            Report(
+                Invariant(
+                    $"pattern: {plan.Panels.Count} panels on a feed of {plan.FeedMm:0.####} mm are not {plan.Repeats} repeats of "
+                        + $"{repeat.Panels.Count} panels on {length:0.####} mm"));
             return false;
         }
 
@@ -66,7 +75,8 @@ public sealed class RollPlanCheck
         bool tiles = moves.Any(move => repeat.Panels.All(home =>
         {
             long[] copies = [.. plan.Panels.Where(p => Same(home, p)).Select(p => (p.XMm - home.XMm - move) / length)
-                .Where(k => Math.Abs(k - Math.Round(k)) * length <= Slack).Select(k => (((long)Math.Round(k) % plan.Repeats) + plan.Repeats) % plan.Repeats)];
+                .Where(k => Math.Abs(k - Math.Round(k)) * length <= Slack)
+                .Select(k => (((long)Math.Round(k) % plan.Repeats) + plan.Repeats) % plan.Repeats)];
             return copies.Distinct().Count() == plan.Repeats;
         }));
         if (!tiles)
@@ -77,7 +87,7 @@ public sealed class RollPlanCheck
         double first = shapes.Min(s => s.EnvelopeInternal.MinX);
         if (Math.Abs(first) > Slack)
         {
-            Report(Text($"pattern: its first cut edge stands at {first:0.####} mm, not at 0"));
+            Report(Invariant($"pattern: its first cut edge stands at {first:0.####} mm, not at 0"));
         }
 
         return tiles;
@@ -96,24 +106,30 @@ public sealed class RollPlanCheck
             StatedStrike strike = plan.Strikes[i];
             if (strike.XMm < plan.FromMm - Slack || strike.XMm > roll.LengthMm + Slack)
             {
-                Report(Text($"strike {i + 1}: begins at {strike.XMm:0.####} mm, allowed {plan.FromMm:0.####} to {roll.LengthMm:0.####} mm"));
+                Report(
+                    Invariant(
+                        $"strike {i + 1}: begins at {strike.XMm:0.####} mm, allowed {plan.FromMm:0.####} to {roll.LengthMm:0.####} mm"));
             }
 
             if (Math.Abs(strike.ShiftYMm) > plan.GuidePlayMm + Slack)
             {
-                Report(Text($"strike {i + 1}: moved across by {strike.ShiftYMm:0.####} mm, the guide plays {plan.GuidePlayMm:0.####} mm to either side"));
+                Report(
+                    Invariant(
+                        $"strike {i + 1}: moved across by {strike.ShiftYMm:0.####} mm, the guide plays {plan.GuidePlayMm:0.####} mm to "
+                            + $"either side"));
             }
 
             for (int j = i + 1; j < plan.Strikes.Count && plan.Strikes[j].XMm - strike.XMm <= reach; j++)
             {
-                double along = plan.Strikes[j].XMm - strike.XMm, across = plan.Strikes[j].ShiftYMm - strike.ShiftYMm;
+                double along = plan.Strikes[j].XMm - strike.XMm;
+                double across = plan.Strikes[j].ShiftYMm - strike.ShiftYMm;
                 if (along < -Slack)
                 {
-                    Report(Text($"strike {j + 1}: stands before strike {i + 1}"));
+                    Report(Invariant($"strike {j + 1}: stands before strike {i + 1}"));
                 }
                 else if (seen.Add((Math.Round(along, 6), Math.Round(across, 6))))
                 {
-                    CheckApart(along, across, Text($"strikes {i + 1} and {j + 1}"));
+                    CheckApart(along, across, Invariant($"strikes {i + 1} and {j + 1}"));
                 }
             }
         }
@@ -132,10 +148,12 @@ public sealed class RollPlanCheck
                 bool apart = first.Disjoint(second);
                 double distance = apart ? IndexedFacetDistance.Distance(first, second) : 0;
                 leastGap = Math.Min(leastGap, distance);
-                bool wrong = layout.GapMm > 0 ? distance < layout.GapMm - Slack : !apart && first.Buffer(-Slack / 2).Intersects(second.Buffer(-Slack / 2));
+                bool wrong = layout.GapMm > 0
+                    ? distance < layout.GapMm - Slack
+                    : !apart && first.Buffer(-Slack / 2).Intersects(second.Buffer(-Slack / 2));
                 if (wrong)
                 {
-                    Report(Text($"{which}: panels {distance:0.#####} mm apart, gap {layout.GapMm:0.####} promised"));
+                    Report(Invariant($"{which}: panels {distance:0.#####} mm apart, gap {layout.GapMm:0.####} promised"));
                     return;
                 }
             }
@@ -144,14 +162,18 @@ public sealed class RollPlanCheck
 
     private void CheckCounts()
     {
-        long good = 0, lost = 0;
+        long good = 0;
+        long lost = 0;
         for (int i = 0; i < plan.Strikes.Count; i++)
         {
             StatedStrike strike = plan.Strikes[i];
             (int least, int most) = Good(strike.XMm, strike.ShiftYMm);
             if (strike.GoodPanels < least || strike.GoodPanels > most || strike.GoodPanels + strike.LostPanels != shapes.Length)
             {
-                Report(Text($"strike {i + 1}: states {strike.GoodPanels} good and {strike.LostPanels} lost panels, the shapes give {most} good of {shapes.Length}"));
+                Report(
+                    Invariant(
+                        $"strike {i + 1}: states {strike.GoodPanels} good and {strike.LostPanels} lost panels, the shapes give {most} "
+                            + $"good of {shapes.Length}"));
             }
 
             (good, lost) = (good + strike.GoodPanels, lost + strike.LostPanels);
@@ -159,7 +181,8 @@ public sealed class RollPlanCheck
 
         if (good != plan.GoodPanels || lost != plan.LostPanels)
         {
-            Report(Text($"goodPanels, lostPanels: stated {plan.GoodPanels} and {plan.LostPanels}, the strikes add to {good} and {lost}"));
+            Report(
+                Invariant($"goodPanels, lostPanels: stated {plan.GoodPanels} and {plan.LostPanels}, the strikes add to {good} and {lost}"));
         }
 
         (int Least, int Most) inLine = (0, 0);
@@ -171,19 +194,20 @@ public sealed class RollPlanCheck
 
         if (plan.BackToBackGoodPanels < inLine.Least || plan.BackToBackGoodPanels > inLine.Most)
         {
-            Report(Text($"backToBackGoodPanels: stated {plan.BackToBackGoodPanels}, the shapes give {inLine.Most}"));
+            Report(Invariant($"backToBackGoodPanels: stated {plan.BackToBackGoodPanels}, the shapes give {inLine.Most}"));
         }
 
         if (plan.GoodPanels < plan.BackToBackGoodPanels)
         {
-            Report(Text($"goodPanels: {plan.GoodPanels} are fewer than the {plan.BackToBackGoodPanels} of strikes in line"));
+            Report(Invariant($"goodPanels: {plan.GoodPanels} are fewer than the {plan.BackToBackGoodPanels} of strikes in line"));
         }
     }
 
     // Panels that are good beyond doubt, and those that may be counted good.
     private (int Least, int Most) Good(double x, double shift)
     {
-        int least = 0, most = 0;
+        int least = 0;
+        int most = 0;
         foreach (Polygon home in shapes)
         {
             double room = Room(Moved(home, x, shift));
@@ -197,7 +221,8 @@ public sealed class RollPlanCheck
     private double Room(Polygon panel)
     {
         Envelope box = panel.EnvelopeInternal;
-        double top = box.MaxY + layout.Trims.UpperMm, room = Math.Min(roll.LengthMm - box.MaxX, box.MinY - layout.Trims.LowerMm);
+        double top = box.MaxY + layout.Trims.UpperMm;
+        double room = Math.Min(roll.LengthMm - box.MaxX, box.MinY - layout.Trims.LowerMm);
 
         // The least width over the span stands at one of its ends or at a reading between them.
         double[] places = [box.MinX, box.MaxX, .. roll.Widths.Select(w => w.XMm).Where(at => at > box.MinX && at < box.MaxX)];
@@ -222,7 +247,8 @@ public sealed class RollPlanCheck
             {
                 // A fault that reaches deeper than the slack is a loss beyond doubt: shrunk by it, the panel still meets the fault.
                 double distance = faults[i].Distance(panel) - (roll.Faults[i].RadiusMm ?? 0);
-                bool deep = distance <= 0 && (distance < -Slack || panel.Buffer(-Slack).Distance(faults[i]) <= (roll.Faults[i].RadiusMm ?? 0));
+                bool deep =
+                    distance <= 0 && (distance < -Slack || panel.Buffer(-Slack).Distance(faults[i]) <= (roll.Faults[i].RadiusMm ?? 0));
                 room = Math.Min(room, deep ? -2 * Slack : distance);
             }
         }
@@ -232,8 +258,11 @@ public sealed class RollPlanCheck
 
     private double Width(double x)
     {
-        WidthReading before = roll.Widths.LastOrDefault(w => w.XMm <= x, roll.Widths[0]), after = roll.Widths.FirstOrDefault(w => w.XMm >= x, roll.Widths[^1]);
-        return after.XMm <= before.XMm ? before.WidthMm : before.WidthMm + ((x - before.XMm) / (after.XMm - before.XMm) * (after.WidthMm - before.WidthMm));
+        WidthReading before = roll.Widths.LastOrDefault(w => w.XMm <= x, roll.Widths[0]);
+        WidthReading after = roll.Widths.FirstOrDefault(w => w.XMm >= x, roll.Widths[^1]);
+        return after.XMm <= before.XMm
+            ? before.WidthMm
+            : before.WidthMm + ((x - before.XMm) / (after.XMm - before.XMm) * (after.WidthMm - before.WidthMm));
     }
 
     private static NetTopologySuite.Geometries.Geometry FaultShape(RollFault fault) => fault.RadiusMm is not null
@@ -242,9 +271,16 @@ public sealed class RollPlanCheck
 
     private Polygon Shape(PlacedPanel placed)
     {
-        double angle = placed.AngleDeg * Math.PI / 180, cos = Math.Cos(angle), sin = Math.Sin(angle);
+        double angle = placed.AngleDeg * Math.PI / 180;
+        double cos = Math.Cos(angle);
+        double sin = Math.Sin(angle);
         IReadOnlyList<Point2> points = layout.Parts[placed.Part].Outline.Points;
-        Coordinate[] ring = [.. points.Append(points[0]).Select(p => new Coordinate(placed.XMm + (p.X * cos) - (p.Y * sin), placed.YMm + (p.X * sin) + (p.Y * cos)))];
+        Coordinate[] ring =
+        [
+            .. points
+                .Append(points[0])
+                .Select(p => new Coordinate(placed.XMm + (p.X * cos) - (p.Y * sin), placed.YMm + (p.X * sin) + (p.Y * cos))),
+        ];
         return Factory.CreatePolygon(ring);
     }
 
@@ -258,6 +294,4 @@ public sealed class RollPlanCheck
             violations.Add(line);
         }
     }
-
-    private static string Text(FormattableString line) => line.ToString(CultureInfo.InvariantCulture);
 }

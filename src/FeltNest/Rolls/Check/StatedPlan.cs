@@ -13,5 +13,6 @@ namespace FeltNest.Rolls.Check;
 /// <param name="BackToBackGoodPanels">Good panels of strikes in line from the start.</param>
 /// <param name="LostPanels">Lost panels of all strikes, all causes.</param>
 public sealed record StatedPlan(
-    int Repeats, double FeedMm, IReadOnlyList<PlacedPanel> Panels, double GuidePlayMm, double FromMm, IReadOnlyList<StatedStrike> Strikes, int GoodPanels,
+    int Repeats, double FeedMm, IReadOnlyList<PlacedPanel> Panels, double GuidePlayMm, double FromMm, IReadOnlyList<StatedStrike> Strikes,
+    int GoodPanels,
     int BackToBackGoodPanels, long LostPanels);

@@ -13,7 +13,8 @@ namespace FeltNest.Rolls.Orders;
 /// <param name="ReRulePrice">What a new rule costs.</param>
 /// <param name="MostReRules">How often it can be ruled again.</param>
 public sealed record CutDie(
-    string Name, string Ball, StrikeShape Shape, double MostWidthMm, int StrikesLeft, decimal? MakePrice, int LifeStrikes, decimal ReRulePrice, int MostReRules)
+    string Name, string Ball, StrikeShape Shape, double MostWidthMm, int StrikesLeft, decimal? MakePrice, int LifeStrikes,
+    decimal ReRulePrice, int MostReRules)
 {
     /// <summary>The layout it cuts and the repeats in one strike, for tickets; null where only figures are known.</summary>
     public (RollLayout Layout, int Repeats)? Drawn { get; init; }

@@ -11,7 +11,11 @@ public static class CutTickets
     /// <summary>One plan of strikes for each piece whose die has a layout, in the order of the work.</summary>
     public static IReadOnlyList<(OrderCut Cut, RollPlan Strikes)> Of(OrderPlan plan)
     {
-        Dictionary<CutDie, StrikePattern> patterns = plan.Cuts.Select(c => c.Die).Distinct().Where(d => d.Drawn is not null).ToDictionary(d => d, d => StrikePattern.Of(d.Drawn!.Value.Layout, d.Drawn.Value.Repeats));
+        Dictionary<CutDie, StrikePattern> patterns = plan.Cuts
+            .Select(c => c.Die)
+            .Distinct()
+            .Where(d => d.Drawn is not null)
+            .ToDictionary(d => d, d => StrikePattern.Of(d.Drawn!.Value.Layout, d.Drawn.Value.Repeats));
         return [.. plan.Cuts.Where(c => c.Die.Drawn is not null).Select(c => (c, Strikes(c, patterns[c.Die])))];
     }
 
@@ -44,7 +48,8 @@ public static class CutTickets
     private static RollPlan Strikes(OrderCut cut, StrikePattern pattern)
     {
         (RollLayout layout, int repeats) = cut.Die.Drawn!.Value;
-        double from = 1000 * cut.FromM, to = 1000 * cut.ToM;
+        double from = 1000 * cut.FromM;
+        double to = 1000 * cut.ToM;
         if (cut.Roll.Measured is { } measured)
         {
             return StrikePlanner.Run(new RollRequest(layout, Part(measured, Math.Min(to, measured.LengthMm)), repeats, 0, from));
@@ -52,8 +57,13 @@ public static class CutTickets
 
         FeltRoll roll = new(cut.Roll.Name, cut.Roll.Felt, cut.Roll.Lot, to, [new WidthReading(0, cut.Roll.WidthMm)], [], 0, null, null, []);
         RollRequest request = new(layout, roll, repeats, 0, from);
-        PlannedStrike[] strikes = [.. Enumerable.Range(0, cut.Strikes).Select(k => new PlannedStrike(from + (k * pattern.FeedMm), 0, pattern.Panels.Count, []))];
-        return new RollPlan(request, pattern, StrikeGrid.Of(request, pattern.FeedMm), strikes, cut.Strikes * pattern.Panels.Count, pattern.FeedMm, pattern.FeedMm);
+        PlannedStrike[] strikes =
+        [
+            .. Enumerable.Range(0, cut.Strikes).Select(k => new PlannedStrike(from + (k * pattern.FeedMm), 0, pattern.Panels.Count, [])),
+        ];
+        return new RollPlan(
+            request, pattern, StrikeGrid.Of(request, pattern.FeedMm), strikes, cut.Strikes * pattern.Panels.Count, pattern.FeedMm,
+            pattern.FeedMm);
     }
 
     // The roll up to a place.

@@ -3,7 +3,8 @@ using FeltNest.Rolls.Plan;
 
 namespace FeltNest.Rolls.Orders;
 
-/// <summary>Plans orders where some rolls were measured: what such a roll gives is worked out from strikes planned round its faults, first over the whole roll, then over the pieces that were planned.</summary>
+/// <summary>Plans orders where some rolls were measured: what such a roll gives is worked out from strikes planned round its faults, first
+/// over the whole roll, then over the pieces that were planned.</summary>
 public static class MeasuredPlanner
 {
     // Rounds in which a piece may turn out worse than its roll on the whole: each lowers what the roll is taken for.
@@ -15,37 +16,48 @@ public static class MeasuredPlanner
     /// <param name="progress">Told what is done; may be null.</param>
     /// <param name="stop">Ends the search with the best plan so far.</param>
     /// <exception cref="NoAnswerException">Nothing can be cut for any order.</exception>
-    public static (OrderPlan Plan, IReadOnlyList<(OrderCut Cut, RollPlan Strikes)> Tickets) Run(OrderQuestion question, int effort = 5, IProgress<string>? progress = null, CancellationToken stop = default)
+    public static (OrderPlan Plan, IReadOnlyList<(OrderCut Cut, RollPlan Strikes)> Tickets) Run(
+        OrderQuestion question, int effort = 5, IProgress<string>? progress = null, CancellationToken stop = default)
     {
         OrderQuestion asked = question with { Rolls = [.. question.Rolls.Select(roll => WithShares(roll, question))] };
         for (int round = 1; ; round++)
         {
             OrderPlan plan = OrderPlanner.Run(asked, effort, progress, stop);
             IReadOnlyList<(OrderCut Cut, RollPlan Strikes)> tickets = CutTickets.Of(plan);
-            (OrderCut Cut, double Share)[] worse = [.. tickets.Where(t => t.Cut.Roll.Measured is not null && Balls(t.Strikes, question.Rules) < t.Cut.GoodBalls)
+            (OrderCut Cut, double Share)[] worse = [.. tickets.Where(t =>
+                t.Cut.Roll.Measured is not null && Balls(t.Strikes, question.Rules) < t.Cut.GoodBalls)
                 .Select(t => (t.Cut, t.Strikes.GoodPanels / ((double)t.Cut.Strikes * t.Cut.Die.Shape.ClassPanels.Sum())))];
             if (worse.Length == 0 || round == MostRounds)
             {
                 return (plan, tickets);
             }
 
-            progress?.Report($"{worse.Length} piece{(worse.Length == 1 ? " has" : "s have")} more faults than the roll on the whole: planned again");
+            progress?.Report(
+                $"{worse.Length} piece{(worse.Length == 1 ? " has" : "s have")} more faults than the roll on the whole: planned again");
             asked = asked with { Rolls = [.. asked.Rolls.Select(roll => Lowered(roll, worse))] };
         }
     }
 
     /// <summary>Whole good balls to expect of strikes planned round faults.</summary>
-    public static int Balls(RollPlan strikes, OrderRules rules) => (int)Math.Floor((strikes.Balls * (1 - (rules.RejectPercent / 100)) * (1 - (rules.UnpairedPercent / 100))) + 1e-9);
+    public static int Balls(RollPlan strikes, OrderRules rules) =>
+        (int)Math.Floor((strikes.Balls * (1 - (rules.RejectPercent / 100)) * (1 - (rules.UnpairedPercent / 100))) + 1e-9);
 
-    private static StockRoll WithShares(StockRoll roll, OrderQuestion question) => roll.Measured is null || !question.IsThere(roll) ? roll : roll with
-    {
-        MeasuredShares = question.Dies.Where(die => die.Drawn is not null && die.Serves(roll) && die.Shape.StrikesIn(question.ClearM(roll)) > 0)
+    private static StockRoll WithShares(StockRoll roll, OrderQuestion question) =>
+        roll.Measured is null || !question.IsThere(roll) ? roll : roll with
+        {
+            MeasuredShares = question.Dies.Where(die =>
+                die.Drawn is not null && die.Serves(roll) && die.Shape.StrikesIn(question.ClearM(roll)) > 0)
             .ToDictionary(die => die.Name, die => CutTickets.GoodShare(roll, die, question.Rules.EndLossMm)),
-    };
+        };
 
     private static StockRoll Lowered(StockRoll roll, (OrderCut Cut, double Share)[] worse) => roll with
     {
         MeasuredShares = roll.MeasuredShares.ToDictionary(
-            s => s.Key, s => worse.Where(w => w.Cut.Roll.Name == roll.Name && w.Cut.Die.Name == s.Key).Select(w => Math.Min(w.Share, s.Value * 0.999)).Append(s.Value).Min()),
+            s => s.Key,
+            s => worse
+                .Where(w => w.Cut.Roll.Name == roll.Name && w.Cut.Die.Name == s.Key)
+                .Select(w => Math.Min(w.Share, s.Value * 0.999))
+                .Append(s.Value)
+                .Min()),
     };
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using FeltNest.Rolls.Orders.Check;
 using FeltNest.Rolls.Orders.FirstFit;
 using FeltNest.Rolls.Orders.Model;
@@ -18,7 +19,8 @@ public static class OrderPlanner
     /// <param name="progress">Told each step as it is done; may be null.</param>
     /// <param name="stop">Ends the search with the best plan so far, which is the one of first fit at the least.</param>
     /// <exception cref="NoAnswerException">Nothing can be cut for any order; the message names the first one's reason.</exception>
-    public static OrderPlan Run(OrderQuestion question, int effort = 5, IProgress<string>? progress = null, CancellationToken stop = default)
+    public static OrderPlan Run(
+        OrderQuestion question, int effort = 5, IProgress<string>? progress = null, CancellationToken stop = default)
     {
         OrderPlan built = FirstFitPlanner.Run(question);
         if (OrderPlanCheck.Violations(StatedOrders.Of(built)) is [var wrong, ..])
@@ -27,7 +29,11 @@ public static class OrderPlanner
         }
 
         BestPlan best = new(built, progress);
-        best.Tell(FormattableString.Invariant($"first fit: balls short {built.Rank.Balls}, orders late {built.Late}, cost {built.Cost.Total:0.00} {question.Rules.Currency}"));
+        best.Tell(
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"first fit: balls short {built.Rank.Balls}, orders late {built.Late}, cost {built.Cost.Total:0.00} "
+                    + $"{question.Rules.Currency}"));
         int size = ModelSize.Of(question);
         bool searched = size <= ModelSize.Most;
         if (searched && !stop.IsCancellationRequested)
@@ -40,6 +46,9 @@ public static class OrderPlanner
         }
 
         OrderPlan plan = best.Close(searched && stop.IsCancellationRequested, effort, searched, OrderRows.WeightOfReserve(question));
-        return plan.Cuts.Count > 0 ? plan : throw new NoAnswerException($"nothing can be cut for any order; order {plan.Results[0].Order.Name}: {plan.Results[0].Reason}");
+        return plan.Cuts.Count > 0
+            ? plan
+            : throw new NoAnswerException(
+                $"nothing can be cut for any order; order {plan.Results[0].Order.Name}: {plan.Results[0].Reason}");
     }
 }

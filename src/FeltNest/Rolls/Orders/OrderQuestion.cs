@@ -10,7 +10,8 @@ namespace FeltNest.Rolls.Orders;
 /// <param name="Presses">Presses.</param>
 /// <param name="Rules">What holds for all.</param>
 public sealed record OrderQuestion(
-    IReadOnlyList<CoverOrder> Orders, IReadOnlyList<StockRoll> Rolls, IReadOnlyList<FeltPurchase> Offers, IReadOnlyList<CutDie> Dies, IReadOnlyList<PressSpec> Presses, OrderRules Rules)
+    IReadOnlyList<CoverOrder> Orders, IReadOnlyList<StockRoll> Rolls, IReadOnlyList<FeltPurchase> Offers, IReadOnlyList<CutDie> Dies,
+    IReadOnlyList<PressSpec> Presses, OrderRules Rules)
 {
     /// <summary>Cloth of a roll between its two ends, m.</summary>
     public double ClearM(StockRoll roll) => roll.LengthM - (2 * Rules.EndLossMm / 1000);
@@ -27,7 +28,12 @@ public sealed record OrderQuestion(
 
     /// <summary>True where a die cuts an order's covers from a roll, one strike at least.</summary>
     public bool Fits(CoverOrder order, StockRoll roll, CutDie die) =>
-        die.Ball == order.Ball && IsThere(roll) && (order.Felt is null || order.Felt == roll.Felt) && die.Serves(roll) && die.Shape.StrikesIn(ClearM(roll)) > 0 && GoodShare(roll, die) > 0;
+        die.Ball == order.Ball
+            && IsThere(roll)
+            && (order.Felt is null || order.Felt == roll.Felt)
+            && die.Serves(roll)
+            && die.Shape.StrikesIn(ClearM(roll)) > 0
+            && GoodShare(roll, die) > 0;
 
     /// <summary>True where a press takes a die: by the list of its dies, or by its bed where it has none.</summary>
     public static bool Takes(PressSpec press, CutDie die) => press.Dies.Count > 0

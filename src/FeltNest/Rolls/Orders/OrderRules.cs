@@ -9,11 +9,13 @@ namespace FeltNest.Rolls.Orders;
 /// <param name="UnpairedPercent">Good panels without a partner, per cent of the good ones.</param>
 /// <param name="RemnantValuePercent">What felt that goes back to stock is worth, per cent of its price.</param>
 /// <param name="LeastRemnantM">Shortest remnant that goes back to stock, m.</param>
-/// <param name="LeastCutM">Shortest piece of a roll worth the handling for an order, m; an order that needs less is cut in one piece.</param>
+/// <param name="LeastCutM">Shortest piece of a roll worth the handling for an order, m; an order that needs less is cut in one
+/// piece.</param>
 /// <param name="PerStrike">Labour, machine and board for one strike.</param>
 /// <param name="HourRate">What an hour of changing dies costs.</param>
 public sealed record OrderRules(
-    string Currency, DateOnly Start, double HoursPerDay, double EndLossMm, double RejectPercent, double UnpairedPercent, double RemnantValuePercent, double LeastRemnantM, double LeastCutM,
+    string Currency, DateOnly Start, double HoursPerDay, double EndLossMm, double RejectPercent, double UnpairedPercent,
+    double RemnantValuePercent, double LeastRemnantM, double LeastCutM,
     decimal PerStrike, decimal HourRate)
 {
     /// <summary>Hours of one press from the first day of cutting to the end of a day.</summary>
@@ -40,7 +42,8 @@ public sealed record OrderRules(
 
     private int WorkingDays(DateOnly last)
     {
-        int days = last.DayNumber - Start.DayNumber + 1, count = days / 7 * 5;
+        int days = last.DayNumber - Start.DayNumber + 1;
+        int count = days / 7 * 5;
         return count + Enumerable.Range(0, days % 7).Count(k => IsWorking(Start.AddDays(k)));
     }
 }

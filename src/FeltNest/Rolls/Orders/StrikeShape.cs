@@ -10,12 +10,14 @@ namespace FeltNest.Rolls.Orders;
 /// <param name="GapMm">Least distance to the cut edges of another die, mm.</param>
 /// <param name="LeastWidthMm">Narrowest roll, both trims included, mm.</param>
 /// <param name="ClassPanels">Panels of each pairing class in one strike.</param>
-public sealed record StrikeShape(double FeedMm, double LengthMm, double AcrossMm, double GapMm, double LeastWidthMm, IReadOnlyList<int> ClassPanels)
+public sealed record StrikeShape(
+    double FeedMm, double LengthMm, double AcrossMm, double GapMm, double LeastWidthMm, IReadOnlyList<int> ClassPanels)
 {
     // A cut that misses the end of its cloth by less, mm, is rounding.
     private const double SlackMm = 1e-6;
 
-    /// <summary>What a run of strikes takes beyond a feed each: the strikes reach past their feed, and the next run keeps its gap. mm.</summary>
+    /// <summary>What a run of strikes takes beyond a feed each: the strikes reach past their feed, and the next run keeps its gap.
+    /// mm.</summary>
     public double OverMm => LengthMm - FeedMm + GapMm;
 
     /// <summary>Cloth a run of strikes takes, m.</summary>
@@ -28,10 +30,12 @@ public sealed record StrikeShape(double FeedMm, double LengthMm, double AcrossMm
     public double BallsPerStrike(double goodShare) => ClassPanels.Sum() * goodShare / 2;
 
     /// <summary>Whole good balls to expect of a run of strikes: both panels of a ball come from one class and one run.</summary>
-    public int BallsOf(int strikes, double goodShare) => ClassPanels.Sum(panels => (int)Math.Floor((strikes * panels * goodShare / 2) + 1e-9));
+    public int BallsOf(int strikes, double goodShare) =>
+        ClassPanels.Sum(panels => (int)Math.Floor((strikes * panels * goodShare / 2) + 1e-9));
 
     /// <summary>Pairing classes of which a strike gives no whole number of balls: each may leave part of a ball unused in a run.</summary>
-    public int UnevenClasses(double goodShare) => ClassPanels.Count(panels => Math.Abs((panels * goodShare / 2) - Math.Round(panels * goodShare / 2)) > 1e-9);
+    public int UnevenClasses(double goodShare) =>
+        ClassPanels.Count(panels => Math.Abs((panels * goodShare / 2) - Math.Round(panels * goodShare / 2)) > 1e-9);
 
     /// <summary>The shape of a layout's strikes.</summary>
     /// <exception cref="InputException">The layout has bands with repeats of their own, or panels of several parts.</exception>
@@ -40,11 +44,14 @@ public sealed record StrikeShape(double FeedMm, double LengthMm, double AcrossMm
         StrikePattern pattern = StrikePattern.Of(layout, repeats);
         if (layout.Parts.Count != 1)
         {
-            throw new InputException(null, "panels", $"{layout.Parts.Count} parts share the layout: a die is planned for orders of one ball");
+            throw new InputException(
+                null, "panels", $"{layout.Parts.Count} parts share the layout: a die is planned for orders of one ball");
         }
 
-        double low = pattern.Panels.Min(p => p.MinY), high = pattern.Panels.Max(p => p.MaxY);
+        double low = pattern.Panels.Min(p => p.MinY);
+        double high = pattern.Panels.Max(p => p.MaxY);
         return new StrikeShape(
-            pattern.FeedMm, pattern.LengthMm, high - low, layout.GapMm, high + layout.Trims.UpperMm, [.. PanelClasses.Of(pattern, layout.Rules.OneWay).Select(one => one.Count)]);
+            pattern.FeedMm, pattern.LengthMm, high - low, layout.GapMm, high + layout.Trims.UpperMm,
+            [.. PanelClasses.Of(pattern, layout.Rules.OneWay).Select(one => one.Count)]);
     }
 }

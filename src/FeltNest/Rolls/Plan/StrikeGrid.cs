@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace FeltNest.Rolls.Plan;
 
 /// <summary>Places a strike may have. The feed is a whole number of steps, so strikes in line lie on the grid as they are.</summary>
@@ -50,8 +52,10 @@ public sealed class StrikeGrid
     /// <exception cref="InputException">So short a feed that a roll holds more strikes than can be planned.</exception>
     public static StrikeGrid Of(RollRequest request, double feed) => request.Roll.LengthMm / feed <= MostStrikes
         ? new StrikeGrid(request, feed)
-        : throw new InputException(null, "repeats-per-strike", FormattableString.Invariant(
-            $"{request.RepeatsPerStrike} gives a feed of {feed:0.###} mm and more than {MostStrikes} strikes: at least {Math.Ceiling(request.Roll.LengthMm / MostStrikes / (feed / request.RepeatsPerStrike)):0} is wanted"));
+        : throw new InputException(null, "repeats-per-strike", string.Create(
+            CultureInfo.InvariantCulture,
+            $"{request.RepeatsPerStrike} gives a feed of {feed:0.###} mm and more than {MostStrikes} strikes: at least "
+                + $"{Math.Ceiling(request.Roll.LengthMm / MostStrikes / (feed / request.RepeatsPerStrike)):0} is wanted"));
 
     /// <summary>Place number k along the roll, mm.</summary>
     public double XMm(int k) => FromMm + (k / FeedSteps * feed) + (k % FeedSteps * StepMm);

@@ -3,7 +3,8 @@ using FeltNest.Layout;
 
 namespace FeltNest.Rolls.Plan;
 
-/// <summary>A panel of a strike, placed in the strike's frame: x from the strike's first cut edge, y from the lower selvedge before any shift.</summary>
+/// <summary>A panel of a strike, placed in the strike's frame: x from the strike's first cut edge, y from the lower selvedge before any
+/// shift.</summary>
 public sealed class StrikePanel
 {
     internal StrikePanel(LayoutPart part, PlacedPanel placed)

@@ -3,7 +3,8 @@ using FeltNest.Layout;
 
 namespace FeltNest.Rolls.Plan;
 
-/// <summary>What one strike cuts: so many repeats of a layout, each panel of the repeat once for each. Strikes one feed apart are the layout.</summary>
+/// <summary>What one strike cuts: so many repeats of a layout, each panel of the repeat once for each. Strikes one feed apart are the
+/// layout.</summary>
 public sealed class StrikePattern
 {
     private StrikePattern(IReadOnlyList<StrikePanel> panels, int repeats, double repeatMm)
@@ -33,7 +34,10 @@ public sealed class StrikePattern
     {
         if (layout.Bands.Count != 1)
         {
-            throw new InputException(null, "bands", $"{layout.Bands.Count} bands with repeats of their own are cut by as many dies: a roll is planned for a layout with one repeat");
+            throw new InputException(
+                null, "bands",
+                $"{layout.Bands.Count} bands with repeats of their own are cut by as many dies: a roll is planned for a layout with one "
+                    + $"repeat");
         }
 
         LayoutRepeat repeat = layout.Bands[0].Repeat;
@@ -48,7 +52,8 @@ public sealed class StrikePattern
         return new StrikePattern(
             [.. from k in Enumerable.Range(0, repeats)
                 from p in all
-                select new StrikePanel(layout.Parts[p.Placed.Part], p.Placed with { XMm = p.Placed.XMm + Fold(p.Left, cut, length) + (k * length) - cut })],
+                select new StrikePanel(
+                    layout.Parts[p.Placed.Part], p.Placed with { XMm = p.Placed.XMm + Fold(p.Left, cut, length) + (k * length) - cut })],
             repeats, length);
     }
 

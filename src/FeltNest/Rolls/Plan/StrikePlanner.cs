@@ -1,3 +1,4 @@
+using System.Globalization;
 using FeltNest.Rolls.Plan.Chain;
 
 namespace FeltNest.Rolls.Plan;
@@ -22,7 +23,8 @@ public static class StrikePlanner
         LossMap losses = new(request, pattern, grid);
         StrikeSpacing spacing = new(pattern, grid, request.Layout.GapMm);
         List<PlannedStrike> strikes = [.. new StrikeChain(losses, spacing, grid).Best().Select(at =>
-            new PlannedStrike(grid.XMm(at.Place), grid.ShiftMm(at.Shift), losses.Good(at.Place, at.Shift), losses.Lost(at.Place, at.Shift)))];
+            new PlannedStrike(
+                grid.XMm(at.Place), grid.ShiftMm(at.Shift), losses.Good(at.Place, at.Shift), losses.Lost(at.Place, at.Shift)))];
 
         if (strikes.Count == 0)
         {
@@ -42,8 +44,13 @@ public static class StrikePlanner
             : throw new InvalidOperationException($"the plan has {plan.GoodPanels} good panels, strikes in line have {backToBack}");
     }
 
-    private static NoAnswerException NoStrike(RollRequest request, StrikePattern pattern) => new(FormattableString.Invariant(
-        $"no panel of this layout is good anywhere on roll {request.Roll.Name}: with the trims the lowest panel needs {request.Layout.Trims.UpperMm + pattern.Panels.Min(p => p.MaxY):0.###} mm of width and {pattern.Panels.Min(p => p.MaxX - p.MinX):0.###} mm of length; the roll is {request.Roll.LeastWidthMm:0.###} to {request.Roll.MostWidthMm:0.###} mm wide with {request.Roll.LengthMm - request.FromMm:0.###} mm left to cut: a narrower layout, a longer rest or a roll with fewer faults would work"));
+    private static NoAnswerException NoStrike(RollRequest request, StrikePattern pattern) => new(string.Create(
+        CultureInfo.InvariantCulture,
+        $"no panel of this layout is good anywhere on roll {request.Roll.Name}: with the trims the lowest panel needs "
+            + $"{request.Layout.Trims.UpperMm + pattern.Panels.Min(p => p.MaxY):0.###} mm of width and "
+            + $"{pattern.Panels.Min(p => p.MaxX - p.MinX):0.###} mm of length; the roll is {request.Roll.LeastWidthMm:0.###} to "
+            + $"{request.Roll.MostWidthMm:0.###} mm wide with {request.Roll.LengthMm - request.FromMm:0.###} mm left to cut: a narrower "
+            + $"layout, a longer rest or a roll with fewer faults would work"));
 
     private static void Require(RollRequest request)
     {
@@ -60,7 +67,8 @@ public static class StrikePlanner
     {
         if (!(value >= least && value <= most))
         {
-            throw new InputException(null, field, FormattableString.Invariant($"{value:0.######} is outside {least:0.###} to {most:0.###}{unit}"));
+            throw new InputException(
+                null, field, FormattableString.Invariant($"{value:0.######} is outside {least:0.###} to {most:0.###}{unit}"));
         }
     }
 }

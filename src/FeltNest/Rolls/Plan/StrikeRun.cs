@@ -25,7 +25,12 @@ public sealed record StrikeRun(int First, int Count, double XMm, double AdvanceM
             if (last is not null && Math.Abs(advance - plan.Pattern.FeedMm) <= SameMm && strike.ShiftYMm == last.ShiftYMm)
             {
                 StrikeRun run = runs[^1];
-                runs[^1] = run with { Count = run.Count + 1, GoodPanels = run.GoodPanels + strike.GoodPanels, LostPanels = run.LostPanels + strike.Lost.Count };
+                runs[^1] = run with
+                {
+                    Count = run.Count + 1,
+                    GoodPanels = run.GoodPanels + strike.GoodPanels,
+                    LostPanels = run.LostPanels + strike.Lost.Count,
+                };
             }
             else
             {

@@ -6,7 +6,8 @@ namespace FeltNest.Rolls.Plan;
 /// <param name="Part">Index into the layout's parts.</param>
 /// <param name="LaidAngleDeg">Angle from the roll's length to +u, degrees, 0 to 180.</param>
 /// <param name="WarpAngleDeg">Angle from the skewed warp to +u, degrees, 0 to 180.</param>
-/// <param name="OffDesignDeg">How far that is from the angle the panel is designed for, degrees, -90 to 90; null where any angle serves.</param>
+/// <param name="OffDesignDeg">How far that is from the angle the panel is designed for, degrees, -90 to 90; null where any angle
+/// serves.</param>
 public readonly record struct WarpReport(int Part, double LaidAngleDeg, double WarpAngleDeg, double? OffDesignDeg)
 {
     /// <summary>One line a kind of panel, in the order of the pattern.</summary>

@@ -14,10 +14,12 @@ namespace FeltNest.Rolls.Presses;
 /// <param name="GuideToleranceMm">How far the side guide may let the felt wander to either side, mm.</param>
 /// <param name="Dies">Names of the dies that fit its mounting; empty where every die does that its bed takes.</param>
 public sealed record PressSpec(
-    string Name, double RatedForceKn, double AllowedSharePercent, PressBed Bed, double? DaylightMm, double StrokesPerMinute, double ChangeOverMinutes,
+    string Name, double RatedForceKn, double AllowedSharePercent, PressBed Bed, double? DaylightMm, double StrokesPerMinute,
+    double ChangeOverMinutes,
     double? Hours, int MostPlies, double FeedToleranceMm, double GuideToleranceMm, IReadOnlyList<string> Dies)
 {
-    /// <summary>Share of the rating that is used where none is stated, %. Common practice, no source: the rest is for a dull edge and a high spot.</summary>
+    /// <summary>Share of the rating that is used where none is stated, %. Common practice, no source: the rest is for a dull edge and a
+    /// high spot.</summary>
     public const double UsualSharePercent = 80;
 
     /// <summary>Most force to be used, kN.</summary>

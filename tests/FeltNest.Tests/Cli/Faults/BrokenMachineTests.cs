@@ -22,12 +22,16 @@ public sealed class BrokenMachineTests : IDisposable
             File.Copy(file, folder.Path(Path.GetFileName(file)));
         }
 
-        string[] what = command == "layout" ? ["layout", Shape("outlines/dog-bone.json"), "--width", "600"] : ["panel", Shape("balls/type-2.json")];
-        CommandRun run = await ProgramProcess.Run(folder.Path("FeltNest.Cli.dll"), [.. what, "--quiet", "--out", folder.Path("out")], TestContext.Current.CancellationToken);
+        string[] what =
+            command == "layout" ? ["layout", Shape("outlines/dog-bone.json"), "--width", "600"] : ["panel", Shape("balls/type-2.json")];
+        CommandRun run = await ProgramProcess.Run(
+            folder.Path("FeltNest.Cli.dll"), [.. what, "--quiet", "--out", folder.Path("out")], TestContext.Current.CancellationToken);
 
         Assert.Equal((1, string.Empty), (run.Code, run.Out));
         string line = Assert.Single(run.Messages);
-        Assert.StartsWith("feltnest: a library of the program is missing or does not fit this machine: install the program again (", line, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "feltnest: a library of the program is missing or does not fit this machine: install the program again (", line,
+            StringComparison.Ordinal);
         Assert.Contains(library, line, StringComparison.Ordinal);
         Assert.False(Directory.Exists(folder.Path("out")));
     }
@@ -36,7 +40,8 @@ public sealed class BrokenMachineTests : IDisposable
     public async Task Too_little_memory_is_told_in_one_line()
     {
         CommandRun run = await ProgramProcess.Run(
-            ProgramProcess.Program, ["layout", Shape("balls/type-2.json"), "--width", "1500", "--quiet", "--out", folder.Path("out")], TestContext.Current.CancellationToken, ("DOTNET_GCHeapHardLimit", "0x400000"));
+            ProgramProcess.Program, ["layout", Shape("balls/type-2.json"), "--width", "1500", "--quiet", "--out", folder.Path("out")],
+            TestContext.Current.CancellationToken, ("DOTNET_GCHeapHardLimit", "0x400000"));
 
         Assert.Equal(1, run.Code);
         Assert.StartsWith("feltnest: there is not enough memory for this: ", Assert.Single(run.Messages), StringComparison.Ordinal);
@@ -47,12 +52,19 @@ public sealed class BrokenMachineTests : IDisposable
     public async Task A_full_disk_is_told_and_nothing_half_written_is_left()
     {
         // A tiny disk in a name space of its own; making one needs unshare, mount and the right to use them.
-        string disk = folder.Path("disk"), program = $"dotnet {ProgramProcess.Program} layout {Shape("outlines/dog-bone.json")} --width 600 --effort 1 --quiet --out {disk}/out";
+        string disk = folder.Path("disk");
+        string program =
+            $"dotnet {ProgramProcess.Program} layout {Shape("outlines/dog-bone.json")} --width 600 --effort 1 --quiet --out {disk}/out";
         Directory.CreateDirectory(disk);
         CommandRun run;
         try
         {
-            using Process process = ProgramProcess.StartTool("unshare", ["-m", "sh", "-c", $"mount -t tmpfs -o size=32k tmpfs {disk} || exit 99; {program}; code=$?; find {disk} -type f; exit $code"]);
+            using Process process = ProgramProcess.StartTool(
+                "unshare",
+                [
+                    "-m", "sh", "-c",
+                    $"mount -t tmpfs -o size=32k tmpfs {disk} || exit 99; {program}; code=$?; find {disk} -type f; exit $code",
+                ]);
             run = await ProgramProcess.Ended(process, TestContext.Current.CancellationToken);
         }
         catch (System.ComponentModel.Win32Exception)
@@ -61,7 +73,8 @@ public sealed class BrokenMachineTests : IDisposable
             return;
         }
 
-        Assert.SkipWhen(run.Code is 99 || run.Err.StartsWith("unshare", StringComparison.Ordinal), "unshare and mount are not allowed here");
+        Assert.SkipWhen(
+            run.Code is 99 || run.Err.StartsWith("unshare", StringComparison.Ordinal), "unshare and mount are not allowed here");
         Assert.Equal((2, string.Empty), (run.Code, run.Out));
         Assert.Equal($"feltnest: {disk}/out: cannot be written (No space left on device", Assert.Single(run.Messages).Split(" : ")[0]);
     }

@@ -6,11 +6,15 @@ using Xunit;
 
 namespace FeltNest.Tests.Cli.Faults;
 
-/// <summary>Ctrl-C, a request to end or a closed terminal at any time of any command: it ends soon, with the code for it or for done, plain lines and whole files.</summary>
+/// <summary>Ctrl-C, a request to end or a closed terminal at any time of any command: it ends soon, with the code for it or for done, plain
+/// lines and whole files.</summary>
 public sealed class InterruptedRunTests : IDisposable
 {
     private static readonly string[] Commands =
-        ["panel", "panel --wrap", "panel --seams", "panel --waist-range", "panel --proven", "layout", "compare", "roll", "orders", "usage", "die", "check", "page"];
+        [
+            "panel", "panel --wrap", "panel --seams", "panel --waist-range", "panel --proven", "layout", "compare", "roll", "orders",
+            "usage", "die", "check", "page",
+        ];
 
     private static readonly string[] Signals = ["INT", "TERM", "HUP"];
 
@@ -81,12 +85,14 @@ public sealed class InterruptedRunTests : IDisposable
     private void Inputs()
     {
         File.WriteAllBytes(folder.Path("layout.json"), LayoutWriter.Write(SampleLayout.OneRepeat, YieldAccount.Of(SampleLayout.OneRepeat)));
-        File.WriteAllText(folder.Path("dies.csv"), "die,ball,layout,strikesLeft\nD1,type 2,layout.json,500000\nD2,type 2 woven,layout.json,500000\n");
+        File.WriteAllText(
+            folder.Path("dies.csv"), "die,ball,layout,strikesLeft\nD1,type 2,layout.json,500000\nD2,type 2 woven,layout.json,500000\n");
     }
 
     private string[] Arguments(string command)
     {
-        string ball = RepositoryFile.PathOf("shapes", "balls", "type-2.json"), demo = RepositoryFile.PathOf("shapes", "demo");
+        string ball = RepositoryFile.PathOf("shapes", "balls", "type-2.json");
+        string demo = RepositoryFile.PathOf("shapes", "demo");
         return command switch
         {
             "panel" => ["panel", ball],
@@ -99,9 +105,15 @@ public sealed class InterruptedRunTests : IDisposable
             "check" => ["check", folder.Path("layout.json")],
             "page" => ["page"],
             "layout" => ["layout", ball, "--width", "1500", "--effort", "60"],
-            "compare" => ["compare", ball, "--offers", Path.Combine(demo, "offers.csv"), "--costs", Path.Combine(demo, "costs.json"), "--effort", "20"],
+            "compare" =>
+            [
+                "compare", ball, "--offers", Path.Combine(demo, "offers.csv"), "--costs", Path.Combine(demo, "costs.json"), "--effort",
+                "20",
+            ],
             "roll" => ["roll", folder.Path("layout.json"), "--roll", Path.Combine(demo, "rolls", "roll-a17.json"), "--guide-play", "5"],
-            _ => ["orders", Path.Combine(demo, "orders.csv"), "--stock", Path.Combine(demo, "stock.csv"), "--dies", folder.Path("dies.csv"), "--press", Path.Combine(demo, "presses", "beam-press.json"), "--offers",
+            _ => ["orders", Path.Combine(
+                demo, "orders.csv"), "--stock", Path.Combine(demo, "stock.csv"), "--dies", folder.Path("dies.csv"), "--press",
+                Path.Combine(demo, "presses", "beam-press.json"), "--offers",
                 Path.Combine(demo, "offers.csv"), "--costs", Path.Combine(demo, "costs.json"), "--start", "2026-03-02"],
         };
     }

@@ -51,7 +51,9 @@ public sealed partial class KilledRunTests : IDisposable
         CancellationToken stop = TestContext.Current.CancellationToken;
         Assert.Equal(0, (await ProgramProcess.Run(ProgramProcess.Program, Lay("whole"), stop)).Code);
 
-        CommandRun[] both = await Task.WhenAll(ProgramProcess.Run(ProgramProcess.Program, Lay("shared"), stop), ProgramProcess.Run(ProgramProcess.Program, Lay("shared"), stop));
+        CommandRun[] both = await Task.WhenAll(
+            ProgramProcess.Run(ProgramProcess.Program, Lay("shared"), stop),
+            ProgramProcess.Run(ProgramProcess.Program, Lay("shared"), stop));
 
         Assert.Equal([0, 2], both.Select(run => run.Code).Order());
         Assert.Contains("exist", Assert.Single(both.Single(run => run.Code == 2).Messages), StringComparison.Ordinal);
@@ -59,7 +61,11 @@ public sealed partial class KilledRunTests : IDisposable
         Assert.Equal(Directory.GetFiles(folder.Path("whole")).Length, Directory.GetFiles(folder.Path("shared")).Length);
     }
 
-    private string[] Lay(string name) => ["layout", RepositoryFile.PathOf("shapes", "outlines", "dog-bone.json"), "--width", "600", "--effort", "1", "--quiet", "--out", folder.Path(name)];
+    private string[] Lay(string name) =>
+        [
+            "layout", RepositoryFile.PathOf("shapes", "outlines", "dog-bone.json"), "--width", "600", "--effort", "1", "--quiet", "--out",
+            folder.Path(name),
+        ];
 
     // A file of the run is the file of a run that was left alone; what is left beside it has the name of a file begun.
     private void RequireWhole(string name)

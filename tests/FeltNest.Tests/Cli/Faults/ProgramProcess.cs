@@ -9,7 +9,8 @@ internal static class ProgramProcess
     internal static string Program { get; } = Path.Combine(AppContext.BaseDirectory, "FeltNest.Cli.dll");
 
     /// <summary>Starts it.</summary>
-    internal static Process Start(string program, IReadOnlyList<string> args, params (string Name, string Value)[] environment) => StartTool("dotnet", [program, .. args], environment);
+    internal static Process Start(string program, IReadOnlyList<string> args, params (string Name, string Value)[] environment) =>
+        StartTool("dotnet", [program, .. args], environment);
 
     /// <summary>Starts a tool of the machine.</summary>
     internal static Process StartTool(string tool, IReadOnlyList<string> args, params (string Name, string Value)[] environment)
@@ -26,13 +27,15 @@ internal static class ProgramProcess
     /// <summary>Waits for its end.</summary>
     internal static async Task<CommandRun> Ended(Process process, CancellationToken stop)
     {
-        Task<string> results = process.StandardOutput.ReadToEndAsync(stop), messages = process.StandardError.ReadToEndAsync(stop);
+        Task<string> results = process.StandardOutput.ReadToEndAsync(stop);
+        Task<string> messages = process.StandardError.ReadToEndAsync(stop);
         await process.WaitForExitAsync(stop);
         return new CommandRun(process.ExitCode, await results, await messages);
     }
 
     /// <summary>Runs it to its end.</summary>
-    internal static async Task<CommandRun> Run(string program, IReadOnlyList<string> args, CancellationToken stop, params (string Name, string Value)[] environment)
+    internal static async Task<CommandRun> Run(
+        string program, IReadOnlyList<string> args, CancellationToken stop, params (string Name, string Value)[] environment)
     {
         using Process process = Start(program, args, environment);
         return await Ended(process, stop);

@@ -13,7 +13,7 @@ public sealed class StopSignalsTests
         HandOver handOver = new();
         TaskCompletionSource<int> ended = new();
         List<string> said = [];
-        using StopSignals signals = new(handOver, said.Add, ended.SetResult);
+        using StopSignals signals = new(handOver, said.Add, ended.SetResult, TimeSpan.Zero);
 
         signals.Ask();
         signals.Ask();

@@ -24,8 +24,11 @@ public sealed class SeamsCommandTests : IDisposable
         string[] lines = File.ReadAllLines(folder.Path("out/seams.csv"));
         Assert.Equal(["curve", "two-harmonic", "four-arc", "elastica"], lines.Select(line => line.Split(',')[0]));
         Assert.All(root.GetProperty("seams").EnumerateArray(), (seam, i) => Assert.StartsWith(
-            FormattableString.Invariant($"{seam.GetProperty("curve").GetString()},{seam.GetProperty("seamLengthMm").GetDouble():R},"), lines[i + 1], StringComparison.Ordinal));
-        Assert.Equal(["seams.csv", "seams.json", "seams.png", "seams.svg"], Directory.GetFiles(folder.Path("out")).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+            FormattableString.Invariant($"{seam.GetProperty("curve").GetString()},{seam.GetProperty("seamLengthMm").GetDouble():R},"),
+            lines[i + 1], StringComparison.Ordinal));
+        Assert.Equal(
+            ["seams.csv", "seams.json", "seams.png", "seams.svg"],
+            Directory.GetFiles(folder.Path("out")).Select(Path.GetFileName).Order(StringComparer.Ordinal));
     }
 
     [Fact]

@@ -15,7 +15,8 @@ public sealed class WaistCommandTests : IDisposable
     [Fact]
     public async Task A_range_of_waists_gives_table_json_csv_and_pictures_that_agree()
     {
-        CommandRun run = await CommandRun.Of("panel", Ball, "--waist-range", "26:28:1", "--width", "400", "--json", "--out", folder.Path("out"));
+        CommandRun run =
+            await CommandRun.Of("panel", Ball, "--waist-range", "26:28:1", "--width", "400", "--json", "--out", folder.Path("out"));
 
         Assert.Equal(0, run.Code);
         Assert.Equal(File.ReadAllText(folder.Path("out/waist.json")), run.Out);
@@ -27,7 +28,8 @@ public sealed class WaistCommandTests : IDisposable
         string best = Assert.Single(lines, line => line.EndsWith(",yes", StringComparison.Ordinal));
         Assert.StartsWith(FormattableString.Invariant($"{root.GetProperty("bestWaistMm").GetDouble()},"), best, StringComparison.Ordinal);
         Assert.Equal(
-            ["waist.csv", "waist.json", "waist.png", "waist.svg"], Directory.GetFiles(folder.Path("out")).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+            ["waist.csv", "waist.json", "waist.png", "waist.svg"],
+            Directory.GetFiles(folder.Path("out")).Select(Path.GetFileName).Order(StringComparer.Ordinal));
     }
 
     [Theory]
@@ -37,7 +39,8 @@ public sealed class WaistCommandTests : IDisposable
     [InlineData("panel BALL --width 900", "--width: belongs to --waist-range")]
     public async Task Bad_ranges_and_stray_options_are_refused_in_one_line(string args, string problem)
     {
-        CommandRun run = await CommandRun.Of([.. args.Split(' ').Select(word => word == "BALL" ? Ball : word), "--out", folder.Path("out")]);
+        CommandRun run =
+            await CommandRun.Of([.. args.Split(' ').Select(word => word == "BALL" ? Ball : word), "--out", folder.Path("out")]);
 
         Assert.Equal((2, string.Empty), (run.Code, run.Out));
         Assert.Contains(problem, Assert.Single(run.Messages), StringComparison.Ordinal);

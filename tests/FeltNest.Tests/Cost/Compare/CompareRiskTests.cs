@@ -12,13 +12,15 @@ using Xunit;
 
 namespace FeltNest.Tests.Cost.Compare;
 
-/// <summary>Figures that may be off, and dies to choose from, on squares of 50: three rows on 150 mm, 60 panels a metre, so 100/3 m a thousand balls.</summary>
+/// <summary>Figures that may be off, and dies to choose from, on squares of 50: three rows on 150 mm, 60 panels a metre, so 100/3 m a
+/// thousand balls.</summary>
 public sealed class CompareRiskTests
 {
     private static readonly Outline Square = Outline.From([new(-25, -25), new(25, -25), new(25, 25), new(-25, 25)]);
     private static readonly CostInputs Bare = CostInputs.Bare("XTS");
 
-    private static LayoutRequest Lay { get; } = Shapes.Request(Square, 100, gap: 0, edge: 0) with { Rules = new LayoutRules(0, 0, RowRule.Same, false) };
+    private static LayoutRequest Lay { get; } =
+        Shapes.Request(Square, 100, gap: 0, edge: 0) with { Rules = new LayoutRules(0, 0, RowRule.Same, false) };
 
     [Theory]
     [InlineData(4, true)] // A at 3 costs 100 for a thousand balls, B 125: equal where A costs 3.75
@@ -58,12 +60,14 @@ public sealed class CompareRiskTests
         Assert.Equal(2, (double)swings[1].Span, 1e-6);
     }
 
-    // 2000 panels of a thousand balls in strikes of 3 or 6 squares and one or two layers at 1 and 1.5: 666.7, 500, 333.3 and 250. Dies of 130 and 160: of two with one die the dearer
-    // to run is never the cheapest, and the greater die has paid its 30 more after 30/250 thousand balls.
+    // 2000 panels of a thousand balls in strikes of 3 or 6 squares and one or two layers at 1 and 1.5: 666.7, 500, 333.3 and 250. Dies of
+    // 130 and 160: of two with one die the dearer to run is never the cheapest, and the greater die has paid its 30 more after 30/250
+    // thousand balls.
     [Fact]
     public void A_gang_die_pays_where_its_price_meets_the_strikes_it_saves()
     {
-        CostInputs costs = Bare with { PerStrike = 1, Die = new DieCost(100, 1_000_000_000, 0, 0), Gang = new GangOptions([3, 4, 6], [1, 2], 10, 0.5m) };
+        CostInputs costs =
+            Bare with { PerStrike = 1, Die = new DieCost(100, 1_000_000_000, 0, 0), Gang = new GangOptions([3, 4, 6], [1, 2], 10, 0.5m) };
 
         IReadOnlyList<GangChoice> gang = Compare(costs, Offer("A", 150, 3m)).Gang;
 
@@ -78,20 +82,23 @@ public sealed class CompareRiskTests
     public void A_panel_drawn_out_by_a_millimetre_is_longer_by_it_and_as_wide()
     {
         Outline rhomb = Outline.From([new(-80, 0), new(0, -25), new(80, 0), new(0, 25)]).Turned(0.3);
-        LayoutPart part = Shapes.Part(rhomb), longer = LongerPart.Of(part, 1);
+        LayoutPart part = Shapes.Part(rhomb);
+        LayoutPart longer = LongerPart.Of(part, 1);
 
         Assert.Equal(161, LongerPart.LengthOf(longer), 1e-9);
         Assert.Equal(part.AreaMm2 * 161 / 160, longer.AreaMm2, 1e-9);
         Assert.Equal(25, (longer.Outline.Points[3] - longer.Outline.Points[1]).Length / 2, 1e-9);
     }
 
-    // Rhombs of 160 x 50 tile the plane in rows along their length: panels a metre go as one over the length, whatever the width, so a millimetre less saves its 160th part of the felt.
+    // Rhombs of 160 x 50 tile the plane in rows along their length: panels a metre go as one over the length, whatever the width, so a
+    // millimetre less saves its 160th part of the felt.
     [Fact]
     public void A_panel_a_millimetre_shorter_saves_its_share_of_the_length()
     {
         Outline rhomb = Outline.From([new(-80, 0), new(0, -25), new(80, 0), new(0, 25)]);
         Comparison comparison = CompareStudy.Run(
-            new CompareQuestion(Lay with { Part = Shapes.Part(rhomb) }, [CompareCase.Of(150, 0.0)], false, null, null), null, TestContext.Current.CancellationToken);
+            new CompareQuestion(Lay with { Part = Shapes.Part(rhomb) }, [CompareCase.Of(150, 0.0)], false, null, null), null,
+            TestContext.Current.CancellationToken);
         LengthValue value = comparison.Values.Single(v => v.Change == "panel 159.0 instead of 160.0 mm long");
 
         double felt = 1000 * comparison.Best.Account.PerThousandBalls.SquareMetres;
@@ -103,5 +110,6 @@ public sealed class CompareRiskTests
         new(name, "felt", width, 100_000, new FeltPrice(price, PriceUnit.Metre, "XTS"), null, 0, null, null, null, null, null);
 
     private static Comparison Compare(CostInputs? costs, params FeltOffer[] offers) => CompareStudy.Run(
-        new CompareQuestion(Lay, [.. offers.Select(o => CompareCase.Of(o, (EdgeTrims)0.0))], false, costs, null), null, TestContext.Current.CancellationToken);
+        new CompareQuestion(Lay, [.. offers.Select(o => CompareCase.Of(o, (EdgeTrims)0.0))], false, costs, null), null,
+        TestContext.Current.CancellationToken);
 }

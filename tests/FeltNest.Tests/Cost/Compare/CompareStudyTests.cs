@@ -17,16 +17,22 @@ namespace FeltNest.Tests.Cost.Compare;
 public sealed class CompareStudyTests
 {
     private static readonly Outline Square = Outline.From([new(-25, -25), new(25, -25), new(25, 25), new(-25, 25)]);
-    private static readonly CostInputs Costs = CostInputs.Bare("XTS") with { Losses = FeltLosses.None with { MostPanelsPerStrike = 6 }, Die = new DieCost(1000, 1_000_000_000, 0, 0) };
+    private static readonly CostInputs Costs = CostInputs.Bare("XTS") with
+    {
+        Losses = FeltLosses.None with { MostPanelsPerStrike = 6 },
+        Die = new DieCost(1000, 1_000_000_000, 0, 0),
+    };
 
-    private static LayoutRequest Lay { get; } = Shapes.Request(Square, 100, gap: 0, edge: 0) with { Rules = new LayoutRules(0, 0, RowRule.Same, false) };
+    private static LayoutRequest Lay { get; } =
+        Shapes.Request(Square, 100, gap: 0, edge: 0) with { Rules = new LayoutRules(0, 0, RowRule.Same, false) };
 
     [Fact]
     public void Squares_of_50_on_three_widths_use_what_whole_rows_use()
     {
         Comparison comparison = Compare(Costs, Bare(125), Bare(150), Bare(149));
 
-        // 2, 3 and 2 rows at a pitch of 50 mm; a thousand balls are 2000 panels: 50 m of two rows, 33.33 m of three. The wider roll with spare width loses.
+        // 2, 3 and 2 rows at a pitch of 50 mm; a thousand balls are 2000 panels: 50 m of two rows, 33.33 m of three. The wider roll with
+        // spare width loses.
         Assert.Equal([50, 33.333333, 50], comparison.Rows.Select(r => Math.Round(r.Account.PerThousandBalls.Metres, 6)));
         Assert.Equal([6.25, 5, 7.45], comparison.Rows.Select(r => Math.Round(r.Account.PerThousandBalls.SquareMetres, 6)));
         Assert.Equal([2, 1, 3], comparison.Rows.Select(r => r.Rank));
@@ -62,7 +68,8 @@ public sealed class CompareStudyTests
     [Fact]
     public void The_figure_that_makes_another_one_the_cheapest_is_found_where_the_totals_meet()
     {
-        // A: 33.337 m at 3 are 100.01; B: 50.006 m at 2.2 are 110.01; faults f of A alone divide its felt by 1 - f: equal at f = 1/11, 9.0909 %.
+        // A: 33.337 m at 3 are 100.01; B: 50.006 m at 2.2 are 110.01; faults f of A alone divide its felt by 1 - f: equal at f = 1/11,
+        // 9.0909 %.
         CompareCase[] cases = [CompareCase.Of(Offer("A", 150, 3m), 0), CompareCase.Of(Offer("B", 100, 2.2m), 0)];
         Comparison comparison = Compare(Costs with { Die = null }, cases);
 
@@ -77,7 +84,8 @@ public sealed class CompareStudyTests
         FeltOffer foreign = Offer("B", 100, 5m) with { Price = new FeltPrice(5m, PriceUnit.Metre, "XXX") };
         CompareCase[] cases = [CompareCase.Of(Offer("A", 150, 3m), 0), CompareCase.Of(foreign, 0)];
 
-        Assert.Contains("XXX cannot be mixed with XTS", Assert.Throws<InputException>(() => Compare(null, cases)).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "XXX cannot be mixed with XTS", Assert.Throws<InputException>(() => Compare(null, cases)).Message, StringComparison.Ordinal);
         Comparison comparison = Compare(Costs with { Die = null, Rates = [new CurrencyRate("XXX", 0.5m)] }, cases);
         Assert.Equal(125.013889m, Math.Round(comparison.Rows[1].Total!.Value, 6));
     }
@@ -99,10 +107,15 @@ public sealed class CompareStudyTests
     [Fact]
     public void A_kept_die_has_what_the_offers_own_trims_leave_it_however_it_was_laid()
     {
-        // Three rows of 50 need 150 mm. Laid without trims, the die has 140 mm of an offer of 160 trimmed by 10 on each side: two rows; of 170 it has 150: three.
+        // Three rows of 50 need 150 mm. Laid without trims, the die has 140 mm of an offer of 160 trimmed by 10 on each side: two rows; of
+        // 170 it has 150: three.
         RollLayout kept = ByHand(50, 25, 75, 125);
-        CompareCase[] cases = [CompareCase.Of(Offer("A", 160, 3m) with { EdgeMm = 10 }, 0), CompareCase.Of(Offer("B", 170, 3m) with { EdgeMm = 10 }, 0)];
-        Comparison comparison = CompareStudy.Run(new CompareQuestion(Lay, cases, false, Costs, kept), null, TestContext.Current.CancellationToken);
+        CompareCase[] cases =
+        [
+            CompareCase.Of(Offer("A", 160, 3m) with { EdgeMm = 10 }, 0), CompareCase.Of(Offer("B", 170, 3m) with { EdgeMm = 10 }, 0),
+        ];
+        Comparison comparison =
+            CompareStudy.Run(new CompareQuestion(Lay, cases, false, Costs, kept), null, TestContext.Current.CancellationToken);
 
         Assert.Equal([2, 3], comparison.Rows.Select(r => r.Kept!.Rows));
         Assert.All(comparison.Rows, r => Assert.Equal((double)r.Total!.Value, (double)r.Kept!.Total!.Value, 1e-6));
@@ -115,10 +128,13 @@ public sealed class CompareStudyTests
         Outline large = Outline.From([new(-50, -50), new(50, -50), new(50, 50), new(-50, 50)]);
         LayoutRequest other = Shapes.Request(large, 300, gap: 0, edge: 0) with { Rules = new LayoutRules(0, 0, RowRule.Same, false) };
         RollLayout kept = LayoutSearch.Run(other, null, TestContext.Current.CancellationToken);
-        Comparison comparison = CompareStudy.Run(new CompareQuestion(Lay, [CompareCase.Of(115, 10)], false, null, kept), null, TestContext.Current.CancellationToken);
+        Comparison comparison = CompareStudy.Run(
+            new CompareQuestion(Lay, [CompareCase.Of(115, 10)], false, null, kept), null, TestContext.Current.CancellationToken);
 
         Assert.Null(Assert.Single(comparison.Rows).Kept);
-        Assert.Contains("115 mm: the kept die cannot be used: none of its rows fits the usable width of 95 mm.", CompareReport.Text(comparison).ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Contains(
+            "115 mm: the kept die cannot be used: none of its rows fits the usable width of 95 mm.",
+            CompareReport.Text(comparison).ReplaceLineEndings(" "), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -140,7 +156,8 @@ public sealed class CompareStudyTests
     [Fact]
     public void A_new_die_pays_after_its_price_over_what_it_saves()
     {
-        // The kept die steps 75 mm for squares of 50: 75 m at 2 for a thousand balls on 100 mm; a die of its own 50 m. Wear of the die is next to nothing.
+        // The kept die steps 75 mm for squares of 50: 75 m at 2 for a thousand balls on 100 mm; a die of its own 50 m. Wear of the die is
+        // next to nothing.
         RollLayout kept = ByHand(75, 25, 75);
         CompareQuestion question = new(Lay, [Bare(100)], false, Costs with { Felt = new FeltPrice(2m, PriceUnit.Metre, "XTS") }, kept);
         CompareRow row = Assert.Single(CompareStudy.Run(question, null, TestContext.Current.CancellationToken).Rows);
@@ -154,7 +171,8 @@ public sealed class CompareStudyTests
     {
         LayoutRequest bone = Shapes.Request(Shapes.DogBone(2.3, 0.7, 24, 25), 420, gap: 3, edge: 10);
         CompareCase[] cases = [.. Enumerable.Range(0, 6).Select(i => CompareCase.Of(320 + (20 * i), 10))];
-        Comparison comparison = CompareStudy.Run(new CompareQuestion(bone, cases, true, null, null), null, TestContext.Current.CancellationToken);
+        Comparison comparison =
+            CompareStudy.Run(new CompareQuestion(bone, cases, true, null, null), null, TestContext.Current.CancellationToken);
 
         Assert.All(comparison.Rows, r => Assert.Empty(LayoutCheck.Verify(r.Layout).Violations));
         Assert.Equal(6, comparison.Sweep.Count);
@@ -169,11 +187,15 @@ public sealed class CompareStudyTests
     {
         // Squares in one row, 4 mm apart: 54 mm a panel of 50 mm cloth; 2,000,000 panels at 1 mm more are 2000 m of 0.05 m.
         LayoutRequest row = Lay with { GapMm = 4 };
-        Comparison comparison = CompareStudy.Run(new CompareQuestion(row, [Bare(50)], false, null, null), null, TestContext.Current.CancellationToken);
+        Comparison comparison =
+            CompareStudy.Run(new CompareQuestion(row, [Bare(50)], false, null, null), null, TestContext.Current.CancellationToken);
 
-        Assert.Equal(-100, comparison.Values.Single(v => v.Change.StartsWith("gap 3", StringComparison.Ordinal)).SquareMetresPerMillionBalls, 0.1);
-        Assert.Equal(100, comparison.Values.Single(v => v.Change.StartsWith("gap 5", StringComparison.Ordinal)).SquareMetresPerMillionBalls, 0.1);
-        Assert.Equal(108, comparison.Values.Single(v => v.Change.StartsWith("width 51", StringComparison.Ordinal)).SquareMetresPerMillionBalls, 0.1);
+        Assert.Equal(
+            -100, comparison.Values.Single(v => v.Change.StartsWith("gap 3", StringComparison.Ordinal)).SquareMetresPerMillionBalls, 0.1);
+        Assert.Equal(
+            100, comparison.Values.Single(v => v.Change.StartsWith("gap 5", StringComparison.Ordinal)).SquareMetresPerMillionBalls, 0.1);
+        Assert.Equal(
+            108, comparison.Values.Single(v => v.Change.StartsWith("width 51", StringComparison.Ordinal)).SquareMetresPerMillionBalls, 0.1);
     }
 
     [Fact]
@@ -190,11 +212,13 @@ public sealed class CompareStudyTests
     public void Stopped_after_a_row_it_keeps_that_row_and_says_so()
     {
         using CancellationTokenSource stop = new();
-        Comparison comparison = CompareStudy.Run(new CompareQuestion(Lay, [Bare(100), Bare(150)], false, null, null), new After(stop), stop.Token);
+        Comparison comparison =
+            CompareStudy.Run(new CompareQuestion(Lay, [Bare(100), Bare(150)], false, null, null), new After(stop), stop.Token);
 
         Assert.True(comparison.CutShort);
         Assert.Equal("100 mm", Assert.Single(comparison.Rows).Case.Name);
-        Assert.Throws<OperationCanceledException>(() => CompareStudy.Run(new CompareQuestion(Lay, [Bare(100)], false, null, null), null, new CancellationToken(true)));
+        Assert.Throws<OperationCanceledException>(() =>
+            CompareStudy.Run(new CompareQuestion(Lay, [Bare(100)], false, null, null), null, new CancellationToken(true)));
     }
 
     [Fact]
@@ -206,7 +230,8 @@ public sealed class CompareStudyTests
     }
 
     private static RollLayout ByHand(double pitch, params double[] rows) => new(
-        [Lay.Part], 160, 0, 0, Lay.Rules, [new LayoutBand(0, 160, new LayoutRepeat(pitch, [.. rows.Select(y => new PlacedPanel(0, 25, y, 0))]))],
+        [Lay.Part], 160, 0, 0, Lay.Rules,
+        [new LayoutBand(0, 160, new LayoutRepeat(pitch, [.. rows.Select(y => new PlacedPanel(0, 25, y, 0))]))],
         new SearchRecord(1, 1, false, "by hand", null, 0, 0, null));
 
     private static CompareCase Bare(double width) => CompareCase.Of(width, 0);

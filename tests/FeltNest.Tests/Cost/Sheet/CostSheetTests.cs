@@ -37,7 +37,8 @@ public sealed class CostSheetTests
     [InlineData(PriceUnit.SquareMetre, 16.175)]
     [InlineData(PriceUnit.Kilogram, 12.617)]
     public void Felt_is_paid_for_by_the_unit_of_its_price(PriceUnit unit, double quantity) =>
-        Assert.Equal(2 * quantity, (double)CostSheet.Of(Account, new FeltPrice(2m, unit, "XTS"), ConstructedExample.Costs).AmountOf(10), 0.001);
+        Assert.Equal(
+            2 * quantity, (double)CostSheet.Of(Account, new FeltPrice(2m, unit, "XTS"), ConstructedExample.Costs).AmountOf(10), 0.001);
 
     [Fact]
     public void Overhead_is_a_share_of_what_is_spent_beside_the_felt()
@@ -78,5 +79,7 @@ public sealed class CostSheetTests
 
     [Fact]
     public void A_price_by_the_kilogram_needs_the_mass() => Assert.Throws<InputException>(
-        () => CostSheet.Of(FeltAccount.Of(ConstructedExample.Plan, ConstructedExample.Losses, null), new FeltPrice(2m, PriceUnit.Kilogram, "XTS"), CostInputs.Bare("XTS")));
+        () => CostSheet.Of(
+            FeltAccount.Of(ConstructedExample.Plan, ConstructedExample.Losses, null), new FeltPrice(2m, PriceUnit.Kilogram, "XTS"),
+            CostInputs.Bare("XTS")));
 }

@@ -9,7 +9,8 @@ namespace FeltNest.Tests.Cost.Sheet;
 public sealed class FeltAccountTests
 {
     // Half a unit of the last printed digit.
-    private const double Two = 0.005, Three = 0.0005;
+    private const double Two = 0.005;
+    private const double Three = 0.0005;
 
     [Fact]
     public void The_constructed_example_comes_out_to_its_printed_digits()
@@ -64,7 +65,9 @@ public sealed class FeltAccountTests
     {
         // Lay on the usable width x width x length kept x shares kept: multiplied up here, added up there.
         FeltAccount account = FeltAccount.Of(ConstructedExample.Plan, new FeltLosses(length, end, fault, reject, unpaired, null), 780);
-        double lay = 34 * 6500.0 / (1490 * 175), width = 1490.0 / 1520, kept = account.Repeats!.Value * 0.175 / length;
+        double lay = 34 * 6500.0 / (1490 * 175);
+        double width = 1490.0 / 1520;
+        double kept = account.Repeats!.Value * 0.175 / length;
         double product = lay * width * kept * (1 - (fault / 100)) * (1 - (reject / 100)) * (1 - (unpaired / 100));
 
         Assert.Equal(account.NetSquareMetres / product, account.PerThousandBalls.SquareMetres, 1e-9);
@@ -75,9 +78,11 @@ public sealed class FeltAccountTests
     [Fact]
     public void Interlocked_trapezoids_on_a_sheet_lose_220_square_inches()
     {
-        // E. M. Longfield, Sheet Metal Drafting, ch. 1, problem 4: 7 trapezoids of 10 sq in across, 38 along; offcuts 95 x 1 1/2 and 30 x 1. Its waste leaves out the slivers at the
-        // slant ends, 38 x 2 x 5/8 = 47.5 sq in; the 30 x 96 in sheet is inferred from the offcuts. A square inch is 645.16 mm2.
-        const double inch = 25.4, square = inch * inch;
+        // E. M. Longfield, Sheet Metal Drafting, ch. 1, problem 4: 7 trapezoids of 10 sq in across, 38 along; offcuts 95 x 1 1/2 and 30 x
+        // 1. Its waste leaves out the slivers at the slant ends, 38 x 2 x 5/8 = 47.5 sq in; the 30 x 96 in sheet is inferred from the
+        // offcuts. A square inch is 645.16 mm2.
+        const double inch = 25.4;
+        const double square = inch * inch;
         LayPlan plan = new(30 * inch, 0, 1.5 * inch, 1, [new CutBand(2.5 * inch, 7, 70 * square, 30 * inch, 1)]);
         FeltAccount account = FeltAccount.Of(plan, new FeltLosses(96 * inch / 1000, 0, 0, 0, 0, null), null);
         FeltShares s = account.Shares;
@@ -124,8 +129,9 @@ public sealed class FeltAccountTests
         Assert.Equal(whole.Shares, account.Shares);
     }
 
-    // By hand, areas of one layer in mm2. Clear of its ends the roll has 9800: 24 strikes of 400 and 31 of 310, 200 and 190 left. Of 10,000,000 in all, 24 x 80,000 + 31 x 45,000 are panels, 9610 x 20 lie
-    // at an edge no panel reaches, 9600 x 380 + 9610 x 480 + the 40 between the bands x 9610 less these two are web, and 200 x 380 + 190 x 480 + 190 x 40 remain.
+    // By hand, areas of one layer in mm2. Clear of its ends the roll has 9800: 24 strikes of 400 and 31 of 310, 200 and 190 left. Of
+    // 10,000,000 in all, 24 x 80,000 + 31 x 45,000 are panels, 9610 x 20 lie at an edge no panel reaches, 9600 x 380 + 9610 x 480 + the 40
+    // between the bands x 9610 less these two are web, and 200 x 380 + 190 x 480 + 190 x 40 remain.
     [Fact]
     public void A_roll_of_two_bands_is_accounted_for_to_the_last_square_millimetre()
     {
@@ -136,10 +142,13 @@ public sealed class FeltAccountTests
         Assert.Equal((24.0, 200.0, 189.0, 189.0), (account.Repeats, account.RemnantMm, account.PanelsCut, account.PanelsGood));
         Assert.Equal(
             [33.15, 51.38, 1.922, 10, 1.8, 1.748],
-            new[] { shares.Good, shares.BetweenPanels, shares.UnusedEdge, shares.EdgeTrim, shares.RollEnds, shares.Remnant }.Select(share => Math.Round(share, 9)));
+            new[] { shares.Good, shares.BetweenPanels, shares.UnusedEdge, shares.EdgeTrim, shares.RollEnds, shares.Remnant }
+                .Select(share => Math.Round(share, 9)));
         Assert.Equal(189 * 2 / 55.0, account.PanelsPerStrike, 1e-12);
         Assert.Equal(1000 * 55 / (2 * 94.5), account.StrikesPerThousandBalls, 1e-9);
-        Assert.Equal((10 / 94.5, 10 / 94.5), (account.PerThousandBalls.Metres / 1000, account.PerThousandBalls.Kilograms!.Value / 1000), (a, b) => Math.Abs(a.Item1 - b.Item1) < 1e-12 && Math.Abs(a.Item2 - b.Item2) < 1e-12);
+        Assert.Equal(
+            (10 / 94.5, 10 / 94.5), (account.PerThousandBalls.Metres / 1000, account.PerThousandBalls.Kilograms!.Value / 1000),
+            (a, b) => Math.Abs(a.Item1 - b.Item1) < 1e-12 && Math.Abs(a.Item2 - b.Item2) < 1e-12);
         Assert.Equal(10 + (3 / 0.31), plan.PanelsPerMetre, 1e-9);
         Assert.Equal(1, account.GoodShare);
     }
@@ -152,12 +161,17 @@ public sealed class FeltAccountTests
 
         Assert.Equal(layout.PanelsPerMetre, plan.PanelsPerMetre, 1e-9);
         Assert.Equal(layout.Bands.Select(b => b.YToMm - b.YFromMm), plan.Bands.Select(b => b.HeightMm));
-        Assert.Equal(layout.Bands.Select(b => (double)b.Repeat.Panels.Count), plan.Bands.Select(b => Math.Round(b.PanelAreaMm2 / layout.Parts[0].AreaMm2, 9)));
+        Assert.Equal(
+            layout.Bands.Select(b => (double)b.Repeat.Panels.Count),
+            plan.Bands.Select(b => Math.Round(b.PanelAreaMm2 / layout.Parts[0].AreaMm2, 9)));
     }
 
     [Fact]
     public void A_roll_shorter_than_a_strike_has_no_answer() => Assert.Contains(
-        "shorter than one strike", Assert.Throws<NoAnswerException>(() => FeltAccount.Of(ConstructedExample.Plan, ConstructedExample.Losses with { RollLengthM = 0.7 }, null)).Message, StringComparison.Ordinal);
+        "shorter than one strike",
+        Assert.Throws<NoAnswerException>(() =>
+            FeltAccount.Of(ConstructedExample.Plan, ConstructedExample.Losses with { RollLengthM = 0.7 }, null)).Message,
+            StringComparison.Ordinal);
 
     [Fact]
     public void Without_losses_the_account_is_that_of_the_yield()

@@ -7,7 +7,8 @@ using Xunit;
 
 namespace FeltNest.Tests.Cost.Usage;
 
-/// <summary>Two rolls against a standard of 1260 m for 41,040 balls, by hand: squares, 1000/12 a metre, of a roll of 12.6 m a thousand; 4 % faulty, 5 % of the rest rejected, a tenth of the good alone.</summary>
+/// <summary>Two rolls against a standard of 1260 m for 41,040 balls, by hand: squares, 1000/12 a metre, of a roll of 12.6 m a thousand; 4 %
+/// faulty, 5 % of the rest rejected, a tenth of the good alone.</summary>
 public sealed class UsageRollsTests
 {
     private static readonly CostInputs Costs = CostInputs.Bare("XTS") with
@@ -16,8 +17,10 @@ public sealed class UsageRollsTests
         Felt = new FeltPrice(2m, PriceUnit.Metre, "XTS"),
     };
 
-    // The first is standard to the panel. Of the second 120 m are cut, 10,000 squares: 1000 faulty, 1000 rejected, 8000 good, 800 of them alone.
-    private static readonly ActualRoll First = new("A", 1260, 91_200, 20, 60, 4000, 4800, 9120, null, []), Second = new("B", 126, 8000, 20, 6, 1000, 1000, 800, null, []);
+    // The first is standard to the panel. Of the second 120 m are cut, 10,000 squares: 1000 faulty, 1000 rejected, 8000 good, 800 of them
+    // alone.
+    private static readonly ActualRoll First = new("A", 1260, 91_200, 20, 60, 4000, 4800, 9120, null, []);
+    private static readonly ActualRoll Second = new("B", 126, 8000, 20, 6, 1000, 1000, 800, null, []);
 
     [Fact]
     public void Each_roll_stands_against_the_standard_of_its_own_balls()
@@ -32,7 +35,10 @@ public sealed class UsageRollsTests
         Assert.Equal(44_640, variance.Balls, 1e-6);
 
         // Without a count of those alone the standard tenth is taken, which it was.
-        Assert.Equal([41_040, 3600], Run(Costs, First with { UnpairedPanels = null }, Second with { UnpairedPanels = null }).Rolls.Select(r => Math.Round(r.Balls, 9)));
+        Assert.Equal(
+            [41_040, 3600],
+            Run(Costs, First with { UnpairedPanels = null }, Second with { UnpairedPanels = null }).Rolls
+                .Select(r => Math.Round(r.Balls, 9)));
     }
 
     [Fact]
@@ -44,11 +50,16 @@ public sealed class UsageRollsTests
         Assert.Equal([600 / 126.0, 4, 5, 10], Lost(p => p.Standard), Near);
         Assert.Equal([6600 / 1386.0, 500 / 110.0, 580 / 105.0, 10], Lost(p => p.Actual), Near);
 
-        // What the second roll took too much is in the faults and rejects; the logarithmic mean of 1386 and 1260 x 44,640/41,040 shares it out.
-        double standard = 1260 * 44_640 / 41_040.0, mean = (1386 - standard) / Math.Log(1386 / standard);
+        // What the second roll took too much is in the faults and rejects; the logarithmic mean of 1386 and 1260 x 44,640/41,040 shares it
+        // out.
+        double standard = 1260 * 44_640 / 41_040.0;
+        double mean = (1386 - standard) / Math.Log(1386 / standard);
         Assert.Equal(mean * Math.Log(0.96 / (105 / 110.0)), Of(UsageCause.Faults).Quantity, 1e-6);
         Assert.Equal(mean * Math.Log(0.95 / (99.2 / 105)), Of(UsageCause.Rejects).Quantity, 1e-6);
-        Assert.Equal([0, 0, 0, 0], new[] { UsageCause.Width, UsageCause.RollEnds, UsageCause.Unpaired, UsageCause.Price }.Select(c => Math.Round(Of(c).Quantity, 6)));
+        Assert.Equal(
+            [0, 0, 0, 0],
+            new[] { UsageCause.Width, UsageCause.RollEnds, UsageCause.Unpaired, UsageCause.Price }
+                .Select(c => Math.Round(Of(c).Quantity, 6)));
         Assert.Equal(2 * Of(UsageCause.Rejects).Quantity, (double)Of(UsageCause.Rejects).Money!.Value, 1e-6);
 
         UsagePart Of(UsageCause cause) => parts.Single(p => p.Cause == cause);
@@ -62,7 +73,8 @@ public sealed class UsageRollsTests
     {
         // A fifth of the good panels of the second roll, alone, in the place of a tenth: 3200 balls.
         UsageVariance variance = Run(Costs, Second with { UnpairedPanels = 1600 });
-        double standard = 1260 * 3200 / 41_040.0, mean = (126 - standard) / Math.Log(126 / standard);
+        double standard = 1260 * 3200 / 41_040.0;
+        double mean = (126 - standard) / Math.Log(126 / standard);
         Assert.Equal(mean * Math.Log(0.9 / 0.8), variance.Parts.Single(p => p.Cause == UsageCause.Unpaired).Quantity, 1e-6);
         Assert.Equal(100 * ((126 / standard) - 1), variance.Rolls[0].MorePercent, 1e-9);
     }
@@ -100,5 +112,6 @@ public sealed class UsageRollsTests
 
     private static bool Near(double a, double b) => Math.Abs(a - b) < 1e-9;
 
-    private static UsageVariance Run(CostInputs costs, params ActualRoll[] rolls) => UsageStudy.Run(new UsageQuestion(RollCases.Squares, rolls, costs));
+    private static UsageVariance Run(CostInputs costs, params ActualRoll[] rolls) =>
+        UsageStudy.Run(new UsageQuestion(RollCases.Squares, rolls, costs));
 }

@@ -13,8 +13,13 @@ public sealed class UsageStudyTests
     // One square of 10 mm every 12 mm of a roll of 20 mm: 1000/12 panels a metre.
     private const double PerMetre = 1000.0 / 12;
 
-    // A roll of 12.6 m less 0.3 m at each end is a thousand squares; 4 % of them faulty, 5 % of the rest rejected, a tenth of the good ones alone: 820.8 pair.
-    private static readonly CostInputs Costs = CostInputs.Bare("XTS") with { Losses = new FeltLosses(12.6, 300, 4, 5, 10, null), Felt = new FeltPrice(2m, PriceUnit.Metre, "XTS") };
+    // A roll of 12.6 m less 0.3 m at each end is a thousand squares; 4 % of them faulty, 5 % of the rest rejected, a tenth of the good ones
+    // alone: 820.8 pair.
+    private static readonly CostInputs Costs = CostInputs.Bare("XTS") with
+    {
+        Losses = new FeltLosses(12.6, 300, 4, 5, 10, null),
+        Felt = new FeltPrice(2m, PriceUnit.Metre, "XTS"),
+    };
 
     // The standard to the panel: of 1000 cut 40 are faulty, 48 rejected, 912 good, 91.2 alone; a hundred such rolls make whole numbers.
     private static ActualRoll Standard => new("R1", 1260, 91_200, 20, 60, 4000, 4800, 9120, null, []);
@@ -30,11 +35,13 @@ public sealed class UsageStudyTests
         Assert.Equal(0, (double)variance.MoreMoney!, 1e-6);
     }
 
-    // Twice the faults: a thousand cut give 920 x 0.95 x 0.9 panels where 960 x 0.95 x 0.9 are standard, so felt grows by 960/920 and nothing else moves.
+    // Twice the faults: a thousand cut give 920 x 0.95 x 0.9 panels where 960 x 0.95 x 0.9 are standard, so felt grows by 960/920 and
+    // nothing else moves.
     [Fact]
     public void One_cause_alone_takes_the_whole_difference()
     {
-        UsageVariance variance = Split(Standard with { GoodPanels = 87_400, FaultPanels = 8000, RejectedPanels = 4600, UnpairedPanels = 8740 });
+        UsageVariance variance =
+            Split(Standard with { GoodPanels = 87_400, FaultPanels = 8000, RejectedPanels = 4600, UnpairedPanels = 8740 });
 
         Assert.Equal(1260 * (1 - (920.0 / 960)), Part(variance, UsageCause.Faults).Quantity, 1e-6);
         Assert.Equal(100 * ((960.0 / 920) - 1), variance.MorePercent, 1e-9);
@@ -43,7 +50,8 @@ public sealed class UsageStudyTests
         Assert.All(variance.Parts.Where(p => p.Cause != UsageCause.Faults), part => Assert.Equal(0, part.Quantity, 1e-6));
     }
 
-    // Standard costing (common practice): the price's part is its difference on the quantity really used, the rest is quantity at the standard price.
+    // Standard costing (common practice): the price's part is its difference on the quantity really used, the rest is quantity at the
+    // standard price.
     [Fact]
     public void A_price_above_standard_is_counted_on_the_felt_really_used()
     {
@@ -60,7 +68,10 @@ public sealed class UsageStudyTests
     [InlineData(PriceUnit.Kilogram, 10)]
     public void A_wider_roll_costs_felt_only_where_width_is_paid_for(PriceUnit unit, double percent)
     {
-        UsageVariance variance = UsageStudy.Run(new UsageQuestion(RollCases.Squares, [Standard with { WidthMm = 22 }], Costs with { Felt = new FeltPrice(2m, unit, "XTS"), MassPerAreaGsm = 800 }));
+        UsageVariance variance = UsageStudy.Run(
+            new UsageQuestion(
+                RollCases.Squares, [Standard with { WidthMm = 22 }],
+                Costs with { Felt = new FeltPrice(2m, unit, "XTS"), MassPerAreaGsm = 800 }));
 
         Assert.Equal(percent, variance.MorePercent, 1e-9);
         Assert.Equal(percent, Part(variance, UsageCause.Width).Percent, 1e-9);
@@ -90,19 +101,23 @@ public sealed class UsageStudyTests
     {
         UsageVariance variance = Split(new ActualRoll("R", 1260, 45_600, null, null, null, null, null, null, []));
 
-        Assert.Equal([UsageCause.Width, UsageCause.RollEnds, UsageCause.Faults, UsageCause.Rejects, UsageCause.Unpaired, UsageCause.Price], variance.NotRecorded);
+        Assert.Equal(
+            [UsageCause.Width, UsageCause.RollEnds, UsageCause.Faults, UsageCause.Rejects, UsageCause.Unpaired, UsageCause.Price],
+            variance.NotRecorded);
         Assert.Equal(100, Part(variance, UsageCause.Lay).Percent, 1e-6);
         Assert.Equal(50, Part(variance, UsageCause.Lay).Actual!.Value, 1e-6);
     }
 
     [Fact]
     public void The_parts_add_up_to_the_whole_whatever_was_recorded() => Gen.Select(
-        Gen.Double[20, 500], Gen.Int[200, 40_000], Gen.Double[20.1, 40], Gen.Double[0, 9], Gen.Int[0, 5000], Gen.Int[0, 5000], Gen.Int[0, 190], Gen.Int[0, 63]).Sample(
+        Gen.Double[20, 500], Gen.Int[200, 40_000], Gen.Double[20.1, 40], Gen.Double[0, 9], Gen.Int[0, 5000], Gen.Int[0, 5000],
+        Gen.Int[0, 190], Gen.Int[0, 63]).Sample(
         (metres, good, width, ends, faults, rejects, alone, recorded) =>
         {
             bool Has(int bit) => (recorded & (1 << bit)) != 0;
             ActualRoll roll = new(
-                "R", metres, good, Has(0) ? width : null, Has(1) ? ends : null, Has(2) ? faults : null, Has(3) ? rejects : null, Has(4) ? alone : null,
+                "R", metres, good, Has(0) ? width : null, Has(1) ? ends : null, Has(2) ? faults : null, Has(3) ? rejects : null,
+                Has(4) ? alone : null,
                 Has(5) ? new FeltPrice(1.9m, PriceUnit.SquareMetre, "XTS") : null, []);
             UsageVariance variance = Split(roll, roll with { Roll = "S", Metres = metres / 2 });
 
@@ -115,7 +130,8 @@ public sealed class UsageStudyTests
     [Fact]
     public void Cutting_what_the_metres_allow_leaves_nothing_for_the_lay()
     {
-        UsageVariance variance = UsageStudy.Run(new UsageQuestion(RollCases.Squares, [new ActualRoll("R", 120, (int)(120 * PerMetre), 20, 0, 0, 0, 0, null, [])], null));
+        UsageVariance variance = UsageStudy.Run(
+            new UsageQuestion(RollCases.Squares, [new ActualRoll("R", 120, (int)(120 * PerMetre), 20, 0, 0, 0, 0, null, [])], null));
 
         Assert.Equal(0, Part(variance, UsageCause.Lay).Quantity, 1e-9);
         Assert.Null(variance.MoreMoney);
@@ -140,7 +156,8 @@ public sealed class UsageStudyTests
             "price" => Standard with { Price = new FeltPrice(1, PriceUnit.Metre, "XTS") },
             _ => Standard with { Price = new FeltPrice(1, PriceUnit.Metre, "ABC") },
         };
-        InputException error = Assert.Throws<InputException>(() => UsageStudy.Run(new UsageQuestion(RollCases.Squares, [roll], what == "price" ? null : Costs)));
+        InputException error = Assert.Throws<InputException>(() =>
+            UsageStudy.Run(new UsageQuestion(RollCases.Squares, [roll], what == "price" ? null : Costs)));
         Assert.Contains(told, error.Message, StringComparison.Ordinal);
     }
 

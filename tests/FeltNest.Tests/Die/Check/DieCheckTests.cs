@@ -76,27 +76,48 @@ public sealed class DieCheckTests : IDisposable
         Assert.Empty(Verdict(DieCases.Common(DieCases.Bricks), _ => { }).Violations);
 
         // The layout itself is no sound one where arcs take each other up, as its polygons must hold them; the die's own figures are.
-        Assert.All(Verdict(DieCases.Common(DieCases.RoundEnds), _ => { }).Violations, v => Assert.Contains("its arcs leave its polygon", v, StringComparison.Ordinal));
-        Assert.Contains(Verdict(DieCases.Common(DieCases.Bricks), root => root["commonCuts"]![0]!["lengthMm"] = 19.0).Violations, v => v.Contains("cavities 1 and 2 share 20 mm of edge, 19 is stated", StringComparison.Ordinal));
-        Assert.Contains(Verdict(DieCases.Common(DieCases.Bricks), root => root["commonCuts"]!.AsArray().RemoveAt(0)).Violations, v => v.StartsWith("commonCuts: ", StringComparison.Ordinal));
+        Assert.All(
+            Verdict(DieCases.Common(DieCases.RoundEnds), _ => { }).Violations,
+            v => Assert.Contains("its arcs leave its polygon", v, StringComparison.Ordinal));
+        Assert.Contains(
+            Verdict(DieCases.Common(DieCases.Bricks), root => root["commonCuts"]![0]!["lengthMm"] = 19.0).Violations,
+            v => v.Contains("cavities 1 and 2 share 20 mm of edge, 19 is stated", StringComparison.Ordinal));
+        Assert.Contains(
+            Verdict(DieCases.Common(DieCases.Bricks), root => root["commonCuts"]!.AsArray().RemoveAt(0)).Violations,
+            v => v.StartsWith("commonCuts: ", StringComparison.Ordinal));
 
         // Rule counted for every cavity alone, as if nothing were shared.
-        Assert.Contains(Verdict(DieCases.Common(DieCases.Bricks), root => root["ruleLengthMm"] = 120.0 * root["cavities"]!.AsArray().Count).Violations, v => v.StartsWith("ruleLengthMm", StringComparison.Ordinal));
-        Assert.Contains(Verdict(DieCases.Common(DieCases.Bricks), root => root["force"]!["lengthMm"] = 120.0 * root["cavities"]!.AsArray().Count).Violations, v => v.StartsWith("force.lengthMm", StringComparison.Ordinal));
+        Assert.Contains(
+            Verdict(DieCases.Common(DieCases.Bricks), root => root["ruleLengthMm"] = 120.0 * root["cavities"]!.AsArray().Count).Violations,
+            v => v.StartsWith("ruleLengthMm", StringComparison.Ordinal));
+        Assert.Contains(
+            Verdict(
+                DieCases.Common(DieCases.Bricks),
+                root => root["force"]!["lengthMm"] = 120.0 * root["cavities"]!.AsArray().Count).Violations,
+                v => v.StartsWith("force.lengthMm", StringComparison.Ordinal));
     }
 
     [Fact]
     public void The_room_to_the_band_beside_is_measured_again()
     {
-        DieDesign design = DieDesigner.Run(new GangRequest(SampleLayout.TwoBands, 0, DieCases.Order, DieCases.Press(200, 100), null), TestContext.Current.CancellationToken);
+        DieDesign design = DieDesigner.Run(
+            new GangRequest(SampleLayout.TwoBands, 0, DieCases.Order, DieCases.Press(200, 100), null),
+            TestContext.Current.CancellationToken);
 
         Assert.DoesNotContain(Verdict(design, _ => { }).Violations, v => v.Contains("joint.", StringComparison.Ordinal));
-        Assert.Contains(Verdict(design, root => root["joint"]!["bandMm"] = 9.0).Violations, v => v.StartsWith("joint.bandMm", StringComparison.Ordinal));
-        Assert.Contains(Verdict(design, root => root["joint"]!["bandWorstMm"] = 8.9).Violations, v => v.StartsWith("joint.bandWorstMm", StringComparison.Ordinal));
-        Assert.Contains(Verdict(design, root => root["joint"]!["bandMm"] = null).Violations, v => v.StartsWith("joint.bandMm", StringComparison.Ordinal));
+        Assert.Contains(
+            Verdict(design, root => root["joint"]!["bandMm"] = 9.0).Violations,
+            v => v.StartsWith("joint.bandMm", StringComparison.Ordinal));
+        Assert.Contains(
+            Verdict(design, root => root["joint"]!["bandWorstMm"] = 8.9).Violations,
+            v => v.StartsWith("joint.bandWorstMm", StringComparison.Ordinal));
+        Assert.Contains(
+            Verdict(design, root => root["joint"]!["bandMm"] = null).Violations,
+            v => v.StartsWith("joint.bandMm", StringComparison.Ordinal));
     }
 
-    private static GangRequest Plates(double length, double width) => new(DieCases.Plates, 0, DieCases.Order, DieCases.Press(length, width), null);
+    private static GangRequest Plates(double length, double width) =>
+        new(DieCases.Plates, 0, DieCases.Order, DieCases.Press(length, width), null);
 
     private LayoutVerdict Verdict(DieDesign design, Action<JsonNode> change)
     {

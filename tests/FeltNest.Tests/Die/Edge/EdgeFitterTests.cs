@@ -25,7 +25,8 @@ public sealed class EdgeFitterTests
     private static LayoutPart Panel => Cover.Value.Part;
 
     [Fact]
-    public void A_fit_whose_asker_is_gone_is_broken_off() => Assert.Throws<OperationCanceledException>(() => EdgeFitter.Fit(Panel, new CancellationToken(canceled: true)));
+    public void A_fit_whose_asker_is_gone_is_broken_off() =>
+        Assert.Throws<OperationCanceledException>(() => EdgeFitter.Fit(Panel, new CancellationToken(canceled: true)));
 
     [Fact]
     public void A_panel_of_a_ball_becomes_fewer_arcs_within_two_hundredths_of_the_true_outline()
@@ -33,7 +34,9 @@ public sealed class EdgeFitterTests
         DieEdge edge = EdgeFitter.Fit(Panel, TestContext.Current.CancellationToken);
         EdgeVerdict verdict = DieEdgeCheck.Measure(Panel, edge);
 
-        Assert.True(edge.Arcs.Vertices.Count <= 0.7 * Panel.Arcs!.Vertices.Count, $"{edge.Arcs.Vertices.Count} arcs of {Panel.Arcs.Vertices.Count}");
+        Assert.True(
+            edge.Arcs.Vertices.Count <= 0.7 * Panel.Arcs!.Vertices.Count,
+            $"{edge.Arcs.Vertices.Count} arcs of {Panel.Arcs.Vertices.Count}");
         Assert.InRange(verdict.OffMm, 0, 0.01);
         Assert.InRange(edge.OffLayoutMm, verdict.OffMm - 1e-4, 0.01);
         Assert.InRange(verdict.TangentBreakDeg, 0, 0.1);
@@ -48,7 +51,9 @@ public sealed class EdgeFitterTests
 
         Assert.Equal(EdgeMirrors.Both, edge.Mirrors);
         HashSet<(double, double)> places = [.. edge.Arcs.Vertices.Select(v => (v.X, v.Y))];
-        Assert.All(edge.Arcs.Vertices, v => Assert.True(places.Contains((-v.X, v.Y)) && places.Contains((v.X, -v.Y)) && places.Contains((-v.X, -v.Y))));
+        Assert.All(
+            edge.Arcs.Vertices,
+            v => Assert.True(places.Contains((-v.X, v.Y)) && places.Contains((v.X, -v.Y)) && places.Contains((-v.X, -v.Y))));
         Assert.InRange(DieEdgeCheck.Measure(Panel, edge).MirrorOffMm, 0, 1e-9);
     }
 
@@ -76,7 +81,8 @@ public sealed class EdgeFitterTests
         for (int first = 0; first < tee.Length; first++)
         {
             Point2[] drawn = [.. tee[first..], .. tee[..first]];
-            foreach (Outline part in new[] { drawn, [.. drawn.Select(p => new Point2(-p.X, p.Y))], [.. drawn.Select(p => p.Left)] }.Select(points => FeltNest.Geometry.Outline.From(points).Centred()))
+            foreach (Outline part in new[] { drawn, [.. drawn.Select(p => new Point2(-p.X, p.Y))], [.. drawn.Select(p => p.Left)] }
+                .Select(points => FeltNest.Geometry.Outline.From(points).Centred()))
             {
                 DieEdge edge = EdgeFitter.Fit(new LayoutPart("tee", null, part, null, null, null), TestContext.Current.CancellationToken);
 
@@ -104,19 +110,29 @@ public sealed class EdgeFitterTests
         Point2[] points = name switch
         {
             "fork" => [new(0, 0), new(80, 0), new(80, 60), new(60, 60), new(60, 20), new(20, 20), new(20, 60), new(0, 60)],
-            "cross" => [new(-10, -40), new(10, -40), new(10, -10), new(40, -10), new(40, 10), new(10, 10), new(10, 40), new(-10, 40), new(-10, 10), new(-40, 10), new(-40, -10), new(-10, -10)],
+            "cross" =>
+            [
+                new(-10, -40), new(10, -40), new(10, -10), new(40, -10), new(40, 10), new(10, 10), new(10, 40), new(-10, 40), new(-10, 10),
+                new(-40, 10), new(-40, -10), new(-10, -10),
+            ],
             "slit" => [new(0, 0), new(70, 0), new(70, 14.5), new(20, 14.5), new(20, 15.5), new(70, 15.5), new(70, 30), new(0, 30)],
 
             // Radii 40 and 28, open over 40 degrees.
-            _ => [.. Enumerable.Range(0, 401).Select(k => double.DegreesToRadians(20 + (k * 0.8))).Select(a => new Point2(40 * Math.Cos(a), 40 * Math.Sin(a))),
-                .. Enumerable.Range(0, 401).Select(k => double.DegreesToRadians(340 - (k * 0.8))).Select(a => new Point2(28 * Math.Cos(a), 28 * Math.Sin(a)))],
+            _ => [.. Enumerable.Range(0, 401)
+                .Select(k => double.DegreesToRadians(20 + (k * 0.8)))
+                .Select(a => new Point2(40 * Math.Cos(a), 40 * Math.Sin(a))),
+                .. Enumerable.Range(0, 401)
+                    .Select(k => double.DegreesToRadians(340 - (k * 0.8)))
+                    .Select(a => new Point2(28 * Math.Cos(a), 28 * Math.Sin(a)))],
         };
         Outline outline = FeltNest.Geometry.Outline.From(points).Centred().Turned(double.DegreesToRadians(turnDeg));
         LayoutPart part = new(name, null, outline, null, null, null);
         DieEdge edge = EdgeFitter.Fit(part, TestContext.Current.CancellationToken);
         EdgeVerdict verdict = DieEdgeCheck.Measure(part, edge);
 
-        Assert.Equal(name == "cross" ? EdgeMirrors.Both : (turnDeg / 90 % 2 == 0) == (name == "fork") ? EdgeMirrors.AboutY : EdgeMirrors.AboutX, edge.Mirrors);
+        Assert.Equal(
+            name == "cross" ? EdgeMirrors.Both : (turnDeg / 90 % 2 == 0) == (name == "fork") ? EdgeMirrors.AboutY : EdgeMirrors.AboutX,
+            edge.Mirrors);
         Assert.InRange(verdict.OffMm, 0, 0.02);
         Assert.InRange(verdict.MirrorOffMm, 0, 1e-9);
         Assert.InRange(verdict.TangentBreakDeg, 0, 0.1);
@@ -128,7 +144,8 @@ public sealed class EdgeFitterTests
     public void A_finely_traced_ellipse_becomes_a_few_arcs_without_a_corner()
     {
         // An ellipse of half axes 60 and 25 mm by 400 points: its chords leave it by up to 0.013 mm.
-        Outline traced = FeltNest.Geometry.Outline.From(Enumerable.Range(0, 400).Select(k => new Point2(60 * Math.Cos(k * Math.PI / 200), 25 * Math.Sin(k * Math.PI / 200))));
+        Outline traced = FeltNest.Geometry.Outline.From(
+            Enumerable.Range(0, 400).Select(k => new Point2(60 * Math.Cos(k * Math.PI / 200), 25 * Math.Sin(k * Math.PI / 200))));
         LayoutPart part = new("ellipse", null, traced, null, null, null);
         DieEdge edge = EdgeFitter.Fit(part, TestContext.Current.CancellationToken);
         EdgeVerdict verdict = DieEdgeCheck.Measure(part, edge);
@@ -147,7 +164,9 @@ public sealed class EdgeFitterTests
     public void An_egg_keeps_its_one_mirror(double turnDeg, EdgeMirrors mirrors)
     {
         Outline egg = FeltNest.Geometry.Outline.From(Enumerable.Range(0, 720).Select(k => k * Math.PI / 360)
-            .Select(t => new Point2(60 * Math.Cos(t), (25 + (8 * Math.Cos(t))) * Math.Sin(t)))).Centred().Turned(double.DegreesToRadians(turnDeg));
+            .Select(t => new Point2(60 * Math.Cos(t), (25 + (8 * Math.Cos(t))) * Math.Sin(t))))
+            .Centred()
+            .Turned(double.DegreesToRadians(turnDeg));
         LayoutPart part = new("egg", null, egg, null, null, null);
         DieEdge edge = EdgeFitter.Fit(part, TestContext.Current.CancellationToken);
         EdgeVerdict verdict = DieEdgeCheck.Measure(part, edge);

@@ -23,14 +23,22 @@ public sealed class EdgeDistanceTests
         Assert.Equal(0, EdgeDistance.Least(Square, Moved(13, 2), new(3.1, 0), 100).Distance, 12);
     }
 
-    // The judge: the outline moved to every place of a fine grid over the box of play. It can only be larger, and by no more than half a step of the grid.
+    // The judge: the outline moved to every place of a fine grid over the box of play. It can only be larger, and by no more than half a
+    // step of the grid.
     [Fact]
     public void No_place_in_the_box_of_play_is_nearer_and_one_is_as_near()
     {
         Random random = new(5);
         for (int n = 0; n < 20; n++)
         {
-            Point2[] star = [.. Enumerable.Range(0, 9).Select(k => new Point2(4 + (3 * random.NextDouble()), 0).Turned(k * 2 * Math.PI / 9))], other = [.. star.Select(p => p.Turned(random.NextDouble()) + new Point2(13 + (3 * random.NextDouble()), 4 * random.NextDouble()))];
+            Point2[] star =
+            [
+                .. Enumerable.Range(0, 9).Select(k => new Point2(4 + (3 * random.NextDouble()), 0).Turned(k * 2 * Math.PI / 9)),
+            ];
+            Point2[] other =
+            [
+                .. star.Select(p => p.Turned(random.NextDouble()) + new Point2(13 + (3 * random.NextDouble()), 4 * random.NextDouble())),
+            ];
             Point2 play = new(0.6, 0.9);
             double judged = double.PositiveInfinity;
             const int steps = 12;

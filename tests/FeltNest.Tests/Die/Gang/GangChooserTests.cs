@@ -38,7 +38,8 @@ public sealed class GangChooserTests
     public void Strikes_side_by_side_keep_their_gap_less_both_guides_and_edges()
     {
         // Rows of plates are 24 apart and 20 wide: 4 mm, of which the guide may take 0.5 for either strike and either edge half of 0.5.
-        StrikeJoint joint = DieDesigner.Run(Request(200, 70, DieCases.Order), TestContext.Current.CancellationToken).Joint, whole = DieDesigner.Run(Request(200, 200, DieCases.Order), TestContext.Current.CancellationToken).Joint;
+        StrikeJoint joint = DieDesigner.Run(Request(200, 70, DieCases.Order), TestContext.Current.CancellationToken).Joint;
+        StrikeJoint whole = DieDesigner.Run(Request(200, 200, DieCases.Order), TestContext.Current.CancellationToken).Joint;
 
         Assert.Equal(4, joint.AcrossMm, 9);
         Assert.Equal(4 - (2 * 0.5) - 0.5, joint.AcrossWorstMm, 6);
@@ -49,19 +50,28 @@ public sealed class GangChooserTests
     public void A_guide_too_loose_for_strikes_side_by_side_is_refused()
     {
         // Along the roll nothing errs, so it is the joint across that fails.
-        GangRequest loose = Request(200, 70, DieCases.Order) with { Press = DieCases.Press(200, 70, 600, 0) with { GuideToleranceMm = 1.8 } };
+        GangRequest loose =
+            Request(200, 70, DieCases.Order) with { Press = DieCases.Press(200, 70, 600, 0) with { GuideToleranceMm = 1.8 } };
 
-        Assert.Contains("cut into each other", Assert.Throws<NoAnswerException>(() => DieDesigner.Run(loose, TestContext.Current.CancellationToken)).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "cut into each other",
+            Assert.Throws<NoAnswerException>(() => DieDesigner.Run(loose, TestContext.Current.CancellationToken)).Message,
+            StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_die_that_can_reach_into_the_band_beside_is_refused()
     {
-        double room = DieDesigner.Run(new GangRequest(SampleLayout.TwoBands, 0, DieCases.Order, null, null), TestContext.Current.CancellationToken).Joint.BandMm;
-        GangRequest loose = new(SampleLayout.TwoBands, 0, DieCases.Order, DieCases.Press(200, 100) with { GuideToleranceMm = room / 2 }, null);
+        double room = DieDesigner.Run(
+            new GangRequest(SampleLayout.TwoBands, 0, DieCases.Order, null, null), TestContext.Current.CancellationToken).Joint.BandMm;
+        GangRequest loose = new(
+            SampleLayout.TwoBands, 0, DieCases.Order, DieCases.Press(200, 100) with { GuideToleranceMm = room / 2 }, null);
 
         Assert.True(room > 0);
-        Assert.Contains("into the band beside it", Assert.Throws<NoAnswerException>(() => DieDesigner.Run(loose, TestContext.Current.CancellationToken)).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "into the band beside it",
+            Assert.Throws<NoAnswerException>(() => DieDesigner.Run(loose, TestContext.Current.CancellationToken)).Message,
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -92,7 +102,8 @@ public sealed class GangChooserTests
     [Fact]
     public void Cavities_that_do_not_tile_are_refused_with_those_that_do()
     {
-        string message = Assert.Throws<NoAnswerException>(() => Chosen(Request(2000, 200, DieCases.Order) with { Cavities = 7919 })).Message;
+        string message =
+            Assert.Throws<NoAnswerException>(() => Chosen(Request(2000, 200, DieCases.Order) with { Cavities = 7919 })).Message;
 
         Assert.StartsWith("7919 cavities do not tile this layout: 1, 2, 3, 4,", message, StringComparison.Ordinal);
         Assert.Equal(4, Chosen(Request(400, 200, DieCases.Order) with { Cavities = 4 }).Cavities.Count);
@@ -101,9 +112,17 @@ public sealed class GangChooserTests
     [Fact]
     public void Strikes_that_can_cut_into_each_other_are_refused()
     {
-        // The gap is 4 along and across: two strikes may err across by twice the guide's 0.5, both edges by half of 0.5. A feed off by 3.9 leaves nothing.
-        Assert.Equal(4 - (2 * 0.5) - 0.5, DieDesigner.Run(Request(146, 200, DieCases.Order), TestContext.Current.CancellationToken).Joint.WorstMm, 6);
-        Assert.Contains("cut into each other", Assert.Throws<NoAnswerException>(() => DieDesigner.Run(Request(146, 200, DieCases.Order) with { Press = DieCases.Press(146, 200, 600, 3.9) }, TestContext.Current.CancellationToken)).Message, StringComparison.Ordinal);
+        // The gap is 4 along and across: two strikes may err across by twice the guide's 0.5, both edges by half of 0.5. A feed off by 3.9
+        // leaves nothing.
+        Assert.Equal(
+            4 - (2 * 0.5) - 0.5, DieDesigner.Run(Request(146, 200, DieCases.Order), TestContext.Current.CancellationToken).Joint.WorstMm,
+            6);
+        Assert.Contains(
+            "cut into each other",
+            Assert.Throws<NoAnswerException>(() =>
+                DieDesigner.Run(
+                    Request(146, 200, DieCases.Order) with { Press = DieCases.Press(146, 200, 600, 3.9) },
+                    TestContext.Current.CancellationToken)).Message, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -111,13 +130,21 @@ public sealed class GangChooserTests
     {
         DieOrder thick = DieCases.Order with { Rule = DieCases.Order.Rule with { ThicknessMm = 2.13 } };
 
-        Assert.Contains("no room in a gap of 4.00 mm", Assert.Throws<NoAnswerException>(() => DieDesigner.Run(Request(146, 200, thick), TestContext.Current.CancellationToken)).Message, StringComparison.Ordinal);
-        Assert.Equal(4, DieDesigner.Run(Request(146, 200, thick with { CommonCut = true }), TestContext.Current.CancellationToken).Gang.Cavities.Count);
+        Assert.Contains(
+            "no room in a gap of 4.00 mm",
+            Assert.Throws<NoAnswerException>(() =>
+                DieDesigner.Run(Request(146, 200, thick), TestContext.Current.CancellationToken)).Message, StringComparison.Ordinal);
+        Assert.Equal(
+            4,
+            DieDesigner.Run(Request(146, 200, thick with { CommonCut = true }), TestContext.Current.CancellationToken).Gang.Cavities.Count);
     }
 
     [Fact]
     public void A_band_that_is_not_there_is_bad_input() =>
-        Assert.Contains("2 is not there: the layout has 1 band", Assert.Throws<InputException>(() => Chosen(Request(146, 200, DieCases.Order) with { Band = 1 })).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "2 is not there: the layout has 1 band",
+            Assert.Throws<InputException>(() => Chosen(Request(146, 200, DieCases.Order) with { Band = 1 })).Message,
+            StringComparison.Ordinal);
 
     [Fact]
     public void Each_band_has_a_die_of_its_own()
@@ -125,7 +152,9 @@ public sealed class GangChooserTests
         // Bands with repeats of 50 and 60 mm, one plate of 40 each.
         foreach ((int band, double repeat) in new[] { (0, 50.0), (1, 60.0) })
         {
-            DieDesign design = DieDesigner.Run(new GangRequest(SampleLayout.TwoBands, band, DieCases.Order, DieCases.Press(200, 100), null), TestContext.Current.CancellationToken);
+            DieDesign design = DieDesigner.Run(
+                new GangRequest(SampleLayout.TwoBands, band, DieCases.Order, DieCases.Press(200, 100), null),
+                TestContext.Current.CancellationToken);
 
             Assert.Equal(band, design.Gang.Band);
             Assert.Equal(design.Gang.Repeats * repeat, design.Gang.FeedMm, 9);
@@ -138,5 +167,6 @@ public sealed class GangChooserTests
 
     private static DieGang Choose(double length, double width) => Chosen(Request(length, width, DieCases.Order));
 
-    private static GangRequest Request(double length, double width, DieOrder order, double kn = 600) => new(DieCases.Plates, 0, order, DieCases.Press(length, width, kn), null);
+    private static GangRequest Request(double length, double width, DieOrder order, double kn = 600) =>
+        new(DieCases.Plates, 0, order, DieCases.Press(length, width, kn), null);
 }

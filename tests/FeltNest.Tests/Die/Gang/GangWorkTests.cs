@@ -14,7 +14,10 @@ public sealed class GangWorkTests
     // Rows of plates, two plates to a row, as many rows across as make the repeat.
     private static RollLayout Lay(int panels)
     {
-        PlacedPanel[] placed = [.. Enumerable.Range(0, panels).Select(i => new PlacedPanel(0, (i % 2 * 44) + (i / 2 % 2 * 22), 25 + (i / 2 * 24), 0))];
+        PlacedPanel[] placed =
+        [
+            .. Enumerable.Range(0, panels).Select(i => new PlacedPanel(0, (i % 2 * 44) + (i / 2 % 2 * 22), 25 + (i / 2 * 24), 0)),
+        ];
         RollLayout lay = DieCases.Of(88, placed);
         double top = 49 + (panels / 2 * 24);
         return lay with { RollWidthMm = top + 30, Bands = [new LayoutBand(15, top, new LayoutRepeat(88, placed))] };
@@ -28,7 +31,8 @@ public sealed class GangWorkTests
     {
         DieWork work = new(default);
         RollLayout lay = Lay(panels);
-        DieGang gang = GangChooser.Choose(new GangRequest(lay, 0, DieCases.Order, null, null), CutParts.Edges(lay, 0, TestContext.Current.CancellationToken), work);
+        DieGang gang = GangChooser.Choose(
+            new GangRequest(lay, 0, DieCases.Order, null, null), CutParts.Edges(lay, 0, TestContext.Current.CancellationToken), work);
 
         Assert.Equal((panels, 1), (gang.Cavities.Count, gang.Repeats));
         Assert.Equal(1, work.Gangs);
@@ -47,7 +51,10 @@ public sealed class GangWorkTests
         }
 
         DieWork none = new(default);
-        Assert.Contains("7919 cavities do not tile", Assert.Throws<NoAnswerException>(() => GangChooser.Choose(new GangRequest(lay, 0, DieCases.Order, null, 7919), edges, none)).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "7919 cavities do not tile",
+            Assert.Throws<NoAnswerException>(() =>
+                GangChooser.Choose(new GangRequest(lay, 0, DieCases.Order, null, 7919), edges, none)).Message, StringComparison.Ordinal);
         Assert.Equal(0, none.Gangs);
     }
 
@@ -56,7 +63,8 @@ public sealed class GangWorkTests
     {
         RollLayout lay = Lay(32);
         IReadOnlyList<DieEdge?> edges = CutParts.Edges(lay, 0, TestContext.Current.CancellationToken);
-        DieWork placeholder = new(default), measured = new(default);
+        DieWork placeholder = new(default);
+        DieWork measured = new(default);
         PressSpec press = DieCases.Press(2000, 300, 200);
         Assert.NotEmpty(GangChooser.Choose(new GangRequest(lay, 0, DieCases.Order, press, null), edges, placeholder).Cavities);
         Assert.Equal(1, placeholder.Gangs);
@@ -71,8 +79,11 @@ public sealed class GangWorkTests
     [InlineData(true)]
     public void Work_grows_with_the_cavities_and_not_with_their_square(bool common)
     {
-        DieOrder order = common ? DieCases.Order with { CommonCut = true, Rule = DieCases.Order.Rule with { Bevel = RuleBevel.Centre } } : DieCases.Order;
-        long few = Looks(Lay(16), order), many = Looks(Lay(160), order);
+        DieOrder order = common
+            ? DieCases.Order with { CommonCut = true, Rule = DieCases.Order.Rule with { Bevel = RuleBevel.Centre } }
+            : DieCases.Order;
+        long few = Looks(Lay(16), order);
+        long many = Looks(Lay(160), order);
 
         // Ten times the cavities: twenty times the looks at most, where their square would be a hundred.
         Assert.InRange(few, 16, long.MaxValue);
@@ -88,14 +99,16 @@ public sealed class GangWorkTests
         source.Cancel();
         DieWork work = new(source.Token);
 
-        Assert.Throws<OperationCanceledException>(() => GangChooser.Choose(new GangRequest(lay, 0, DieCases.Order, null, null), edges, work));
+        Assert.Throws<OperationCanceledException>(() =>
+            GangChooser.Choose(new GangRequest(lay, 0, DieCases.Order, null, null), edges, work));
         Assert.Equal(0, work.Looks);
     }
 
     private static long Looks(RollLayout lay, DieOrder order)
     {
         DieWork work = new(TestContext.Current.CancellationToken);
-        Assert.NotEmpty(DieDesigner.Run(new GangRequest(lay, 0, order, null, null), work, TestContext.Current.CancellationToken).Gang.Cavities);
+        Assert.NotEmpty(
+            DieDesigner.Run(new GangRequest(lay, 0, order, null, null), work, TestContext.Current.CancellationToken).Gang.Cavities);
         return work.Looks;
     }
 }

@@ -13,8 +13,10 @@ public sealed class EjectionTests
     [Fact]
     public void The_strip_in_a_plate_stands_off_the_rule_and_fills_a_narrow_cavity()
     {
-        // A plate of 40 x 20 with the rule's body in the waste: half a millimetre off leaves 39 x 19, narrower than two strips of 12.7. The corners are rounded to half the least width.
-        DieDesign design = DieDesigner.Run(new GangRequest(DieCases.Plates, 0, DieCases.Order, DieCases.Press(110, 200), null), TestContext.Current.CancellationToken);
+        // A plate of 40 x 20 with the rule's body in the waste: half a millimetre off leaves 39 x 19, narrower than two strips of 12.7. The
+        // corners are rounded to half the least width.
+        DieDesign design = DieDesigner.Run(
+            new GangRequest(DieCases.Plates, 0, DieCases.Order, DieCases.Press(110, 200), null), TestContext.Current.CancellationToken);
         IReadOnlyList<Point2> strip = EjectionPieces.Of(design).Rings[0];
         double radius = (2.4 - (2 * 0.5)) / 2;
 
@@ -25,17 +27,37 @@ public sealed class EjectionTests
     [Fact]
     public void Outlines_keep_clear_of_every_rule_and_lie_on_the_board()
     {
-        foreach (DieDesign design in new[] { DieCases.Panels, DieCases.Common(DieCases.Bricks), DieDesigner.Run(new GangRequest(DieCases.TwoParts, 0, DieCases.Order, DieCases.Press(300, 200), null), TestContext.Current.CancellationToken) })
+        foreach (DieDesign design in new[]
+        {
+            DieCases.Panels,
+            DieCases.Common(DieCases.Bricks),
+            DieDesigner.Run(
+                new GangRequest(DieCases.TwoParts, 0, DieCases.Order, DieCases.Press(300, 200), null),
+                TestContext.Current.CancellationToken),
+        })
         {
             EjectionPieces pieces = EjectionPieces.Of(design);
             DieRule rule = design.Request.Order.Rule;
-            Polygon[] cavities = [.. design.Gang.Cavities.Select(c => Ring([.. design.Edges[c.Placed.Part]!.Arcs.ContainingPolygon(0.001).Points.Select(p => p.Turned(double.DegreesToRadians(c.Placed.AngleDeg)) + new Point2(c.Placed.XMm, c.Placed.YMm))]))];
-            double clear = design.Request.Order.Ejection.ClearMm, inPanel = rule.ThicknessMm - rule.BodyInWasteMm;
+            Polygon[] cavities =
+            [
+                .. design.Gang.Cavities.Select(c =>
+                    Ring([
+                        .. design.Edges[c.Placed.Part]!.Arcs
+                            .ContainingPolygon(0.001).Points
+                            .Select(p => p.Turned(double.DegreesToRadians(c.Placed.AngleDeg)) + new Point2(c.Placed.XMm, c.Placed.YMm)),
+                    ])),
+            ];
+            double clear = design.Request.Order.Ejection.ClearMm;
+            double inPanel = rule.ThicknessMm - rule.BodyInWasteMm;
 
             Assert.True(pieces.Rings.Count > design.Gang.Cavities.Count);
             foreach (Polygon ring in pieces.Rings.Select(Ring))
             {
-                Assert.True(ring.EnvelopeInternal.MinX >= 0 && ring.EnvelopeInternal.MinY >= 0 && ring.EnvelopeInternal.MaxX <= design.Gang.BoardLengthMm && ring.EnvelopeInternal.MaxY <= design.Gang.BoardWidthMm);
+                Assert.True(
+                    ring.EnvelopeInternal.MinX >= 0
+                        && ring.EnvelopeInternal.MinY >= 0
+                        && ring.EnvelopeInternal.MaxX <= design.Gang.BoardLengthMm
+                        && ring.EnvelopeInternal.MaxY <= design.Gang.BoardWidthMm);
                 foreach (Polygon cavity in cavities)
                 {
                     bool within = cavity.Contains(ring.InteriorPoint) && cavity.Contains(ring.Shell.StartPoint);
@@ -57,14 +79,19 @@ public sealed class EjectionTests
     [Fact]
     public void A_cavity_too_small_for_any_ejection_is_told()
     {
-        DieDesign design = DieDesigner.Run(new GangRequest(DieCases.Plates, 0, DieCases.Order with { Ejection = new DieEjection("rubber", 25, 2) }, DieCases.Press(110, 200), null), TestContext.Current.CancellationToken);
+        DieDesign design = DieDesigner.Run(
+            new GangRequest(
+                DieCases.Plates, 0, DieCases.Order with { Ejection = new DieEjection("rubber", 25, 2) }, DieCases.Press(110, 200), null),
+                TestContext.Current.CancellationToken);
 
         Assert.Contains(design.Notes, n => n.Text.StartsWith("no ejection has room in cavities 1, 2", StringComparison.Ordinal));
     }
 
     private static bool Between(double room)
     {
-        DieDesign design = DieDesigner.Run(new GangRequest(DieCases.Plates, 0, DieCases.Order with { Ejection = new DieEjection("rubber", room, 0.5) }, DieCases.Press(200, 200), 4));
+        DieDesign design = DieDesigner.Run(
+            new GangRequest(
+                DieCases.Plates, 0, DieCases.Order with { Ejection = new DieEjection("rubber", room, 0.5) }, DieCases.Press(200, 200), 4));
         DieCavity[] row = [.. design.Gang.Cavities.Take(2)];
         Point middle = new((row[0].Placed.XMm + row[1].Placed.XMm) / 2, row[0].Placed.YMm);
         return EjectionPieces.Of(design).Rings.Select(Ring).Aggregate(0, (count, ring) => count + (ring.Contains(middle) ? 1 : 0)) % 2 == 1;
@@ -72,5 +99,6 @@ public sealed class EjectionTests
 
     private static double Area(IReadOnlyList<Point2> ring) => Ring(ring).Area;
 
-    private static Polygon Ring(IReadOnlyList<Point2> ring) => new(new LinearRing([.. ring.Append(ring[0]).Select(p => new Coordinate(p.X, p.Y))]));
+    private static Polygon Ring(IReadOnlyList<Point2> ring) =>
+        new(new LinearRing([.. ring.Append(ring[0]).Select(p => new Coordinate(p.X, p.Y))]));
 }

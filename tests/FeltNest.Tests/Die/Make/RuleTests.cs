@@ -39,8 +39,8 @@ public sealed class RuleTests
         Assert.Equal(design.Gang.Cavities.Count * design.RingMm(0), design.RuleLengthMm, 1e-6);
     }
 
-    // Ejection of 2.4 mm (3/32 inch, a die maker's page) between two bodies: centre bevels leave half a body each in the gap, side bevels to the waste a whole one.
-    // 2 point is 0.71 mm, 3 point 1.07 (rule makers' pages): 3.1 and 3.8, 3.5 and 4.5 mm.
+    // Ejection of 2.4 mm (3/32 inch, a die maker's page) between two bodies: centre bevels leave half a body each in the gap, side bevels
+    // to the waste a whole one. 2 point is 0.71 mm, 3 point 1.07 (rule makers' pages): 3.1 and 3.8, 3.5 and 4.5 mm.
     [Theory]
     [InlineData(0.71, RuleBevel.Centre, 3.1)]
     [InlineData(0.71, RuleBevel.SideWaste, 3.8)]
@@ -55,7 +55,8 @@ public sealed class RuleTests
     [InlineData(1.07, 3)]
     [InlineData(1.42, 4)]
     [InlineData(2.13, 6)]
-    public void Rule_is_named_by_points_of_a_72nd_of_an_inch(double thickness, double points) => Assert.Equal(points, new DieRule(thickness, 23.8, RuleBevel.Centre, "hard", 1.5).Points);
+    public void Rule_is_named_by_points_of_a_72nd_of_an_inch(double thickness, double points) =>
+        Assert.Equal(points, new DieRule(thickness, 23.8, RuleBevel.Centre, "hard", 1.5).Points);
 
     [Fact]
     public void A_hollow_bend_leaves_the_rule_less_room_when_its_body_stands_in_the_waste()
@@ -75,7 +76,9 @@ public sealed class RuleTests
 
         Assert.Equal(4, edge.Corners.Count);
         Assert.All(edge.Arcs.Vertices, v => Assert.True((v.Point - places.Joint).Length > 6));
-        Assert.All(places.Bridges, b => Assert.All(edge.Arcs.Vertices, v => Assert.True((v.Point - b.Place).Length >= DieCases.Order.Board.BridgeMm / 2)));
+        Assert.All(
+            places.Bridges,
+            b => Assert.All(edge.Arcs.Vertices, v => Assert.True((v.Point - b.Place).Length >= DieCases.Order.Board.BridgeMm / 2)));
     }
 
     [Fact]
@@ -83,7 +86,8 @@ public sealed class RuleTests
     {
         // A long hole: 60 mm straight sides, ends of radius 10.
         ArcOutline arcs = ArcOutline.From([new(-30, -10, 0), new(30, -10, Math.PI), new(30, 10, 0), new(-30, 10, Math.PI)]);
-        DieEdge edge = EdgeFitter.Fit(new LayoutPart("hole", null, arcs.ContainingPolygon(0.01), arcs, null, null), TestContext.Current.CancellationToken);
+        DieEdge edge = EdgeFitter.Fit(
+            new LayoutPart("hole", null, arcs.ContainingPolygon(0.01), arcs, null, null), TestContext.Current.CancellationToken);
         RulePlaces places = RulePlaces.Of(edge, DieCases.Order.Board);
 
         Assert.True(double.IsPositiveInfinity(places.JointRadiusMm));
@@ -97,10 +101,13 @@ public sealed class RuleTests
     public void What_cannot_be_bent_held_or_struck_is_noted_with_its_numbers()
     {
         DieOrder order = DieCases.Order with { Rule = DieCases.Order.Rule with { LeastBendMm = 30 }, Plies = 2 };
-        DieDesign design = DieDesigner.Run(new GangRequest(DieCases.PanelLay, 0, order, DieCases.Press(2000, 1000) with { DaylightMm = 25 }, null), TestContext.Current.CancellationToken);
+        DieDesign design = DieDesigner.Run(
+            new GangRequest(DieCases.PanelLay, 0, order, DieCases.Press(2000, 1000) with { DaylightMm = 25 }, null),
+            TestContext.Current.CancellationToken);
         string[] notes = [.. design.Notes.Select(n => n.Text)];
 
-        Assert.Contains(notes, n => n.StartsWith("radius 20.7", StringComparison.Ordinal) && n.Contains("30 is its limit", StringComparison.Ordinal));
+        Assert.Contains(
+            notes, n => n.StartsWith("radius 20.7", StringComparison.Ordinal) && n.Contains("30 is its limit", StringComparison.Ordinal));
         Assert.Contains(notes, n => n.Contains("2 x 3.2 = 6.4 mm does not go into the 5.8 mm", StringComparison.Ordinal));
         Assert.Contains(notes, n => n.Contains("30.2 mm high, the press opens 25 mm", StringComparison.Ordinal));
         Assert.Contains(notes, n => n.Contains("NOT MEASURED", StringComparison.Ordinal));

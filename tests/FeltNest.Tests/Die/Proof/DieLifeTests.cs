@@ -9,7 +9,8 @@ public sealed class DieLifeTests
     public void A_straight_drift_is_carried_on_to_the_tolerance()
     {
         // 0.1 mm at the start and 0.01 mm a thousand strikes: 0.6 mm after 50,000.
-        DieLife life = Of(60_000, Reading(0, 1, 0.1), Reading(10_000, 1, 0.2), Reading(20_000, 1, 0.3), Reading(0, 2, 0.1), Reading(20_000, 2, 0.1));
+        DieLife life =
+            Of(60_000, Reading(0, 1, 0.1), Reading(10_000, 1, 0.2), Reading(20_000, 1, 0.3), Reading(0, 2, 0.1), Reading(20_000, 2, 0.1));
 
         Assert.Equal(50_000, life.DriftLimit!.Value, 1e-6);
         Assert.Equal(50_000, life.ReRuleAt!.Value, 1e-6);

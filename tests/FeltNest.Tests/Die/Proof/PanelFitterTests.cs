@@ -15,7 +15,11 @@ public sealed class PanelFitterTests
     [InlineData(-163.0, 1000, 900)]
     public void A_moved_and_turned_panel_lies_back_on_its_outline(double turnDeg, double x, double y)
     {
-        Point2[] points = [.. Enumerable.Range(0, 200).Select(k => At((k + 0.3) * Math.PI / 100, 0).Turned(double.DegreesToRadians(turnDeg)) + new Point2(x, y))];
+        Point2[] points =
+        [
+            .. Enumerable.Range(0, 200)
+                .Select(k => At((k + 0.3) * Math.PI / 100, 0).Turned(double.DegreesToRadians(turnDeg)) + new Point2(x, y)),
+        ];
         MeasuredPanel panel = PanelFitter.Fit(Wanted, points, 1.2);
 
         Assert.True(panel.Passed);
@@ -50,7 +54,10 @@ public sealed class PanelFitterTests
 
     [Fact]
     public void Points_taken_from_behind_are_told() =>
-        Assert.True(PanelFitter.Fit(Wanted, [.. Enumerable.Range(0, 200).Select(k => At(k * Math.PI / 100, 0) is var p ? new Point2(-p.X, p.Y) : default)], 1.2).Mirrored);
+        Assert.True(
+            PanelFitter.Fit(
+                Wanted, [.. Enumerable.Range(0, 200).Select(k => At(k * Math.PI / 100, 0) is var p ? new Point2(-p.X, p.Y) : default)],
+                1.2).Mirrored);
 
     [Theory]
     [InlineData(1 / 25.4, "25.4 x too small")]
@@ -66,7 +73,10 @@ public sealed class PanelFitterTests
 
     [Fact]
     public void Too_few_points_are_refused() =>
-        Assert.Contains("holds 11 points: at least 12", Assert.Throws<InputException>(() => PanelFitter.Fit(Wanted, [.. Wanted.Points.Take(11)], 1.2)).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "holds 11 points: at least 12",
+            Assert.Throws<InputException>(() => PanelFitter.Fit(Wanted, [.. Wanted.Points.Take(11)], 1.2)).Message,
+            StringComparison.Ordinal);
 
     private static Point2 At(double t, double outside)
     {

@@ -15,7 +15,8 @@ public sealed class CommonCutsTests
         int repeats = design.Gang.Repeats;
 
         // Two rows of so many plates of 40 x 20, the upper one half a plate further on.
-        double ends = 2 * (repeats - 1) * 20, sides = (40 * repeats) - 20;
+        double ends = 2 * (repeats - 1) * 20;
+        double sides = (40 * repeats) - 20;
         Assert.True(repeats > 2);
         Assert.Equal(ends + sides, design.Gang.Common.SharedMm, 1e-9);
         Assert.Equal((2 * repeats * 120) - ends - sides, design.RuleLengthMm, 1e-9);
@@ -50,7 +51,8 @@ public sealed class CommonCutsTests
     [Fact]
     public void Without_being_asked_for_no_cut_is_common()
     {
-        DieDesign design = DieDesigner.Run(new GangRequest(DieCases.Plates, 0, DieCases.Order, DieCases.Press(200, 200), null), TestContext.Current.CancellationToken);
+        DieDesign design = DieDesigner.Run(
+            new GangRequest(DieCases.Plates, 0, DieCases.Order, DieCases.Press(200, 200), null), TestContext.Current.CancellationToken);
 
         Assert.Empty(design.Gang.Common.Runs);
         Assert.Equal(design.Gang.Cavities.Count * 120, design.EdgeLengthMm, 1e-9);
@@ -73,12 +75,16 @@ public sealed class CommonCutsTests
     [Fact]
     public void Close_rules_count_a_shared_one_once()
     {
-        // Two rows of one plate above each other, 20 apart: the common side is 20 from the two that are left, nothing is close but at the ends.
+        // Two rows of one plate above each other, 20 apart: the common side is 20 from the two that are left, nothing is close but at the
+        // ends.
         DieDesign design = DieCases.Common(DieCases.Bricks);
 
         Assert.True(design.Force.CloseAddedMm < 0.25 * design.Force.EdgeMm);
         Assert.Contains(design.Notes, n => n.Text.StartsWith("common cut: ", StringComparison.Ordinal));
-        Assert.DoesNotContain(design.Notes, n => n.Text.Contains("a centre bevel is usual", StringComparison.Ordinal) || n.Text.Contains("without being the same line", StringComparison.Ordinal));
+        Assert.DoesNotContain(
+            design.Notes,
+            n => n.Text.Contains("a centre bevel is usual", StringComparison.Ordinal)
+                || n.Text.Contains("without being the same line", StringComparison.Ordinal));
         Assert.Contains(design.Notes, n => n.Text.StartsWith("strikes join without a gap", StringComparison.Ordinal));
     }
 }

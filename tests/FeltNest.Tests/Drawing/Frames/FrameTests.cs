@@ -13,7 +13,8 @@ public sealed class FrameTests
     [InlineData("A2", 594, 420, 564, 400, 12, 8)]
     [InlineData("A3", 420, 297, 390, 277, 8, 6)]
     [InlineData("A4", 210, 297, 180, 277, 4, 6)]
-    public void Sheets_have_the_sizes_and_the_room_of_the_standards(string name, double width, double height, double roomWide, double roomHigh, int across, int up)
+    public void Sheets_have_the_sizes_and_the_room_of_the_standards(
+        string name, double width, double height, double roomWide, double roomHigh, int across, int up)
     {
         PaperSize size = PaperSize.Of(name);
 
@@ -26,7 +27,9 @@ public sealed class FrameTests
     [Fact]
     public void Scales_are_those_of_the_standard()
     {
-        Assert.Equal(["50:1", "20:1", "10:1", "5:1", "2:1", "1:1", "1:2", "1:5", "1:10", "1:20", "1:50", "1:100"], DrawingScale.All.Select(s => s.Words));
+        Assert.Equal(
+            ["50:1", "20:1", "10:1", "5:1", "2:1", "1:1", "1:2", "1:5", "1:10", "1:20", "1:50", "1:100"],
+            DrawingScale.All.Select(s => s.Words));
         Assert.All(DrawingScale.All, s => Assert.Equal(Number(s.Words.Split(':')[0]) / Number(s.Words.Split(':')[1]), s.Factor, 1e-12));
         Assert.Equal("1:5", DrawingScale.Fitting(1510, 528, 400, 300, 1).Words);
     }

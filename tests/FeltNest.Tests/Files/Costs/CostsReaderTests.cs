@@ -9,7 +9,8 @@ namespace FeltNest.Tests.Files.Costs;
 
 public sealed class CostsReaderTests : IDisposable
 {
-    private const string Sound = """{ "schema": "feltnest/costs/1", "name": "n", "currency": "EUR", "roll": { "lengthM": 50, "endLossMm": 300, "faultPercent": 1.5, "rejectPercent": 0.5 } }""";
+    private const string Sound = """{ "schema": "feltnest/costs/1", "name": "n", "currency": "EUR","""
+            + """ "roll": { "lengthM": 50, "endLossMm": 300, "faultPercent": 1.5, "rejectPercent": 0.5 } }""";
 
     private readonly TempFolder folder = new();
 
@@ -20,7 +21,11 @@ public sealed class CostsReaderTests : IDisposable
     {
         CostInputs costs = CostsReader.Read(RepositoryFile.PathOf("shapes", "demo", "costs.json"));
 
-        Assert.Equal(("EUR", 0.30m, 0.12m, 0.01m, 3.5m, 12m), (costs.Currency, costs.RecoveryPerKg, costs.PerStrike, costs.BoardPerStrike, costs.HandlingPerThousandBalls, costs.OverheadPercent));
+        Assert.Equal(
+            ("EUR", 0.30m, 0.12m, 0.01m, 3.5m, 12m),
+            (
+                costs.Currency, costs.RecoveryPerKg, costs.PerStrike, costs.BoardPerStrike, costs.HandlingPerThousandBalls,
+                costs.OverheadPercent));
         Assert.Equal(new FeltLosses(50, 300, 1.5, 0.5, 0.2, 60), costs.Losses);
         Assert.Equal(new DieCost(1900, 60_000, 2, 700), costs.Die);
         Assert.Equal(new SetUpCost(1.5m, 38, 50), costs.SetUp);
@@ -32,7 +37,9 @@ public sealed class CostsReaderTests : IDisposable
     [Fact]
     public void A_figure_that_may_be_off_counts_as_its_likely_value()
     {
-        CostInputs costs = Read(Sound.Replace("\"faultPercent\": 1.5", "\"faultPercent\": { \"low\": 1, \"likely\": 1.5, \"high\": 2.25 }", StringComparison.Ordinal));
+        CostInputs costs = Read(
+            Sound.Replace(
+                "\"faultPercent\": 1.5", "\"faultPercent\": { \"low\": 1, \"likely\": 1.5, \"high\": 2.25 }", StringComparison.Ordinal));
 
         Assert.Equal(1.5, costs.Losses.FaultPercent);
         Assert.Equal([new CostRange("roll.faultPercent", 1m, 2.25m)], costs.Ranges);
@@ -43,7 +50,9 @@ public sealed class CostsReaderTests : IDisposable
     {
         CostInputs costs = Read(Sound);
 
-        Assert.Equal((null, null, null, null, null, null), (costs.Felt, costs.RecoveryPerKg, costs.PerStrike, costs.Die, costs.SetUp, costs.OverheadPercent));
+        Assert.Equal(
+            (null, null, null, null, null, null),
+            (costs.Felt, costs.RecoveryPerKg, costs.PerStrike, costs.Die, costs.SetUp, costs.OverheadPercent));
         Assert.Equal(new FeltLosses(50, 300, 1.5, 0.5, 0, null), costs.Losses);
     }
 
@@ -54,19 +63,37 @@ public sealed class CostsReaderTests : IDisposable
     [InlineData("\"faultPercent\": 1.5,", "", "roll.faultPercent: is missing")]
     [InlineData("\"faultPercent\": 1.5", "\"faultPercent\": \"1,5\"", "roll.faultPercent: is the text \"1,5\" where a number is wanted")]
     [InlineData("\"name\": \"n\"", "\"name\": \"n\", \"felt\": { \"price\": 3 }", "felt.priceUnit: is missing")]
-    [InlineData("\"name\": \"n\"", "\"name\": \"n\", \"felt\": { \"price\": 3, \"priceUnit\": \"kg\" }", "felt.massPerAreaGsm: is missing and the price is per kg")]
-    [InlineData("\"name\": \"n\"", "\"name\": \"n\", \"felt\": { \"price\": 3, \"priceUnit\": \"yd\" }", "felt.priceUnit: 'yd' is not allowed: m, m2, kg")]
-    [InlineData("\"name\": \"n\"", "\"name\": \"n\", \"rates\": [ { \"currency\": \"EUR\", \"rate\": 1 } ]", "rates[0].currency: EUR is the sheet's own currency")]
-    [InlineData("\"name\": \"n\"", "\"name\": \"n\", \"die\": { \"price\": 900, \"lifeStrikes\": 50000, \"reRules\": 2 }, \"strike\": { \"mostPanels\": 9 }", "die.reRulePrice: is missing")]
+    [InlineData(
+        "\"name\": \"n\"", "\"name\": \"n\", \"felt\": { \"price\": 3, \"priceUnit\": \"kg\" }",
+        "felt.massPerAreaGsm: is missing and the price is per kg")]
+    [InlineData(
+        "\"name\": \"n\"", "\"name\": \"n\", \"felt\": { \"price\": 3, \"priceUnit\": \"yd\" }",
+        "felt.priceUnit: 'yd' is not allowed: m, m2, kg")]
+    [InlineData(
+        "\"name\": \"n\"", "\"name\": \"n\", \"rates\": [ { \"currency\": \"EUR\", \"rate\": 1 } ]",
+        "rates[0].currency: EUR is the sheet's own currency")]
+    [InlineData(
+        "\"name\": \"n\"",
+        "\"name\": \"n\", \"die\": { \"price\": 900, \"lifeStrikes\": 50000, \"reRules\": 2 }, \"strike\": { \"mostPanels\": 9 }",
+        "die.reRulePrice: is missing")]
     [InlineData("\"name\": \"n\"", "\"name\": \"n\", \"strike\": { \"mostPanels\": 0 }", "strike.mostPanels: 0 is outside 1 to 10000")]
     [InlineData("\"name\": \"n\"", "\"name\": \"n\", \"strike\": { \"price\": 1 }", "strike.mostPanels: is missing")]
-    [InlineData("\"name\": \"n\"", "\"name\": \"n\", \"die\": { \"price\": 900, \"lifeStrikes\": 50000 }", "strike: is missing: a die is worn by strikes")]
+    [InlineData(
+        "\"name\": \"n\"", "\"name\": \"n\", \"die\": { \"price\": 900, \"lifeStrikes\": 50000 }",
+        "strike: is missing: a die is worn by strikes")]
     [InlineData("\"name\": \"n\"", "\"name\": \"n\", \"overheadPercent\": 1e40", "overheadPercent: 1E+40 is outside 0 to 1000")]
-    [InlineData("\"endLossMm\": 300", "\"endLossMm\": { \"low\": 400, \"likely\": 300, \"high\": 500 }", "roll.endLossMm.low: 400 is outside 0 to 300")]
+    [InlineData(
+        "\"endLossMm\": 300", "\"endLossMm\": { \"low\": 400, \"likely\": 300, \"high\": 500 }",
+        "roll.endLossMm.low: 400 is outside 0 to 300")]
     [InlineData("\"endLossMm\": 300", "\"endLossMm\": { \"low\": 200, \"likely\": 300 }", "roll.endLossMm.high: is missing")]
     [InlineData("\"endLossMm\": 300", "\"endLossMm\": { \"low\": 200, \"mid\": 300 }", "roll.endLossMm.mid: is not a known field")]
-    [InlineData("\"name\": \"n\"", "\"name\": \"n\", \"gang\": { \"cavities\": [4], \"diePricePerCavity\": 1 }", "gang: weighs dies by what they and their strikes cost")]
-    [InlineData("\"name\": \"n\"", "\"name\": \"n\", \"strike\": { \"price\": 1, \"mostPanels\": 9 }, \"die\": { \"price\": 9, \"lifeStrikes\": 9 }, \"gang\": { \"cavities\": [8, 4], \"diePricePerCavity\": 1 }", "gang.cavities: 4 is not allowed")]
+    [InlineData(
+        "\"name\": \"n\"", "\"name\": \"n\", \"gang\": { \"cavities\": [4], \"diePricePerCavity\": 1 }",
+        "gang: weighs dies by what they and their strikes cost")]
+    [InlineData(
+        "\"name\": \"n\"",
+        "\"name\": \"n\", \"strike\": { \"price\": 1, \"mostPanels\": 9 }, \"die\": { \"price\": 9, \"lifeStrikes\": 9 }, \"gang\": { "
+            + "\"cavities\": [8, 4], \"diePricePerCavity\": 1 }", "gang.cavities: 4 is not allowed")]
     [InlineData("costs/1", "costs/2", "schema: 'feltnest/costs/2' cannot be used here")]
     public void A_bad_field_is_named_with_its_value(string part, string instead, string problem)
     {
@@ -78,7 +105,9 @@ public sealed class CostsReaderTests : IDisposable
     [Fact]
     public void The_schema_knows_the_fields_of_the_demo()
     {
-        JsonElement known = JsonDocument.Parse(File.ReadAllBytes(RepositoryFile.PathOf("shapes", "schema", "costs.schema.json"))).RootElement.GetProperty("properties");
+        JsonElement known = JsonDocument.Parse(
+            File.ReadAllBytes(RepositoryFile.PathOf("shapes", "schema", "costs.schema.json"))).RootElement
+            .GetProperty("properties");
         JsonElement demo = JsonDocument.Parse(File.ReadAllBytes(RepositoryFile.PathOf("shapes", "demo", "costs.json"))).RootElement;
         foreach (JsonProperty field in demo.EnumerateObject())
         {

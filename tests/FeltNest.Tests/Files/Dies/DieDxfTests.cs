@@ -17,7 +17,8 @@ namespace FeltNest.Tests.Files.Dies;
 
 public sealed class DieDxfTests : IDisposable
 {
-    // Reads a drawing with a reader that is not ours: counts by layer and kind, area inside the closed polylines of the edge by their bulges, faults of its audit.
+    // Reads a drawing with a reader that is not ours: counts by layer and kind, area inside the closed polylines of the edge by their
+    // bulges, faults of its audit.
     private const string Reader = """
         import sys, json, math, collections
         import ezdxf
@@ -34,10 +35,12 @@ public sealed class DieDxfTests : IDisposable
                 if b:
                     t = 4 * math.atan(b); r = math.hypot(u - x, w - y) / 2 / math.sin(abs(t) / 2)
                     area += math.copysign(r * r * (abs(t) - math.sin(abs(t))) / 2, t)
-        print(json.dumps({"version": doc.dxfversion, "unit": doc.header["$INSUNITS"], "errors": len(audit.errors), "counts": counts, "area": area, "closed": closed, "starts": len(set(starts))}))
+        print(json.dumps({"version": doc.dxfversion, "unit": doc.header["$INSUNITS"], "errors": len(audit.errors),
+             "counts": counts, "area": area, "closed": closed, "starts": len(set(starts))}))
         """;
 
-    // Takes the cutting layer apart into lines and arcs with a reader that is not ours: pieces that lie on each other, ends that meet nothing, and the areas of the loops that the pieces close.
+    // Takes the cutting layer apart into lines and arcs with a reader that is not ours: pieces that lie on each other, ends that meet
+    // nothing, and the areas of the loops that the pieces close.
     private const string Loops = """
         import sys, json, math
         import ezdxf
@@ -87,10 +90,12 @@ public sealed class DieDxfTests : IDisposable
             while k not in done:
                 done.add(k); a, b, _, ((x, y), (u, w), t) = halves[k]
                 area += (x * w - u * y) / 2
-                if t: r = math.dist((x, y), (u, w)) / 2 / math.sin(abs(t) / 2); area += math.copysign(r * r * (abs(t) - math.sin(abs(t))) / 2, t)
+                if t: r = math.dist((x, y), (u, w)) / 2 / math.sin(abs(t) / 2); area += \
+                    math.copysign(r * r * (abs(t) - math.sin(abs(t))) / 2, t)
                 ring = out[b]; k = ring[ring.index(k ^ 1) - 1]
             areas.append(area)
-        print(json.dumps({"kinds": sorted(kinds), "overlaps": overlaps, "dangling": dangling, "areas": sorted(a for a in areas if a > 0), "pieces": len(pieces)}))
+        print(json.dumps({"kinds": sorted(kinds), "overlaps": overlaps, "dangling": dangling,
+             "areas": sorted(a for a in areas if a > 0), "pieces": len(pieces)}))
         """;
 
     private readonly TempFolder folder = new();
@@ -101,7 +106,8 @@ public sealed class DieDxfTests : IDisposable
     public void The_extent_of_a_drawing_holds_its_arcs()
     {
         string[] lines = Encoding.ASCII.GetString(DieDxf.Cavity(DieCases.Panels, 0)).Split("\r\n");
-        double At(string name, int group) => double.Parse(lines[Array.IndexOf(lines, name) + (group / 10 * 2)], System.Globalization.CultureInfo.InvariantCulture);
+        double At(string name, int group) =>
+            double.Parse(lines[Array.IndexOf(lines, name) + (group / 10 * 2)], System.Globalization.CultureInfo.InvariantCulture);
         Point2[] flat = [.. DieCases.Panels.Edges[0]!.Pieces.SelectMany(p => Enumerable.Range(0, 2001).Select(k => p.At(k / 2000.0)))];
 
         // Notes reach below and to the right, so left and top are the edge's.
@@ -112,7 +118,8 @@ public sealed class DieDxfTests : IDisposable
     [Fact]
     public void Notes_of_the_slots_call_them_the_middle_of_the_rule_and_nothing_else()
     {
-        string board = Encoding.ASCII.GetString(DieDxf.Board(DieCases.Panels)), gang = Encoding.ASCII.GetString(DieDxf.Gang(DieCases.Panels));
+        string board = Encoding.ASCII.GetString(DieDxf.Board(DieCases.Panels));
+        string gang = Encoding.ASCII.GetString(DieDxf.Gang(DieCases.Panels));
 
         Assert.Contains("SLOT, BRIDGE = middle line of the rule's body", board, StringComparison.Ordinal);
         Assert.Contains("mm outside the cutting edge", board, StringComparison.Ordinal);
@@ -143,7 +150,8 @@ public sealed class DieDxfTests : IDisposable
     [InlineData(180, 1)]
     [InlineData(-90, -0.41421)]
     [InlineData(0, 0)]
-    public void A_bulge_is_the_tangent_of_a_quarter_of_the_angle(double degrees, double bulge) => Assert.Equal(bulge, DxfText.Bulge(double.DegreesToRadians(degrees)), 5e-6);
+    public void A_bulge_is_the_tangent_of_a_quarter_of_the_angle(double degrees, double bulge) =>
+        Assert.Equal(bulge, DxfText.Bulge(double.DegreesToRadians(degrees)), 5e-6);
 
     [Fact]
     public void The_gang_has_one_closed_polyline_a_cavity_on_the_edge_layer_and_nothing_else_there()
@@ -180,7 +188,8 @@ public sealed class DieDxfTests : IDisposable
     [Fact]
     public void From_the_dies_side_arcs_turn_the_other_way_and_the_area_stays()
     {
-        DieDesign design = DieCases.Panels with { Request = DieCases.Panels.Request with { Order = DieCases.Order with { DieView = true } } };
+        DieDesign design =
+            DieCases.Panels with { Request = DieCases.Panels.Request with { Order = DieCases.Order with { DieView = true } } };
         string path = folder.Path("cavity.dxf");
         File.WriteAllBytes(path, DieDxf.Cavity(design, 0));
 
@@ -212,14 +221,21 @@ public sealed class DieDxfTests : IDisposable
         Assert.SkipUnless(File.Exists(python) && Run(python, "-c", "import ezdxf").Code == 0, "python3-ezdxf is missing");
         DieDesign design = DieCases.Panels;
         double area = design.Gang.Cavities.Count * design.Request.Layout.Parts[0].AreaMm2;
-        foreach ((string name, byte[] content, int cavities) in new[] { ("cavity", DieDxf.Cavity(design, 0), 1), ("die", DieDxf.Gang(design), design.Gang.Cavities.Count), ("board", DieDxf.Board(design), 0) })
+        foreach ((string name, byte[] content, int cavities) in new[]
+        {
+            ("cavity", DieDxf.Cavity(design, 0), 1),
+            ("die", DieDxf.Gang(design), design.Gang.Cavities.Count),
+            ("board", DieDxf.Board(design), 0),
+        })
         {
             string path = folder.Path($"{name}.dxf");
             File.WriteAllBytes(path, content);
             (int code, string output) = Run(python, "-c", Reader, path);
             Assert.True(code == 0, output);
             JsonElement found = JsonDocument.Parse(output).RootElement;
-            Assert.Equal(("AC1009", 4, 0), (found.GetProperty("version").GetString(), found.GetProperty("unit").GetInt32(), found.GetProperty("errors").GetInt32()));
+            Assert.Equal(
+                ("AC1009", 4, 0),
+                (found.GetProperty("version").GetString(), found.GetProperty("unit").GetInt32(), found.GetProperty("errors").GetInt32()));
             Assert.True(found.GetProperty("closed").GetBoolean());
             if (cavities > 0)
             {
@@ -239,7 +255,8 @@ public sealed class DieDxfTests : IDisposable
     {
         const string python = "/usr/bin/python3";
         Assert.SkipUnless(File.Exists(python) && Run(python, "-c", "import ezdxf").Code == 0, "python3-ezdxf is missing");
-        DieDesign design = name == "panels" ? DieCases.Panels : DieCases.Common(name == "bricks" ? DieCases.Bricks : DieCases.RoundEnds, dieView);
+        DieDesign design =
+            name == "panels" ? DieCases.Panels : DieCases.Common(name == "bricks" ? DieCases.Bricks : DieCases.RoundEnds, dieView);
         string path = folder.Path("die.dxf");
         File.WriteAllBytes(path, DieDxf.Gang(design));
         (int code, string output) = Run(python, "-c", Loops, path);
@@ -262,7 +279,9 @@ public sealed class DieDxfTests : IDisposable
         File.WriteAllBytes(path, DieDxf.Board(design));
         double drawn = DxfDrawing.Read(path).Entities.Where(e => e.Kind == "POLYLINE").Count();
         double length = design.Gang.Cavities.Select((c, i) => SlotRuns.Of(
-            design.Edges[0]!, design.Places[0]!, design.Request.Order.Board, 0, [.. design.Gang.Common.Runs.Where(r => r.Cavity == i).Select(r => (r.FromMm, r.ToMm))]).Sum(r => Length(r.Run))).Sum();
+            design.Edges[0]!, design.Places[0]!, design.Request.Order.Board, 0,
+            [.. design.Gang.Common.Runs.Where(r => r.Cavity == i).Select(r => (r.FromMm, r.ToMm))]).Sum(
+                r => Length(r.Run))).Sum();
 
         Assert.True(drawn > design.Gang.Cavities.Count);
         Assert.Equal(design.RuleLengthMm, length, 1e-6);
@@ -270,7 +289,8 @@ public sealed class DieDxfTests : IDisposable
 
     private static double Length(IReadOnlyList<ArcVertex> run) => run.Zip(run.Skip(1)).Sum(pair =>
     {
-        double chord = (pair.Second.Point - pair.First.Point).Length, half = Math.Abs(pair.First.Turn) / 2;
+        double chord = (pair.Second.Point - pair.First.Point).Length;
+        double half = Math.Abs(pair.First.Turn) / 2;
         return half == 0 ? chord : chord * half / Math.Sin(half);
     });
 

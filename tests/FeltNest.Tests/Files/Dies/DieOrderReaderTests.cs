@@ -79,7 +79,9 @@ public sealed class DieOrderReaderTests : IDisposable
     [InlineData("felt", "plies", "0", "felt.plies: 0 is outside 1 to 100")]
     [InlineData("wear", "currency", "\"1\"", "wear.currency: '1' is not a currency")]
     public void Bad_values_are_told_with_field_and_range(string part, string field, string value, string told) =>
-        Assert.Contains(told, Assert.Throws<InputException>(() => Read(root => root[part]![field] = JsonNode.Parse(value))).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            told, Assert.Throws<InputException>(() => Read(root => root[part]![field] = JsonNode.Parse(value))).Message,
+            StringComparison.Ordinal);
 
     // ISO 2768-1:1989, linear, as independent pages reproduce it (f and m); c from memory.
     [Theory]
@@ -102,7 +104,8 @@ public sealed class DieOrderReaderTests : IDisposable
     [InlineData("c", 4000, 4)]
     [InlineData("v", 5, 0.5)]
     [InlineData("v", 4000, 8)]
-    public void General_tolerances_are_those_of_the_standard(string grade, double length, double tolerance) => Assert.Equal(tolerance, GeneralTolerances.Linear(grade, length));
+    public void General_tolerances_are_those_of_the_standard(string grade, double length, double tolerance) =>
+        Assert.Equal(tolerance, GeneralTolerances.Linear(grade, length));
 
     [Fact]
     public void Lengths_outside_the_table_have_no_general_tolerance()

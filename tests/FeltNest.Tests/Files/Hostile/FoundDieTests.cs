@@ -11,7 +11,11 @@ namespace FeltNest.Tests.Files.Hostile;
 /// <summary>Dies whose numbers would have kept `check` at work for ever, or filled the memory.</summary>
 public sealed class FoundDieTests : IDisposable
 {
-    private static readonly Lazy<byte[]> Die = new(() => DieWriter.Write(DieDesigner.Run(new GangRequest(DieCases.Plates, 0, DieCases.Order, DieCases.Press(200, 70), null), TestContext.Current.CancellationToken)));
+    private static readonly Lazy<byte[]> Die = new(() =>
+        DieWriter.Write(
+            DieDesigner.Run(
+                new GangRequest(DieCases.Plates, 0, DieCases.Order, DieCases.Press(200, 70), null),
+                TestContext.Current.CancellationToken)));
 
     private readonly TempFolder folder = new();
 
@@ -22,7 +26,8 @@ public sealed class FoundDieTests : IDisposable
     [InlineData("feedMm", "1e-300", "feedMm: 1E-300 is outside 0.1 to 10000000")]
     [InlineData("cavities[0].xMm", "1e300", "xMm: 1E+300 is outside -10000000 to 10000000")]
     [InlineData("cavities[0].angleDeg", "1e300", "angleDeg: 1E+300 is outside -360 to 360")]
-    [InlineData("strike.places", "@places", "places: 7000 places of 3 cavities cut more than 20000 panels to a feed: that many are allowed")]
+    [InlineData(
+        "strike.places", "@places", "places: 7000 places of 3 cavities cut more than 20000 panels to a feed: that many are allowed")]
     [InlineData("strike.originXMm", "1e300", "originXMm: 1E+300 is outside -10000000 to 10000000")]
     public async Task A_die_beyond_all_rolls_is_told(string field, string value, string told)
     {
@@ -57,21 +62,25 @@ public sealed class FoundDieTests : IDisposable
     [Fact]
     public async Task A_die_that_costs_more_than_there_is_money_is_told()
     {
-        CommandRun run = await Checked("wear", """{ "price": 1e300, "currency": "XTS", "lifeStrikes": 1, "reRules": 0, "reRulePrice": 0 }""");
+        CommandRun run =
+            await Checked("wear", """{ "price": 1e300, "currency": "XTS", "lifeStrikes": 1, "reRules": 0, "reRulePrice": 0 }""");
 
         Assert.Contains("wear.price: 1E+300 is outside", Assert.Single(run.Messages), StringComparison.Ordinal);
     }
 
     private async Task<CommandRun> Checked(string field, string value)
     {
-        JsonNode root = JsonNode.Parse(Die.Value)!, at = root;
+        JsonNode root = JsonNode.Parse(Die.Value)!;
+        JsonNode at = root;
         string[] steps = field.Replace("[", ".", StringComparison.Ordinal).Replace("]", string.Empty, StringComparison.Ordinal).Split('.');
         foreach (string step in steps[..^1])
         {
             at = at is JsonArray list ? list[int.Parse(step, System.Globalization.CultureInfo.InvariantCulture)]! : at[step]!;
         }
 
-        at[steps[^1]] = value == "@places" ? new JsonArray([.. Enumerable.Range(0, 7000).Select(_ => JsonNode.Parse("""{ "xMm": 0, "yMm": 0 }"""))]) : JsonNode.Parse(value);
+        at[steps[^1]] = value == "@places"
+            ? new JsonArray([.. Enumerable.Range(0, 7000).Select(_ => JsonNode.Parse("""{ "xMm": 0, "yMm": 0 }"""))])
+            : JsonNode.Parse(value);
         return await CommandRun.Of("check", folder.Write("die.json", root.ToJsonString()));
     }
 }

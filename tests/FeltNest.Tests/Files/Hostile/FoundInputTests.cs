@@ -25,14 +25,18 @@ public sealed class FoundInputTests : IDisposable
     [InlineData("""{ "schema": "feltnest/press/1", "name": "\udc00" }""")]
     [InlineData("""{ "schema": "\ud83d" }""")]
     public void Half_a_character_in_json_is_told(string text) =>
-        Assert.EndsWith("line 1: holds a text that is not sound Unicode: save the file as UTF-8, and write \\u only for whole characters", Told(() => PressReader.Read(folder.Write("a.json", text))), StringComparison.Ordinal);
+        Assert.EndsWith(
+            "line 1: holds a text that is not sound Unicode: save the file as UTF-8, and write \\u only for whole characters",
+            Told(() => PressReader.Read(folder.Write("a.json", text))), StringComparison.Ordinal);
 
     [Fact]
     public void Bytes_that_are_not_utf8_in_json_are_told_with_their_line()
     {
         File.WriteAllBytes(folder.Path("a.json"), [.. "{ \"schema\": \"feltnest/press/1\",\n \"na"u8, 0xFF, .. "me\": 1 }"u8]);
 
-        Assert.Contains("line 2: holds a text that is not sound Unicode", Told(() => PressReader.Read(folder.Path("a.json"))), StringComparison.Ordinal);
+        Assert.Contains(
+            "line 2: holds a text that is not sound Unicode", Told(() => PressReader.Read(folder.Path("a.json"))),
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -46,7 +50,8 @@ public sealed class FoundInputTests : IDisposable
     [Fact]
     public void A_control_character_of_an_attribute_is_not_shown()
     {
-        string message = Told(() => OutlineReader.Read(folder.Write("a.svg", """<svg xmlns="http://www.w3.org/2000/svg"><path d="&#x85;"/></svg>""")));
+        string message =
+            Told(() => OutlineReader.Read(folder.Write("a.svg", """<svg xmlns="http://www.w3.org/2000/svg"><path d="&#x85;"/></svg>""")));
 
         Assert.DoesNotContain(message, char.IsControl);
     }
@@ -55,25 +60,40 @@ public sealed class FoundInputTests : IDisposable
     [InlineData("<!DOCTYPE svg [<!ENTITY a \"b\">]><svg>&a;</svg>", "document types and entities are refused")]
     [InlineData("<!DOCTYPE svg SYSTEM \"file:///etc/hostname\"><svg/>", "document types and entities are refused")]
     [InlineData("<svg>&a;</svg>", "is not sound XML")]
-    public void Entities_are_never_expanded(string text, string told) => Assert.Contains(told, Told(() => OutlineReader.Read(folder.Write("a.svg", text))), StringComparison.Ordinal);
+    public void Entities_are_never_expanded(string text, string told) =>
+        Assert.Contains(told, Told(() => OutlineReader.Read(folder.Write("a.svg", text))), StringComparison.Ordinal);
 
     [Fact]
     public void Deep_nesting_is_told_in_json_and_in_drawings()
     {
         Told(() => PartReader.Read(folder.Write("a.json", new string('[', 1_000_000))));
         Told(() => PartReader.Read(folder.Write("b.json", string.Concat(Enumerable.Repeat("{\"a\":", 1_000_000)))));
-        Told(() => OutlineReader.Read(folder.Write("c.svg", $"<svg>{string.Concat(Enumerable.Repeat("<g>", 200_000))}{string.Concat(Enumerable.Repeat("</g>", 200_000))}</svg>")));
-        Told(() => OutlineReader.Read(folder.Write("d.svg", $"<svg><defs>{string.Concat(Enumerable.Repeat("<g>", 200_000))}{string.Concat(Enumerable.Repeat("</g>", 200_000))}</defs></svg>")));
+        Told(() =>
+            OutlineReader.Read(
+                folder.Write(
+                    "c.svg",
+                    $"<svg>{string.Concat(Enumerable.Repeat("<g>", 200_000))}{string.Concat(Enumerable.Repeat("</g>", 200_000))}</svg>")));
+        Told(() =>
+            OutlineReader.Read(
+                folder.Write(
+                    "d.svg",
+                    $"<svg><defs>{string.Concat(Enumerable.Repeat("<g>", 200_000))}"
+                        + $"{string.Concat(Enumerable.Repeat("</g>", 200_000))}</defs></svg>")));
     }
 
     [Fact]
     public void Curves_without_end_are_refused_before_they_fill_the_memory()
     {
-        string curves = string.Concat(Enumerable.Repeat("C 9e9 0 0 9e9 0 0 ", 20_000)), shapes = string.Concat(Enumerable.Repeat("<path d=\"M 0 0 C 9e9 0 0 9e9 5 0 z\"/>", 20_000));
+        string curves = string.Concat(Enumerable.Repeat("C 9e9 0 0 9e9 0 0 ", 20_000));
+        string shapes = string.Concat(Enumerable.Repeat("<path d=\"M 0 0 C 9e9 0 0 9e9 5 0 z\"/>", 20_000));
         long before = GC.GetAllocatedBytesForCurrentThread();
 
-        Assert.Contains("more than 500000 chords", Told(() => OutlineReader.Read(folder.Write("a.svg", $"<svg><path d=\"M 0 0 {curves}\"/></svg>"))), StringComparison.Ordinal);
-        Assert.Contains("more than 500000 chords", Told(() => OutlineReader.Read(folder.Write("b.svg", $"<svg>{shapes}</svg>"))), StringComparison.Ordinal);
+        Assert.Contains(
+            "more than 500000 chords", Told(() => OutlineReader.Read(folder.Write("a.svg", $"<svg><path d=\"M 0 0 {curves}\"/></svg>"))),
+            StringComparison.Ordinal);
+        Assert.Contains(
+            "more than 500000 chords", Told(() => OutlineReader.Read(folder.Write("b.svg", $"<svg>{shapes}</svg>"))),
+            StringComparison.Ordinal);
         Assert.True(GC.GetAllocatedBytesForCurrentThread() - before < 1L << 30);
     }
 
@@ -82,7 +102,9 @@ public sealed class FoundInputTests : IDisposable
     {
         string points = string.Concat(Enumerable.Range(0, 1_000_000).Select(i => $"{i % 1000},{i / 1000} "));
 
-        Assert.Contains("more than 10000 points", Told(() => OutlineReader.Read(folder.Write("a.svg", $"<svg><polyline points=\"{points}\"/></svg>"))), StringComparison.Ordinal);
+        Assert.Contains(
+            "more than 10000 points", Told(() => OutlineReader.Read(folder.Write("a.svg", $"<svg><polyline points=\"{points}\"/></svg>"))),
+            StringComparison.Ordinal);
     }
 
     // A drawing program that joins a straight line to an arc writes such bulges.
@@ -93,7 +115,11 @@ public sealed class FoundInputTests : IDisposable
     [InlineData("1e-12")]
     public void An_arc_too_flat_to_be_one_is_a_straight_piece(string bulge)
     {
-        ImportedOutline read = OutlineReader.Read(folder.Write("a.dxf", $"0\nSECTION\n2\nENTITIES\n0\nLWPOLYLINE\n70\n1\n10\n0\n20\n0\n42\n{bulge}\n10\n30\n20\n0\n42\n1\n10\n30\n20\n20\n10\n0\n20\n20\n0\nENDSEC\n0\nEOF\n"));
+        ImportedOutline read = OutlineReader.Read(
+            folder.Write(
+                "a.dxf",
+                $"0\nSECTION\n2\nENTITIES\n0\nLWPOLYLINE\n70\n1\n10\n0\n20\n0\n42\n"
+                    + $"{bulge}\n10\n30\n20\n0\n42\n1\n10\n30\n20\n20\n10\n0\n20\n20\n0\nENDSEC\n0\nEOF\n"));
 
         // A rectangle of 30 by 20 with a half disc of radius 10 at its end.
         Assert.Equal(600 + (50 * Math.PI), read.RawArcs!.Area, 1e-6);
@@ -102,9 +128,12 @@ public sealed class FoundInputTests : IDisposable
     [Fact]
     public void Arcs_that_would_be_millions_of_corners_are_refused()
     {
-        string text = """{ "schema": "feltnest/outline/1", "name": "a", "arcs": [{ "x": 0, "y": 0, "turnDeg": 359.9999999 }, { "x": 100, "y": 0, "turnDeg": 0 }] }""";
+        string text = """{ "schema": "feltnest/outline/1", "name": "a","""
+            + """ "arcs": [{ "x": 0, "y": 0, "turnDeg": 359.9999999 }, { "x": 100, "y": 0, "turnDeg": 0 }] }""";
 
-        Assert.Contains("outline has more than 10000 points where its arcs are divided", Told(() => OutlineReader.Read(folder.Write("a.json", text))), StringComparison.Ordinal);
+        Assert.Contains(
+            "outline has more than 10000 points where its arcs are divided", Told(() => OutlineReader.Read(folder.Write("a.json", text))),
+            StringComparison.Ordinal);
     }
 
     // Two hundred metres struck every 350 mm: all the copies of its thousands of corners were laid at once.
@@ -112,11 +141,14 @@ public sealed class FoundInputTests : IDisposable
     public void A_cavity_far_longer_than_its_feed_is_refused_in_little_memory()
     {
         string path = folder.Write("a.svg", """
-            <svg xmlns="http://www.w3.org/2000/svg" width="120mm" height="60mm" viewBox="0 0 120 60"><path d="M 35.516 5.248 L 98.25 14.159 A 100000.1 16 0 0 1 98.25 45.841 L 35.516 54.752 A 25 0.3 0 1 1 35.516 5.248 Z"/></svg>
+            <svg xmlns="http://www.w3.org/2000/svg" width="120mm" height="60mm" viewBox="0 0 120 60">
+            <path d="M 35.516 5.248 L 98.25 14.159 A 100000.1 16 0 0 1 98.25 45.841 L 35.516 54.752 A 25 0.3 0 1 1 35.516 5.248 Z"/></svg>
             """);
         long before = GC.GetAllocatedBytesForCurrentThread();
 
-        Assert.Contains("do not clear each other when struck again after 350 mm", Told(() => DrawnDie.Read(path, 350, new EdgeTrims(15, 15), [])), StringComparison.Ordinal);
+        Assert.Contains(
+            "do not clear each other when struck again after 350 mm", Told(() => DrawnDie.Read(path, 350, new EdgeTrims(15, 15), [])),
+            StringComparison.Ordinal);
         Assert.InRange(GC.GetAllocatedBytesForCurrentThread() - before, 0, 100L << 20);
     }
 
@@ -124,10 +156,13 @@ public sealed class FoundInputTests : IDisposable
     [Fact]
     public void A_thousand_cavities_in_one_place_are_refused_without_measuring_every_pair()
     {
-        string circles = string.Concat(Enumerable.Repeat("0\nCIRCLE\n10\n5\n20\n5\n40\n5\n", 1000)), path = folder.Write("a.dxf", $"0\nSECTION\n2\nENTITIES\n{circles}0\nENDSEC\n0\nEOF\n");
+        string circles = string.Concat(Enumerable.Repeat("0\nCIRCLE\n10\n5\n20\n5\n40\n5\n", 1000));
+        string path = folder.Write("a.dxf", $"0\nSECTION\n2\nENTITIES\n{circles}0\nENDSEC\n0\nEOF\n");
         long before = GC.GetAllocatedBytesForCurrentThread();
 
-        Assert.Contains("its 1000 cavities do not clear each other", Told(() => DrawnDie.Read(path, 350, new EdgeTrims(15, 15), [])), StringComparison.Ordinal);
+        Assert.Contains(
+            "its 1000 cavities do not clear each other", Told(() => DrawnDie.Read(path, 350, new EdgeTrims(15, 15), [])),
+            StringComparison.Ordinal);
         Assert.InRange(GC.GetAllocatedBytesForCurrentThread() - before, 0, 1L << 30);
     }
 
@@ -157,7 +192,9 @@ public sealed class FoundInputTests : IDisposable
     {
         Assert.SkipUnless(File.Exists("/dev/zero"), "no /dev/zero");
 
-        Assert.EndsWith("is longer than 20971520 bytes, which is the most that is read", Told(() => PressReader.Read("/dev/zero")), StringComparison.Ordinal);
+        Assert.EndsWith(
+            "is longer than 20971520 bytes, which is the most that is read", Told(() => PressReader.Read("/dev/zero")),
+            StringComparison.Ordinal);
     }
 
     [Theory]
@@ -178,7 +215,10 @@ public sealed class FoundInputTests : IDisposable
                 JsonNode offer = plan["stock"]![0]!.DeepClone();
                 offer["minimumM"] = 0;
                 plan["offers"] = new JsonArray(offer);
-                plan["purchases"] = new JsonArray(JsonNode.Parse($$"""{ "offer": {{offer["roll"]!.ToJsonString()}}, "rolls": 2000000000, "metres": 1, "price": 1 }"""));
+                plan[
+                    "purchases"] = new JsonArray(
+                        JsonNode.Parse(
+                            $$"""{ "offer": {{offer["roll"]!.ToJsonString()}}, "rolls": 2000000000, "metres": 1, "price": 1 }"""));
                 break;
             case "number":
                 plan[field]![0]!["dies"] = new JsonArray(7);
@@ -206,7 +246,8 @@ public sealed class FoundInputTests : IDisposable
     [InlineData("rack", "reRules", "2147483647", "reRules: 2147483647 is outside 0 to 1000")]
     public async Task A_plan_of_orders_beyond_all_days_and_money_is_told(string holder, string field, string value, string told)
     {
-        JsonNode plan = JsonNode.Parse(HostileReaders.OrderPlan())!, place = plan[holder] is JsonArray list ? list[0]! : plan[holder]!;
+        JsonNode plan = JsonNode.Parse(HostileReaders.OrderPlan())!;
+        JsonNode place = plan[holder] is JsonArray list ? list[0]! : plan[holder]!;
         place[field] = JsonNode.Parse(value);
         CommandRun run = await CommandRun.Of("check", folder.Write("plan.json", plan.ToJsonString()));
 
@@ -245,7 +286,8 @@ public sealed class FoundInputTests : IDisposable
         Assert.Contains("angleDeg: -1E+308 is outside -360 to 360", Assert.Single(run.Messages), StringComparison.Ordinal);
     }
 
-    // The copies of a strike within reach of another were millions of millions, and strikes in line from so far before the roll came to no end.
+    // The copies of a strike within reach of another were millions of millions, and strikes in line from so far before the roll came to no
+    // end.
     [Theory]
     [InlineData("pattern", "feedMm", 1e-9, "feedMm: 1E-09 is outside 0.1 to 100000")]
     [InlineData("pattern", "feedMm", 0.1, "feedMm: 0.1 puts more than 16000 strikes on a roll of 100000 mm")]
@@ -253,7 +295,8 @@ public sealed class FoundInputTests : IDisposable
     [InlineData(null, "guidePlayMm", 1e308, "guidePlayMm: 1E+308 is outside 0 to 200")]
     public async Task A_roll_plan_of_strikes_without_number_is_told(string? holder, string field, double value, string told)
     {
-        JsonNode plan = JsonNode.Parse(HostileReaders.RollPlan())!, place = holder is null ? plan : plan[holder]!;
+        JsonNode plan = JsonNode.Parse(HostileReaders.RollPlan())!;
+        JsonNode place = holder is null ? plan : plan[holder]!;
         place[field] = value;
         plan["roll"]!["lengthM"] = 100;
         CommandRun run = await CommandRun.Of("check", folder.Write("plan.json", plan.ToJsonString()));
@@ -268,7 +311,8 @@ public sealed class FoundInputTests : IDisposable
         plan["pattern"]!["panels"] = new JsonArray();
         CommandRun run = await CommandRun.Of("check", folder.Write("plan.json", plan.ToJsonString()));
 
-        Assert.Contains("pattern.panels: is empty: a strike cuts at least one panel", Assert.Single(run.Messages), StringComparison.Ordinal);
+        Assert.Contains(
+            "pattern.panels: is empty: a strike cuts at least one panel", Assert.Single(run.Messages), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -4,7 +4,8 @@ using Xunit;
 
 namespace FeltNest.Tests.Files.Hostile;
 
-/// <summary>Readers of spoiled files: each returns or throws an error of ours, in one line, in little time and memory. A file that fails is found again by reader and number.</summary>
+/// <summary>Readers of spoiled files: each returns or throws an error of ours, in one line, in little time and memory. A file that fails is
+/// found again by reader and number.</summary>
 public sealed class HostileInputTests : IDisposable
 {
     // Far above what any of these files needs (a few megabytes), far below what a machine has.
@@ -36,7 +37,9 @@ public sealed class HostileInputTests : IDisposable
             (string? message, string? fault) = Outcome(() => read(path));
             told += message is null ? 0 : 1;
             fault ??= watch.Elapsed > Longest ? $"took {watch.Elapsed.TotalSeconds:0} s" : null;
-            fault ??= GC.GetAllocatedBytesForCurrentThread() - before > MostBytes ? $"took {(GC.GetAllocatedBytesForCurrentThread() - before) >> 20} MB" : null;
+            fault ??= GC.GetAllocatedBytesForCurrentThread() - before > MostBytes
+                ? $"took {(GC.GetAllocatedBytesForCurrentThread() - before) >> 20} MB"
+                : null;
             if (fault is not null && faults.TrueForAll(known => known[(known.IndexOf(':', StringComparison.Ordinal) + 1)..] != fault))
             {
                 faults.Add(string.Create(CultureInfo.InvariantCulture, $"{number}:{fault}"));
@@ -52,15 +55,18 @@ public sealed class HostileInputTests : IDisposable
     public void A_sound_file_is_read_the_same_under_decimal_commas(string name)
     {
         (_, string ending, Action<string> read, Func<byte[][]> sound) = HostileReaders.All.Single(reader => reader.Name == name);
-        CultureInfo before = CultureInfo.CurrentCulture, commas = (CultureInfo)CultureInfo.InvariantCulture.Clone();
-        (commas.NumberFormat.NumberDecimalSeparator, commas.NumberFormat.NumberGroupSeparator, commas.NumberFormat.NegativeSign) = (",", ".", "\u2212");
+        CultureInfo before = CultureInfo.CurrentCulture;
+        CultureInfo commas = (CultureInfo)CultureInfo.InvariantCulture.Clone();
+        (commas.NumberFormat.NumberDecimalSeparator, commas.NumberFormat.NumberGroupSeparator, commas.NumberFormat.NegativeSign) = (
+            ",", ".", "\u2212");
         commas.DateTimeFormat.ShortDatePattern = "dd.MM.yyyy";
         byte[][] files = sound();
         string path = folder.Path("file" + ending);
         for (int number = 0; number < files.Length + 20; number++)
         {
             File.WriteAllBytes(path, number < files.Length ? files[number] : new HostileMutator(number, files).Next());
-            (string?, string?) usual = Outcome(() => read(path)), other;
+            (string?, string?) usual = Outcome(() => read(path));
+            (string?, string?) other;
             CultureInfo.CurrentCulture = commas;
             try
             {
@@ -88,13 +94,16 @@ public sealed class HostileInputTests : IDisposable
         }
         catch (Exception error)
         {
-            return (null, $"{error.GetType().Name} {error.Message.Split('\n')[0]} {error.StackTrace?.Split('\n').FirstOrDefault(line => line.Contains("FeltNest.", StringComparison.Ordinal))?.Trim()}");
+            string? place = error.StackTrace?.Split('\n').FirstOrDefault(line => line.Contains("FeltNest.", StringComparison.Ordinal));
+            return (null, $"{error.GetType().Name} {error.Message.Split('\n')[0]} {place?.Trim()}");
         }
     }
 
     // What is wrong with a message, or null: letters that move the cursor, break the line or turn the writing round, or no end to it.
     private static string? PlainLineOf(string message) =>
-        message.Any(c => char.IsControl(c) || c is >= '\u200E' and <= '\u200F' or >= '\u2028' and <= '\u202E' or >= '\u2066' and <= '\u2069' or '\uFEFF') ? "control characters in a message"
+        message.Any(c =>
+            char.IsControl(c) || c is >= '\u200E' and <= '\u200F' or >= '\u2028' and <= '\u202E' or >= '\u2066' and <= '\u2069' or '\uFEFF')
+            ? "control characters in a message"
         : message.Length > 4000 ? "a message of more than 4000 letters"
         : string.IsNullOrWhiteSpace(message) ? "an empty message" : null;
 }

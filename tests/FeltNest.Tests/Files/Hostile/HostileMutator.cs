@@ -16,20 +16,26 @@ internal sealed partial class HostileMutator(int number, IReadOnlyList<byte[]> s
 
     private static readonly string[] Numbers =
     [
-        "0", "-0", "-1", "1e-320", "1e-9", "1e9", "1e15", "1e28", "1e29", "1e308", "1e309", "-1e308", "NaN", "Infinity", "-Infinity", "0x10", "1,5", "1.500,25", "2147483647", "2147483648",
-        "-2147483649", "9223372036854775808", "79228162514264337593543950336", "0.1", "0.30000000000000004", "100000", "100000.1", "359.9999999", "360", "1e", "+1", "\u0661", "1_000", "", " ",
+        "0", "-0", "-1", "1e-320", "1e-9", "1e9", "1e15", "1e28", "1e29", "1e308", "1e309", "-1e308", "NaN", "Infinity", "-Infinity",
+        "0x10", "1,5", "1.500,25", "2147483647", "2147483648",
+        "-2147483649", "9223372036854775808", "79228162514264337593543950336", "0.1", "0.30000000000000004", "100000", "100000.1",
+        "359.9999999", "360", "1e", "+1", "\u0661", "1_000", "", " ",
     ];
 
     private static readonly string[] Texts =
     [
-        "\"\"", "\" \"", "\"\\ud800\"", "\"a\\nb\"", "\"\\u001b[31m\"", "\"\\u0085\"", "\"\\u2028\"", "\"\\u202e\"", "\"\\u0000\"", "\"../../x\"", "\"CON\"", "\"1,5\"", "null", "true", "[]", "{}", "[[]]", "[null]",
-        "[{}]", "[1,2]", "[1e308,1e308]", "[[[[[[[[[[[[[[[[[[[[1]]]]]]]]]]]]]]]]]]]]", "{\"\\ud800\":1}", "{\"a\":1,\"a\":2}", "\"i\\u0307\"", "\"\u0130\"",
+        "\"\"", "\" \"", "\"\\ud800\"", "\"a\\nb\"", "\"\\u001b[31m\"", "\"\\u0085\"", "\"\\u2028\"", "\"\\u202e\"", "\"\\u0000\"",
+        "\"../../x\"", "\"CON\"", "\"1,5\"", "null", "true", "[]", "{}", "[[]]", "[null]",
+        "[{}]", "[1,2]", "[1e308,1e308]", "[[[[[[[[[[[[[[[[[[[[1]]]]]]]]]]]]]]]]]]]]", "{\"\\ud800\":1}", "{\"a\":1,\"a\":2}",
+        "\"i\\u0307\"", "\"\u0130\"",
     ];
 
     private static readonly string[] Pieces =
     [
-        "\r\n", "\r", "\n", "\0", "\u001b[2J", "\"", "'", ",", ";", "\t", "<!DOCTYPE a [<!ENTITY b \"c\">]>", "&b;", "&#x85;", "&#x1b;", "<g>", "</g>", "<![CDATA[", "<script/>", "url(http://localhost/)", "A 0 0 0 0 0 0 0",
-        "M 0 0 z", "C", "e", "-", ".", "  0\nLINE\n", " 42\n1e308\n", "  0\nENDSEC\n", "70\n-1\n", "\uFEFF", "{", "}", "[", "]", ":", "\\u", "\\ud83d", "//", "/*", "\u0131", "\ud83d\ude00",
+        "\r\n", "\r", "\n", "\0", "\u001b[2J", "\"", "'", ",", ";", "\t", "<!DOCTYPE a [<!ENTITY b \"c\">]>", "&b;", "&#x85;", "&#x1b;",
+        "<g>", "</g>", "<![CDATA[", "<script/>", "url(http://localhost/)", "A 0 0 0 0 0 0 0",
+        "M 0 0 z", "C", "e", "-", ".", "  0\nLINE\n", " 42\n1e308\n", "  0\nENDSEC\n", "70\n-1\n", "\uFEFF", "{", "}", "[", "]", ":", "\\u",
+        "\\ud83d", "//", "/*", "\u0131", "\ud83d\ude00",
     ];
 
     private readonly Random random = new(number);
@@ -58,7 +64,8 @@ internal sealed partial class HostileMutator(int number, IReadOnlyList<byte[]> s
             return [(byte)random.Next(256)];
         }
 
-        int at = random.Next(bytes.Length), end = Math.Min(bytes.Length, at + 1 + random.Next(1 << random.Next(10)));
+        int at = random.Next(bytes.Length);
+        int end = Math.Min(bytes.Length, at + 1 + random.Next(1 << random.Next(10)));
         switch (random.Next(7))
         {
             case 0:
@@ -73,7 +80,12 @@ internal sealed partial class HostileMutator(int number, IReadOnlyList<byte[]> s
                 return bytes[..at];
             case 4:
                 byte[] run = bytes[at..end];
-                return [.. bytes[..at], .. Enumerable.Repeat(run, Math.Min(1 + random.Next(2000), Longest / run.Length)).SelectMany(part => part), .. bytes[at..]];
+                return
+                [
+                    .. bytes[..at],
+                    .. Enumerable.Repeat(run, Math.Min(1 + random.Next(2000), Longest / run.Length)).SelectMany(part => part),
+                    .. bytes[at..],
+                ];
             case 5:
                 byte[] other = One(sound);
                 int from = random.Next(other.Length);
@@ -95,7 +107,8 @@ internal sealed partial class HostileMutator(int number, IReadOnlyList<byte[]> s
                 return quoted.Count == 0 ? text : Put(text, One(quoted), $"\"{(random.Next(2) == 0 ? One(Pieces) : One(Numbers))}\"");
             case 3:
                 List<string> lines = [.. text.Split('\n')];
-                int line = random.Next(lines.Count), other = random.Next(lines.Count);
+                int line = random.Next(lines.Count);
+                int other = random.Next(lines.Count);
                 string moved = lines[line];
                 if (random.Next(2) == 0)
                 {
@@ -184,7 +197,8 @@ internal sealed partial class HostileMutator(int number, IReadOnlyList<byte[]> s
         }
     }
 
-    private static string Put(string text, Match place, string instead) => text[..place.Index] + instead + text[(place.Index + place.Length)..];
+    private static string Put(string text, Match place, string instead) =>
+        text[..place.Index] + instead + text[(place.Index + place.Length)..];
 
     private T One<T>(IReadOnlyList<T> list) => list[random.Next(list.Count)];
 

@@ -27,36 +27,48 @@ using FeltNest.Yield;
 
 namespace FeltNest.Tests.Files.Hostile;
 
-/// <summary>Every reader of the project by a name, with the ending of its files and sound files to begin from. A reader that is made later gets its line here.</summary>
+/// <summary>Every reader of the project by a name, with the ending of its files and sound files to begin from. A reader that is made later
+/// gets its line here.</summary>
 internal static class HostileReaders
 {
     private static readonly Lazy<CostInputs> Costs = new(() => CostsReader.Read(RepositoryFile.PathOf("shapes", "demo", "costs.json")));
 
     private static readonly Lazy<byte[]> Layout = new(() => LayoutWriter.Write(RollCases.Squares, YieldAccount.Of(RollCases.Squares)));
 
-    private static readonly Lazy<byte[]> Die = new(() => DieWriter.Write(DieDesigner.Run(new GangRequest(DieCases.Plates, 0, DieCases.Order, null, null))));
+    private static readonly Lazy<byte[]> Die = new(() =>
+        DieWriter.Write(DieDesigner.Run(new GangRequest(DieCases.Plates, 0, DieCases.Order, null, null))));
 
-    private static readonly Lazy<Outline> Measured = new(() => PartReader.Read(RepositoryFile.PathOf("shapes", "outlines", "dog-bone.json")).Outline!.Centred);
+    private static readonly Lazy<Outline> Measured = new(() =>
+        PartReader.Read(RepositoryFile.PathOf("shapes", "outlines", "dog-bone.json")).Outline!.Centred);
 
     private static readonly string[] Drawings =
     [
-        """<svg width="10mm" height="10mm" viewBox="0 0 10 10"><g transform="rotate(30 5 5) scale(1 -1)"><rect x="1" y="1" width="6" height="4" rx="1"/></g></svg>""",
-        """<svg viewBox="0 0 9 9" width="9cm"><defs><style>a{}</style></defs><ellipse cx="3" cy="3" rx="2" ry="1" transform="skewX(10) matrix(1 0 0 1 2 2)"/></svg>""",
-        """<svg xmlns="http://www.w3.org/2000/svg"><path id="a" d="M0 0 C 10 0 10 10 0 10 S -10 20 0 20 Q 5 5 3 1 T 0 0 z"/><circle cx="50" cy="50" r="4"/><polygon points="90,90 95,90 92,99"/></svg>""",
+        """<svg width="10mm" height="10mm" viewBox="0 0 10 10">"""
+            + """<g transform="rotate(30 5 5) scale(1 -1)"><rect x="1" y="1" width="6" height="4" rx="1"/></g></svg>""",
+        """<svg viewBox="0 0 9 9" width="9cm"><defs><style>a{}</style></defs>"""
+            + """<ellipse cx="3" cy="3" rx="2" ry="1" transform="skewX(10) matrix(1 0 0 1 2 2)"/></svg>""",
+        """<svg xmlns="http://www.w3.org/2000/svg"><path id="a" d="M0 0 C 10 0 10 10 0 10 S -10 20 0 20 Q 5 5 3 1 T 0 0 z"/>"""
+            + """<circle cx="50" cy="50" r="4"/><polygon points="90,90 95,90 92,99"/></svg>""",
     ];
 
     /// <summary>Name, ending, reader, sound files.</summary>
     internal static IReadOnlyList<(string Name, string Ending, Action<string> Read, Func<byte[][]> Sound)> All { get; } =
     [
         ("ball", ".json", path => BallReader.Read(path), () => [.. Folder("balls", "*.json"), Utf8(PointBall)]),
-        ("outline", ".json", path => OutlineReader.Read(path), () => [.. Folder("outlines", "*.json"), Utf8(Triangle), Panel(), Layout.Value]),
+        ("outline", ".json", path =>
+            OutlineReader.Read(path), () => [.. Folder("outlines", "*.json"), Utf8(Triangle), Panel(), Layout.Value]),
         ("part", ".json", path => PartReader.Read(path), () => [.. Folder("balls", "type-2.json"), .. Folder("outlines", "*.json")]),
-        ("outline points", ".csv", path => OutlineReader.Read(path), () => [.. Folder("outlines", "*.csv"), Utf8("0,0\r\n10,0\r\n0,10\r\n")]),
+        ("outline points", ".csv", path =>
+            OutlineReader.Read(path), () => [.. Folder("outlines", "*.csv"), Utf8("0,0\r\n10,0\r\n0,10\r\n")]),
         ("outline drawing", ".svg", path => OutlineReader.Read(path), () => [.. Folder("outlines", "*.svg"), .. Drawings.Select(Utf8)]),
         ("outline exchange", ".dxf", path => OutlineReader.Read(path), () => [.. Folder("outlines", "*.dxf"), Utf8(Disc)]),
-        ("die drawing", ".svg", path => DrawnDie.Read(path, 350, new EdgeTrims(15, 15), []), () => [.. Folder("outlines", "*.svg"), .. Drawings.Select(Utf8)]),
-        ("die exchange", ".dxf", path => DrawnDie.Read(path, 350, new EdgeTrims(15, 15), []), () => [.. Folder("outlines", "*.dxf"), Utf8(Disc)]),
-        ("layout", ".json", path => LayoutReader.Read(path), () => [Layout.Value, LayoutWriter.Write(SampleLayout.TwoBands, YieldAccount.Of(SampleLayout.TwoBands))]),
+        ("die drawing", ".svg", path =>
+            DrawnDie.Read(path, 350, new EdgeTrims(15, 15), []), () => [.. Folder("outlines", "*.svg"), .. Drawings.Select(Utf8)]),
+        ("die exchange", ".dxf", path =>
+            DrawnDie.Read(path, 350, new EdgeTrims(15, 15), []), () => [.. Folder("outlines", "*.dxf"), Utf8(Disc)]),
+        ("layout", ".json", path =>
+            LayoutReader.Read(path),
+            () => [Layout.Value, LayoutWriter.Write(SampleLayout.TwoBands, YieldAccount.Of(SampleLayout.TwoBands))]),
         ("roll", ".json", path => RollReader.Read(path), () => [.. Folder("demo/rolls", "*.json")]),
         ("press", ".json", path => PressReader.Read(path), () => [.. Folder("demo/presses", "*.json")]),
         ("costs", ".json", path => CostsReader.Read(path), () => [.. Folder("demo", "costs.json")]),
@@ -64,7 +76,9 @@ internal static class HostileReaders
         ("die life", ".json", path => LifeReader.Read(path), () => [Utf8(Life)]),
         ("offers", ".csv", path => OffersReader.Read(path), () => [.. Folder("demo", "offers.csv"), Utf8(Semicolons)]),
         ("actuals", ".csv", path => ActualsReader.Read(path), () => [.. Folder("demo", "actuals.csv")]),
-        ("orders", ".csv", path => OrdersReader.Read(path, ["type 2", "type 2 woven"], ["woven, raised and milled", "woven A (invented)"]), () => [.. Folder("demo", "orders.csv")]),
+        ("orders", ".csv", path =>
+            OrdersReader.Read(path, ["type 2", "type 2 woven"], ["woven, raised and milled", "woven A (invented)"]),
+            () => [.. Folder("demo", "orders.csv")]),
         ("stock", ".csv", ReadStock, () => [.. Folder("demo", "stock.csv")]),
         ("dies", ".csv", ReadDies, () => [.. Folder("demo", "dies.csv").Select(OwnLayouts)]),
         ("die", ".json", path => DieReader.Read(path), () => [Die.Value]),
@@ -74,16 +88,21 @@ internal static class HostileReaders
         ("checked die", ".json", path => Check(path), () => [Die.Value]),
     ];
 
-    private const string Triangle = """{ "schema": "feltnest/outline/1", "name": "t", "points": [[0,0],[10,0],[0,10]], "sources": { "a": "b" } }""";
+    private const string Triangle =
+        """{ "schema": "feltnest/outline/1", "name": "t", "points": [[0,0],[10,0],[0,10]], "sources": { "a": "b" } }""";
 
-    private const string Life = """{ "schema": "feltnest/die-life/1", "name": "D", "revision": "A", "supersededBy": null, "panelProfileMm": 1.2, "strikes": 9000, "failed": false, "reRuleAt": 5000.5, "driftLimit": 5000.5, "statedLife": null, "die": null, "drifts": [], "readings": [] }""";
+    private const string Life = """{ "schema": "feltnest/die-life/1", "name": "D", "revision": "A", "supersededBy": null,"""
+            + """ "panelProfileMm": 1.2, "strikes": 9000, "failed": false, "reRuleAt": 5000.5,"""
+            + """ "driftLimit": 5000.5, "statedLife": null, "die": null, "drifts": [], "readings": [] }""";
 
     private const string Disc = "0\nSECTION\n2\nENTITIES\n0\nCIRCLE\n10\n5\n20\n5\n40\n5\n0\nENDSEC\n0\nEOF\n";
 
-    private const string Semicolons = "name;felt;widthMm;lengthM;price;priceUnit;currency;priceLow;priceHigh\r\nA;w;1500;50;18,40;m;EUR;17,1;19,9\r\n";
+    private const string Semicolons =
+        "name;felt;widthMm;lengthM;price;priceUnit;currency;priceLow;priceHigh\r\nA;w;1500;50;18,40;m;EUR;17,1;19,9\r\n";
 
     private const string PointBall = """
-        { "schema": "feltnest/ball/1", "name": "p", "ruleType": "type-2", "core": { "outerDiameterMm": 60, "massG": 45 }, "cement": { "thicknessMm": 0.15, "massPerAreaGsm": 100 },
+        { "schema": "feltnest/ball/1", "name": "p", "ruleType": "type-2", "core": { "outerDiameterMm": 60, "massG": 45 },
+         "cement": { "thicknessMm": 0.15, "massPerAreaGsm": 100 },
           "seam": { "curve": "points", "points": [[1,0,0.3],[0,1,-0.3],[-1,0,0.3],[0,-1,-0.3]], "seamGapMm": 1 } }
         """;
 
@@ -128,7 +147,8 @@ internal static class HostileReaders
         }
     }
 
-    // The whole command: what is read is verified, too. Its messages are lines already, so one that tells a failure of the program is the fault.
+    // The whole command: what is read is verified, too. Its messages are lines already, so one that tells a failure of the program is the
+    // fault.
     private static void Check(string path)
     {
         CommandRun run = CommandRun.Of("check", path, "--json").GetAwaiter().GetResult();
@@ -153,9 +173,17 @@ internal static class HostileReaders
 
     internal static byte[] OrderPlan() => OrderPlanWriter.Json(OrderPlanner.Run(OrderCases.Workshop(3, 3, 4), 1));
 
-    private static byte[] OwnLayouts(byte[] dies) => Utf8(string.Join('\n', Encoding.UTF8.GetString(dies).Split('\n').Select(line => string.Join(',', line.Split(',').Select((cell, i) => i == 2 && cell != "layout" ? "layout.json" : cell)))));
+    private static byte[] OwnLayouts(byte[] dies) =>
+        Utf8(
+            string.Join(
+                '\n',
+                Encoding.UTF8.GetString(dies)
+                    .Split('\n')
+                    .Select(line =>
+                        string.Join(',', line.Split(',').Select((cell, i) => i == 2 && cell != "layout" ? "layout.json" : cell)))));
 
-    private static IEnumerable<byte[]> Folder(string name, string pattern) => Directory.GetFiles(RepositoryFile.PathOf("shapes", name), pattern).Order(StringComparer.Ordinal).Select(File.ReadAllBytes);
+    private static IEnumerable<byte[]> Folder(string name, string pattern) =>
+        Directory.GetFiles(RepositoryFile.PathOf("shapes", name), pattern).Order(StringComparer.Ordinal).Select(File.ReadAllBytes);
 
     private static byte[] Utf8(string text) => Encoding.UTF8.GetBytes(text);
 }

@@ -29,7 +29,9 @@ public sealed class DrawnDieTests : IDisposable
         Assert.Equal((135, 4, 110), (die.RollWidthMm, die.Bands[0].Repeat.Panels.Count, die.Bands[0].Repeat.LengthMm));
         Assert.Equal(4 / 0.110, die.PanelsPerMetre, 1e-9);
         Assert.All(die.Parts, part => Assert.Equal(2500, part.AreaMm2, 1e-9));
-        Assert.Contains(notes, note => note.Contains("4 cavities of 2500.0 mm2 on average, 110.00 mm across, struck every 110 mm", StringComparison.Ordinal));
+        Assert.Contains(
+            notes,
+            note => note.Contains("4 cavities of 2500.0 mm2 on average, 110.00 mm across, struck every 110 mm", StringComparison.Ordinal));
 
         // One row of it needs 50 mm and its trims, both 110.
         Assert.Equal([(1, 75.0), (2, 135.0)], KeptDie.Widths(die, 200).Take(2).Select(d => (d.Rows, Math.Round(d.LeastWidthMm, 9))));
@@ -42,7 +44,8 @@ public sealed class DrawnDieTests : IDisposable
         string path = folder.Write("today.svg", Squares);
         string message = Assert.Throws<InputException>(() => DrawnDie.Read(path, 100, 15, [])).Message;
 
-        Assert.Contains("today.svg: its 4 cavities do not clear each other when struck again after 100 mm", message, StringComparison.Ordinal);
+        Assert.Contains(
+            "today.svg: its 4 cavities do not clear each other when struck again after 100 mm", message, StringComparison.Ordinal);
         Assert.DoesNotContain('\n', message);
     }
 
@@ -60,14 +63,21 @@ public sealed class DrawnDieTests : IDisposable
     [Fact]
     public void A_loop_that_stays_open_is_refused_with_its_place()
     {
-        string path = folder.Write("today.svg", Squares.Replace("""<rect x="75" y="80" width="50" height="50"/>""", """<polyline points="75,80 125,80 125,130"/>""", StringComparison.Ordinal));
-        Assert.Contains("is open: a line ends near", Assert.Throws<InputException>(() => DrawnDie.Read(path, 110, 15, [])).Message, StringComparison.Ordinal);
+        string path = folder.Write(
+            "today.svg",
+            Squares.Replace(
+                """<rect x="75" y="80" width="50" height="50"/>""", """<polyline points="75,80 125,80 125,130"/>""",
+                StringComparison.Ordinal));
+        Assert.Contains(
+            "is open: a line ends near", Assert.Throws<InputException>(() => DrawnDie.Read(path, 110, 15, [])).Message,
+            StringComparison.Ordinal);
     }
 
     // Squares of two units, lower left corners given.
     private static string Dxf(int unit, params (double X, double Y)[] corners) =>
         $"0\nSECTION\n2\nHEADER\n9\n$INSUNITS\n70\n{unit}\n0\nENDSEC\n0\nSECTION\n2\nENTITIES\n"
         + string.Concat(corners.Select(c =>
-            $"0\nLWPOLYLINE\n8\n0\n90\n4\n70\n1\n10\n{c.X}\n20\n{c.Y}\n10\n{c.X + 2}\n20\n{c.Y}\n10\n{c.X + 2}\n20\n{c.Y + 2}\n10\n{c.X}\n20\n{c.Y + 2}\n"))
+            $"0\nLWPOLYLINE\n8\n0\n90\n4\n70\n1\n10\n{c.X}\n20\n{c.Y}\n10\n{c.X + 2}\n20\n{c.Y}\n"
+                + $"10\n{c.X + 2}\n20\n{c.Y + 2}\n10\n{c.X}\n20\n{c.Y + 2}\n"))
         + "0\nENDSEC\n0\nEOF\n";
 }

@@ -20,7 +20,9 @@ public sealed class OffersReaderTests : IDisposable
 
         Assert.Equal(3, offers.Count);
         Assert.Equal(
-            new FeltOffer("Birch 1370", "woven B (invented)", 1370, 60, new FeltPrice(12.10m, PriceUnit.SquareMetre, "EUR"), 1360, 12, 800, "bare", 2.5, 600, "B-7"), offers[1]);
+            new FeltOffer(
+                "Birch 1370", "woven B (invented)", 1370, 60, new FeltPrice(12.10m, PriceUnit.SquareMetre, "EUR"), 1360, 12, 800, "bare",
+                2.5, 600, "B-7"), offers[1]);
         Assert.Equal((PriceUnit.Kilogram, "USD", 1600d), (offers[2].Price.Unit, offers[2].Price.Currency, offers[2].PlannedWidthMm));
     }
 
@@ -31,9 +33,11 @@ public sealed class OffersReaderTests : IDisposable
     [InlineData("currency,priceUnit,price,lengthM,widthMm,felt,name\nEUR,m,18.4,50,1500,f, A ")]
     public void Separators_quotes_line_ends_blank_lines_and_the_order_of_columns_do_not_matter(string text)
     {
-        FeltOffer expected = new("A", "f", 1500, 50, new FeltPrice(18.4m, PriceUnit.Metre, "EUR"), null, null, null, null, null, null, null);
+        FeltOffer expected = new(
+            "A", "f", 1500, 50, new FeltPrice(18.4m, PriceUnit.Metre, "EUR"), null, null, null, null, null, null, null);
         Assert.Equal(expected, Assert.Single(Read(text)));
-        Assert.Equal(expected, Assert.Single(OffersReader.Read(File(Encoding.UTF8.GetPreamble().Concat(Encoding.UTF8.GetBytes(text)).ToArray()))));
+        Assert.Equal(
+            expected, Assert.Single(OffersReader.Read(File(Encoding.UTF8.GetPreamble().Concat(Encoding.UTF8.GetBytes(text)).ToArray()))));
     }
 
     [Fact]
@@ -42,7 +46,8 @@ public sealed class OffersReaderTests : IDisposable
 
     [Theory]
     [InlineData("A,f,1500,50,18.4,,EUR", "line 2, priceUnit: '' is not allowed: m, m2, kg")]
-    [InlineData("A,f,1500,50,18.4,kg,EUR", "line 2, massPerAreaGsm: is blank and the price is per kg: give the mass of the felt as it is bought")]
+    [InlineData(
+        "A,f,1500,50,18.4,kg,EUR", "line 2, massPerAreaGsm: is blank and the price is per kg: give the mass of the felt as it is bought")]
     [InlineData("A,f,1500,50,18.4,yd,EUR", "line 2, priceUnit: 'yd' is not allowed: m, m2, kg")]
     [InlineData("A,f,1500,50,18.4,m,EUR\n\nA,f,1500,50,18.4,m,EUR", "line 4, name: 'A' stands in the list twice")]
     [InlineData("A,f,15oo,50,18.4,m,EUR", "line 2, widthMm: '15oo' is not a number: write 12.5")]
@@ -60,23 +65,36 @@ public sealed class OffersReaderTests : IDisposable
 
     [Theory]
     [InlineData("name,felt,widthMm,lengthM,price,currency\nA,f,1,1,1,EUR", "line 1: the column priceUnit is missing")]
-    [InlineData("name,felt,widthMm,lengthM,price,priceUnit,currency,edgeMM\nA,f,1,1,1,m,EUR,1", "line 1: the column 'edgeMM' is not known; did you mean 'edgeMm'?")]
-    [InlineData("name,felt,widthMm,lengthM,price,priceUnit,currency,lot,lot\nA,f,1,1,1,m,EUR,1,2", "line 1: the column 'lot' stands there twice")]
+    [InlineData(
+        "name,felt,widthMm,lengthM,price,priceUnit,currency,edgeMM\nA,f,1,1,1,m,EUR,1",
+        "line 1: the column 'edgeMM' is not known; did you mean 'edgeMm'?")]
+    [InlineData(
+        "name,felt,widthMm,lengthM,price,priceUnit,currency,lot,lot\nA,f,1,1,1,m,EUR,1,2", "line 1: the column 'lot' stands there twice")]
     [InlineData("name,felt,widthMm,lengthM,price,priceUnit,currency\n\n", "holds a line of names and nothing below it")]
     [InlineData("\n \n", "holds no lines")]
-    [InlineData("name,felt,widthMm,lengthM,price,priceUnit,currency,leastWidthMm\nA,f,1480,50,1,m,EUR,1500", "line 2, leastWidthMm: 1500 is above the nominal width of 1480 mm")]
-    [InlineData("name;felt;widthMm;lengthM;price;priceUnit;currency\nA;f;1500;50,5;18.4;m;EUR", "line 2, lengthM: '50,5' has a decimal ',' where line 2 has a decimal '.'")]
-    [InlineData("name;felt;widthMm;lengthM;price;priceUnit;currency\nA;f;1.500,0;50;18,4;m;EUR", "line 2, widthMm: '1.500,0' has a comma: write 1250.5 without thousands")]
+    [InlineData(
+        "name,felt,widthMm,lengthM,price,priceUnit,currency,leastWidthMm\nA,f,1480,50,1,m,EUR,1500",
+        "line 2, leastWidthMm: 1500 is above the nominal width of 1480 mm")]
+    [InlineData(
+        "name;felt;widthMm;lengthM;price;priceUnit;currency\nA;f;1500;50,5;18.4;m;EUR",
+        "line 2, lengthM: '50,5' has a decimal ',' where line 2 has a decimal '.'")]
+    [InlineData(
+        "name;felt;widthMm;lengthM;price;priceUnit;currency\nA;f;1.500,0;50;18,4;m;EUR",
+        "line 2, widthMm: '1.500,0' has a comma: write 1250.5 without thousands")]
     public void A_bad_table_is_named_with_its_line(string text, string problem) => Refused(text, problem);
 
     [Fact]
     public void Text_in_another_code_is_refused_in_words() => Assert.Contains(
-        "is not UTF-8", Assert.Throws<InputException>(() => OffersReader.Read(File([.. Encoding.UTF8.GetBytes(Head + "\n"), 0xE9, 0x2C]))).Message, StringComparison.Ordinal);
+        "is not UTF-8",
+        Assert.Throws<InputException>(() => OffersReader.Read(File([.. Encoding.UTF8.GetBytes(Head + "\n"), 0xE9, 0x2C]))).Message,
+        StringComparison.Ordinal);
 
     private void Refused(string text, string problem)
     {
         string message = Assert.Throws<InputException>(() => Read(text)).Message;
-        Assert.Contains("offers.csv: " + (problem.StartsWith("has letters", StringComparison.Ordinal) ? string.Empty : problem), message, StringComparison.Ordinal);
+        Assert.Contains(
+            "offers.csv: " + (problem.StartsWith("has letters", StringComparison.Ordinal) ? string.Empty : problem), message,
+            StringComparison.Ordinal);
         Assert.Contains(problem, message, StringComparison.Ordinal);
         Assert.DoesNotContain('\n', message);
     }

@@ -22,10 +22,16 @@ public sealed class OrderListTests : IDisposable
     [Fact]
     public void An_office_list_with_mark_semicolons_commas_quotes_blank_lines_and_line_ends_is_read()
     {
-        string path = folder.Write("orders.csv", "\uFEFForder;ball;thousandBalls;due;lots\r\n\r\n\"K 1; first\";T2;2,5;2026-03-31;any\r\n;;;;\r\nK2;T2;1;2026-04-01;\r\n");
+        string path = folder.Write(
+            "orders.csv",
+            "\uFEFForder;ball;thousandBalls;due;lots\r\n\r\n\"K 1; first\";T2;2,5;2026-03-31;any\r\n;;;;\r\nK2;T2;1;2026-04-01;\r\n");
         IReadOnlyList<CoverOrder> orders = OrdersReader.Read(path, ["T2"], []);
 
-        Assert.Equal([new CoverOrder("K 1; first", "T2", 2500, new DateOnly(2026, 3, 31), false, null, 0), new CoverOrder("K2", "T2", 1000, new DateOnly(2026, 4, 1), true, null, 0)], orders);
+        Assert.Equal(
+            [
+                new CoverOrder("K 1; first", "T2", 2500, new DateOnly(2026, 3, 31), false, null, 0),
+                new CoverOrder("K2", "T2", 1000, new DateOnly(2026, 4, 1), true, null, 0),
+            ], orders);
     }
 
     [Theory]
@@ -40,14 +46,17 @@ public sealed class OrderListTests : IDisposable
     public void A_bad_order_is_named_by_its_line(string lines, string told)
     {
         string path = folder.Write("orders.csv", OrderHead + lines + "\n");
-        Assert.Contains(told, Assert.Throws<InputException>(() => OrdersReader.Read(path, ["T2"], ["woven"])).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            told, Assert.Throws<InputException>(() => OrdersReader.Read(path, ["T2"], ["woven"])).Message, StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_missing_column_is_named()
     {
         string path = folder.Write("orders.csv", "order,ball,due\nK1,T2,2026-03-31\n");
-        Assert.Contains("the column thousandBalls is missing", Assert.Throws<InputException>(() => OrdersReader.Read(path, ["T2"], [])).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "the column thousandBalls is missing", Assert.Throws<InputException>(() => OrdersReader.Read(path, ["T2"], [])).Message,
+            StringComparison.Ordinal);
     }
 
     [Theory]
@@ -62,16 +71,21 @@ public sealed class OrderListTests : IDisposable
     public void A_bad_roll_is_named_by_its_line(string lines, string told)
     {
         string path = folder.Write("stock.csv", StockHead + lines + "\n");
-        Assert.Contains(told, Assert.Throws<InputException>(() => new StockReader(CostInputs.Bare("EUR")).Read(path)).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            told, Assert.Throws<InputException>(() => new StockReader(CostInputs.Bare("EUR")).Read(path)).Message,
+            StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_measured_roll_must_be_the_roll_of_its_line()
     {
         folder.Write("a17.json", File.ReadAllText(RepositoryFile.PathOf("shapes", "demo", "rolls", "roll-a17.json")));
-        string path = folder.Write("stock.csv", StockHead.TrimEnd() + ",measured\nA18,\"woven, raised and milled\",L-2207,1500,30,18,m,EUR,yes,a17.json\n");
+        string path = folder.Write(
+            "stock.csv", StockHead.TrimEnd() + ",measured\nA18,\"woven, raised and milled\",L-2207,1500,30,18,m,EUR,yes,a17.json\n");
 
-        Assert.Contains("line 2, measured: ", Assert.Throws<InputException>(() => new StockReader(CostInputs.Bare("EUR")).Read(path)).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "line 2, measured: ", Assert.Throws<InputException>(() => new StockReader(CostInputs.Bare("EUR")).Read(path)).Message,
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -113,7 +127,8 @@ public sealed class OrderListTests : IDisposable
         CutDie die = DiesReader.Read(folder.Write("dies.csv", DieHead + "D1,T2,layout.json,2,100,,,,\n"))[0];
 
         // Squares of 10 mm, 12 apart along, trims of 5, gap 2: two repeats are 22 long and advance 24.
-        Assert.Equal((24, 22, 10, 2, 20), (die.Shape.FeedMm, die.Shape.LengthMm, die.Shape.AcrossMm, die.Shape.GapMm, die.Shape.LeastWidthMm));
+        Assert.Equal(
+            (24, 22, 10, 2, 20), (die.Shape.FeedMm, die.Shape.LengthMm, die.Shape.AcrossMm, die.Shape.GapMm, die.Shape.LeastWidthMm));
         Assert.Equal([2], die.Shape.ClassPanels);
         Assert.Equal(0.048, die.Shape.MetresOf(2), 12);
     }
@@ -121,7 +136,9 @@ public sealed class OrderListTests : IDisposable
     private StockRoll Measured(string widthAndLength)
     {
         folder.Write("a18.json", File.ReadAllText(RepositoryFile.PathOf("shapes", "demo", "rolls", "roll-a18.json")));
-        string path = folder.Write("stock.csv", StockHead.TrimEnd() + $",measured\nA18,\"woven, raised and milled\",L-2207,{widthAndLength},18,m,EUR,yes,a18.json\n");
+        string path = folder.Write(
+            "stock.csv",
+            StockHead.TrimEnd() + $",measured\nA18,\"woven, raised and milled\",L-2207,{widthAndLength},18,m,EUR,yes,a18.json\n");
         return new StockReader(CostInputs.Bare("EUR")).Read(path)[0];
     }
 }

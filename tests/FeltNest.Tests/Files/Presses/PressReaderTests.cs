@@ -21,7 +21,8 @@ public sealed class PressReaderTests : IDisposable
     {
         PressSpec press = Read(Sound);
 
-        Assert.Equal((80, 240, 1, null, null), (press.AllowedSharePercent, press.AllowedForceKn, press.MostPlies, press.DaylightMm, press.Hours));
+        Assert.Equal(
+            (80, 240, 1, null, null), (press.AllowedSharePercent, press.AllowedForceKn, press.MostPlies, press.DaylightMm, press.Hours));
         Assert.Equal((380, 960), (press.Bed.BoardLengthMm, press.Bed.BoardWidthMm));
         Assert.Empty(press.Dies);
     }
@@ -29,11 +30,13 @@ public sealed class PressReaderTests : IDisposable
     [Fact]
     public void The_two_presses_of_the_demo_are_read()
     {
-        PressSpec beam = PressReader.Read(RepositoryFile.PathOf("shapes", "demo", "presses", "beam-press.json")),
-            head = PressReader.Read(RepositoryFile.PathOf("shapes", "demo", "presses", "head-press.json"));
+        PressSpec beam = PressReader.Read(RepositoryFile.PathOf("shapes", "demo", "presses", "beam-press.json"));
+        PressSpec head = PressReader.Read(RepositoryFile.PathOf("shapes", "demo", "presses", "head-press.json"));
 
         Assert.Equal((600, 2, 38, 120), (beam.RatedForceKn, beam.MostPlies, beam.Hours, beam.DaylightMm));
-        Assert.Equal((300, 13, 20, 0.4, 0.5), (head.RatedForceKn, head.StrokesPerMinute, head.ChangeOverMinutes, head.FeedToleranceMm, head.GuideToleranceMm));
+        Assert.Equal(
+            (300, 13, 20, 0.4, 0.5),
+            (head.RatedForceKn, head.StrokesPerMinute, head.ChangeOverMinutes, head.FeedToleranceMm, head.GuideToleranceMm));
     }
 
     [Theory]
@@ -58,10 +61,15 @@ public sealed class PressReaderTests : IDisposable
     [Fact]
     public void The_schema_knows_the_fields_of_the_demo()
     {
-        JsonElement known = JsonDocument.Parse(File.ReadAllBytes(RepositoryFile.PathOf("shapes", "schema", "press.schema.json"))).RootElement.GetProperty("properties");
-        JsonElement demo = JsonDocument.Parse(File.ReadAllBytes(RepositoryFile.PathOf("shapes", "demo", "presses", "beam-press.json"))).RootElement;
+        JsonElement known = JsonDocument.Parse(
+            File.ReadAllBytes(RepositoryFile.PathOf("shapes", "schema", "press.schema.json"))).RootElement
+            .GetProperty("properties");
+        JsonElement demo =
+            JsonDocument.Parse(File.ReadAllBytes(RepositoryFile.PathOf("shapes", "demo", "presses", "beam-press.json"))).RootElement;
         Assert.All(demo.EnumerateObject(), field => Assert.True(known.TryGetProperty(field.Name, out _), field.Name));
-        Assert.All(demo.GetProperty("bed").EnumerateObject(), field => Assert.True(known.GetProperty("bed").GetProperty("properties").TryGetProperty(field.Name, out _), field.Name));
+        Assert.All(
+            demo.GetProperty("bed").EnumerateObject(),
+            field => Assert.True(known.GetProperty("bed").GetProperty("properties").TryGetProperty(field.Name, out _), field.Name));
     }
 
     private PressSpec Read(string text)

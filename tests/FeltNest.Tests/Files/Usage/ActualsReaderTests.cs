@@ -17,7 +17,11 @@ public sealed class ActualsReaderTests : IDisposable
         IReadOnlyList<ActualRoll> rolls = ActualsReader.Read(RepositoryFile.PathOf("shapes", "demo", "actuals.csv"));
 
         Assert.Equal(["demo A17", "demo A18", "demo B04"], rolls.Select(r => r.Roll));
-        Assert.Equal((48.2, 8402, 1476.0, 0.9, 170, 52, 10), (rolls[2].Metres, rolls[2].GoodPanels, rolls[2].WidthMm, rolls[2].EndsM, rolls[2].FaultPanels, rolls[2].RejectedPanels, rolls[2].UnpairedPanels));
+        Assert.Equal(
+            (48.2, 8402, 1476.0, 0.9, 170, 52, 10),
+            (rolls[
+                2].Metres, rolls[2].GoodPanels, rolls[2].WidthMm, rolls[2].EndsM, rolls[2].FaultPanels, rolls[2].RejectedPanels,
+                rolls[2].UnpairedPanels));
         Assert.Equal(new FeltPrice(11.80m, PriceUnit.SquareMetre, "EUR"), rolls[2].Price);
         Assert.Equal(["2026-11-03", "op 2", "sup 1"], rolls[2].SignedBy);
     }
@@ -28,7 +32,9 @@ public sealed class ActualsReaderTests : IDisposable
         ActualRoll roll = Assert.Single(Read("\uFEFFgoodPanels;roll;metres\r\n\r\n912;\"R;1\";12,6\r\n"));
 
         Assert.Equal(("R;1", 12.6, 912), (roll.Roll, roll.Metres, roll.GoodPanels));
-        Assert.Equal((null, null, null, null, null, null), (roll.WidthMm, roll.EndsM, roll.FaultPanels, roll.RejectedPanels, roll.UnpairedPanels, roll.Price));
+        Assert.Equal(
+            (null, null, null, null, null, null),
+            (roll.WidthMm, roll.EndsM, roll.FaultPanels, roll.RejectedPanels, roll.UnpairedPanels, roll.Price));
     }
 
     [Theory]

@@ -38,7 +38,8 @@ public sealed class BiarcFitterTests
     [Fact]
     public void Arcs_are_few_and_grow_as_the_cube_root_of_the_accuracy()
     {
-        // The distance of a biarc from a smooth curve falls with the third power of its length (Meek and Walton, J. Comput. Appl. Math. 59, 1995), so a tolerance 1000 times finer takes 10 times the arcs.
+        // The distance of a biarc from a smooth curve falls with the third power of its length (Meek and Walton, J. Comput. Appl. Math. 59,
+        // 1995), so a tolerance 1000 times finer takes 10 times the arcs.
         int coarse = BiarcFitter.Fit(new Ellipse(60, 25), 0.01, CurveSymmetry.Mirrors).Arcs.Vertices.Count;
         int fine = BiarcFitter.Fit(new Ellipse(60, 25), 0.00001, CurveSymmetry.Mirrors).Arcs.Vertices.Count;
 
@@ -53,7 +54,8 @@ public sealed class BiarcFitterTests
         int n = arcs.Count;
         for (int i = 0; i < n; i++)
         {
-            ArcVertex turned = arcs[(i + (n / 2)) % n], mirrored = arcs[((n / 2) - i + n) % n];
+            ArcVertex turned = arcs[(i + (n / 2)) % n];
+            ArcVertex mirrored = arcs[((n / 2) - i + n) % n];
             Assert.Equal(new ArcVertex(-arcs[i].X, -arcs[i].Y, arcs[i].Turn), turned);
             Assert.Equal(new Point2(arcs[i].X, -arcs[i].Y), mirrored.Point);
             Assert.Equal(arcs[i].Turn, arcs[((n / 2) - i - 1 + n) % n].Turn);
@@ -86,9 +88,11 @@ public sealed class BiarcFitterTests
     [Fact]
     public void A_biarc_leaves_and_arrives_in_the_directions_asked()
     {
-        Point2 start = new(1, 0.2), end = new(-0.3, 1);
+        Point2 start = new(1, 0.2);
+        Point2 end = new(-0.3, 1);
         Biarc biarc = Biarc.Between(new(new(0, 0), start), new(new(4, 3), end));
-        ArcPiece first = ArcPiece.Between(biarc.First.Point, biarc.Second.Point, biarc.First.Turn), second = ArcPiece.Between(biarc.Second.Point, biarc.End, biarc.Second.Turn);
+        ArcPiece first = ArcPiece.Between(biarc.First.Point, biarc.Second.Point, biarc.First.Turn);
+        ArcPiece second = ArcPiece.Between(biarc.Second.Point, biarc.End, biarc.Second.Turn);
 
         Assert.Equal(0, first.Spoke(0).Dot(start), 9);
         Assert.Equal(0, second.Spoke(second.Turn).Dot(end), 9);
@@ -102,12 +106,18 @@ public sealed class BiarcFitterTests
 
     private static double DenseDeviation(IPlaneCurve curve, ArcOutline arcs)
     {
-        ArcPiece[] pieces = [.. arcs.Vertices.Select((v, i) => ArcPiece.Between(v.Point, arcs.Vertices[(i + 1) % arcs.Vertices.Count].Point, v.Turn))];
+        ArcPiece[] pieces =
+        [
+            .. arcs.Vertices.Select((v, i) => ArcPiece.Between(v.Point, arcs.Vertices[(i + 1) % arcs.Vertices.Count].Point, v.Turn)),
+        ];
         double worst = 0;
         for (int i = 0; i < 5000; i++)
         {
             Point2 p = curve.At(curve.Period * i / 5000).Place;
-            worst = Math.Max(worst, pieces.Min(arc => Math.Abs(Math.IEEERemainder(Math.Atan2(p.Y - arc.Centre.Y, p.X - arc.Centre.X) - arc.StartAngle - (arc.Turn / 2), 2 * Math.PI)) <= (Math.Abs(arc.Turn) / 2) + 1e-9
+            worst = Math.Max(worst, pieces.Min(arc => Math.Abs(
+                Math.IEEERemainder(
+                    Math.Atan2(p.Y - arc.Centre.Y, p.X - arc.Centre.X) - arc.StartAngle - (arc.Turn / 2),
+                    2 * Math.PI)) <= (Math.Abs(arc.Turn) / 2) + 1e-9
                 ? Math.Abs((p - arc.Centre).Length - arc.Radius)
                 : double.PositiveInfinity));
         }
@@ -120,8 +130,11 @@ public sealed class BiarcFitterTests
         int n = arcs.Vertices.Count;
         for (int i = 0; i < n; i++)
         {
-            ArcVertex a = arcs.Vertices[i], b = arcs.Vertices[(i + 1) % n], c = arcs.Vertices[(i + 2) % n];
-            Point2 arrives = (b.Point - a.Point).Turned(a.Turn / 2), leaves = (c.Point - b.Point).Turned(-b.Turn / 2);
+            ArcVertex a = arcs.Vertices[i];
+            ArcVertex b = arcs.Vertices[(i + 1) % n];
+            ArcVertex c = arcs.Vertices[(i + 2) % n];
+            Point2 arrives = (b.Point - a.Point).Turned(a.Turn / 2);
+            Point2 leaves = (c.Point - b.Point).Turned(-b.Turn / 2);
             Assert.Equal(0, arrives.Cross(leaves) / (arrives.Length * leaves.Length), 9);
             Assert.True(arrives.Dot(leaves) > 0);
         }
@@ -143,7 +156,9 @@ public sealed class BiarcFitterTests
             // The measured baseball piece of H. Hundal, sci.math, 1 Aug 1995, scaled to 64 mm and turned to start at its waist.
             (double sin, double cos) = Math.SinCos(t);
             (double sin3, double cos3) = Math.SinCos(3 * t);
-            return new(64 * new Point2((1.3 * sin) - (0.0236 * sin3), (-0.408 * cos) + (0.158 * cos3)), 64 * new Point2((1.3 * cos) - (0.0708 * cos3), (0.408 * sin) - (0.474 * sin3)));
+            return new(
+                64 * new Point2((1.3 * sin) - (0.0236 * sin3), (-0.408 * cos) + (0.158 * cos3)),
+                64 * new Point2((1.3 * cos) - (0.0708 * cos3), (0.408 * sin) - (0.474 * sin3)));
         }
     }
 

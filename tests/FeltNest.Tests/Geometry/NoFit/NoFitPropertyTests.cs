@@ -51,14 +51,16 @@ public sealed class NoFitPropertyTests
     [Fact]
     public void A_place_is_forbidden_exactly_where_the_interiors_meet()
     {
-        int forbidden = 0, allowed = 0;
+        int forbidden = 0;
+        int allowed = 0;
         for (int seed = 0; seed < Runs.Count(40); seed++)
         {
             Random random = new(seed);
             (Outline standing, Outline moving) = Pair(random, seed % RandomOutlines.Kinds);
             NoFitRegion region = NoFitRegion.Of(standing, moving);
             Point2[] corners = [.. region.Rings.SelectMany(r => r)];
-            (double lowX, double highX, double lowY, double highY) = (corners.Min(p => p.X), corners.Max(p => p.X), corners.Min(p => p.Y), corners.Max(p => p.Y));
+            (double lowX, double highX, double lowY, double highY) = (corners.Min(p => p.X), corners.Max(p => p.X), corners.Min(
+                p => p.Y), corners.Max(p => p.Y));
             Polygon still = PiecewiseUnion.ToPolygon(standing.Points);
             for (int i = 0; i < 40; i++)
             {
@@ -79,7 +81,8 @@ public sealed class NoFitPropertyTests
         for (int seed = 0; seed < Runs.Count(70); seed++)
         {
             (Outline standing, Outline moving) = Pair(new Random(seed), seed % RandomOutlines.Kinds);
-            NoFitRegion one = NoFitRegion.Of(standing, moving), other = NoFitRegion.Of(moving, standing);
+            NoFitRegion one = NoFitRegion.Of(standing, moving);
+            NoFitRegion other = NoFitRegion.Of(moving, standing);
             Assert.Equal(one.FilledArea, other.FilledArea, 1e-9 * one.FilledArea);
             Assert.All(one.Rings.SelectMany(r => r).Take(50), p => Assert.False(other.Forbids(-p)));
         }
@@ -95,7 +98,8 @@ public sealed class NoFitPropertyTests
         Outline chamber = Outline.From([new(-3, -2), new(3, -2), new(2, 2), new(-2, 3)]);
         Outline block = Outline.From(
         [
-            new(-9, -9), new(-0.5, -9), new(-0.5, -2), new(-3, -2), new(-2, 3), new(2, 2), new(3, -2), new(0.5, -2), new(0.5, -9), new(9, -9), new(9, 9), new(-9, 9),
+            new(-9, -9), new(-0.5, -9), new(-0.5, -2), new(-3, -2), new(-2, 3), new(2, 2), new(3, -2), new(0.5, -2), new(0.5, -9),
+            new(9, -9), new(9, 9), new(-9, 9),
         ]);
         NoFitRegion region = NoFitRegion.Of(block.Turned(tilt), chamber.Turned(tilt));
         Point2 only = Assert.Single(region.IsolatedPoints);

@@ -63,7 +63,10 @@ public sealed class NoFitRegionTests
     public void A_frame_has_a_hole_for_a_small_square_and_one_point_for_a_square_that_just_fits()
     {
         // A frame cannot be one simple outline: it is closed but for a cut of no width at its lower side, made 1e-9 wide here.
-        Outline frame = Outline.From([new(0, 0), new(2, 0), new(2, 1), new(1, 1), new(1, 3), new(3, 3), new(3, 1), new(2 + 1e-9, 1), new(2 + 1e-9, 0), new(4, 0), new(4, 4), new(0, 4)]);
+        Outline frame = Outline.From([
+            new(0, 0), new(2, 0), new(2, 1), new(1, 1), new(1, 3), new(3, 3), new(3, 1), new(2 + 1e-9, 1), new(2 + 1e-9, 0), new(4, 0),
+            new(4, 4), new(0, 4),
+        ]);
         Assert.Equal(24, NoFitRegion.Of(frame, UnitSquare).FilledArea, 1e-6);
         NoFitRegion tight = NoFitRegion.Of(frame, Box(2));
         Assert.Equal(36, tight.FilledArea, 1e-6);

@@ -3,8 +3,8 @@ using FeltNest.Geometry.NoFit;
 
 namespace FeltNest.Tests.Geometry.NoFit;
 
-/// <summary>A no-fit region the long way, as the judge of the fast one: sums of all convex pieces two by two, their union, and for slits and single points every edge of every
-/// sum walked along for what no open sum covers.</summary>
+/// <summary>A no-fit region the long way, as the judge of the fast one: sums of all convex pieces two by two, their union, and for slits
+/// and single points every edge of every sum walked along for what no open sum covers.</summary>
 internal sealed class PiecewiseRegion
 {
     private readonly List<ConvexSum> sums;
@@ -34,7 +34,8 @@ internal sealed class PiecewiseRegion
     /// <summary>The region of <paramref name="moving"/> against <paramref name="standing"/>.</summary>
     internal static PiecewiseRegion Of(Outline standing, Outline moving)
     {
-        IReadOnlyList<Point2[]> a = ConvexPieces.Of(standing), b = ConvexPieces.Of(moving);
+        IReadOnlyList<Point2[]> a = ConvexPieces.Of(standing);
+        IReadOnlyList<Point2[]> b = ConvexPieces.Of(moving);
         List<ConvexSum> sums = new(a.Count * b.Count);
         foreach (Point2[] first in a)
         {
@@ -75,7 +76,8 @@ internal sealed class PiecewiseRegion
         return twice / 2;
     }
 
-    // Walks every edge of every sum, keeps what no open sum covers, and sorts that into boundary, slits (forbidden on both sides) and single points.
+    // Walks every edge of every sum, keeps what no open sum covers, and sorts that into boundary, slits (forbidden on both sides) and
+    // single points.
     private (List<NoFitSlit> Slits, List<Point2> Points) Degenerate()
     {
         List<NoFitSlit> open = [];
@@ -110,7 +112,10 @@ internal sealed class PiecewiseRegion
     private void Uncovered(Point2 start, Point2 end, List<NoFitSlit> open, List<Point2> single)
     {
         double length = (end - start).Length;
-        double minX = Math.Min(start.X, end.X), maxX = Math.Max(start.X, end.X), minY = Math.Min(start.Y, end.Y), maxY = Math.Max(start.Y, end.Y);
+        double minX = Math.Min(start.X, end.X);
+        double maxX = Math.Max(start.X, end.X);
+        double minY = Math.Min(start.Y, end.Y);
+        double maxY = Math.Max(start.Y, end.Y);
         List<(double From, double To)> covered = [];
         SortedSet<double> splits = [];
         foreach (ConvexSum other in sums)
@@ -169,7 +174,8 @@ internal sealed class PiecewiseRegion
 
     private bool IsForbiddenOnBothSides(NoFitSlit piece)
     {
-        Point2 along = piece.To - piece.From, middle = (piece.From + piece.To) * 0.5;
+        Point2 along = piece.To - piece.From;
+        Point2 middle = (piece.From + piece.To) * 0.5;
         Point2 side = along.Left * (Math.Min(1000 * touch, along.Length / 4) / along.Length);
         return Forbids(middle + side) && Forbids(middle - side);
     }

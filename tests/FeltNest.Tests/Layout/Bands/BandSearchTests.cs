@@ -22,7 +22,8 @@ public sealed class BandSearchTests
         BallSpec ball = BallReader.Read(RepositoryFile.PathOf("shapes", "balls", "type-2.json")).Ball;
         LayoutRequest same = Shapes.Request(Bone, 870, gap: 2) with { Part = CoverPart.Of(ball, PanelFlattener.Flatten(ball)) };
         LayoutRequest any = same with { Rules = same.Rules with { Rows = RowRule.Any } };
-        double plain = Shapes.Lay(same).PanelsPerMetre, shared = Shapes.Lay(any).PanelsPerMetre;
+        double plain = Shapes.Lay(same).PanelsPerMetre;
+        double shared = Shapes.Lay(any).PanelsPerMetre;
         RollLayout apart = Shapes.Lay(any with { Rules = any.Rules with { Bands = 2 } });
         Assert.True(shared > 1.003 * plain, $"{shared / plain}");
         Assert.True(apart.PanelsPerMetre >= shared * (1 - 1e-9));

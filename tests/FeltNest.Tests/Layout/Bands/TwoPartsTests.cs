@@ -33,11 +33,17 @@ public sealed class TwoPartsTests
 
     [Fact]
     public void A_share_that_one_row_already_passes_is_refused_with_the_nearest() =>
-        Assert.Contains("nearest", Assert.Throws<NoAnswerException>(() => Shapes.Lay(Request with { Second = new SecondPart(Small, 0.1) })).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "nearest", Assert.Throws<NoAnswerException>(() => Shapes.Lay(Request with { Second = new SecondPart(Small, 0.1) })).Message,
+            StringComparison.Ordinal);
 
     [Fact]
     public void Two_parts_too_wide_for_each_other_are_refused() =>
-        Assert.Contains("side by side", Assert.Throws<NoAnswerException>(() => Shapes.Lay(Request with { RollWidthMm = 85, Second = new SecondPart(Small, 50) })).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "side by side",
+            Assert.Throws<NoAnswerException>(() =>
+                Shapes.Lay(Request with { RollWidthMm = 85, Second = new SecondPart(Small, 50) })).Message, StringComparison.Ordinal);
 
-    private static double Utilisation(RollLayout layout) => layout.Bands.Sum(b => b.Repeat.Panels.Sum(p => layout.Parts[p.Part].AreaMm2) / b.Repeat.LengthMm);
+    private static double Utilisation(RollLayout layout) =>
+        layout.Bands.Sum(b => b.Repeat.Panels.Sum(p => layout.Parts[p.Part].AreaMm2) / b.Repeat.LengthMm);
 }

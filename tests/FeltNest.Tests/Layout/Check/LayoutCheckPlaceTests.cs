@@ -8,7 +8,8 @@ namespace FeltNest.Tests.Layout.Check;
 /// <summary>Where the check sees a part that is no mirror of itself: extents and distances worked out by hand.</summary>
 public sealed class LayoutCheckPlaceTests
 {
-    // Corners (0, 0), (30, 0), (0, 10): turned by an angle a the part reaches from 0 to 30 sin a across for a from the slope's 18.4 degrees to 90, and from -10 sin a to 30 cos a along.
+    // Corners (0, 0), (30, 0), (0, 10): turned by an angle a the part reaches from 0 to 30 sin a across for a from the slope's 18.4 degrees
+    // to 90, and from -10 sin a to 30 cos a along.
     private static readonly Outline Wedge = Outline.From([new(0, 0), new(30, 0), new(0, 10)]);
 
     [Theory]
@@ -19,10 +20,12 @@ public sealed class LayoutCheckPlaceTests
     {
         Assert.Empty(Lay(60, 20 + height, angle, 15).Violations);
         Assert.Contains("reaches from 14.999 to", Assert.Single(Lay(60, 20 + height, angle, 14.999).Violations), StringComparison.Ordinal);
-        Assert.Contains("panel 0: reaches from 15.001 to", Assert.Single(Lay(60, 20 + height, angle, 15.001).Violations), StringComparison.Ordinal);
+        Assert.Contains(
+            "panel 0: reaches from 15.001 to", Assert.Single(Lay(60, 20 + height, angle, 15.001).Violations), StringComparison.Ordinal);
     }
 
-    // Turned by 90 degrees its long side stands at x = 0 and its tip at -10; the next copy's tip is 10 short of a repeat away, 30 short of it unturned, and turned by 180 the long sides mirror that.
+    // Turned by 90 degrees its long side stands at x = 0 and its tip at -10; the next copy's tip is 10 short of a repeat away, 30 short of
+    // it unturned, and turned by 180 the long sides mirror that.
     [Theory]
     [InlineData(0, 34, 4)]
     [InlineData(90, 14, 4)]
@@ -41,7 +44,8 @@ public sealed class LayoutCheckPlaceTests
     {
         LayoutVerdict verdict = Verify(80, 50, new PlacedPanel(0, 0, 20, 0), new PlacedPanel(0, 11 + (repeats * 50.0), 35, 0));
 
-        // The upper wedge's long side is 15 above the lower one's; the nearest places are its corner (11, 35) and the slope through (0, 30) and (30, 20), the line x + 3 y = 90.
+        // The upper wedge's long side is 15 above the lower one's; the nearest places are its corner (11, 35) and the slope through (0, 30)
+        // and (30, 20), the line x + 3 y = 90.
         Assert.Equal((11 + (3 * 35) - 90) / Math.Sqrt(10), verdict.LeastGapMm, 1e-9);
         Assert.Empty(verdict.Violations);
     }
@@ -51,7 +55,8 @@ public sealed class LayoutCheckPlaceTests
     {
         // Squares of 10 in one row, 16, 17 and 19 apart on a repeat of 52: gaps 6, 7 and 9.
         Outline square = Outline.From([new(-5, -5), new(5, -5), new(5, 5), new(-5, 5)]);
-        LayoutVerdict verdict = LayoutCheck.Verify(Of(square, 40, 52, 5, new PlacedPanel(0, 0, 20, 0), new PlacedPanel(0, 16, 20, 0), new PlacedPanel(0, 33, 20, 0)));
+        LayoutVerdict verdict = LayoutCheck.Verify(
+            Of(square, 40, 52, 5, new PlacedPanel(0, 0, 20, 0), new PlacedPanel(0, 16, 20, 0), new PlacedPanel(0, 33, 20, 0)));
 
         // Looked at are those whose boxes come within the gap and 1 mm: only the pair 16 apart.
         Assert.Equal((6, 1), (Math.Round(verdict.LeastGapMm, 9), verdict.Pairs));
@@ -66,7 +71,8 @@ public sealed class LayoutCheckPlaceTests
     {
         // The wedge is 10 high, and so is the cloth between trims of 10 and 25 on a roll of 45.
         RollLayout layout = Of(Wedge, 45, 40, 4, new PlacedPanel(0, 0, y, 0)) with { Trims = new(10, 25) };
-        Assert.Equal(violations, LayoutCheck.Verify(layout with { Bands = [layout.Bands[0] with { YFromMm = 0, YToMm = 45 }] }).Violations.Count);
+        Assert.Equal(
+            violations, LayoutCheck.Verify(layout with { Bands = [layout.Bands[0] with { YFromMm = 0, YToMm = 45 }] }).Violations.Count);
     }
 
     [Fact]
@@ -83,20 +89,26 @@ public sealed class LayoutCheckPlaceTests
     {
         LayoutRules held = new(30, 1, RowRule.Any, false);
         Assert.Empty(LayoutCheck.Verify(Of(Wedge, 80, 60, 4, new PlacedPanel(0, 0, 40, 210.5)) with { Rules = held }).Violations);
-        Assert.Contains("off the warp angle 30", Assert.Single(LayoutCheck.Verify(Of(Wedge, 80, 60, 4, new PlacedPanel(0, 0, 40, -30)) with { Rules = held }).Violations), StringComparison.Ordinal);
+        Assert.Contains(
+            "off the warp angle 30",
+            Assert.Single(LayoutCheck.Verify(Of(Wedge, 80, 60, 4, new PlacedPanel(0, 0, 40, -30)) with { Rules = held }).Violations),
+            StringComparison.Ordinal);
     }
 
     [Fact]
     public void Wedges_whose_boxes_cross_are_as_far_apart_as_their_slopes()
     {
-        // Turned by 180 degrees and moved to (40, 33) the wedge has corners (40, 33), (10, 33), (40, 23); the slope from (10, 33) to (40, 23) runs along that from (0, 30) to (30, 20), so the
-        // gap is what x + 3 y grows from 90 to 109 over sqrt 10. The boxes cross by 20 x 7.
+        // Turned by 180 degrees and moved to (40, 33) the wedge has corners (40, 33), (10, 33), (40, 23); the slope from (10, 33) to (40,
+        // 23) runs along that from (0, 30) to (30, 20), so the gap is what x + 3 y grows from 90 to 109 over sqrt 10. The boxes cross by 20
+        // x 7.
         LayoutVerdict verdict = Verify(80, 90, new PlacedPanel(0, 0, 20, 0), new PlacedPanel(0, 40, 33, 180));
         Assert.Equal(19 / Math.Sqrt(10), verdict.LeastGapMm, 1e-9);
         Assert.Empty(verdict.Violations);
 
         // A quarter turn is no mirror: corners (40, 22), (40, 52) and (30, 22), the last of them the nearest.
-        Assert.Equal((30 + (3 * 22) - 90) / Math.Sqrt(10), Verify(80, 90, new PlacedPanel(0, 0, 20, 0), new PlacedPanel(0, 40, 22, 90)).LeastGapMm, 1e-9);
+        Assert.Equal(
+            (30 + (3 * 22) - 90) / Math.Sqrt(10), Verify(80, 90, new PlacedPanel(0, 0, 20, 0), new PlacedPanel(0, 40, 22, 90)).LeastGapMm,
+            1e-9);
     }
 
     [Theory]
@@ -105,7 +117,8 @@ public sealed class LayoutCheckPlaceTests
     public void A_part_inside_another_is_as_near_as_can_be(int first, int second)
     {
         // Where nothing meets but all of one part lies in the other: the specks of 2 are 8 from the edges of the square of 20.
-        Outline large = Outline.From([new(-10, -10), new(10, -10), new(10, 10), new(-10, 10)]), speck = Outline.From([new(-1, -1), new(1, -1), new(1, 1), new(-1, 1)]);
+        Outline large = Outline.From([new(-10, -10), new(10, -10), new(10, 10), new(-10, 10)]);
+        Outline speck = Outline.From([new(-1, -1), new(1, -1), new(1, 1), new(-1, 1)]);
         RollLayout layout = Of(large, 50, 40, 4, new PlacedPanel(first, 0, 25, 0), new PlacedPanel(second, 0.5, 25, 0));
         LayoutVerdict verdict = LayoutCheck.Verify(layout with { Parts = [.. layout.Parts, layout.Parts[0] with { Outline = speck }] });
         Assert.Equal((0, 1), (verdict.LeastGapMm, verdict.Violations.Count));
@@ -118,8 +131,11 @@ public sealed class LayoutCheckPlaceTests
     {
         // The lower band's panels reach from 15 to 35, the upper one's from y - 10 up: 4 apart at 49.
         Outline square = Outline.From([new(-5, -5), new(5, -5), new(5, 5), new(-5, 5)]);
-        RollLayout roll = Of(square, 120, 60, 4, new PlacedPanel(0, 0, 20, 0), new PlacedPanel(0, 20, 30, 0), new PlacedPanel(0, 40, 20, 0));
-        LayoutBand upper = new(35, 105, new LayoutRepeat(70, [new PlacedPanel(0, 0, y + 20, 0), new PlacedPanel(0, 20, y - 5, 0), new PlacedPanel(0, 40, y + 5, 0)]));
+        RollLayout roll =
+            Of(square, 120, 60, 4, new PlacedPanel(0, 0, 20, 0), new PlacedPanel(0, 20, 30, 0), new PlacedPanel(0, 40, 20, 0));
+        LayoutBand upper = new(
+            35, 105,
+            new LayoutRepeat(70, [new PlacedPanel(0, 0, y + 20, 0), new PlacedPanel(0, 20, y - 5, 0), new PlacedPanel(0, 40, y + 5, 0)]));
         RollLayout two = roll with { Rules = roll.Rules with { Bands = 2 } };
         foreach (LayoutBand[] bands in new[] { new[] { roll.Bands[0], upper }, [upper, roll.Bands[0]] })
         {
@@ -152,7 +168,15 @@ public sealed class LayoutCheckPlaceTests
     {
         RollLayout layout = Of(Wedge, 150, 90, 4, new PlacedPanel(0, 0, 40, first), new PlacedPanel(0, 0, 100, second));
         IReadOnlyList<string> violations = LayoutCheck.Verify(layout with { Rules = layout.Rules with { Rows = rule } }).Violations;
-        Assert.Equal(kept ? [] : [rule == RowRule.Same ? "rows same: panels are not parallel" : "rows alternate: panels lie at other angles than +a and -a"], violations);
+        Assert.Equal(
+            kept
+                ? []
+                :
+                [
+                    rule == RowRule.Same
+                        ? "rows same: panels are not parallel"
+                        : "rows alternate: panels lie at other angles than +a and -a",
+                ], violations);
     }
 
     [Theory]
@@ -175,7 +199,8 @@ public sealed class LayoutCheckPlaceTests
     [InlineData(-160, 0.011)]
     public void Arcs_are_followed_whatever_their_turn(double turn, double outside)
     {
-        // A slot of 20 between ends of radius 10, one of its sides bent in by an arc: straight sides, round ends and a hollow, turned about the origin.
+        // A slot of 20 between ends of radius 10, one of its sides bent in by an arc: straight sides, round ends and a hollow, turned about
+        // the origin.
         Point2 At(double x, double y) => new Point2(x, y).Turned(double.DegreesToRadians(turn));
         ArcVertex Vertex(double x, double y, double turned) => new(At(x, y).X, At(x, y).Y, turned);
         ArcOutline arcs = ArcOutline.From([Vertex(-10, -10, 0), Vertex(10, -10, Math.PI), Vertex(10, 10, -0.6), Vertex(-10, 10, Math.PI)]);
@@ -185,7 +210,10 @@ public sealed class LayoutCheckPlaceTests
         IReadOnlyList<string> violations = LayoutCheck.Verify(layout with { Parts = [layout.Parts[0] with { Arcs = arcs }] }).Violations;
         Assert.Equal(outside == 0 ? 0 : 1, violations.Count);
         Outline within = Outline.From(around.Points.Select(p => p * (1 - 0.002)));
-        Assert.Contains("its arcs leave its polygon", Assert.Single(LayoutCheck.Verify(layout with { Parts = [new LayoutPart("part", null, within, arcs, null, null)] }).Violations), StringComparison.Ordinal);
+        Assert.Contains(
+            "its arcs leave its polygon",
+            Assert.Single(LayoutCheck.Verify(layout with { Parts = [new LayoutPart("part", null, within, arcs, null, null)] }).Violations),
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -195,11 +223,14 @@ public sealed class LayoutCheckPlaceTests
         Assert.Equal(20, LayoutCheck.Verify(layout).Violations.Count);
     }
 
-    private static LayoutVerdict Lay(double repeat, double width, double angle, double y) => Verify(width + 10, repeat, new PlacedPanel(0, 0, y, angle));
+    private static LayoutVerdict Lay(double repeat, double width, double angle, double y) =>
+        Verify(width + 10, repeat, new PlacedPanel(0, 0, y, angle));
 
-    private static LayoutVerdict Verify(double width, double repeat, params PlacedPanel[] panels) => LayoutCheck.Verify(Of(Wedge, width, repeat, 4, panels));
+    private static LayoutVerdict Verify(double width, double repeat, params PlacedPanel[] panels) =>
+        LayoutCheck.Verify(Of(Wedge, width, repeat, 4, panels));
 
     private static RollLayout Of(Outline part, double width, double repeat, double gap, params PlacedPanel[] panels) => new(
-        [new LayoutPart("part", null, part, null, null, null)], width, 15, gap, new LayoutRules(null, 0, RowRule.Any, false), [new LayoutBand(15, width - 15, new LayoutRepeat(repeat, panels))],
+        [new LayoutPart("part", null, part, null, null, null)], width, 15, gap, new LayoutRules(null, 0, RowRule.Any, false),
+        [new LayoutBand(15, width - 15, new LayoutRepeat(repeat, panels))],
         new SearchRecord(1, 1, false, "by hand", null, 0, 0, null));
 }

@@ -23,12 +23,14 @@ public sealed class LayoutCheckTests
     [InlineData(24 - 2e-4, 4)]
     [InlineData(20 - 2e-4, 0)]
     [InlineData(10, 0)]
-    public void Squares_too_near_to_their_copies_are_caught(double length, double gap) => Assert.NotEmpty(Verify(Lay(length, gap)).Violations);
+    public void Squares_too_near_to_their_copies_are_caught(double length, double gap) =>
+        Assert.NotEmpty(Verify(Lay(length, gap)).Violations);
 
     [Fact]
     public void A_part_inside_another_is_caught_at_gap_0()
     {
-        RollLayout layout = Lay(30, 0) with { Parts = [Part(Square), Part(Outline.From([new(-1, -1), new(1, -1), new(1, 1), new(-1, 1)]))] };
+        RollLayout layout =
+            Lay(30, 0) with { Parts = [Part(Square), Part(Outline.From([new(-1, -1), new(1, -1), new(1, 1), new(-1, 1)]))] };
         layout = With(layout, new PlacedPanel(0, 0, 20, 0), new PlacedPanel(1, 0, 20, 0));
         Assert.NotEmpty(Verify(layout).Violations);
     }
@@ -43,7 +45,8 @@ public sealed class LayoutCheckTests
     [Theory]
     [InlineData(14.9)]
     [InlineData(25.1)]
-    public void A_panel_over_the_edge_trim_is_caught(double y) => Assert.NotEmpty(Verify(With(Lay(24, 4), new PlacedPanel(0, 0, y, 0))).Violations);
+    public void A_panel_over_the_edge_trim_is_caught(double y) =>
+        Assert.NotEmpty(Verify(With(Lay(24, 4), new PlacedPanel(0, 0, y, 0))).Violations);
 
     [Fact]
     public void A_panel_off_the_warp_angle_is_caught()
@@ -58,9 +61,19 @@ public sealed class LayoutCheckTests
     {
         LayoutRules rules = new(null, 0, RowRule.Any, true);
         Assert.Empty(Verify(With(Lay(60, 4, rules), new PlacedPanel(0, 0, 20, 0), new PlacedPanel(0, 30, 20, 90))).Violations);
-        Assert.Equal("one way: panels do not lie within 90 degrees of one direction", Assert.Single(Verify(With(Lay(60, 4, rules), new PlacedPanel(0, 0, 20, 350), new PlacedPanel(0, 30, 20, 170))).Violations));
-        Assert.Single(Verify(With(Lay(90, 4, rules, 10), new PlacedPanel(0, 0, 25, 100), new PlacedPanel(0, 30, 25, 0), new PlacedPanel(0, 60, 25, -100))).Violations);
-        Assert.Empty(Verify(With(Lay(60, 4, rules with { OneWay = false }), new PlacedPanel(0, 0, 20, 350), new PlacedPanel(0, 30, 20, 170))).Violations);
+        Assert.Equal(
+            "one way: panels do not lie within 90 degrees of one direction",
+            Assert.Single(Verify(With(Lay(60, 4, rules), new PlacedPanel(0, 0, 20, 350), new PlacedPanel(0, 30, 20, 170))).Violations));
+        Assert.Single(
+            Verify(
+                With(
+                    Lay(90, 4, rules, 10), new PlacedPanel(0, 0, 25, 100), new PlacedPanel(0, 30, 25, 0),
+                    new PlacedPanel(0, 60, 25, -100))).Violations);
+        Assert.Empty(
+            Verify(
+                With(
+                    Lay(60, 4, rules with { OneWay = false }), new PlacedPanel(0, 0, 20, 350),
+                    new PlacedPanel(0, 30, 20, 170))).Violations);
     }
 
     [Fact]
@@ -78,16 +91,20 @@ public sealed class LayoutCheckTests
     public void A_polygon_that_does_not_contain_its_arcs_is_caught()
     {
         ArcOutline disc = ArcOutline.From([new(-10, 0, Math.PI), new(10, 0, Math.PI)]);
-        Assert.Empty(Verify(Lay(24, 4) with { Parts = [new LayoutPart("disc", null, disc.ContainingPolygon(0.01), disc, null, null)] }).Violations);
+        Assert.Empty(
+            Verify(Lay(24, 4) with { Parts = [new LayoutPart("disc", null, disc.ContainingPolygon(0.01), disc, null, null)] }).Violations);
         Outline chords = Outline.From(Enumerable.Range(0, 90).Select(i => new Point2(10, 0).Turned(Math.PI * i / 45)));
         Assert.NotEmpty(Verify(Lay(24, 4) with { Parts = [new LayoutPart("disc", null, chords, disc, null, null)] }).Violations);
-        Assert.NotEmpty(Verify(Lay(24, 4) with { Parts = [new LayoutPart("disc", null, disc.ContainingPolygon(0.05), disc, null, null)] }).Violations);
+        Assert.NotEmpty(
+            Verify(Lay(24, 4) with { Parts = [new LayoutPart("disc", null, disc.ContainingPolygon(0.05), disc, null, null)] }).Violations);
     }
 
     [Fact]
     public void Bands_nearer_than_the_gap_are_caught()
     {
-        LayoutRepeat low = new(24, [new PlacedPanel(0, 0, 15, 0)]), high = new(25, [new PlacedPanel(0, 0, 39, 0)]), near = new(25, [new PlacedPanel(0, 0, 38, 0)]);
+        LayoutRepeat low = new(24, [new PlacedPanel(0, 0, 15, 0)]);
+        LayoutRepeat high = new(25, [new PlacedPanel(0, 0, 39, 0)]);
+        LayoutRepeat near = new(25, [new PlacedPanel(0, 0, 38, 0)]);
         RollLayout roll = Lay(24, 4);
         roll = roll with { RollWidthMm = 60, Rules = roll.Rules with { Bands = 2 } };
         Assert.Empty(Verify(roll with { Bands = [new LayoutBand(5, 27, low), new LayoutBand(27, 55, high)] }).Violations);
@@ -100,7 +117,8 @@ public sealed class LayoutCheckTests
 
     private static RollLayout Lay(double length, double gap, LayoutRules? rules = null, double room = 0) => new(
         [Part(Square)], 40 + room, 5, gap, rules ?? new LayoutRules(null, 0, RowRule.Any, false),
-        [new LayoutBand(5, 35 + room, new LayoutRepeat(length, [new PlacedPanel(0, 0, 20, 0)]))], new SearchRecord(1, 1, false, "by hand", null, 0, 0, null));
+        [new LayoutBand(5, 35 + room, new LayoutRepeat(length, [new PlacedPanel(0, 0, 20, 0)]))],
+        new SearchRecord(1, 1, false, "by hand", null, 0, 0, null));
 
     private static RollLayout With(RollLayout layout, params PlacedPanel[] panels) =>
         layout with { Bands = [layout.Bands[0] with { Repeat = layout.Bands[0].Repeat with { Panels = panels } }] };

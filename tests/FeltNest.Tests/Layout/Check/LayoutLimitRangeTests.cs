@@ -6,7 +6,8 @@ using Xunit;
 
 namespace FeltNest.Tests.Layout.Check;
 
-/// <summary>Both ends of every range of a request, asked without a search: a bar of 30 by 10 on a roll of 100 with trims of 5 and a gap of 4.</summary>
+/// <summary>Both ends of every range of a request, asked without a search: a bar of 30 by 10 on a roll of 100 with trims of 5 and a gap of
+/// 4.</summary>
 public sealed class LayoutLimitRangeTests
 {
     private static readonly Outline Bar = Shapes.Of(1, 0, 0, 30, 0, 30, 10, 0, 10);
@@ -90,18 +91,22 @@ public sealed class LayoutLimitRangeTests
     public void A_gap_as_wide_as_the_part_is_thick_is_the_widest()
     {
         LayoutLimits.Require(Request with { GapMm = 10 });
-        Assert.StartsWith("10.001 mm swallows the part, which is only 10 mm across", Assert.Throws<InputException>(() => LayoutLimits.Require(Request with { GapMm = 10.001 })).Problem, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "10.001 mm swallows the part, which is only 10 mm across",
+            Assert.Throws<InputException>(() => LayoutLimits.Require(Request with { GapMm = 10.001 })).Problem, StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_part_as_high_as_the_cloth_fits_and_a_higher_one_is_told_the_width_it_needs()
     {
         // Upright the bar is 30 high; with trims of 5 and 7 it needs 42, rounded up to a hundredth where it is 30.003.
-        LayoutRequest upright = Request with { RollWidthMm = 42, Trims = new EdgeTrims(5, 7), Rules = Request.Rules with { WarpAngleDeg = 90 } };
+        LayoutRequest upright =
+            Request with { RollWidthMm = 42, Trims = new EdgeTrims(5, 7), Rules = Request.Rules with { WarpAngleDeg = 90 } };
         LayoutLimits.Require(upright);
         LayoutRequest higher = upright with { Part = Shapes.Part(Shapes.Of(1, 0, 0, 30.003, 0, 30.003, 10, 0, 10)) };
         Assert.EndsWith(
-            "needs 30.003 mm across (tilted 90 degrees), the usable width is 30 mm: the least roll width that works is 42.01 mm", Assert.Throws<NoAnswerException>(() => LayoutLimits.Require(higher)).Message, StringComparison.Ordinal);
+            "needs 30.003 mm across (tilted 90 degrees), the usable width is 30 mm: the least roll width that works is 42.01 mm",
+            Assert.Throws<NoAnswerException>(() => LayoutLimits.Require(higher)).Message, StringComparison.Ordinal);
         LayoutLimits.Require(higher with { RollWidthMm = 42.01 });
 
         // Free to turn it lies flat: 10 is enough.
@@ -115,12 +120,18 @@ public sealed class LayoutLimitRangeTests
         LayoutRequest upright = Request with { Rules = Request.Rules with { WarpAngleDeg = 90 } };
         LayoutLimits.Require(Forbidding(upright, 35, 70));
         Assert.Equal(
-            "the forbidden stripes leave no room: the panel needs 30 mm across (tilted 90 degrees), the widest run of cloth between stripes and trims is 27 mm",
+            "the forbidden stripes leave no room: the panel needs 30 mm across (tilted 90 degrees), the widest run of cloth between "
+                + "stripes and trims is 27 mm",
             Assert.Throws<NoAnswerException>(() => LayoutLimits.Require(Forbidding(upright, 30, 68))).Message);
-        Assert.Contains("widest run of cloth between stripes and trims is 0 mm", Assert.Throws<NoAnswerException>(() => LayoutLimits.Require(Forbidding(upright, 0, 100))).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "widest run of cloth between stripes and trims is 0 mm",
+            Assert.Throws<NoAnswerException>(() => LayoutLimits.Require(Forbidding(upright, 0, 100))).Message, StringComparison.Ordinal);
 
         // Where even the whole cloth is too narrow the stripe is not to blame.
-        Assert.Contains("the usable width is 29 mm", Assert.Throws<NoAnswerException>(() => LayoutLimits.Require(Forbidding(upright, 20, 22) with { RollWidthMm = 39 })).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "the usable width is 29 mm",
+            Assert.Throws<NoAnswerException>(() => LayoutLimits.Require(Forbidding(upright, 20, 22) with { RollWidthMm = 39 })).Message,
+            StringComparison.Ordinal);
     }
 
     [Theory]
@@ -139,7 +150,8 @@ public sealed class LayoutLimitRangeTests
     public void A_bed_holds_the_panel_at_an_allowed_tilt_or_none(double? warp, double? length, double? width, bool allowed)
     {
         // At 45 degrees the bar is (30 + 10)/sqrt 2 = 28.284 both ways.
-        LayoutRequest request = Request with { Rules = Request.Rules with { WarpAngleDeg = warp, Die = new DieLimit(null, length, width) } };
+        LayoutRequest request =
+            Request with { Rules = Request.Rules with { WarpAngleDeg = warp, Die = new DieLimit(null, length, width) } };
         Exception? error = Record.Exception(() => LayoutLimits.Require(request));
         Assert.Equal(allowed, error is null);
         Assert.True(allowed || error is NoAnswerException);
@@ -148,7 +160,9 @@ public sealed class LayoutLimitRangeTests
     [Fact]
     public void The_nearest_tilt_for_a_bed_is_told() => Assert.EndsWith(
         "the nearest needs 28.284 mm along and 28.284 mm across",
-        Assert.Throws<NoAnswerException>(() => LayoutLimits.Require(Request with { Rules = Request.Rules with { Die = new DieLimit(null, 28, 28) } })).Message, StringComparison.Ordinal);
+        Assert.Throws<NoAnswerException>(() =>
+            LayoutLimits.Require(Request with { Rules = Request.Rules with { Die = new DieLimit(null, 28, 28) } })).Message,
+            StringComparison.Ordinal);
 
     // Tilts +a and -a are both allowed where the range holds a tilt that is its own mirror: along or across the roll.
     [Theory]
@@ -173,7 +187,8 @@ public sealed class LayoutLimitRangeTests
         LayoutLimits.Require(Request with { Rules = rules with { WarpAngleDeg = null } });
     }
 
-    private static LayoutRequest Forbidding(LayoutRequest request, double from, double to) => request with { Rules = request.Rules with { Forbidden = [new ForbiddenStrip(from, to)] } };
+    private static LayoutRequest Forbidding(LayoutRequest request, double from, double to) =>
+        request with { Rules = request.Rules with { Forbidden = [new ForbiddenStrip(from, to)] } };
 
     private static LayoutRequest With(string field, double value) => field switch
     {

@@ -16,7 +16,9 @@ public sealed class LayoutLimitsTests
     {
         NoAnswerException error = Assert.Throws<NoAnswerException>(() => LayoutLimits.Require(Shapes.Request(Speck, 6001, gap: 1)));
 
-        Assert.Equal("the panel needs 1 mm across: more than 3000 rows would lie over 6001 mm of cloth, which is the most that is searched; are its units right?", error.Message);
+        Assert.Equal(
+            "the panel needs 1 mm across: more than 3000 rows would lie over 6001 mm of cloth, which is the most that is searched; are "
+                + "its units right?", error.Message);
     }
 
     [Fact]
@@ -29,6 +31,7 @@ public sealed class LayoutLimitsTests
         LayoutRequest request = Shapes.Request(Speck, 11_999, gap: 1);
 
         LayoutLimits.Require(request with { Rules = request.Rules with { Forbidden = [new(5999, 6000)] } });
-        Assert.Throws<NoAnswerException>(() => LayoutLimits.Require(request with { Rules = request.Rules with { Forbidden = [new(1, 2)] } }));
+        Assert.Throws<NoAnswerException>(() =>
+            LayoutLimits.Require(request with { Rules = request.Rules with { Forbidden = [new(1, 2)] } }));
     }
 }

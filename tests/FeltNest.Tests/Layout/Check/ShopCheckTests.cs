@@ -22,20 +22,24 @@ public sealed class ShopCheckTests
     public void A_panel_in_a_forbidden_stripe_is_named()
     {
         LayoutRules rules = Squares.Rules with { Forbidden = [new ForbiddenStrip(18, 21)] };
-        Assert.Contains(LayoutCheck.Verify(Squares with { Rules = rules }).Violations, v => v.Contains("forbidden stripe", StringComparison.Ordinal));
+        Assert.Contains(
+            LayoutCheck.Verify(Squares with { Rules = rules }).Violations, v => v.Contains("forbidden stripe", StringComparison.Ordinal));
     }
 
     [Fact]
     public void A_repeat_below_the_least_is_named()
     {
         LayoutRules rules = Squares.Rules with { LeastRepeatMm = 41 };
-        Assert.Contains(LayoutCheck.Verify(Squares with { Rules = rules }).Violations, v => v.Contains("shorter than the least", StringComparison.Ordinal));
+        Assert.Contains(
+            LayoutCheck.Verify(Squares with { Rules = rules }).Violations,
+            v => v.Contains("shorter than the least", StringComparison.Ordinal));
     }
 
     [Fact]
     public void More_bands_than_allowed_are_named()
     {
-        LayoutBand low = new(5, 25, new LayoutRepeat(20, [new(0, 0, 15, 0)])), high = new(25, 45, new LayoutRepeat(30, [new(0, 0, 35, 0)]));
+        LayoutBand low = new(5, 25, new LayoutRepeat(20, [new(0, 0, 15, 0)]));
+        LayoutBand high = new(25, 45, new LayoutRepeat(30, [new(0, 0, 35, 0)]));
         RollLayout two = Squares with { Bands = [low, high] };
         Assert.Contains(LayoutCheck.Verify(two).Violations, v => v.Contains("1 allowed", StringComparison.Ordinal));
         Assert.Empty(LayoutCheck.Verify(two with { Rules = two.Rules with { Bands = 2 } }).Violations);
@@ -46,7 +50,8 @@ public sealed class ShopCheckTests
     [InlineData(3, 1, 0, 0, "does not make a repeat")]
     [InlineData(4, 1, 0, 0, "holds 4 panels")]
     public void A_die_that_does_not_cut_the_repeat_is_named(int panels, int across, double x, double y, string words) =>
-        Assert.Contains(Violations(Struck(panels, across, x, y), new DieLimit(2, null, null)), v => v.Contains(words, StringComparison.Ordinal));
+        Assert.Contains(
+            Violations(Struck(panels, across, x, y), new DieLimit(2, null, null)), v => v.Contains(words, StringComparison.Ordinal));
 
     [Fact]
     public void A_die_larger_than_its_bed_is_named() =>
@@ -57,8 +62,14 @@ public sealed class ShopCheckTests
     [InlineData(0, 10, null)]
     [InlineData(20, 30, null)]
     [InlineData(40, 50, null)]
-    [InlineData(0, 10.001, "panel 0: reaches from 10 to 20 mm across, into the forbidden stripe 0 to 10.001|panel 1: reaches from 10 to 20 mm across, into the forbidden stripe 0 to 10.001")]
-    [InlineData(39.999, 50, "panel 2: reaches from 30 to 40 mm across, into the forbidden stripe 39.999 to 50|panel 3: reaches from 30 to 40 mm across, into the forbidden stripe 39.999 to 50")]
+    [InlineData(
+        0, 10.001,
+        "panel 0: reaches from 10 to 20 mm across, into the forbidden stripe 0 to 10.001|panel 1: reaches from 10 to 20 mm across, into "
+            + "the forbidden stripe 0 to 10.001")]
+    [InlineData(
+        39.999, 50,
+        "panel 2: reaches from 30 to 40 mm across, into the forbidden stripe 39.999 to 50|panel 3: reaches from 30 to 40 mm across, "
+            + "into the forbidden stripe 39.999 to 50")]
     public void A_stripe_is_met_from_below_and_from_above(double from, double to, string? lines)
     {
         RollLayout layout = Squares with { Rules = Squares.Rules with { Forbidden = [new ForbiddenStrip(from, to)] } };
@@ -70,7 +81,8 @@ public sealed class ShopCheckTests
     [InlineData(24.999, 15.001, 1)]
     public void A_turned_panel_reaches_as_far_across_as_its_corners(double above, double below, int lines)
     {
-        // A wedge with corners (0, 0), (20, 0), (0, 10) at 30 degrees: its corners stand 0, 20 sin 30 = 10 and 10 cos 30 = 8.66 above its origin at 15.
+        // A wedge with corners (0, 0), (20, 0), (0, 10) at 30 degrees: its corners stand 0, 20 sin 30 = 10 and 10 cos 30 = 8.66 above its
+        // origin at 15.
         RollLayout layout = Lone(new PlacedPanel(0, 0, 15, 30), new DieLimit(null, null, null));
         Assert.Equal(lines, Stripes(layout, above, 40));
         Assert.Equal(lines, Stripes(layout, 0, below));
@@ -90,12 +102,16 @@ public sealed class ShopCheckTests
     public void A_bed_is_asked_for_the_extent_of_the_turned_panel(double? length, double? width, int lines)
     {
         // The same wedge reaches from -10 sin 30 = -5 to 20 cos 30 = 17.3205 along: 22.3205 by 10.
-        Assert.Equal(lines, LayoutCheck.Verify(Lone(new PlacedPanel(0, 0, 15, 30), new DieLimit(null, length + 0.0005, width))).Violations.Count);
+        Assert.Equal(
+            lines, LayoutCheck.Verify(Lone(new PlacedPanel(0, 0, 15, 30), new DieLimit(null, length + 0.0005, width))).Violations.Count);
 
         // Half-turned it reaches as far; a quarter turn on, its length is its width.
-        Assert.Equal(lines, LayoutCheck.Verify(Lone(new PlacedPanel(0, 0, 30, 210), new DieLimit(null, length + 0.0005, width))).Violations.Count);
-        Assert.Equal(lines, LayoutCheck.Verify(Lone(new PlacedPanel(0, 0, 15, 120), new DieLimit(null, width, length + 0.0005))).Violations.Count);
-        Assert.Equal(lines, LayoutCheck.Verify(Lone(new PlacedPanel(0, 0, 40, 300), new DieLimit(null, width, length + 0.0005))).Violations.Count);
+        Assert.Equal(
+            lines, LayoutCheck.Verify(Lone(new PlacedPanel(0, 0, 30, 210), new DieLimit(null, length + 0.0005, width))).Violations.Count);
+        Assert.Equal(
+            lines, LayoutCheck.Verify(Lone(new PlacedPanel(0, 0, 15, 120), new DieLimit(null, width, length + 0.0005))).Violations.Count);
+        Assert.Equal(
+            lines, LayoutCheck.Verify(Lone(new PlacedPanel(0, 0, 40, 300), new DieLimit(null, width, length + 0.0005))).Violations.Count);
     }
 
     [Theory]
@@ -109,19 +125,29 @@ public sealed class ShopCheckTests
     public void A_strike_cuts_its_panels_wherever_the_repeat_begins(double x, double y, double angle, int lines)
     {
         // Rows at 15 and 35, the upper one 13 further along; the die is the lower row.
-        LayoutRepeat repeat = new(40, [new(0, 3, 15, 0), new(0, 23, 15, 0), new(0, 16, 35, angle), new(0, 36, 35, angle)]) { Strike = new StrikeBlock(2, [default, new Point2(x, y)], 30, 10) };
-        Assert.Equal(lines, Violations(Squares with { Bands = [Squares.Bands[0] with { Repeat = repeat }] }, new DieLimit(2, 30, 10)).Count(line => line.Contains("is not cut by strike 1", StringComparison.Ordinal)));
+        LayoutRepeat repeat = new(40, [new(0, 3, 15, 0), new(0, 23, 15, 0), new(0, 16, 35, angle), new(0, 36, 35, angle)])
+        {
+            Strike = new StrikeBlock(2, [default, new Point2(x, y)], 30, 10),
+        };
+        Assert.Equal(
+            lines,
+            Violations(Squares with { Bands = [Squares.Bands[0] with { Repeat = repeat }] }, new DieLimit(2, 30, 10))
+                .Count(line => line.Contains("is not cut by strike 1", StringComparison.Ordinal)));
     }
 
     [Fact]
     public void A_strike_cuts_panels_at_the_angle_of_its_die()
     {
-        LayoutRepeat repeat = new(40, [new(0, 3, 15, 90), new(0, 16, 35, 450)]) { Strike = new StrikeBlock(1, [default, new Point2(13, 20)], 10, 10) };
+        LayoutRepeat repeat = new(40, [new(0, 3, 15, 90), new(0, 16, 35, 450)])
+        {
+            Strike = new StrikeBlock(1, [default, new Point2(13, 20)], 10, 10),
+        };
         Assert.Empty(Violations(Squares with { Bands = [Squares.Bands[0] with { Repeat = repeat }] }, new DieLimit(1, 10, 10)));
     }
 
     [Fact]
-    public void A_repeat_just_as_long_as_the_least_is_kept() => Assert.Empty(LayoutCheck.Verify(Squares with { Rules = Squares.Rules with { LeastRepeatMm = 40 } }).Violations);
+    public void A_repeat_just_as_long_as_the_least_is_kept() =>
+        Assert.Empty(LayoutCheck.Verify(Squares with { Rules = Squares.Rules with { LeastRepeatMm = 40 } }).Violations);
 
     [Fact]
     public void A_strike_cuts_no_other_part()
@@ -129,7 +155,12 @@ public sealed class ShopCheckTests
         RollLayout layout = Struck(2, 2, 0, 20) with { Parts = [Squares.Parts[0], Squares.Parts[0]] };
         PlacedPanel[] panels = [.. layout.Bands[0].Repeat.Panels];
         panels[3] = panels[3] with { Part = 1 };
-        Assert.Contains("panel 3 is not cut by strike 1", Assert.Single(Violations(layout with { Bands = [layout.Bands[0] with { Repeat = layout.Bands[0].Repeat with { Panels = panels } }] }, new DieLimit(2, 30, 10))), StringComparison.Ordinal);
+        Assert.Contains(
+            "panel 3 is not cut by strike 1",
+            Assert.Single(
+                Violations(
+                    layout with { Bands = [layout.Bands[0] with { Repeat = layout.Bands[0].Repeat with { Panels = panels } }] },
+                    new DieLimit(2, 30, 10))), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -139,7 +170,8 @@ public sealed class ShopCheckTests
     {
         // Squares at 2 and 38 of 40 are 4 apart over the end: 14 in all, though 46 as written.
         LayoutRepeat repeat = new(40, [new(0, 2, 15, 0), new(0, 38, 35, 0)]);
-        Assert.Equal(lines, Violations(Squares with { Bands = [Squares.Bands[0] with { Repeat = repeat }] }, new DieLimit(2, bed, 30)).Count);
+        Assert.Equal(
+            lines, Violations(Squares with { Bands = [Squares.Bands[0] with { Repeat = repeat }] }, new DieLimit(2, bed, 30)).Count);
         Assert.Single(Violations(Squares with { Bands = [Squares.Bands[0] with { Repeat = repeat }] }, new DieLimit(2, 14, 29.999)));
     }
 
@@ -153,8 +185,21 @@ public sealed class ShopCheckTests
     private static RollLayout Struck(int panels, int across, double x, double y)
     {
         LayoutBand band = Squares.Bands[0];
-        return Squares with { Bands = [band with { Repeat = band.Repeat with { Strike = new StrikeBlock(panels, [.. Enumerable.Range(0, across).Select(k => new Point2(k * x, k * y))], 0, 0) } }] };
+        return Squares with
+        {
+            Bands =
+            [
+                band with
+                {
+                    Repeat = band.Repeat with
+                    {
+                        Strike = new StrikeBlock(panels, [.. Enumerable.Range(0, across).Select(k => new Point2(k * x, k * y))], 0, 0),
+                    },
+                },
+            ],
+        };
     }
 
-    private static IReadOnlyList<string> Violations(RollLayout layout, DieLimit die) => LayoutCheck.Verify(layout with { Rules = layout.Rules with { Die = die } }).Violations;
+    private static IReadOnlyList<string> Violations(RollLayout layout, DieLimit die) =>
+        LayoutCheck.Verify(layout with { Rules = layout.Rules with { Die = die } }).Violations;
 }

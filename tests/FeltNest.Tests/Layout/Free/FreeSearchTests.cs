@@ -64,7 +64,9 @@ public sealed class FreeSearchTests
         // From one panel a row and repeat, as if rows of two panels were not known.
         LayoutRequest request = Shapes.Request(Bone, 290, gap: 2, warp: 90);
         LayoutRepeat rows = new WidthScan(request).At(290)!.Bands[0].Repeat;
-        LayCandidate free = FreeSearch.Better(request, TiltRange.Of(request.Rules), rows, hasHalfTurn: true, SearchEffort.Of(request), TestContext.Current.CancellationToken)!;
+        LayCandidate free = FreeSearch.Better(
+            request, TiltRange.Of(request.Rules), rows, hasHalfTurn: true, SearchEffort.Of(request),
+            TestContext.Current.CancellationToken)!;
         Assert.True(free.Density > 1.01 * rows.Panels.Count / rows.LengthMm);
         Assert.All(free.Bands[0].Repeat.Panels, p => Assert.Equal(90, p.AngleDeg % 180, 1e-6));
     }

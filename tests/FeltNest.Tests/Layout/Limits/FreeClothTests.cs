@@ -4,16 +4,20 @@ using Xunit;
 
 namespace FeltNest.Tests.Layout.Limits;
 
-/// <summary>Runs of cloth between stripes and trims, by hand: a roll of 100 with trims of 5 and 10, so cloth from 5 to 90, and a gap of 4.</summary>
+/// <summary>Runs of cloth between stripes and trims, by hand: a roll of 100 with trims of 5 and 10, so cloth from 5 to 90, and a gap of
+/// 4.</summary>
 public sealed class FreeClothTests
 {
-    private static readonly LayoutRequest Request = Shapes.Request(Shapes.Of(1, 0, 0, 10, 0, 10, 10, 0, 10), 100, gap: 4) with { Trims = new EdgeTrims(5, 10) };
+    private static readonly LayoutRequest Request =
+        Shapes.Request(Shapes.Of(1, 0, 0, 10, 0, 10, 10, 0, 10), 100, gap: 4) with { Trims = new EdgeTrims(5, 10) };
 
     [Fact]
-    public void Stripes_split_the_cloth_whatever_their_order() => Assert.Equal([(5, 20), (30, 50), (60, 90)], Runs(new(50, 60), new(20, 30)));
+    public void Stripes_split_the_cloth_whatever_their_order() =>
+        Assert.Equal([(5, 20), (30, 50), (60, 90)], Runs(new(50, 60), new(20, 30)));
 
     [Fact]
-    public void A_stripe_within_another_and_one_beside_it_change_nothing() => Assert.Equal([(5, 20), (50, 90)], Runs(new(20, 40), new(25, 30), new(40, 50)));
+    public void A_stripe_within_another_and_one_beside_it_change_nothing() =>
+        Assert.Equal([(5, 20), (50, 90)], Runs(new(20, 40), new(25, 30), new(40, 50)));
 
     [Fact]
     public void A_stripe_narrower_than_the_gap_takes_the_gap() => Assert.Equal([(5, 38.5), (42.5, 90)], Runs(new ForbiddenStrip(40, 41)));
@@ -30,7 +34,8 @@ public sealed class FreeClothTests
     [InlineData(92, 97, 5, 90)]
     [InlineData(91, 92, 5, 90)]
     [InlineData(3, 4, 5, 90)]
-    public void A_stripe_at_an_edge_leaves_one_run(double from, double to, double low, double high) => Assert.Equal([(low, high)], Runs(new ForbiddenStrip(from, to)));
+    public void A_stripe_at_an_edge_leaves_one_run(double from, double to, double low, double high) =>
+        Assert.Equal([(low, high)], Runs(new ForbiddenStrip(from, to)));
 
     [Fact]
     public void Two_stripes_in_the_upper_trim_leave_the_cloth_as_it_is() => Assert.Equal([(5, 90)], Runs(new(91, 95), new(96, 100)));
@@ -47,7 +52,9 @@ public sealed class FreeClothTests
     }
 
     [Fact]
-    public void Trims_are_equal_or_not() => Assert.Equal((true, false, 15.0), (((EdgeTrims)7).AreEqual, new EdgeTrims(5, 10).AreEqual, Request.Trims.TotalMm));
+    public void Trims_are_equal_or_not() =>
+        Assert.Equal((true, false, 15.0), (((EdgeTrims)7).AreEqual, new EdgeTrims(5, 10).AreEqual, Request.Trims.TotalMm));
 
-    private static IReadOnlyList<(double Low, double High)> Runs(params ForbiddenStrip[] stripes) => FreeCloth.Of(Request with { Rules = Request.Rules with { Forbidden = stripes } });
+    private static IReadOnlyList<(double Low, double High)> Runs(params ForbiddenStrip[] stripes) =>
+        FreeCloth.Of(Request with { Rules = Request.Rules with { Forbidden = stripes } });
 }

@@ -15,7 +15,8 @@ public sealed class ShopRuleTests
     [Fact]
     public void Only_the_sum_of_unequal_trims_counts()
     {
-        RollLayout equal = Shapes.Lay(Request), unequal = Shapes.Lay(Request with { Trims = new EdgeTrims(5, 25) });
+        RollLayout equal = Shapes.Lay(Request);
+        RollLayout unequal = Shapes.Lay(Request with { Trims = new EdgeTrims(5, 25) });
         Assert.Equal(equal.PanelsPerMetre, unequal.PanelsPerMetre, 1e-6);
         Assert.Equal(5, unequal.Bands[0].YFromMm);
         Assert.Equal(675, unequal.Bands[0].YToMm);
@@ -24,7 +25,9 @@ public sealed class ShopRuleTests
     [Fact]
     public void A_forbidden_stripe_stays_free_and_one_at_the_edge_is_an_edge_trim()
     {
-        RollLayout split = Shapes.Lay(Forbidding(300, 320)), edge = Shapes.Lay(Forbidding(600, 700)), trimmed = Shapes.Lay(Request with { RollWidthMm = 615 });
+        RollLayout split = Shapes.Lay(Forbidding(300, 320));
+        RollLayout edge = Shapes.Lay(Forbidding(600, 700));
+        RollLayout trimmed = Shapes.Lay(Request with { RollWidthMm = 615 });
         foreach (PlacedPanel panel in split.Bands[0].Repeat.Panels)
         {
             Outline turned = Bone.Turned(double.DegreesToRadians(panel.AngleDeg));
@@ -58,7 +61,8 @@ public sealed class ShopRuleTests
     [InlineData(3, 3)]
     public void A_die_of_few_panels_cuts_parallel_rows_in_equal_strikes(int most, int expectedAtMost)
     {
-        RollLayout free = Shapes.Lay(Request), limited = Shapes.Lay(With(new DieLimit(most, null, null)));
+        RollLayout free = Shapes.Lay(Request);
+        RollLayout limited = Shapes.Lay(With(new DieLimit(most, null, null)));
         StrikeBlock strike = limited.Bands[0].Repeat.Strike!;
         Assert.InRange(strike.Panels, 1, expectedAtMost);
         Assert.Equal(limited.Bands[0].Repeat.Panels.Count, strike.Panels * strike.Places.Count);
@@ -79,7 +83,8 @@ public sealed class ShopRuleTests
     [Fact]
     public void A_least_repeat_is_the_same_lay_written_several_times()
     {
-        RollLayout one = Shapes.Lay(Request), more = Shapes.Lay(Request with { Rules = Request.Rules with { LeastRepeatMm = 500 } });
+        RollLayout one = Shapes.Lay(Request);
+        RollLayout more = Shapes.Lay(Request with { Rules = Request.Rules with { LeastRepeatMm = 500 } });
         Assert.InRange(more.Bands[0].Repeat.LengthMm, 500, 500 + one.Bands[0].Repeat.LengthMm);
         Assert.Equal(one.PanelsPerMetre, more.PanelsPerMetre, 1e-9);
     }
@@ -88,7 +93,8 @@ public sealed class ShopRuleTests
     public void A_die_and_a_least_repeat_that_contradict_are_both_named()
     {
         LayoutRequest request = With(new DieLimit(1, null, null));
-        NoAnswerException error = Assert.Throws<NoAnswerException>(() => Shapes.Lay(request with { Rules = request.Rules with { LeastRepeatMm = 500 } }));
+        NoAnswerException error =
+            Assert.Throws<NoAnswerException>(() => Shapes.Lay(request with { Rules = request.Rules with { LeastRepeatMm = 500 } }));
         Assert.Contains("at most 1 panels", error.Message, StringComparison.Ordinal);
         Assert.Contains("least repeat of 500 mm", error.Message, StringComparison.Ordinal);
     }
@@ -96,18 +102,23 @@ public sealed class ShopRuleTests
     [Fact]
     public void A_stripe_that_leaves_no_room_is_said_and_one_outside_the_roll_refused()
     {
-        Assert.Contains("forbidden stripes leave no room", Assert.Throws<NoAnswerException>(() => Shapes.Lay(Forbidding(40, 660))).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "forbidden stripes leave no room", Assert.Throws<NoAnswerException>(() => Shapes.Lay(Forbidding(40, 660))).Message,
+            StringComparison.Ordinal);
         Assert.Equal("forbid", Assert.Throws<InputException>(() => Shapes.Lay(Forbidding(650, 710))).Field);
     }
 
     [Fact]
     public void A_bed_that_holds_no_panel_and_a_gap_that_swallows_it_are_refused()
     {
-        Assert.Contains("die bed", Assert.Throws<NoAnswerException>(() => Shapes.Lay(With(new DieLimit(null, 60, 60)))).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "die bed", Assert.Throws<NoAnswerException>(() => Shapes.Lay(With(new DieLimit(null, 60, 60)))).Message,
+            StringComparison.Ordinal);
         Assert.Equal("gap", Assert.Throws<InputException>(() => Shapes.Lay(Request with { GapMm = 60 })).Field);
     }
 
-    private static LayoutRequest Forbidding(double from, double to) => Request with { Rules = Request.Rules with { Forbidden = [new ForbiddenStrip(from, to)] } };
+    private static LayoutRequest Forbidding(double from, double to) =>
+        Request with { Rules = Request.Rules with { Forbidden = [new ForbiddenStrip(from, to)] } };
 
     private static LayoutRequest With(DieLimit die) => Request with { Rules = Request.Rules with { Die = die } };
 }

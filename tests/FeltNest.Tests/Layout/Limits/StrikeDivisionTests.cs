@@ -12,7 +12,8 @@ public sealed class StrikeDivisionTests
     private static readonly LayoutPart Bar = Shapes.Part(Shapes.Of(1, 0, 0, 20, 0, 20, 10, 0, 10));
     private static readonly PlacedPanel[] TwoRows = [new(0, 0, 15, 0), new(0, 20, 35, 0)];
 
-    // Of each two rows the upper panel stands at another angle, so no single panel is a die; the upper pair's second panel is written a repeat back.
+    // Of each two rows the upper panel stands at another angle, so no single panel is a die; the upper pair's second panel is written a
+    // repeat back.
     private static readonly PlacedPanel[] Pairs = [new(0, 0, 15, 0), new(0, 12, 35, 30), new(0, 30, 55, 360), new(0, 2, 75, 30)];
 
     [Theory]
@@ -21,7 +22,8 @@ public sealed class StrikeDivisionTests
     [InlineData(40.001, 2)]
     [InlineData(80, 2)]
     [InlineData(100, 3)]
-    public void A_repeat_is_written_as_often_as_its_least_length_asks(double least, int times) => Assert.Equal(times, StrikeDivision.Times(new LayoutRepeat(40, TwoRows), least));
+    public void A_repeat_is_written_as_often_as_its_least_length_asks(double least, int times) =>
+        Assert.Equal(times, StrikeDivision.Times(new LayoutRepeat(40, TwoRows), least));
 
     [Fact]
     public void Without_a_limit_the_whole_repeat_is_the_die()
@@ -55,10 +57,12 @@ public sealed class StrikeDivisionTests
     [InlineData(3, 2)]
     [InlineData(2, 2)]
     [InlineData(1, 0)]
-    public void The_fewest_strikes_that_keep_the_limit_are_taken(int most, int panels) => Assert.Equal(panels, Die(Pairs, 1, new DieLimit(most, null, null))?.Panels ?? 0);
+    public void The_fewest_strikes_that_keep_the_limit_are_taken(int most, int panels) =>
+        Assert.Equal(panels, Die(Pairs, 1, new DieLimit(most, null, null))?.Panels ?? 0);
 
     [Fact]
-    public void Groups_moved_alike_but_for_whole_repeats_are_one_die() => Assert.Equal([new Point2(0, 0), new Point2(30, 40)], Die(Pairs, 1, new DieLimit(2, null, null))!.Places);
+    public void Groups_moved_alike_but_for_whole_repeats_are_one_die() =>
+        Assert.Equal([new Point2(0, 0), new Point2(30, 40)], Die(Pairs, 1, new DieLimit(2, null, null))!.Places);
 
     [Theory]
     [InlineData(0, 1e-3, 0, 0)]
@@ -68,7 +72,8 @@ public sealed class StrikeDivisionTests
     public void A_panel_of_a_group_that_is_off_in_anything_makes_it_no_die(int part, double x, double y, double angle)
     {
         PlacedPanel last = Pairs[3];
-        Assert.Null(Die([.. Pairs.SkipLast(1), new(part, last.XMm + x, last.YMm + y, last.AngleDeg + angle)], 1, new DieLimit(2, null, null)));
+        Assert.Null(
+            Die([.. Pairs.SkipLast(1), new(part, last.XMm + x, last.YMm + y, last.AngleDeg + angle)], 1, new DieLimit(2, null, null)));
     }
 
     [Fact]
@@ -89,15 +94,18 @@ public sealed class StrikeDivisionTests
     [InlineData(10, 10, 1)]
     [InlineData(9.999, 10, 0)]
     [InlineData(10, 9.999, 0)]
-    public void A_bed_holds_the_die_or_divides_it(double length, double width, int panels) => Assert.Equal(panels, Die(TwoRows, 1, new DieLimit(null, length, width))?.Panels ?? 0);
+    public void A_bed_holds_the_die_or_divides_it(double length, double width, int panels) =>
+        Assert.Equal(panels, Die(TwoRows, 1, new DieLimit(null, length, width))?.Panels ?? 0);
 
     [Fact]
     public void The_extent_of_a_die_is_that_of_its_panels_as_they_are_turned()
     {
         // A bar of 20 by 10 stands upright at 90 degrees; at 30 it is 20 cos 30 + 10 sin 30 long and 20 sin 30 + 10 cos 30 high.
-        StrikeBlock up = StrikeDivision.Divided(new LayoutRepeat(40, [new(1, 0, 15, 90)]), 1, [Square, Bar], new DieLimit(1, null, null))!.Strike!;
+        StrikeBlock up =
+            StrikeDivision.Divided(new LayoutRepeat(40, [new(1, 0, 15, 90)]), 1, [Square, Bar], new DieLimit(1, null, null))!.Strike!;
         Assert.Equal((10, 20), (Rounded(up.LengthMm), Rounded(up.WidthMm)));
-        StrikeBlock askew = StrikeDivision.Divided(new LayoutRepeat(40, [new(1, 0, 15, 30)]), 1, [Square, Bar], new DieLimit(1, null, null))!.Strike!;
+        StrikeBlock askew =
+            StrikeDivision.Divided(new LayoutRepeat(40, [new(1, 0, 15, 30)]), 1, [Square, Bar], new DieLimit(1, null, null))!.Strike!;
         Assert.Equal((10 * Math.Sqrt(3)) + 5, askew.LengthMm, 1e-9);
         Assert.Equal(10 + (5 * Math.Sqrt(3)), askew.WidthMm, 1e-9);
     }
@@ -106,5 +114,6 @@ public sealed class StrikeDivisionTests
 
     private static StrikeBlock? Die(PlacedPanel[] panels, int times, DieLimit limit) => Divided(panels, times, limit)?.Strike;
 
-    private static LayoutRepeat? Divided(PlacedPanel[] panels, int times, DieLimit limit) => StrikeDivision.Divided(new LayoutRepeat(40, panels), times, [Square, Square], limit);
+    private static LayoutRepeat? Divided(PlacedPanel[] panels, int times, DieLimit limit) =>
+        StrikeDivision.Divided(new LayoutRepeat(40, panels), times, [Square, Square], limit);
 }

@@ -13,7 +13,8 @@ public sealed class ContactFinderTests
     [Fact]
     public void A_corner_before_a_side_is_seen_from_the_second_part()
     {
-        // A square on its corner, left of an upright one: its corner (14.142, 0) stands before the side x = 10 seen from 30, so 20 - 14.142 away; the normal points to the first part.
+        // A square on its corner, left of an upright one: its corner (14.142, 0) stands before the side x = 10 seen from 30, so 20 - 14.142
+        // away; the normal points to the first part.
         double corner = 10 * Math.Sqrt(2);
         Contact near = Find(Square, Math.PI / 4, Square, 0, 30, 3, 8).MinBy(c => c.Distance);
         Assert.Equal(20 - corner, near.Distance, 1e-9);
@@ -23,7 +24,9 @@ public sealed class ContactFinderTests
 
         // The other way about the corner is the second part's.
         Contact back = Find(Square, 0, Square, Math.PI / 4, -30, -3, 8).MinBy(c => c.Distance);
-        Assert.Equal((near.Distance, -near.NormalX, near.FirstX, near.SecondX), (back.Distance, Math.Abs(back.NormalX), back.SecondX, back.FirstX), (a, b) => Math.Abs(a.Item1 - b.Item1) < 1e-9 && Math.Abs(a.Item3 - b.Item3) < 1e-9);
+        Assert.Equal(
+            (near.Distance, -near.NormalX, near.FirstX, near.SecondX), (back.Distance, Math.Abs(back.NormalX), back.SecondX, back.FirstX),
+            (a, b) => Math.Abs(a.Item1 - b.Item1) < 1e-9 && Math.Abs(a.Item3 - b.Item3) < 1e-9);
     }
 
     [Fact]
@@ -48,12 +51,16 @@ public sealed class ContactFinderTests
     public void The_least_distance_of_parts_at_any_turn_is_that_of_a_second_engine()
     {
         Random random = new(3);
-        Outline bone = Shapes.DogBone(2.3, 0.5, 10, 10), hook = Shapes.Of(8, 0, 0, 4, 0, 4, 1, 1, 1, 1, 3, 0, 3);
+        Outline bone = Shapes.DogBone(2.3, 0.5, 10, 10);
+        Outline hook = Shapes.Of(8, 0, 0, 4, 0, 4, 1, 1, 1, 1, 3, 0, 3);
         int apart = 0;
         for (int run = 0; run < 300; run++)
         {
             (Outline a, Outline b) = run % 2 == 0 ? (bone, hook) : (hook, bone);
-            double first = 7 * random.NextDouble(), second = 7 * random.NextDouble(), x = 90 * (random.NextDouble() - 0.5), y = 90 * (random.NextDouble() - 0.5);
+            double first = 7 * random.NextDouble();
+            double second = 7 * random.NextDouble();
+            double x = 90 * (random.NextDouble() - 0.5);
+            double y = 90 * (random.NextDouble() - 0.5);
             double distance = Polygon(a.Turned(first)).Distance(Polygon(b.Turned(second).Moved(new Point2(x, y))));
             if (distance > 0)
             {
@@ -75,5 +82,6 @@ public sealed class ContactFinderTests
         return contacts;
     }
 
-    private static Polygon Polygon(Outline outline) => new(new LinearRing([.. outline.Points.Append(outline.Points[0]).Select(p => new Coordinate(p.X, p.Y))]));
+    private static Polygon Polygon(Outline outline) =>
+        new(new LinearRing([.. outline.Points.Append(outline.Points[0]).Select(p => new Coordinate(p.X, p.Y))]));
 }

@@ -22,23 +22,32 @@ public sealed class PairListTests
         // Rows far apart along the roll as written, one of them three times in the repeat.
         PoseModel model = RowModels.Mixed(
             Request, 90, [(0.2, -1, 1), (0.3, -2, 2)],
-            [new MixedRow(0, 1, 0, new Point2(4, 20), 3), new MixedRow(1, -1, Math.PI, new Point2(206, 50), 1), new MixedRow(0, 1, 0, new Point2(-300, 90), 2)]);
+            [
+                new MixedRow(0, 1, 0, new Point2(4, 20), 3), new MixedRow(1, -1, Math.PI, new Point2(206, 50), 1),
+                new MixedRow(0, 1, 0, new Point2(-300, 90), 2),
+            ]);
         AllWithin(model, reach);
     }
 
     [Theory]
     [InlineData(30)]
     [InlineData(75)]
-    public void No_copy_within_reach_in_the_plane_is_missing(double reach) => AllWithin(RowModels.PlanePaired(Request, new RowLattice(0.4, 2, 34, -47, 26), new Point2(20, 3)), reach);
+    public void No_copy_within_reach_in_the_plane_is_missing(double reach) =>
+        AllWithin(RowModels.PlanePaired(Request, new RowLattice(0.4, 2, 34, -47, 26), new Point2(20, 3)), reach);
 
     [Fact]
     public void Rows_that_move_as_one_are_paired_once()
     {
-        // Five rows a step of 15 and half a pitch of 34 apart, and reach for two of them: a panel with its own copy, the next row's two nearest and the one above these.
+        // Five rows a step of 15 and half a pitch of 34 apart, and reach for two of them: a panel with its own copy, the next row's two
+        // nearest and the one above these.
         PoseModel model = RowModels.Of(Request, new RowLattice(0, 5, 34, 17, 15), TiltRange.Of(Request.Rules));
         List<PanelPair> pairs = PairList.Of(model, model.Parameters, 35);
         Assert.Equal(
-            ["-17 15", "0 30", "17 15", "34 0"], pairs.Select(p => FormattableString.Invariant($"{p.OffsetX.At(model.Parameters)} {p.OffsetY.At(model.Parameters)}")).Where(p => p is "34 0" or "17 15" or "-17 15" or "0 30").Order(StringComparer.Ordinal));
+            ["-17 15", "0 30", "17 15", "34 0"],
+            pairs
+                .Select(p => FormattableString.Invariant($"{p.OffsetX.At(model.Parameters)} {p.OffsetY.At(model.Parameters)}"))
+                .Where(p => p is "34 0" or "17 15" or "-17 15" or "0 30")
+                .Order(StringComparer.Ordinal));
         Assert.Equal(pairs.Count, pairs.Select(p => (p.OffsetX.Key, p.OffsetY.Key)).Distinct().Count());
     }
 
@@ -75,5 +84,6 @@ public sealed class PairListTests
         Assert.NotEqual(0, found);
     }
 
-    private static (double, double, double, double) Key(double x, double y, double first, double second) => (Math.Round(x, 6) + 0.0, Math.Round(y, 6) + 0.0, Math.Round(first, 6), Math.Round(second, 6));
+    private static (double, double, double, double) Key(double x, double y, double first, double second) =>
+        (Math.Round(x, 6) + 0.0, Math.Round(y, 6) + 0.0, Math.Round(first, 6), Math.Round(second, 6));
 }

@@ -19,7 +19,8 @@ public sealed class QualityTests
     [Fact]
     public void The_bound_of_discs_is_their_area_over_that_of_discs_half_a_gap_larger_times_the_width_factor()
     {
-        // pi 25^2 / pi 27^2 (usable 970 + gap 4) / 1000; the polygon of 2000 corners and the chords of the grown corners are off by 2e-6 and 1e-3 of a small band.
+        // pi 25^2 / pi 27^2 (usable 970 + gap 4) / 1000; the polygon of 2000 corners and the chords of the grown corners are off by 2e-6
+        // and 1e-3 of a small band.
         LayoutRequest request = Shapes.Request(Shapes.Polygon(2000, 25), 1000, gap: 4, edge: 15);
         Assert.Equal(100 * (625.0 / 729) * 0.974, UtilisationBound.Percent(request), 0.02);
     }
@@ -56,7 +57,8 @@ public sealed class QualityTests
     public void One_way_costs_a_panel_with_a_half_turn_nothing_and_a_held_angle_something()
     {
         RollLayout layout = Shapes.Lay(Shapes.Request(Bone, 400, gap: 3, warp: 60, oneWay: true));
-        RuleCost oneWay = layout.Search.RuleCosts.Single(c => c.Rule == "one way"), angle = layout.Search.RuleCosts.Single(c => c.Rule == "warp angle held");
+        RuleCost oneWay = layout.Search.RuleCosts.Single(c => c.Rule == "one way");
+        RuleCost angle = layout.Search.RuleCosts.Single(c => c.Rule == "warp angle held");
         Assert.Equal(layout.PanelsPerMetre, oneWay.PanelsPerMetreWithout);
         Assert.Contains("costs nothing", oneWay.Words, StringComparison.Ordinal);
         Assert.True(angle.PanelsPerMetreWithout > layout.PanelsPerMetre);
@@ -67,7 +69,8 @@ public sealed class QualityTests
     {
         // On this width bands of two tilts are denser than parallel rows, but a die of one panel cannot cut them.
         BallSpec ball = BallReader.Read(RepositoryFile.PathOf("shapes", "balls", "type-2.json")).Ball;
-        LayoutRequest request = Shapes.Request(Bone, 870, gap: 2, rows: RowRule.Any) with { Part = CoverPart.Of(ball, PanelFlattener.Flatten(ball)) };
+        LayoutRequest request =
+            Shapes.Request(Bone, 870, gap: 2, rows: RowRule.Any) with { Part = CoverPart.Of(ball, PanelFlattener.Flatten(ball)) };
         RollLayout layout = Shapes.Lay(request with { Rules = request.Rules with { Die = new DieLimit(1, null, null) } });
         Assert.Equal(layout.Search.Method, layout.Search.Methods[0].Method);
         Assert.All(layout.Search.Methods, m => Assert.True(m.PanelsPerMetre <= layout.PanelsPerMetre * (1 + 1e-9)));

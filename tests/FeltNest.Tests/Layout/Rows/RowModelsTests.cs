@@ -37,7 +37,8 @@ public sealed class RowModelsTests
     [InlineData(359.5)]
     [InlineData(-10)]
     [InlineData(720)]
-    public void An_angle_is_written_from_0_to_360_degrees_as_it_was_asked_for(double degrees) => Assert.Equal(((degrees % 360) + 360) % 360, RowModels.Degrees(double.DegreesToRadians(degrees)));
+    public void An_angle_is_written_from_0_to_360_degrees_as_it_was_asked_for(double degrees) =>
+        Assert.Equal(((degrees % 360) + 360) % 360, RowModels.Degrees(double.DegreesToRadians(degrees)));
 
     [Fact]
     public void A_model_begins_with_its_rows_on_the_lower_edge()
@@ -63,8 +64,11 @@ public sealed class RowModelsTests
     public void A_row_that_stands_three_times_in_a_repeat_stands_thirds_of_it_apart()
     {
         PoseModel model = RowModels.Mixed(
-            Request, 90, [(0.2, -1, 1), (0.3, -2, 2)], [new MixedRow(0, 1, 0, new Point2(4, 20), 3), new MixedRow(1, -1, Math.PI, new Point2(6, 60), 1)]);
-        Assert.Equal([(4, 20, 0.2), (34, 20, 0.2), (64, 20, 0.2), (6, 60, Math.PI - 0.3)], model.Panels.Select(p => (p.X.At(model.Parameters), p.Y.At(model.Parameters), p.Angle.At(model.Parameters))));
+            Request, 90, [(0.2, -1, 1), (0.3, -2, 2)],
+            [new MixedRow(0, 1, 0, new Point2(4, 20), 3), new MixedRow(1, -1, Math.PI, new Point2(6, 60), 1)]);
+        Assert.Equal(
+            [(4, 20, 0.2), (34, 20, 0.2), (64, 20, 0.2), (6, 60, Math.PI - 0.3)],
+            model.Panels.Select(p => (p.X.At(model.Parameters), p.Y.At(model.Parameters), p.Angle.At(model.Parameters))));
         Assert.Equal((-1, 2, double.NegativeInfinity), (model.Least[1], model.Most[2], model.Least[3]));
         Assert.Equal([false, true, true, false, false, false, false], model.IsAngle);
     }
@@ -78,7 +82,8 @@ public sealed class RowModelsTests
         double[] slope = model.CostGradient(at);
         for (int i = 0; i < at.Length; i++)
         {
-            double[] more = [.. at], less = [.. at];
+            double[] more = [.. at];
+            double[] less = [.. at];
             more[i] += 1e-3;
             less[i] -= 1e-3;
             Assert.Equal((model.Cost(more) - model.Cost(less)) / 2e-3, slope[i], 1e-6);
@@ -102,7 +107,8 @@ public sealed class RowModelsTests
         PoseModel model = RowModels.Mixed(Request, 90, [(0.2, -1, 1)], [new MixedRow(0, 1, 0, new Point2(4, 20), 3)]);
         PoseModel scaled = PoseScale.Scaled(model, factor);
         Assert.Equal([90 * factor, 0.2, 4 * factor, 20 * factor], scaled.Parameters);
-        Assert.Equal((4 * factor, 5 * factor, 95 * factor, -1, 1), (scaled.Gap, scaled.Lower, scaled.Upper, scaled.Least[1], scaled.Most[1]));
+        Assert.Equal(
+            (4 * factor, 5 * factor, 95 * factor, -1, 1), (scaled.Gap, scaled.Lower, scaled.Upper, scaled.Least[1], scaled.Most[1]));
         Assert.Equal(model.Parameters, PoseScale.Scaled(model, scaled.Parameters, 1 / factor));
         Assert.Equal(model.Part.MaxX * factor, scaled.Part.MaxX);
         Assert.Equal(model.Panels.Select(p => p.X.At(model.Parameters) * factor), scaled.Panels.Select(p => p.X.At(scaled.Parameters)));

@@ -25,7 +25,9 @@ public sealed class TiltRangeTests
     [InlineData(null, 0.0)]
     [InlineData(30.0, 90.0)]
     public void A_free_angle_or_a_right_angle_of_tolerance_leaves_every_tilt(double? warp, double tolerance) =>
-        Assert.Equal((true, double.NegativeInfinity, double.PositiveInfinity), Parts(TiltRange.Of(new LayoutRules(warp, tolerance, RowRule.Same, false))));
+        Assert.Equal(
+            (true, double.NegativeInfinity, double.PositiveInfinity),
+            Parts(TiltRange.Of(new LayoutRules(warp, tolerance, RowRule.Same, false))));
 
     [Theory]
     [InlineData(30, 5, 2.5, "25 27.5 30 32.5 35")]
@@ -36,7 +38,8 @@ public sealed class TiltRangeTests
         Assert.Equal(tilts, Words(TiltRange.Of(new LayoutRules(warp, tolerance, RowRule.Same, false)), step));
 
     [Fact]
-    public void A_free_grid_leaves_out_its_far_end() => Assert.Equal("0 45 90 135", Words(TiltRange.Of(new LayoutRules(null, 0, RowRule.Same, false)), 45));
+    public void A_free_grid_leaves_out_its_far_end() =>
+        Assert.Equal("0 45 90 135", Words(TiltRange.Of(new LayoutRules(null, 0, RowRule.Same, false)), 45));
 
     [Theory]
     [InlineData(0, 0, 10, 0)]
@@ -46,12 +49,18 @@ public sealed class TiltRangeTests
     public void The_flattest_allowed_tilt_is_found_within_the_range(double warp, double tolerance, double height, double tilt)
     {
         // A bar of 30 by 10 is 30 sin t + 10 cos t high: least where the tilt is nearest to 0.
-        (double least, double at) = TiltRange.Of(new LayoutRules(warp, tolerance, RowRule.Same, false)).Flattest(Shapes.Of(1, 0, 0, 30, 0, 30, 10, 0, 10));
+        (double least, double at) =
+            TiltRange.Of(new LayoutRules(warp, tolerance, RowRule.Same, false)).Flattest(Shapes.Of(1, 0, 0, 30, 0, 30, 10, 0, 10));
         Assert.Equal(height, least, 1e-6);
         Assert.Equal(tilt, Math.Abs(double.RadiansToDegrees(at)), 1e-6);
     }
 
     private static (bool IsFree, double Least, double Most) Parts(TiltRange range) => (range.IsFree, range.Least, range.Most);
 
-    private static string Words(TiltRange range, double step) => string.Join(' ', range.Grid(step).Select(t => Math.Round(double.RadiansToDegrees(t), 9).ToString(System.Globalization.CultureInfo.InvariantCulture)));
+    private static string Words(TiltRange range, double step) =>
+        string.Join(
+            ' ',
+            range
+                .Grid(step)
+                .Select(t => Math.Round(double.RadiansToDegrees(t), 9).ToString(System.Globalization.CultureInfo.InvariantCulture)));
 }

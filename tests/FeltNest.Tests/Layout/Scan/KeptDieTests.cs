@@ -20,7 +20,8 @@ public sealed class KeptDieTests
     public void Of_windows_of_one_width_the_one_with_more_panels_counts()
     {
         // Rows of one, two and one panels, unevenly apart.
-        IReadOnlyList<DropWidth> widths = KeptDie.Widths(Die([new(0, 0, 15, 0), new(0, 0, 35, 0), new(0, 20, 35, 0), new(0, 0, 70, 0)]), 200);
+        IReadOnlyList<DropWidth> widths =
+            KeptDie.Widths(Die([new(0, 0, 15, 0), new(0, 0, 35, 0), new(0, 20, 35, 0), new(0, 0, 70, 0)]), 200);
         Assert.Equal([(1, 50.0), (2, 75.0), (3, 100.0)], widths.Select(w => (w.Rows, w.PanelsPerMetre)));
         Assert.Equal([18.0, 38, 73], widths.Select(w => Math.Round(w.LeastWidthMm, 9)));
     }
@@ -30,7 +31,9 @@ public sealed class KeptDieTests
     {
         DropWidth one = Assert.Single(KeptDie.Widths(Die([new(0, 0, 15.009, 0), new(0, 20, 15, 0)]), 500));
         Assert.Equal(new DropWidth(1, 18.009, 50), Rounded(one));
-        Assert.Equal([18, 18.011], KeptDie.Widths(Die([new(0, 0, 15, 0), new(0, 20, 15.011, 0)]), 18.015).Select(w => Math.Round(w.LeastWidthMm, 9)));
+        Assert.Equal(
+            [18, 18.011],
+            KeptDie.Widths(Die([new(0, 0, 15, 0), new(0, 20, 15.011, 0)]), 18.015).Select(w => Math.Round(w.LeastWidthMm, 9)));
     }
 
     [Theory]
@@ -57,7 +60,8 @@ public sealed class KeptDieTests
 
     [Fact]
     public void Rows_of_two_panels_go_on_with_two_panels_each() => Assert.Equal(
-        [50, 100, 150, 200], KeptDie.Widths(Die([new(0, 0, 15, 0), new(0, 20, 15, 0), new(0, 7, 35, 0), new(0, 27, 35, 0)]), 78).Select(w => w.PanelsPerMetre));
+        [50, 100, 150, 200],
+        KeptDie.Widths(Die([new(0, 0, 15, 0), new(0, 20, 15, 0), new(0, 7, 35, 0), new(0, 27, 35, 0)]), 78).Select(w => w.PanelsPerMetre));
 
     [Fact]
     public void A_single_row_does_not_go_on() => Assert.Single(KeptDie.Widths(Die([new(0, 0, 15, 0)]), 500));

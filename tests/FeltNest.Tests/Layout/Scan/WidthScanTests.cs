@@ -14,7 +14,8 @@ public sealed class WidthScanTests
     [Fact]
     public void Discs_of_diameter_one_gain_a_row_at_each_hexagonal_width()
     {
-        // k staggered rows at pitch 1 need W = 1 + (k - 1) sqrt(3)/2; below it one row less, spread, is what H. Groemer's bound of 1960 allows no more than equal to.
+        // k staggered rows at pitch 1 need W = 1 + (k - 1) sqrt(3)/2; below it one row less, spread, is what H. Groemer's bound of 1960
+        // allows no more than equal to.
         const double diameter = 50;
         Outline disc = Shapes.Polygon(720, diameter / 2);
         double width = diameter * (1 + Math.Sqrt(3) + 0.001);
@@ -68,7 +69,8 @@ public sealed class WidthScanTests
         Assert.NotEmpty(crossovers);
         foreach (Crossover at in crossovers)
         {
-            RollLayout below = scan.At(at.WidthMm - 0.05)!, above = scan.At(at.WidthMm + 0.05)!;
+            RollLayout below = scan.At(at.WidthMm - 0.05)!;
+            RollLayout above = scan.At(at.WidthMm + 0.05)!;
             Assert.Equal(at.RowsBelow, below.Bands[0].Repeat.Panels.Count);
             Assert.Equal(at.RowsAbove, above.Bands[0].Repeat.Panels.Count);
             Assert.Equal(below.PanelsPerMetre, above.PanelsPerMetre, 5e-4 * below.PanelsPerMetre);

@@ -15,7 +15,8 @@ public sealed class DiscBasisTests
         {
             DiscQuadrature rule = DiscQuadrature.Exact(2 * degree + 2, mirrors);
             GradientTable table = new(basis, rule);
-            double[] weighted = new double[2 * rule.Count], products = new double[basis.Count];
+            double[] weighted = new double[2 * rule.Count];
+            double[] products = new double[basis.Count];
             for (int i = 0; i < basis.Count; i++)
             {
                 for (int q = 0; q < rule.Count; q++)
@@ -51,7 +52,13 @@ public sealed class DiscBasisTests
         DiscBasis basis = DiscBasis.Odd(11, true, true);
         const double h = 1e-5;
         int n = basis.Count;
-        double[] dx = new double[n], dy = new double[n], east = new double[n], west = new double[n], north = new double[n], south = new double[n], ignored = new double[n];
+        double[] dx = new double[n];
+        double[] dy = new double[n];
+        double[] east = new double[n];
+        double[] west = new double[n];
+        double[] north = new double[n];
+        double[] south = new double[n];
+        double[] ignored = new double[n];
         basis.Evaluate(x, y, ignored, dx, dy);
         basis.Evaluate(x + h, y, east, ignored, new double[n]);
         basis.Evaluate(x - h, y, west, ignored, new double[n]);
@@ -68,7 +75,9 @@ public sealed class DiscBasisTests
     public void Bubbles_are_zero_on_the_rim_and_everything_is_finite_at_the_pole()
     {
         DiscBasis basis = DiscBasis.Odd(15, true, true);
-        double[] values = new double[basis.Count], dx = new double[basis.Count], dy = new double[basis.Count];
+        double[] values = new double[basis.Count];
+        double[] dx = new double[basis.Count];
+        double[] dy = new double[basis.Count];
 
         basis.Evaluate(0.6, 0.8, values, dx, dy);
         Assert.All(values[basis.RimCount..], value => Assert.Equal(0, value, 12));

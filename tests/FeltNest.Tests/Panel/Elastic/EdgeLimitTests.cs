@@ -15,7 +15,8 @@ public sealed class EdgeLimitTests
     [Fact]
     public void A_limit_that_is_nowhere_reached_changes_nothing()
     {
-        FlatPanel limited = Flat(0.15), plain = PanelFlattener.Flatten(PanelTableTests.Request(Seam, FlatteningMethod.Elastic, EdgeRule.Mated));
+        FlatPanel limited = Flat(0.15);
+        FlatPanel plain = PanelFlattener.Flatten(PanelTableTests.Request(Seam, FlatteningMethod.Elastic, EdgeRule.Mated));
 
         Assert.Equal(plain.EdgeMap, limited.EdgeMap);
         Assert.Null(plain.EdgeLimit);
@@ -29,7 +30,8 @@ public sealed class EdgeLimitTests
     [Fact]
     public void No_compression_at_all_is_the_edge_true_panel()
     {
-        FlatPanel limited = Flat(0), kept = PanelFlattener.Flatten(PanelTableTests.Request(Seam, FlatteningMethod.Elastic, EdgeRule.True));
+        FlatPanel limited = Flat(0);
+        FlatPanel kept = PanelFlattener.Flatten(PanelTableTests.Request(Seam, FlatteningMethod.Elastic, EdgeRule.True));
 
         for (int i = 0; i < kept.EdgeMap.Count; i++)
         {
@@ -80,7 +82,17 @@ public sealed class EdgeLimitTests
     public void Askew_the_limit_is_kept_everywhere_too(double percent)
     {
         BallSpec ball = Balls.Usual() with { Panel = new PanelSpec(FlatteningMethod.Elastic, EdgeRule.Mated, 30) };
-        ball = ball with { Felt = ball.Felt with { WarpModulusNPerMm = 3, WeftModulusNPerMm = 1.8, ShearModulusNPerMm = 0.6, Poisson = 0.25, MaxEdgeCompressionPercent = percent } };
+        ball = ball with
+        {
+            Felt = ball.Felt with
+            {
+                WarpModulusNPerMm = 3,
+                WeftModulusNPerMm = 1.8,
+                ShearModulusNPerMm = 0.6,
+                Poisson = 0.25,
+                MaxEdgeCompressionPercent = percent,
+            },
+        };
 
         FlatPanel panel = PanelFlattener.Flatten(ball);
 
@@ -105,7 +117,8 @@ public sealed class EdgeLimitTests
     [Fact]
     public void The_held_parts_lie_around_the_places_where_the_edge_is_pushed_most()
     {
-        FlatPanel panel = Flat(0.135), plain = PanelFlattener.Flatten(PanelTableTests.Request(Seam, FlatteningMethod.Elastic, EdgeRule.Mated));
+        FlatPanel panel = Flat(0.135);
+        FlatPanel plain = PanelFlattener.Flatten(PanelTableTests.Request(Seam, FlatteningMethod.Elastic, EdgeRule.Mated));
 
         Assert.Equal(4, panel.EdgeLimit!.Where.Count);
         for (int i = 0; i < 720; i++)
@@ -122,7 +135,17 @@ public sealed class EdgeLimitTests
     public void Askew_the_held_parts_are_kept_by_the_half_turn_and_by_mating()
     {
         BallSpec ball = Balls.Usual() with { Panel = new PanelSpec(FlatteningMethod.Elastic, EdgeRule.Mated, 30) };
-        ball = ball with { Felt = ball.Felt with { WarpModulusNPerMm = 2.4, WeftModulusNPerMm = 1.6, ShearModulusNPerMm = 0.6, Poisson = 0.35, MaxEdgeCompressionPercent = 13 } };
+        ball = ball with
+        {
+            Felt = ball.Felt with
+            {
+                WarpModulusNPerMm = 2.4,
+                WeftModulusNPerMm = 1.6,
+                ShearModulusNPerMm = 0.6,
+                Poisson = 0.35,
+                MaxEdgeCompressionPercent = 13,
+            },
+        };
 
         FlatPanel panel = PanelFlattener.Flatten(ball);
 
@@ -130,13 +153,15 @@ public sealed class EdgeLimitTests
         Assert.InRange(panel.Strain.EdgeMaxCompressionPercent, 12.98, 13.01);
         foreach (SeamInterval part in panel.EdgeLimit.Where)
         {
-            double middle = (part.FromS + part.ToS) / 2, half = (part.ToS - part.FromS) / 2;
+            double middle = (part.FromS + part.ToS) / 2;
+            double half = (part.ToS - part.FromS) / 2;
             Assert.Contains(panel.EdgeLimit.Where, other => Same(other, middle + Math.PI, half));
             Assert.Contains(panel.EdgeLimit.Where, other => Same(other, (Math.PI / 2) - middle, half));
         }
 
         static bool Same(SeamInterval part, double middle, double half) =>
-            Math.Abs(Math.IEEERemainder(((part.FromS + part.ToS) / 2) - middle, 2 * Math.PI)) < 1e-9 && Math.Abs(((part.ToS - part.FromS) / 2) - half) < 1e-9;
+            Math.Abs(Math.IEEERemainder(((part.FromS + part.ToS) / 2) - middle, 2 * Math.PI)) < 1e-9
+                && Math.Abs(((part.ToS - part.FromS) / 2) - half) < 1e-9;
     }
 
     [Theory]
@@ -145,7 +170,11 @@ public sealed class EdgeLimitTests
     [InlineData(85)]
     public void Every_waist_has_a_panel_for_a_middling_limit(double waistDeg)
     {
-        PanelRequest request = PanelTableTests.Request(TwoHarmonicSeam.ForWaist(waistDeg * Math.PI / 180), FlatteningMethod.Elastic, EdgeRule.Mated) with { EdgeLimit = 0.06 };
+        PanelRequest request = PanelTableTests.Request(
+            TwoHarmonicSeam.ForWaist(waistDeg * Math.PI / 180), FlatteningMethod.Elastic, EdgeRule.Mated) with
+        {
+            EdgeLimit = 0.06,
+        };
 
         Assert.InRange(PanelFlattener.Flatten(request).Strain.EdgeMaxCompressionPercent, 0, 6.01);
     }
@@ -157,8 +186,12 @@ public sealed class EdgeLimitTests
 
         Assert.Equal(0.15, PanelRequest.For(ball).EdgeLimit!.Value, 1e-15);
         Assert.Null(PanelRequest.For(ball with { Felt = ball.Felt with { MaxEdgeCompressionPercent = 100 } }).EdgeLimit);
-        Assert.Equal("felt.maxEdgeCompressionPercent", Assert.Throws<InputException>(() => PanelRequest.For(ball with { Felt = ball.Felt with { MaxEdgeCompressionPercent = -1 } })).Field);
+        Assert.Equal(
+            "felt.maxEdgeCompressionPercent",
+            Assert.Throws<InputException>(() =>
+                PanelRequest.For(ball with { Felt = ball.Felt with { MaxEdgeCompressionPercent = -1 } })).Field);
     }
 
-    private static FlatPanel Flat(double limit) => PanelFlattener.Flatten(PanelTableTests.Request(Seam, FlatteningMethod.Elastic, EdgeRule.Mated) with { EdgeLimit = limit });
+    private static FlatPanel Flat(double limit) =>
+        PanelFlattener.Flatten(PanelTableTests.Request(Seam, FlatteningMethod.Elastic, EdgeRule.Mated) with { EdgeLimit = limit });
 }

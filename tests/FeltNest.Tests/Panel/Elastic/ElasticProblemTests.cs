@@ -29,16 +29,26 @@ public sealed class ElasticProblemTests
         FlatSpace space = FlatSpace.Of(9, mirrors);
         ElasticProblem problem = new(Domain, space, law, rule, limit);
         problem.Edge.Held = limit is null ? [] : [0, 1];
-        int n = problem.Unknowns, m = problem.Equations;
-        double[] x = new EquidistantFlattening(9).Flatten(Domain).Map.Raised(space).Coefficients.ToArray(), gradient = new double[n], jacobian = new double[n * m];
-        double[] multipliers = [.. Enumerable.Range(0, m).Select(i => 0.3 - (0.1 * i))], hessian = new double[n * n];
+        int n = problem.Unknowns;
+        int m = problem.Equations;
+        double[] x = new EquidistantFlattening(9).Flatten(Domain).Map.Raised(space).Coefficients.ToArray();
+        double[] gradient = new double[n];
+        double[] jacobian = new double[n * m];
+        double[] multipliers = [.. Enumerable.Range(0, m).Select(i => 0.3 - (0.1 * i))];
+        double[] hessian = new double[n * n];
         problem.Linearise(x, gradient, jacobian);
         problem.Curve(x, multipliers, hessian);
         const double h = 1e-6;
-        double[] more = new double[m], less = new double[m], ahead = new double[n], behind = new double[n], rowsAhead = new double[n * m], rowsBehind = new double[n * m];
+        double[] more = new double[m];
+        double[] less = new double[m];
+        double[] ahead = new double[n];
+        double[] behind = new double[n];
+        double[] rowsAhead = new double[n * m];
+        double[] rowsBehind = new double[n * m];
         for (int i = 0; i < n; i += 5)
         {
-            double[] right = [.. x], left = [.. x];
+            double[] right = [.. x];
+            double[] left = [.. x];
             right[i] += h;
             left[i] -= h;
             Assert.True(problem.TryValue(right, out double up, more) && problem.TryValue(left, out double down, less));
@@ -71,7 +81,8 @@ public sealed class ElasticProblemTests
     public void Assuming_only_the_half_turn_gives_the_mirror_symmetric_panel(EdgeRule rule)
     {
         // A law whose mirror symmetry is broken by a rounding takes the general path: twice the unknowns, chord held.
-        FeltLaw felt = FeltLaw.Isotropic(1, 0.3), general = felt with { US = 1e-15 };
+        FeltLaw felt = FeltLaw.Isotropic(1, 0.3);
+        FeltLaw general = felt with { US = 1e-15 };
 
         (FlatMap plain, PanelSolve ofPlain) = new ElasticFlattening(felt, rule, null, 17).Flatten(Domain);
         (FlatMap half, PanelSolve ofHalf) = new ElasticFlattening(general, rule, null, 17).Flatten(Domain);
@@ -100,8 +111,10 @@ public sealed class ElasticProblemTests
     [Fact]
     public void The_same_solve_gives_the_same_bits()
     {
-        double[] once = new ElasticFlattening(FeltLaw.Isotropic(1, 0.3), EdgeRule.Mated, null, 21).Flatten(Domain).Map.Coefficients.ToArray();
-        double[] again = new ElasticFlattening(FeltLaw.Isotropic(1, 0.3), EdgeRule.Mated, null, 21).Flatten(Domain).Map.Coefficients.ToArray();
+        double[] once =
+            new ElasticFlattening(FeltLaw.Isotropic(1, 0.3), EdgeRule.Mated, null, 21).Flatten(Domain).Map.Coefficients.ToArray();
+        double[] again =
+            new ElasticFlattening(FeltLaw.Isotropic(1, 0.3), EdgeRule.Mated, null, 21).Flatten(Domain).Map.Coefficients.ToArray();
 
         Assert.Equal(once, again);
     }

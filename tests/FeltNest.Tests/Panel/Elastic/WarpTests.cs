@@ -23,7 +23,8 @@ public sealed class WarpTests
         {
             FeltLaw law = FeltLaw.Orthotropic(1, 0.66, 0.3, 0.35, direction);
 
-            FlatMap plain = new ElasticFlattening(law, EdgeRule.Mated, null, 21).Flatten(Domain).Map, half = new ElasticFlattening(law with { US = 1e-15 }, EdgeRule.Mated, null, 21).Flatten(Domain).Map;
+            FlatMap plain = new ElasticFlattening(law, EdgeRule.Mated, null, 21).Flatten(Domain).Map;
+            FlatMap half = new ElasticFlattening(law with { US = 1e-15 }, EdgeRule.Mated, null, 21).Flatten(Domain).Map;
 
             foreach ((double x, double y) in new[] { (1.0, 0.0), (0.0, -1.0), (0.6, 0.8), (-0.6, 0.8) })
             {
@@ -35,11 +36,13 @@ public sealed class WarpTests
     [Fact]
     public void Opposite_angles_give_mirror_images()
     {
-        ElasticPanel one = Panel(25, EdgeRule.Mated, 21), other = Panel(-25, EdgeRule.Mated, 21);
+        ElasticPanel one = Panel(25, EdgeRule.Mated, 21);
+        ElasticPanel other = Panel(-25, EdgeRule.Mated, 21);
 
         foreach ((double x, double y) in new[] { (0.0, -1.0), (0.6, 0.8), (-0.6, 0.8), (0.3, 0.2) })
         {
-            Point2 a = one.Map.At(x, y).Place, b = other.Map.At(x, -y).Place;
+            Point2 a = one.Map.At(x, y).Place;
+            Point2 b = other.Map.At(x, -y).Place;
             Assert.Equal(0, (a - new Point2(b.X, -b.Y)).Length, 1e-8);
         }
 
@@ -54,7 +57,8 @@ public sealed class WarpTests
     {
         // Holding the chord by two forces at the tips would leave energies apart by 1e-5 here: their stretch has no limit at the tips.
         FeltLaw law = Law(20);
-        ElasticPanel coarse = Panel(20, rule, 29), fine = Panel(20, rule, 37);
+        ElasticPanel coarse = Panel(20, rule, 29);
+        ElasticPanel fine = Panel(20, rule, 37);
 
         Assert.InRange(PanelEnergy.Of(fine.Map, law) / PanelEnergy.Of(coarse.Map, law), 1 - 1e-6, 1 + 1e-6);
         Assert.Equal(0, (coarse.Map.At(0, -1).Place - fine.Map.At(0, -1).Place).Length, 1e-5);
@@ -64,9 +68,13 @@ public sealed class WarpTests
     [Fact]
     public void The_torque_is_the_slope_of_the_energy_against_the_angle()
     {
-        // Turning the felt under the held panel by a small angle changes the least energy by the torque times that angle (envelope theorem).
-        const double step = 0.5, degree = Math.PI / 180;
-        ElasticPanel middle = Panel(20, EdgeRule.Free, 21), low = Panel(20 - step, EdgeRule.Free, 21), high = Panel(20 + step, EdgeRule.Free, 21);
+        // Turning the felt under the held panel by a small angle changes the least energy by the torque times that angle (envelope
+        // theorem).
+        const double step = 0.5;
+        const double degree = Math.PI / 180;
+        ElasticPanel middle = Panel(20, EdgeRule.Free, 21);
+        ElasticPanel low = Panel(20 - step, EdgeRule.Free, 21);
+        ElasticPanel high = Panel(20 + step, EdgeRule.Free, 21);
 
         // Not exactly: the mean turn is held, and moves a little against the chord.
         double slope = (PanelEnergy.Of(high.Map, Law(20 + step)) - PanelEnergy.Of(low.Map, Law(20 - step))) / (2 * step * degree);
@@ -94,7 +102,8 @@ public sealed class WarpTests
         BallSpec ball = Askew(30);
         FeltSpec felt = ball.Felt;
         FlatPanel one = PanelFlattener.Flatten(ball);
-        FlatPanel two = PanelFlattener.Flatten(ball with { Felt = felt with { WarpModulusNPerMm = 4.8, WeftModulusNPerMm = 3.2, ShearModulusNPerMm = 1.2 } });
+        FlatPanel two = PanelFlattener.Flatten(
+            ball with { Felt = felt with { WarpModulusNPerMm = 4.8, WeftModulusNPerMm = 3.2, ShearModulusNPerMm = 1.2 } });
 
         Assert.Equal(one.LengthMm, two.LengthMm, 1e-8);
         Assert.Equal(2 * one.Strain.EnergyNmm, two.Strain.EnergyNmm, 1e-8);
@@ -103,14 +112,22 @@ public sealed class WarpTests
 
     private static FeltLaw Law(double degrees) => FeltLaw.Orthotropic(1, 0.66, 0.25, 0.35, -degrees * Math.PI / 180);
 
-    private static ElasticPanel Panel(double degrees, EdgeRule rule, int degree) => new ElasticFlattening(Law(degrees), rule, null, degree).Panel(Domain);
+    private static ElasticPanel Panel(double degrees, EdgeRule rule, int degree) =>
+        new ElasticFlattening(Law(degrees), rule, null, degree).Panel(Domain);
 
     private static BallSpec Askew(double degrees)
     {
         BallSpec ball = Balls.Usual();
         return ball with
         {
-            Felt = ball.Felt with { WarpModulusNPerMm = 2.4, WeftModulusNPerMm = 1.6, ShearModulusNPerMm = 0.6, Poisson = 0.35, MaxEdgeCompressionPercent = 100 },
+            Felt = ball.Felt with
+            {
+                WarpModulusNPerMm = 2.4,
+                WeftModulusNPerMm = 1.6,
+                ShearModulusNPerMm = 0.6,
+                Poisson = 0.35,
+                MaxEdgeCompressionPercent = 100,
+            },
             Panel = ball.Panel with { WarpAngleDeg = degrees },
         };
     }

@@ -24,8 +24,10 @@ public sealed class EnergyDensityTests
     [Fact]
     public void Uniaxial_stretch_gives_half_modulus_times_strain_squared()
     {
-        // Plane stress with free sides: strain across is -nu times that along, energy E e^2/2 (R. W. Ogden, Non-Linear Elastic Deformations, 1984, small-strain limit of section 4.3; exact here as the law is linear in Green strain).
-        const double e = 0.1, nu = 0.3;
+        // Plane stress with free sides: strain across is -nu times that along, energy E e^2/2 (R. W. Ogden, Non-Linear Elastic
+        // Deformations, 1984, small-strain limit of section 4.3; exact here as the law is linear in Green strain).
+        const double e = 0.1;
+        const double nu = 0.3;
         FeltLaw law = FeltLaw.Isotropic(5, nu);
 
         Assert.Equal(5 * e * e / 2, law.Energy(1 + (2 * e), 0, 1 - (2 * nu * e)), 14);
@@ -34,13 +36,18 @@ public sealed class EnergyDensityTests
     [Fact]
     public void First_and_second_derivatives_agree_with_differences()
     {
-        double[] g = [1.1, 0.15, -0.2, 0.9], first = new double[4], second = new double[16], ahead = new double[4], behind = new double[4];
+        double[] g = [1.1, 0.15, -0.2, 0.9];
+        double[] first = new double[4];
+        double[] second = new double[16];
+        double[] ahead = new double[4];
+        double[] behind = new double[4];
         At(g).First(first);
         At(g).Second(second);
         const double h = 1e-6;
         for (int i = 0; i < 4; i++)
         {
-            double[] more = [.. g], less = [.. g];
+            double[] more = [.. g];
+            double[] less = [.. g];
             more[i] += h;
             less[i] -= h;
             Assert.Equal((At(more).Value - At(less).Value) / (2 * h), first[i], 1e-8);
@@ -69,8 +76,12 @@ public sealed class EnergyDensityTests
     public void An_isotropic_law_is_the_same_in_every_direction()
     {
         FeltLaw law = FeltLaw.Isotropic(1, 0.3);
-        double turn = 0.7, cos = Math.Cos(turn), sin = Math.Sin(turn);
-        double xx = 1.4, xy = 0.1, yy = 0.8;
+        double turn = 0.7;
+        double cos = Math.Cos(turn);
+        double sin = Math.Sin(turn);
+        double xx = 1.4;
+        double xy = 0.1;
+        double yy = 0.8;
         double energy = law.Energy(
             (cos * cos * xx) + (2 * sin * cos * xy) + (sin * sin * yy),
             (sin * cos * (yy - xx)) + (((cos * cos) - (sin * sin)) * xy),

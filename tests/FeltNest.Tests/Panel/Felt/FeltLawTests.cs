@@ -13,8 +13,13 @@ public sealed class FeltLawTests
     [InlineData(1.5707963267948966)]
     public void A_pull_along_the_warp_meets_the_warp_modulus_and_narrows_the_weft(double direction)
     {
-        // Definition of the moduli: a strain e along the warp with -nu e along the weft needs the tension E e along the warp and none along the weft; energy E e^2/2.
-        const double warp = 2.4, weft = 1.6, shear = 0.6, nu = 0.35, e = 0.01;
+        // Definition of the moduli: a strain e along the warp with -nu e along the weft needs the tension E e along the warp and none along
+        // the weft; energy E e^2/2.
+        const double warp = 2.4;
+        const double weft = 1.6;
+        const double shear = 0.6;
+        const double nu = 0.35;
+        const double e = 0.01;
         FeltLaw law = FeltLaw.Orthotropic(warp, weft, shear, nu, direction);
 
         Assert.Equal(warp * e * e / 2, Energy(law, direction, e, -nu * e, 0), 15);
@@ -27,22 +32,37 @@ public sealed class FeltLawTests
     [Fact]
     public void A_pull_at_45_degrees_meets_the_modulus_of_the_turned_compliance()
     {
-        // 4/E45 = 1/E1 + 1/E2 + 1/G - 2 nu/E1 (R. M. Jones, Mechanics of Composite Materials, 2nd ed. 1999, section 2.6). Energy is least, over the other strains, at E45 e^2/2.
-        const double warp = 2.4, weft = 1.6, shear = 0.6, nu = 0.35;
+        // 4/E45 = 1/E1 + 1/E2 + 1/G - 2 nu/E1 (R. M. Jones, Mechanics of Composite Materials, 2nd ed. 1999, section 2.6). Energy is least,
+        // over the other strains, at E45 e^2/2.
+        const double warp = 2.4;
+        const double weft = 1.6;
+        const double shear = 0.6;
+        const double nu = 0.35;
         FeltLaw law = FeltLaw.Orthotropic(warp, weft, shear, nu, Math.PI / 4);
         double modulus = 4 / ((1 / warp) + (1 / weft) + (1 / shear) - (2 * nu / warp));
 
         // Strain along v and shear that leave tension along u alone.
-        double det = (law.VV * law.SS) - (law.VS * law.VS), v = ((law.VS * law.US) - (law.UV * law.SS)) / det, s = ((law.UV * law.VS) - (law.VV * law.US)) / det;
+        double det = (law.VV * law.SS) - (law.VS * law.VS);
+        double v = ((law.VS * law.US) - (law.UV * law.SS)) / det;
+        double s = ((law.UV * law.VS) - (law.VV * law.US)) / det;
         Assert.Equal(modulus / 2, law.Energy(3, s, 1 + (2 * v)), 13);
     }
 
     [Fact]
     public void Isotropic_moduli_give_the_isotropic_law_at_any_angle()
     {
-        FeltLaw turned = FeltLaw.Orthotropic(2, 2, 2 / 2.6, 0.3, 0.7), plain = FeltLaw.Isotropic(2, 0.3);
+        FeltLaw turned = FeltLaw.Orthotropic(2, 2, 2 / 2.6, 0.3, 0.7);
+        FeltLaw plain = FeltLaw.Isotropic(2, 0.3);
 
-        foreach ((double a, double b) in new[] { (turned.UU, plain.UU), (turned.UV, plain.UV), (turned.VV, plain.VV), (turned.US, 0), (turned.VS, 0), (turned.SS, plain.SS) })
+        foreach ((double a, double b) in new[]
+        {
+            (turned.UU, plain.UU),
+            (turned.UV, plain.UV),
+            (turned.VV, plain.VV),
+            (turned.US, 0),
+            (turned.VS, 0),
+            (turned.SS, plain.SS),
+        })
         {
             Assert.Equal(b, a, 14);
         }
@@ -63,7 +83,8 @@ public sealed class FeltLawTests
     [Fact]
     public void The_warp_lies_at_minus_the_warp_angle_in_the_panel_frame()
     {
-        // Angle +20 degrees from the warp to +u: seen from u the warp lies 20 degrees clockwise, so a pull in that direction meets the stiffer felt.
+        // Angle +20 degrees from the warp to +u: seen from u the warp lies 20 degrees clockwise, so a pull in that direction meets the
+        // stiffer felt.
         FeltLaw law = FeltLaw.For(Felt(2.4, 0.6, 0.4, 0.35), 20 * Math.PI / 180);
 
         double Stiffness(double degrees) => Energy(law, degrees * Math.PI / 180, 0.01, 0, 0);
@@ -85,7 +106,9 @@ public sealed class FeltLawTests
     {
         // Positive definite while nu < sqrt(E1/E2) = 2.
         Assert.True(FeltLaw.For(Felt(4, 1, 0.5, 1.9), 0).UU > 0);
-        Assert.Contains("below 2 is allowed", Assert.Throws<InputException>(() => FeltLaw.For(Felt(4, 1, 0.5, 2), 0)).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "below 2 is allowed", Assert.Throws<InputException>(() => FeltLaw.For(Felt(4, 1, 0.5, 2), 0)).Message,
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -106,7 +129,8 @@ public sealed class FeltLawTests
     private static double Energy(FeltLaw law, double direction, double along, double across, double shear)
     {
         (double s, double c) = Math.SinCos(direction);
-        double uu = (along * c * c) + (across * s * s) - (shear * c * s), vv = (along * s * s) + (across * c * c) + (shear * c * s);
+        double uu = (along * c * c) + (across * s * s) - (shear * c * s);
+        double vv = (along * s * s) + (across * c * c) + (shear * c * s);
         double twiceUV = (2 * (along - across) * c * s) + (shear * ((c * c) - (s * s)));
         return law.Energy(1 + (2 * uu), twiceUV, 1 + (2 * vv));
     }

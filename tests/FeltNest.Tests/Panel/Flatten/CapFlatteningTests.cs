@@ -15,7 +15,8 @@ public sealed class CapFlatteningTests
     [Theory]
     [InlineData(60, 0.009242176, 1.00482392, 1.16027072, 0.95709773)]
     [InlineData(45, 0.001762403, 0.76653851, 1.08404915, 0.97462108)]
-    public void An_elastic_cap_keeps_the_values_of_the_radial_equation(double degrees, double energy, double radius, double hoop, double centre)
+    public void An_elastic_cap_keeps_the_values_of_the_radial_equation(
+        double degrees, double energy, double radius, double hoop, double centre)
     {
         // Values: an independent solver of the ordinary differential equation (own derivation), E = 1, t = 1, nu = 0.3.
         CapDomain cap = new(degrees * Math.PI / 180);
@@ -61,7 +62,8 @@ public sealed class CapFlatteningTests
     {
         CapDomain cap = new(1);
 
-        FlatMap soft = new ElasticFlattening(Felt, EdgeRule.Free, null, 13).Flatten(cap).Map, stiff = new ElasticFlattening(Felt.Scaled(2), EdgeRule.Free, null, 13).Flatten(cap).Map;
+        FlatMap soft = new ElasticFlattening(Felt, EdgeRule.Free, null, 13).Flatten(cap).Map;
+        FlatMap stiff = new ElasticFlattening(Felt.Scaled(2), EdgeRule.Free, null, 13).Flatten(cap).Map;
 
         Assert.Equal(soft.At(1, 0).Place.X, stiff.At(1, 0).Place.X, 11);
         Assert.Equal(2 * PanelEnergy.Of(soft, Felt), PanelEnergy.Of(stiff, Felt.Scaled(2)), 12);

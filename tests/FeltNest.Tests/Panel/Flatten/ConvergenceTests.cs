@@ -21,7 +21,8 @@ public sealed class ConvergenceTests
         SeamDomain domain = new(TwoHarmonicSeam.ForWaist(waistDeg * Math.PI / 180));
         FeltLaw felt = FeltLaw.Isotropic(1, 0.3);
 
-        FlatMap coarse = new ElasticFlattening(felt, EdgeRule.Mated, null, 25).Flatten(domain).Map, fine = new ElasticFlattening(felt, EdgeRule.Mated, null, 37).Flatten(domain).Map;
+        FlatMap coarse = new ElasticFlattening(felt, EdgeRule.Mated, null, 25).Flatten(domain).Map;
+        FlatMap fine = new ElasticFlattening(felt, EdgeRule.Mated, null, 37).Flatten(domain).Map;
 
         Assert.InRange(PanelEnergy.Of(fine, felt) / PanelEnergy.Of(coarse, felt), 1 - 2e-6, 1 + 2e-6);
         Assert.Equal(0, (coarse.At(1, 0).Place - fine.At(1, 0).Place).Length, 2e-5);
@@ -32,7 +33,8 @@ public sealed class ConvergenceTests
     {
         SeamDomain domain = new(TwoHarmonicSeam.ForWaist(Math.PI / 3));
 
-        double low = new ConformalFlattening(13).Flatten(domain).Solve.Residual, high = new ConformalFlattening(ConformalFlattening.UsualDegree).Flatten(domain).Solve.Residual;
+        double low = new ConformalFlattening(13).Flatten(domain).Solve.Residual;
+        double high = new ConformalFlattening(ConformalFlattening.UsualDegree).Flatten(domain).Solve.Residual;
 
         Assert.InRange(low, 1e-4, 1e-1);
         Assert.InRange(high, 0, 1e-7);

@@ -6,7 +6,8 @@ using Xunit;
 
 namespace FeltNest.Tests.Panel.Flatten;
 
-/// <summary>Flat panels of the two-harmonic seam at unit radius against values of independent solvers (spectral elements and Newton, settled to 7 digits; own derivation): E = 1, t = 1, nu = 0.3.</summary>
+/// <summary>Flat panels of the two-harmonic seam at unit radius against values of independent solvers (spectral elements and Newton,
+/// settled to 7 digits; own derivation): E = 1, t = 1, nu = 0.3.</summary>
 public sealed class PanelTableTests
 {
     // The sphere is taken large, so that the arcs' 0.01 mm is nothing beside the digits compared.
@@ -23,7 +24,8 @@ public sealed class PanelTableTests
     [InlineData(1.0 / 3, FlatteningMethod.Elastic, EdgeRule.Free, 6.317284, 5.367614, 1.564302, 0.682752)]
     [InlineData(1.0 / 3, FlatteningMethod.Elastic, EdgeRule.Mated, 6.317655, 5.366137, 1.565957, 0.682311)]
     [InlineData(1.0 / 3, FlatteningMethod.Elastic, EdgeRule.True, 5.536236, 4.755017, 1.473796, 0.805926)]
-    public void Area_length_width_and_waist_agree(double beta, FlatteningMethod method, EdgeRule edge, double area, double length, double width, double waist)
+    public void Area_length_width_and_waist_agree(
+        double beta, FlatteningMethod method, EdgeRule edge, double area, double length, double width, double waist)
     {
         FlatPanel panel = Flat(beta, method, edge);
 
@@ -80,8 +82,11 @@ public sealed class PanelTableTests
     [InlineData(88)]
     public void More_asked_of_the_edge_costs_more_energy_and_every_method_more_than_the_free_one(double waistDeg)
     {
-        double Energy(FlatteningMethod method, EdgeRule edge) => PanelFlattener.Flatten(Request(TwoHarmonicSeam.ForWaist(waistDeg * Math.PI / 180), method, edge)).Strain.EnergyNmm;
-        double free = Energy(FlatteningMethod.Elastic, EdgeRule.Free), mated = Energy(FlatteningMethod.Elastic, EdgeRule.Mated), kept = Energy(FlatteningMethod.Elastic, EdgeRule.True);
+        double Energy(FlatteningMethod method, EdgeRule edge) =>
+            PanelFlattener.Flatten(Request(TwoHarmonicSeam.ForWaist(waistDeg * Math.PI / 180), method, edge)).Strain.EnergyNmm;
+        double free = Energy(FlatteningMethod.Elastic, EdgeRule.Free);
+        double mated = Energy(FlatteningMethod.Elastic, EdgeRule.Mated);
+        double kept = Energy(FlatteningMethod.Elastic, EdgeRule.True);
 
         Assert.True(free < mated && mated < kept, $"{free} {mated} {kept}");
         Assert.True(kept < Energy(FlatteningMethod.Conformal, EdgeRule.Free));
@@ -106,5 +111,6 @@ public sealed class PanelTableTests
     private static FlatPanel Flat(double beta, FlatteningMethod method, EdgeRule edge) =>
         PanelFlattener.Flatten(Request(TwoHarmonicSeam.ForWaist(2 * Math.Asin(1 - (2 * beta))), method, edge));
 
-    private static void Near(double expected, double actual, double relative) => Assert.InRange(actual / expected, 1 - relative, 1 + relative);
+    private static void Near(double expected, double actual, double relative) =>
+        Assert.InRange(actual / expected, 1 - relative, 1 + relative);
 }

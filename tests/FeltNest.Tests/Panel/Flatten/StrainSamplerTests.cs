@@ -12,7 +12,8 @@ namespace FeltNest.Tests.Panel.Flatten;
 
 public sealed class StrainSamplerTests
 {
-    private static readonly FlatMap Map = new ElasticFlattening(FeltLaw.Isotropic(1, 0.3), EdgeRule.Free, null, 17).Flatten(new SeamDomain(TwoHarmonicSeam.ForWaist(1))).Map;
+    private static readonly FlatMap Map =
+        new ElasticFlattening(FeltLaw.Isotropic(1, 0.3), EdgeRule.Free, null, 17).Flatten(new SeamDomain(TwoHarmonicSeam.ForWaist(1))).Map;
 
     [Theory]
     [InlineData(0.5, 0.4)]
@@ -31,9 +32,15 @@ public sealed class StrainSamplerTests
             // The step of the disc that moves the flat place by a short length in this direction.
             const double length = 1e-5;
             FlatJet flat = Map.At(x, y);
-            double det = (flat.Ux * flat.Vy) - (flat.Uy * flat.Vx), du = length * Math.Cos(angle), dv = length * Math.Sin(angle);
-            double dx = ((flat.Vy * du) - (flat.Uy * dv)) / det, dy = ((flat.Ux * dv) - (flat.Vx * du)) / det;
-            return (Map.Domain.At(x + dx, y + dy).Point - Map.Domain.At(x - dx, y - dy).Point).Length / (Map.At(x + dx, y + dy).Place - Map.At(x - dx, y - dy).Place).Length;
+            double det = (flat.Ux * flat.Vy) - (flat.Uy * flat.Vx);
+            double du = length * Math.Cos(angle);
+            double dv = length * Math.Sin(angle);
+            double dx = ((flat.Vy * du) - (flat.Uy * dv)) / det;
+            double dy = ((flat.Ux * dv) - (flat.Vx * du)) / det;
+            return (Map.Domain.At(
+                x + dx,
+                y + dy).Point - Map.Domain.At(
+                    x - dx, y - dy).Point).Length / (Map.At(x + dx, y + dy).Place - Map.At(x - dx, y - dy).Place).Length;
         }
     }
 
@@ -42,7 +49,8 @@ public sealed class StrainSamplerTests
     {
         StrainSampler sampler = new(Map, 1);
 
-        double coarse = sampler.Greatest(sampler.Field(9, 16), sample => sample.MajorPercent), fine = sampler.Greatest(sampler.Field(61, 240), sample => sample.MajorPercent);
+        double coarse = sampler.Greatest(sampler.Field(9, 16), sample => sample.MajorPercent);
+        double fine = sampler.Greatest(sampler.Field(61, 240), sample => sample.MajorPercent);
 
         Assert.Equal(fine, coarse, 1e-9);
     }

@@ -6,7 +6,8 @@ using Xunit;
 
 namespace FeltNest.Tests.Panel.Proven;
 
-/// <summary>Panels computed with known values, taken for measured ones: the fit has to find the values again. The arcs of a panel follow its curve to 0.01 mm, which is what limits the digits.</summary>
+/// <summary>Panels computed with known values, taken for measured ones: the fit has to find the values again. The arcs of a panel follow
+/// its curve to 0.01 mm, which is what limits the digits.</summary>
 public sealed class ProvenPanelTests
 {
     [Theory]
@@ -31,7 +32,8 @@ public sealed class ProvenPanelTests
     [Fact]
     public void A_limit_that_acts_on_a_part_of_the_edge_is_found_within_its_spread()
     {
-        // There the outline hardly shows the limit, and the panel takes it up node by node: fits a few thousandths of a millimetre apart lie side by side.
+        // There the outline hardly shows the limit, and the panel takes it up node by node: fits a few thousandths of a millimetre apart
+        // lie side by side.
         ArcOutline arcs = PanelFlattener.Flatten(With(0.2, 30, 12)).Arcs;
 
         ProvenFit fit = ProvenPanel.Fit(Balls.Usual(), arcs);
@@ -77,7 +79,8 @@ public sealed class ProvenPanelTests
     {
         // A panel for a sphere half a millimetre larger than this felt reaches with its neutral layer at its outside.
         BallSpec larger = With(1, 26, 100);
-        ArcOutline made = PanelFlattener.Flatten(larger with { Core = larger.Core with { OuterDiameterMm = larger.Core.OuterDiameterMm + 1 } }).Arcs;
+        ArcOutline made =
+            PanelFlattener.Flatten(larger with { Core = larger.Core with { OuterDiameterMm = larger.Core.OuterDiameterMm + 1 } }).Arcs;
 
         ProvenFit fit = ProvenPanel.Fit(Balls.Usual(), made);
 
@@ -97,7 +100,8 @@ public sealed class ProvenPanelTests
         BallSpec moved = With(0.5 + weakest.Changes[0], 26 + weakest.Changes[1], 9 + weakest.Changes[2]);
         MeasuredEdge edge = new(made.Arcs);
         ProvenState there = new ProvenSearch(new ProvenModel(Balls.Usual(), 29), edge, 0).Run(
-            new ProvenState([moved.Felt.NeutralLayer, moved.Seam.WaistMm, moved.Felt.MaxEdgeCompressionPercent], 0, default, [], [], [], []))!;
+            new ProvenState(
+                [moved.Felt.NeutralLayer, moved.Seam.WaistMm, moved.Felt.MaxEdgeCompressionPercent], 0, default, [], [], [], []))!;
         Assert.Equal(fit.TellableMm, there.Rms, 0.1 * fit.TellableMm);
         Assert.Contains("trade against each other", fit.Weakest, StringComparison.Ordinal);
         Assert.All(fit.Values, (value, i) => Assert.True(value.Spread >= Math.Abs(weakest.Changes[i])));
@@ -107,10 +111,14 @@ public sealed class ProvenPanelTests
     public void Outlines_that_are_nowhere_near_are_refused_with_the_nearest()
     {
         ArcOutline made = PanelFlattener.Flatten(Balls.Usual()).Arcs;
-        ArcOutline large = ArcOutline.From(made.Vertices.Select(v => v with { X = 1.3 * v.X, Y = 1.3 * v.Y })), disc = ArcOutline.From([new(-40, 0, Math.PI), new(40, 0, Math.PI)]);
+        ArcOutline large = ArcOutline.From(made.Vertices.Select(v => v with { X = 1.3 * v.X, Y = 1.3 * v.Y }));
+        ArcOutline disc = ArcOutline.From([new(-40, 0, Math.PI), new(40, 0, Math.PI)]);
 
-        Assert.Contains("nowhere near a panel of this ball: the nearest (neutral layer 1,", Assert.Throws<NoAnswerException>(() => ProvenPanel.Fit(Balls.Usual(), large)).Message, StringComparison.Ordinal);
-        Assert.Contains("nowhere near", Assert.Throws<NoAnswerException>(() => ProvenPanel.Fit(Balls.Usual(), disc)).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "nowhere near a panel of this ball: the nearest (neutral layer 1,",
+            Assert.Throws<NoAnswerException>(() => ProvenPanel.Fit(Balls.Usual(), large)).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "nowhere near", Assert.Throws<NoAnswerException>(() => ProvenPanel.Fit(Balls.Usual(), disc)).Message, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -120,7 +128,10 @@ public sealed class ProvenPanelTests
         BallSpec conformal = Balls.Usual() with { Panel = new PanelSpec(FlatteningMethod.Conformal, EdgeRule.Free, null) };
 
         Assert.Equal("panel.flattening", Assert.Throws<InputException>(() => ProvenPanel.Fit(conformal, made)).Field);
-        Assert.Equal("seam.curve", Assert.Throws<InputException>(() => ProvenPanel.Fit(Balls.Usual() with { Seam = new SeamSpec(SeamFamily.Points, 0, 0) }, made)).Field);
+        Assert.Equal(
+            "seam.curve",
+            Assert.Throws<InputException>(() =>
+                ProvenPanel.Fit(Balls.Usual() with { Seam = new SeamSpec(SeamFamily.Points, 0, 0) }, made)).Field);
     }
 
     private static BallSpec With(double neutralLayer, double waistMm, double limitPercent) => Balls.Usual() with

@@ -19,9 +19,12 @@ public sealed class AllowanceTests
     [Fact]
     public void The_seam_gap_takes_half_of_itself_off_every_side()
     {
-        // Inset by d of a smooth simple curve: area falls by length times d less pi d^2 (J. Steiner 1840, for outward offsets; the same formula with d negative), each extent by 2 d.
-        const double gap = 1.2, d = gap / 2;
-        FlatPanel zero = PanelFlattener.Flatten(With(0, 0, 0, null)), closed = PanelFlattener.Flatten(With(gap, 0, 0, null));
+        // Inset by d of a smooth simple curve: area falls by length times d less pi d^2 (J. Steiner 1840, for outward offsets; the same
+        // formula with d negative), each extent by 2 d.
+        const double gap = 1.2;
+        const double d = gap / 2;
+        FlatPanel zero = PanelFlattener.Flatten(With(0, 0, 0, null));
+        FlatPanel closed = PanelFlattener.Flatten(With(gap, 0, 0, null));
         PanelAllowance entry = closed.Allowances[0];
 
         Assert.Equal(1, entry.Step);
@@ -38,7 +41,8 @@ public sealed class AllowanceTests
     [Fact]
     public void Even_shrinkage_scales_the_panel_at_any_angle()
     {
-        FlatPanel zero = PanelFlattener.Flatten(With(0.4, 0, 0, null)), grown = PanelFlattener.Flatten(With(0.4, 3, 3, null));
+        FlatPanel zero = PanelFlattener.Flatten(With(0.4, 0, 0, null));
+        FlatPanel grown = PanelFlattener.Flatten(With(0.4, 3, 3, null));
 
         Assert.Equal(zero.LengthMm / 0.97, grown.LengthMm, 1e-9);
         Assert.Equal(zero.WidthMm / 0.97, grown.WidthMm, 1e-9);
@@ -52,7 +56,8 @@ public sealed class AllowanceTests
     [InlineData(180, 1 / 0.96, 1 / 0.99)]
     public void Uneven_shrinkage_works_along_warp_and_weft(double angle, double alongU, double alongV)
     {
-        FlatPanel zero = PanelFlattener.Flatten(With(0.4, 0, 0, angle)), grown = PanelFlattener.Flatten(With(0.4, 4, 1, angle));
+        FlatPanel zero = PanelFlattener.Flatten(With(0.4, 0, 0, angle));
+        FlatPanel grown = PanelFlattener.Flatten(With(0.4, 4, 1, angle));
 
         Assert.Equal(zero.LengthMm * alongU, grown.LengthMm, 1e-6);
         Assert.Equal(zero.WidthMm * alongV, grown.WidthMm, 1e-6);
@@ -65,9 +70,13 @@ public sealed class AllowanceTests
     public void Askew_shrinkage_leaves_a_panel_that_keeps_only_the_half_turn()
     {
         // Warp at -a in the panel frame: a point is moved as two stretches along perpendicular axes.
-        FlatPanel grown = PanelFlattener.Flatten(With(0, 4, 1, 30)), zero = PanelFlattener.Flatten(With(0, 0, 0, 30));
-        double c = Math.Cos(-Math.PI / 6), s = Math.Sin(-Math.PI / 6), tip = zero.LengthMm / 2;
-        double along = tip * c / 0.96, across = -tip * s / 0.99;
+        FlatPanel grown = PanelFlattener.Flatten(With(0, 4, 1, 30));
+        FlatPanel zero = PanelFlattener.Flatten(With(0, 0, 0, 30));
+        double c = Math.Cos(-Math.PI / 6);
+        double s = Math.Sin(-Math.PI / 6);
+        double tip = zero.LengthMm / 2;
+        double along = tip * c / 0.96;
+        double across = -tip * s / 0.99;
 
         // The image of the old tip lies on the new outline.
         Assert.InRange(Distance(grown, (along * c) - (across * s), (along * s) + (across * c)), 0, 0.011);
@@ -99,7 +108,8 @@ public sealed class AllowanceTests
     {
         BallSpec ball = With(0.4, 0, 0, 90);
         FlatPanel zero = PanelFlattener.Flatten(ball);
-        FlatPanel pulled = PanelFlattener.Flatten(ball with { Felt = ball.Felt with { ApplicationStretchWarpPercent = 5, ApplicationStretchWeftPercent = 2 } });
+        FlatPanel pulled = PanelFlattener.Flatten(
+            ball with { Felt = ball.Felt with { ApplicationStretchWarpPercent = 5, ApplicationStretchWeftPercent = 2 } });
 
         // At 90 degrees the warp lies across the panel.
         Assert.Equal(zero.LengthMm / 1.02, pulled.LengthMm, 1e-6);
@@ -117,7 +127,8 @@ public sealed class AllowanceTests
         // Outwards by d of a smooth simple curve: area grows by length times d plus pi d^2, each extent by 2 d (J. Steiner 1840).
         BallSpec ball = With(0.4, 4, 1, 90);
         ball = ball with { Felt = ball.Felt with { ApplicationStretchWarpPercent = 3, ApplicationStretchWeftPercent = 1 } };
-        FlatPanel zero = PanelFlattener.Flatten(ball), moved = PanelFlattener.Flatten(ball with { Panel = ball.Panel with { DieOffsetMm = offset } });
+        FlatPanel zero = PanelFlattener.Flatten(ball);
+        FlatPanel moved = PanelFlattener.Flatten(ball with { Panel = ball.Panel with { DieOffsetMm = offset } });
         PanelAllowance last = moved.Allowances[^1];
 
         Assert.Equal((4, "die offset"), (last.Step, last.Name));
@@ -134,7 +145,8 @@ public sealed class AllowanceTests
     {
         // Every place of the last edge lies the offset away from the edge before it, measured to the old outline.
         BallSpec ball = With(0.4, 4, 1, 30);
-        FlatPanel zero = PanelFlattener.Flatten(ball), moved = PanelFlattener.Flatten(ball with { Panel = ball.Panel with { DieOffsetMm = 0.5 } });
+        FlatPanel zero = PanelFlattener.Flatten(ball);
+        FlatPanel moved = PanelFlattener.Flatten(ball with { Panel = ball.Panel with { DieOffsetMm = 0.5 } });
 
         Assert.All(moved.Arcs.Vertices, v => Assert.Equal(0.5, Distance(zero, v.X, v.Y), 0.02));
     }
@@ -143,7 +155,8 @@ public sealed class AllowanceTests
     public void A_die_that_leaves_no_edge_and_an_uneven_pull_without_an_angle_are_refused()
     {
         BallSpec ball = Balls.Usual();
-        BallSpec small = ball with { Panel = ball.Panel with { DieOffsetMm = -20 } }, uneven = ball with { Felt = ball.Felt with { ApplicationStretchWarpPercent = 2 } };
+        BallSpec small = ball with { Panel = ball.Panel with { DieOffsetMm = -20 } };
+        BallSpec uneven = ball with { Felt = ball.Felt with { ApplicationStretchWarpPercent = 2 } };
 
         Assert.Equal("panel.dieOffsetMm", Assert.Throws<InputException>(() => PanelFlattener.Flatten(small)).Field);
         Assert.Equal("panel.warpAngleDeg", Assert.Throws<InputException>(() => PanelFlattener.Flatten(uneven)).Field);
@@ -166,7 +179,9 @@ public sealed class AllowanceTests
         double least = double.PositiveInfinity;
         for (int i = 0; i < points.Count; i++)
         {
-            FeltNest.Geometry.Point2 a = points[i], chord = points[(i + 1) % points.Count] - a, p = new FeltNest.Geometry.Point2(u, v) - a;
+            FeltNest.Geometry.Point2 a = points[i];
+            FeltNest.Geometry.Point2 chord = points[(i + 1) % points.Count] - a;
+            FeltNest.Geometry.Point2 p = new FeltNest.Geometry.Point2(u, v) - a;
             double share = Math.Clamp(p.Dot(chord) / chord.Dot(chord), 0, 1);
             least = Math.Min(least, (p - (chord * share)).Length);
         }

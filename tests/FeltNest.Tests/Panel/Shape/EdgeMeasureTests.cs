@@ -9,7 +9,8 @@ using Xunit;
 
 namespace FeltNest.Tests.Panel.Shape;
 
-/// <summary>The one measured flat outline of a two-piece cover that was found: H. Hundal, sci.math, 1 Aug 1995, with D. Rusin's reply. A baseball piece, ball diameter 1.</summary>
+/// <summary>The one measured flat outline of a two-piece cover that was found: H. Hundal, sci.math, 1 Aug 1995, with D. Rusin's reply. A
+/// baseball piece, ball diameter 1.</summary>
 public sealed class EdgeMeasureTests
 {
     [Fact]
@@ -30,8 +31,10 @@ public sealed class EdgeMeasureTests
     [Fact]
     public void Our_elastic_panel_is_within_a_tenth_of_the_measured_piece_in_length_and_width()
     {
-        // Waist of a published baseball, 46.8493 degrees (R. B. Thompson, College Math. J. 29(1), 1998). The measured waist is off by 20 %: stitch margin or reading, so it is not compared.
-        PanelRequest request = PanelTableTests.Request(TwoHarmonicSeam.ForWaist(46.8493 * Math.PI / 180), FlatteningMethod.Elastic, EdgeRule.Mated);
+        // Waist of a published baseball, 46.8493 degrees (R. B. Thompson, College Math. J. 29(1), 1998). The measured waist is off by 20 %:
+        // stitch margin or reading, so it is not compared.
+        PanelRequest request =
+            PanelTableTests.Request(TwoHarmonicSeam.ForWaist(46.8493 * Math.PI / 180), FlatteningMethod.Elastic, EdgeRule.Mated);
         EdgeMeasure piece = EdgeMeasure.Of(new BaseballPiece());
 
         FlatPanel panel = PanelFlattener.Flatten(request);
@@ -46,7 +49,8 @@ public sealed class EdgeMeasureTests
 
         public CurvePoint At(double t)
         {
-            // x = -1.3 cos th - 0.0236 cos 3 th, y = 0.408 sin th + 0.158 sin 3 th, begun at a waist (th = t - pi/2, turned over end for end).
+            // x = -1.3 cos th - 0.0236 cos 3 th, y = 0.408 sin th + 0.158 sin 3 th, begun at a waist (th = t - pi/2, turned over end for
+            // end).
             (double sin, double cos) = Math.SinCos(t);
             (double sin3, double cos3) = Math.SinCos(3 * t);
             return new(

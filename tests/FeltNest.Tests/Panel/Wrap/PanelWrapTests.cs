@@ -50,7 +50,11 @@ public sealed class PanelWrapTests
     public void Askew_felt_returns_its_own_strains_as_well()
     {
         BallSpec ball = Balls.Usual();
-        ball = ball with { Felt = ball.Felt with { WarpModulusNPerMm = 2.4, WeftModulusNPerMm = 1.6, ShearModulusNPerMm = 0.6, Poisson = 0.35 }, Panel = ball.Panel with { WarpAngleDeg = 30 } };
+        ball = ball with
+        {
+            Felt = ball.Felt with { WarpModulusNPerMm = 2.4, WeftModulusNPerMm = 1.6, ShearModulusNPerMm = 0.6, Poisson = 0.35 },
+            Panel = ball.Panel with { WarpAngleDeg = 30 },
+        };
         FlatPanel panel = PanelFlattener.Flatten(ball);
 
         EdgeHeldWrap held = PanelWrap.Lay(WrapRequest.For(ball, panel.EdgeMap)).EdgeHeld!;
@@ -63,7 +67,8 @@ public sealed class PanelWrapTests
     [Fact]
     public void With_its_edge_free_an_elastic_panel_stops_short_by_tenths_of_a_millimetre()
     {
-        // The panel's optimum balances the configurational, not the physical, edge force: the deficit is of second order in the strain (0.2 mm at each edge of a 60 degree cap on a 64 mm ball; own derivation).
+        // The panel's optimum balances the configurational, not the physical, edge force: the deficit is of second order in the strain (0.2
+        // mm at each edge of a 60 degree cap on a 64 mm ball; own derivation).
         FlatPanel panel = PanelFlattener.Flatten(Balls.Usual());
 
         EdgeFreeWrap free = PanelWrap.Lay(WrapRequest.For(Balls.Usual(), panel.EdgeMap)).EdgeFree;
@@ -94,11 +99,17 @@ public sealed class PanelWrapTests
     [Fact]
     public void An_outline_of_arcs_and_the_edge_map_of_the_same_panel_lie_alike()
     {
-        // With no allowances arcs and map bound one piece to 0.01 mm. A panel made with its edge free has its least energy among all ways to put its edge on the seam, so that sliding gains nothing.
-        BallSpec ball = Balls.Usual() with { Seam = Balls.Usual().Seam with { SeamGapMm = 0 }, Panel = new PanelSpec(FlatteningMethod.Elastic, EdgeRule.Free, null) };
+        // With no allowances arcs and map bound one piece to 0.01 mm. A panel made with its edge free has its least energy among all ways
+        // to put its edge on the seam, so that sliding gains nothing.
+        BallSpec ball = Balls.Usual() with
+        {
+            Seam = Balls.Usual().Seam with { SeamGapMm = 0 },
+            Panel = new PanelSpec(FlatteningMethod.Elastic, EdgeRule.Free, null),
+        };
         FlatPanel panel = PanelFlattener.Flatten(ball);
 
-        WrapResult map = PanelWrap.Lay(WrapRequest.For(ball, panel.EdgeMap)), arcs = PanelWrap.Lay(WrapRequest.For(ball, panel.Arcs));
+        WrapResult map = PanelWrap.Lay(WrapRequest.For(ball, panel.EdgeMap));
+        WrapResult arcs = PanelWrap.Lay(WrapRequest.For(ball, panel.Arcs));
 
         Assert.Equal(map.EdgeFree.LargestGapMm, arcs.EdgeFree.LargestGapMm, 0.02);
         Assert.Equal(1, arcs.EdgeFree.EnergyNmm / map.EdgeFree.EnergyNmm, 1e-3);
@@ -112,7 +123,8 @@ public sealed class PanelWrapTests
         // Lay uses degree 37 for an edge map and LayFree 29: what is left of the difference is what 29 misses.
         WrapRequest request = WrapRequest.For(Balls.Usual(), PanelFlattener.Flatten(Balls.Usual()).EdgeMap);
 
-        EdgeFreeWrap high = PanelWrap.Lay(request).EdgeFree, low = PanelWrap.LayFree(request);
+        EdgeFreeWrap high = PanelWrap.Lay(request).EdgeFree;
+        EdgeFreeWrap low = PanelWrap.LayFree(request);
 
         Assert.Equal(high.LargestGapMm, low.LargestGapMm, 5e-4);
         Assert.Equal(1, low.EnergyNmm / high.EnergyNmm, 5e-6);
@@ -122,8 +134,10 @@ public sealed class PanelWrapTests
     public void An_outline_drawn_at_an_angle_is_turned_along_u_and_says_so()
     {
         FlatPanel panel = PanelFlattener.Flatten(Balls.Usual());
-        ArcOutline askew = ArcOutline.From(panel.Arcs.Vertices.Select(v => (v.Point.Turned(1.2), v.Turn)).Select(v => new ArcVertex(v.Item1.X, v.Item1.Y, v.Turn)));
-        WrapRequest plain = WrapRequest.For(Balls.Usual(), panel.Arcs), turned = WrapRequest.For(Balls.Usual(), askew);
+        ArcOutline askew = ArcOutline.From(
+            panel.Arcs.Vertices.Select(v => (v.Point.Turned(1.2), v.Turn)).Select(v => new ArcVertex(v.Item1.X, v.Item1.Y, v.Turn)));
+        WrapRequest plain = WrapRequest.For(Balls.Usual(), panel.Arcs);
+        WrapRequest turned = WrapRequest.For(Balls.Usual(), askew);
 
         Assert.Equal(0, plain.TurnedDeg);
         Assert.Equal(-1.2 * 180 / Math.PI, turned.TurnedDeg, 0.05);
@@ -142,15 +156,21 @@ public sealed class PanelWrapTests
 
         // Askew felt with little warp is nearly the felt without one, and so is what its fitter feels.
         BallSpec ball = Balls.Usual();
-        BallSpec askew = ball with { Felt = ball.Felt with { WarpModulusNPerMm = 2.1, WeftModulusNPerMm = 1.9 }, Panel = ball.Panel with { WarpAngleDeg = 30 } };
-        double even = PanelFit.Felt(ball, PanelFlattener.Flatten(ball)).Fit!.LargestGapMm, found = PanelFit.Felt(askew, PanelFlattener.Flatten(askew)).Fit!.LargestGapMm;
+        BallSpec askew = ball with
+        {
+            Felt = ball.Felt with { WarpModulusNPerMm = 2.1, WeftModulusNPerMm = 1.9 },
+            Panel = ball.Panel with { WarpAngleDeg = 30 },
+        };
+        double even = PanelFit.Felt(ball, PanelFlattener.Flatten(ball)).Fit!.LargestGapMm;
+        double found = PanelFit.Felt(askew, PanelFlattener.Flatten(askew)).Fit!.LargestGapMm;
         Assert.Equal(even, found, 0.15);
     }
 
     [Fact]
     public void A_panel_carries_what_its_fitter_feels()
     {
-        FlatPanel panel = PanelFlattener.Flatten(Balls.Usual()), felt = PanelFit.Felt(Balls.Usual(), panel);
+        FlatPanel panel = PanelFlattener.Flatten(Balls.Usual());
+        FlatPanel felt = PanelFit.Felt(Balls.Usual(), panel);
 
         Assert.Null(panel.Fit);
         Assert.Equal(PanelWrap.Lay(WrapRequest.For(Balls.Usual(), panel.EdgeMap)).EdgeFree.LargestGapMm, felt.Fit!.LargestGapMm, 5e-4);
@@ -163,7 +183,8 @@ public sealed class PanelWrapTests
         FlatPanel panel = PanelFlattener.Flatten(Balls.Usual());
         WrapRequest request = WrapRequest.For(Balls.Usual(), panel.EdgeMap);
 
-        WrapResult plain = PanelWrap.Lay(request), half = PanelWrap.Lay(request with { Law = request.Law with { US = 1e-14 } });
+        WrapResult plain = PanelWrap.Lay(request);
+        WrapResult half = PanelWrap.Lay(request with { Law = request.Law with { US = 1e-14 } });
 
         Assert.Equal(plain.EdgeFree.EnergyNmm, half.EdgeFree.EnergyNmm, 2e-3);
         Assert.Equal(plain.EdgeFree.LargestGapMm, half.EdgeFree.LargestGapMm, 0.01);
@@ -190,7 +211,8 @@ public sealed class PanelWrapTests
         FlatPanel panel = PanelFlattener.Flatten(Balls.Usual());
         ArcOutline lopsided = ArcOutline.From(panel.Arcs.Vertices.Select(v => v with { X = v.X > 0 ? v.X * 1.01 : v.X }));
 
-        WrapResult even = PanelWrap.Lay(WrapRequest.For(Balls.Usual(), panel.Arcs)), uneven = PanelWrap.Lay(WrapRequest.For(Balls.Usual(), lopsided));
+        WrapResult even = PanelWrap.Lay(WrapRequest.For(Balls.Usual(), panel.Arcs));
+        WrapResult uneven = PanelWrap.Lay(WrapRequest.For(Balls.Usual(), lopsided));
 
         Assert.InRange(uneven.EdgeFree.EnergyNmm / even.EdgeFree.EnergyNmm, 0.9, 1.2);
         Assert.InRange(uneven.EdgeHeld!.EdgeOffSeamMm, 0, 0.0635);
@@ -202,10 +224,19 @@ public sealed class PanelWrapTests
     {
         ArcOutline hook = ArcOutline.From([new(0, 0, 0), new(30, 0, 0), new(30, 30, 0), new(25, 30, 0), new(25, 3, 0), new(0, 3, 0)]);
 
-        Assert.Contains("cannot be seen from its centroid", Assert.Throws<NoAnswerException>(() => PanelWrap.Lay(new WrapRequest(31.75, Seam, Felt, hook, null))).Message, StringComparison.Ordinal);
-        Assert.Contains("at most 94 and 44.5 mm", Assert.Throws<NoAnswerException>(() => PanelWrap.Lay(new WrapRequest(31.75, Seam, Felt, Disc(60), null))).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "cannot be seen from its centroid",
+            Assert.Throws<NoAnswerException>(() => PanelWrap.Lay(new WrapRequest(31.75, Seam, Felt, hook, null))).Message,
+            StringComparison.Ordinal);
+        Assert.Contains(
+            "at most 94 and 44.5 mm",
+            Assert.Throws<NoAnswerException>(() => PanelWrap.Lay(new WrapRequest(31.75, Seam, Felt, Disc(60), null))).Message,
+            StringComparison.Ordinal);
         Assert.Equal("outline", Assert.Throws<InputException>(() => PanelWrap.Lay(new WrapRequest(31.75, Seam, Felt, null, null))).Field);
-        Assert.Equal("edgeMap", Assert.Throws<InputException>(() => PanelWrap.Lay(new WrapRequest(31.75, Seam, Felt, null, [new EdgePoint(1, 0, 0, 0)]))).Field);
+        Assert.Equal(
+            "edgeMap",
+            Assert.Throws<InputException>(() =>
+                PanelWrap.Lay(new WrapRequest(31.75, Seam, Felt, null, [new EdgePoint(1, 0, 0, 0)]))).Field);
     }
 
     [Fact]
@@ -214,7 +245,12 @@ public sealed class PanelWrapTests
         // Caps of angular radius a about opposite poles: the zone between them is pi - 2 a wide everywhere.
         foreach (double a in new[] { 1.2, 1.9 })
         {
-            SpherePoint[] edge = [.. Enumerable.Range(0, 400).Select(i => new SpherePoint(Math.Sin(a) * Math.Cos(i * Math.PI / 200), Math.Sin(a) * Math.Sin(i * Math.PI / 200), Math.Cos(a)))];
+            SpherePoint[] edge =
+            [
+                .. Enumerable.Range(0, 400)
+                    .Select(i =>
+                        new SpherePoint(Math.Sin(a) * Math.Cos(i * Math.PI / 200), Math.Sin(a) * Math.Sin(i * Math.PI / 200), Math.Cos(a))),
+            ];
 
             Assert.All(SeamGap.Of(edge), gap => Assert.Equal(Math.PI - (2 * a), gap, 1e-4));
         }

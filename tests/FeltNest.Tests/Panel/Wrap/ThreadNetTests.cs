@@ -6,10 +6,12 @@ using Xunit;
 
 namespace FeltNest.Tests.Panel.Wrap;
 
-/// <summary>Cloth of threads that do not stretch and turn freely against each other: the limit of felt with a warp whose shear modulus goes to nothing.</summary>
-/// <remarks>The net of threads of P. Chebyshev (1878; E. Ghys, L'Enseignement Mathematique 57, 2011). On the unit sphere, from two great circles that cross at right angles, the angle w between threads is
-/// a function of z = uv alone, w' + z w'' = -sin w with w(0) = 90 degrees. A disc laid on with its edge free keeps both mirrors, so the threads through its middle are those great circles, and with
-/// them the whole net is given: the wrap itself is tested by it, not only a net built beside it.</remarks>
+/// <summary>Cloth of threads that do not stretch and turn freely against each other: the limit of felt with a warp whose shear modulus goes
+/// to nothing.</summary>
+/// <remarks>The net of threads of P. Chebyshev (1878; E. Ghys, L'Enseignement Mathematique 57, 2011). On the unit sphere, from two great
+/// circles that cross at right angles, the angle w between threads is a function of z = uv alone, w' + z w'' = -sin w with w(0) = 90
+/// degrees. A disc laid on with its edge free keeps both mirrors, so the threads through its middle are those great circles, and with them
+/// the whole net is given: the wrap itself is tested by it, not only a net built beside it.</remarks>
 public sealed class ThreadNetTests
 {
     [Fact]
@@ -32,7 +34,8 @@ public sealed class ThreadNetTests
     [InlineData(60, 63.054347)]
     public void Felt_that_shears_freely_lies_like_a_net_of_threads(double polarDeg, double threadDeg)
     {
-        // Thread angle on the diagonal at a polar angle: derived independently (own derivation). It gives z = uv there, and so the disc whose edge lies at that place.
+        // Thread angle on the diagonal at a polar angle: derived independently (own derivation). It gives z = uv there, and so the disc
+        // whose edge lies at that place.
         (double low, double high) = (0, 1.8);
         while (high - low > 1e-12)
         {
@@ -54,7 +57,8 @@ public sealed class ThreadNetTests
         ArcOutline disc = ArcOutline.From([new(-radius, 0, Math.PI), new(radius, 0, Math.PI)]);
         FeltLaw law = FeltLaw.Orthotropic(1, 1, shear, 0, 0);
         EdgeFreeWrap free = PanelWrap.LayFree(new WrapRequest(1, TwoHarmonicSeam.ForWaist(1), law, disc, null));
-        SpherePoint axis = free.Edge[0], diagonal = free.Edge[free.Edge.Count / 8];
+        SpherePoint axis = free.Edge[0];
+        SpherePoint diagonal = free.Edge[free.Edge.Count / 8];
         Assert.Equal(radius, Math.Acos(axis.Z), 1e-3);
         return Math.Acos(diagonal.Z) * 180 / Math.PI;
     }
@@ -63,7 +67,9 @@ public sealed class ThreadNetTests
     private static double Angle(double z)
     {
         const int terms = 60;
-        double[] w = new double[terms], sin = new double[terms], cos = new double[terms];
+        double[] w = new double[terms];
+        double[] sin = new double[terms];
+        double[] cos = new double[terms];
         (w[0], sin[0]) = (Math.PI / 2, 1);
         for (int n = 1; n < terms; n++)
         {

@@ -11,13 +11,18 @@ public sealed class WrapDensityTests
     [Fact]
     public void First_and_second_derivatives_agree_with_differences()
     {
-        double[] z = [1.1, 0.15, -0.2, 0.9, 0.6], first = new double[5], second = new double[25], ahead = new double[5], behind = new double[5];
+        double[] z = [1.1, 0.15, -0.2, 0.9, 0.6];
+        double[] first = new double[5];
+        double[] second = new double[25];
+        double[] ahead = new double[5];
+        double[] behind = new double[5];
         At(z).First(first);
         At(z).Second(second);
         const double h = 1e-6;
         for (int i = 0; i < 5; i++)
         {
-            double[] more = [.. z], less = [.. z];
+            double[] more = [.. z];
+            double[] less = [.. z];
             more[i] += h;
             less[i] -= h;
             Assert.Equal((At(more).Value - At(less).Value) / (2 * h), first[i], 1e-8);
@@ -40,7 +45,8 @@ public sealed class WrapDensityTests
 
         // Felt at rest on the equator of the chart pulls nothing; stretched along u alone it pulls along alone by the law's first column.
         Assert.Equal((0, 0), new WrapDensity(Uneven, 1, 0, 0, 1, 0).Pull(1, 0));
-        double stretch = 1.01, strain = ((stretch * stretch) - 1) / 2;
+        double stretch = 1.01;
+        double strain = ((stretch * stretch) - 1) / 2;
         (double along, double across) = new WrapDensity(Uneven, stretch, 0, 0, 1, 0).Pull(1, 0);
         Assert.Equal(stretch * Uneven.UU * strain, along, 14);
         Assert.Equal(Uneven.US * strain, across, 14);

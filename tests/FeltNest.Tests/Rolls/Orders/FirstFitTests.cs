@@ -20,7 +20,11 @@ public sealed class FirstFitTests
                 OrderPlan plan = FirstFitPlanner.Run(OrderCases.Random(seed));
 
                 Assert.Empty(OrderPlanCheck.Violations(StatedOrders.Of(plan)));
-                Assert.All(plan.Results, r => Assert.True(r.GoodBalls <= r.Order.Balls + MostOver(plan, r.Order), $"seed {seed}, order {r.Order.Name}: {r.GoodBalls} of {r.Order.Balls}"));
+                Assert.All(
+                    plan.Results,
+                    r => Assert.True(
+                        r.GoodBalls <= r.Order.Balls + MostOver(plan, r.Order),
+                        $"seed {seed}, order {r.Order.Name}: {r.GoodBalls} of {r.Order.Balls}"));
             },
             iter: Runs.Count(300), threads: 1);
 
@@ -37,7 +41,8 @@ public sealed class FirstFitTests
                             from p in q.Presses
                             where OrderQuestion.Takes(p, d)
                             let hours = (p.Hours ?? 1000) - (p.ChangeOverMinutes / 60)
-                            let most = (int)Math.Min(Math.Min(d.MostStrikes, d.Shape.StrikesIn(q.ClearM(r))), (60 * p.StrokesPerMinute * hours) + 1e-9)
+                            let most = (int)Math.Min(
+                                Math.Min(d.MostStrikes, d.Shape.StrikesIn(q.ClearM(r))), (60 * p.StrokesPerMinute * hours) + 1e-9)
                             where most >= q.LeastStrikes(o, r, d) && d.Shape.BallsOf(most, q.GoodShare(r, d)) > 0
                             select o).Any();
 
@@ -49,7 +54,11 @@ public sealed class FirstFitTests
     public void A_hundred_orders_find_their_felt_on_two_hundred_rolls_of_plenty()
     {
         OrderQuestion question = OrderCases.Workshop(1, 100, 200);
-        question = question with { Presses = [.. question.Presses.Select(p => p with { Hours = null })], Dies = [.. question.Dies.Select(d => d with { StrikesLeft = 50_000 })] };
+        question = question with
+        {
+            Presses = [.. question.Presses.Select(p => p with { Hours = null })],
+            Dies = [.. question.Dies.Select(d => d with { StrikesLeft = 50_000 })],
+        };
         OrderPlan plan = FirstFitPlanner.Run(question);
 
         Assert.Empty(OrderPlanCheck.Violations(StatedOrders.Of(plan)));
@@ -69,7 +78,8 @@ public sealed class FirstFitTests
     public void A_second_piece_that_may_not_be_short_takes_its_length_from_the_first()
     {
         // 100 balls want 10 strikes; R1 holds 9, and a piece of 1 m is 5 strikes at the least: R2 gives 5, so R1 gives no more than 5.
-        OrderQuestion question = Question([OrderCases.Order("O", "ball", 100)], [OrderCases.Roll("R1", 1.9, 1), OrderCases.Roll("R2", 1.2, 1)]);
+        OrderQuestion question =
+            Question([OrderCases.Order("O", "ball", 100)], [OrderCases.Roll("R1", 1.9, 1), OrderCases.Roll("R2", 1.2, 1)]);
         OrderPlan plan = Sound(FirstFitPlanner.Run(question with { Rules = question.Rules with { LeastCutM = 1 } }));
 
         Assert.Equal(100, plan.Results[0].GoodBalls);
@@ -81,7 +91,10 @@ public sealed class FirstFitTests
     {
         StockRoll late = OrderCases.Roll("R1", 4, 1) with { Received = OrderCases.Monday.AddDays(18) };
 
-        Assert.Equal(["R2"], Planned([OrderCases.Order("O", "ball", 100)], [late, OrderCases.Roll("R2", 4, 9) with { Received = OrderCases.Monday }]).Begun.Select(r => r.Name));
+        Assert.Equal(
+            ["R2"],
+            Planned([OrderCases.Order("O", "ball", 100)], [late, OrderCases.Roll("R2", 4, 9) with { Received = OrderCases.Monday }]).Begun
+                .Select(r => r.Name));
         Assert.Empty(FirstFitPlanner.Run(Question([OrderCases.Order("O", "ball", 100)], [late])).Cuts);
     }
 
@@ -93,7 +106,9 @@ public sealed class FirstFitTests
             Offers = [new FeltPurchase(OrderCases.Roll("Offer", 5, 2, "new") with { Offer = "Offer" }, 14)],
         };
 
-        Assert.Equal(("Offer", 3), (Sound(FirstFitPlanner.Run(question)).Purchases[0].Offer.Roll.Name, FirstFitPlanner.Run(question).Purchases[0].Rolls));
+        Assert.Equal(
+            ("Offer", 3),
+            (Sound(FirstFitPlanner.Run(question)).Purchases[0].Offer.Roll.Name, FirstFitPlanner.Run(question).Purchases[0].Rolls));
         Assert.Empty(Sound(FirstFitPlanner.Run(question with { Rolls = [OrderCases.Roll("R1", 9, 1)] })).Purchases);
     }
 
@@ -106,14 +121,20 @@ public sealed class FirstFitTests
         Assert.Equal(70, Planned([OrderCases.Order("O", "ball", 100)], [OrderCases.Roll("R1", 9, 1)], few).Results[0].GoodBalls);
 
         // Six minutes of change-over leave three strikes of a minute each.
-        Assert.Equal(30, Sound(FirstFitPlanner.Run(Question([OrderCases.Order("O", "ball", 100)], [OrderCases.Roll("R1", 9, 1)]) with { Presses = [brief] })).Results[0].GoodBalls);
+        Assert.Equal(
+            30,
+            Sound(
+                FirstFitPlanner.Run(
+                    Question([OrderCases.Order("O", "ball", 100)], [OrderCases.Roll("R1", 9, 1)]) with { Presses = [brief] })).Results[
+                0].GoodBalls);
     }
 
     [Fact]
     public void What_is_left_and_could_serve_is_not_said_to_be_used_up()
     {
         // Two strikes fit on R1 and no more; R2 has felt in plenty but was not taken by the plan at hand.
-        OrderQuestion question = Question([OrderCases.Order("O", "ball", 100)], [OrderCases.Roll("R1", 0.5, 1), OrderCases.Roll("R2", 9, 1)]);
+        OrderQuestion question =
+            Question([OrderCases.Order("O", "ball", 100)], [OrderCases.Roll("R1", 0.5, 1), OrderCases.Roll("R2", 9, 1)]);
         OrderPlan alone = FirstFitPlanner.Run(question with { Rolls = [question.Rolls[0]] });
 
         Assert.Contains("used up", alone.Results[0].Reason, StringComparison.Ordinal);
@@ -122,7 +143,9 @@ public sealed class FirstFitTests
     }
 
     private static long MostOver(OrderPlan plan, CoverOrder order) => plan.Cuts.Where(c => c.Order == order).Sum(c =>
-        c.Metres - (c.Die.Shape.FeedMm / 1000) < plan.Question.Rules.LeastCutM || c.Strikes == 1 ? c.GoodBalls : c.Die.Shape.ClassPanels.Sum(panels => (long)Math.Ceiling(panels / 2.0)));
+        c.Metres - (c.Die.Shape.FeedMm / 1000) < plan.Question.Rules.LeastCutM || c.Strikes == 1
+            ? c.GoodBalls
+            : c.Die.Shape.ClassPanels.Sum(panels => (long)Math.Ceiling(panels / 2.0)));
 
     private static OrderPlan Planned(CoverOrder[] orders, StockRoll[] rolls, params CutDie[] dies) =>
         Sound(FirstFitPlanner.Run(Question(orders, rolls, dies)));

@@ -25,7 +25,8 @@ internal static class OrderCases
         new(name, "felt", lot, width, length, price, fault, null, null);
 
     /// <summary>A die on the rack: so many panels a strike, feed and length of a strike in mm.</summary>
-    internal static CutDie Die(string name, string ball, int panels, double feed, double length, double gap = 0, double width = 900, int strikes = 1_000_000) =>
+    internal static CutDie Die(
+        string name, string ball, int panels, double feed, double length, double gap = 0, double width = 900, int strikes = 1_000_000) =>
         new(name, ball, new StrikeShape(feed, length, width - 30, gap, width, [panels]), 10_000, strikes, null, 0, 0, 0);
 
     /// <summary>A workshop by its number: so many orders and rolls of three felts in lots, eight dies, two presses.</summary>
@@ -33,18 +34,26 @@ internal static class OrderCases
     {
         Random random = new(seed);
         string[] felts = ["woven", "needled", "light"];
-        CutDie[] dies = [.. Enumerable.Range(0, 8).Select(i => Die($"D{i}", $"ball {i % 4}", i < 4 ? 34 : 16, i < 4 ? 190 : 95, i < 4 ? 260 : 165, 4, i < 4 ? 1450 : 1300, i == 3 ? 800 : 60_000) with
+        CutDie[] dies = [.. Enumerable.Range(0, 8)
+            .Select(i => Die(
+                $"D{i}", $"ball {i % 4}", i < 4 ? 34 : 16, i < 4 ? 190 : 95, i < 4 ? 260 : 165, 4, i < 4 ? 1450 : 1300,
+                i == 3 ? 800 : 60_000) with
         {
             LifeStrikes = 60_000,
             ReRulePrice = 700,
             MostReRules = 1,
         })];
         StockRoll[] stock = [.. Enumerable.Range(0, rolls).Select(i => new StockRoll(
-            $"R{i:00}", felts[i % 3], $"L{i % 3}{random.Next(4)}", random.Next(2) == 0 ? 1500 : 1370, random.Next(4) == 0 ? 8 + random.Next(15) : 40 + random.Next(20),
+            $"R{i:00}", felts[i % 3], $"L{i % 3}{random.Next(4)}", random.Next(2) == 0 ? 1500 : 1370,
+            random.Next(4) == 0 ? 8 + random.Next(15) : 40 + random.Next(20),
             15 + random.Next(8), 0.5 + random.Next(5) * 0.5, null, null))];
         CoverOrder[] wanted = [.. Enumerable.Range(0, orders).Select(i => new CoverOrder(
-            $"O{i:00}", $"ball {i % 4}", 500 + (100 * random.Next(40)), Monday.AddDays(4 + random.Next(25)), random.Next(3) > 0, felts[random.Next(3)], random.Next(5) == 0 ? 100 : 0))];
-        PressSpec[] presses = [Press("P1", 12, 40, 150, "D0", "D1", "D4", "D5", "D6"), Press("P2", 8, 30, 150, "D2", "D3", "D6", "D7", "D1")];
+            $"O{i:00}", $"ball {i % 4}", 500 + (100 * random.Next(40)), Monday.AddDays(4 + random.Next(25)), random.Next(3) > 0,
+            felts[random.Next(3)], random.Next(5) == 0 ? 100 : 0))];
+        PressSpec[] presses =
+        [
+            Press("P1", 12, 40, 150, "D0", "D1", "D4", "D5", "D6"), Press("P2", 8, 30, 150, "D2", "D3", "D6", "D7", "D1"),
+        ];
         return new OrderQuestion(wanted, stock, [], dies, presses, new OrderRules("EUR", Monday, 8, 300, 0.5, 0.2, 100, 2, 1, 0.13m, 38));
     }
 
@@ -53,22 +62,55 @@ internal static class OrderCases
     internal static OrderQuestion Random(int seed)
     {
         Random random = new(seed);
-        CutDie[] dies = [.. Enumerable.Range(0, 1 + random.Next(4)).Select(i => Die($"D{i}", $"b{random.Next(2)}", 1 + random.Next(30), 90 + random.Next(200), 150 + random.Next(200), random.Next(6), random.Next(3) == 0 ? 1300 : 900) with
+        CutDie[] dies = [.. Enumerable.Range(0, 1 + random.Next(4))
+            .Select(i => Die(
+                $"D{i}", $"b{random.Next(2)}", 1 + random.Next(30), 90 + random.Next(200), 150 + random.Next(200), random.Next(6),
+                random.Next(3) == 0 ? 1300 : 900) with
         {
             StrikesLeft = random.Next(3) == 0 ? random.Next(40) : 5000,
         })];
-        dies = [.. dies.Select(d => random.Next(4) == 0 ? d with { StrikesLeft = 0, MakePrice = random.Next(50), LifeStrikes = 500 } : random.Next(4) == 0 ? d with { LifeStrikes = 30, MostReRules = 2, ReRulePrice = 3 } : d)];
-        StockRoll Felt(string name) => Roll(name, 0.3 + (12 * random.NextDouble()), 1 + random.Next(5), $"L{random.Next(3)}", random.Next(2) == 0 ? 1000 : 1400, 3 * random.NextDouble()) with
-        {
-            Felt = random.Next(2) == 0 ? "felt" : "other",
-        };
-        StockRoll[] rolls = [.. Enumerable.Range(0, 1 + random.Next(8)).Select(i => Felt($"R{i}") with { Received = random.Next(3) == 0 ? Monday.AddDays(random.Next(9) - 4) : null })];
-        FeltPurchase[] offers = [.. Enumerable.Range(0, random.Next(3)).Select(i => new FeltPurchase(Felt($"offer {i}") with { Offer = $"offer {i}" }, random.Next(3) * 8))];
-        CoverOrder[] orders = [.. Enumerable.Range(0, 1 + random.Next(6)).Select(i => Order($"O{i}", $"b{random.Next(3)}", 1 + random.Next(400), random.Next(20), random.Next(2) == 0, random.Next(3) == 0 ? random.Next(60) : 0) with
+        dies =
+        [
+            .. dies.Select(d =>
+                random.Next(4) == 0
+                    ? d with { StrikesLeft = 0, MakePrice = random.Next(50), LifeStrikes = 500 }
+                    : random.Next(4) == 0
+                    ? d with { LifeStrikes = 30, MostReRules = 2, ReRulePrice = 3 }
+                    : d),
+        ];
+        StockRoll Felt(string name) =>
+            Roll(
+                name, 0.3 + (12 * random.NextDouble()), 1 + random.Next(5), $"L{random.Next(3)}", random.Next(2) == 0 ? 1000 : 1400,
+                3 * random.NextDouble()) with
+            {
+                Felt = random.Next(2) == 0 ? "felt" : "other",
+            };
+        StockRoll[] rolls =
+        [
+            .. Enumerable.Range(0, 1 + random.Next(8))
+                .Select(i => Felt($"R{i}") with { Received = random.Next(3) == 0 ? Monday.AddDays(random.Next(9) - 4) : null }),
+        ];
+        FeltPurchase[] offers =
+        [
+            .. Enumerable.Range(0, random.Next(3))
+                .Select(i => new FeltPurchase(Felt($"offer {i}") with { Offer = $"offer {i}" }, random.Next(3) * 8)),
+        ];
+        CoverOrder[] orders = [.. Enumerable.Range(0, 1 + random.Next(6))
+            .Select(i => Order(
+                $"O{i}", $"b{random.Next(3)}", 1 + random.Next(400), random.Next(20), random.Next(2) == 0,
+                random.Next(3) == 0 ? random.Next(60) : 0) with
         {
             Felt = random.Next(3) == 0 ? "felt" : null,
         })];
-        PressSpec[] presses = [.. Enumerable.Range(0, 1 + random.Next(2)).Select(i => Press($"P{i}", 1 + random.Next(20), random.Next(60), random.Next(2) == 0 ? random.Next(5) : null))];
-        return new OrderQuestion(orders, rolls, offers, dies, presses, new OrderRules("EUR", Monday, 8, random.Next(2) * 50, random.NextDouble(), 0, 50 * random.Next(3), random.Next(3), random.Next(3) * 0.7, 0.1m, 5));
+        PressSpec[] presses =
+        [
+            .. Enumerable.Range(0, 1 + random.Next(2))
+                .Select(i => Press($"P{i}", 1 + random.Next(20), random.Next(60), random.Next(2) == 0 ? random.Next(5) : null)),
+        ];
+        return new OrderQuestion(
+            orders, rolls, offers, dies, presses,
+            new OrderRules(
+                "EUR", Monday, 8, random.Next(2) * 50, random.NextDouble(), 0, 50 * random.Next(3), random.Next(3), random.Next(3) * 0.7,
+                0.1m, 5));
     }
 }

@@ -32,7 +32,9 @@ public sealed class OrderPlannerTests
                 OrderPlan plan = OrderPlanner.Run(question, stop: Stop);
                 Assert.Empty(OrderPlanCheck.Violations(StatedOrders.Of(plan)));
                 Assert.Equal((seed, lacking), (seed, plan.Results.Sum(r => r.ShortBalls)));
-                Assert.True(Math.Abs(cost - (double)plan.Cost.Total) <= (1e-4 * cost) + 1e-6, $"seed {seed}: {plan.Cost.Total} where {cost} is the least");
+                Assert.True(
+                    Math.Abs(cost - (double)plan.Cost.Total) <= (1e-4 * cost) + 1e-6,
+                    $"seed {seed}: {plan.Cost.Total} where {cost} is the least");
                 Assert.True((double)plan.Bound!.Value <= cost + 1e-6, $"seed {seed}: bound {plan.Bound} above {cost}");
             },
             iter: Runs.Count(40), threads: 1);
@@ -41,7 +43,8 @@ public sealed class OrderPlannerTests
     public void An_order_of_one_lot_leaves_cheaper_felt_of_two_lots_alone()
     {
         StockRoll[] rolls = [OrderCases.Roll("R1", 1.5, 1, "L1"), OrderCases.Roll("R2", 1.5, 1, "L2"), OrderCases.Roll("R3", 4, 3, "L3")];
-        OrderPlan one = Planned([OrderCases.Order("O", "ball", 100, oneLot: true)], rolls), any = Planned([OrderCases.Order("O", "ball", 100)], rolls);
+        OrderPlan one = Planned([OrderCases.Order("O", "ball", 100, oneLot: true)], rolls);
+        OrderPlan any = Planned([OrderCases.Order("O", "ball", 100)], rolls);
 
         Assert.Equal(["R3"], one.Begun.Select(r => r.Name));
         Assert.Equal(["R1", "R2"], any.Begun.Select(r => r.Name));
@@ -76,7 +79,8 @@ public sealed class OrderPlannerTests
     public void What_cannot_be_made_is_named_with_its_shortfall_and_the_rest_is_planned()
     {
         OrderPlan plan = Planned(
-            [OrderCases.Order("wide", "big", 50), OrderCases.Order("long", "ball", 5000), OrderCases.Order("no die", "other", 10)], [OrderCases.Roll("R1", 10, 1)], Plain, OrderCases.Die("B", "big", 20, 200, 250, width: 1400));
+            [OrderCases.Order("wide", "big", 50), OrderCases.Order("long", "ball", 5000), OrderCases.Order("no die", "other", 10)],
+            [OrderCases.Roll("R1", 10, 1)], Plain, OrderCases.Die("B", "big", 20, 200, 250, width: 1400));
 
         Assert.Equal([50, 5000 - plan.Results[1].GoodBalls, 10], plan.Results.Select(r => r.ShortBalls));
         Assert.Contains("1400 mm wide", plan.Results[0].Reason, StringComparison.Ordinal);
@@ -89,10 +93,19 @@ public sealed class OrderPlannerTests
     [Fact]
     public void Late_orders_are_the_fewest_and_are_named()
     {
-        // A press of one strike a minute and 8 h a day: 600 balls take an hour, change-overs an hour. Two dies, the day holds one of three orders each.
+        // A press of one strike a minute and 8 h a day: 600 balls take an hour, change-overs an hour. Two dies, the day holds one of three
+        // orders each.
         PressSpec slow = OrderCases.Press("P1", 1, 60, null);
-        CoverOrder[] orders = [OrderCases.Order("a", "ball", 2000, 0), OrderCases.Order("b", "big", 2000, 0), OrderCases.Order("c", "big", 2000, 1)];
-        OrderPlan plan = Verified(OrderPlanner.Run(Question(orders, [OrderCases.Roll("R1", 500, 1)], Plain, OrderCases.Die("B", "big", 20, 200, 250)) with { Presses = [slow] }, stop: Stop));
+        CoverOrder[] orders =
+        [
+            OrderCases.Order("a", "ball", 2000, 0), OrderCases.Order("b", "big", 2000, 0), OrderCases.Order("c", "big", 2000, 1),
+        ];
+        OrderPlan plan = Verified(
+            OrderPlanner.Run(
+                Question(orders, [OrderCases.Roll("R1", 500, 1)], Plain, OrderCases.Die("B", "big", 20, 200, 250)) with
+                {
+                    Presses = [slow],
+                }, stop: Stop));
 
         Assert.Equal(1, plan.Late);
         Assert.Equal(1, plan.Proof.LeastLate, 6);
@@ -101,9 +114,11 @@ public sealed class OrderPlannerTests
     [Fact]
     public void A_die_is_made_or_ruled_again_when_its_strikes_run_out()
     {
-        CutDie worn = Plain with { StrikesLeft = 3, LifeStrikes = 4, MostReRules = 2, ReRulePrice = 5 }, fresh = Plain with { Name = "N", StrikesLeft = 0, MakePrice = 30, LifeStrikes = 100 };
+        CutDie worn = Plain with { StrikesLeft = 3, LifeStrikes = 4, MostReRules = 2, ReRulePrice = 5 };
+        CutDie fresh = Plain with { Name = "N", StrikesLeft = 0, MakePrice = 30, LifeStrikes = 100 };
         StockRoll[] rolls = [OrderCases.Roll("R1", 10, 1)];
-        OrderPlan ruled = Planned([OrderCases.Order("O", "ball", 100)], rolls, worn, fresh), made = Planned([OrderCases.Order("O", "ball", 120)], rolls, worn with { MostReRules = 1 }, fresh);
+        OrderPlan ruled = Planned([OrderCases.Order("O", "ball", 100)], rolls, worn, fresh);
+        OrderPlan made = Planned([OrderCases.Order("O", "ball", 120)], rolls, worn with { MostReRules = 1 }, fresh);
 
         Assert.Equal(("D", 2, 10m), (ruled.Dies[0].Die.Name, ruled.Dies[0].ReRules, ruled.Cost.Dies));
         Assert.Contains(made.Dies, d => d.Die.Name == "N" && d.Make);
@@ -114,17 +129,22 @@ public sealed class OrderPlannerTests
     {
         // Five strikes of the large die take 1.055 m and give 50 balls; three of the small one take 0.143 m and give the other 6.
         CutDie small = OrderCases.Die("S", "ball", 4, 44, 50, 5);
-        OrderQuestion question = Question([OrderCases.Order("O", "ball", 56)], [OrderCases.Roll("R1", 1.2, 1), OrderCases.Roll("R2", 3, 1)], Plain, small);
+        OrderQuestion question =
+            Question([OrderCases.Order("O", "ball", 56)], [OrderCases.Roll("R1", 1.2, 1), OrderCases.Roll("R2", 3, 1)], Plain, small);
 
         Assert.Contains(Verified(OrderPlanner.Run(question, stop: Stop)).Cuts, cut => cut.Die.Name == "S");
-        Assert.Equal(["R2"], Verified(OrderPlanner.Run(question with { Rules = question.Rules with { LeastCutM = 0.7 } }, stop: Stop)).Begun.Select(r => r.Name));
+        Assert.Equal(
+            ["R2"],
+            Verified(OrderPlanner.Run(question with { Rules = question.Rules with { LeastCutM = 0.7 } }, stop: Stop)).Begun
+                .Select(r => r.Name));
     }
 
     [Fact]
     public void The_same_question_gives_the_same_plan()
     {
         OrderQuestion question = OrderCases.Workshop(3, 6, 12);
-        OrderPlan first = Verified(OrderPlanner.Run(question, 1, stop: Stop)), second = OrderPlanner.Run(question, 1, stop: Stop);
+        OrderPlan first = Verified(OrderPlanner.Run(question, 1, stop: Stop));
+        OrderPlan second = OrderPlanner.Run(question, 1, stop: Stop);
 
         Assert.Equal(first.Cuts, second.Cuts);
         Assert.Equal(first.Bound, second.Bound);
@@ -183,7 +203,8 @@ public sealed class OrderPlannerTests
         Assert.False(plan.Proof.Searched);
         Assert.False(plan.Proof.CutShort);
         Assert.Contains("too large for a search", steps.Lines[^1], StringComparison.Ordinal);
-        Assert.Contains(OrderReport.Warnings(plan), line => line.StartsWith("no search was made: 120 orders, 300 rolls", StringComparison.Ordinal));
+        Assert.Contains(
+            OrderReport.Warnings(plan), line => line.StartsWith("no search was made: 120 orders, 300 rolls", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -220,10 +241,14 @@ public sealed class OrderPlannerTests
     [Fact]
     public void A_plan_badly_short_says_so_in_its_first_line()
     {
-        OrderPlan plan = Planned([OrderCases.Order("long", "ball", 5000), OrderCases.Order("no die", "other", 10)], [OrderCases.Roll("R1", 10, 1)]);
+        OrderPlan plan =
+            Planned([OrderCases.Order("long", "ball", 5000), OrderCases.Order("no die", "other", 10)], [OrderCases.Roll("R1", 10, 1)]);
 
-        Assert.StartsWith("BADLY SHORT: 4520 of 5010 balls are missing (90.2 %), 2 of 2 orders", OrderReport.Text(plan), StringComparison.Ordinal);
-        Assert.DoesNotContain("BADLY", OrderReport.Text(Planned([OrderCases.Order("O", "ball", 100)], [OrderCases.Roll("R1", 10, 1)])), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "BADLY SHORT: 4520 of 5010 balls are missing (90.2 %), 2 of 2 orders", OrderReport.Text(plan), StringComparison.Ordinal);
+        Assert.DoesNotContain(
+            "BADLY", OrderReport.Text(Planned([OrderCases.Order("O", "ball", 100)], [OrderCases.Roll("R1", 10, 1)])),
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -261,9 +286,11 @@ public sealed class OrderPlannerTests
         }
     }
 
-    private static OrderPlan Planned(CoverOrder[] orders, StockRoll[] rolls, params CutDie[] dies) => Verified(OrderPlanner.Run(Question(orders, rolls, dies), stop: Stop));
+    private static OrderPlan Planned(CoverOrder[] orders, StockRoll[] rolls, params CutDie[] dies) =>
+        Verified(OrderPlanner.Run(Question(orders, rolls, dies), stop: Stop));
 
-    private static OrderQuestion Question(CoverOrder[] orders, StockRoll[] rolls, params CutDie[] dies) => new(orders, rolls, [], dies.Length == 0 ? [Plain] : dies, [OrderCases.FreePress], OrderCases.Bare);
+    private static OrderQuestion Question(CoverOrder[] orders, StockRoll[] rolls, params CutDie[] dies) =>
+        new(orders, rolls, [], dies.Length == 0 ? [Plain] : dies, [OrderCases.FreePress], OrderCases.Bare);
 
     private static OrderPlan Verified(OrderPlan plan)
     {
@@ -276,12 +303,32 @@ public sealed class OrderPlannerTests
         Random random = new(seed);
         CutDie[] dies =
         [
-            OrderCases.Die("D1", "x", 8, 200, 200 + random.Next(100), random.Next(2) * 5, strikes: 3 + random.Next(4)) with { LifeStrikes = 3, MostReRules = random.Next(2), ReRulePrice = random.Next(3) },
-            OrderCases.Die("D2", random.Next(2) == 0 ? "x" : "y", 4, 110, 150, 5, strikes: 0) with { MakePrice = random.Next(3), LifeStrikes = 6 },
+            OrderCases.Die("D1", "x", 8, 200, 200 + random.Next(100), random.Next(2) * 5, strikes: 3 + random.Next(4)) with
+            {
+                LifeStrikes = 3,
+                MostReRules = random.Next(2),
+                ReRulePrice = random.Next(3),
+            },
+            OrderCases.Die("D2", random.Next(2) == 0 ? "x" : "y", 4, 110, 150, 5, strikes: 0) with
+            {
+                MakePrice = random.Next(3),
+                LifeStrikes = 6,
+            },
         ];
-        StockRoll[] rolls = [.. Enumerable.Range(0, 2).Select(i => OrderCases.Roll($"R{i}", 0.4 + (random.Next(9) / 10.0), 1 + random.Next(5), random.Next(2) == 0 ? "L1" : "L2"))];
-        CoverOrder[] orders = [.. Enumerable.Range(0, 2).Select(i => OrderCases.Order($"O{i}", i == 0 ? "x" : dies[1].Ball, 2 + random.Next(14), oneLot: random.Next(2) == 0))];
-        OrderRules rules = new("EUR", OrderCases.Monday, 8, random.Next(2) * 30, 0, 0, random.Next(3) * 50, random.Next(3) * 0.1, 0, random.Next(2) * 0.05m, random.Next(2) * 2m);
+        StockRoll[] rolls =
+        [
+            .. Enumerable.Range(0, 2)
+                .Select(i =>
+                    OrderCases.Roll($"R{i}", 0.4 + (random.Next(9) / 10.0), 1 + random.Next(5), random.Next(2) == 0 ? "L1" : "L2")),
+        ];
+        CoverOrder[] orders =
+        [
+            .. Enumerable.Range(0, 2)
+                .Select(i => OrderCases.Order($"O{i}", i == 0 ? "x" : dies[1].Ball, 2 + random.Next(14), oneLot: random.Next(2) == 0)),
+        ];
+        OrderRules rules = new(
+            "EUR", OrderCases.Monday, 8, random.Next(2) * 30, 0, 0, random.Next(3) * 50, random.Next(3) * 0.1, 0, random.Next(2) * 0.05m,
+            random.Next(2) * 2m);
         return new OrderQuestion(orders, rolls, [], dies, [OrderCases.Press("P", 1, 6, random.Next(3) == 0 ? 0.25 : 10)], rules);
     }
 }

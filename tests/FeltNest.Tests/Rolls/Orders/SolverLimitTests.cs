@@ -14,7 +14,8 @@ namespace FeltNest.Tests.Rolls.Orders;
 /// <summary>Solvers that get nearly no work to do: they say that they proved nothing, and what was there before stays.</summary>
 public sealed class SolverLimitTests
 {
-    // Market split: a few sums of many choices, each to be met exactly (G. Cornuejols and M. Dawande, IPCO 1998, from memory): branching is all there is, and twenty nodes find nothing.
+    // Market split: a few sums of many choices, each to be met exactly (G. Cornuejols and M. Dawande, IPCO 1998, from memory): branching is
+    // all there is, and twenty nodes find nothing.
     [Fact]
     public void A_model_without_a_solution_in_time_says_so()
     {
@@ -54,7 +55,8 @@ public sealed class SolverLimitTests
     public void Bands_that_the_solver_has_no_time_for_are_left_out_and_rows_stay()
     {
         LayoutRequest request = Shapes.Request(Shapes.DogBone(2.3, 0.7, 12, 25), 700, gap: 2);
-        BandWidths widths = BandWidths.Of(BandWidths.Curves(new RowTables(request, TiltRange.Of(request.Rules), SearchEffort.Of(request))), 700, 400);
+        BandWidths widths =
+            BandWidths.Of(BandWidths.Curves(new RowTables(request, TiltRange.Of(request.Rules), SearchEffort.Of(request))), 700, 400);
 
         Assert.NotEmpty(BandModel.Best(widths, 700, 2, 2, 1, 5));
         Assert.Empty(BandModel.Best(widths, 700, 2, 2, 1, 5, work: 1e-9));

@@ -8,6 +8,8 @@ namespace FeltNest.Cost.Compare.Findings;
 /// <param name="DiePrice">Price of the die.</param>
 /// <param name="RunningCost">Cost of a thousand balls without the die.</param>
 /// <param name="Total">Cost of a thousand balls, the die by its wear.</param>
-/// <param name="PaysFromThousandBalls">Thousand balls from which it is the cheapest of all to buy and run, the die paid once; null where it never is.</param>
+/// <param name="PaysFromThousandBalls">Thousand balls from which it is the cheapest of all to buy and run, the die paid once; null where it
+/// never is.</param>
 public sealed record GangChoice(
-    int Cavities, int Plies, double PanelsPerStrike, double StrikesPerThousandBalls, decimal DiePrice, decimal RunningCost, decimal Total, decimal? PaysFromThousandBalls);
+    int Cavities, int Plies, double PanelsPerStrike, double StrikesPerThousandBalls, decimal DiePrice, decimal RunningCost, decimal Total,
+    decimal? PaysFromThousandBalls);

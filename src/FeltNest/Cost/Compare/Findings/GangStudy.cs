@@ -3,12 +3,14 @@ using FeltNest.Cost.Sheet.Options;
 
 namespace FeltNest.Cost.Compare.Findings;
 
-/// <summary>Weighs dies of several sizes and layers of felt: a greater die costs more and saves strikes, and pays from a number of balls on.</summary>
+/// <summary>Weighs dies of several sizes and layers of felt: a greater die costs more and saves strikes, and pays from a number of balls
+/// on.</summary>
 internal static class GangStudy
 {
     /// <summary>The choices in the order of cavities and plies, those that come to the same strike left out.</summary>
     /// <param name="costs">Costs with a gang.</param>
-    /// <param name="priced">Account and sheet of the row under other costs, cut in so many plies; null where a roll is too short for one strike.</param>
+    /// <param name="priced">Account and sheet of the row under other costs, cut in so many plies; null where a roll is too short for one
+    /// strike.</param>
     public static IReadOnlyList<GangChoice> Of(CostInputs costs, Func<CostInputs, int, (FeltAccount Account, CostSheet Sheet)?> priced)
     {
         GangOptions gang = costs.Gang!;
@@ -17,7 +19,11 @@ internal static class GangStudy
         {
             foreach (int plies in gang.Plies)
             {
-                CostInputs here = costs with { Losses = costs.Losses with { MostPanelsPerStrike = cavities }, PerStrike = costs.PerStrike + ((plies - 1) * gang.PricePerExtraPly) };
+                CostInputs here = costs with
+                {
+                    Losses = costs.Losses with { MostPanelsPerStrike = cavities },
+                    PerStrike = costs.PerStrike + ((plies - 1) * gang.PricePerExtraPly),
+                };
                 if (priced(here, plies) is not { } first)
                 {
                     continue;
@@ -29,7 +35,8 @@ internal static class GangStudy
                 {
                     decimal running = priced(here with { Die = null }, plies)!.Value.Sheet.Total;
                     choices.Add(new GangChoice(
-                        cavities, plies, perStrike, first.Account.StrikesPerThousandBalls, first.Sheet.Die!.Price, running, first.Sheet.Total, null));
+                        cavities, plies, perStrike, first.Account.StrikesPerThousandBalls, first.Sheet.Die!.Price, running,
+                        first.Sheet.Total, null));
                 }
             }
         }
@@ -37,7 +44,8 @@ internal static class GangStudy
         return [.. choices.Select(c => c with { PaysFromThousandBalls = From(c, choices) })];
     }
 
-    // Of lines price + running x balls, where one becomes the lowest: the last crossing with a cheaper die, unless a line that falls no slower is below it there.
+    // Of lines price + running x balls, where one becomes the lowest: the last crossing with a cheaper die, unless a line that falls no
+    // slower is below it there.
     private static decimal? From(GangChoice choice, List<GangChoice> all)
     {
         decimal from = 0;
@@ -55,6 +63,9 @@ internal static class GangStudy
         }
 
         decimal At(GangChoice c) => c.DiePrice + (c.RunningCost * from);
-        return all.TrueForAll(o => At(o) >= At(choice) - 0.000001m && (o.RunningCost >= choice.RunningCost || At(o) > At(choice))) || all.Count == 1 ? from : null;
+        return all.TrueForAll(o => At(o) >= At(choice) - 0.000001m && (o.RunningCost >= choice.RunningCost || At(o) > At(choice)))
+            || all.Count == 1
+            ? from
+            : null;
     }
 }

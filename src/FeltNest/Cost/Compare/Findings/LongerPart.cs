@@ -6,7 +6,8 @@ namespace FeltNest.Cost.Compare.Findings;
 /// <summary>A part drawn out along its greatest length, its width kept: what a millimetre of panel length is asked with.</summary>
 internal static class LongerPart
 {
-    /// <summary>The part longer by some mm (shorter below 0). Its polygon is drawn out and stands for it: area and edge are the polygon's, drawn out likewise.</summary>
+    /// <summary>The part longer by some mm (shorter below 0). Its polygon is drawn out and stands for it: area and edge are the polygon's,
+    /// drawn out likewise.</summary>
     public static LayoutPart Of(LayoutPart part, double moreMm)
     {
         (Point2 along, double length) = Length(part.Outline);

@@ -25,9 +25,12 @@ public static class CavitySheet
         Box extent = DieParts.Extent(edge);
         double table = CellTable.Height(edge.Pieces.Count);
         (PaperSize size, DrawingScale scale) = Chosen(extent, table);
-        List<Mark> marks = DieParts.Base(size, order, new SheetPlace(number, count, scale.Words, DieParts.OfPart(design, part, "One cavity")));
+        List<Mark> marks =
+            DieParts.Base(size, order, new SheetPlace(number, count, scale.Words, DieParts.OfPart(design, part, "One cavity")));
         Point2 top = DieParts.ColumnTop(size);
-        double left = size.Space.MinX + DieParts.Rim, right = top.X - DieParts.Rim, bottom = DieParts.TitleTop(size);
+        double left = size.Space.MinX + DieParts.Rim;
+        double right = top.X - DieParts.Rim;
+        double bottom = DieParts.TitleTop(size);
         marks.AddRange(Arcs(top, edge, bottom, order.DieView ? -1 : 1));
         (IEnumerable<Mark> safety, double safetyHigh) = DieParts.BriefSafety(new Point2(left, size.Space.MinY + 4), right - left);
         marks.AddRange(safety);
@@ -36,7 +39,11 @@ public static class CavitySheet
         Point2 Paper(Point2 p) => ((order.DieView ? new Point2(-p.X, p.Y) : p) * scale.Factor) + centre;
         Chain Seen(Chain chain) => chain with
         {
-            Vertices = [.. chain.Vertices.Select(v => Paper(v.Point) is var p ? new ArcVertex(p.X, p.Y, order.DieView ? -v.Turn : v.Turn) : default)],
+            Vertices =
+            [
+                .. chain.Vertices.Select(v =>
+                    Paper(v.Point) is var p ? new ArcVertex(p.X, p.Y, order.DieView ? -v.Turn : v.Turn) : default),
+            ],
         };
         marks.Add(new PathMark([Seen(new Chain(edge.Arcs.Vertices, true))], Ink.Wide));
         marks.AddRange(Axes(edge, extent, Paper));
@@ -47,7 +54,9 @@ public static class CavitySheet
         marks.AddRange(Figures(design, part, extent, new Point2(left, y), right - left));
         marks.AddRange(DieParts.Bar(new Point2(left + 2, size.Space.MinY + safetyHigh + 14)));
         return new Sheet(
-            $"{order.Name}: {DieParts.OfPart(design, part, "one cavity")}", $"Cutting edge of one cavity at {scale.Words} with dimensions and the table of its {edge.Pieces.Count} arcs.", size.WidthMm, size.HeightMm, [], marks);
+            $"{order.Name}: {DieParts.OfPart(design, part, "one cavity")}",
+            $"Cutting edge of one cavity at {scale.Words} with dimensions and the table of its {edge.Pieces.Count} arcs.", size.WidthMm,
+            size.HeightMm, [], marks);
     }
 
     private static (PaperSize Size, DrawingScale Scale) Chosen(Box extent, double table)
@@ -56,7 +65,8 @@ public static class CavitySheet
         {
             foreach (PaperSize size in PaperSize.All.Where(s => s.Name != "A4"))
             {
-                double room = DieParts.ColumnTop(size).X - size.Space.MinX - (2 * DieParts.Rim) - 30, high = size.Space.Height - (2 * DimensionRoom) - 90;
+                double room = DieParts.ColumnTop(size).X - size.Space.MinX - (2 * DieParts.Rim) - 30;
+                double high = size.Space.Height - (2 * DimensionRoom) - 90;
                 DrawingScale scale = DrawingScale.Fitting(extent.Width, extent.Height, room, high, 1);
                 bool tableFits = table < size.Space.Height - TitleBlock.Height - TitleBlock.Strip - 8 || size.Name == "A0";
                 if (scale.Factor >= most && tableFits)
@@ -67,21 +77,35 @@ public static class CavitySheet
         }
 
         PaperSize largest = PaperSize.Of("A0");
-        return (largest, DrawingScale.Fitting(extent.Width, extent.Height, DieParts.ColumnTop(largest).X - 100, largest.Space.Height - 200, 1));
+        return (largest, DrawingScale.Fitting(
+            extent.Width, extent.Height, DieParts.ColumnTop(largest).X - 100, largest.Space.Height - 200, 1));
     }
 
     private static IEnumerable<Mark> Arcs(Point2 top, DieEdge edge, double bottom, double side)
     {
-        (string, double)[] columns = [("arc", 11), ("from x", 25), ("from y", 25), ("centre x", 29), ("centre y", 29), ("radius", 29), ("sweep", 28)];
+        (string, double)[] columns =
+        [
+            ("arc", 11), ("from x", 25), ("from y", 25), ("centre x", 29), ("centre y", 29), ("radius", 29), ("sweep", 28),
+        ];
         IReadOnlyList<EdgePiece> pieces = edge.Pieces;
         int most = Math.Max(1, (int)((top.Y - bottom - 8) / CellTable.RowStep) - 1);
 
         // The table says what the drawing shows: from the die's side x and the sense of the sweep change sign.
         string[] Row(EdgePiece p, int i) => p.Turn == 0
             ? [$"{i + 1}", F(side * p.Start.X), F(p.Start.Y), "-", "-", "straight", "-"]
-            : [$"{i + 1}", F(side * p.Start.X), F(p.Start.Y), F(side * p.Centre.X), F(p.Centre.Y), F(p.RadiusMm), $"{F(side * p.Turn * 180 / Math.PI)}\u00B0"];
+            :
+            [
+                $"{i + 1}", F(side * p.Start.X), F(p.Start.Y), F(side * p.Centre.X), F(p.Centre.Y), F(p.RadiusMm),
+                $"{F(side * p.Turn * 180 / Math.PI)}\u00B0",
+            ];
         IEnumerable<string[]> rows = pieces.Take(pieces.Count > most ? most - 1 : most).Select(Row);
-        return CellTable.Draw(top, columns, pieces.Count > most ? rows.Append([string.Empty, string.Empty, string.Empty, string.Empty, string.Empty, $"and {pieces.Count - most + 1} more:", "see DXF"]) : rows);
+        return CellTable.Draw(
+            top, columns,
+            pieces.Count > most
+                ? rows.Append([
+                    string.Empty, string.Empty, string.Empty, string.Empty, string.Empty, $"and {pieces.Count - most + 1} more:", "see DXF",
+                ])
+                : rows);
     }
 
     // Axes only outside and a little inside, so that no number stands on them.
@@ -92,24 +116,30 @@ public static class CavitySheet
         (double low, double high) = DieParts.Waist(edge) ?? (extent.MinY, extent.MaxY);
         yield return new PathMark(
             [
-                Chain.Open(paper(new(extent.MinX - past, 0)), paper(new(extent.MinX + inside, 0))), Chain.Open(paper(new(extent.MaxX - inside, 0)), paper(new(extent.MaxX + past, 0))),
-                Chain.Open(paper(new(0, extent.MinY - past)), paper(new(0, low))), Chain.Open(paper(new(0, high)), paper(new(0, extent.MaxY + past))),
+                Chain.Open(paper(new(extent.MinX - past, 0)), paper(new(extent.MinX + inside, 0))),
+                Chain.Open(paper(new(extent.MaxX - inside, 0)), paper(new(extent.MaxX + past, 0))),
+                Chain.Open(paper(new(0, extent.MinY - past)), paper(new(0, low))),
+                Chain.Open(paper(new(0, high)), paper(new(0, extent.MaxY + past))),
             ],
             Ink.Centre);
     }
 
     private static IEnumerable<Mark> Dimensions(DieEdge edge, Box extent, Func<Point2, Point2> paper)
     {
-        Point2 low = paper(new(extent.MinX, extent.MinY)), high = paper(new(extent.MaxX, extent.MaxY));
+        Point2 low = paper(new(extent.MinX, extent.MinY));
+        Point2 high = paper(new(extent.MaxX, extent.MaxY));
         (double minX, double maxX) = (Math.Min(low.X, high.X), Math.Max(low.X, high.X));
-        foreach (Mark mark in Dimension.Level(new(minX, paper(new(extent.MinX, 0)).Y), new(maxX, paper(new(extent.MaxX, 0)).Y), high.Y + 18, $"({F(extent.Width)})"))
+        foreach (Mark mark in Dimension.Level(
+            new(minX, paper(new(extent.MinX, 0)).Y), new(maxX, paper(new(extent.MaxX, 0)).Y), high.Y + 18, $"({F(extent.Width)})"))
         {
             yield return mark;
         }
 
-        // The greatest width is measured beside the outline, so far off that a number too long for its line stands clear of the length's extension line.
+        // The greatest width is measured beside the outline, so far off that a number too long for its line stands clear of the length's
+        // extension line.
         string width = $"({F(extent.Height)})";
-        double letters = StrokeFont.Width(width, Ink.Label), beside = high.Y - low.Y < letters + 6 ? letters + 7 : 12;
+        double letters = StrokeFont.Width(width, Ink.Label);
+        double beside = high.Y - low.Y < letters + 6 ? letters + 7 : 12;
         foreach (Mark mark in Dimension.Upright(new(maxX - 20, low.Y), new(maxX - 20, high.Y), maxX + beside, width))
         {
             yield return mark;
@@ -117,7 +147,8 @@ public static class CavitySheet
 
         if (DieParts.Waist(edge) is { } waist && waist.High - waist.Low < extent.Height - 0.01)
         {
-            Point2 a = paper(new(0, waist.Low)), b = paper(new(0, waist.High));
+            Point2 a = paper(new(0, waist.Low));
+            Point2 b = paper(new(0, waist.High));
             foreach (Mark mark in Dimension.Upright(a, b, a.X, $"({F(waist.High - waist.Low)})"))
             {
                 yield return mark;
@@ -125,21 +156,27 @@ public static class CavitySheet
         }
     }
 
-    // The tolerance of the edge: its leader comes from above to the upper left of the outline, where no other dimension stands; beside an outline too narrow for that, from the left.
+    // The tolerance of the edge: its leader comes from above to the upper left of the outline, where no other dimension stands; beside an
+    // outline too narrow for that, from the left.
     private static IEnumerable<Mark> Profile(DieOrder order, DieEdge edge, Func<Point2, Point2> paper)
     {
-        const double above = 9, share = 0.4, aside = 12;
+        const double above = 9;
+        const double share = 0.4;
+        const double aside = 12;
         string tolerance = order.Tolerances.EdgeProfileMm.ToString("0.0##", CultureInfo.InvariantCulture);
         // Inside the pieces: at a corner a leader would point to neither side.
         Point2[] places = [.. edge.Pieces.SelectMany(p => Enumerable.Range(0, 8).Select(k => paper(p.At((k + 0.5) / 8))))];
-        double minX = places.Min(p => p.X), wide = places.Max(p => p.X) - minX, high = places.Max(p => p.Y);
+        double minX = places.Min(p => p.X);
+        double wide = places.Max(p => p.X) - minX;
+        double high = places.Max(p => p.Y);
         if ((wide * (1 - share)) - 4 < ToleranceFrame.Reach(tolerance))
         {
             Point2 side = places.OrderBy(p => Math.Round(p.X, 3)).ThenBy(p => Math.Abs(p.Y - ((places.Min(q => q.Y) + high) / 2))).First();
             return ToleranceFrame.ProfileOfLine(side, side + new Point2(-aside, 0), true, tolerance);
         }
 
-        Point2 tip = places.Where(p => p.X <= minX + (share * wide)).OrderByDescending(p => Math.Round(p.Y, 3)).ThenByDescending(p => p.X).First();
+        Point2 tip =
+            places.Where(p => p.X <= minX + (share * wide)).OrderByDescending(p => Math.Round(p.Y, 3)).ThenByDescending(p => p.X).First();
         return ToleranceFrame.ProfileOfLine(tip, new Point2(tip.X, high + above), false, tolerance);
     }
 
@@ -147,16 +184,25 @@ public static class CavitySheet
     {
         // Of equal ones the lowest on the sheet: above the outline the tolerance has its place.
         double least = edge.Pieces.Min(p => p.RadiusMm);
-        EdgePiece tight = edge.Pieces.Where(p => p.RadiusMm <= least * (1 + 1e-9)).OrderBy(p => Math.Round(paper(p.Middle).Y, 3)).ThenByDescending(p => paper(p.Middle).X).First();
+        EdgePiece tight = edge.Pieces
+            .Where(p => p.RadiusMm <= least * (1 + 1e-9))
+            .OrderBy(p => Math.Round(paper(p.Middle).Y, 3))
+            .ThenByDescending(p => paper(p.Middle).X)
+            .First();
         if (double.IsFinite(tight.RadiusMm))
         {
-            // From inside the outline where it bulges out, from outside where it is hollow: the number stands clear of the dimensions either way.
-            Point2 tip = paper(tight.Middle), middle = paper(tight.Centre), way = (tip - middle) * (1 / (tip - middle).Length);
+            // From inside the outline where it bulges out, from outside where it is hollow: the number stands clear of the dimensions
+            // either way.
+            Point2 tip = paper(tight.Middle);
+            Point2 middle = paper(tight.Centre);
+            Point2 way = (tip - middle) * (1 / (tip - middle).Length);
             Point2 outer = tip - (way * 9);
             bool leftward = outer.X < tip.X;
             yield return new PathMark([Chain.Open(outer, tip)], Ink.Narrow);
             yield return Arrows.Head(outer, tip, 2.5, Ink.Dark);
-            yield return new TextMark($"R {F(tight.RadiusMm)} least", outer + new Point2(leftward ? -2 : 2, 1.2), Ink.Label, Ink.Dark, leftward ? TextAnchor.End : TextAnchor.Start);
+            yield return new TextMark(
+                $"R {F(tight.RadiusMm)} least", outer + new Point2(leftward ? -2 : 2, 1.2), Ink.Label, Ink.Dark,
+                leftward ? TextAnchor.End : TextAnchor.Start);
         }
 
         double half = design.Request.Order.Board.BridgeMm / 2;
@@ -164,7 +210,10 @@ public static class CavitySheet
         {
             Point2 across = direction.Left * 2.5;
             yield return new PathMark(
-                [Chain.Open(paper(place + (direction * half) + across), paper(place + (direction * half) - across)), Chain.Open(paper(place - (direction * half) + across), paper(place - (direction * half) - across))], Ink.Narrow);
+                [
+                    Chain.Open(paper(place + (direction * half) + across), paper(place + (direction * half) - across)),
+                    Chain.Open(paper(place - (direction * half) + across), paper(place - (direction * half) - across)),
+                ], Ink.Narrow);
         }
 
         Point2 joint = paper(places.Joint);
@@ -178,15 +227,29 @@ public static class CavitySheet
         double half = (width - 8) / 2;
         (string, string)[] one =
         [
-            ("Edge", string.Empty), ("dimensioned line", "cutting edge"), ("bevel", DieParts.Bevel(order.Rule.Bevel)), ("profile of the edge (ISO 1101)", $"\u00B1{Mm(order.Tolerances.EdgeProfileMm / 2, "0.###")} mm all round, no datum"),
-            ("arcs, off the true outline at most", $"{edge.Pieces.Count}, {Mm(edge.DeviationMm, "0.000")} mm"), ("length of cutting edge", $"{F(edge.Arcs.Perimeter)} mm"), ("length of rule, middle of its body", $"{F(design.RingMm(part))} mm"), ("area", $"{F(edge.Arcs.Area)} mm2"),
-            ("corners (rule mitred)", $"{edge.Corners.Count}"), ("equal on both sides of", edge.Mirrors switch { EdgeMirrors.Both => "both axes", EdgeMirrors.AboutX => "the x axis", EdgeMirrors.AboutY => "the y axis", _ => edge.HalfTurn ? "no axis; a half-turn" : "no axis" }),
+            ("Edge", string.Empty), ("dimensioned line", "cutting edge"), ("bevel", DieParts.Bevel(order.Rule.Bevel)),
+            ("profile of the edge (ISO 1101)", $"\u00B1{Mm(order.Tolerances.EdgeProfileMm / 2, "0.###")} mm all round, no datum"),
+            ("arcs, off the true outline at most", $"{edge.Pieces.Count}, {Mm(edge.DeviationMm, "0.000")} mm"),
+            ("length of cutting edge", $"{F(edge.Arcs.Perimeter)} mm"),
+            ("length of rule, middle of its body", $"{F(design.RingMm(part))} mm"), ("area", $"{F(edge.Arcs.Area)} mm2"),
+            ("corners (rule mitred)", $"{edge.Corners.Count}"),
+            ("equal on both sides of", edge.Mirrors switch
+            {
+                EdgeMirrors.Both => "both axes",
+                EdgeMirrors.AboutX => "the x axis",
+                EdgeMirrors.AboutY => "the y axis",
+                _ => edge.HalfTurn ? "no axis; a half-turn" : "no axis",
+            }),
         ];
         (string, string)[] two =
         [
-            ("Marks on the outline", string.Empty), ("ring: rule joint, at x, y", $"{F(order.DieView ? -places.Joint.X : places.Joint.X)}, {F(places.Joint.Y)}"), ("radius of the edge there", double.IsFinite(places.JointRadiusMm) ? $"{Mm(places.JointRadiusMm, "0.0")} mm" : "straight"),
-            ("pairs of ticks: bridges", $"{places.Bridges.Count} of {Mm(order.Board.BridgeMm, "0.#")} mm"), ("least inside bend of the rule", $"{Mm(order.Rule.LeastBendMm)} mm"),
-            ("warp to the x axis of the panel", Warp(design, part)), ("seen", order.DieView ? "die view" : "panel view, nap side"), ("dimensions in ( )", "for reference: the table holds"),
+            ("Marks on the outline", string.Empty),
+            ("ring: rule joint, at x, y", $"{F(order.DieView ? -places.Joint.X : places.Joint.X)}, {F(places.Joint.Y)}"),
+            ("radius of the edge there", double.IsFinite(places.JointRadiusMm) ? $"{Mm(places.JointRadiusMm, "0.0")} mm" : "straight"),
+            ("pairs of ticks: bridges", $"{places.Bridges.Count} of {Mm(order.Board.BridgeMm, "0.#")} mm"),
+            ("least inside bend of the rule", $"{Mm(order.Rule.LeastBendMm)} mm"),
+            ("warp to the x axis of the panel", Warp(design, part)), ("seen", order.DieView ? "die view" : "panel view, nap side"),
+            ("dimensions in ( )", "for reference: the table holds"),
         ];
         return [.. FigureTable.Draw(top, half, one), .. FigureTable.Draw(top + new Point2(half + 8, 0), half, two)];
     }
@@ -194,7 +257,8 @@ public static class CavitySheet
     private static string Warp(DieDesign design, int part)
     {
         double angle = design.Gang.Cavities.First(c => c.Placed.Part == part).Placed.AngleDeg;
-        return $"{(Math.Round(design.Request.Order.DieView ? angle : -angle, 2) + 0.0).ToString("0.00", CultureInfo.InvariantCulture)}\u00B0 in the gang";
+        double seen = Math.Round(design.Request.Order.DieView ? angle : -angle, 2) + 0.0;
+        return string.Create(CultureInfo.InvariantCulture, $"{seen:0.00}\u00B0 in the gang");
     }
 
     private static string Mm(double value, string format = "0.00") => DieParts.Mm(value, format);

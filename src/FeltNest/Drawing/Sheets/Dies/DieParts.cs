@@ -41,21 +41,28 @@ internal static class DieParts
     }
 
     /// <summary>The short form with its lower left corner at a place.</summary>
-    public static (IEnumerable<Mark> Marks, double Height) BriefSafety(Point2 lowerLeft, double width) => Boxed(lowerLeft, width, string.Empty, SafetyWords.Brief);
+    public static (IEnumerable<Mark> Marks, double Height) BriefSafety(Point2 lowerLeft, double width) =>
+        Boxed(lowerLeft, width, string.Empty, SafetyWords.Brief);
 
     /// <summary>Paragraphs in a box with a heading.</summary>
-    public static (IEnumerable<Mark> Marks, double Height) Boxed(Point2 lowerLeft, double width, string heading, IReadOnlyList<string> words)
+    public static (IEnumerable<Mark> Marks, double Height) Boxed(
+        Point2 lowerLeft, double width, string heading, IReadOnlyList<string> words)
     {
-        double head = heading.Length > 0 ? 6 : 0, height = TextBlock.Height(words, width - 4) + head + 3;
+        double head = heading.Length > 0 ? 6 : 0;
+        double height = TextBlock.Height(words, width - 4) + head + 3;
         Point2 top = lowerLeft + new Point2(2, height - 1);
         IEnumerable<Mark> title = heading.Length > 0 ? [new TextMark(heading, top - new Point2(0, 4.5), Ink.Label, Ink.Dark)] : [];
         return (
-            [new PathMark([Chain.Rectangle(new Box(lowerLeft.X, lowerLeft.Y, lowerLeft.X + width, lowerLeft.Y + height))], Ink.Wide), .. title, .. TextBlock.Draw(top - new Point2(0, head), width - 4, words)],
+            [
+                new PathMark([Chain.Rectangle(new Box(lowerLeft.X, lowerLeft.Y, lowerLeft.X + width, lowerLeft.Y + height))], Ink.Wide),
+                .. title, .. TextBlock.Draw(top - new Point2(0, head), width - 4, words),
+            ],
             height);
     }
 
     /// <summary>A bar of 100 mm on paper, to lay a rule on.</summary>
-    public static IEnumerable<Mark> Bar(Point2 at) => ScaleBar.Draw(at, 100, 1).Append(new TextMark("check bar: 100 mm on this sheet", at + new Point2(0, -4.5), Ink.Note, Ink.Soft));
+    public static IEnumerable<Mark> Bar(Point2 at) =>
+        ScaleBar.Draw(at, 100, 1).Append(new TextMark("check bar: 100 mm on this sheet", at + new Point2(0, -4.5), Ink.Note, Ink.Soft));
 
     /// <summary>The edge moved outwards by so much, mm: pieces keep their centres.</summary>
     public static Chain Offset(DieEdge edge, double outside) => new(
@@ -73,11 +80,14 @@ internal static class DieParts
         return new Box(points.Min(p => p.X), points.Min(p => p.Y), points.Max(p => p.X), points.Max(p => p.Y));
     }
 
-    /// <summary>Width of the edge across its middle (at x = 0): the lower and upper place, or null where the line meets it otherwise than twice.</summary>
+    /// <summary>Width of the edge across its middle (at x = 0): the lower and upper place, or null where the line meets it otherwise than
+    /// twice.</summary>
     public static (double Low, double High)? Waist(DieEdge edge)
     {
         IReadOnlyList<Point2> points = new Chain(edge.Arcs.Vertices, true).Flattened(1e-4);
-        double[] met = [.. Enumerable.Range(0, points.Count).Select(i => (A: points[i], B: points[(i + 1) % points.Count])).Where(s => s.A.X < 0 != s.B.X < 0)
+        double[] met = [.. Enumerable.Range(0, points.Count)
+            .Select(i => (A: points[i], B: points[(i + 1) % points.Count]))
+            .Where(s => s.A.X < 0 != s.B.X < 0)
             .Select(s => s.A.Y - (s.A.X * (s.B.Y - s.A.Y) / (s.B.X - s.A.X))).Order()];
         return met.Length == 2 ? (met[0], met[1]) : null;
     }
@@ -91,7 +101,9 @@ internal static class DieParts
         }
 
         Point2 at = Math.Abs(way.X) > Math.Abs(way.Y)
-            ? new Point2(Math.Max(from.X, from.X + way.X) + 2, from.Y - 1.2) : new Point2(from.X - (StrokeFont.Width(word, Ink.Note) / 2), Math.Max(from.Y, from.Y + way.Y) + 2);
+            ? new Point2(
+                Math.Max(from.X, from.X + way.X) + 2,
+                from.Y - 1.2) : new Point2(from.X - (StrokeFont.Width(word, Ink.Note) / 2), Math.Max(from.Y, from.Y + way.Y) + 2);
         yield return new TextMark(word, at, Ink.Note, Ink.Dark);
     }
 
@@ -105,7 +117,8 @@ internal static class DieParts
     };
 
     /// <summary>Which side the drawing shows.</summary>
-    public static string View(DieOrder order) => order.DieView ? "DIE VIEW: seen from the edges, mirror image of the felt" : "PANEL VIEW: felt seen from the nap side";
+    public static string View(DieOrder order) =>
+        order.DieView ? "DIE VIEW: seen from the edges, mirror image of the felt" : "PANEL VIEW: felt seen from the nap side";
 
     /// <summary>Which way the nap lies, in the x of what is drawn.</summary>
     public static string Nap(DieOrder order) => order.Nap switch
@@ -124,18 +137,23 @@ internal static class DieParts
         double height = (lines.Count * step) + (2 * rim);
         return (
             [
-                new PathMark([Chain.Rectangle(new Box(lowerLeft.X, lowerLeft.Y, lowerLeft.X + width, lowerLeft.Y + height))], new Pen(1, Ink.Dark)),
-                .. lines.Select((line, i) => new TextMark(line, lowerLeft + new Point2(rim, height - rim - (1.2 * letters) - (i * step)), letters, Ink.Dark)),
+                new PathMark(
+                    [Chain.Rectangle(new Box(lowerLeft.X, lowerLeft.Y, lowerLeft.X + width, lowerLeft.Y + height))], new Pen(1, Ink.Dark)),
+                .. lines.Select((line, i) =>
+                    new TextMark(line, lowerLeft + new Point2(rim, height - rim - (1.2 * letters) - (i * step)), letters, Ink.Dark)),
             ],
             height);
     }
 
     /// <summary>A length with its decimals, or a word for none.</summary>
-    public static string Mm(double value, string format = "0.00") => double.IsFinite(value) ? value.ToString(format, CultureInfo.InvariantCulture) : "-";
+    public static string Mm(double value, string format = "0.00") =>
+        double.IsFinite(value) ? value.ToString(format, CultureInfo.InvariantCulture) : "-";
 
     /// <summary>Words with the part they are about, where the die cuts several.</summary>
-    public static string OfPart(DieDesign design, int part, string words) => design.Letter(part) is { Length: > 0 } letter ? $"{words}, part {letter}" : words;
+    public static string OfPart(DieDesign design, int part, string words) =>
+        design.Letter(part) is { Length: > 0 } letter ? $"{words}, part {letter}" : words;
 
     /// <summary>Name and revision of a die.</summary>
-    public static string Named(DieDesign design) => design.Request.Order.Title.Revision is { } r ? $"{design.Request.Order.Name}, revision {r}" : design.Request.Order.Name;
+    public static string Named(DieDesign design) =>
+        design.Request.Order.Title.Revision is { } r ? $"{design.Request.Order.Name}, revision {r}" : design.Request.Order.Name;
 }

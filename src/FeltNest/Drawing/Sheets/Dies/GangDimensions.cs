@@ -8,20 +8,25 @@ using FeltNest.Geometry;
 namespace FeltNest.Drawing.Sheets.Dies;
 
 /// <summary>Pitches of a gang as dimension lines: along the roll repeat and feed, across it the pitches of the rows.</summary>
-/// <remarks>Equal pitches are written once with their count, as ISO 129-1:2018 allows (from memory). What does not fit between its arrows is left to the table of figures, which names every pitch.</remarks>
+/// <remarks>Equal pitches are written once with their count, as ISO 129-1:2018 allows (from memory). What does not fit between its arrows
+/// is left to the table of figures, which names every pitch.</remarks>
 internal static class GangDimensions
 {
     /// <summary>Room that the lines take beside and above the board, mm.</summary>
-    public const double RoomAside = 44, RoomAbove = 32;
+    public const double RoomAside = 44;
+    public const double RoomAbove = 32;
 
     // First dimension line off the board, from line to line, and least room of a number that stands beside its line: mm.
-    private const double Nearest = 10, Step = 10, Least = 5;
+    private const double Nearest = 10;
+    private const double Step = 10;
+    private const double Least = 5;
 
     // Rows this near across are one row, and pitches this near are alike, mm.
     private const double Same = 5e-4;
 
     /// <summary>How far the line of the feed reaches beyond the board along the roll, mm.</summary>
-    public static double OverhangMm(DieGang gang) => Math.Max(0, Math.Max(First(gang, false).Placed.XMm, First(gang, true).Placed.XMm) + gang.FeedMm - gang.BoardLengthMm);
+    public static double OverhangMm(DieGang gang) =>
+        Math.Max(0, Math.Max(First(gang, false).Placed.XMm, First(gang, true).Placed.XMm) + gang.FeedMm - gang.BoardLengthMm);
 
     /// <summary>The pitches of the rows in words.</summary>
     public static string RowWords(DieGang gang)
@@ -30,7 +35,9 @@ internal static class GangDimensions
         int period = Period(pitches);
         return pitches.Length == 0 ? "one row"
             : period == 1 ? pitches.Length == 1 ? $"{F(pitches[0])} mm" : $"{pitches.Length} x {F(pitches[0])} mm"
-            : period <= 3 ? $"{string.Join(", ", pitches.Take(period).Select(F))} mm{(period < pitches.Length ? " in turn" : string.Empty)}" : $"{pitches.Length} unlike ones: see y below";
+            : period <= 3
+            ? $"{string.Join(", ", pitches.Take(period).Select(F))} mm{(period < pitches.Length ? " in turn" : string.Empty)}"
+            : $"{pitches.Length} unlike ones: see y below";
     }
 
     /// <summary>The dimension lines of a board drawn in a box.</summary>
@@ -43,16 +50,25 @@ internal static class GangDimensions
         Point2 x = paper(new(1, 0)) - paper(default);
         bool level = Math.Abs(x.X) > Math.Abs(x.Y);
         DieCavity start = First(gang, !level);
-        Point2 from = new(start.Placed.XMm, start.Placed.YMm), side = paper(Reach(design, start, level ? new(0, 1) : new(0, -1)));
+        Point2 from = new(start.Placed.XMm, start.Placed.YMm);
+        Point2 side = paper(Reach(design, start, level ? new(0, 1) : new(0, -1)));
         double repeat = gang.FeedMm / gang.Repeats;
-        List<(Point2 To, string Name, double Mm)> along = [(paper(from + new Point2(gang.FeedMm, 0)), gang.Repeats > 1 ? "feed " : "feed = repeat ", gang.FeedMm)];
+        List<(Point2 To, string Name, double Mm)> along =
+        [
+            (paper(from + new Point2(gang.FeedMm, 0)), gang.Repeats > 1 ? "feed " : "feed = repeat ", gang.FeedMm),
+        ];
         if (gang.Repeats > 1)
         {
             along.Insert(0, (paper(from + new Point2(repeat, 0)), "repeat ", repeat));
         }
 
         // A number that finds no room along its line stands beside it: such a line goes outermost, so that none crosses its number.
-        (Point2 To, string Words, double High, bool Tight)[] lines = [.. along.Select(l => Lettered(l.To, Math.Abs(level ? l.To.X - paper(from).X : l.To.Y - paper(from).Y), l.Name, F(l.Mm))).OrderBy(l => l.Tight)];
+        (Point2 To, string Words, double High, bool Tight)[] lines =
+        [
+            .. along
+                .Select(l => Lettered(l.To, Math.Abs(level ? l.To.X - paper(from).X : l.To.Y - paper(from).Y), l.Name, F(l.Mm)))
+                .OrderBy(l => l.Tight),
+        ];
         return [.. Along(lines, paper(from), side, level, board), .. Across(design, paper, level, board)];
     }
 
@@ -70,8 +86,10 @@ internal static class GangDimensions
         return (to, name + number, Ink.Label, true);
     }
 
-    // Lines along the roll stand above a board that lies, right of one that stands; the next strike's place has its extension line from the board's side on.
-    private static IEnumerable<Mark> Along(IEnumerable<(Point2 To, string Words, double High, bool Tight)> lines, Point2 from, Point2 side, bool level, Box board)
+    // Lines along the roll stand above a board that lies, right of one that stands; the next strike's place has its extension line from the
+    // board's side on.
+    private static IEnumerable<Mark> Along(
+        IEnumerable<(Point2 To, string Words, double High, bool Tight)> lines, Point2 from, Point2 side, bool level, Box board)
     {
         double off = Nearest;
         foreach ((Point2 to, string words, double high, bool tight) in lines)
@@ -92,7 +110,8 @@ internal static class GangDimensions
     private static IEnumerable<Mark> Across(DieDesign design, Func<Point2, Point2> paper, bool level, Box board)
     {
         DieGang gang = design.Gang;
-        double[] rows = Rows(gang), pitches = Pitches(gang);
+        double[] rows = Rows(gang);
+        double[] pitches = Pitches(gang);
         if (rows.Length < 2)
         {
             yield break;
@@ -101,9 +120,14 @@ internal static class GangDimensions
         double At(double y) => paper(new(0, y)) is var p && level ? p.Y : p.X;
 
         // A row is reached from the side of its last cavity.
-        Point2 Side(double y) => gang.Cavities.Where(c => Math.Abs(c.Placed.YMm - y) <= Same).SelectMany(c => new[] { paper(Reach(design, c, new(1, 0))), paper(Reach(design, c, new(-1, 0))) }).MaxBy(p => level ? p.X : p.Y);
+        Point2 Side(double y) =>
+            gang.Cavities
+                .Where(c => Math.Abs(c.Placed.YMm - y) <= Same)
+                .SelectMany(c => new[] { paper(Reach(design, c, new(1, 0))), paper(Reach(design, c, new(-1, 0))) })
+                .MaxBy(p => level ? p.X : p.Y);
         int period = Period(pitches);
-        double scale = Math.Abs(At(1) - At(0)), total = rows[^1] - rows[0];
+        double scale = Math.Abs(At(1) - At(0));
+        double total = rows[^1] - rows[0];
         bool alike = period == 1 && pitches.Length > 1;
         int single = alike ? 0 : Math.Min(period, pitches.Length);
         double widest = pitches.Max(p => StrokeFont.Width(F(p), Ink.Label));
@@ -162,7 +186,9 @@ internal static class GangDimensions
     private static double[] Pitches(DieGang gang) => Rows(gang) is var rows ? [.. rows.Skip(1).Zip(rows, (b, a) => b - a)] : [];
 
     // After how many the pitches begin anew.
-    private static int Period(double[] pitches) => Enumerable.Range(1, Math.Max(1, pitches.Length)).First(m => Enumerable.Range(0, pitches.Length).All(i => Math.Abs(pitches[i] - pitches[i % m]) < Same));
+    private static int Period(double[] pitches) =>
+        Enumerable.Range(1, Math.Max(1, pitches.Length))
+            .First(m => Enumerable.Range(0, pitches.Length).All(i => Math.Abs(pitches[i] - pitches[i % m]) < Same));
 
     private static string F(double value) => value.ToString("0.000", CultureInfo.InvariantCulture);
 }

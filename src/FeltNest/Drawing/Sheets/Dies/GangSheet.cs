@@ -13,7 +13,8 @@ namespace FeltNest.Drawing.Sheets.Dies;
 public static class GangSheet
 {
     // Room left of the board for its width, and below it for its length, arrows, words and the check bar, mm of paper.
-    private const double RoomLeft = 18, RoomBelow = 54;
+    private const double RoomLeft = 18;
+    private const double RoomBelow = 54;
 
     // A warning stands above arrows and words, mm of paper.
     private const double WarningFrom = 46;
@@ -29,7 +30,8 @@ public static class GangSheet
         (PaperSize size, DrawingScale scale, bool turned) = Chosen(design);
         List<Mark> marks = DieParts.Base(size, order, new SheetPlace(number, count, scale.Words, "Gang die"));
         Point2 top = DieParts.ColumnTop(size);
-        double left = size.Space.MinX + DieParts.Rim, right = top.X - DieParts.Rim;
+        double left = size.Space.MinX + DieParts.Rim;
+        double right = top.X - DieParts.Rim;
         (IEnumerable<Mark> safety, double safetyHigh) = DieParts.Safety(new Point2(top.X, DieParts.TitleTop(size)), DieParts.Column);
         marks.AddRange(safety);
         List<(string, string)> figures = Figures(design);
@@ -37,13 +39,21 @@ public static class GangSheet
         double tableTop = top.Y - FigureTable.Height(figures) - 5;
         marks.AddRange(Coordinates(design, new Point2(top.X, tableTop), tableTop - DieParts.TitleTop(size) - safetyHigh - 4));
 
-        double wide = (turned ? gang.BoardWidthMm : gang.BoardLengthMm) * scale.Factor, high = (turned ? gang.BoardLengthMm : gang.BoardWidthMm) * scale.Factor;
-        double below = Below(design, size), over = GangDimensions.OverhangMm(gang) * scale.Factor, overLeft = order.DieView && !turned ? over : 0, overRight = turned ? 0 : over - overLeft, overUp = turned ? over : 0;
+        double wide = (turned ? gang.BoardWidthMm : gang.BoardLengthMm) * scale.Factor;
+        double high = (turned ? gang.BoardLengthMm : gang.BoardWidthMm) * scale.Factor;
+        double below = Below(design, size);
+        double over = GangDimensions.OverhangMm(gang) * scale.Factor;
+        double overLeft = order.DieView && !turned ? over : 0;
+        double overRight = turned ? 0 : over - overLeft;
+        double overUp = turned ? over : 0;
         Point2 corner = new(
             left + RoomLeft + overLeft + ((right - left - RoomLeft - GangDimensions.RoomAside - overLeft - overRight - wide) / 2),
             size.Space.MinY + below + ((size.Space.Height - below - GangDimensions.RoomAbove - overUp - high) / 2));
         Point2 Seen(Point2 p) => order.DieView ? new Point2(gang.BoardLengthMm - p.X, p.Y) : p;
-        Point2 Paper(Point2 die) => Seen(die) is var p && turned ? corner + (new Point2(gang.BoardWidthMm - p.Y, p.X) * scale.Factor) : corner + (Seen(die) * scale.Factor);
+        Point2 Paper(Point2 die) =>
+            Seen(die) is var p && turned
+                ? corner + (new Point2(gang.BoardWidthMm - p.Y, p.X) * scale.Factor)
+                : corner + (Seen(die) * scale.Factor);
         marks.Add(new PathMark([Chain.Rectangle(new Box(corner.X, corner.Y, corner.X + wide, corner.Y + high))], Ink.Wide));
         foreach (DieCavity cavity in gang.Cavities)
         {
@@ -51,16 +61,31 @@ public static class GangSheet
         }
 
         Point2 load = Paper(gang.LoadCentre);
-        marks.Add(new PathMark([Chain.Open(load - new Point2(4, 0), load + new Point2(4, 0)), Chain.Open(load - new Point2(0, 4), load + new Point2(0, 4))], new Pen(0.5, Ink.Classes[1])));
-        marks.AddRange(BoardDimensions(order, corner, wide, high, turned ? gang.BoardWidthMm : gang.BoardLengthMm, turned ? gang.BoardLengthMm : gang.BoardWidthMm));
+        marks.Add(
+            new PathMark(
+                [
+                    Chain.Open(load - new Point2(4, 0), load + new Point2(4, 0)),
+                    Chain.Open(load - new Point2(0, 4), load + new Point2(0, 4)),
+                ], new Pen(0.5, Ink.Classes[1])));
+        marks.AddRange(
+            BoardDimensions(
+                order, corner, wide, high, turned ? gang.BoardWidthMm : gang.BoardLengthMm,
+                turned ? gang.BoardLengthMm : gang.BoardWidthMm));
         marks.AddRange(GangDimensions.Draw(design, Paper, new Box(corner.X, corner.Y, corner.X + wide, corner.Y + high)));
-        Point2 feed = Paper(new(1, 0)) - Paper(default), origin = Paper(new(order.DieView ? gang.BoardLengthMm : 0, 0));
-        marks.Add(new PathMark([Chain.Rectangle(new Box(origin.X - 1.5, origin.Y - 1.5, origin.X + 1.5, origin.Y + 1.5))], Ink.Narrow, Ink.Dark));
+        Point2 feed = Paper(new(1, 0)) - Paper(default);
+        Point2 origin = Paper(new(order.DieView ? gang.BoardLengthMm : 0, 0));
+        marks.Add(
+            new PathMark([Chain.Rectangle(new Box(origin.X - 1.5, origin.Y - 1.5, origin.X + 1.5, origin.Y + 1.5))], Ink.Narrow, Ink.Dark));
         marks.AddRange(Ways(new Point2(left + 4, size.Space.MinY + 31), feed * (1 / feed.Length), order));
-        marks.Add(new TextMark(DieParts.View(order) + "; cross: centre of the load; square: origin of x and y", new Point2(left, size.Space.MinY + 16.5), Ink.Note, Ink.Dark));
+        marks.Add(
+            new TextMark(
+                DieParts.View(order) + "; cross: centre of the load; square: origin of x and y", new Point2(left, size.Space.MinY + 16.5),
+                Ink.Note, Ink.Dark));
         if (order.Force.Basis == ForceBasis.Placeholder)
         {
-            marks.Add(new TextMark("FORCE NOT MEASURED: do not set the press from it", new Point2(left, size.Space.MinY + 21), Ink.Label, Ink.Dark));
+            marks.Add(
+                new TextMark(
+                    "FORCE NOT MEASURED: do not set the press from it", new Point2(left, size.Space.MinY + 21), Ink.Label, Ink.Dark));
         }
 
         if (design.DoNotRun is { } words)
@@ -70,24 +95,31 @@ public static class GangSheet
 
         marks.AddRange(DieParts.Bar(new Point2(left + 2, size.Space.MinY + 9)));
         return new Sheet(
-            $"{order.Name}: gang die", $"Gang of {gang.Cavities.Count} cavities at {scale.Words} with coordinates, strikes, force and safety.", size.WidthMm, size.HeightMm, [], marks);
+            $"{order.Name}: gang die",
+            $"Gang of {gang.Cavities.Count} cavities at {scale.Words} with coordinates, strikes, force and safety.", size.WidthMm,
+            size.HeightMm, [], marks);
     }
 
     private static double Below(DieDesign design, PaperSize size) => design.DoNotRun is { } words
-        ? RoomBelow + DieParts.Warning(default, DieParts.ColumnTop(size).X - size.Space.MinX - (2 * DieParts.Rim), words, Ink.Title).Height + 4 : RoomBelow;
+        ? RoomBelow + DieParts.Warning(default, DieParts.ColumnTop(size).X - size.Space.MinX - (2 * DieParts.Rim), words, Ink.Title).Height
+            + 4 : RoomBelow;
 
     private static (PaperSize Size, DrawingScale Scale, bool Turned) Chosen(DieDesign design)
     {
         DieGang gang = design.Gang;
-        double tables = FigureTable.Height(Figures(design)) + CellTable.Height((gang.Cavities.Count + TableColumns - 1) / TableColumns) + 90;
+        double tables =
+            FigureTable.Height(Figures(design)) + CellTable.Height((gang.Cavities.Count + TableColumns - 1) / TableColumns) + 90;
         foreach (double least in new[] { 0.5, 0.2, 0.1, 0.05, 0.02 })
         {
             foreach (PaperSize size in PaperSize.All.Where(s => s.Name != "A4"))
             {
-                double room = DieParts.ColumnTop(size).X - size.Space.MinX - (2 * DieParts.Rim) - RoomLeft - GangDimensions.RoomAside, high = size.Space.Height - Below(design, size) - GangDimensions.RoomAbove;
+                double room = DieParts.ColumnTop(size).X - size.Space.MinX - (2 * DieParts.Rim) - RoomLeft - GangDimensions.RoomAside;
+                double high = size.Space.Height - Below(design, size) - GangDimensions.RoomAbove;
                 double along = gang.BoardLengthMm + GangDimensions.OverhangMm(gang);
-                DrawingScale flat = DrawingScale.Fitting(along, gang.BoardWidthMm, room, high, 1), turned = DrawingScale.Fitting(gang.BoardWidthMm, along, room, high, 1);
-                bool upright = turned.Factor > flat.Factor, enough = Math.Max(flat.Factor, turned.Factor) >= least;
+                DrawingScale flat = DrawingScale.Fitting(along, gang.BoardWidthMm, room, high, 1);
+                DrawingScale turned = DrawingScale.Fitting(gang.BoardWidthMm, along, room, high, 1);
+                bool upright = turned.Factor > flat.Factor;
+                bool enough = Math.Max(flat.Factor, turned.Factor) >= least;
                 bool tableFits = tables < size.Space.Height - TitleBlock.Height - TitleBlock.Strip || size.Name is "A0" or "A1";
                 if (enough && tableFits && (least > 0.2 ? size.Name is not "A0" : true))
                 {
@@ -106,19 +138,33 @@ public static class GangSheet
         Point2 at = new(cavity.Placed.XMm, cavity.Placed.YMm);
         Point2 Place(Point2 own) => paper(own.Turned(angle) + at);
         yield return new PathMark(
-            [new Chain([.. design.Edges[cavity.Placed.Part]!.Arcs.Vertices.Select(v => Place(v.Point) is var p ? new ArcVertex(p.X, p.Y, mirrored ? -v.Turn : v.Turn) : default)], true)], Ink.Wide);
+            [
+                new Chain(
+                    [
+                        .. design.Edges[cavity.Placed.Part]!.Arcs.Vertices.Select(v =>
+                            Place(v.Point) is var p ? new ArcVertex(p.X, p.Y, mirrored ? -v.Turn : v.Turn) : default),
+                    ], true),
+            ], Ink.Wide);
         Point2 joint = Place(design.Places[cavity.Placed.Part]!.Joint);
         yield return new PathMark([Chain.Circle(joint, 0.8)], Ink.Narrow);
 
         // A tick at the panel's own origin shows where its coordinates are taken; the number stands beside it.
         Point2 origin = Place(default);
-        yield return new PathMark([Chain.Open(origin - new Point2(1, 0), origin + new Point2(1, 0)), Chain.Open(origin - new Point2(0, 1), origin + new Point2(0, 1))], Ink.Narrow);
+        yield return new PathMark(
+            [
+                Chain.Open(origin - new Point2(1, 0), origin + new Point2(1, 0)),
+                Chain.Open(origin - new Point2(0, 1), origin + new Point2(0, 1)),
+            ], Ink.Narrow);
         yield return new TextMark(Name(design, cavity), origin + new Point2(1.5, -Ink.Note / 2), Ink.Note, Ink.Dark);
     }
 
-    private static IEnumerable<Mark> BoardDimensions(DieOrder order, Point2 corner, double wide, double high, double realWide, double realHigh)
+    private static IEnumerable<Mark> BoardDimensions(
+        DieOrder order, Point2 corner, double wide, double high, double realWide, double realHigh)
     {
-        string Words(double real) => GeneralTolerances.Linear(order.Tolerances.General, real) is { } t ? $"{real:0} \u00B1{t.ToString("0.##", CultureInfo.InvariantCulture)}" : $"{real:0}";
+        string Words(double real) =>
+            GeneralTolerances.Linear(order.Tolerances.General, real) is { } t
+                ? $"{real:0} \u00B1{t.ToString("0.##", CultureInfo.InvariantCulture)}"
+                : $"{real:0}";
         return
         [
             .. Dimension.Level(corner, corner + new Point2(wide, 0), corner.Y - 10, Words(realWide)),
@@ -144,7 +190,9 @@ public static class GangSheet
         }
 
         double beside = order.DieView ? (2 * step) + (level ? 8 : 16) : 58;
-        foreach (Mark mark in level ? DieParts.Arrow(at + new Point2(beside, 0), new Point2(0, 8), "y") : DieParts.Arrow(at + new Point2(beside, 1), new Point2(-16, 0), "y"))
+        foreach (Mark mark in level
+            ? DieParts.Arrow(at + new Point2(beside, 0), new Point2(0, 8), "y")
+            : DieParts.Arrow(at + new Point2(beside, 1), new Point2(-16, 0), "y"))
         {
             yield return mark;
         }
@@ -168,30 +216,70 @@ public static class GangSheet
         List<(string, string)> lines =
         [
             ($"{DieParts.Named(design)}: {gang.Cavities.Count} cavities", string.Empty),
-            ("feed after the die was struck at every place", $"{F(gang.FeedMm, "0.000")} mm ({gang.Repeats} repeat{(gang.Repeats == 1 ? string.Empty : "s")})"),
-            ("pitch of the layout along x; felt", $"{F(gang.FeedMm / gang.Repeats, "0.000")} mm; warp and feed toward {order.SeenSign(true)}x, nap side {(order.DieView ? "away from" : "towards")} the viewer"),
+            (
+                "feed after the die was struck at every place",
+                $"{F(gang.FeedMm, "0.000")} mm ({gang.Repeats} repeat{(gang.Repeats == 1 ? string.Empty : "s")})"),
+            (
+                "pitch of the layout along x; felt",
+                $"{F(gang.FeedMm / gang.Repeats, "0.000")} mm; warp and feed toward {order.SeenSign(true)}x, nap side "
+                    + $"{(order.DieView ? "away from" : "towards")} the viewer"),
             ("pitches of rows across", GangDimensions.RowWords(gang)),
             ("nap", Nap(design)),
-            ("strikes to one feed", gang.Places.Count == 1 ? $"1: it spans the {(design.Request.Layout.Bands.Count == 1 ? "usable width" : "band")}" : $"{gang.Places.Count}, moved across by {F(gang.Places[1].Y, "0.000")} mm each, along by {F(order.DieView ? -gang.Places[1].X : gang.Places[1].X, "0.000")}"),
+            ("strikes to one feed", gang.Places.Count == 1
+                ? $"1: it spans the {(design.Request.Layout.Bands.Count == 1 ? "usable width" : "band")}"
+                : $"{gang.Places.Count}, moved across by {F(gang.Places[1].Y, "0.000")} mm each, along by "
+                    + $"{F(order.DieView ? -gang.Places[1].X : gang.Places[1].X, "0.000")}"),
             ("board's lower left corner over the lower selvedge", $"{F(gang.Origin.Y)} mm across"),
             ("cut edges along x across", $"{F(gang.EdgeLengthMm)} x {F(gang.EdgeWidthMm)} mm"),
-            ("least gap in the die; between strikes, worst case", $"{DieParts.Mm(design.LeastGapMm)} mm; {DieParts.Mm(design.Joint.NominalMm)}, {DieParts.Mm(design.Joint.WorstMm)} mm"),
-            ("least gap to strikes beside; to bands beside; worst", $"{WithWorst(design.Joint.AcrossMm, design.Joint.AcrossWorstMm)}; {WithWorst(design.Joint.BandMm, design.Joint.BandWorstMm)}"),
+            (
+                "least gap in the die; between strikes, worst case",
+                $"{DieParts.Mm(design.LeastGapMm)} mm; {DieParts.Mm(design.Joint.NominalMm)}, {DieParts.Mm(design.Joint.WorstMm)} mm"),
+            (
+                "least gap to strikes beside; to bands beside; worst",
+                $"{WithWorst(design.Joint.AcrossMm, design.Joint.AcrossWorstMm)}; "
+                    + $"{WithWorst(design.Joint.BandMm, design.Joint.BandWorstMm)}"),
             ("least radius of the edge", $"{DieParts.Mm(design.LeastRadiusMm)} mm"),
-            ("rule", $"{F(order.Rule.Points, "0.#")} pt ({F(order.Rule.ThicknessMm, "0.##")} x {F(order.Rule.HeightMm, "0.#")} mm), {F(design.RuleLengthMm / 1000, "0.000")} m by its middle{(gang.Common.SharedMm > 0 ? $", {F(gang.Common.SharedMm / 1000, "0.000")} common" : string.Empty)}"),
+            (
+                "rule",
+                $"{F(order.Rule.Points, "0.#")} pt ({F(order.Rule.ThicknessMm, "0.##")} x {F(order.Rule.HeightMm, "0.#")} mm), "
+                    + $"{F(design.RuleLengthMm / 1000, "0.000")} m by its middle"
+                    + $"{(gang.Common.SharedMm > 0 ? $", {F(gang.Common.SharedMm / 1000, "0.000")} common" : string.Empty)}"),
             ("cutting edge", $"{F(design.EdgeLengthMm / 1000, "0.000")} m"),
             ("board, about", $"{order.Board.Material}, {F(order.Board.ThicknessMm, "0.#")} mm; die {F(design.MassKg, "0.0")} kg"),
-            ("load centre x, y; off the bed's middle", $"{F(order.DieView ? gang.BoardLengthMm - gang.LoadCentre.X : gang.LoadCentre.X, "0.0")}, {F(gang.LoadCentre.Y, "0.0")}; {(design.Request.Press is null ? "no press given" : $"{F(Math.Round(order.DieView ? -gang.LoadOffBed.X : gang.LoadOffBed.X, 1) + 0.0, "0.0")}, {F(Math.Round(gang.LoadOffBed.Y, 1) + 0.0, "0.0")} mm")}"),
+            (
+                "load centre x, y; off the bed's middle",
+                $"{F(LoadCentreX(order, gang), "0.0")}, {F(gang.LoadCentre.Y, "0.0")}; {OffBed(design)}"),
         ];
         lines.AddRange(Force(design));
         return lines;
     }
 
+    private static double LoadCentreX(DieOrder order, DieGang gang) =>
+        order.DieView ? gang.BoardLengthMm - gang.LoadCentre.X : gang.LoadCentre.X;
+
+    private static string OffBed(DieDesign design)
+    {
+        if (design.Request.Press is null)
+        {
+            return "no press given";
+        }
+
+        Point2 off = design.Gang.LoadOffBed;
+        double x = Math.Round(design.Request.Order.DieView ? -off.X : off.X, 1) + 0.0;
+        return $"{F(x, "0.0")}, {F(Math.Round(off.Y, 1) + 0.0, "0.0")} mm";
+    }
+
     // Where no strike stands beside, or no band, there is no gap.
-    private static string WithWorst(double gapMm, double worstMm) => double.IsFinite(gapMm) ? $"{DieParts.Mm(gapMm)}, {DieParts.Mm(worstMm)} mm" : "none";
+    private static string WithWorst(double gapMm, double worstMm) =>
+        double.IsFinite(gapMm) ? $"{DieParts.Mm(gapMm)}, {DieParts.Mm(worstMm)} mm" : "none";
 
     // A lay that goes one way needs the nap; any other is only told it.
-    private static string Nap(DieDesign design) => design.Request.Order.Nap is not null ? DieParts.Nap(design.Request.Order) : design.Request.Layout.Rules.OneWay ? "not stated: a one-way lay, so ask before striking" : DieParts.Nap(design.Request.Order);
+    private static string Nap(DieDesign design) =>
+        design.Request.Order.Nap is not null
+            ? DieParts.Nap(design.Request.Order)
+            : design.Request.Layout.Rules.OneWay
+            ? "not stated: a one-way lay, so ask before striking"
+            : DieParts.Nap(design.Request.Order);
 
     /// <summary>Lines on the force.</summary>
     internal static IEnumerable<(string, string)> Force(DieDesign design)
@@ -199,23 +287,31 @@ public static class GangSheet
         DieOrder order = design.Request.Order;
         bool measured = order.Force.Basis == ForceBasis.Measured;
         string figure = $"{F(design.Force.Kn, "0.0")} kN ({F(design.Force.TonnesForce, "0.0")} t)";
-        yield return measured ? ("force of a strike (measured N/mm)", figure) : ("FORCE NOT MEASURED: do not set the press from this", $"{figure}, placeholder");
+        yield return measured
+            ? ("force of a strike (measured N/mm)", figure)
+            : ("FORCE NOT MEASURED: do not set the press from this", $"{figure}, placeholder");
         yield return design.Request.Press is not { } press ? ("press", "none given") : measured
-            ? ($"share of press {press.Name}, {F(press.RatedForceKn, "0.#")} kN (allowed {F(press.AllowedSharePercent, "0.#")} %)", $"{F(design.PressSharePercent!.Value, "0.0")} %")
+            ? (
+                $"share of press {press.Name}, {F(press.RatedForceKn, "0.#")} kN (allowed {F(press.AllowedSharePercent, "0.#")} %)",
+                $"{F(design.PressSharePercent!.Value, "0.0")} %")
             : ($"press {press.Name}, {F(press.RatedForceKn, "0.#")} kN", "not passed: no measured force");
     }
 
     private static List<Mark> Coordinates(DieDesign design, Point2 top, double room)
     {
         (string, double)[] columns = [("no.", 11), ("x", 24), ("y", 24), ("angle", 27)];
-        int most = Math.Max(1, (int)((room - 2) / CellTable.RowStep) - 1), all = design.Gang.Cavities.Count, rows = Math.Min(most, (all + TableColumns - 1) / TableColumns);
+        int most = Math.Max(1, (int)((room - 2) / CellTable.RowStep) - 1);
+        int all = design.Gang.Cavities.Count;
+        int rows = Math.Min(most, (all + TableColumns - 1) / TableColumns);
         List<Mark> marks = [];
         for (int c = 0; c < TableColumns; c++)
         {
             DieCavity[] part = [.. design.Gang.Cavities.Skip(c * rows).Take(rows)];
             if (part.Length > 0)
             {
-                marks.AddRange(CellTable.Draw(top + new Point2(c * 92, 0), columns, part.Select((d, i) => c == TableColumns - 1 && i == rows - 1 && all > rows * TableColumns
+                marks.AddRange(CellTable.Draw(top
+                    + new Point2(c * 92, 0), columns,
+                    part.Select((d, i) => c == TableColumns - 1 && i == rows - 1 && all > rows * TableColumns
                     ? ["...", $"{all - (rows * TableColumns) + 1} more:", "see", "die.json"]
                     : Row(design, d))));
             }
@@ -230,7 +326,8 @@ public static class GangSheet
         bool mirrored = design.Request.Order.DieView;
         return
         [
-            Name(design, cavity), F(mirrored ? design.Gang.BoardLengthMm - cavity.Placed.XMm : cavity.Placed.XMm, "0.000"), F(cavity.Placed.YMm, "0.000"),
+            Name(design, cavity), F(mirrored ? design.Gang.BoardLengthMm - cavity.Placed.XMm : cavity.Placed.XMm, "0.000"),
+            F(cavity.Placed.YMm, "0.000"),
             F(mirrored ? -cavity.Placed.AngleDeg : cavity.Placed.AngleDeg, "0.000") + "\u00B0",
         ];
     }

@@ -11,34 +11,64 @@ namespace FeltNest.Drawing.Sheets.Dies;
 /// <summary>The life of a die: worst place of each reading over strikes, the tolerance, and when to rule again.</summary>
 public static class LifeSheet
 {
-    private const double Width = 297, Height = 210, Left = 20, Right = 287;
+    private const double Width = 297;
+    private const double Height = 210;
+    private const double Left = 20;
+    private const double Right = 287;
 
     /// <summary>Draws the sheet.</summary>
     public static Sheet Draw(DieLife life)
     {
         double[] strikes = [.. life.Readings.Select(r => (double)r.Strikes).Distinct().Order()];
-        (int Cavity, string Ply)[] groups = [.. life.Readings.Select(r => (r.Cavity, r.Ply)).Distinct().OrderBy(g => g.Cavity).ThenBy(g => g.Ply, StringComparer.Ordinal)];
-        double Worst((int Cavity, string Ply) g, double at) => life.Readings.Where(r => (r.Cavity, r.Ply) == g && r.Strikes == (int)at).Select(r => r.WorstMm).DefaultIfEmpty(double.NaN).Max();
+        (int Cavity, string Ply)[] groups =
+        [
+            .. life.Readings.Select(r => (r.Cavity, r.Ply)).Distinct().OrderBy(g => g.Cavity).ThenBy(g => g.Ply, StringComparer.Ordinal),
+        ];
+        double Worst((int Cavity, string Ply) g, double at) =>
+            life.Readings
+                .Where(r => (r.Cavity, r.Ply) == g && r.Strikes == (int)at)
+                .Select(r => r.WorstMm)
+                .DefaultIfEmpty(double.NaN)
+                .Max();
         Colour[] colours = [Ink.Dark, Colour.Of(0xB2402A), Colour.Of(0x3F6B86), Colour.Of(0x5E7A2E), Ink.Soft];
         ChartSeries[] lines =
         [
             new("allowed", [.. strikes.Select(_ => life.ToleranceMm / 2)], new Pen(0.35, Colour.Of(0xB2402A), 3, 1), true),
-            .. groups.Select((g, i) => new ChartSeries(double.IsFinite(Worst(g, strikes[^1])) ? $"{g.Cavity} {g.Ply}" : string.Empty, [.. strikes.Select(x => Worst(g, x))], new Pen(0.35, colours[i % colours.Length]))),
+            .. groups.Select((g, i) =>
+                new ChartSeries(
+                    double.IsFinite(Worst(g, strikes[^1])) ? $"{g.Cavity} {g.Ply}" : string.Empty, [.. strikes.Select(x => Worst(g, x))],
+                    new Pen(0.35, colours[i % colours.Length]))),
         ];
         LineChart chart = new("Worst place off the outline, mm", "strikes", strikes, lines, null);
         string named = life.Revision is { } r ? $"{life.Name}, revision {r}" : life.Name;
-        List<Mark> marks = [new TextMark(StrokeFont.Fitted($"Life of die {named}", Ink.Title, 240), new Point2(Left, Height - 18), Ink.Title, Ink.Dark)];
+        List<Mark> marks =
+        [
+            new TextMark(StrokeFont.Fitted($"Life of die {named}", Ink.Title, 240), new Point2(Left, Height - 18), Ink.Title, Ink.Dark),
+        ];
         if (life.SupersededBy is { } newer)
         {
-            marks.Add(new TextMark(StrokeFont.Fitted($"SUPERSEDED by {newer}: do not strike with this die", Ink.Title, 260), new Point2(Left, Height - 27), Ink.Title, Colour.Of(0xB2402A)));
+            marks.Add(
+                new TextMark(
+                    StrokeFont.Fitted($"SUPERSEDED by {newer}: do not strike with this die", Ink.Title, 260), new Point2(Left, Height - 27),
+                    Ink.Title, Colour.Of(0xB2402A)));
         }
 
         marks.AddRange(chart.Draw(new Box(Left, 66, Right, Height - 32)));
         string f(double? v) => v is { } number ? number.ToString("0", CultureInfo.InvariantCulture) : "not known";
         marks.AddRange(FigureTable.Draw(
             new Point2(Left, 60), 128,
-            [("strikes so far", f(life.Strikes)), ("drift reaches the tolerance at", f(life.DriftLimit)), ("stated life", f(life.StatedLife)), ("rule again at", $"{f(life.ReRuleAt)} strikes"), ("last readings", life.Failed ? "OUTSIDE the tolerance" : "within the tolerance")]));
-        marks.AddRange(TextBlock.Draw(new Point2(Left + 138, 60), 128, ["Readings are blanks of each cavity, top and bottom ply, after so many strikes. A straight line is laid through each; a knock or a re-ruling breaks it: begin a new file then."]));
+            [
+                ("strikes so far", f(life.Strikes)), ("drift reaches the tolerance at", f(life.DriftLimit)),
+                ("stated life", f(life.StatedLife)), ("rule again at", $"{f(life.ReRuleAt)} strikes"),
+                ("last readings", life.Failed ? "OUTSIDE the tolerance" : "within the tolerance"),
+            ]));
+        marks.AddRange(
+            TextBlock.Draw(
+                new Point2(Left + 138, 60), 128,
+                [
+                    "Readings are blanks of each cavity, top and bottom ply, after so many strikes. A straight line is laid through "
+                        + "each; a knock or a re-ruling breaks it: begin a new file then.",
+                ]));
         marks.AddRange(TextBlock.Draw(new Point2(Left, 30), Right - Left, SafetyWords.Brief));
         return new Sheet($"Life of die {named}", "Worst place of readings over strikes, with the tolerance.", Width, Height, [], marks);
     }

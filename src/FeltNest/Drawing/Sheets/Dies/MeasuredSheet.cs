@@ -10,25 +10,37 @@ namespace FeltNest.Drawing.Sheets.Dies;
 /// <summary>A measured panel on its outline: how far each point lies off, drawn larger, and the verdict.</summary>
 public static class MeasuredSheet
 {
-    private const double Width = 297, Height = 210, Left = 20, Right = 287;
+    private const double Width = 297;
+    private const double Height = 210;
+    private const double Left = 20;
+    private const double Right = 287;
 
     /// <summary>Draws the sheet.</summary>
     public static Sheet Draw(string name, IReadOnlyList<ArcVertex> outline, MeasuredPanel panel)
     {
         IReadOnlyList<Point2> points = new Chain(outline, true).Flattened(0.01);
-        double wide = points.Max(p => p.X) - points.Min(p => p.X), high = points.Max(p => p.Y) - points.Min(p => p.Y);
+        double wide = points.Max(p => p.X) - points.Min(p => p.X);
+        double high = points.Max(p => p.Y) - points.Min(p => p.Y);
         DrawingScale scale = DrawingScale.Fitting(wide, high, Right - Left - 40, 90, 2);
-        Point2 middle = new((points.Max(p => p.X) + points.Min(p => p.X)) / 2, (points.Max(p => p.Y) + points.Min(p => p.Y)) / 2), centre = new((Left + Right) / 2, 118);
+        Point2 middle = new((points.Max(p => p.X) + points.Min(p => p.X)) / 2, (points.Max(p => p.Y) + points.Min(p => p.Y)) / 2);
+        Point2 centre = new((Left + Right) / 2, 118);
         Point2 Paper(Point2 p) => centre + ((p - middle) * scale.Factor);
 
         // Deviations are drawn so many times larger that the tolerance is about 6 mm of paper.
         double factor = Larger(6 / (panel.ToleranceMm / 2));
-        Target[] whiskers = [.. panel.Points.Select(p => new Target(Paper(p.Place), Normal(points, p.Place), p.OffMm * factor, Math.Abs(p.OffMm) > panel.ToleranceMm / 2))];
+        Target[] whiskers =
+        [
+            .. panel.Points.Select(p =>
+                new Target(Paper(p.Place), Normal(points, p.Place), p.OffMm * factor, Math.Abs(p.OffMm) > panel.ToleranceMm / 2)),
+        ];
         List<Mark> marks =
         [
             new TextMark(panel.Passed ? "PASS" : "FAIL", new Point2(Left, Height - 22), 10, panel.Passed ? Ink.Dark : Ink.Classes[1]),
-            new TextMark(StrokeFont.Fitted($"{name}: measured panel", Ink.Title, 200), new Point2(Left + 44, Height - 20), Ink.Title, Ink.Dark),
-            new PathMark([new Chain([.. outline.Select(v => Paper(v.Point) is var p ? new ArcVertex(p.X, p.Y, v.Turn) : default)], true)], Ink.Wide, Ink.Cloth),
+            new TextMark(
+                StrokeFont.Fitted($"{name}: measured panel", Ink.Title, 200), new Point2(Left + 44, Height - 20), Ink.Title, Ink.Dark),
+            new PathMark(
+                [new Chain([.. outline.Select(v => Paper(v.Point) is var p ? new ArcVertex(p.X, p.Y, v.Turn) : default)], true)], Ink.Wide,
+                Ink.Cloth),
         ];
         foreach (Target whisker in whiskers)
         {
@@ -43,14 +55,31 @@ public static class MeasuredSheet
         marks.AddRange(FigureTable.Draw(
             new Point2(Left, 58), 128,
             [
-                ("worst place (ring)", $"{f(off, "+0.000;-0.000")} mm at {f(Math.Round(worst.X, 1), "0.0")}, {f(Math.Round(worst.Y, 1), "0.0")}"), ("allowed", $"\u00B1{f(panel.ToleranceMm / 2, "0.###")} mm"), ("points outside the zone", $"{panel.Failing} of {panel.Points.Count}"),
-                ("mean, above 0 is larger all round", $"{f(panel.MeanMm, "+0.000;-0.000")} mm"), ("root mean square", $"{f(panel.RmsMm, "0.000")} mm"), ("longest stretch without a point", $"{f(panel.WidestGapMm, "0.0")} mm"),
+                (
+                    "worst place (ring)",
+                    $"{f(off, "+0.000;-0.000")} mm at {f(Math.Round(worst.X, 1), "0.0")}, {f(Math.Round(worst.Y, 1), "0.0")}"),
+                    ("allowed", $"\u00B1{f(panel.ToleranceMm / 2, "0.###")} mm"),
+                    ("points outside the zone", $"{panel.Failing} of {panel.Points.Count}"),
+                ("mean, above 0 is larger all round", $"{f(panel.MeanMm, "+0.000;-0.000")} mm"),
+                ("root mean square", $"{f(panel.RmsMm, "0.000")} mm"),
+                ("longest stretch without a point", $"{f(panel.WidestGapMm, "0.0")} mm"),
             ]));
         marks.AddRange(FigureTable.Draw(
             new Point2(Left + 138, 58), 128,
-            [("outline", $"SCALE {scale.Words}"), ("distances", $"drawn {f(factor, "0.##")} times as large as they are"), ("sign", "away from the panel: outside"), ("laid", "best rigid fit, nothing stretched")]));
-        marks.AddRange(TextBlock.Draw(new Point2(Left, 26), Right - Left, ["A pass is a matter of shape alone: whether die and press are fit to run is for qualified people, local codes and the machine maker to say."]));
-        return new Sheet($"{name}: measured panel", panel.Passed ? "The panel lies within its tolerance." : "The panel leaves its tolerance.", Width, Height, [], marks);
+            [
+                ("outline", $"SCALE {scale.Words}"), ("distances", $"drawn {f(factor, "0.##")} times as large as they are"),
+                ("sign", "away from the panel: outside"), ("laid", "best rigid fit, nothing stretched"),
+            ]));
+        marks.AddRange(
+            TextBlock.Draw(
+                new Point2(Left, 26), Right - Left,
+                [
+                    "A pass is a matter of shape alone: whether die and press are fit to run is for qualified people, local codes and "
+                        + "the machine maker to say.",
+                ]));
+        return new Sheet(
+            $"{name}: measured panel", panel.Passed ? "The panel lies within its tolerance." : "The panel leaves its tolerance.", Width,
+            Height, [], marks);
     }
 
     private static double Larger(double wanted) => new[] { 1.0, 2, 5, 10, 20, 50, 100, 200 }.LastOrDefault(f => f <= wanted, 1);

@@ -8,11 +8,13 @@ using FeltNest.Geometry;
 
 namespace FeltNest.Drawing.Sheets.Dies;
 
-/// <summary>Template at 1:1 to lay a cut blank on: the outline between the two lines its edge must stay between, numbered places to measure, and a table for the readings.</summary>
+/// <summary>Template at 1:1 to lay a cut blank on: the outline between the two lines its edge must stay between, numbered places to
+/// measure, and a table for the readings.</summary>
 public static class TemplateSheet
 {
     // Places to measure, and rows for blanks: first, last and some between.
-    private const int Stations = 12, Blanks = 14;
+    private const int Stations = 12;
+    private const int Blanks = 14;
 
     /// <summary>Draws the sheet of a part as number <paramref name="number"/> of <paramref name="count"/>.</summary>
     public static Sheet Draw(DieDesign design, int part, int number, int count)
@@ -21,22 +23,32 @@ public static class TemplateSheet
         DieEdge edge = design.Edges[part]!;
         Box extent = DieParts.Extent(edge);
         double half = order.Tolerances.PanelProfileMm / 2;
-        PaperSize size = PaperSize.All.Where(s => s.Name != "A4").FirstOrDefault(s => extent.Width + 24 < DieParts.ColumnTop(s).X - s.Space.MinX && extent.Height + 110 < s.Space.Height) ?? PaperSize.Of("A0");
+        PaperSize size = PaperSize.All.Where(s => s.Name != "A4")
+            .FirstOrDefault(s => extent.Width + 24 < DieParts.ColumnTop(s).X - s.Space.MinX && extent.Height + 110 < s.Space.Height)
+            ?? PaperSize.Of("A0");
         List<Mark> marks = DieParts.Base(size, order, new SheetPlace(number, count, "1:1", DieParts.OfPart(design, part, "Template")));
         Point2 top = DieParts.ColumnTop(size);
-        double left = size.Space.MinX + DieParts.Rim, right = top.X - DieParts.Rim;
+        double left = size.Space.MinX + DieParts.Rim;
+        double right = top.X - DieParts.Rim;
         Point2 centre = new(((left + right) / 2) - ((extent.MinX + extent.MaxX) / 2), size.Space.MaxY - 22 - extent.MaxY);
         marks.Add(new PathMark([new Chain(edge.Arcs.Vertices, true).Placed(1, 0, centre)], Ink.Centre));
-        marks.Add(new PathMark([DieParts.Offset(edge, half).Placed(1, 0, centre), DieParts.Offset(edge, -half).Placed(1, 0, centre)], new Pen(0.25, Ink.Dark)));
+        marks.Add(
+            new PathMark(
+                [DieParts.Offset(edge, half).Placed(1, 0, centre), DieParts.Offset(edge, -half).Placed(1, 0, centre)],
+                new Pen(0.25, Ink.Dark)));
         marks.AddRange(Places(edge, centre));
         marks.Add(new TextMark("panel view, nap side up", new Point2(left, size.Space.MaxY - 8), Ink.Note, Ink.Dark));
         string f(double v) => v.ToString("0.###", CultureInfo.InvariantCulture);
         string[] words =
         [
-            $"Lay the blank nap side up so that it lies evenly between the two full lines; they stand {f(half)} mm outside and inside the outline, the dash-dot line.",
+            $"Lay the blank nap side up so that it lies evenly between the two full lines; they stand {f(half)} mm outside and inside "
+                + $"the outline, the dash-dot line.",
             "ACCEPT: all of its edge lies between the two full lines. REJECT: its edge passes the outer line or the inner line anywhere.",
-            "Print at 100 %: the bar must measure 100 mm and the length of the outline " + f(extent.Width) + " mm, or the sheet is waste paper.",
-            "First cut card blanks of every cavity, then felt; measure at the places numbered, relaxed, after at least an hour; mark cavity, top or bottom ply. Points measured all round can be judged by the program (die --measured).",
+            "Print at 100 %: the bar must measure 100 mm and the length of the outline "
+                + f(extent.Width)
+                + " mm, or the sheet is waste paper.",
+            "First cut card blanks of every cavity, then felt; measure at the places numbered, relaxed, after at least an hour; mark "
+                + "cavity, top or bottom ply. Points measured all round can be judged by the program (die --measured).",
         ];
         (IEnumerable<Mark> safety, double safetyHigh) = DieParts.BriefSafety(new Point2(left, size.Space.MinY + 4), right - left);
         marks.AddRange(safety);
@@ -44,21 +56,29 @@ public static class TemplateSheet
         marks.AddRange(TextBlock.Draw(new Point2(left, below), right - left, words));
         marks.AddRange(DieParts.Bar(new Point2(left + 2, size.Space.MinY + safetyHigh + 14)));
         marks.AddRange(Readings(top, extent, DieParts.TitleTop(size)));
-        return new Sheet($"{order.Name}: {DieParts.OfPart(design, part, "template and first article")}", "Template at 1:1 with the lines of the tolerance, and a table for the first blanks.", size.WidthMm, size.HeightMm, [], marks);
+        return new Sheet(
+            $"{order.Name}: {DieParts.OfPart(design, part, "template and first article")}",
+            "Template at 1:1 with the lines of the tolerance, and a table for the first blanks.", size.WidthMm, size.HeightMm, [], marks);
     }
 
     private static IEnumerable<Mark> Places(DieEdge edge, Point2 centre)
     {
-        double total = edge.Arcs.Perimeter, step = total / Stations, next = step / 2, along = 0;
+        double total = edge.Arcs.Perimeter;
+        double step = total / Stations;
+        double next = step / 2;
+        double along = 0;
         int number = 1;
         foreach (EdgePiece piece in edge.Pieces)
         {
             for (; next < along + piece.LengthMm && number <= Stations; next += step)
             {
                 double share = (next - along) / piece.LengthMm;
-                Point2 at = piece.At(share) + centre, outward = -piece.Direction(share).Left;
+                Point2 at = piece.At(share) + centre;
+                Point2 outward = -piece.Direction(share).Left;
                 yield return new PathMark([Chain.Open(at + (outward * 1.5), at + (outward * 5))], Ink.Narrow);
-                yield return new TextMark(number++.ToString(CultureInfo.InvariantCulture), at + (outward * 7.5) - new Point2(0, Ink.Note / 2), Ink.Note, Ink.Dark, TextAnchor.Middle);
+                yield return new TextMark(
+                    number++.ToString(CultureInfo.InvariantCulture), at + (outward * 7.5) - new Point2(0, Ink.Note / 2), Ink.Note, Ink.Dark,
+                    TextAnchor.Middle);
             }
 
             along += piece.LengthMm;
@@ -71,8 +91,10 @@ public static class TemplateSheet
         double[] columns = [22, 22, 18, 18, 25, 25, 25, 25];
         string[] names = ["date", "strikes", "cavity", "ply", "length", "width", "worst place", "accepted"];
         double step = Math.Min(9, (top.Y - 24 - bottom) / (Blanks + 1));
-        yield return new TextMark($"First article: length {f(extent.Width)}, width {f(extent.Height)} mm wanted", top - new Point2(0, 5), Ink.Label, Ink.Dark);
-        double y = top.Y - 10, x = top.X;
+        yield return new TextMark(
+            $"First article: length {f(extent.Width)}, width {f(extent.Height)} mm wanted", top - new Point2(0, 5), Ink.Label, Ink.Dark);
+        double y = top.Y - 10;
+        double x = top.X;
         for (int c = 0; c < columns.Length; c++)
         {
             yield return new TextMark(names[c], new Point2(x + 1.2, y - 5), Ink.Note, Ink.Soft);

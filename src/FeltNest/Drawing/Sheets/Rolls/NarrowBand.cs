@@ -21,7 +21,8 @@ internal static class NarrowBand
         return new GroupMark("too-narrow", [
             new PathMark([Chain.Rectangle(box)], Ink.Wide, Ink.Dark),
             new TextMark(StrokeFont.Fitted(words[..split], Ink.Title, room), new Point2(box.MinX + 3, box.MaxY - 7), Ink.Title, Light),
-            new TextMark(StrokeFont.Fitted(words[split..].Trim(), Ink.Title, room), new Point2(box.MinX + 3, box.MinY + 2), Ink.Title, Light),
+            new TextMark(
+                StrokeFont.Fitted(words[split..].Trim(), Ink.Title, room), new Point2(box.MinX + 3, box.MinY + 2), Ink.Title, Light),
         ]);
     }
 }

@@ -16,8 +16,13 @@ public static class RollMapSheet
     // Scales of ISO 5455 that may be used, as the number a real length is divided by.
     private static readonly int[] Scales = [1, 2, 5, 10, 20, 50, 100, 200, 500];
 
-    // Paper: margins, room for the title and for the key, length of a line of cloth, and the greatest height of all lines together, mm. An A3 sheet holds the map of a usual roll.
-    private const double Margin = 12, TitleRoom = 20, KeyRoom = 36, LineLength = 390, MostHigh = 420;
+    // Paper: margins, room for the title and for the key, length of a line of cloth, and the greatest height of all lines together, mm. An
+    // A3 sheet holds the map of a usual roll.
+    private const double Margin = 12;
+    private const double TitleRoom = 20;
+    private const double KeyRoom = 36;
+    private const double LineLength = 390;
+    private const double MostHigh = 420;
 
     // Panels on paper are drawn with corners no nearer than this, mm: finer is not seen.
     private const double CornerStep = 0.12;
@@ -28,7 +33,8 @@ public static class RollMapSheet
         FeltRoll roll = plan.Request.Roll;
         int divisor = Array.Find(Scales, d => Lines(roll, d) * LineHeight(roll, d) <= MostHigh);
         divisor = divisor == 0 ? Scales[^1] : divisor;
-        double scale = 1.0 / divisor, line = LineMm(roll, divisor);
+        double scale = 1.0 / divisor;
+        double line = LineMm(roll, divisor);
         int lines = Lines(roll, divisor);
         double width = (2 * Margin) + Math.Max(200, Math.Min(LineLength, roll.LengthMm * scale));
         string? narrow = RollRoom.Warning(plan);
@@ -36,8 +42,14 @@ public static class RollMapSheet
         double height = (2 * Margin) + title + (lines * LineHeight(roll, divisor)) + KeyRoom;
 
         IReadOnlyList<LayoutPart> parts = plan.Request.Layout.Parts;
-        Symbol[] good = [.. parts.Select((p, i) => new Symbol($"good-{i}", [new PathMark([Outline(p, scale)], new Pen(0.1, Ink.Soft), Ink.Classes[0])]))];
-        Symbol[] lost = [.. parts.Select((p, i) => new Symbol($"lost-{i}", [new PathMark([Outline(p, scale)], new Pen(0.2, Ink.Dark), Ink.Classes[1])]))];
+        Symbol[] good =
+        [
+            .. parts.Select((p, i) => new Symbol($"good-{i}", [new PathMark([Outline(p, scale)], new Pen(0.1, Ink.Soft), Ink.Classes[0])])),
+        ];
+        Symbol[] lost =
+        [
+            .. parts.Select((p, i) => new Symbol($"lost-{i}", [new PathMark([Outline(p, scale)], new Pen(0.2, Ink.Dark), Ink.Classes[1])])),
+        ];
         List<Mark> marks = [new GroupMark("title", [.. Title(plan, divisor, width, height - Margin)])];
         if (narrow is not null)
         {
@@ -54,7 +66,9 @@ public static class RollMapSheet
         marks.Add(new GroupMark("key", [.. Key(plan, new Point2(Margin, Margin + KeyRoom - 8))]));
         string words = string.Create(
             CultureInfo.InvariantCulture,
-            $"{plan.Strikes.Count} strikes on {roll.LengthMm / 1000:0.##} m of roll {roll.Name}: {plan.GoodPanels} good panels; lost panels, {roll.Faults.Count} faults and {roll.JointsMm.Count} joints are marked. The roll is folded into {lines} lines.");
+            $"{plan.Strikes.Count} strikes on {roll.LengthMm / 1000:0.##} m of roll {roll.Name}: {plan.GoodPanels} good panels; lost "
+                + $"panels, {roll.Faults.Count} faults and {roll.JointsMm.Count} joints are marked. The roll is folded into {lines} "
+                + $"lines.");
         return new Sheet($"Map of roll {roll.Name}", words, width, height, [.. good, .. lost], marks);
     }
 
@@ -86,9 +100,12 @@ public static class RollMapSheet
     private static IEnumerable<Mark> Title(RollPlan plan, int divisor, double width, double top)
     {
         double room = width - (2 * Margin);
-        string name = string.Create(CultureInfo.InvariantCulture, $"Roll {plan.Request.Roll.Name}: {plan.Strikes.Count} strikes, {plan.GoodPanels} good panels, {plan.Balls} balls");
+        string name = string.Create(
+            CultureInfo.InvariantCulture,
+            $"Roll {plan.Request.Roll.Name}: {plan.Strikes.Count} strikes, {plan.GoodPanels} good panels, {plan.Balls} balls");
         yield return new TextMark(StrokeFont.Fitted(name, Ink.Title, room), new Point2(Margin, top - Ink.Title), Ink.Title, Ink.Dark);
-        string words = $"{plan.Request.Layout.Parts[0].Name}   seen from the nap side   SCALE 1:{divisor}   lines follow each other as the lines of a page; feed to the right";
+        string words = $"{plan.Request.Layout.Parts[0].Name}   seen from the nap side   SCALE 1:{divisor}   lines follow each other as "
+            + $"the lines of a page; feed to the right";
         yield return new TextMark(StrokeFont.Fitted(words, Ink.Note, room), new Point2(Margin, top - 11), Ink.Note, Ink.Soft);
         yield return new PathMark([Chain.Open(new Point2(Margin, top - 14), new Point2(width - Margin, top - 14))], Ink.Wide);
     }
@@ -101,8 +118,13 @@ public static class RollMapSheet
         {
             ([new PathMark([Chain.Rectangle(new Box(x, at.Y, x + 5, at.Y + 3))], Ink.Faint, Ink.Classes[0])], "good panel"),
             ([new PathMark([Chain.Rectangle(new Box(x + 34, at.Y, x + 39, at.Y + 3))], Ink.Narrow, Ink.Classes[1])], "lost panel"),
-            ([new PathMark([Chain.Circle(new Point2(x + 69, at.Y + 1.5), 1.4)], new Pen(0.3, fault)), new PathMark([Chain.Circle(new Point2(x + 69, at.Y + 1.5), 0.4)], null, fault)], "fault (ring: smaller than drawn)"),
-            ([new PathMark([Chain.Open(new Point2(x + 138, at.Y - 0.5), new Point2(x + 138, at.Y + 3.5))], new Pen(0.7, fault, 1.5, 0.6))], "joint"),
+            ([
+                new PathMark([Chain.Circle(new Point2(x + 69, at.Y + 1.5), 1.4)], new Pen(0.3, fault)),
+                new PathMark([Chain.Circle(new Point2(x + 69, at.Y + 1.5), 0.4)], null, fault),
+            ], "fault (ring: smaller than drawn)"),
+            ([
+                new PathMark([Chain.Open(new Point2(x + 138, at.Y - 0.5), new Point2(x + 138, at.Y + 3.5))], new Pen(0.7, fault, 1.5, 0.6)),
+            ], "joint"),
         })
         {
             foreach (Mark mark in sign)
@@ -110,15 +132,20 @@ public static class RollMapSheet
                 yield return mark;
             }
 
-            yield return new TextMark(words, new Point2(x + words switch { "good panel" => 7, "lost panel" => 41, "joint" => 140, _ => 72 }, at.Y + 0.2), Ink.Note, Ink.Dark);
+            yield return new TextMark(
+                words, new Point2(x + words switch { "good panel" => 7, "lost panel" => 41, "joint" => 140, _ => 72 }, at.Y + 0.2),
+                Ink.Note, Ink.Dark);
         }
 
         string counts = string.Create(
             CultureInfo.InvariantCulture,
-            $"lost: {plan.LostPanels(LossCause.Fault)} at faults, {plan.LostPanels(LossCause.Joint)} at joints, {plan.LostPanels(LossCause.Width)} outside the usable width, {plan.LostPanels(LossCause.RollEnd)} past the end");
+            $"lost: {plan.LostPanels(LossCause.Fault)} at faults, {plan.LostPanels(LossCause.Joint)} at joints, "
+                + $"{plan.LostPanels(LossCause.Width)} outside the usable width, {plan.LostPanels(LossCause.RollEnd)} past the end");
         yield return new TextMark(counts, new Point2(x, at.Y - 6), Ink.Note, Ink.Dark);
         yield return new TextMark(
-            $"numbers: every fifth strike, and the first of each run one feed apart (longer tick){(plan.Request.FromMm > 0 ? "; tinted: cut before" : string.Empty)}", new Point2(x, at.Y - 11), Ink.Note, Ink.Soft);
+            $"numbers: every fifth strike, and the first of each run one feed apart (longer tick)"
+                + $"{(plan.Request.FromMm > 0 ? "; tinted: cut before" : string.Empty)}", new Point2(
+                x, at.Y - 11), Ink.Note, Ink.Soft);
         for (int i = 0; i < SafetyWords.Brief.Count; i++)
         {
             yield return new TextMark(SafetyWords.Brief[i], new Point2(x, at.Y - 17 - (i * 4.2)), Ink.Note, Ink.Dark);

@@ -12,7 +12,8 @@ namespace FeltNest.Drawing.Sheets.Rolls;
 internal sealed class RollStrip
 {
     /// <summary>Room above the cloth for strike numbers and below it for the metres, mm.</summary>
-    public const double Above = 6, Below = 8;
+    public const double Above = 6;
+    public const double Below = 8;
 
     // Marks of faults are never smaller than this, mm: a hole of a few millimetres must be found on the sheet.
     private const double LeastMark = 1.4;
@@ -60,8 +61,13 @@ internal sealed class RollStrip
             yield return new PathMark([Chain.Rectangle(cloth with { MaxX = Paper(cut) })], null, Ink.Trim);
         }
 
-        double lower = plan.Request.Layout.Trims.LowerMm * scale, top = plan.Request.Layout.Trims.UpperMm * scale;
-        yield return new PathMark([Chain.Open(corner + new Point2(0, lower), right + new Point2(0, lower)), Chain.Open([.. upper.Select(p => p - new Point2(0, top))])], Ink.Faint);
+        double lower = plan.Request.Layout.Trims.LowerMm * scale;
+        double top = plan.Request.Layout.Trims.UpperMm * scale;
+        yield return new PathMark(
+            [
+                Chain.Open(corner + new Point2(0, lower), right + new Point2(0, lower)),
+                Chain.Open([.. upper.Select(p => p - new Point2(0, top))]),
+            ], Ink.Faint);
         yield return new PathMark([Chain.Open(corner, right), Chain.Open(upper)], Ink.Wide);
         yield return new PathMark([Chain.Open(corner, upper[0])], from <= 0 ? Ink.Wide : Ink.Centre);
         yield return new PathMark([Chain.Open(right, upper[^1])], to >= roll.LengthMm ? Ink.Wide : Ink.Centre);
@@ -73,9 +79,12 @@ internal sealed class RollStrip
         FeltRoll roll = plan.Request.Roll;
         foreach ((double first, double last) in RollRoom.Narrow(plan).Where(part => part.FromMm < to && part.ToMm > from))
         {
-            double begin = Math.Max(from, first), end = Math.Min(to, last);
+            double begin = Math.Max(from, first);
+            double end = Math.Min(to, last);
             double[] places = [begin, .. roll.Widths.Select(w => w.XMm).Where(x => x > begin && x < end), end];
-            yield return new PathMark([Chain.Open([.. places.Select(x => new Point2(Paper(x), corner.Y + (roll.WidthAt(x) * scale)))])], new Pen(1.4, FaultColour));
+            yield return new PathMark(
+                [Chain.Open([.. places.Select(x => new Point2(Paper(x), corner.Y + (roll.WidthAt(x) * scale)))])],
+                new Pen(1.4, FaultColour));
         }
     }
 
@@ -109,9 +118,11 @@ internal sealed class RollStrip
                 continue;
             }
 
-            double at = Paper(x), y = cloth.MaxY;
+            double at = Paper(x);
+            double y = cloth.MaxY;
             bool first = firsts.Contains(i);
-            yield return new PathMark([Chain.Open(new Point2(at, y), new Point2(at, y + (first ? 2.2 : 1)))], first ? Ink.Wide : Ink.Narrow);
+            yield return new PathMark(
+                [Chain.Open(new Point2(at, y), new Point2(at, y + (first ? 2.2 : 1)))], first ? Ink.Wide : Ink.Narrow);
             string number = (i + 1).ToString(CultureInfo.InvariantCulture);
             double width = StrokeFont.Width(number, Ink.Note);
             int next = Enumerable.Range(i + 1, 5).FirstOrDefault(firsts.Contains, -1);
@@ -129,7 +140,8 @@ internal sealed class RollStrip
         foreach (double joint in plan.Request.Roll.JointsMm.Where(x => x >= from && x < to))
         {
             double x = Paper(joint);
-            yield return new PathMark([Chain.Open(new Point2(x, cloth.MinY - 1.5), new Point2(x, cloth.MaxY))], new Pen(0.7, FaultColour, 3, 1.2));
+            yield return new PathMark(
+                [Chain.Open(new Point2(x, cloth.MinY - 1.5), new Point2(x, cloth.MaxY))], new Pen(0.7, FaultColour, 3, 1.2));
             yield return new TextMark("joint", new Point2(x + 1, cloth.MinY - 4), Ink.Note, FaultColour);
         }
     }
@@ -138,12 +150,15 @@ internal sealed class RollStrip
     {
         foreach (RollFault fault in plan.Request.Roll.Faults.Where(f => f.XMm < to && f.XMm + f.LengthMm >= from))
         {
-            double left = Math.Max(from, fault.XMm), right = Math.Min(to, fault.XMm + fault.LengthMm);
+            double left = Math.Max(from, fault.XMm);
+            double right = Math.Min(to, fault.XMm + fault.LengthMm);
             Point2 middle = new(Paper((left + right) / 2), corner.Y + (fault.MiddleY * scale));
-            double wide = Math.Max(0.4, (right - left) * scale) / 2, high = Math.Max(0.4, fault.WidthMm * scale) / 2;
+            double wide = Math.Max(0.4, (right - left) * scale) / 2;
+            double high = Math.Max(0.4, fault.WidthMm * scale) / 2;
             yield return fault.RadiusMm is not null
                 ? new PathMark([Chain.Circle(middle, Math.Max(wide, high))], null, FaultColour)
-                : new PathMark([Chain.Rectangle(new Box(middle.X - wide, middle.Y - high, middle.X + wide, middle.Y + high))], null, FaultColour);
+                : new PathMark(
+                    [Chain.Rectangle(new Box(middle.X - wide, middle.Y - high, middle.X + wide, middle.Y + high))], null, FaultColour);
             if (Math.Max(wide, high) < LeastMark)
             {
                 yield return new PathMark([Chain.Circle(middle, LeastMark)], new Pen(0.3, FaultColour));
@@ -162,7 +177,9 @@ internal sealed class RollStrip
             yield return new PathMark([Chain.Open(new Point2(at, cloth.MinY), new Point2(at, cloth.MinY - 1.5))], Ink.Narrow);
             if (plan.Request.Roll.JointsMm.All(j => Math.Abs(Paper(j) - at + 4) > 10))
             {
-                yield return new TextMark((x / 1000).ToString("0.#", CultureInfo.InvariantCulture) + " m", new Point2(at, cloth.MinY - 5), Ink.Note, Ink.Soft, TextAnchor.Middle);
+                yield return new TextMark(
+                    (x / 1000).ToString("0.#", CultureInfo.InvariantCulture) + " m", new Point2(at, cloth.MinY - 5), Ink.Note, Ink.Soft,
+                    TextAnchor.Middle);
             }
         }
     }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using FeltNest.Die.Safety;
 using FeltNest.Drawing.Lettering;
 using FeltNest.Drawing.Parts;
@@ -8,6 +7,7 @@ using FeltNest.Rolls;
 using FeltNest.Rolls.Orders.Planned;
 using FeltNest.Rolls.Plan;
 using FeltNest.Rolls.Plan.Chain;
+using static FeltNest.InvariantText;
 
 namespace FeltNest.Drawing.Sheets.Rolls;
 
@@ -15,7 +15,12 @@ namespace FeltNest.Drawing.Sheets.Rolls;
 public static class TicketSheet
 {
     // A4 with a binding margin on the left (ISO 5457:1999, from memory), and the step from line to line of a table: mm.
-    private const double Width = 210, Height = 297, Left = 20, Right = 200, Top = 287, Step = 6;
+    private const double Width = 210;
+    private const double Height = 297;
+    private const double Left = 20;
+    private const double Right = 200;
+    private const double Top = 287;
+    private const double Step = 6;
 
     // Runs listed: more are in the strike list, and the sheet says so.
     private const int MostRuns = 14;
@@ -42,15 +47,19 @@ public static class TicketSheet
         marks.AddRange(Safety());
         FeltRoll roll = plan.Request.Roll;
         return new Sheet(
-            $"Cutting ticket of roll {roll.Name}", F($"{plan.Strikes.Count} strikes, {plan.GoodPanels} good panels expected; blanks for what came out."), Width, Height, [], marks);
+            $"Cutting ticket of roll {roll.Name}",
+            Invariant($"{plan.Strikes.Count} strikes, {plan.GoodPanels} good panels expected; blanks for what came out."), Width, Height,
+            [],
+            marks);
     }
 
     private static IEnumerable<Mark> Head(RollPlan plan)
     {
         yield return new TextMark("Cutting ticket", new Point2(Left, Top - 7), 7, Ink.Dark);
         yield return new TextMark(
-            StrokeFont.Fitted($"roll {plan.Request.Roll.Name}", Ink.Title, 90), new Point2(Right, Top - 7), Ink.Title, Ink.Dark, TextAnchor.End);
-        string expected = F($"{plan.GoodPanels} good panels expected, {plan.Balls} balls, in {plan.Strikes.Count} strikes");
+            StrokeFont.Fitted($"roll {plan.Request.Roll.Name}", Ink.Title, 90), new Point2(Right, Top - 7), Ink.Title, Ink.Dark,
+            TextAnchor.End);
+        string expected = Invariant($"{plan.GoodPanels} good panels expected, {plan.Balls} balls, in {plan.Strikes.Count} strikes");
         yield return new TextMark(expected, new Point2(Left, Top - 17), Ink.Title, Ink.Dark);
         yield return Rule(Top - 21, Ink.Wide);
     }
@@ -59,23 +68,31 @@ public static class TicketSheet
     {
         FeltRoll roll = plan.Request.Roll;
         RollLayout layout = plan.Request.Layout;
-        string nap = roll.Nap switch { NapDirection.Forward => "with the feed", NapDirection.Backward => "against the feed", _ => "not stated" };
+        string nap =
+            roll.Nap switch { NapDirection.Forward => "with the feed", NapDirection.Backward => "against the feed", _ => "not stated" };
         (string Name, string Value)[] lines =
         [
             .. cut is null ? [] : new[]
             {
-                ("order", F($"{cut.Order.Name}: {cut.GoodBalls} good balls after losses; no {cut.Number} of the list")),
-                ("press, die", F($"{cut.Press.Name}, die {cut.Die.Name}, {cut.Strikes} strikes")),
+                ("order", Invariant($"{cut.Order.Name}: {cut.GoodBalls} good balls after losses; no {cut.Number} of the list")),
+                ("press, die", Invariant($"{cut.Press.Name}, die {cut.Die.Name}, {cut.Strikes} strikes")),
             },
             ("ball", layout.Parts[0].Ball ?? layout.Parts[0].Name),
             ("felt", roll.Felt ?? "not stated"),
             ("lot", roll.Lot ?? "not stated"),
-            ("layout", F($"{layout.Parts[0].Name}, made for {layout.RollWidthMm:0.#} mm, gap {layout.GapMm:0.##} mm")),
-            ("roll", F($"{Length(roll, cut)}, {roll.LeastWidthMm:0.#} to {roll.MostWidthMm:0.#} mm wide{(cut is null ? $", {Faults(plan)}" : string.Empty)}")),
-            (cut is null ? "whole cloth from" : "cut from", F($"{plan.Request.FromMm / 1000:0.###} m of the roll on{(cut is null ? string.Empty : F($", to {cut.ToM:0.00} m"))}")),
+            ("layout", Invariant($"{layout.Parts[0].Name}, made for {layout.RollWidthMm:0.#} mm, gap {layout.GapMm:0.##} mm")),
+            ("roll", Invariant(
+                $"{Length(roll, cut)}, {roll.LeastWidthMm:0.#} to {roll.MostWidthMm:0.#} mm wide"
+                    + $"{(cut is null ? $", {Faults(plan)}" : string.Empty)}")),
+            (cut is null
+                ? "whole cloth from"
+                : "cut from",
+                Invariant(
+                    $"{plan.Request.FromMm / 1000:0.###} m of the roll on"
+                        + $"{(cut is null ? string.Empty : Invariant($", to {cut.ToM:0.00} m"))}")),
             .. cut is null ? [] : new[] { ("in this piece", Faults(plan)) },
-            ("one strike", F($"{plan.Pattern.Panels.Count} panels ({Repeats(plan)}), {plan.Pattern.LengthMm:0.#} mm long")),
-            ("feed", F($"{plan.Pattern.FeedMm:0.000} mm from strike to strike in a run")),
+            ("one strike", Invariant($"{plan.Pattern.Panels.Count} panels ({Repeats(plan)}), {plan.Pattern.LengthMm:0.#} mm long")),
+            ("feed", Invariant($"{plan.Pattern.FeedMm:0.000} mm from strike to strike in a run")),
             ("plies", "1 (faults of other plies lie elsewhere)"),
             ("face, nap", $"nap side up; nap {nap}{(layout.Rules.OneWay ? " (one-way lay)" : string.Empty)}"),
         ];
@@ -93,8 +110,10 @@ public static class TicketSheet
         marks.Add(new TextMark("feed", at + new Point2(26, -1.2), Ink.Note, Ink.Dark));
         if (roll.Nap is { } way)
         {
-            Point2 start = new(Right - 80, y - 7), end = start + new Point2(24, 0);
-            marks.AddRange(way == NapDirection.Forward ? Arrows.Line(start, end, Ink.Narrow, 3.5) : Arrows.Line(end, start, Ink.Narrow, 3.5));
+            Point2 start = new(Right - 80, y - 7);
+            Point2 end = start + new Point2(24, 0);
+            marks.AddRange(
+                way == NapDirection.Forward ? Arrows.Line(start, end, Ink.Narrow, 3.5) : Arrows.Line(end, start, Ink.Narrow, 3.5));
             marks.Add(new TextMark("nap", end + new Point2(2, -1.2), Ink.Note, Ink.Dark));
         }
 
@@ -106,18 +125,30 @@ public static class TicketSheet
     {
         double[] columns = [Left + 24, Left + 62, Left + 96, Left + 130, Left + 154, Right];
         IReadOnlyList<StrikeRun> runs = StrikeRun.Of(plan);
-        List<Mark> marks = [.. Row(y, Ink.Note, Ink.Soft, "strikes", "first begins at mm", "advance to it mm", "across mm", "good", "lost"), Rule(y - 1.6, Ink.Narrow)];
+        List<Mark> marks =
+        [
+            .. Row(y, Ink.Note, Ink.Soft, "strikes", "first begins at mm", "advance to it mm", "across mm", "good", "lost"),
+            Rule(y - 1.6, Ink.Narrow),
+        ];
         foreach (StrikeRun run in runs.Take(most))
         {
             y -= 5;
-            string numbers = run.Count == 1 ? F($"{run.First}") : F($"{run.First} - {run.First + run.Count - 1}");
-            marks.AddRange(Row(y, Ink.Note, Ink.Dark, numbers, F($"{run.XMm:0.00}"), F($"{run.AdvanceMm:0.00}"), F($"{run.ShiftYMm:+0.##;-0.##;0}"), F($"{run.GoodPanels}"), F($"{run.LostPanels}")));
+            string numbers = run.Count == 1 ? Invariant($"{run.First}") : Invariant($"{run.First} - {run.First + run.Count - 1}");
+            marks.AddRange(
+                Row(
+                    y, Ink.Note, Ink.Dark, numbers, Invariant($"{run.XMm:0.00}"), Invariant($"{run.AdvanceMm:0.00}"),
+                    Invariant($"{run.ShiftYMm:+0.##;-0.##;0}"),
+                    Invariant($"{run.GoodPanels}"), Invariant($"{run.LostPanels}")));
         }
 
         if (runs.Count > most)
         {
             y -= 5;
-            marks.Add(new TextMark(F($"and {runs.Count - most} more runs: this ticket goes with the strike list roll.csv"), new Point2(Left, y), Ink.Note, Ink.Dark));
+            marks.Add(
+                new TextMark(
+                    Invariant($"and {runs.Count - most} more runs: this ticket goes with the strike list roll.csv"), new Point2(Left, y),
+                    Ink.Note,
+                    Ink.Dark));
         }
 
         return (y, marks);
@@ -155,15 +186,18 @@ public static class TicketSheet
     }
 
     // Of a roll that is partly cut both lengths: what is left, and from which metre on.
-    private static string Length(FeltRoll roll, OrderCut? cut) => cut is null ? F($"{roll.LengthMm / 1000:0.##} m")
-        : cut.Roll.BeginM > 0 ? F($"{cut.Roll.LengthM:0.##} m left, from {cut.Roll.BeginM:0.##} to {cut.Roll.EndM:0.##} m") : F($"{cut.Roll.LengthM:0.##} m");
+    private static string Length(FeltRoll roll, OrderCut? cut) => cut is null ? Invariant($"{roll.LengthMm / 1000:0.##} m")
+        : cut.Roll.BeginM > 0
+        ? Invariant($"{cut.Roll.LengthM:0.##} m left, from {cut.Roll.BeginM:0.##} to {cut.Roll.EndM:0.##} m")
+        : Invariant($"{cut.Roll.LengthM:0.##} m");
 
     // What lies in the cloth that is to be cut.
     private static string Faults(RollPlan plan)
     {
         double from = plan.Request.FromMm;
-        int faults = plan.Request.Roll.Faults.Count(f => f.XMm + f.LengthMm >= from), joints = plan.Request.Roll.JointsMm.Count(x => x >= from);
-        return F($"faults {faults}, joints {joints}");
+        int faults = plan.Request.Roll.Faults.Count(f => f.XMm + f.LengthMm >= from);
+        int joints = plan.Request.Roll.JointsMm.Count(x => x >= from);
+        return Invariant($"faults {faults}, joints {joints}");
     }
 
     private static string Repeats(RollPlan plan) => plan.Pattern.Repeats == 1 ? "one repeat" : $"{plan.Pattern.Repeats} repeats";
@@ -175,8 +209,7 @@ public static class TicketSheet
         $"blank-{name.Replace(", ", "-", StringComparison.Ordinal).Replace(' ', '-')}",
         [
             new TextMark(name, new Point2(x, y), Ink.Note, Ink.Soft),
-            new PathMark([Chain.Open(new Point2(x + StrokeFont.Width(name, Ink.Note) + 2, y - 1), new Point2(x + width, y - 1))], Ink.Narrow),
+            new PathMark(
+                [Chain.Open(new Point2(x + StrokeFont.Width(name, Ink.Note) + 2, y - 1), new Point2(x + width, y - 1))], Ink.Narrow),
         ]);
-
-    private static string F(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -1,29 +1,40 @@
 namespace FeltNest.Geometry.NoFit.Curves;
 
-/// <summary>The convolution of two outlines: closed curves whose winding number at a place counts the separate meetings of one part with the negative of the other there.</summary>
-/// <remarks>Follows L. Guibas, L. Ramshaw, J. Stolfi, <i>A kinetic framework for computational geometry</i>, FOCS 1983 (from memory): both boundaries are run through
-/// together by direction; each edge of one is carried by every corner of the other whose turn passes the edge's direction, backwards where the corner is reflex.
-/// Directions are compared as rounded angles, the same numbers everywhere, so the curves close whatever the rounding.</remarks>
+/// <summary>The convolution of two outlines: closed curves whose winding number at a place counts the separate meetings of one part with
+/// the negative of the other there.</summary>
+/// <remarks>Follows L. Guibas, L. Ramshaw, J. Stolfi, <i>A kinetic framework for computational geometry</i>, FOCS 1983 (from memory): both
+/// boundaries are run through together by direction; each edge of one is carried by every corner of the other whose turn passes the edge's
+/// direction, backwards where the corner is reflex. Directions are compared as rounded angles, the same numbers everywhere, so the curves
+/// close whatever the rounding.</remarks>
 internal static class ConvolutionCurves
 {
-    /// <summary>Pieces of the curves of two counter-clockwise outlines; null when they would be longer than <paramref name="mostLength"/> mm in all.</summary>
+    /// <summary>Pieces of the curves of two counter-clockwise outlines; null when they would be longer than <paramref name="mostLength"/>
+    /// mm in all.</summary>
     internal static List<CurvePiece>? Of(IReadOnlyList<Point2> first, IReadOnlyList<Point2> second, double mostLength)
     {
         List<CurvePiece> pieces = [];
         double length = 0;
-        Directions a = new(first), b = new(second);
+        Directions a = new(first);
+        Directions b = new(second);
 
-        // Of two equal directions the second outline's counts as the greater, as if it were turned by a hair: each of two parallel edges is then carried once.
-        return Carry(a, b, equalIsInside: false, pieces, ref length, mostLength) && Carry(b, a, equalIsInside: true, pieces, ref length, mostLength) ? pieces : null;
+        // Of two equal directions the second outline's counts as the greater, as if it were turned by a hair: each of two parallel edges is
+        // then carried once.
+        return Carry(a, b, equalIsInside: false, pieces, ref length, mostLength)
+            && Carry(b, a, equalIsInside: true, pieces, ref length, mostLength)
+            ? pieces
+            : null;
     }
 
     // Edges of `moved` carried by the corners of `corners`.
-    private static bool Carry(Directions moved, Directions corners, bool equalIsInside, List<CurvePiece> pieces, ref double length, double mostLength)
+    private static bool Carry(
+        Directions moved, Directions corners, bool equalIsInside, List<CurvePiece> pieces, ref double length, double mostLength)
     {
-        int n = corners.Points.Count, m = moved.Points.Count;
+        int n = corners.Points.Count;
+        int m = moved.Points.Count;
         for (int i = 0; i < n; i++)
         {
-            double before = corners.Angle[(i + n - 1) % n], after = corners.Angle[i];
+            double before = corners.Angle[(i + n - 1) % n];
+            double after = corners.Angle[i];
             bool left = corners.TurnsLeft[i];
             (double from, double to) = left ? (before, after) : (after, before);
             if (from == to)
@@ -34,12 +45,14 @@ internal static class ConvolutionCurves
             Point2 at = corners.Points[i];
 
             // Second outline's edges lie in [from, to) of the first's corners, first outline's in (from, to] of the second's.
-            int start = equalIsInside ? moved.FirstFrom(from) : moved.FirstAfter(from), end = equalIsInside ? moved.FirstFrom(to) : moved.FirstAfter(to);
+            int start = equalIsInside ? moved.FirstFrom(from) : moved.FirstAfter(from);
+            int end = equalIsInside ? moved.FirstFrom(to) : moved.FirstAfter(to);
             int count = end - start + (to < from ? m : 0);
             for (int k = 0; k < count; k++)
             {
                 int edge = moved.Order[(start + k) % m];
-                Point2 p = moved.Points[edge] + at, q = moved.Points[(edge + 1) % m] + at;
+                Point2 p = moved.Points[edge] + at;
+                Point2 q = moved.Points[(edge + 1) % m] + at;
                 pieces.Add(left ? new CurvePiece(p, q) : new CurvePiece(q, p, Joins: true));
                 length += moved.Length[edge];
             }
@@ -100,7 +113,8 @@ internal static class ConvolutionCurves
 
         private int Lower(double angle, bool orEqual)
         {
-            int low = 0, high = Sorted.Length;
+            int low = 0;
+            int high = Sorted.Length;
             while (low < high)
             {
                 int middle = (low + high) / 2;

@@ -2,10 +2,11 @@ using System.Runtime.InteropServices;
 
 namespace FeltNest.Geometry.NoFit.Curves;
 
-/// <summary>Closed curves cut at every place where they cross, touch or come within the touching distance of an end or a crossing.</summary>
-/// <remarks>Snap rounding with places instead of pixels (J. Hobby, <i>Practical segment intersection with finite precision output</i>, Comput. Geometry 13, 1999, from memory): every
-/// end and crossing is a place, places within the touching distance are one, and a piece that passes a place within that distance is led through it. Sides that touch within
-/// rounding thus share their edges.</remarks>
+/// <summary>Closed curves cut at every place where they cross, touch or come within the touching distance of an end or a
+/// crossing.</summary>
+/// <remarks>Snap rounding with places instead of pixels (J. Hobby, <i>Practical segment intersection with finite precision output</i>,
+/// Comput. Geometry 13, 1999, from memory): every end and crossing is a place, places within the touching distance are one, and a piece
+/// that passes a place within that distance is led through it. Sides that touch within rounding thus share their edges.</remarks>
 internal sealed class CurveArrangement
 {
     private readonly IReadOnlyList<CurvePiece> pieces;
@@ -17,7 +18,8 @@ internal sealed class CurveArrangement
         this.pieces = pieces;
         this.touch = touch;
         index = new PlaceIndex(touch);
-        int[] from = [.. pieces.Select(p => index.NumberOf(p.From))], to = [.. pieces.Select(p => index.NumberOf(p.To))];
+        int[] from = [.. pieces.Select(p => index.NumberOf(p.From))];
+        int[] to = [.. pieces.Select(p => index.NumberOf(p.To))];
         PieceGrid grid = new(pieces, touch);
         Cross(grid);
         Edges = Cut(grid, from, to);
@@ -41,7 +43,8 @@ internal sealed class CurveArrangement
                 for (int k = i + 1; k < here.Length; k++)
                 {
                     CurvePiece b = pieces[here[k]];
-                    double start = along.Cross(b.From - a.From), end = along.Cross(b.To - a.From);
+                    double start = along.Cross(b.From - a.From);
+                    double end = along.Cross(b.To - a.From);
 
                     // Where rounding hides a crossing an end lies within the touching distance, and the cutting finds it.
                     if (start > 0 == end > 0 || start == 0 || end == 0)
@@ -50,7 +53,8 @@ internal sealed class CurveArrangement
                     }
 
                     Point2 other = b.To - b.From;
-                    double first = other.Cross(a.From - b.From), last = other.Cross(a.To - b.From);
+                    double first = other.Cross(a.From - b.From);
+                    double last = other.Cross(a.To - b.From);
                     if (first > 0 == last > 0 || first == 0 || last == 0)
                     {
                         continue;
@@ -79,8 +83,12 @@ internal sealed class CurveArrangement
                     continue;
                 }
 
-                Point2 start = pieces[i].From, along = pieces[i].To - start, off = at - start;
-                double square = along.Dot(along), share = off.Dot(along), cross = along.Cross(off);
+                Point2 start = pieces[i].From;
+                Point2 along = pieces[i].To - start;
+                Point2 off = at - start;
+                double square = along.Dot(along);
+                double share = off.Dot(along);
+                double cross = along.Cross(off);
                 if (cross * cross <= touch * touch * square && share > 0 && share < square)
                 {
                     cuts.Add((i, share / square, place));

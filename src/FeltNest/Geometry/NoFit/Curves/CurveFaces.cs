@@ -4,7 +4,10 @@ namespace FeltNest.Geometry.NoFit.Curves;
 internal sealed class CurveFaces
 {
     private readonly CurveArrangement curves;
-    private readonly int[] starts, spokes, next, face;
+    private readonly int[] starts;
+    private readonly int[] spokes;
+    private readonly int[] next;
+    private readonly int[] face;
     private int[] winding = [];
 
     internal CurveFaces(CurveArrangement curves)
@@ -139,7 +142,8 @@ internal sealed class CurveFaces
             open.Push(v);
             while (open.TryPop(out int at))
             {
-                Point2 p = curves.Places[at], q = curves.Places[low];
+                Point2 p = curves.Places[at];
+                Point2 q = curves.Places[low];
                 low = p.X < q.X || (p.X == q.X && p.Y < q.Y) ? at : low;
                 foreach (int h in Spokes(at))
                 {
@@ -164,7 +168,8 @@ internal sealed class CurveFaces
         int sum = 0;
         foreach (CurveEdge edge in curves.Edges)
         {
-            Point2 a = curves.Places[edge.A], b = curves.Places[edge.B];
+            Point2 a = curves.Places[edge.A];
+            Point2 b = curves.Places[edge.B];
             if (group[edge.A] != own && a.Y > p.Y != b.Y > p.Y && a.X + ((b.X - a.X) * ((p.Y - a.Y) / (b.Y - a.Y))) < p.X)
             {
                 sum += b.Y > a.Y ? -edge.Rise : edge.Rise;

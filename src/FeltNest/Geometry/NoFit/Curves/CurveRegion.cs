@@ -23,7 +23,8 @@ internal sealed record CurveRegion(IReadOnlyList<Point2[]> Rings, IReadOnlyList<
             }
             else
             {
-                Point2 far = ring.MaxBy(p => (p - ring[0]).Length), near = ring.MaxBy(p => (p - far).Length);
+                Point2 far = ring.MaxBy(p => (p - ring[0]).Length);
+                Point2 near = ring.MaxBy(p => (p - far).Length);
                 if ((far - near).Length > 4 * touch)
                 {
                     slits.Add(new NoFitSlit(near, far));
@@ -36,7 +37,10 @@ internal sealed record CurveRegion(IReadOnlyList<Point2[]> Rings, IReadOnlyList<
         }
 
         slits.AddRange(SlitsIn(arrangement, faces, touch));
-        points.AddRange(Enumerable.Range(0, arrangement.Places.Count).Where(v => MayBeAllowed(arrangement, faces, v)).Select(v => arrangement.Places[v]));
+        points.AddRange(
+            Enumerable.Range(0, arrangement.Places.Count)
+                .Where(v => MayBeAllowed(arrangement, faces, v))
+                .Select(v => arrangement.Places[v]));
         return new CurveRegion(rings, slits, points);
     }
 
@@ -93,7 +97,9 @@ internal sealed record CurveRegion(IReadOnlyList<Point2[]> Rings, IReadOnlyList<
         foreach ((Point2 far, Point2 middle) in new[] { (a.From, a.To), (a.To, a.From) })
         {
             Point2? end = b.From == middle ? b.To : b.To == middle ? b.From : null;
-            if (end is { } other && (other - far).Dot(middle - far) > 0 && Math.Abs((other - far).Cross(middle - far)) <= touch * (other - far).Length
+            if (end is { } other
+                && (other - far).Dot(middle - far) > 0
+                && Math.Abs((other - far).Cross(middle - far)) <= touch * (other - far).Length
                 && (other - middle).Dot(middle - far) > 0)
             {
                 return new NoFitSlit(far, other);
@@ -103,14 +109,17 @@ internal sealed record CurveRegion(IReadOnlyList<Point2[]> Rings, IReadOnlyList<
         return null;
     }
 
-    // A place with the region all round at which as many meetings begin as there are at most about it. Every curve through it has two pieces there.
+    // A place with the region all round at which as many meetings begin as there are at most about it. Every curve through it has two
+    // pieces there.
     private static bool MayBeAllowed(CurveArrangement arrangement, CurveFaces faces, int place)
     {
-        int most = 0, beginning = 0;
+        int most = 0;
+        int beginning = 0;
         foreach (int h in faces.Spokes(place))
         {
             CurveEdge edge = arrangement.Edges[h >> 1];
-            int left = faces.Left(h), onEdge = edge.Meetings(faces.Left(h & ~1));
+            int left = faces.Left(h);
+            int onEdge = edge.Meetings(faces.Left(h & ~1));
             if (left <= 0 || onEdge <= 0)
             {
                 return false;

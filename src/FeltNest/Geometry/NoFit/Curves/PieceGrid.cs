@@ -7,12 +7,16 @@ internal sealed class PieceGrid
     private const double Density = 1.5;
     private const int MostCells = 512;
 
-    private readonly double lowX, lowY, cell;
-    private readonly int[] starts, pieces;
+    private readonly double lowX;
+    private readonly double lowY;
+    private readonly double cell;
+    private readonly int[] starts;
+    private readonly int[] pieces;
 
     internal PieceGrid(IReadOnlyList<CurvePiece> all, double touch)
     {
-        double highX, highY;
+        double highX;
+        double highY;
         lowX = lowY = double.PositiveInfinity;
         highX = highY = double.NegativeInfinity;
         foreach (CurvePiece piece in all)
@@ -64,15 +68,19 @@ internal sealed class PieceGrid
     {
         double margin = 2 * touch;
         (Point2 a, Point2 b) = piece.From.Y <= piece.To.Y ? (piece.From, piece.To) : (piece.To, piece.From);
-        int first = Row(a.Y - margin), last = Row(b.Y + margin);
+        int first = Row(a.Y - margin);
+        int last = Row(b.Y + margin);
         double slope = b.Y > a.Y ? (b.X - a.X) / (b.Y - a.Y) : 0;
-        double leastX = Math.Min(a.X, b.X), mostX = Math.Max(a.X, b.X);
+        double leastX = Math.Min(a.X, b.X);
+        double mostX = Math.Max(a.X, b.X);
         for (int row = first; row <= last; row++)
         {
-            double enter = leastX, leave = mostX;
+            double enter = leastX;
+            double leave = mostX;
             if (b.Y - a.Y > margin)
             {
-                double low = a.X + (slope * (lowY + (row * cell) - margin - a.Y)), high = a.X + (slope * (lowY + ((row + 1) * cell) + margin - a.Y));
+                double low = a.X + (slope * (lowY + (row * cell) - margin - a.Y));
+                double high = a.X + (slope * (lowY + ((row + 1) * cell) + margin - a.Y));
                 (enter, leave) = (Math.Max(leastX, Math.Min(low, high)), Math.Min(mostX, Math.Max(low, high)));
             }
 

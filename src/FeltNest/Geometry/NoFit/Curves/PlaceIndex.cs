@@ -6,10 +6,13 @@ internal sealed class PlaceIndex
     // Cells this many touching distances wide: most places then look into one cell alone.
     private const double CellSize = 16;
 
-    // Places are kept to a power of two of this share of the touching distance (a few units of the last place of a coordinate), so that the last bits of a sum of coordinates, which depend on the order of adding, do not show.
+    // Places are kept to a power of two of this share of the touching distance (a few units of the last place of a coordinate), so that the
+    // last bits of a sum of coordinates, which depend on the order of adding, do not show.
     private const double Digit = 1.0 / 16384;
 
-    private readonly double touch, cell, digit;
+    private readonly double touch;
+    private readonly double cell;
+    private readonly double digit;
     private readonly Dictionary<(long, long), int> newest = [];
     private readonly List<int> older = [];
     private readonly List<Point2> places = [];
@@ -23,7 +26,10 @@ internal sealed class PlaceIndex
     internal int NumberOf(Point2 p)
     {
         p = new Point2(Math.Round(p.X / digit) * digit, Math.Round(p.Y / digit) * digit);
-        long lowX = Cell(p.X - touch), highX = Cell(p.X + touch), lowY = Cell(p.Y - touch), highY = Cell(p.Y + touch);
+        long lowX = Cell(p.X - touch);
+        long highX = Cell(p.X + touch);
+        long lowY = Cell(p.Y - touch);
+        long highY = Cell(p.Y + touch);
         for (long x = lowX; x <= highX; x++)
         {
             for (long y = lowY; y <= highY; y++)

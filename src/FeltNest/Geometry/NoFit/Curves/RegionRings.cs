@@ -3,7 +3,8 @@ namespace FeltNest.Geometry.NoFit.Curves;
 /// <summary>Links the edges that part the region from what lies outside it into simple rings.</summary>
 internal static class RegionRings
 {
-    /// <summary>Simple rings with the region on their left. Places on a straight side at which a corner of one part meets a corner of the other stay: parts that tile meet there.</summary>
+    /// <summary>Simple rings with the region on their left. Places on a straight side at which a corner of one part meets a corner of the
+    /// other stay: parts that tile meet there.</summary>
     internal static List<Point2[]> Of(CurveArrangement arrangement, CurveFaces faces)
     {
         List<Point2[]> rings = [];

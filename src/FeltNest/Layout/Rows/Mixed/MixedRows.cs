@@ -9,7 +9,8 @@ internal static class MixedRows
     // Sampled tables read up to this share low, so sequences down to it below the best are worth polishing.
     private const double WorthPolishing = 0.985;
 
-    // Sequences of more arcs than this are not modelled: with hundreds of rows a change of tilt in a few of them gains nothing that could be seen.
+    // Sequences of more arcs than this are not modelled: with hundreds of rows a change of tilt in a few of them gains nothing that could
+    // be seen.
     private const int MostArcs = 60_000;
 
     // Panels of a sequence that is polished, at most: every row moves on its own, and more is work without end.
@@ -19,19 +20,26 @@ internal static class MixedRows
     private static readonly double[] FlatTilts = [-10, -5, 0, 5, 10];
 
     /// <summary>The most promising row sequences with at least two tilts, best first.</summary>
-    internal static List<LayStart> Best(LayoutRequest request, RowTables tables, TiltRange tilts, SearchEffort effort, double toBeat, CancellationToken stop)
+    internal static List<LayStart> Best(
+        LayoutRequest request, RowTables tables, TiltRange tilts, SearchEffort effort, double toBeat, CancellationToken stop)
     {
         List<LayStart> starts = [];
         double[] grid = tilts.Grid(effort.MixTiltStepDeg);
         bool turned = !request.Rules.OneWay && !tables.HasHalfTurn;
         if (request.Rules.Rows != RowRule.Alternate)
         {
-            starts.AddRange(Sequences(request, new RowKinds(request, Turned(grid, turned), effort, several: false, stop), tilts, effort, toBeat, isAlternate: false, stop));
+            starts.AddRange(
+                Sequences(
+                    request, new RowKinds(request, Turned(grid, turned), effort, several: false, stop), tilts, effort, toBeat,
+                    isAlternate: false, stop));
         }
 
         if (request.Rules.Rows == RowRule.Any && tilts.IsFree && !stop.IsCancellationRequested)
         {
-            starts.AddRange(Sequences(request, new RowKinds(request, Turned(Promising(request, tables, effort), turned), effort, several: true, stop), tilts, effort, toBeat, isAlternate: false, stop));
+            starts.AddRange(
+                Sequences(
+                    request, new RowKinds(request, Turned(Promising(request, tables, effort), turned), effort, several: true, stop), tilts,
+                    effort, toBeat, isAlternate: false, stop));
         }
 
         foreach (double tilt in grid.Where(t => t is > 0 and < Math.PI / 2 && (tilts.IsFree || -t >= tilts.Least)))
@@ -41,7 +49,10 @@ internal static class MixedRows
                 break;
             }
 
-            starts.AddRange(Sequences(request, new RowKinds(request, [tilt, -tilt], effort, several: false, stop), tilts, effort, toBeat, isAlternate: true, stop));
+            starts.AddRange(
+                Sequences(
+                    request, new RowKinds(request, [tilt, -tilt], effort, several: false, stop), tilts, effort, toBeat, isAlternate: true,
+                    stop));
         }
 
         return [.. starts.OrderByDescending(s => s.Density).Take(effort.MixStarts)];
@@ -54,16 +65,28 @@ internal static class MixedRows
     {
         (_, double flat) = OutlineWidth.Least(request.Part.Outline, 0, Math.PI);
         IEnumerable<double> best = tables.Best(4 * effort.MixTilts).Select(rows => rows.Tilt).Distinct().Take(effort.MixTilts);
-        return [.. best.Concat(FlatTilts.Select(d => flat + double.DegreesToRadians(d))).Select(t => t - (Math.Floor(t / Math.PI) * Math.PI)).Distinct().Order()];
+        return
+        [
+            .. best
+                .Concat(FlatTilts.Select(d => flat + double.DegreesToRadians(d)))
+                .Select(t => t - (Math.Floor(t / Math.PI) * Math.PI))
+                .Distinct()
+                .Order(),
+        ];
     }
 
     private static IEnumerable<LayStart> Sequences(
-        LayoutRequest request, RowKinds kinds, TiltRange tilts, SearchEffort effort, double toBeat, bool isAlternate, CancellationToken stop)
+        LayoutRequest request, RowKinds kinds, TiltRange tilts, SearchEffort effort, double toBeat, bool isAlternate,
+        CancellationToken stop)
     {
         double width = request.UsableWidthMm;
         IEnumerable<RowSequence> found = kinds.Pitches(effort.FirstTrust).AsParallel().AsOrdered().WithDegreeOfParallelism(2)
             .SelectMany(pitch => stop.IsCancellationRequested ? [] : AtPitch(kinds, pitch, width, toBeat * WorthPolishing, stop));
-        return found.OrderByDescending(s => s.Panels / s.Pitch).Take(effort.MixStarts).ToList().Select(s => Start(request, kinds, s, tilts, isAlternate));
+        return found
+            .OrderByDescending(s => s.Panels / s.Pitch)
+            .Take(effort.MixStarts)
+            .ToList()
+            .Select(s => Start(request, kinds, s, tilts, isAlternate));
     }
 
     private static IEnumerable<RowSequence> AtPitch(RowKinds kinds, double pitch, double width, double least, CancellationToken stop)
@@ -78,7 +101,8 @@ internal static class MixedRows
                 yield break;
             }
 
-            // A count of panels may have no sequence where rows come in twos and threes, and the next one have one; so the first miss is not the end there.
+            // A count of panels may have no sequence where rows come in twos and threes, and the next one have one; so the first miss is
+            // not the end there.
             if (steps.Model.Least(panels) is not { } answer || answer.Width > width)
             {
                 if (++misses >= steps.MostCopies)
@@ -97,7 +121,8 @@ internal static class MixedRows
     {
         int[] used = [.. sequence.Kinds.Distinct()];
         List<MixedRow> rows = [];
-        double x = 0, y = request.Usable.Low + kinds.Bottom(sequence.Kinds[0]);
+        double x = 0;
+        double y = request.Usable.Low + kinds.Bottom(sequence.Kinds[0]);
         for (int i = 0; i < sequence.Kinds.Length; i++)
         {
             int kind = sequence.Kinds[i];

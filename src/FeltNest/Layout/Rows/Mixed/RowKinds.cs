@@ -1,14 +1,15 @@
 using FeltNest.Layout.Rows.Tables;
 namespace FeltNest.Layout.Rows.Mixed;
 
-/// <summary>The kinds of row a sequence may choose from: one part at several tilts, with the step tables of every two. In a repeat long enough for it a kind stands several
-/// times in its row, evenly spaced.</summary>
+/// <summary>The kinds of row a sequence may choose from: one part at several tilts, with the step tables of every two. In a repeat long
+/// enough for it a kind stands several times in its row, evenly spaced.</summary>
 internal sealed class RowKinds
 {
     // A step below this share of the lower kind's height means that one row stands in the openings of the other: no row of its own.
     private const double LeastStepShare = 0.2;
 
-    // A kind stands in a repeat as often as fits, unless that leaves each more than this share beyond its own pitch: then the repeat is not for that kind.
+    // A kind stands in a repeat as often as fits, unless that leaves each more than this share beyond its own pitch: then the repeat is not
+    // for that kind.
     private const double LoosestPitch = 0.3;
 
     // How far beyond its own pitch the widest kind is stretched to make room for narrower ones.
@@ -56,14 +57,16 @@ internal sealed class RowKinds
     /// <summary>How far a kind reaches below its row line, mm.</summary>
     internal double Bottom(int kind) => -kinds[kind].MinY;
 
-    /// <summary>Repeats worth a look, <paramref name="step"/> mm apart: from the least own pitch of any kind to the greatest; where kinds stand several times, those in which the
-    /// widest kind stands close, once or twice.</summary>
+    /// <summary>Repeats worth a look, <paramref name="step"/> mm apart: from the least own pitch of any kind to the greatest; where kinds
+    /// stand several times, those in which the widest kind stands close, once or twice.</summary>
     internal double[] Pitches(double step)
     {
-        double least = ownPitch.Min(), most = ownPitch.Max();
+        double least = ownPitch.Min();
+        double most = ownPitch.Max();
         return several ? [.. Between(most, LoosestWide * most), .. Between(2 * most, 2 * LoosestWide * most)] : Between(least, most);
 
-        double[] Between(double from, double to) => [.. Enumerable.Range(0, 1 + (int)Math.Ceiling((to - from) / step)).Select(i => from + (i * step))];
+        double[] Between(double from, double to) =>
+            [.. Enumerable.Range(0, 1 + (int)Math.Ceiling((to - from) / step)).Select(i => from + (i * step))];
     }
 
     // 0 where the kind does not fit the repeat.
@@ -76,7 +79,8 @@ internal sealed class RowKinds
     // Two rows evenly spaced m and n times in a repeat meet as two rows spaced by the least common multiple of m and n do.
     private static int CommonCopies(int m, int n)
     {
-        int a = m, b = n;
+        int a = m;
+        int b = n;
         while (b != 0)
         {
             (a, b) = (b, a % b);
@@ -107,6 +111,10 @@ internal sealed class RowKinds
         double[] bottoms = [.. kinds.Select((p, i) => copies[i] > 0 ? -p.MinY : double.PositiveInfinity)];
         return new RowSteps(
             between, copies, bottoms, [.. kinds.Select(p => p.MaxY)],
-            (a, b, c) => tables[a, c].AtRow(between[a, b].Shift + between[b, c].Shift, pitch / CommonCopies(copies[a], copies[c])) > between[a, b].Step + between[b, c].Step + tables[a, c].Grid);
+            (
+                a, b,
+                c) => tables[a, c].AtRow(
+                    between[a, b].Shift + between[b, c].Shift, pitch / CommonCopies(copies[a], copies[c])) > between[a, b].Step
+                        + between[b, c].Step + tables[a, c].Grid);
     }
 }

@@ -1,14 +1,17 @@
 namespace FeltNest.Layout.Rows.Mixed;
 
-/// <summary>Chooses the kind of every row, from the lower edge up, so that a given count of panels in a repeat needs the least width.</summary>
-/// <remarks>A layered network, one layer a count of panels and one node a kind (or a pair of kinds), an arc the step between two kinds, over as many layers as the upper kind has
-/// panels in its row; a way from the lower to the upper edge is a row sequence. Layer by layer, the shortest way is found exactly (R. Bellman, <i>Dynamic Programming</i>, 1957, from
-/// memory), so the answer is the optimum for the kinds and the repeat given. Rows next but one can meet too: nodes are then pairs of neighbouring kinds, and triples that
-/// meet are left out.</remarks>
+/// <summary>Chooses the kind of every row, from the lower edge up, so that a given count of panels in a repeat needs the least
+/// width.</summary>
+/// <remarks>A layered network, one layer a count of panels and one node a kind (or a pair of kinds), an arc the step between two kinds,
+/// over as many layers as the upper kind has panels in its row; a way from the lower to the upper edge is a row sequence. Layer by layer,
+/// the shortest way is found exactly (R. Bellman, <i>Dynamic Programming</i>, 1957, from memory), so the answer is the optimum for the
+/// kinds and the repeat given. Rows next but one can meet too: nodes are then pairs of neighbouring kinds, and triples that meet are left
+/// out.</remarks>
 internal sealed class RowSequenceModel
 {
     private readonly int[] copies;
-    private readonly double[] bottoms, tops;
+    private readonly double[] bottoms;
+    private readonly double[] tops;
     private readonly double[,] steps;
     private readonly Func<int, int, int, bool> meets;
 
@@ -27,7 +30,8 @@ internal sealed class RowSequenceModel
         this.meets = meets;
     }
 
-    /// <summary>The sequence of kinds with <paramref name="panels"/> panels that needs the least width, and that width; null when none exists.</summary>
+    /// <summary>The sequence of kinds with <paramref name="panels"/> panels that needs the least width, and that width; null when none
+    /// exists.</summary>
     internal (int[] Kinds, double Width)? Least(int panels)
     {
         if (Solve(panels, pairs: false) is not { } first)
@@ -47,18 +51,22 @@ internal sealed class RowSequenceModel
     // A row that holds all panels by itself is no pair.
     private (int[] Kinds, double Width)? Alone(int panels)
     {
-        int kind = Enumerable.Range(0, copies.Length).Where(k => copies[k] == panels).DefaultIfEmpty(-1).MinBy(k => k < 0 ? double.PositiveInfinity : bottoms[k] + tops[k]);
+        int kind = Enumerable.Range(0, copies.Length)
+            .Where(k => copies[k] == panels)
+            .DefaultIfEmpty(-1)
+            .MinBy(k => k < 0 ? double.PositiveInfinity : bottoms[k] + tops[k]);
         return kind < 0 ? null : ([kind], bottoms[kind] + tops[kind]);
     }
 
     private static (int[] Kinds, double Width)? Narrower((int[] Kinds, double Width)? a, (int[] Kinds, double Width)? b) =>
         b is null || a?.Width <= b.Value.Width ? a : b;
 
-    // States are kinds, or pairs of a kind and the one above it; a state's layer is the count of panels up to and with its upper row. Layers are settled in turn, so every
-    // least width is final when it is used.
+    // States are kinds, or pairs of a kind and the one above it; a state's layer is the count of panels up to and with its upper row.
+    // Layers are settled in turn, so every least width is final when it is used.
     private (int[] Kinds, double Width)? Solve(int panels, bool pairs)
     {
-        int kinds = bottoms.Length, states = pairs ? kinds * kinds : kinds;
+        int kinds = bottoms.Length;
+        int states = pairs ? kinds * kinds : kinds;
         double[] least = new double[(panels + 1) * states];
         int[] from = new int[least.Length];
         Array.Fill(least, double.PositiveInfinity);
@@ -73,12 +81,19 @@ internal sealed class RowSequenceModel
             }
         }
 
-        (int State, int Next, double Step)[] moves = [.. from s in Enumerable.Range(0, states) from next in Enumerable.Range(0, states) select (s, next, Between(s, next)) into move where !double.IsInfinity(move.Item3) select move];
+        (int State, int Next, double Step)[] moves =
+        [
+            ..
+            from s in Enumerable.Range(0, states)
+            from next in Enumerable.Range(0, states) select (s, next, Between(s, next)) into move
+            where !double.IsInfinity(move.Item3) select move,
+        ];
         for (int layer = 1; layer < panels; layer++)
         {
             foreach ((int state, int next, double step) in moves)
             {
-                int at = (layer * states) + state, onto = ((layer + copies[Upper(next)]) * states) + next;
+                int at = (layer * states) + state;
+                int onto = ((layer + copies[Upper(next)]) * states) + next;
                 if (onto < least.Length && least[at] + step < least[onto])
                 {
                     (least[onto], from[onto]) = (least[at] + step, at);
@@ -110,7 +125,10 @@ internal sealed class RowSequenceModel
 
         double Enter(int s) => pairs ? bottoms[s / kinds] + steps[s / kinds, s % kinds] : bottoms[s];
 
-        double Between(int s, int next) => copies[Upper(s)] == 0 || copies[Upper(next)] == 0 ? double.PositiveInfinity : !pairs ? steps[s, next]
-            : s % kinds != next / kinds || meets(s / kinds, s % kinds, next % kinds) ? double.PositiveInfinity : steps[s % kinds, next % kinds];
+        double Between(int s, int next) =>
+            copies[Upper(s)] == 0 || copies[Upper(next)] == 0 ? double.PositiveInfinity : !pairs ? steps[s, next]
+            : s % kinds != next / kinds || meets(s / kinds, s % kinds, next % kinds)
+            ? double.PositiveInfinity
+            : steps[s % kinds, next % kinds];
     }
 }

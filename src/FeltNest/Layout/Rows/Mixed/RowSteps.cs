@@ -5,9 +5,11 @@ internal sealed class RowSteps
 {
     private readonly (double Step, double Shift)[,] between;
     private readonly int[] copies;
-    private readonly double leastEnds, leastStepPerPanel;
+    private readonly double leastEnds;
+    private readonly double leastStepPerPanel;
 
-    internal RowSteps((double Step, double Shift)[,] between, int[] copies, double[] bottoms, double[] tops, Func<int, int, int, bool> meets)
+    internal RowSteps(
+        (double Step, double Shift)[,] between, int[] copies, double[] bottoms, double[] tops, Func<int, int, int, bool> meets)
     {
         this.between = between;
         this.copies = copies;

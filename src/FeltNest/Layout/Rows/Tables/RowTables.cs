@@ -3,7 +3,8 @@ namespace FeltNest.Layout.Rows.Tables;
 /// <summary>The parallel row layouts that the step tables of a part promise on one width.</summary>
 internal sealed class RowTables
 {
-    // Rows are pushed into each other until their step is this share of the step at the least pitch; deeper, parts of the kind cut here no longer fit.
+    // Rows are pushed into each other until their step is this share of the step at the least pitch; deeper, parts of the kind cut here no
+    // longer fit.
     private const double DeepestStep = 0.25;
 
     private readonly TiltTables tables;
@@ -37,8 +38,8 @@ internal sealed class RowTables
     /// <summary>Tables by tilt.</summary>
     internal IEnumerable<TiltRows> Tilts => tables.Tilts;
 
-    /// <summary>The most promising parallel rows: local best tilts of every row count, best first, so that both steep and flat families are kept. Of layouts that are mirrors of each
-    /// other one is given.</summary>
+    /// <summary>The most promising parallel rows: local best tilts of every row count, best first, so that both steep and flat families are
+    /// kept. Of layouts that are mirrors of each other one is given.</summary>
     internal IEnumerable<RowLattice> Best(int most)
     {
         List<RowLattice> peaks = [];
@@ -53,8 +54,13 @@ internal sealed class RowTables
             }
         }
 
-        // Tables read a little wide: a row count too many may look best at every tilt and never come true, so no count takes more than half of the places.
-        return peaks.OrderByDescending(p => p.Density).ThenBy(p => p.Tilt).GroupBy(p => p.Rows).SelectMany(count => count.Take((most + 1) / 2))
+        // Tables read a little wide: a row count too many may look best at every tilt and never come true, so no count takes more than half
+        // of the places.
+        return peaks
+            .OrderByDescending(p => p.Density)
+            .ThenBy(p => p.Tilt)
+            .GroupBy(p => p.Rows)
+            .SelectMany(count => count.Take((most + 1) / 2))
             .OrderByDescending(p => p.Density).ThenBy(p => p.Tilt).Take(most);
     }
 

@@ -4,9 +4,11 @@ using System.Runtime.InteropServices;
 
 namespace FeltNest.Layout.Rows.Tables;
 
-/// <summary>How far above one part another must stand, as a function of its shift along the roll: the upper boundary of the no-fit region, gap included, sampled.</summary>
-/// <remarks>The hot loops work on as many samples at once as the machine's vectors hold. Every sample is computed alone and only greatest values are taken over them, so the
-/// tables are the same bits whatever the width of the vectors. They are compiled in full at their first call: in a process that lays one width they would else run unoptimised.</remarks>
+/// <summary>How far above one part another must stand, as a function of its shift along the roll: the upper boundary of the no-fit region,
+/// gap included, sampled.</summary>
+/// <remarks>The hot loops work on as many samples at once as the machine's vectors hold. Every sample is computed alone and only greatest
+/// values are taken over them, so the tables are the same bits whatever the width of the vectors. They are compiled in full at their first
+/// call: in a process that lays one width they would else run unoptimised.</remarks>
 internal sealed class StepTable
 {
     private readonly int first;
@@ -40,14 +42,16 @@ internal sealed class StepTable
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal static StepTable Make(TurnedPart below, TurnedPart above)
     {
-        double[] top = below.TopGrown, bottom = above.Bottom;
+        double[] top = below.TopGrown;
+        double[] bottom = above.Bottom;
         int first = below.FirstGrown - (above.First + bottom.Length - 1);
         double[] steps = new double[top.Length + bottom.Length - 1];
         for (int n = 0; n < steps.Length; n++)
         {
             // Sample i of the lower part meets sample i - shift of the upper one.
             int offset = below.FirstGrown - above.First - (first + n);
-            int from = Math.Max(0, -offset), to = Math.Min(top.Length, bottom.Length - offset);
+            int from = Math.Max(0, -offset);
+            int to = Math.Min(top.Length, bottom.Length - offset);
             steps[n] = GreatestDifference(top.AsSpan(from, to - from), bottom.AsSpan(from + offset, to - from));
         }
 
@@ -65,7 +69,8 @@ internal sealed class StepTable
     /// <summary>Least step at a shift, straight between samples; minus infinity where the parts never meet.</summary>
     internal double At(double shift)
     {
-        double place = (shift / grid) - first + 1, whole = Math.Floor(place);
+        double place = (shift / grid) - first + 1;
+        double whole = Math.Floor(place);
         if (whole < 0 || whole >= padded.Length - 1)
         {
             return double.NegativeInfinity;
@@ -79,7 +84,8 @@ internal sealed class StepTable
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal double AtRow(double shift, double pitch)
     {
-        double greatest = double.NegativeInfinity, stride = pitch / grid;
+        double greatest = double.NegativeInfinity;
+        double stride = pitch / grid;
         double place = (shift / grid) - first + 1;
         for (place -= Math.Floor(place / stride) * stride; place < padded.Length - 1; place += stride)
         {
@@ -97,7 +103,9 @@ internal sealed class StepTable
     {
         // Whole parts of the pitch, at most a grid step apart: shifts that are simple fractions of the pitch are met exactly.
         int count = Math.Max(8, (int)Math.Ceiling(pitch / grid));
-        double stride = pitch / grid, apart = stride / count, last = padded.Length - 1;
+        double stride = pitch / grid;
+        double apart = stride / count;
+        double last = padded.Length - 1;
         double[] row = new double[count];
         Array.Fill(row, double.NegativeInfinity);
 
@@ -151,7 +159,8 @@ internal sealed class StepTable
         return runs;
     }
 
-    // Where the line between samples i and i + 1 passes the level; beyond the table the parts, sampled half a step short on both sides, end one step on.
+    // Where the line between samples i and i + 1 passes the level; beyond the table the parts, sampled half a step short on both sides, end
+    // one step on.
     private double Crossing(int i, double level)
     {
         if (i < 0)
@@ -164,7 +173,8 @@ internal sealed class StepTable
             return MaxShift + grid;
         }
 
-        double a = steps[i], b = steps[i + 1];
+        double a = steps[i];
+        double b = steps[i + 1];
         double share = double.IsInfinity(a) ? 1 : double.IsInfinity(b) ? 0 : (level - a) / (b - a);
         return (first + i + share) * grid;
     }
@@ -173,12 +183,17 @@ internal sealed class StepTable
     private static double GreatestDifference(ReadOnlySpan<double> top, ReadOnlySpan<double> bottom)
     {
         double greatest = double.NegativeInfinity;
-        int i = 0, width = Vector<double>.Count;
+        int i = 0;
+        int width = Vector<double>.Count;
         if (top.Length >= 4 * width)
         {
             // Four at a time: a greatest value waits for the one before it, four of them do not wait for each other.
-            Vector<double> a = new(double.NegativeInfinity), b = a, c = a, d = a;
-            ReadOnlySpan<Vector<double>> tops = MemoryMarshal.Cast<double, Vector<double>>(top), bottoms = MemoryMarshal.Cast<double, Vector<double>>(bottom);
+            Vector<double> a = new(double.NegativeInfinity);
+            Vector<double> b = a;
+            Vector<double> c = a;
+            Vector<double> d = a;
+            ReadOnlySpan<Vector<double>> tops = MemoryMarshal.Cast<double, Vector<double>>(top);
+            ReadOnlySpan<Vector<double>> bottoms = MemoryMarshal.Cast<double, Vector<double>>(bottom);
             int whole = Math.Min(tops.Length, bottoms.Length) & ~3;
             for (int k = 0; k < whole; k += 4)
             {

@@ -2,19 +2,22 @@ using System.Runtime.CompilerServices;
 
 namespace FeltNest.Layout.Rows.Tables;
 
-/// <summary>All row layouts of one part (or pair of parts) at one tilt, one of it per pitch in every row, from one sampled step table.</summary>
+/// <summary>All row layouts of one part (or pair of parts) at one tilt, one of it per pitch in every row, from one sampled step
+/// table.</summary>
 internal sealed class TiltRows
 {
     // Layouts below this share of the best of their tilt are not looked for pitch by pitch.
     private const double WorthScanning = 0.98;
 
-    // No strip is fuller than its area, and sampled parts may overlap by a few samples: more rows than this share of the area holds need more than the widest pitch.
+    // No strip is fuller than its area, and sampled parts may overlap by a few samples: more rows than this share of the area holds need
+    // more than the widest pitch.
     private const double FullestStrip = 1.1;
 
     // A part reaches over so many copies of its row at most before the pitch is shorter than any that fits.
     private const int MostCopies = 4;
 
-    // Samples by which a step may read too high and count as open. A hair more than one: at the end of a closed run the reading is just what closed it, but for rounding.
+    // Samples by which a step may read too high and count as open. A hair more than one: at the end of a closed run the reading is just
+    // what closed it, but for rounding.
     private const double OpenShare = 1.001;
 
     private readonly TurnedPart part;
@@ -28,7 +31,8 @@ internal sealed class TiltRows
     {
     }
 
-    private TiltRows(TurnedPart part, double slack, StepTable steps) => (this.part, this.slack, this.steps, OwnPitch) = (part, slack, steps, Reach(steps));
+    private TiltRows(TurnedPart part, double slack, StepTable steps) =>
+        (this.part, this.slack, this.steps, OwnPitch) = (part, slack, steps, Reach(steps));
 
     /// <summary>Rows of the part mirrored along the roll.</summary>
     internal TiltRows Mirrored() => new(part.Mirrored(), slack, steps.Mirrored());
@@ -43,7 +47,8 @@ internal sealed class TiltRows
     /// <summary>Pitch beyond which rows stand in each other's openings and a row count has no meaning any more.</summary>
     internal double WidestPitch => steps.MaxShift - steps.MinShift;
 
-    /// <summary>Least pitch at which <paramref name="rows"/> rows fit a free width, with the shift and step from row to row; null when they never do, or only above
+    /// <summary>Least pitch at which <paramref name="rows"/> rows fit a free width, with the shift and step from row to row; null when they
+    /// never do, or only above
     /// <paramref name="mostPitch"/> with rows that reach past their neighbours.</summary>
     internal RowLattice? Fit(int rows, double width, double mostPitch = 0)
     {
@@ -59,13 +64,18 @@ internal sealed class TiltRows
         }
 
         double step = room / (rows - 1);
-        return (LeastPitch(rows, step) ?? DeepPitch(rows, step, mostPitch)) is { } found ? new RowLattice(Tilt, rows, found.Pitch, found.Shift, step) : null;
+        return (LeastPitch(rows, step) ?? DeepPitch(rows, step, mostPitch)) is { } found
+            ? new RowLattice(Tilt, rows, found.Pitch, found.Shift, step)
+            : null;
     }
 
-    /// <summary>Fits of every row count, from the last that leaves the rows loose to the one whose step is <paramref name="deepest"/> of the loose step.</summary>
+    /// <summary>Fits of every row count, from the last that leaves the rows loose to the one whose step is <paramref name="deepest"/> of
+    /// the loose step.</summary>
     internal IEnumerable<RowLattice> Fits(double width, double deepest)
     {
-        double loose = Math.Max(Plane().Step, 1e-3 * Height), room = Room(width), best = 0;
+        double loose = Math.Max(Plane().Step, 1e-3 * Height);
+        double room = Room(width);
+        double best = 0;
         double most = Math.Min(1 + (room / (deepest * loose)), FullestStrip * width * WidestPitch / part.Area);
         for (int rows = Math.Max(1, (int)Math.Floor(room / loose)); room >= 0 && rows <= Math.Max(1, most); rows++)
         {
@@ -133,8 +143,8 @@ internal sealed class TiltRows
         return null;
     }
 
-    // Rows that reach past their neighbours meet the rows beyond too. Each row still touches the next, so the shift is an end of a closed run; the pitch is
-    // looked for step by step, and every row that can be met is asked.
+    // Rows that reach past their neighbours meet the rows beyond too. Each row still touches the next, so the shift is an end of a closed
+    // run; the pitch is looked for step by step, and every row that can be met is asked.
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private (double Pitch, double Shift)? DeepPitch(int rows, double step, double mostPitch)
     {
@@ -170,7 +180,8 @@ internal sealed class TiltRows
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static double OpenAfter(double place, double pitch, List<(double From, double To)> closed)
     {
-        double room = pitch, hair = 1e-9 * pitch;
+        double room = pitch;
+        double hair = 1e-9 * pitch;
         foreach ((double from, double to) in closed)
         {
             double start = from - place - (Math.Floor((from - place) / pitch) * pitch);
@@ -200,7 +211,8 @@ internal sealed class TiltRows
         {
             foreach ((double otherFrom, double otherTo) in runs)
             {
-                double low = Math.Max(from, -otherTo), high = Math.Min(to, -otherFrom);
+                double low = Math.Max(from, -otherTo);
+                double high = Math.Min(to, -otherFrom);
                 reach = low < high ? Math.Max(reach, high) : reach;
             }
         }

@@ -2,7 +2,8 @@ using FeltNest.Geometry;
 
 namespace FeltNest.Layout.Rows.Tables;
 
-/// <summary>Step tables of a part for all tilts of a grid. They know the part, the gap, the tilts and the fineness, and nothing of a roll: one set serves any number of widths.</summary>
+/// <summary>Step tables of a part for all tilts of a grid. They know the part, the gap, the tilts and the fineness, and nothing of a roll:
+/// one set serves any number of widths.</summary>
 internal sealed class TiltTables
 {
     private readonly TiltRows[] tilts;
@@ -27,7 +28,15 @@ internal sealed class TiltTables
         // Tilts t and half a turn less t are mirrors of each other where the part is its own.
         double[] angles = range.Grid(StepDeg);
         int made = HasMirror ? (angles.Length / 2) + 1 : angles.Length;
-        tilts = [.. angles.Take(made).AsParallel().AsOrdered().WithDegreeOfParallelism(2).Select(t => new TiltRows(TurnedPart.Make(part, t, Grid, gapMm)))];
+        tilts =
+        [
+            .. angles
+                .Take(made)
+                .AsParallel()
+                .AsOrdered()
+                .WithDegreeOfParallelism(2)
+                .Select(t => new TiltRows(TurnedPart.Make(part, t, Grid, gapMm))),
+        ];
         if (HasMirror)
         {
             tilts = [.. tilts, .. Enumerable.Range(made, angles.Length - made).Select(i => tilts[angles.Length - i].Mirrored())];
@@ -46,7 +55,8 @@ internal sealed class TiltTables
     /// <summary>True when the part turned by half a turn about its origin is itself.</summary>
     internal bool HasHalfTurn { get; }
 
-    /// <summary>True when the part is its own mirror in its u axis and all tilts are allowed: the second half of the tilts then mirrors the first.</summary>
+    /// <summary>True when the part is its own mirror in its u axis and all tilts are allowed: the second half of the tilts then mirrors the
+    /// first.</summary>
     internal bool HasMirror { get; }
 
     /// <summary>Tables by tilt.</summary>

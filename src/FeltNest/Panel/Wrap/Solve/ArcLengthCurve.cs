@@ -30,7 +30,8 @@ internal sealed class ArcLengthCurve : IPlaneCurve
     public CurvePoint At(double parameter)
     {
         double at = Math.Clamp(parameter * rate, 0, starts[^1]);
-        int found = Array.BinarySearch(starts, at), i = Math.Clamp(found >= 0 ? found : ~found - 1, 0, vertices.Length - 1);
+        int found = Array.BinarySearch(starts, at);
+        int i = Math.Clamp(found >= 0 ? found : ~found - 1, 0, vertices.Length - 1);
         double share = (at - starts[i]) / (starts[i + 1] - starts[i]);
         if (vertices[i].Turn == 0)
         {
@@ -43,15 +44,19 @@ internal sealed class ArcLengthCurve : IPlaneCurve
         return new CurvePoint(arc.Centre + spoke, spoke.Left * (Math.Sign(arc.Turn) * rate / arc.Radius));
     }
 
-    /// <summary>Where the edge passes below a point of the plane: the parameter of its lowest crossing with the vertical through the point.</summary>
+    /// <summary>Where the edge passes below a point of the plane: the parameter of its lowest crossing with the vertical through the
+    /// point.</summary>
     public double Below(Point2 point)
     {
         // Looks round the edge, then halvings down to the last digits.
-        const int looks = 2000, halvings = 50;
-        double best = 0, lowest = double.PositiveInfinity;
+        const int looks = 2000;
+        const int halvings = 50;
+        double best = 0;
+        double lowest = double.PositiveInfinity;
         for (int i = 0; i < looks; i++)
         {
-            double low = i * Period / looks, high = (i + 1) * Period / looks;
+            double low = i * Period / looks;
+            double high = (i + 1) * Period / looks;
             if (At(low).Place.X < point.X != At(high % Period).Place.X < point.X)
             {
                 bool left = At(low).Place.X < point.X;

@@ -18,7 +18,8 @@ internal sealed class EdgeMapCurve : IPlaneCurve
         int n = map.Count;
         if (n < fewest || Enumerable.Range(0, n).Any(i => !(Math.Abs(map[i].S - (2 * Math.PI * i / n)) < rounding)))
         {
-            throw new InputException(null, "edgeMap", FormattableString.Invariant($"{n} places; at least {fewest} at equal steps of s from 0 are needed"));
+            throw new InputException(
+                null, "edgeMap", FormattableString.Invariant($"{n} places; at least {fewest} at equal steps of s from 0 are needed"));
         }
 
         // Harmonics beyond these are rounding in a panel of the usual degree.
@@ -26,7 +27,8 @@ internal sealed class EdgeMapCurve : IPlaneCurve
         terms = new (Point2, Point2)[most];
         for (int k = 0; k < most; k++)
         {
-            Point2 cosine = default, sine = default;
+            Point2 cosine = default;
+            Point2 sine = default;
             for (int i = 0; i < n; i++)
             {
                 (double sin, double cos) = Math.SinCos(2 * Math.PI * ((long)k * i % n) / n);
@@ -45,7 +47,8 @@ internal sealed class EdgeMapCurve : IPlaneCurve
     /// <inheritdoc/>
     public CurvePoint At(double parameter)
     {
-        Point2 place = default, slope = default;
+        Point2 place = default;
+        Point2 slope = default;
         for (int k = 0; k < terms.Length; k++)
         {
             (double sin, double cos) = Math.SinCos(k * parameter);

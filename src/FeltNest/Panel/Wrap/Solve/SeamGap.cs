@@ -2,17 +2,25 @@ using FeltNest.Seam;
 
 namespace FeltNest.Panel.Wrap.Solve;
 
-/// <summary>Gap that two copies of an edge on the unit sphere leave: the second is the first half-turned about the axis (1, -1, 0).</summary>
+/// <summary>Gap that two copies of an edge on the unit sphere leave: the second is the first half-turned about the axis (1, -1,
+/// 0).</summary>
 internal static class SeamGap
 {
     /// <summary>The turn of both copies about their poles, radians, that leaves the least mean square gap.</summary>
-    /// <remarks>Golden section within a fifth of a radian either way: felt askew to its warp turns its middle against its ends by a degree or two.</remarks>
+    /// <remarks>Golden section within a fifth of a radian either way: felt askew to its warp turns its middle against its ends by a degree
+    /// or two.</remarks>
     public static double BestTurn(IReadOnlyList<SpherePoint> edge)
     {
         // Steps until the turn is known to a millionth of a radian.
         const int steps = 26;
         const double most = 0.2;
-        double share = (Math.Sqrt(5) - 1) / 2, low = -most, high = most, a = high - (share * (high - low)), b = low + (share * (high - low)), fa = Uneven(a), fb = Uneven(b);
+        double share = (Math.Sqrt(5) - 1) / 2;
+        double low = -most;
+        double high = most;
+        double a = high - (share * (high - low));
+        double b = low + (share * (high - low));
+        double fa = Uneven(a);
+        double fb = Uneven(b);
         for (int i = 0; i < steps; i++)
         {
             if (fa <= fb)
@@ -38,8 +46,8 @@ internal static class SeamGap
         }
     }
 
-    /// <summary>Signed gap at each place, radians: along the great circle normal to the edge, outwards, to the other copy's edge; negative where that lies inside. Not a number where the circle meets no
-    /// such edge.</summary>
+    /// <summary>Signed gap at each place, radians: along the great circle normal to the edge, outwards, to the other copy's edge; negative
+    /// where that lies inside. Not a number where the circle meets no such edge.</summary>
     /// <param name="edge">The edge, counter-clockwise seen from outside.</param>
     public static double[] Of(IReadOnlyList<SpherePoint> edge)
     {
@@ -48,12 +56,18 @@ internal static class SeamGap
         double[] gaps = new double[n];
         for (int i = 0; i < n; i++)
         {
-            SpherePoint here = edge[i], chord = edge[(i + 1) % n] - edge[(i + n - 1) % n], along = chord - (chord.Dot(here) * here), tangent = (1 / along.Length) * along, outward = tangent.Cross(here);
+            SpherePoint here = edge[i];
+            SpherePoint chord = edge[(i + 1) % n] - edge[(i + n - 1) % n];
+            SpherePoint along = chord - (chord.Dot(here) * here);
+            SpherePoint tangent = (1 / along.Length) * along;
+            SpherePoint outward = tangent.Cross(here);
             double best = double.NaN;
             for (int k = 0; k < n; k++)
             {
-                SpherePoint a = mate[k], b = mate[(k + 1) % n];
-                double da = a.Dot(tangent), db = b.Dot(tangent);
+                SpherePoint a = mate[k];
+                SpherePoint b = mate[(k + 1) % n];
+                double da = a.Dot(tangent);
+                double db = b.Dot(tangent);
                 if (da < 0 != db < 0)
                 {
                     SpherePoint met = a + ((da / (da - db)) * (b - a));

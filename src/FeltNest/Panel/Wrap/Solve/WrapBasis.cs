@@ -4,7 +4,8 @@ using FeltNest.Numerics;
 namespace FeltNest.Panel.Wrap.Solve;
 
 /// <summary>Polynomials in the flat coordinates of one parity, by rising degree, whose gradients are orthonormal over the piece.</summary>
-/// <remarks>Products of Legendre polynomials over the piece's box, made orthonormal by Gram and Schmidt's method taken twice (G. Golub and C. Van Loan, <i>Matrix Computations</i>, 4th ed. 2013, section 5.2).</remarks>
+/// <remarks>Products of Legendre polynomials over the piece's box, made orthonormal by Gram and Schmidt's method taken twice (G. Golub and
+/// C. Van Loan, <i>Matrix Computations</i>, 4th ed. 2013, section 5.2).</remarks>
 internal sealed class WrapBasis
 {
     private readonly (int I, int J)[] products;
@@ -22,11 +23,18 @@ internal sealed class WrapBasis
     public WrapBasis(int degree, Point2 box, Point2[] points, double[] weights, Func<int, int, bool> wanted)
     {
         (boxU, boxV, highest) = (box.X, box.Y, degree);
-        products = [.. from d in Enumerable.Range(0, degree + 1) from i in Enumerable.Range(0, d + 1) where wanted(i, d - i) select (i, d - i)];
-        int n = products.Length, q = points.Length;
+        products =
+        [
+            .. from d in Enumerable.Range(0, degree + 1) from i in Enumerable.Range(0, d + 1) where wanted(i, d - i) select (i, d - i),
+        ];
+        int n = products.Length;
+        int q = points.Length;
         mixing = new double[n * n];
         Rows = new double[3 * q * n];
-        double[] value = new double[n], du = new double[n], dv = new double[n], whole = [.. weights, .. weights];
+        double[] value = new double[n];
+        double[] du = new double[n];
+        double[] dv = new double[n];
+        double[] whole = [.. weights, .. weights];
         for (int p = 0; p < q; p++)
         {
             Products(points[p], value, du, dv);
@@ -37,10 +45,12 @@ internal sealed class WrapBasis
         }
 
         // The values carry no weight: only gradients are made orthonormal.
-        double[] weighed = new double[3 * q], shares = new double[n];
+        double[] weighed = new double[3 * q];
+        double[] shares = new double[n];
         for (int k = 0; k < n; k++)
         {
-            Span<double> row = Rows.AsSpan(3 * q * k, 3 * q), mix = mixing.AsSpan(n * k, n);
+            Span<double> row = Rows.AsSpan(3 * q * k, 3 * q);
+            Span<double> mix = mixing.AsSpan(n * k, n);
             mix[k] = 1;
             for (int round = 0; round < 2; round++)
             {
@@ -72,7 +82,9 @@ internal sealed class WrapBasis
     public void Evaluate(Point2 at, Span<double> values, Span<double> du, Span<double> dv)
     {
         int n = products.Length;
-        double[] rawValue = new double[n], rawU = new double[n], rawV = new double[n];
+        double[] rawValue = new double[n];
+        double[] rawU = new double[n];
+        double[] rawV = new double[n];
         Products(at, rawValue, rawU, rawV);
         for (int k = 0; k < n; k++)
         {
@@ -94,7 +106,8 @@ internal sealed class WrapBasis
 
     private static (double[] Values, double[] Slopes) Legendre(double x, int most)
     {
-        double[] p = new double[most + 2], s = new double[most + 2];
+        double[] p = new double[most + 2];
+        double[] s = new double[most + 2];
         (p[0], p[1], s[1]) = (1, x, 1);
         for (int k = 2; k <= most; k++)
         {

@@ -2,14 +2,25 @@ using FeltNest.Panel.Felt;
 
 namespace FeltNest.Panel.Wrap.Solve;
 
-/// <summary>Elastic energy for a flat area as a function of where the felt lies on the sphere, by the angles along (l) and across (p) of (sin l cos p, sin p, cos l cos p), with its derivatives by
-/// l_u, l_v, p_u, p_v and p.</summary>
+/// <summary>Elastic energy for a flat area as a function of where the felt lies on the sphere, by the angles along (l) and across (p) of
+/// (sin l cos p, sin p, cos l cos p), with its derivatives by l_u, l_v, p_u, p_v and p.</summary>
 /// <remarks>C = cos^2 p grad l grad l' + grad p grad p', energy as in <see cref="FeltLaw.Energy"/>.</remarks>
 internal readonly struct WrapDensity
 {
     private readonly FeltLaw law;
-    private readonly double lu, lv, pu, pv, k, k1, k2;
-    private readonly double e, f, g, s11, s22, s12;
+    private readonly double lu;
+    private readonly double lv;
+    private readonly double pu;
+    private readonly double pv;
+    private readonly double k;
+    private readonly double k1;
+    private readonly double k2;
+    private readonly double e;
+    private readonly double f;
+    private readonly double g;
+    private readonly double s11;
+    private readonly double s22;
+    private readonly double s12;
 
     /// <summary>State at a place.</summary>
     public WrapDensity(in FeltLaw law, double lu, double lv, double pu, double pv, double p)
@@ -35,7 +46,9 @@ internal readonly struct WrapDensity
     /// <summary>Tension across a flat edge of unit length with this normal, as a force along and across on the sphere.</summary>
     public (double Along, double Across) Pull(double nu, double nv)
     {
-        double tu = (s11 * nu) + (s12 * nv), tv = (s12 * nu) + (s22 * nv), c = Math.Sqrt(k);
+        double tu = (s11 * nu) + (s12 * nv);
+        double tv = (s12 * nu) + (s22 * nv);
+        double c = Math.Sqrt(k);
         return (c * ((lu * tu) + (lv * tv)), (pu * tu) + (pv * tv));
     }
 
@@ -52,7 +65,9 @@ internal readonly struct WrapDensity
     /// <summary>Second derivatives, 5 x 5 rows.</summary>
     public void Second(Span<double> to)
     {
-        ReadOnlySpan<double> de = [k * lu, 0, pu, 0, k1 * lu * lu / 2], df = [0, k * lv, 0, pv, k1 * lv * lv / 2], dg = [k * lv, k * lu, pv, pu, k1 * lu * lv];
+        ReadOnlySpan<double> de = [k * lu, 0, pu, 0, k1 * lu * lu / 2];
+        ReadOnlySpan<double> df = [0, k * lv, 0, pv, k1 * lv * lv / 2];
+        ReadOnlySpan<double> dg = [k * lv, k * lu, pv, pu, k1 * lu * lv];
         for (int i = 0; i < 5; i++)
         {
             double a = (law.UU * de[i]) + (law.UV * df[i]) + (law.US * dg[i]);
@@ -72,7 +87,8 @@ internal readonly struct WrapDensity
         to[5] += s12 * k;
         to[13] += s12;
         to[17] += s12;
-        double byU = k1 * ((s11 * lu) + (s12 * lv)), byV = k1 * ((s22 * lv) + (s12 * lu));
+        double byU = k1 * ((s11 * lu) + (s12 * lv));
+        double byV = k1 * ((s22 * lv) + (s12 * lu));
         to[4] += byU;
         to[20] += byU;
         to[9] += byV;

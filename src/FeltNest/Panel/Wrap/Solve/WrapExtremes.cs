@@ -13,13 +13,15 @@ internal static class WrapExtremes
     {
         // A quarter of the piece where there are mirrors, which also say what lies beyond its ends; else what the half-turn leaves.
         int stations = field.HasMirrors ? (region.Edge.Length / 4) + 1 : region.Half;
-        double[,] most = new double[stations, Rings + 1], least = new double[stations, Rings + 1];
+        double[,] most = new double[stations, Rings + 1];
+        double[,] least = new double[stations, Rings + 1];
         for (int i = 0; i < stations; i++)
         {
             for (int ring = 0; ring <= Rings; ring++)
             {
                 (double uu, double uv, double vv) = field.Density(law, x, region.Edge[i] * ((double)ring / Rings)).Strain;
-                double mean = (uu + vv) / 2, apart = Math.Sqrt(((uu - vv) * (uu - vv) / 4) + (uv * uv));
+                double mean = (uu + vv) / 2;
+                double apart = Math.Sqrt(((uu - vv) * (uu - vv) / 4) + (uv * uv));
                 most[i, ring] = Math.Sqrt(1 + (2 * (mean + apart))) - 1;
                 least[i, ring] = 1 - Math.Sqrt(Math.Max(0, 1 + (2 * (mean - apart))));
             }
@@ -43,7 +45,8 @@ internal static class WrapExtremes
         double here = values[station, ring];
         int before = mirrors ? Math.Abs(station - 1) : (station + stations - 1) % stations;
         int after = mirrors && station == stations - 1 ? station - 1 : (station + 1) % stations;
-        double gain = Peak(values[before, ring], here, values[after, ring]) + (ring is > 0 and < Rings ? Peak(values[station, ring - 1], here, values[station, ring + 1]) : 0);
+        double gain = Peak(values[before, ring], here, values[after, ring])
+            + (ring is > 0 and < Rings ? Peak(values[station, ring - 1], here, values[station, ring + 1]) : 0);
         return Math.Max(0, here + gain);
     }
 

@@ -17,7 +17,8 @@ internal sealed class WrapField
         HasMirrors = region.HasMirrors && isEven;
         Degree = degree;
 
-        // The energy has four times the degree, but its high parts are small: nodes for one and a half times the degree leave an error below that of the functions.
+        // The energy has four times the degree, but its high parts are small: nodes for one and a half times the degree leave an error
+        // below that of the functions.
         (double[] nodes, double[] radial) = GaussLegendre.Rule((3 * degree / 4) + 4);
 
         // With mirrors a quarter of the rays is enough, the two on the axes counting half.
@@ -35,7 +36,8 @@ internal sealed class WrapField
         }
 
         Point2 box = new(region.Edge.Max(p => Math.Abs(p.X)), region.Edge.Max(p => Math.Abs(p.Y)));
-        Along = new WrapBasis(degree, box, Points, Weights, (i, j) => HasMirrors ? i % 2 == 1 && j % 2 == 0 : !HasHalfTurn || (i + j) % 2 == 1);
+        Along = new WrapBasis(
+            degree, box, Points, Weights, (i, j) => HasMirrors ? i % 2 == 1 && j % 2 == 0 : !HasHalfTurn || (i + j) % 2 == 1);
         Across = HasMirrors ? new WrapBasis(degree, box, Points, Weights, (i, j) => i % 2 == 0 && j % 2 == 1) : Along;
     }
 
@@ -95,7 +97,9 @@ internal sealed class WrapField
 
     private static (double Value, double Du, double Dv) Sum(WrapBasis basis, ReadOnlySpan<double> c, Point2 place)
     {
-        double[] value = new double[basis.Count], du = new double[basis.Count], dv = new double[basis.Count];
+        double[] value = new double[basis.Count];
+        double[] du = new double[basis.Count];
+        double[] dv = new double[basis.Count];
         basis.Evaluate(place, value, du, dv);
         return (DenseRows.Dot(c, value), DenseRows.Dot(c, du), DenseRows.Dot(c, dv));
     }

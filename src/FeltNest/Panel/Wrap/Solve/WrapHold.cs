@@ -3,7 +3,8 @@ using FeltNest.Seam;
 
 namespace FeltNest.Panel.Wrap.Solve;
 
-/// <summary>Equations that keep the edge on the seam: moments over the edge of the angles along and across less those of the seam. Where the edge slides, its seam parameters are unknowns too.</summary>
+/// <summary>Equations that keep the edge on the seam: moments over the edge of the angles along and across less those of the seam. Where
+/// the edge slides, its seam parameters are unknowns too.</summary>
 /// <remarks>The place at the waist, where t = 0, is pinned to s = 0: all slides are zero there.</remarks>
 internal sealed class WrapHold
 {
@@ -29,10 +30,13 @@ internal sealed class WrapHold
         this.start = start;
         (alongCount, acrossCount) = (field.Along.Count, field.Across.Count);
         double[] t = [.. region.Parameters.Take(region.Half)];
-        int[] odd = [.. Enumerable.Range(0, mostWave + 1).Where(k => !field.HasHalfTurn || k % 2 == 1)], even = [.. Enumerable.Range(1, mostWave).Where(k => !field.HasHalfTurn || k % 2 == 0)];
+        int[] odd = [.. Enumerable.Range(0, mostWave + 1).Where(k => !field.HasHalfTurn || k % 2 == 1)];
+        int[] even = [.. Enumerable.Range(1, mostWave).Where(k => !field.HasHalfTurn || k % 2 == 0)];
         alongWaves = [.. Sines(odd, t), .. field.HasMirrors ? [] : Cosines(odd, t)];
         acrossWaves = [.. Cosines(odd, t), .. field.HasMirrors ? [] : Sines(odd, t)];
-        slides = !isSliding ? [] : [.. Sines(even, t), .. field.HasMirrors ? [] : Cosines(even, t).Select(wave => wave.Select(value => value - 1).ToArray())];
+        slides = !isSliding
+            ? []
+            : [.. Sines(even, t), .. field.HasMirrors ? [] : Cosines(even, t).Select(wave => wave.Select(value => value - 1).ToArray())];
         matrix = Matrix(region, field);
     }
 
@@ -59,10 +63,12 @@ internal sealed class WrapHold
     {
         int known = alongCount + acrossCount;
         SeamChart[] places = Places(x);
-        double[] along = [.. places.Select(p => p.Along / places.Length)], across = [.. places.Select(p => p.Across / places.Length)];
+        double[] along = [.. places.Select(p => p.Along / places.Length)];
+        double[] across = [.. places.Select(p => p.Across / places.Length)];
         for (int row = 0; row < Count; row++)
         {
-            to[row] = DenseRows.Dot(matrix.AsSpan(row * known, known), x) - DenseRows.Dot(Wave(row), row < alongWaves.Length ? along : across);
+            to[row] =
+                DenseRows.Dot(matrix.AsSpan(row * known, known), x) - DenseRows.Dot(Wave(row), row < alongWaves.Length ? along : across);
         }
     }
 
@@ -94,7 +100,9 @@ internal sealed class WrapHold
     {
         int known = alongCount + acrossCount;
         SeamChart[] places = Places(x);
-        double[] along = new double[places.Length], across = new double[places.Length], weighed = new double[places.Length];
+        double[] along = new double[places.Length];
+        double[] across = new double[places.Length];
+        double[] weighed = new double[places.Length];
         for (int row = 0; row < Count; row++)
         {
             DenseRows.Add(row < alongWaves.Length ? along : across, -multipliers[row] / places.Length, Wave(row));
@@ -114,7 +122,8 @@ internal sealed class WrapHold
         }
     }
 
-    private static IEnumerable<double[]> Sines(int[] turns, double[] t) => turns.Where(k => k > 0).Select(k => t.Select(at => Math.Sin(k * at)).ToArray());
+    private static IEnumerable<double[]> Sines(int[] turns, double[] t) =>
+        turns.Where(k => k > 0).Select(k => t.Select(at => Math.Sin(k * at)).ToArray());
 
     private static IEnumerable<double[]> Cosines(int[] turns, double[] t) => turns.Select(k => t.Select(at => Math.Cos(k * at)).ToArray());
 
@@ -124,8 +133,11 @@ internal sealed class WrapHold
 
     private double[] Matrix(WrapRegion region, WrapField field)
     {
-        int known = alongCount + acrossCount, n = region.Half;
-        double[] to = new double[Count * known], along = new double[alongCount], across = new double[acrossCount];
+        int known = alongCount + acrossCount;
+        int n = region.Half;
+        double[] to = new double[Count * known];
+        double[] along = new double[alongCount];
+        double[] across = new double[acrossCount];
         for (int i = 0; i < n; i++)
         {
             field.Along.Evaluate(region.Edge[i], along, new double[alongCount], new double[alongCount]);
@@ -133,7 +145,9 @@ internal sealed class WrapHold
             for (int row = 0; row < Count; row++)
             {
                 bool isAlong = row < alongWaves.Length;
-                DenseRows.Add(to.AsSpan((row * known) + (isAlong ? 0 : alongCount), isAlong ? alongCount : acrossCount), Wave(row)[i] / n, isAlong ? along : across);
+                DenseRows.Add(
+                    to.AsSpan((row * known) + (isAlong ? 0 : alongCount), isAlong ? alongCount : acrossCount), Wave(row)[i] / n,
+                    isAlong ? along : across);
             }
         }
 

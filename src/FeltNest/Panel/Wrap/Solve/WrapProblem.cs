@@ -4,7 +4,8 @@ using FeltNest.Panel.Felt;
 
 namespace FeltNest.Panel.Wrap.Solve;
 
-/// <summary>The felt's energy as a function of where it lies on the sphere, with its edge free or held; free, the centroid is kept at the pole and +u towards +x, which holds no force.</summary>
+/// <summary>The felt's energy as a function of where it lies on the sphere, with its edge free or held; free, the centroid is kept at the
+/// pole and +u towards +x, which holds no force.</summary>
 internal sealed class WrapProblem : ConstrainedProblem
 {
     private readonly WrapField functions;
@@ -52,8 +53,10 @@ internal sealed class WrapProblem : ConstrainedProblem
     public override void Linearise(ReadOnlySpan<double> x, Span<double> gradient, Span<double> jacobian)
     {
         SetState(x);
-        int q = functions.Points.Length, along = functions.Along.Count;
-        double[] forAlong = new double[3 * q], forAcross = new double[3 * q];
+        int q = functions.Points.Length;
+        int along = functions.Along.Count;
+        double[] forAlong = new double[3 * q];
+        double[] forAcross = new double[3 * q];
         Span<double> first = stackalloc double[5];
         for (int i = 0; i < q; i++)
         {
@@ -78,12 +81,16 @@ internal sealed class WrapProblem : ConstrainedProblem
     public override void Curve(ReadOnlySpan<double> x, ReadOnlySpan<double> multipliers, Span<double> hessian)
     {
         SetState(x);
-        int q = functions.Points.Length, along = functions.Along.Count, across = functions.Across.Count, size = Unknowns;
+        int q = functions.Points.Length;
+        int along = functions.Along.Count;
+        int across = functions.Across.Count;
+        int size = Unknowns;
         hessian.Clear();
 
         // Points are taken in portions that stay in the processor's nearest memory while all pairs of functions are summed over them.
         const int portion = 128;
-        double[] second = new double[25 * portion], weighed = new double[3 * portion];
+        double[] second = new double[25 * portion];
+        double[] weighed = new double[3 * portion];
         for (int from = 0; from < q; from += portion)
         {
             int count = Math.Min(portion, q - from);
@@ -91,7 +98,8 @@ internal sealed class WrapProblem : ConstrainedProblem
             for (int k = 0; k < along + across; k++)
             {
                 Span<double> row = hessian.Slice(k * size, k + 1);
-                ReadOnlySpan<double> function = k < along ? functions.Along.Rows.AsSpan(3 * q * k, 3 * q) : functions.Across.Rows.AsSpan(3 * q * (k - along), 3 * q);
+                ReadOnlySpan<double> function =
+                    k < along ? functions.Along.Rows.AsSpan(3 * q * k, 3 * q) : functions.Across.Rows.AsSpan(3 * q * (k - along), 3 * q);
                 ReadOnlySpan<int> own = k < along ? [0, 1] : [2, 3, 4];
                 AddRow(function, own, [0, 1], functions.Along, k < along ? row : row[..along]);
                 if (k >= along)
@@ -108,7 +116,8 @@ internal sealed class WrapProblem : ConstrainedProblem
                     target.Clear();
                     for (int a = 0; a < own.Length; a++)
                     {
-                        DenseRows.AddProducts(target, function.Slice((a * q) + from, count), second.AsSpan(((5 * own[a]) + others[b]) * count, count));
+                        DenseRows.AddProducts(
+                            target, function.Slice((a * q) + from, count), second.AsSpan(((5 * own[a]) + others[b]) * count, count));
                     }
 
                     DenseRows.AddDots(target, basis.Rows.AsSpan((b * q) + from), 3 * q, to);
@@ -149,7 +158,10 @@ internal sealed class WrapProblem : ConstrainedProblem
         }
 
         int n = functions.Along.Count;
-        double[] value = new double[n], du = new double[n], dv = new double[n], none = new double[n];
+        double[] value = new double[n];
+        double[] du = new double[n];
+        double[] dv = new double[n];
+        double[] none = new double[n];
         functions.Along.Evaluate(new Point2(0, 0), value, du, dv);
         double[] turn = [.. none, .. du];
         return functions.HasHalfTurn ? [turn] : [turn, [.. value, .. none], [.. none, .. value]];
@@ -163,7 +175,8 @@ internal sealed class WrapProblem : ConstrainedProblem
 
     private void SetState(ReadOnlySpan<double> x)
     {
-        int q = functions.Points.Length, along = functions.Along.Count;
+        int q = functions.Points.Length;
+        int along = functions.Along.Count;
         Array.Clear(state);
         for (int k = 0; k < along; k++)
         {

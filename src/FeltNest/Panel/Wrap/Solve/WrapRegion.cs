@@ -1,10 +1,13 @@
+using System.Globalization;
 using FeltNest.Geometry;
 using FeltNest.Geometry.Curves;
 
 namespace FeltNest.Panel.Wrap.Solve;
 
-/// <summary>The flat piece at unit sphere radius with its centroid at 0: stations round its edge, and quadrature over the rays from the centroid to them.</summary>
-/// <remarks>With the edge P(t) the integral of f over the piece is that of f(r P) r (P x P') over r from 0 to 1 and t: exact quadrature in r, equal steps in t.</remarks>
+/// <summary>The flat piece at unit sphere radius with its centroid at 0: stations round its edge, and quadrature over the rays from the
+/// centroid to them.</summary>
+/// <remarks>With the edge P(t) the integral of f over the piece is that of f(r P) r (P x P') over r from 0 to 1 and t: exact quadrature in
+/// r, equal steps in t.</remarks>
 internal sealed class WrapRegion
 {
     private readonly double[] speeds;
@@ -51,20 +54,29 @@ internal sealed class WrapRegion
     {
         double step = edge.Period / stations;
         CurvePoint[] points = [.. Enumerable.Range(0, stations).Select(i => edge.At((start + (i * step)) % edge.Period))];
-        Point2[] places = [.. points.Select(p => (p.Place - centroid) * (1 / radius))], steps = [.. points.Select(p => p.Derivative * (step / radius))];
+        Point2[] places = [.. points.Select(p => (p.Place - centroid) * (1 / radius))];
+        Point2[] steps = [.. points.Select(p => p.Derivative * (step / radius))];
         for (int i = 0; i < stations; i++)
         {
             if (!(places[i].Cross(steps[i]) > 0))
             {
                 Point2 at = points[i].Place;
-                throw new NoAnswerException(FormattableString.Invariant($"the outline cannot be laid on the sphere: its edge near ({at.X:0.##}, {at.Y:0.##}) mm cannot be seen from its centroid"));
+                throw new NoAnswerException(
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"the outline cannot be laid on the sphere: its edge near ({at.X:0.##}, {at.Y:0.##}) mm cannot be seen from its "
+                            + $"centroid"));
             }
         }
 
         // Outlines off their own image by no more than this, at unit radius, are meant to be symmetric: 0.0003 mm on a ball.
         const double even = 1e-5;
         bool halfTurn = Enumerable.Range(0, stations).All(i => (places[i] + places[(i + (stations / 2)) % stations]).Length < even);
-        bool mirrors = halfTurn && Enumerable.Range(0, stations).All(i => Math.Abs(places[i].X + places[(stations - i) % stations].X) < even && Math.Abs(places[i].Y - places[(stations - i) % stations].Y) < even);
+        bool mirrors = halfTurn
+            && Enumerable.Range(0, stations)
+                .All(i =>
+                    Math.Abs(places[i].X + places[(stations - i) % stations].X) < even
+                        && Math.Abs(places[i].Y - places[(stations - i) % stations].Y) < even);
         return new WrapRegion(places, steps, [.. Enumerable.Range(0, stations).Select(i => 2 * Math.PI * i / stations)], halfTurn, mirrors);
     }
 }

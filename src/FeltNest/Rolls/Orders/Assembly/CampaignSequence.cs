@@ -13,7 +13,8 @@ internal static class CampaignSequence
     /// <param name="work">Orders of a campaign with their strikes, in turn.</param>
     /// <param name="press">The press.</param>
     /// <param name="rules">Its days.</param>
-    public static CutDie[] Best(IReadOnlyList<CutDie> runs, Func<CutDie, IReadOnlyList<(CoverOrder Order, int Strikes)>> work, PressSpec press, OrderRules rules)
+    public static CutDie[] Best(
+        IReadOnlyList<CutDie> runs, Func<CutDie, IReadOnlyList<(CoverOrder Order, int Strikes)>> work, PressSpec press, OrderRules rules)
     {
         Dictionary<CutDie, IReadOnlyList<(CoverOrder Order, int Strikes)>> all = runs.ToDictionary(run => run, work);
         CutDie[] byDay = [.. runs.OrderBy(run => all[run].Min(w => w.Order.Due))];

@@ -12,7 +12,8 @@ internal static class Overcut
     /// <param name="pieces">Its pieces.</param>
     public static int[] Kept(OrderQuestion question, CoverOrder order, IReadOnlyList<CutPiece> pieces)
     {
-        int[] strikes = [.. pieces.Select(p => p.Strikes)], balls = [.. pieces.Select(p => p.BallsIn(question))];
+        int[] strikes = [.. pieces.Select(p => p.Strikes)];
+        int[] balls = [.. pieces.Select(p => p.BallsIn(question))];
         int over = (int)Math.Min(int.MaxValue, balls.Sum(b => (long)b) - order.Balls);
         foreach (int i in Enumerable.Range(0, pieces.Count).OrderBy(i => pieces[i].BallsIn(question)))
         {
@@ -27,7 +28,8 @@ internal static class Overcut
             CutPiece piece = pieces[i];
             if (strikes[i] > 0)
             {
-                int fewer = Math.Max(question.LeastStrikes(order, piece.Roll, piece.Die), question.StrikesFor(balls[i] - over, piece.Roll, piece.Die));
+                int fewer = Math.Max(
+                    question.LeastStrikes(order, piece.Roll, piece.Die), question.StrikesFor(balls[i] - over, piece.Roll, piece.Die));
                 strikes[i] = Math.Min(strikes[i], fewer);
                 int left = (piece with { Strikes = strikes[i] }).BallsIn(question);
                 over -= balls[i] - left;

@@ -15,7 +15,8 @@ internal static class PlanAssembly
     /// <param name="bought">Rolls bought.</param>
     /// <param name="reserves">Metres to keep back for orders, of any rolls alike.</param>
     public static OrderPlan Of(
-        OrderQuestion question, IEnumerable<CutPiece> pieces, Func<CutDie, PressSpec> pressOf, Func<CutDie, double>? startOf, IReadOnlyList<RollPurchase> bought,
+        OrderQuestion question, IEnumerable<CutPiece> pieces, Func<CutDie, PressSpec> pressOf, Func<CutDie, double>? startOf,
+        IReadOnlyList<RollPurchase> bought,
         IReadOnlyList<(CoverOrder Order, StockRoll Kind, double Metres)> reserves)
     {
         ILookup<CutDie, CutPiece> byDie = Needed(question, pieces).ToLookup(p => p.Die);
@@ -24,7 +25,9 @@ internal static class PlanAssembly
         foreach (PressSpec press in question.Presses)
         {
             CutDie[] here = [.. question.Dies.Where(die => byDie[die].Any() && pressOf(die) == press)];
-            CutDie[] inOrder = startOf is null ? CampaignSequence.Best(here, die => [.. InTurn(die).Select(p => (p.Order, p.Strikes))], press, question.Rules) : [.. here.OrderBy(startOf)];
+            CutDie[] inOrder = startOf is null
+                ? CampaignSequence.Best(here, die => [.. InTurn(die).Select(p => (p.Order, p.Strikes))], press, question.Rules)
+                : [.. here.OrderBy(startOf)];
             double hour = 0;
             foreach (CutDie die in inOrder)
             {
@@ -32,7 +35,9 @@ internal static class PlanAssembly
                 foreach (CutPiece piece in InTurn(die))
                 {
                     double end = hour + (piece.Strikes / press.StrokesPerMinute / 60);
-                    cuts.Add(new OrderCut(cuts.Count + 1, piece.Order, piece.Roll, die, press, piece.Strikes, piece.BallsIn(question), 0, hour, end));
+                    cuts.Add(
+                        new OrderCut(
+                            cuts.Count + 1, piece.Order, piece.Roll, die, press, piece.Strikes, piece.BallsIn(question), 0, hour, end));
                     hour = end;
                 }
 
@@ -87,8 +92,10 @@ internal static class PlanAssembly
         int good = own.Sum(c => c.GoodBalls);
         double last = own.Select(c => c.EndHour).DefaultIfEmpty(0).Max();
         DateOnly? done = own.Length == 0 ? null : rules.DayOf(last);
-        double reserved = plan.Remnants.Sum(r => r.Reserved.Where(x => x.Order == order).Sum(x => x.Metres * OrderRows.BallsPerMetre(plan.Question, order, r.Roll)));
-        OrderResult result = new(order, good, done, done > order.Due ? done.Value.DayNumber - order.Due.DayNumber : 0, (int)Math.Floor(reserved + 1e-3), null);
+        double reserved = plan.Remnants.Sum(r =>
+            r.Reserved.Where(x => x.Order == order).Sum(x => x.Metres * OrderRows.BallsPerMetre(plan.Question, order, r.Roll)));
+        OrderResult result = new(
+            order, good, done, done > order.Due ? done.Value.DayNumber - order.Due.DayNumber : 0, (int)Math.Floor(reserved + 1e-3), null);
         return result.ShortBalls == 0 ? result : result with { Reason = ShortReason.Of(plan, order, result.ShortBalls) };
     }
 }

@@ -13,7 +13,8 @@ internal static class CostRules
     public static IEnumerable<string> Broken(StatedOrders stated)
     {
         OrderPlan plan = stated.Plan;
-        decimal cost = 0, worth = (decimal)plan.Question.Rules.RemnantValuePercent / 100;
+        decimal cost = 0;
+        decimal worth = (decimal)plan.Question.Rules.RemnantValuePercent / 100;
         foreach (StockRoll roll in plan.Question.Rolls.Where(r => plan.Cuts.Any(c => c.Roll.Name == r.Name)))
         {
             cost += roll.PricePerMetre * (decimal)roll.LengthM;
@@ -25,7 +26,8 @@ internal static class CostRules
             cost += roll.PricePerMetre * (decimal)(roll.LengthM * bought.Rolls);
             if (bought.Rolls * roll.LengthM < bought.Offer.MinimumM - 1e-6)
             {
-                yield return FormattableString.Invariant($"offer {roll.Name}: {bought.Rolls * roll.LengthM:0.###} m bought, {bought.Offer.MinimumM:0.###} m is the least sold");
+                yield return FormattableString.Invariant(
+                    $"offer {roll.Name}: {bought.Rolls * roll.LengthM:0.###} m bought, {bought.Offer.MinimumM:0.###} m is the least sold");
             }
         }
 
@@ -37,21 +39,28 @@ internal static class CostRules
         foreach (IGrouping<string, OrderCut> work in plan.Cuts.GroupBy(c => c.Die.Name))
         {
             CutDie die = work.First().Die;
-            long strikes = work.Sum(c => (long)c.Strikes), more = strikes - die.StrikesLeft - (die.MakePrice is null ? 0 : die.LifeStrikes);
+            long strikes = work.Sum(c => (long)c.Strikes);
+            long more = strikes - die.StrikesLeft - (die.MakePrice is null ? 0 : die.LifeStrikes);
             long rules = more > 0 && die.LifeStrikes > 0 ? (more + die.LifeStrikes - 1) / die.LifeStrikes : 0;
 
-            cost += (strikes * plan.Question.Rules.PerStrike) + (die.MakePrice ?? 0) + (rules * die.ReRulePrice) + (plan.Question.Rules.HourRate * (decimal)work.First().Press.ChangeOverMinutes / 60);
+            cost += (strikes * plan.Question.Rules.PerStrike) + (die.MakePrice ?? 0) + (rules * die.ReRulePrice)
+                + (plan.Question.Rules.HourRate * (decimal)work.First().Press.ChangeOverMinutes / 60);
         }
 
         if (Math.Abs(cost - stated.Cost) > Slack)
         {
-            yield return FormattableString.Invariant($"cost: {stated.Cost:0.######} stated, rolls, strikes, dies and change-overs add to {cost:0.######}");
+            yield return FormattableString.Invariant(
+                $"cost: {stated.Cost:0.######} stated, rolls, strikes, dies and change-overs add to {cost:0.######}");
         }
 
-        double? gap = plan.Proof.CostBound is not { } bound ? null : stated.Cost == 0 ? 0 : (double)(100 * (stated.Cost - bound) / stated.Cost);
+        double? gap =
+            plan.Proof.CostBound is not { } bound ? null : stated.Cost == 0 ? 0 : (double)(100 * (stated.Cost - bound) / stated.Cost);
         if (gap is null != stated.GapPercent is null || Math.Abs((gap - stated.GapPercent) ?? 0) > 1e-3)
         {
-            yield return FormattableString.Invariant($"gapPercent: {stated.GapPercent?.ToString("0.######", CultureInfo.InvariantCulture) ?? "none"} stated, cost and bound give {gap?.ToString("0.######", CultureInfo.InvariantCulture) ?? "none"}");
+            yield return string.Create(
+                CultureInfo.InvariantCulture,
+                $"gapPercent: {stated.GapPercent?.ToString("0.######", CultureInfo.InvariantCulture) ?? "none"} stated, cost and bound "
+                    + $"give {gap?.ToString("0.######", CultureInfo.InvariantCulture) ?? "none"}");
         }
 
         if (plan.Proof.CostBound < 0)

@@ -11,7 +11,8 @@ internal static class OrderTally
         OrderPlan plan = stated.Plan;
         foreach (OrderCut cut in plan.Cuts)
         {
-            long balls = cut.Die.Shape.ClassPanels.Sum(panels => (long)Math.Floor(((double)cut.Strikes * panels * Good(plan, cut.Roll, cut.Die) / 2) + 1e-9));
+            long balls = cut.Die.Shape.ClassPanels.Sum(panels =>
+                (long)Math.Floor(((double)cut.Strikes * panels * Good(plan, cut.Roll, cut.Die) / 2) + 1e-9));
             if (balls != cut.GoodBalls)
             {
                 yield return $"assignment {cut.Number}: states {cut.GoodBalls} good balls, its strikes give {balls}";
@@ -21,7 +22,10 @@ internal static class OrderTally
         foreach (CoverOrder order in plan.Question.Orders)
         {
             OrderCut[] own = [.. plan.Cuts.Where(c => c.Order == order)];
-            (CoverOrder Order, double Metres, StockRoll Roll)[] held = [.. plan.Remnants.SelectMany(r => r.Reserved.Where(x => x.Order == order).Select(x => (x.Order, x.Metres, r.Roll)))];
+            (CoverOrder Order, double Metres, StockRoll Roll)[] held =
+            [
+                .. plan.Remnants.SelectMany(r => r.Reserved.Where(x => x.Order == order).Select(x => (x.Order, x.Metres, r.Roll))),
+            ];
             string[] lots = [.. own.Select(c => c.Roll).Concat(held.Select(h => h.Roll)).Select(r => $"{r.Felt} {r.Lot}").Distinct()];
             if (order.OneLot && lots.Length > 1)
             {
@@ -29,17 +33,21 @@ internal static class OrderTally
             }
 
             (int Balls, int Reserve) said = stated.Lacking.GetValueOrDefault(order.Name);
-            long lacking = Math.Max(0, order.Balls - own.Sum(c => (long)c.GoodBalls)), kept = (long)Math.Floor(held.Sum(h => h.Metres * PerMetre(plan, order, h.Roll)) + 1e-3);
+            long lacking = Math.Max(0, order.Balls - own.Sum(c => (long)c.GoodBalls));
+            long kept = (long)Math.Floor(held.Sum(h => h.Metres * PerMetre(plan, order, h.Roll)) + 1e-3);
             if (said.Balls != lacking || said.Reserve != Math.Max(0, order.ReserveBalls - kept))
             {
-                yield return $"order {order.Name}: {said.Balls} balls and {said.Reserve} in reserve stated as short, {lacking} and {Math.Max(0, order.ReserveBalls - kept)} are";
+                yield return $"order {order.Name}: {said.Balls} balls and {said.Reserve} in reserve stated as short, {lacking} and "
+                    + $"{Math.Max(0, order.ReserveBalls - kept)} are";
             }
 
             // One strike of each run of strikes may give over, and all of a run that cannot be shorter.
-            long over = own.Sum(c => (long)c.GoodBalls) - order.Balls, must = own.Sum(c => Shortest(plan, c) ? c.GoodBalls : OneStrike(plan, c));
+            long over = own.Sum(c => (long)c.GoodBalls) - order.Balls;
+            long must = own.Sum(c => Shortest(plan, c) ? c.GoodBalls : OneStrike(plan, c));
             if (over > must)
             {
-                yield return $"order {order.Name}: {order.Balls + over} balls are cut where {order.Balls} are wanted and one strike of each of its runs may give over {must} at most";
+                yield return $"order {order.Name}: {order.Balls + over} balls are cut where {order.Balls} are wanted and one strike of "
+                    + $"each of its runs may give over {must} at most";
             }
 
             int late = own.Length == 0 ? 0 : Math.Max(0, Day(plan.Question.Rules, own.Max(c => c.EndHour)).DayNumber - order.Due.DayNumber);
@@ -66,7 +74,11 @@ internal static class OrderTally
     // By the best die that serves the roll's width and makes one strike on it at least.
     private static double PerMetre(OrderPlan plan, CoverOrder order, StockRoll roll) => plan.Question.Dies
         .Where(d => d.Shape.LengthMm + d.Shape.GapMm <= (1000 * roll.LengthM) - (2 * plan.Question.Rules.EndLossMm) + 1e-6)
-        .Where(d => d.Ball == order.Ball && (order.Felt ?? roll.Felt) == roll.Felt && roll.WidthMm >= d.Shape.LeastWidthMm - 1e-6 && roll.WidthMm <= d.MostWidthMm + 1e-6)
+        .Where(d =>
+            d.Ball == order.Ball
+                && (order.Felt ?? roll.Felt) == roll.Felt
+                && roll.WidthMm >= d.Shape.LeastWidthMm - 1e-6
+                && roll.WidthMm <= d.MostWidthMm + 1e-6)
         .Select(d => 500 * d.Shape.ClassPanels.Sum() * Good(plan, roll, d) / d.Shape.FeedMm).DefaultIfEmpty(0).Max();
 
     /// <summary>The day of an hour of a press, day by day, Monday to Friday.</summary>

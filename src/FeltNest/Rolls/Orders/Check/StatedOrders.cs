@@ -8,10 +8,15 @@ namespace FeltNest.Rolls.Orders.Check;
 /// <param name="GapPercent">How far it may be above the least, stated, per cent; null where none is stated.</param>
 /// <param name="Lacking">Balls and reserve balls stated as short, by order.</param>
 /// <param name="Late">Days stated as late, by order.</param>
-public sealed record StatedOrders(OrderPlan Plan, decimal Cost, double? GapPercent, IReadOnlyDictionary<string, (int Balls, int Reserve)> Lacking, IReadOnlyDictionary<string, int> Late)
+public sealed record StatedOrders(
+    OrderPlan Plan, decimal Cost, double? GapPercent, IReadOnlyDictionary<string, (int Balls, int Reserve)> Lacking,
+    IReadOnlyDictionary<string, int> Late)
 {
     /// <summary>What a plan states.</summary>
     public static StatedOrders Of(OrderPlan plan) => new(
-        plan with { Proof = plan.Proof with { CostBound = plan.Bound } }, plan.Cost.Total, plan.GapPercent, plan.Results.Where(r => r.ShortBalls > 0 || r.ReserveShortBalls > 0).ToDictionary(r => r.Order.Name, r => (r.ShortBalls, r.ReserveShortBalls)),
+        plan with { Proof = plan.Proof with { CostBound = plan.Bound } }, plan.Cost.Total, plan.GapPercent,
+        plan.Results
+            .Where(r => r.ShortBalls > 0 || r.ReserveShortBalls > 0)
+            .ToDictionary(r => r.Order.Name, r => (r.ShortBalls, r.ReserveShortBalls)),
         plan.Results.Where(r => r.DaysLate > 0).ToDictionary(r => r.Order.Name, r => r.DaysLate));
 }

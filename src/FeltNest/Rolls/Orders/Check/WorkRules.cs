@@ -1,5 +1,6 @@
 using FeltNest.Rolls.Orders.Planned;
 using FeltNest.Rolls.Presses;
+using static FeltNest.InvariantText;
 
 namespace FeltNest.Rolls.Orders.Check;
 
@@ -31,7 +32,9 @@ internal static class WorkRules
                 double hours = cut.Strikes / (60 * press.StrokesPerMinute);
                 if (cut.StartHour < free - Slack || Math.Abs(cut.EndHour - cut.StartHour - hours) > Slack)
                 {
-                    yield return Text($"assignment {cut.Number}: hours {cut.StartHour:0.####} to {cut.EndHour:0.####} on press {press.Name}, which is free from {free:0.####} and takes {hours:0.####} h");
+                    yield return Invariant(
+                        $"assignment {cut.Number}: hours {cut.StartHour:0.####} to {cut.EndHour:0.####} on press {press.Name}, which is "
+                            + $"free from {free:0.####} and takes {hours:0.####} h");
                 }
 
                 free = cut.EndHour;
@@ -39,14 +42,15 @@ internal static class WorkRules
 
             if (free > (press.Hours ?? double.PositiveInfinity) + Slack)
             {
-                yield return Text($"press {press.Name}: busy for {free:0.####} h of {press.Hours:0.####}");
+                yield return Invariant($"press {press.Name}: busy for {free:0.####} h of {press.Hours:0.####}");
             }
         }
 
         foreach (IGrouping<string, OrderCut> work in plan.Cuts.GroupBy(c => c.Die.Name))
         {
             CutDie die = work.First().Die;
-            long strikes = work.Sum(c => (long)c.Strikes), most = die.StrikesLeft + ((long)die.LifeStrikes * (die.MostReRules + (die.MakePrice is null ? 0 : 1)));
+            long strikes = work.Sum(c => (long)c.Strikes);
+            long most = die.StrikesLeft + ((long)die.LifeStrikes * (die.MostReRules + (die.MakePrice is null ? 0 : 1)));
             if (strikes > most)
             {
                 yield return $"die {die.Name}: {strikes} strikes, of {most} that it has left or can get";
@@ -59,7 +63,8 @@ internal static class WorkRules
 
             if (work.FirstOrDefault(c => c.Press.Dies.Count > 0
                 ? !c.Press.Dies.Contains(die.Name)
-                : die.Shape.LengthMm > c.Press.Bed.BoardLengthMm + Slack || die.Shape.AcrossMm > c.Press.Bed.BoardWidthMm + Slack) is { } cut)
+                : die.Shape.LengthMm > c.Press.Bed.BoardLengthMm + Slack || die.Shape.AcrossMm > c.Press.Bed.BoardWidthMm + Slack)
+                    is { } cut)
             {
                 yield return $"die {die.Name}: does not fit press {cut.Press.Name}";
             }
@@ -70,6 +75,4 @@ internal static class WorkRules
             }
         }
     }
-
-    private static string Text(FormattableString line) => FormattableString.Invariant(line);
 }

@@ -10,7 +10,9 @@ public static class FirstFitPlanner
 {
     /// <summary>The plan of a question: the better one of the orders taken by their days and by their size.</summary>
     public static OrderPlan Run(OrderQuestion question) =>
-        new[] { question.Orders.OrderBy(o => o.Due), question.Orders.OrderByDescending(o => o.Balls) }.Select(sequence => Filled(question, sequence)).MinBy(plan => plan.Rank)!;
+        new[] { question.Orders.OrderBy(o => o.Due), question.Orders.OrderByDescending(o => o.Balls) }
+            .Select(sequence => Filled(question, sequence))
+            .MinBy(plan => plan.Rank)!;
 
     private static OrderPlan Filled(OrderQuestion question, IEnumerable<CoverOrder> sequence)
     {

@@ -19,25 +19,32 @@ internal static class OrderFill
             return before;
         }
 
-        IEnumerable<int> felt = Enumerable.Range(0, before.Rolls.Count).Where(i => order.Felt is null || before.Rolls[i].Felt == order.Felt);
+        IEnumerable<int> felt =
+            Enumerable.Range(0, before.Rolls.Count).Where(i => order.Felt is null || before.Rolls[i].Felt == order.Felt);
         IEnumerable<FeltPurchase> offers = q.Offers.Where(o => order.Felt is null || o.Roll.Felt == order.Felt);
         FeltChoice[] choices = order.OneLot
             ? [.. felt.Select(i => before.Rolls[i]).Concat(offers.Select(o => o.Roll)).Select(r => (r.Felt, r.Lot)).Distinct()
-                .GroupJoin(felt, lot => lot, i => (before.Rolls[i].Felt, before.Rolls[i].Lot), (lot, rolls) => new FeltChoice(lot, [.. rolls]))]
+                .GroupJoin(
+                    felt, lot => lot, i => (before.Rolls[i].Felt, before.Rolls[i].Lot), (lot, rolls) => new FeltChoice(lot, [.. rolls]))]
             : [new FeltChoice(null, [.. felt])];
-        return choices.Select(choice => Tried(before, order, dies, choice)).Append((State: before, Short: order.Balls, Cost: 0m)).MinBy(t => (t.Short, t.Cost)).State;
+        return choices
+            .Select(choice => Tried(before, order, dies, choice))
+            .Append((State: before, Short: order.Balls, Cost: 0m))
+            .MinBy(t => (t.Short, t.Cost)).State;
     }
 
     private static (ShopState State, int Short, decimal Cost) Tried(ShopState before, CoverOrder order, int[] dies, FeltChoice choice)
     {
         ShopState state = before.Copy();
         List<int> rolls = [.. choice.Rolls];
-        int first = state.Pieces.Count, wanted = order.Balls;
+        int first = state.Pieces.Count;
+        int wanted = order.Balls;
         foreach (bool buys in (bool[])[false, true])
         {
             foreach (int die in dies)
             {
-                while (wanted > 0 && (Next(state, order, die, rolls, wanted) ?? (buys ? Bought(state, order, die, choice.Lot, wanted) : null)) is { } cut)
+                while (wanted > 0
+                    && (Next(state, order, die, rolls, wanted) ?? (buys ? Bought(state, order, die, choice.Lot, wanted) : null)) is { } cut)
                 {
                     wanted -= state.Cut(order, die, cut.Roll, cut.Press, cut.Strikes);
                     if (cut.Roll >= before.Rolls.Count && !rolls.Contains(cut.Roll))
@@ -59,7 +66,8 @@ internal static class OrderFill
 
     // The next run of strikes: a roll that holds all that is wanted, begun ones first, of these the shortest; else the one that gives
     // most, begun ones first.
-    private static (int Roll, int Press, int Strikes)? Next(ShopState state, CoverOrder order, int die, IReadOnlyList<int> rolls, int wanted)
+    private static (int Roll, int Press, int Strikes)? Next(
+        ShopState state, CoverOrder order, int die, IReadOnlyList<int> rolls, int wanted)
     {
         OrderQuestion q = state.Question;
         CutDie tool = q.Dies[die];
@@ -73,7 +81,9 @@ internal static class OrderFill
                 continue;
             }
 
-            int least = q.LeastStrikes(order, roll, tool), want = Math.Max(least, q.StrikesFor(wanted, roll, tool)), room = tool.Shape.StrikesIn(state.FreeM(i));
+            int least = q.LeastStrikes(order, roll, tool);
+            int want = Math.Max(least, q.StrikesFor(wanted, roll, tool));
+            int room = tool.Shape.StrikesIn(state.FreeM(i));
             if (room < least)
             {
                 continue;
@@ -87,7 +97,8 @@ internal static class OrderFill
             }
 
             bool part = room < want;
-            (bool Part, bool Fresh, double Metres, decimal Price) here = (part, state.FreeM(i) >= q.ClearM(roll) - 1e-9, part ? -state.FreeM(i) : state.FreeM(i), roll.PricePerMetre);
+            (bool Part, bool Fresh, double Metres, decimal Price) here =
+                (part, state.FreeM(i) >= q.ClearM(roll) - 1e-9, part ? -state.FreeM(i) : state.FreeM(i), roll.PricePerMetre);
             if (best is null || here.CompareTo(rank) < 0)
             {
                 (best, rank) = ((i, press, strikes), here);
@@ -98,7 +109,8 @@ internal static class OrderFill
     }
 
     // One more roll of the first offer that serves the order and of which more may be bought.
-    private static (int Roll, int Press, int Strikes)? Bought(ShopState state, CoverOrder order, int die, (string Felt, string Lot)? lot, int wanted)
+    private static (int Roll, int Press, int Strikes)? Bought(
+        ShopState state, CoverOrder order, int die, (string Felt, string Lot)? lot, int wanted)
     {
         OrderQuestion q = state.Question;
         for (int o = 0; o < q.Offers.Count; o++)
@@ -109,7 +121,8 @@ internal static class OrderFill
                 continue;
             }
 
-            int least = q.LeastStrikes(order, kind, q.Dies[die]), want = Math.Max(least, q.StrikesFor(wanted, kind, q.Dies[die]));
+            int least = q.LeastStrikes(order, kind, q.Dies[die]);
+            int want = Math.Max(least, q.StrikesFor(wanted, kind, q.Dies[die]));
             (int press, int most) = state.PressFor(die, want);
             int strikes = Math.Min(want, Math.Min(q.Dies[die].Shape.StrikesIn(q.ClearM(kind)), most));
             if (strikes >= least)

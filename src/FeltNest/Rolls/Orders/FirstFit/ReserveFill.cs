@@ -50,7 +50,9 @@ internal static class ReserveFill
     // The lot it is cut from, else the one that has most.
     private static string LotOf(ShopState state, CoverOrder order, double[] room, double[] perMetre) =>
         state.Pieces.FirstOrDefault(p => p.Order == order) is { } cut ? Name(cut.Roll)
-            : Enumerable.Range(0, room.Length).GroupBy(i => Name(state.Rolls[i])).Select(lot => (lot.Key, Balls: lot.Sum(i => room[i] * perMetre[i])))
+            : Enumerable.Range(0, room.Length)
+                .GroupBy(i => Name(state.Rolls[i]))
+                .Select(lot => (lot.Key, Balls: lot.Sum(i => room[i] * perMetre[i])))
                 .OrderByDescending(lot => lot.Balls).Select(lot => lot.Key).FirstOrDefault(string.Empty);
 
     private static string Name(StockRoll roll) => $"{roll.Felt}\n{roll.Lot}";

@@ -13,7 +13,9 @@ internal sealed class ShopState
     private readonly List<StockRoll> rolls;
     private readonly List<double> free;
     private readonly List<CutPiece> pieces;
-    private readonly int[] struck, stands, bought;
+    private readonly int[] struck;
+    private readonly int[] stands;
+    private readonly int[] bought;
     private readonly double[] busy;
 
     /// <summary>The shop before any work: rolls that are there, nothing cut.</summary>
@@ -49,12 +51,15 @@ internal sealed class ShopState
     public decimal Cost(IEnumerable<int> some)
     {
         OrderRules rules = Question.Rules;
-        decimal share = (decimal)rules.RemnantValuePercent / 100, cost = 0;
+        decimal share = (decimal)rules.RemnantValuePercent / 100;
+        decimal cost = 0;
         foreach (int i in some)
         {
             bool begun = free[i] < Question.ClearM(rolls[i]) - Slack;
-            double left = begun ? free[i] + (rules.EndLossMm / 1000) : rolls[i].LengthM, kept = left >= rules.LeastRemnantM ? left : 0;
-            cost += begun || rolls[i].Offer is not null ? rolls[i].PricePerMetre * ((decimal)rolls[i].LengthM - (share * (decimal)kept)) : 0;
+            double left = begun ? free[i] + (rules.EndLossMm / 1000) : rolls[i].LengthM;
+            double kept = left >= rules.LeastRemnantM ? left : 0;
+            cost +=
+                begun || rolls[i].Offer is not null ? rolls[i].PricePerMetre * ((decimal)rolls[i].LengthM - (share * (decimal)kept)) : 0;
         }
 
         for (int o = 0; o < bought.Length; o++)
@@ -81,8 +86,8 @@ internal sealed class ShopState
     /// <summary>Uncut cloth of a roll, m.</summary>
     public double FreeM(int roll) => free[roll];
 
-    /// <summary>The press a die stands on, or the least busy one that has room for what is wanted, else the one with most room, and the most strikes it can make
-    /// there.</summary>
+    /// <summary>The press a die stands on, or the least busy one that has room for what is wanted, else the one with most room, and the
+    /// most strikes it can make there.</summary>
     public (int Press, int Most) PressFor(int die, int wanted)
     {
         CutDie tool = Question.Dies[die];
@@ -98,7 +103,9 @@ internal sealed class ShopState
 
         int Most(int press, double before) => Question.Presses[press].Hours is not { } hours
             ? (int)Math.Min(left, int.MaxValue)
-            : (int)Math.Clamp(Math.Floor((60 * Question.Presses[press].StrokesPerMinute * (hours - busy[press] - before)) + Slack), 0, Math.Min(left, int.MaxValue));
+            : (int)Math.Clamp(
+                Math.Floor((60 * Question.Presses[press].StrokesPerMinute * (hours - busy[press] - before)) + Slack), 0,
+                Math.Min(left, int.MaxValue));
     }
 
     /// <summary>Whether one more roll of an offer may be bought.</summary>
@@ -134,7 +141,8 @@ internal sealed class ShopState
     public void Shorten(int place, int strikes)
     {
         CutPiece piece = pieces[place];
-        int die = Question.Dies.ToList().IndexOf(piece.Die), roll = rolls.IndexOf(piece.Roll);
+        int die = Question.Dies.ToList().IndexOf(piece.Die);
+        int roll = rolls.IndexOf(piece.Roll);
         Take(die, roll, strikes - piece.Strikes);
         free[roll] += piece.Die.Shape.MetresOf(piece.Strikes) - piece.Die.Shape.MetresOf(strikes);
         if (strikes == 0)
@@ -156,13 +164,19 @@ internal sealed class ShopState
     /// <summary>The plan of all pieces; felt for later rejects is kept back of what they leave.</summary>
     public OrderPlan Plan()
     {
-        RollPurchase[] purchases = [.. Enumerable.Range(0, bought.Length).Select(o => new RollPurchase(Question.Offers[o], Rolled(o))).Where(p => p.Rolls > 0)];
-        return PlanAssembly.Of(Question, pieces, die => Question.Presses[stands[Question.Dies.ToList().IndexOf(die)]], null, purchases, ReserveFill.Of(this));
+        RollPurchase[] purchases =
+        [
+            .. Enumerable.Range(0, bought.Length).Select(o => new RollPurchase(Question.Offers[o], Rolled(o))).Where(p => p.Rolls > 0),
+        ];
+        return PlanAssembly.Of(
+            Question, pieces, die => Question.Presses[stands[Question.Dies.ToList().IndexOf(die)]], null, purchases, ReserveFill.Of(this));
     }
 
     // Rolls of an offer: those taken, or the least that is sold.
     private int Rolled(int offer) =>
-        bought[offer] == 0 ? 0 : Math.Max(bought[offer], (int)Math.Ceiling((Question.Offers[offer].MinimumM / Question.Offers[offer].Roll.LengthM) - 1e-9));
+        bought[offer] == 0
+            ? 0
+            : Math.Max(bought[offer], (int)Math.Ceiling((Question.Offers[offer].MinimumM / Question.Offers[offer].Roll.LengthM) - 1e-9));
 
     private void Take(int die, int roll, int strikes)
     {

@@ -4,7 +4,8 @@ using FeltNest.Rolls.Presses;
 namespace FeltNest.Rolls.Orders.Model;
 
 /// <summary>The one campaign of a die in the model.</summary>
-internal sealed class DieRun(CutDie die, IReadOnlyList<(CoverOrder Order, LinearSum Strikes, double Most)> cuts, IReadOnlyList<PressSpec> presses)
+internal sealed class DieRun(
+    CutDie die, IReadOnlyList<(CoverOrder Order, LinearSum Strikes, double Most)> cuts, IReadOnlyList<PressSpec> presses)
 {
     /// <summary>The die.</summary>
     public CutDie Die { get; } = die;

@@ -16,7 +16,10 @@ internal sealed class FeltRows
         {
             foreach (RollUnit unit in Added(model, alike, question))
             {
-                LinearSum room = new LinearSum().Add(unit.Kept).Add(unit.Begun, -question.ClearM(unit.Kind)).Add(unit.Rolls.Count * question.ClearM(unit.Kind));
+                LinearSum room = new LinearSum()
+                    .Add(unit.Kept)
+                    .Add(unit.Begun, -question.ClearM(unit.Kind))
+                    .Add(unit.Rolls.Count * question.ClearM(unit.Kind));
                 Cost.Add(unit.Cost);
                 rooms.Add(new FeltRoom(unit.Kind, room));
             }
@@ -78,16 +81,20 @@ internal sealed class FeltRows
 
     private void Buy(MixedModel model, FeltPurchase offer, OrderQuestion question)
     {
-        int most = MostRolls(offer.Roll, question), least = (int)Math.Ceiling((offer.MinimumM / offer.Roll.LengthM) - 1e-9);
+        int most = MostRolls(offer.Roll, question);
+        int least = (int)Math.Ceiling((offer.MinimumM / offer.Roll.LengthM) - 1e-9);
         if (most == 0)
         {
             return;
         }
 
         RollUnit[] copies = Added(model, [.. Enumerable.Range(1, most).Select(offer.Copy)], question);
-        double price = (double)offer.Roll.PricePerMetre * offer.Roll.LengthM, value = question.Rules.RemnantValuePercent / 100;
-        Unknown count = model.Whole(0, Math.Max(most, least)), any = model.Choice();
-        LinearSum begun = new(), kept = new();
+        double price = (double)offer.Roll.PricePerMetre * offer.Roll.LengthM;
+        double value = question.Rules.RemnantValuePercent / 100;
+        Unknown count = model.Whole(0, Math.Max(most, least));
+        Unknown any = model.Choice();
+        LinearSum begun = new();
+        LinearSum kept = new();
         foreach (RollUnit unit in copies)
         {
             begun.Add(unit.Begun);
@@ -115,7 +122,9 @@ internal sealed class FeltRows
             if (dies.Length > 0)
             {
                 most += dies.Max(die => 1 + (int)Math.Ceiling(
-                    (order.Balls + order.ReserveBalls) / (die.Shape.BallsOf(die.Shape.StrikesIn(question.ClearM(roll)), question.GoodShare(roll, die)) + 1e-9)));
+                    (order.Balls
+                        + order.ReserveBalls) / (die.Shape.BallsOf(
+                            die.Shape.StrikesIn(question.ClearM(roll)), question.GoodShare(roll, die)) + 1e-9)));
             }
         }
 

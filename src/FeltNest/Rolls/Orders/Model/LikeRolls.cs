@@ -3,8 +3,8 @@ using FeltNest.Rolls.Orders.Model.Mixed;
 namespace FeltNest.Rolls.Orders.Model;
 
 /// <summary>Rolls that are alike and take few strikes, in the model: how many of them are cut by each pattern.</summary>
-/// <remarks>Patterns as variables after P. Gilmore and R. Gomory, Operations Research 9 (1961) 849-859: no roll of such a kind is told from another, and the bound is far sharper.
-/// All patterns are listed, none is generated.</remarks>
+/// <remarks>Patterns as variables after P. Gilmore and R. Gomory, Operations Research 9 (1961) 849-859: no roll of such a kind is told from
+/// another, and the bound is far sharper. All patterns are listed, none is generated.</remarks>
 internal sealed class LikeRolls : RollUnit
 {
     // Most patterns of one kind of roll: above it the rolls stand in the model one by one.
@@ -12,7 +12,8 @@ internal sealed class LikeRolls : RollUnit
 
     private readonly Unknown[] counts;
     private readonly IReadOnlyList<int[]> patterns;
-    private readonly LinearSum[] strikes, pieces;
+    private readonly LinearSum[] strikes;
+    private readonly LinearSum[] pieces;
 
     private LikeRolls(Unknown[] counts, IReadOnlyList<int[]> patterns, int choices)
     {
@@ -42,7 +43,8 @@ internal sealed class LikeRolls : RollUnit
         double price = (double)roll.PricePerMetre;
         for (int p = 0; p < counts.Length; p++)
         {
-            double left = roll.LengthM - (rules.EndLossMm / 1000) - MetresOf(patterns[p], choices), kept = left >= rules.LeastRemnantM ? left : 0;
+            double left = roll.LengthM - (rules.EndLossMm / 1000) - MetresOf(patterns[p], choices);
+            double kept = left >= rules.LeastRemnantM ? left : 0;
             unit.Begun.Add(counts[p]);
             unit.Kept.Add(counts[p], kept);
             unit.Cost.Add(counts[p], price * (roll.LengthM - (kept * rules.RemnantValuePercent / 100)));
@@ -57,9 +59,11 @@ internal sealed class LikeRolls : RollUnit
         counts.Select((count, p) => (count, (double)cuts.Count(cut => cut.SequenceEqual(patterns[p]))));
 
     /// <inheritdoc/>
-    public override IEnumerable<int[]> Cuts(MixedModel model) => patterns.SelectMany((pattern, p) => Enumerable.Repeat(pattern, model.WholeOf(counts[p])));
+    public override IEnumerable<int[]> Cuts(MixedModel model) =>
+        patterns.SelectMany((pattern, p) => Enumerable.Repeat(pattern, model.WholeOf(counts[p])));
 
-    private static double MetresOf(int[] pattern, CutChoice[] choices) => pattern.Zip(choices, (strikes, choice) => choice.Die.Shape.MetresOf(strikes)).Sum();
+    private static double MetresOf(int[] pattern, CutChoice[] choices) =>
+        pattern.Zip(choices, (strikes, choice) => choice.Die.Shape.MetresOf(strikes)).Sum();
 
     // Every way to cut a roll, or null where there are too many.
     private static List<int[]>? Patterns(CutChoice[] choices, double clear)

@@ -3,12 +3,13 @@ using FeltNest.Rolls.Orders.Model.Mixed;
 namespace FeltNest.Rolls.Orders.Model;
 
 /// <summary>Betters a plan a few orders at a time: all cuts of the others stay, those of the few are solved anew.</summary>
-/// <remarks>Large neighbourhood search after P. Shaw, "Using constraint programming and local search methods to solve vehicle routing problems", CP 1998 (from memory); the few are
-/// orders that want the same felt, as those take rolls from each other.</remarks>
+/// <remarks>Large neighbourhood search after P. Shaw, "Using constraint programming and local search methods to solve vehicle routing
+/// problems", CP 1998 (from memory); the few are orders that want the same felt, as those take rolls from each other.</remarks>
 internal sealed class OrderNeighbours(MixedModel model, OrderQuestion question, FeltRows felt, OrderRows orders)
 {
     // Orders solved anew at a time; small models are solved in one piece.
-    private const int Few = 7, Least = 8;
+    private const int Few = 7;
+    private const int Least = 8;
 
     // Nodes of one try, and tries for one unit of effort.
     private const long NodesPerTry = 60;
@@ -30,7 +31,9 @@ internal sealed class OrderNeighbours(MixedModel model, OrderQuestion question, 
         }
 
         Random random = new(1);
-        for (int i = 0; i < TriesPerEffort * effort && !stop.IsCancellationRequested && reached > bound + (MixedModel.RelativeGap * Math.Abs(bound)); i++)
+        for (int i = 0; i < TriesPerEffort * effort
+            && !stop.IsCancellationRequested
+            && reached > bound + (MixedModel.RelativeGap * Math.Abs(bound)); i++)
         {
             double before = reached;
             reached = model.Improve(aim, Held(Chosen(random)), NodesPerTry, stop);
@@ -51,7 +54,11 @@ internal sealed class OrderNeighbours(MixedModel model, OrderQuestion question, 
         return
         [
             .. question.Orders
-                .OrderByDescending(order => order == first ? double.MaxValue : felt.Units.Count(unit => rolls.Contains(unit) && unit.Choices.Any(c => c.Order == order)) * (0.5 + random.NextDouble()))
+                .OrderByDescending(order =>
+                    order == first
+                        ? double.MaxValue
+                        : felt.Units.Count(unit => rolls.Contains(unit) && unit.Choices.Any(c => c.Order == order)) * (0.5
+                            + random.NextDouble()))
                 .Take(Few),
         ];
     }

@@ -56,7 +56,8 @@ internal sealed class OrderRows
     }
 
     /// <summary>Whether an order takes a lot.</summary>
-    public IEnumerable<(CoverOrder Order, string Felt, string Lot, Unknown Taken)> Lots => lots.Select(l => (l.Key.Order, l.Key.Felt, l.Key.Lot, l.Value));
+    public IEnumerable<(CoverOrder Order, string Felt, string Lot, Unknown Taken)> Lots =>
+        lots.Select(l => (l.Key.Order, l.Key.Felt, l.Key.Lot, l.Value));
 
     /// <summary>Balls short, and far less weighty reserves short.</summary>
     public LinearSum Short { get; } = new();
@@ -106,7 +107,8 @@ internal sealed class OrderRows
         return missing;
     }
 
-    // True of every plan and never binding in whole numbers, but it lets the solver see how many rolls of a lot its orders begin: an order of one lot takes all its felt there, but for what it is short.
+    // True of every plan and never binding in whole numbers, but it lets the solver see how many rolls of a lot its orders begin: an order
+    // of one lot takes all its felt there, but for what it is short.
     private void Whole(MixedModel model, OrderQuestion question, RollUnit[] units)
     {
         LinearSum clear = new();

@@ -18,7 +18,10 @@ internal static class PlanReading
         {
             foreach ((int[] cut, int k) in unit.Cuts(model).Select((cut, k) => (cut, k)))
             {
-                pieces.AddRange(Enumerable.Range(0, cut.Length).Where(i => cut[i] > 0).Select(i => new CutPiece(unit.Choices[i].Order, unit.Choices[i].Die, unit.Rolls[k], cut[i])));
+                pieces.AddRange(
+                    Enumerable.Range(0, cut.Length)
+                        .Where(i => cut[i] > 0)
+                        .Select(i => new CutPiece(unit.Choices[i].Order, unit.Choices[i].Die, unit.Rolls[k], cut[i])));
             }
         }
 

@@ -18,7 +18,10 @@ internal sealed class PressRows
         double longest = 1;
         foreach (CutDie die in question.Dies)
         {
-            (CoverOrder Order, LinearSum Strikes, double Most)[] cuts = [.. question.Orders.Select(order => Strikes(felt, order, die)).Where(c => !c.Strikes.IsEmpty)];
+            (CoverOrder Order, LinearSum Strikes, double Most)[] cuts =
+            [
+                .. question.Orders.Select(order => Strikes(felt, order, die)).Where(c => !c.Strikes.IsEmpty),
+            ];
             PressSpec[] presses = [.. question.Presses.Where(press => OrderQuestion.Takes(press, die))];
             if (cuts.Length > 0)
             {
@@ -37,7 +40,8 @@ internal sealed class PressRows
         }
     }
 
-    /// <summary>Adds campaigns in sequence and days: left out as long as a plan is in time without them, as they make the model far heavier.</summary>
+    /// <summary>Adds campaigns in sequence and days: left out as long as a plan is in time without them, as they make the model far
+    /// heavier.</summary>
     public void AddDays()
     {
         foreach (DieRun run in runs)
@@ -81,7 +85,9 @@ internal sealed class PressRows
     private (CoverOrder Order, LinearSum Strikes, double Most) Strikes(FeltRows felt, CoverOrder order, CutDie die)
     {
         LinearSum all = new();
-        double alone = 0, pieces = 0, least = 0;
+        double alone = 0;
+        double pieces = 0;
+        double least = 0;
         foreach (RollUnit unit in felt.Units)
         {
             for (int i = 0; i < unit.Choices.Count; i++)
@@ -202,8 +208,22 @@ internal sealed class PressRows
                 if (a.Presses[p] == b.Presses[q])
                 {
                     // start a + length a <= start b where a goes first and both are here.
-                    model.AtMost(new LinearSum().Add(a.Start!).Add(a.OnPress[p]).Add(b.Start!, -1).Add(first, horizon).Add(a.On[p], horizon).Add(b.On[q], horizon), 3 * horizon);
-                    model.AtMost(new LinearSum().Add(b.Start!).Add(b.OnPress[q]).Add(a.Start!, -1).Add(first, -horizon).Add(a.On[p], horizon).Add(b.On[q], horizon), 2 * horizon);
+                    model.AtMost(
+                        new LinearSum()
+                            .Add(a.Start!)
+                            .Add(a.OnPress[p])
+                            .Add(b.Start!, -1)
+                            .Add(first, horizon)
+                            .Add(a.On[p], horizon)
+                            .Add(b.On[q], horizon), 3 * horizon);
+                    model.AtMost(
+                        new LinearSum()
+                            .Add(b.Start!)
+                            .Add(b.OnPress[q])
+                            .Add(a.Start!, -1)
+                            .Add(first, -horizon)
+                            .Add(a.On[p], horizon)
+                            .Add(b.On[q], horizon), 2 * horizon);
                 }
             }
         }

@@ -40,7 +40,9 @@ internal abstract class RollUnit
     {
         CutChoice cut = Choices[choice];
         double share = question.GoodShare(Kind, cut.Die);
-        return new LinearSum().Add(Strikes[choice], cut.Die.Shape.BallsPerStrike(share)).Add(Pieces[choice], -cut.Die.Shape.UnevenClasses(share));
+        return new LinearSum()
+            .Add(Strikes[choice], cut.Die.Shape.BallsPerStrike(share))
+            .Add(Pieces[choice], -cut.Die.Shape.UnevenClasses(share));
     }
 
     /// <summary>A sum of one variable.</summary>

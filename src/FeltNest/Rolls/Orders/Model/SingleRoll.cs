@@ -6,7 +6,8 @@ namespace FeltNest.Rolls.Orders.Model;
 internal sealed class SingleRoll : RollUnit
 {
     private readonly Unknown[] strikes;
-    private readonly LinearSum[] counted, pieces;
+    private readonly LinearSum[] counted;
+    private readonly LinearSum[] pieces;
     private readonly Unknown begins;
 
     private SingleRoll(Unknown[] strikes, LinearSum[] counted, LinearSum[] pieces, Unknown begins) =>
@@ -22,7 +23,8 @@ internal sealed class SingleRoll : RollUnit
     public static SingleRoll In(MixedModel model, StockRoll roll, CutChoice[] choices, OrderQuestion question)
     {
         OrderRules rules = question.Rules;
-        double clear = question.ClearM(roll), price = (double)roll.PricePerMetre;
+        double clear = question.ClearM(roll);
+        double price = (double)roll.PricePerMetre;
         Unknown begun = model.Choice();
         Unknown[] strikes = [.. choices.Select(c => model.Whole(0, c.Most))];
         LinearSum[] pieces = new LinearSum[choices.Length];
@@ -46,7 +48,8 @@ internal sealed class SingleRoll : RollUnit
         {
             // What remains keeps its far end; it goes back to stock when it is long enough.
             double most = roll.LengthM - (rules.EndLossMm / 1000);
-            Unknown kept = model.Number(most), keeps = model.Choice();
+            Unknown kept = model.Number(most);
+            Unknown keeps = model.Choice();
             model.AtMost(new LinearSum().Add(kept).Add(cut).Add(begun, -most), 0);
             model.AtMost(new LinearSum().Add(kept).Add(keeps, -most), 0);
             model.AtLeast(new LinearSum().Add(kept).Add(keeps, -rules.LeastRemnantM), 0);

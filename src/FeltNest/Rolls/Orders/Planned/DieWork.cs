@@ -12,7 +12,8 @@ public sealed record DieWork(CutDie Die, PressSpec Press, int Strikes)
     public bool Make => Die.MakePrice is not null;
 
     /// <summary>How often it must get a new rule.</summary>
-    public int ReRules => (int)Math.Max(0, Math.Ceiling((Strikes - Die.StrikesLeft - (Make ? Die.LifeStrikes : 0)) / (double)Math.Max(1, Die.LifeStrikes)));
+    public int ReRules =>
+        (int)Math.Max(0, Math.Ceiling((Strikes - Die.StrikesLeft - (Make ? Die.LifeStrikes : 0)) / (double)Math.Max(1, Die.LifeStrikes)));
 
     /// <summary>Strikes left in its rule afterwards.</summary>
     public int StrikesAfter => Die.StrikesLeft + (Make ? Die.LifeStrikes : 0) + (ReRules * Die.LifeStrikes) - Strikes;

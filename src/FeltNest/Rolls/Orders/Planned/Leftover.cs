@@ -10,9 +10,13 @@ internal static class Leftover
     public static bool CouldServe(OrderPlan plan, CoverOrder order)
     {
         OrderQuestion q = plan.Question;
-        (CutDie Die, long Strikes)[] dies = [.. q.Dies.Where(d => d.Ball == order.Ball).Select(d => (d, StrikesLeft(plan, d))).Where(d => d.Item2 > 0)];
+        (CutDie Die, long Strikes)[] dies =
+        [
+            .. q.Dies.Where(d => d.Ball == order.Ball).Select(d => (d, StrikesLeft(plan, d))).Where(d => d.Item2 > 0),
+        ];
         Dictionary<string, double> cutTo = plan.Cuts.GroupBy(c => c.Roll.Name).ToDictionary(g => g.Key, g => g.Max(c => c.ToM));
-        IEnumerable<(StockRoll Roll, double Metres)> felt = q.Rolls.Select(r => (r, r.EndM - (q.Rules.EndLossMm / 1000) - cutTo.GetValueOrDefault(r.Name, r.BeginM + (q.Rules.EndLossMm / 1000))))
+        IEnumerable<(StockRoll Roll, double Metres)> felt = q.Rolls.Select(r =>
+            (r, r.EndM - (q.Rules.EndLossMm / 1000) - cutTo.GetValueOrDefault(r.Name, r.BeginM + (q.Rules.EndLossMm / 1000))))
             .Concat(q.Offers.Select(o => (o.Roll, q.ClearM(o.Roll))));
         (string Lot, long Balls)[] served = [.. felt.Select(f => (Lot(f.Roll), Most(f.Roll, f.Metres))).Where(f => f.Item2 > 0)];
         if (!order.OneLot)
@@ -22,7 +26,9 @@ internal static class Leftover
 
         OrderCut[] own = [.. plan.Cuts.Where(c => c.Order == order)];
         long has = own.Sum(c => (long)c.GoodBalls);
-        return served.GroupBy(f => f.Lot).Any(lot => lot.Sum(f => f.Balls) + own.Where(c => Lot(c.Roll) == lot.Key).Sum(c => (long)c.GoodBalls) > has);
+        return served
+            .GroupBy(f => f.Lot)
+            .Any(lot => lot.Sum(f => f.Balls) + own.Where(c => Lot(c.Roll) == lot.Key).Sum(c => (long)c.GoodBalls) > has);
 
         long Most(StockRoll roll, double metres) => dies.Where(d => q.Fits(order, roll, d.Die))
             .Select(d => (d.Die, Strikes: (int)Math.Min(d.Strikes, d.Die.Shape.StrikesIn(metres))))
@@ -38,7 +44,9 @@ internal static class Leftover
         DieWork? work = plan.Dies.FirstOrDefault(d => d.Die == die);
         IEnumerable<PressSpec> presses = work is null ? plan.Question.Presses.Where(p => OrderQuestion.Takes(p, die)) : [work.Press];
         double most = presses.Select(press => press.Hours is not { } hours ? double.MaxValue
-            : 60 * press.StrokesPerMinute * (hours - Busy(plan, press) - (work is null ? press.ChangeOverMinutes / 60 : 0))).DefaultIfEmpty(0).Max();
+            : 60 * press.StrokesPerMinute * (hours - Busy(plan, press) - (work is null ? press.ChangeOverMinutes / 60 : 0)))
+                .DefaultIfEmpty(0)
+                .Max();
         return Math.Max(0, Math.Min(die.MostStrikes - (work?.Strikes ?? 0), (long)Math.Min(most + 1e-6, long.MaxValue / 2)));
     }
 

@@ -14,7 +14,8 @@ namespace FeltNest.Rolls.Orders.Planned;
 /// <param name="StartHour">Hour of the press at which it begins.</param>
 /// <param name="EndHour">Hour of the press at which it ends.</param>
 public sealed record OrderCut(
-    int Number, CoverOrder Order, StockRoll Roll, CutDie Die, PressSpec Press, int Strikes, int GoodBalls, double FromM, double StartHour, double EndHour)
+    int Number, CoverOrder Order, StockRoll Roll, CutDie Die, PressSpec Press, int Strikes, int GoodBalls, double FromM, double StartHour,
+    double EndHour)
 {
     /// <summary>Cloth it takes, m.</summary>
     public double Metres => Die.Shape.MetresOf(Strikes);

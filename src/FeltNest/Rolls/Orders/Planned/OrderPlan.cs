@@ -9,7 +9,8 @@ namespace FeltNest.Rolls.Orders.Planned;
 /// <param name="Dies">Dies used, in the order of their campaigns, press by press.</param>
 /// <param name="Proof">How far it is the best.</param>
 public sealed record OrderPlan(
-    OrderQuestion Question, IReadOnlyList<OrderCut> Cuts, IReadOnlyList<RollPurchase> Purchases, IReadOnlyList<KeptRemnant> Remnants, IReadOnlyList<OrderResult> Results, IReadOnlyList<DieWork> Dies,
+    OrderQuestion Question, IReadOnlyList<OrderCut> Cuts, IReadOnlyList<RollPurchase> Purchases, IReadOnlyList<KeptRemnant> Remnants,
+    IReadOnlyList<OrderResult> Results, IReadOnlyList<DieWork> Dies,
     PlanProof Proof)
 {
     /// <summary>Good balls to expect, no order counted above what it wants.</summary>
@@ -19,7 +20,11 @@ public sealed record OrderPlan(
     public int Late => Results.Count(r => r.DaysLate > 0);
 
     /// <summary>Rolls begun, in the order of the stock, then those bought.</summary>
-    public IReadOnlyList<StockRoll> Begun => [.. Question.Rolls.Where(roll => Cuts.Any(c => c.Roll == roll)), .. Cuts.Where(c => c.Roll.Offer is not null).Select(c => c.Roll).Distinct()];
+    public IReadOnlyList<StockRoll> Begun =>
+        [
+            .. Question.Rolls.Where(roll => Cuts.Any(c => c.Roll == roll)),
+            .. Cuts.Where(c => c.Roll.Offer is not null).Select(c => c.Roll).Distinct(),
+        ];
 
     /// <summary>What it costs.</summary>
     public PlanCost Cost
@@ -29,7 +34,8 @@ public sealed record OrderPlan(
             OrderRules rules = Question.Rules;
             decimal share = (decimal)rules.RemnantValuePercent / 100;
             return new PlanCost(
-                Begun.Where(roll => roll.Offer is null).Sum(roll => (decimal)roll.LengthM * roll.PricePerMetre) + Purchases.Sum(p => p.Price),
+                Begun.Where(roll => roll.Offer is null).Sum(roll => (decimal)roll.LengthM * roll.PricePerMetre)
+                    + Purchases.Sum(p => p.Price),
                 Remnants.Where(r => r.Begun || r.Roll.Offer is not null).Sum(r => (decimal)r.LengthM * r.Roll.PricePerMetre * share),
                 Dies.Sum(d => d.Strikes) * rules.PerStrike,
                 Dies.Sum(d => d.Price),
@@ -47,15 +53,19 @@ public sealed record OrderPlan(
         get
         {
             decimal total = Cost.Total;
-            return Proof.CostBound is { } bound && bound >= total * LeastShare && bound <= total * (1 + Rounding) ? Math.Min(bound, total) : null;
+            return Proof.CostBound is { } bound && bound >= total * LeastShare && bound <= total * (1 + Rounding)
+                ? Math.Min(bound, total)
+                : null;
         }
     }
 
     /// <summary>What plans are judged by, the first that differs deciding, less being better: balls short, reserves short, orders late,
     /// cost.</summary>
-    internal (int Balls, int Reserve, int Late, decimal Cost) Rank => (Results.Sum(r => r.ShortBalls), Results.Sum(r => r.ReserveShortBalls), Late, Cost.Total);
+    internal (int Balls, int Reserve, int Late, decimal Cost) Rank =>
+        (Results.Sum(r => r.ShortBalls), Results.Sum(r => r.ReserveShortBalls), Late, Cost.Total);
 
     // A bound below this share of the cost says nothing about the plan; one above the cost by more than rounding is of a model that
     // counts balls more safely than the plan had to.
-    private const decimal LeastShare = 0.5m, Rounding = 0.0001m;
+    private const decimal LeastShare = 0.5m;
+    private const decimal Rounding = 0.0001m;
 }

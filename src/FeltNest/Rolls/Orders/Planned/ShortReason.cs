@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace FeltNest.Rolls.Orders.Planned;
 
 /// <summary>Says why an order is short and what would help.</summary>
@@ -16,7 +18,8 @@ internal static class ShortReason
                 : $"no press takes {string.Join(", ", dies.Select(d => d.Name))}: a longer or wider bed, or a smaller die, would work";
         }
 
-        StockRoll[] all = [.. q.Rolls.Where(q.IsThere), .. q.Offers.Select(o => o.Roll)], felt = [.. all.Where(r => order.Felt is null || r.Felt == order.Felt)];
+        StockRoll[] all = [.. q.Rolls.Where(q.IsThere), .. q.Offers.Select(o => o.Roll)];
+        StockRoll[] felt = [.. all.Where(r => order.Felt is null || r.Felt == order.Felt)];
         if (felt.Length == 0)
         {
             return $"no roll that is there and no offer is of felt {order.Felt ?? "any kind"}";
@@ -25,14 +28,17 @@ internal static class ShortReason
         StockRoll[] wide = [.. felt.Where(r => placed.Any(d => q.Fits(order, r, d)))];
         if (wide.Length == 0)
         {
-            return FormattableString.Invariant(
-                $"no roll of its felt is {placed.Min(d => d.Shape.LeastWidthMm):0.#} mm wide or more and long enough for one strike; the widest is {felt.Max(r => r.WidthMm):0.#} mm");
+            return string.Create(
+                CultureInfo.InvariantCulture,
+                $"no roll of its felt is {placed.Min(d => d.Shape.LeastWidthMm):0.#} mm wide or more and long enough for one strike; "
+                    + $"the widest is {felt.Max(r => r.WidthMm):0.#} mm");
         }
 
         CutDie best = placed.Where(d => wide.Any(r => q.Fits(order, r, d))).MinBy(d => d.Shape.FeedMm / d.Shape.ClassPanels.Sum())!;
         StockRoll like = wide.First(r => q.Fits(order, r, best));
         int strikes = (int)Math.Ceiling(lacking / best.Shape.BallsPerStrike(q.GoodShare(like, best)));
-        string help = FormattableString.Invariant($"{lacking} balls more take about {best.Shape.MetresOf(strikes):0.#} m of felt and {strikes} strikes of {best.Name}");
+        string help = FormattableString.Invariant(
+            $"{lacking} balls more take about {best.Shape.MetresOf(strikes):0.#} m of felt and {strikes} strikes of {best.Name}");
         return $"{Bottleneck(plan, order, placed, wide)}; {help}";
     }
 
@@ -45,14 +51,20 @@ internal static class ShortReason
             return $"no strikes are left in {string.Join(", ", dies.Select(d => d.Name))}";
         }
 
-        if (q.Presses.Where(p => dies.Any(d => OrderQuestion.Takes(p, d))).All(p => p.Hours is { } hours && hours - Busy(plan, p.Name) < (p.ChangeOverMinutes / 60) + (1 / p.StrokesPerMinute)))
+        if (q.Presses
+            .Where(p => dies.Any(d => OrderQuestion.Takes(p, d)))
+            .All(p => p.Hours is { } hours && hours - Busy(plan, p.Name) < (p.ChangeOverMinutes / 60) + (1 / p.StrokesPerMinute)))
         {
             return "the presses that take its dies have no hours left";
         }
 
         if (order.OneLot && q.Offers.All(o => !wide.Contains(o.Roll)))
         {
-            int most = wide.GroupBy(r => (r.Felt, r.Lot)).Max(lot => lot.Sum(r => dies.Where(d => q.Fits(order, r, d)).Max(d => d.Shape.BallsOf(d.Shape.StrikesIn(q.ClearM(r)), q.GoodShare(r, d)))));
+            int most = wide
+                .GroupBy(r => (r.Felt, r.Lot))
+                .Max(lot =>
+                    lot.Sum(r =>
+                        dies.Where(d => q.Fits(order, r, d)).Max(d => d.Shape.BallsOf(d.Shape.StrikesIn(q.ClearM(r)), q.GoodShare(r, d)))));
             if (most < order.Balls)
             {
                 return $"no lot alone gives more than {most} balls and the order is to be of one lot";
@@ -64,5 +76,6 @@ internal static class ShortReason
             : "its felt, strikes or press hours are used up by all orders together";
     }
 
-    private static double Busy(OrderPlan plan, string press) => plan.Cuts.Where(c => c.Press.Name == press).Select(c => c.EndHour).DefaultIfEmpty(0).Max();
+    private static double Busy(OrderPlan plan, string press) =>
+        plan.Cuts.Where(c => c.Press.Name == press).Select(c => c.EndHour).DefaultIfEmpty(0).Max();
 }

@@ -13,7 +13,8 @@ internal sealed class BestPlan(OrderPlan first, IProgress<string>? progress)
     private readonly Lock gate = new();
     private readonly List<(double Short, double Late, double Cost)> bounds = [];
     private OrderPlan best = first;
-    private double leastShort, leastLate;
+    private double leastShort;
+    private double leastLate;
     private bool closed;
 
     /// <summary>Takes a plan that is sound, cuts no more than it must, and is as good as the best or better.</summary>
@@ -67,8 +68,18 @@ internal sealed class BestPlan(OrderPlan first, IProgress<string>? progress)
             closed = true;
             (int balls, int reserve, int late, _) = best.Rank;
             double lacking = balls + (weight * reserve);
-            double[] costs = [.. bounds.Where(b => b.Short >= lacking - 1e-6 && b.Late >= late && double.IsFinite(b.Cost) && Math.Abs(b.Cost) < 1e15).Select(b => b.Cost)];
-            return best with { Proof = new PlanProof(costs.Length == 0 ? null : (decimal)costs.Max(), Math.Min(leastShort, balls), Math.Min(leastLate, late), cutShort, effort, searched) };
+            double[] costs =
+            [
+                .. bounds
+                    .Where(b => b.Short >= lacking - 1e-6 && b.Late >= late && double.IsFinite(b.Cost) && Math.Abs(b.Cost) < 1e15)
+                    .Select(b => b.Cost),
+            ];
+            return best with
+            {
+                Proof = new PlanProof(
+                    costs.Length == 0 ? null : (decimal)costs.Max(), Math.Min(leastShort, balls), Math.Min(leastLate, late), cutShort,
+                    effort, searched),
+            };
         }
     }
 

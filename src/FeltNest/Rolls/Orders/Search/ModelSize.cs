@@ -10,13 +10,16 @@ internal static class ModelSize
     public const int Most = 20_000;
 
     // Variables of a roll, and of each order and die on it.
-    private const int OfRoll = 3, OfChoice = 2;
+    private const int OfRoll = 3;
+    private const int OfChoice = 2;
 
     /// <summary>Variables of the rolls, orders and dies; counted no further than is needed to know that they are too many.</summary>
     public static int Of(OrderQuestion question)
     {
         int counted = 0;
-        foreach ((StockRoll kind, int rolls) in question.Rolls.Select(r => (r, 1)).Concat(question.Offers.Select(o => (o.Roll, FeltRows.MostRolls(o.Roll, question)))))
+        foreach ((StockRoll kind, int rolls) in question.Rolls
+            .Select(r => (r, 1))
+            .Concat(question.Offers.Select(o => (o.Roll, FeltRows.MostRolls(o.Roll, question)))))
         {
             int choices = CutChoice.On(kind, question).Length;
             counted += choices == 0 ? 0 : rolls * (OfRoll + (OfChoice * choices));

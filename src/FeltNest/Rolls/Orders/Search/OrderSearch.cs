@@ -1,3 +1,4 @@
+using System.Globalization;
 using FeltNest.Rolls.Orders.Model;
 using FeltNest.Rolls.Orders.Model.Mixed;
 using FeltNest.Rolls.Orders.Planned;
@@ -58,7 +59,10 @@ internal sealed class OrderSearch
         LinearSum dear = new LinearSum().Add(cost).Add(orders.Wanting, Dear());
         if (Reached(dear, "fewest balls short at least cost") is not { } first)
         {
-            best.Tell(stop.IsCancellationRequested ? "the search had found no plan when it was stopped" : $"the search found no plan within effort {effort}");
+            best.Tell(
+                stop.IsCancellationRequested
+                    ? "the search had found no plan when it was stopped"
+                    : $"the search found no plan within effort {effort}");
             return;
         }
 
@@ -101,7 +105,8 @@ internal sealed class OrderSearch
         best.ProveCost(mostShort, mostLate, bound);
         if (bound > 0 && double.IsFinite(bound))
         {
-            best.Tell(FormattableString.Invariant($"no plan as little short and late costs less than {bound:0.00} {question.Rules.Currency}"));
+            best.Tell(
+                FormattableString.Invariant($"no plan as little short and late costs less than {bound:0.00} {question.Rules.Currency}"));
         }
     }
 
@@ -131,7 +136,11 @@ internal sealed class OrderSearch
         OrderPlan plan = PlanReading.Read(model, question, felt, orders, presses);
         if (best.Offer(plan))
         {
-            best.Tell(FormattableString.Invariant($"better plan: balls short {plan.Rank.Balls}, orders late {plan.Late}, cost {plan.Cost.Total:0.00} {question.Rules.Currency}"));
+            best.Tell(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"better plan: balls short {plan.Rank.Balls}, orders late {plan.Late}, cost {plan.Cost.Total:0.00} "
+                        + $"{question.Rules.Currency}"));
         }
 
         return plan;

@@ -14,7 +14,10 @@ internal static class SearchStart
         foreach (IGrouping<int, RollUnit> alike in Alike(felt.Units))
         {
             // Of rolls that are alike the model begins the first ones first.
-            Queue<int[]> cuts = new(alike.SelectMany(unit => unit.Rolls.Select(roll => CutsOf(plan, unit, roll))).OrderByDescending(cut => cut.Any(n => n > 0)));
+            Queue<int[]> cuts = new(
+                alike
+                    .SelectMany(unit => unit.Rolls.Select(roll => CutsOf(plan, unit, roll)))
+                    .OrderByDescending(cut => cut.Any(n => n > 0)));
             foreach (RollUnit unit in alike)
             {
                 start.AddRange(unit.At([.. unit.Rolls.Select(_ => cuts.Dequeue())]));
@@ -37,7 +40,9 @@ internal static class SearchStart
     private static IEnumerable<IGrouping<int, RollUnit>> Alike(IReadOnlyList<RollUnit> units)
     {
         int group = 0;
-        return units.Select((unit, i) => (Unit: unit, Group: group += i > 0 && unit.Kind.IsLike(units[i - 1].Kind) ? 0 : 1)).GroupBy(u => u.Group, u => u.Unit);
+        return units
+            .Select((unit, i) => (Unit: unit, Group: group += i > 0 && unit.Kind.IsLike(units[i - 1].Kind) ? 0 : 1))
+            .GroupBy(u => u.Group, u => u.Unit);
     }
 
     private static int[] CutsOf(OrderPlan plan, RollUnit unit, StockRoll roll)

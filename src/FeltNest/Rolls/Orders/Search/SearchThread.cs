@@ -27,7 +27,8 @@ internal static class SearchThread
             }
 
             done.Set();
-        }) { IsBackground = true };
+        })
+        { IsBackground = true };
         thread.Start();
         bool ended = WaitHandle.WaitAny([done, stop.WaitHandle]) == 0 || done.WaitOne(Patience);
         if (ended)

@@ -5,7 +5,8 @@ namespace FeltNest.Rolls.Plan.Chain;
 /// <summary>Where along a level line a polygon is met. Ranges are exact but for rounding and may overlap.</summary>
 internal static class LevelLine
 {
-    /// <summary>The x at which a point at height <paramref name="y"/> is inside the rings (an odd count of them) or at most so far from them.</summary>
+    /// <summary>The x at which a point at height <paramref name="y"/> is inside the rings (an odd count of them) or at most so far from
+    /// them.</summary>
     internal static List<XRange> Near(IReadOnlyList<IReadOnlyList<Point2>> rings, double y, double distance)
     {
         List<XRange> met = Inside(rings, y);
@@ -37,7 +38,8 @@ internal static class LevelLine
             (Point2 under, Point2 over) = a.Y <= b.Y ? (a, b) : (b, a);
             if (under.Y <= high && over.Y >= low)
             {
-                double from = under.Y < low ? AtHeight(under, over, low) : under.X, to = over.Y > high ? AtHeight(under, over, high) : over.X;
+                double from = under.Y < low ? AtHeight(under, over, low) : under.X;
+                double to = over.Y > high ? AtHeight(under, over, high) : over.X;
                 met.Add(new XRange(Math.Min(from, to), Math.Max(from, to)));
             }
 
@@ -71,10 +73,12 @@ internal static class LevelLine
     // An edge and all within a distance is two discs and the rectangle between them; a line cuts so round a shape in one range.
     private static XRange NearEdge(Point2 a, Point2 b, double y, double distance)
     {
-        double from = double.PositiveInfinity, to = double.NegativeInfinity;
+        double from = double.PositiveInfinity;
+        double to = double.NegativeInfinity;
         foreach (Point2 centre in (ReadOnlySpan<Point2>)[a, b])
         {
-            double up = y - centre.Y, half = (distance * distance) - (up * up);
+            double up = y - centre.Y;
+            double half = (distance * distance) - (up * up);
             if (half >= 0)
             {
                 half = Math.Sqrt(half);

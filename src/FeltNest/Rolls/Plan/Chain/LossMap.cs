@@ -72,14 +72,16 @@ internal sealed class LossMap
         List<(int From, int To, LossCause Cause)> ranges = [];
         FeltRoll roll = request.Roll;
         RollLayout layout = request.Layout;
-        double low = panel.MinY + shift, high = panel.MaxY + shift;
+        double low = panel.MinY + shift;
+        double high = panel.MaxY + shift;
         Add(roll.LengthMm - panel.MaxX + Slack, double.PositiveInfinity, LossCause.RollEnd);
         foreach (double joint in roll.JointsMm)
         {
             Add(joint - panel.MaxX, joint - panel.MinX, LossCause.Joint);
         }
 
-        if (low < layout.Trims.LowerMm - Slack || layout.Rules.Forbidden.Any(stripe => low < stripe.YToMm - Slack && high > stripe.YFromMm + Slack))
+        if (low < layout.Trims.LowerMm - Slack
+            || layout.Rules.Forbidden.Any(stripe => low < stripe.YToMm - Slack && high > stripe.YFromMm + Slack))
         {
             Add(double.NegativeInfinity, double.PositiveInfinity, LossCause.Width);
         }

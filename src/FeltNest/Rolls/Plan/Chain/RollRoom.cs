@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace FeltNest.Rolls.Plan.Chain;
 
 /// <summary>Whether a roll is wide enough for a layout, and where it is not.</summary>
@@ -27,9 +29,13 @@ public static class RollRoom
     {
         if (!Takes(request))
         {
-            double needed = NeededMm(request), widest = WidestMm(request);
-            throw new NoAnswerException(FormattableString.Invariant(
-                $"roll {request.Roll.Name} is {widest:0.###} mm wide at its widest, and this layout needs {needed:0.###} mm of width with its trims: a layout made for {Math.Floor(widest * 10) / 10:0.#} mm or less, or a roll of {needed:0.###} mm or more, would work"));
+            double needed = NeededMm(request);
+            double widest = WidestMm(request);
+            throw new NoAnswerException(string.Create(
+                CultureInfo.InvariantCulture,
+                $"roll {request.Roll.Name} is {widest:0.###} mm wide at its widest, and this layout needs {needed:0.###} mm of width "
+                    + $"with its trims: a layout made for {Math.Floor(widest * 10) / 10:0.#} mm or less, or a roll of {needed:0.###} mm "
+                    + $"or more, would work"));
         }
     }
 
@@ -44,9 +50,13 @@ public static class RollRoom
             return null;
         }
 
-        string places = string.Join(", ", parts.Take(MostNamed).Select(p => FormattableString.Invariant($"{p.FromMm / 1000:0.00} to {p.ToMm / 1000:0.00} m")));
-        return FormattableString.Invariant(
-            $"ROLL TOO NARROW at {places}{(parts.Count > MostNamed ? $" and {parts.Count - MostNamed} places more" : string.Empty)}: {lost} panels lost; {plan.Request.Roll.LeastWidthMm:0.#} mm wide, {NeededMm(plan.Request, plan.Pattern):0.#} mm needed");
+        string places = string.Join(
+            ", ", parts.Take(MostNamed).Select(p => FormattableString.Invariant($"{p.FromMm / 1000:0.00} to {p.ToMm / 1000:0.00} m")));
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"ROLL TOO NARROW at {places}{(parts.Count > MostNamed ? $" and {parts.Count - MostNamed} places more" : string.Empty)}: "
+                + $"{lost} panels lost; {plan.Request.Roll.LeastWidthMm:0.#} mm wide, {NeededMm(plan.Request, plan.Pattern):0.#} mm "
+                + $"needed");
     }
 
     /// <summary>Parts of the cloth to be cut that are too narrow, in order along the roll, mm.</summary>
@@ -56,7 +66,8 @@ public static class RollRoom
         List<(double FromMm, double ToMm)> parts = [];
         foreach (XRange part in LossMap.Narrow(request.Roll, NeededMm(request, plan.Pattern) - Slack))
         {
-            double from = Math.Max(part.From, request.FromMm), to = Math.Min(part.To, request.Roll.LengthMm);
+            double from = Math.Max(part.From, request.FromMm);
+            double to = Math.Min(part.To, request.Roll.LengthMm);
             if (to <= from)
             {
                 continue;

@@ -1,12 +1,17 @@
 namespace FeltNest.Rolls.Plan.Chain;
 
-/// <summary>The best chain of strikes along the grid, by dynamic programming over the place and shift of the last strike: no other chain on the grid has more good panels.</summary>
-/// <remarks>R. Bellman, <i>Dynamic Programming</i>, 1957. Of chains with as many good panels the one with the fewest strikes is kept, then with the fewest advances off the line, then
-/// with the least shifts. Advances that are always clear are served by a running best, ranges before that by a moving window, so the work grows with the places and not with their pairs.</remarks>
+/// <summary>The best chain of strikes along the grid, by dynamic programming over the place and shift of the last strike: no other chain on
+/// the grid has more good panels.</summary>
+/// <remarks>R. Bellman, <i>Dynamic Programming</i>, 1957. Of chains with as many good panels the one with the fewest strikes is kept, then
+/// with the fewest advances off the line, then with the least shifts. Advances that are always clear are served by a running best, ranges
+/// before that by a moving window, so the work grows with the places and not with their pairs.</remarks>
 internal sealed class StrikeChain
 {
-    // Merits in one whole number: good panels, then strikes, then what is asked of the hands; each part has room for a roll's worth of the next.
-    private const int GoodBits = 34, StrikeBits = 20, OffLine = 16;
+    // Merits in one whole number: good panels, then strikes, then what is asked of the hands; each part has room for a roll's worth of the
+    // next.
+    private const int GoodBits = 34;
+    private const int StrikeBits = 20;
+    private const int OffLine = 16;
 
     private readonly LossMap losses;
     private readonly StrikeSpacing spacing;
@@ -28,13 +33,18 @@ internal sealed class StrikeChain
     internal List<(int Place, int Shift)> Best()
     {
         PlacesAhead[][] windows = [.. Enumerable.Range(0, shifts).Select(to => (PlacesAhead[])
-            [.. from last in Enumerable.Range(0, shifts) from island in spacing.Islands(to - last) select new PlacesAhead(last, island.From, island.To)])];
+            [
+                ..
+                from last in Enumerable.Range(0, shifts)
+                from island in spacing.Islands(to - last) select new PlacesAhead(last, island.From, island.To),
+            ])];
         int best = -1;
         for (int k = 0; k < grid.Places; k++)
         {
             for (int shift = 0; shift < shifts; shift++)
             {
-                int state = (k * shifts) + shift, good = losses.Good(k, shift);
+                int state = (k * shifts) + shift;
+                int good = losses.Good(k, shift);
                 (long merit, int from) = Behind(k, shift, windows[shift]);
                 if (good > 0)
                 {
@@ -44,7 +54,8 @@ internal sealed class StrikeChain
                 }
 
                 bool first = k == 0 || merits[state] > runningMerit[state - shifts];
-                (runningMerit[state], runningPlace[state]) = first ? (merits[state], k) : (runningMerit[state - shifts], runningPlace[state - shifts]);
+                (runningMerit[state], runningPlace[state]) =
+                    first ? (merits[state], k) : (runningMerit[state - shifts], runningPlace[state - shifts]);
             }
         }
 

@@ -4,10 +4,11 @@ using FeltNest.Geometry.NoFit;
 namespace FeltNest.Rolls.Plan.Chain;
 
 /// <summary>How far one strike must stand behind another, for every difference of their shifts.</summary>
-/// <remarks>Two parts are as far apart as the moving one's origin is from their no-fit region; so the forbidden advances are ranges of a level line within the gap of that region, for
-/// every pair of panels, exact on the parts' polygons. Strikes on one line, whole feeds apart, are the layout and need no test. Strikes further apart than their length and the gap are
-/// always clear. Where three strikes in a row could meet (length and gap over two feeds), advances off the line are at least length and gap less one feed, so that only neighbours meet:
-/// safe, and at that place a little more than geometry alone would ask.</remarks>
+/// <remarks>Two parts are as far apart as the moving one's origin is from their no-fit region; so the forbidden advances are ranges of a
+/// level line within the gap of that region, for every pair of panels, exact on the parts' polygons. Strikes on one line, whole feeds
+/// apart, are the layout and need no test. Strikes further apart than their length and the gap are always clear. Where three strikes in a
+/// row could meet (length and gap over two feeds), advances off the line are at least length and gap less one feed, so that only neighbours
+/// meet: safe, and at that place a little more than geometry alone would ask.</remarks>
 internal sealed class StrikeSpacing
 {
     private readonly StrikePattern pattern;
@@ -44,7 +45,9 @@ internal sealed class StrikeSpacing
             foreach (StrikePanel second in pattern.Panels)
             {
                 // Only pairs that an advance of one feed or more can bring together.
-                if (first.MaxX - second.MinX + gap >= pattern.FeedMm && second.MinY + side <= first.MaxY + gap && second.MaxY + side >= first.MinY - gap)
+                if (first.MaxX - second.MinX + gap >= pattern.FeedMm
+                    && second.MinY + side <= first.MaxY + gap
+                    && second.MaxY + side >= first.MinY - gap)
                 {
                     Bar(barred, first, second, side);
                 }
@@ -76,10 +79,12 @@ internal sealed class StrikeSpacing
 
     private void Bar(bool[] barred, StrikePanel first, StrikePanel second, double side)
     {
-        double x = second.Placed.XMm - first.Placed.XMm, y = second.Placed.YMm + side - first.Placed.YMm;
+        double x = second.Placed.XMm - first.Placed.XMm;
+        double y = second.Placed.YMm + side - first.Placed.YMm;
         foreach (XRange range in LevelLine.Near(Region(first, second), y, gap))
         {
-            int from = Math.Max(0, (int)Math.Ceiling(((range.From - x) / grid.StepMm) - 1e-9)), to = Math.Min(barred.Length - 1, (int)Math.Floor(((range.To - x) / grid.StepMm) + 1e-9));
+            int from = Math.Max(0, (int)Math.Ceiling(((range.From - x) / grid.StepMm) - 1e-9));
+            int to = Math.Min(barred.Length - 1, (int)Math.Floor(((range.To - x) / grid.StepMm) + 1e-9));
             for (int step = from; step <= to; step++)
             {
                 barred[step] = true;
@@ -90,6 +95,8 @@ internal sealed class StrikeSpacing
     private IReadOnlyList<Point2[]> Region(StrikePanel first, StrikePanel second)
     {
         (int, double, int, double) key = (first.Placed.Part, first.Placed.AngleDeg, second.Placed.Part, second.Placed.AngleDeg);
-        return regions.TryGetValue(key, out IReadOnlyList<Point2[]>? rings) ? rings : regions[key] = NoFitRegion.Of(first.Turned, second.Turned).Rings;
+        return regions.TryGetValue(key, out IReadOnlyList<Point2[]>? rings)
+            ? rings
+            : regions[key] = NoFitRegion.Of(first.Turned, second.Turned).Rings;
     }
 }

@@ -14,7 +14,8 @@ public sealed class RowSequenceModelTests
     [Fact]
     public void A_row_of_all_panels_wins_where_rows_next_but_one_would_meet()
     {
-        // Kind 0 stands once in the repeat and needs 1 + 2 + 2 + 1 for three rows, but rows next but one meet; kinds 1 and 2 stand three times and are 9 and 7 high.
+        // Kind 0 stands once in the repeat and needs 1 + 2 + 2 + 1 for three rows, but rows next but one meet; kinds 1 and 2 stand three
+        // times and are 9 and 7 high.
         double[,] steps = { { 2, 9, 9 }, { 9, 9, 9 }, { 9, 9, 9 } };
         Assert.Equal(("2", 7.0), Found(meet: true));
         Assert.Equal(("0 0 0", 6.0), Found(meet: false));
@@ -37,9 +38,11 @@ public sealed class RowSequenceModelTests
 
     private static bool AgreesWithAllSequences(Random random)
     {
-        int kinds = random.Next(1, 4), panels = random.Next(2, 5);
+        int kinds = random.Next(1, 4);
+        int panels = random.Next(2, 5);
         int[] copies = [.. Enumerable.Range(0, kinds).Select(_ => random.Next(0, 4))];
-        double[] bottoms = [.. copies.Select(c => c == 0 ? double.PositiveInfinity : random.NextDouble())], tops = [.. copies.Select(_ => random.NextDouble())];
+        double[] bottoms = [.. copies.Select(c => c == 0 ? double.PositiveInfinity : random.NextDouble())];
+        double[] tops = [.. copies.Select(_ => random.NextDouble())];
         double[,] steps = new double[kinds, kinds];
         bool[,,] meet = new bool[kinds, kinds, kinds];
         for (int a = 0; a < kinds; a++)
@@ -57,7 +60,11 @@ public sealed class RowSequenceModelTests
         double least = double.PositiveInfinity;
         Extend([], 0, 0);
         (int[] Kinds, double Width)? found = new RowSequenceModel(copies, bottoms, tops, steps, (a, b, c) => meet[a, b, c]).Least(panels);
-        return found is null ? double.IsInfinity(least) : Math.Abs(found.Value.Width - least) < 1e-9 && Math.Abs(WidthOf(found.Value.Kinds) - least) < 1e-9 && found.Value.Kinds.Sum(k => copies[k]) == panels;
+        return found is null
+            ? double.IsInfinity(least)
+            : Math.Abs(found.Value.Width - least) < 1e-9
+                && Math.Abs(WidthOf(found.Value.Kinds) - least) < 1e-9
+                && found.Value.Kinds.Sum(k => copies[k]) == panels;
 
         void Extend(List<int> rows, int count, int depth)
         {

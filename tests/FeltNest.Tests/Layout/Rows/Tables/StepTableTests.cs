@@ -40,7 +40,8 @@ public sealed class StepTableTests
         Random random = new(5);
         for (int run = 0; run < 20; run++)
         {
-            TurnedPart below = Turned(random), above = Turned(random);
+            TurnedPart below = Turned(random);
+            TurnedPart above = Turned(random);
             StepTable table = StepTable.Make(below, above);
             double pitch = 12 + (30 * random.NextDouble());
             (double step, double shift) = table.LeastOverRow(pitch);

@@ -24,7 +24,9 @@ public sealed class TiltRowsTests
         double pitch = Math.Max(Apart, 2 * Math.Sqrt((Apart * Apart) - (step * step)));
         RowLattice found = Discs.Fit(rows, Discs.Height + ((rows - 1) * step))!;
         Assert.Equal(pitch, found.Pitch, 0.2);
-        Assert.Equal(0, Math.IEEERemainder(found.Shift - (pitch / 2), pitch), Math.Max(0.2, 0.55 * Math.Abs(pitch - (2 * Math.Sqrt(Math.Max(0, (Apart * Apart) - (step * step)))))));
+        Assert.Equal(
+            0, Math.IEEERemainder(found.Shift - (pitch / 2), pitch),
+            Math.Max(0.2, 0.55 * Math.Abs(pitch - (2 * Math.Sqrt(Math.Max(0, (Apart * Apart) - (step * step)))))));
         Assert.Equal((rows, step), (found.Rows, Math.Round(found.Step, 6)));
         Assert.Equal(rows / found.Pitch, found.Density);
     }
@@ -77,7 +79,8 @@ public sealed class TiltRowsTests
     [Fact]
     public void Fits_go_from_the_last_loose_row_count_to_the_deepest()
     {
-        // Loose rows are 36.37 apart: on 190 mm of cloth 5 of them take 185.5. Six rows are 30 apart, a pitch of 58.8; seven 25, 67.5; eight 21.4, 72.3; of nine next but one would meet.
+        // Loose rows are 36.37 apart: on 190 mm of cloth 5 of them take 185.5. Six rows are 30 apart, a pitch of 58.8; seven 25, 67.5;
+        // eight 21.4, 72.3; of nine next but one would meet.
         RowLattice[] fits = [.. Discs.Fits(190, 0.25)];
         Assert.Equal([4, 5, 6, 7, 8], fits.Select(f => f.Rows).Take(5));
         Assert.Equal([42, 42, 59, 67, 72], fits.Take(5).Select(f => Math.Round(f.Pitch, 0)));
@@ -94,7 +97,8 @@ public sealed class TiltRowsTests
         Assert.Equal(12, squares.Fit(3, 34)!.Pitch, 0.2);
         Assert.Equal(34 - 10, 2 * squares.Fit(3, 34)!.Step, 1e-9);
 
-        // Rows 1.5 apart in the place of 2: corners must be 2 apart aslant, so every second square is sqrt(2^2 - 1.5^2) beside the one below, with both of them in a period.
+        // Rows 1.5 apart in the place of 2: corners must be 2 apart aslant, so every second square is sqrt(2^2 - 1.5^2) beside the one
+        // below, with both of them in a period.
         Assert.Equal(2 * (10 + Math.Sqrt(4 - 2.25)), squares.Fit(2, 21.5)!.Pitch, 0.5);
     }
 
@@ -104,20 +108,26 @@ public sealed class TiltRowsTests
     public void A_mirrored_part_is_the_part_made_of_its_mirror(double tilt)
     {
         Outline hook = Shapes.Of(4, 0, 0, 4, 0, 4, 1, 1, 1, 1, 3, 0, 3);
-        TurnedPart mirrored = TurnedPart.Make(hook, tilt, 0.1, 1.05).Mirrored(), made = TurnedPart.Make(Outline.From(hook.Turned(tilt).Points.Select(p => new Point2(-p.X, p.Y))), 0, 0.1, 1.05);
-        Assert.Equal((made.First, made.FirstGrown, made.Top.Length, made.TopGrown.Length), (mirrored.First, mirrored.FirstGrown, mirrored.Top.Length, mirrored.TopGrown.Length));
+        TurnedPart mirrored = TurnedPart.Make(hook, tilt, 0.1, 1.05).Mirrored();
+        TurnedPart made = TurnedPart.Make(Outline.From(hook.Turned(tilt).Points.Select(p => new Point2(-p.X, p.Y))), 0, 0.1, 1.05);
+        Assert.Equal(
+            (made.First, made.FirstGrown, made.Top.Length, made.TopGrown.Length),
+            (mirrored.First, mirrored.FirstGrown, mirrored.Top.Length, mirrored.TopGrown.Length));
         Assert.Equal(0, Off(made.Top, mirrored.Top) + Off(made.Bottom, mirrored.Bottom) + Off(made.TopGrown, mirrored.TopGrown), 1e-9);
-        Assert.Equal(0, Off([made.MinX, made.MaxX, made.MinY, made.MaxY], [mirrored.MinX, mirrored.MaxX, mirrored.MinY, mirrored.MaxY]), 1e-9);
+        Assert.Equal(
+            0, Off([made.MinX, made.MaxX, made.MinY, made.MaxY], [mirrored.MinX, mirrored.MaxX, mirrored.MinY, mirrored.MaxY]), 1e-9);
         Assert.Equal(Math.PI - tilt, mirrored.Tilt);
     }
 
     [Fact]
     public void A_pair_is_both_parts_turned_together()
     {
-        // A bar of 20 by 10 and one turned upright beside it, 40 along: the pair tilted by 90 degrees stands with the second one above, lying flat.
+        // A bar of 20 by 10 and one turned upright beside it, 40 along: the pair tilted by 90 degrees stands with the second one above,
+        // lying flat.
         Outline bar = Shapes.Of(1, 0, 0, 20, 0, 20, 10, 0, 10);
         TurnedPart pair = TurnedPart.Pair(bar, new Point2(40, 0), Math.PI / 2, Math.PI / 2, 0.1, 0);
-        Assert.Equal((400, -10, 45, 55), (Math.Round(pair.Area, 9), Math.Round(pair.MinY, 9), Math.Round(pair.MaxY, 9), Math.Round(pair.Height, 9)));
+        Assert.Equal(
+            (400, -10, 45, 55), (Math.Round(pair.Area, 9), Math.Round(pair.MinY, 9), Math.Round(pair.MaxY, 9), Math.Round(pair.Height, 9)));
         Assert.Equal((-10, 10), (Math.Round(pair.MinX, 9), Math.Round(pair.MaxX, 9)));
 
         // In the middle both are met, at the sides only the flat one: from 35 to 45.

@@ -9,7 +9,8 @@ namespace FeltNest.Cost.Compare.Findings.Ranges;
 /// <param name="TotalAtHigh">The same at the greatest value.</param>
 /// <param name="BestAtLow">Row that is the cheapest at the least value.</param>
 /// <param name="BestAtHigh">Row that is the cheapest at the greatest value.</param>
-public sealed record CostSwing(string Assumption, double Low, double Likely, double High, decimal TotalAtLow, decimal TotalAtHigh, string BestAtLow, string BestAtHigh)
+public sealed record CostSwing(
+    string Assumption, double Low, double Likely, double High, decimal TotalAtLow, decimal TotalAtHigh, string BestAtLow, string BestAtHigh)
 {
     /// <summary>How far the total goes.</summary>
     public decimal Span => Math.Abs(TotalAtHigh - TotalAtLow);

@@ -1,6 +1,7 @@
 namespace FeltNest.Cost.Compare.Findings.Ranges;
 
-/// <summary>Looks at single assumptions, all others and the lays as they are: where another row becomes the cheapest, and what a stated range does to the best row.</summary>
+/// <summary>Looks at single assumptions, all others and the lays as they are: where another row becomes the cheapest, and what a stated
+/// range does to the best row.</summary>
 internal sealed class RankFlips(IReadOnlyList<CompareRow> rows, Func<CompareRow, PriceChange, decimal> total)
 {
     // How finely a range is looked through, and how exactly a flip is then found, as shares of the range.
@@ -22,7 +23,10 @@ internal sealed class RankFlips(IReadOnlyList<CompareRow> rows, Func<CompareRow,
     public IReadOnlyList<CostSwing> Swings(IEnumerable<Assumption> assumptions) =>
     [
         .. assumptions.Where(a => a.IsStated)
-            .Select(a => new CostSwing(a.Words, a.Low, a.Now, a.High, total(best, a.At(a.Low).For(best.Case.Name)), total(best, a.At(a.High).For(best.Case.Name)), Winner(a, a.Low), Winner(a, a.High)))
+            .Select(a =>
+                new CostSwing(
+                    a.Words, a.Low, a.Now, a.High, total(best, a.At(a.Low).For(best.Case.Name)),
+                    total(best, a.At(a.High).For(best.Case.Name)), Winner(a, a.Low), Winner(a, a.High)))
             .OrderByDescending(s => s.Span),
     ];
 
@@ -35,10 +39,12 @@ internal sealed class RankFlips(IReadOnlyList<CompareRow> rows, Func<CompareRow,
     // Steps from here towards the end of the range; the first step over a flip is halved down to it, and the far side of it comes back.
     private double? Nearest(Assumption assumption, double to)
     {
-        double from = assumption.Now, range = to - from;
+        double from = assumption.Now;
+        double range = to - from;
         for (int i = 1; i <= Places && range != 0; i++)
         {
-            double near = from + (range * (i - 1) / Places), far = from + (range * i / Places);
+            double near = from + (range * (i - 1) / Places);
+            double far = from + (range * i / Places);
             if (Winner(assumption, far) == best.Case.Name)
             {
                 continue;

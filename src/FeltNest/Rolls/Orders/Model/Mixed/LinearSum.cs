@@ -37,5 +37,6 @@ internal sealed class LinearSum
     }
 
     /// <summary>Factors by variable, each variable once, in the order of first mention.</summary>
-    public IEnumerable<(Unknown Variable, double Factor)> Gathered() => terms.GroupBy(t => t.Variable.Index).Select(g => (g.First().Variable, g.Sum(t => t.Factor)));
+    public IEnumerable<(Unknown Variable, double Factor)> Gathered() =>
+        terms.GroupBy(t => t.Variable.Index).Select(g => (g.First().Variable, g.Sum(t => t.Factor)));
 }

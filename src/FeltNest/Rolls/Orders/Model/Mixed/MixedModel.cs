@@ -2,19 +2,26 @@ using Google.OrTools.LinearSolver;
 
 namespace FeltNest.Rolls.Orders.Model.Mixed;
 
-/// <summary>A mixed-integer model that is solved for one aim after the other. One thread and a limit on counted nodes: the same question gives the same answer.</summary>
+/// <summary>A mixed-integer model that is solved for one aim after the other. One thread and a limit on counted nodes: the same question
+/// gives the same answer.</summary>
 internal sealed class MixedModel : IDisposable
 {
-    // Nodes of the search tree for one unit of effort: so many, and no more than so many times the variables, as a node of a great model is more work.
-    private const long NodesPerEffort = 2000, WorkPerEffort = 200_000, LeastNodes = 20;
+    // Nodes of the search tree for one unit of effort: so many, and no more than so many times the variables, as a node of a great model is
+    // more work.
+    private const long NodesPerEffort = 2000;
+    private const long WorkPerEffort = 200_000;
+    private const long LeastNodes = 20;
 
     // Aims this near to their bound are reached, as a share: a hundredth of a per cent, below what any price is known to.
     internal const double RelativeGap = 1e-4;
 
-    // Branching by what was learned: trying branches beforehand took most of the time on thirty orders. Few rounds of cuts: later ones moved the bound by a thousandth.
-    private const string Search = "randomization/randomseedshift = 0\nbranching/pscost/priority = 100000\nseparating/maxroundsroot = 3\n" + OwnInterrupts;
+    // Branching by what was learned: trying branches beforehand took most of the time on thirty orders. Few rounds of cuts: later ones
+    // moved the bound by a thousandth.
+    private const string Search =
+        "randomization/randomseedshift = 0\nbranching/pscost/priority = 100000\nseparating/maxroundsroot = 3\n" + OwnInterrupts;
 
-    // The solver would catch an interrupt while it works and keep it from the program: the search would end early and the run go on as if nothing had been asked.
+    // The solver would catch an interrupt while it works and keep it from the program: the search would end early and the run go on as if
+    // nothing had been asked.
     private const string OwnInterrupts = "misc/catchctrlc = FALSE\n";
 
     private readonly Solver solver = Solver.CreateSolver("SCIP") ?? throw new InvalidOperationException("the solver SCIP is not there");
@@ -66,7 +73,8 @@ internal sealed class MixedModel : IDisposable
 
     /// <summary>The same with a share of the nodes that the effort allows.</summary>
     public ModelReach? Minimise(LinearSum aim, double share, CancellationToken stop) =>
-        Solved(aim, Math.Max(LeastNodes, (long)(share * Math.Min(NodesPerEffort * effort, WorkPerEffort * effort / variables.Count))), stop);
+        Solved(
+            aim, Math.Max(LeastNodes, (long)(share * Math.Min(NodesPerEffort * effort, WorkPerEffort * effort / variables.Count))), stop);
 
     /// <summary>Looks for a better solution with some variables held at the values they have.</summary>
     /// <param name="aim">The sum to make small.</param>
@@ -148,7 +156,8 @@ internal sealed class MixedModel : IDisposable
     }
 
     // What the last solution is worth, where it has a value for every variable.
-    private ModelReach? Last(LinearSum aim) => values?.Length == variables.Count ? new ModelReach(ValueOf(aim), double.NegativeInfinity, false) : null;
+    private ModelReach? Last(LinearSum aim) =>
+        values?.Length == variables.Count ? new ModelReach(ValueOf(aim), double.NegativeInfinity, false) : null;
 
     /// <inheritdoc/>
     public void Dispose() => solver.Dispose();
@@ -165,8 +174,8 @@ internal sealed class MixedModel : IDisposable
         unwritten.Add((solver.MakeConstraint(low - sum.Constant, high - sum.Constant), sum));
     }
 
-    // Rows handed over whole go to the solver in the order of a hash table of addresses, which is another one in every run, and its search follows that order.
-    // So it is first given the rows empty, and then every factor by itself, in the order of the model.
+    // Rows handed over whole go to the solver in the order of a hash table of addresses, which is another one in every run, and its search
+    // follows that order. So it is first given the rows empty, and then every factor by itself, in the order of the model.
     private void Write()
     {
         if (unwritten.Count == 0)
