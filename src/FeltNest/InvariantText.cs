@@ -3,7 +3,7 @@ using System.Runtime.CompilerServices;
 
 namespace FeltNest;
 
-/// <summary>Texts whose numbers are written with a decimal point whatever the language of the machine; long ones may be joined with +.</summary>
+/// <summary>Texts whose numbers have a decimal point whatever the language of the machine; long ones may be joined with +.</summary>
 internal static class InvariantText
 {
     /// <summary>The text of an interpolated string.</summary>

@@ -48,7 +48,7 @@ public sealed class LayoutPropertyTests
         },
         iter: Runs.Count(24), threads: 1);
 
-    // With FELTNEST_TEST_RUNS=100 these are the 2,000 of which DEVELOPERS.md gives the count.
+    // With FELTNEST_TEST_RUNS=100 these are the 2,000 of which tests/CHECKS.md gives the count.
     [Fact]
     public void Outlines_of_every_kind_keep_gap_width_and_rules_in_the_independent_check()
     {

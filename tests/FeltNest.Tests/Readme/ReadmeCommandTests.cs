@@ -1,22 +1,30 @@
+using System.Globalization;
 using System.Diagnostics;
-using System.Text.RegularExpressions;
 using FeltNest.Tests.Files;
 using Xunit;
 
 namespace FeltNest.Tests.Readme;
 
-/// <summary>Every feltnest command of README.md and then of DEVELOPERS.md runs, in its order, in a folder that holds nothing but the
+/// <summary>Every feltnest command of the README and then of each worked day runs, in its order, in a folder that holds nothing but the
 /// shapes.</summary>
-public sealed partial class ReadmeCommandTests : IDisposable
+public sealed class ReadmeCommandTests : IDisposable
 {
-    private const string Run = "dotnet run --project src/FeltNest.Cli -c Release -- ";
+    // A day may build on what the README and the days before it wrote.
+    private static readonly string[][] Pages =
+    [
+        ["README.md"],
+        ["shapes", "demo", "cover-engineer.md"],
+        ["shapes", "demo", "planner.md"],
+        ["shapes", "demo", "toolmaker.md"],
+        ["shapes", "demo", "cost-engineer.md"],
+    ];
 
     private readonly TempFolder folder = new();
 
     public void Dispose() => folder.Dispose();
 
     [Fact]
-    public async Task Every_command_of_the_readme_and_the_developers_page_runs()
+    public async Task Every_command_of_the_readme_and_of_the_worked_days_runs()
     {
         string shapes = RepositoryFile.PathOf("shapes");
         foreach (string file in Directory.GetFiles(shapes, "*", SearchOption.AllDirectories))
@@ -26,44 +34,20 @@ public sealed partial class ReadmeCommandTests : IDisposable
             File.Copy(file, copy);
         }
 
-        string[] readme = [.. Commands()];
-        string[] developers =
-        [
-            .. Inline().Matches(File.ReadAllText(RepositoryFile.PathOf("DEVELOPERS.md"))).Select(match => match.Groups[1].Value),
-        ];
-        Assert.True(readme.Length >= 7, "the README shows its commands in fenced blocks");
-        Assert.True(developers.Length >= 7, "the developers' page shows its commands as code in a line");
-        foreach (string command in readme.Concat(developers).Distinct())
+        HashSet<string> done = [];
+        foreach (string[] page in Pages)
         {
-            (int code, string messages) = await RunAsync(command);
-            Assert.True(code == 0, $"{command}: exit code {code}: {messages}");
+            string[] commands = [.. PageCommands.Of(page)];
+            Assert.True(commands.Length > 0, $"{page[^1]} shows its commands in fenced blocks");
+            foreach (string command in commands.Where(done.Add))
+            {
+                (int code, string messages) = await RunAsync(command);
+                Assert.True(code == 0, $"{page[^1]}: {command}: exit code {code}: {messages}");
+            }
         }
 
         Assert.True(File.Exists(folder.Path("output/type-2-w1500-g4/layout.png")), "the main command writes where the README says");
     }
-
-    private static IEnumerable<string> Commands()
-    {
-        bool fenced = false;
-        foreach (string line in File.ReadLines(RepositoryFile.PathOf("README.md")))
-        {
-            if (line.StartsWith("```", StringComparison.Ordinal))
-            {
-                fenced = !fenced;
-            }
-            else if (fenced && line.StartsWith(Run, StringComparison.Ordinal))
-            {
-                yield return line[Run.Length..];
-            }
-            else if (fenced && line.StartsWith("feltnest ", StringComparison.Ordinal))
-            {
-                yield return line["feltnest ".Length..];
-            }
-        }
-    }
-
-    [GeneratedRegex("`feltnest ([^`]+)`")]
-    private static partial Regex Inline();
 
     private async Task<(int Code, string Messages)> RunAsync(string command)
     {
