@@ -126,7 +126,7 @@ internal static class DefaultFolder
         die is { BedLengthMm: { } length, BedWidthMm: { } width } ? Word("bed", length) + Word("x", width) : string.Empty;
 
     private static string Word(string letter, double value) =>
-        letter + value.ToString("R", System.Globalization.CultureInfo.InvariantCulture);
+        letter + Math.Round(value, 9).ToString("R", System.Globalization.CultureInfo.InvariantCulture);
 
     // A result used as input is called after its folder: "panel" and "layout" say nothing.
     private static string NameOf(string input)

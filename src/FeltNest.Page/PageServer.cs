@@ -70,7 +70,7 @@ public sealed class PageServer : IAsyncDisposable
         catch (IOException error)
         {
             await server.DisposeAsync();
-            throw new InputException(null, "--port", $"{port} cannot be listened on: {error.Message}", error);
+            throw new InputException(null, "--port", $"{port} cannot be listened on ({error.Message}): choose another --port", error);
         }
 
         string address =

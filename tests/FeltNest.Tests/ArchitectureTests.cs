@@ -83,12 +83,14 @@ public sealed partial class ArchitectureTests
     }
 
     [Fact]
-    public void No_folder_holds_more_than_twelve_files_and_no_file_more_than_three_hundred_lines()
+    public void No_line_is_longer_than_a_hundred_and_forty_columns_and_none_declares_several_variables()
     {
-        Assert.All(
-            Sources(RepositoryFile.PathOf("src")).GroupBy(Path.GetDirectoryName),
-            folder => Assert.True(folder.Count() <= 12, $"{folder.Key}: {folder.Count()} files"));
-        Assert.All(Sources(RepositoryFile.PathOf("src")), file => Assert.True(File.ReadLines(file).Count() <= 300, file));
+        foreach (string file in Sources(RepositoryFile.PathOf("src")).Concat(Sources(RepositoryFile.PathOf("tests"))))
+        {
+            string[] lines = File.ReadAllLines(file);
+            Assert.DoesNotContain(lines, line => line.Length > 140);
+            Assert.DoesNotContain(lines, line => SeveralVariables().IsMatch(line));
+        }
     }
 
     private static IEnumerable<string> Sources() => Sources(Library);
@@ -105,6 +107,9 @@ public sealed partial class ArchitectureTests
         let used = match.Groups[1].Value
         where FolderOf(file).Length > 0 && (Stages.Contains(used) || Floors.Contains(used) || Surfaces.Contains(used))
         select (file, FolderOf(file), used);
+
+    [GeneratedRegex(@"^\s*(private |static |const |readonly )*(double|int|string|bool|long|decimal|Point2) \w+ = [^(){}<>]*, \w+ = ")]
+    private static partial Regex SeveralVariables();
 
     [GeneratedRegex(@"\bCancelAfter\b|\bPeriodicTimer\b|\bThreading\.Timer\b|\bThread\.Sleep\b")]
     private static partial Regex ClockTimers();

@@ -34,7 +34,7 @@ internal static class PageCommand
         await using PageServer server = await PageServer.Start(port, balls, stop);
         terminal.Results.WriteLine(server.Address);
         terminal.Results.Flush();
-        terminal.Say("the page is at the address above, for this machine alone; Ctrl-C ends it");
+        terminal.Say("the page is at the address above, for this computer alone; Ctrl-C ends it");
         await server.Run(stop);
         return ExitCode.Done;
     }

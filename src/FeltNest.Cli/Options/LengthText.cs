@@ -53,9 +53,8 @@ internal static class LengthText
 
         if ((length < Least || length > Greatest) && !(zeroAllowed && length == 0))
         {
-            result.AddError(
-                FormattableString.Invariant(
-                    $"{option}: {length:R} mm is outside {Least} mm to 100 m{(zeroAllowed ? " (0 is allowed)" : string.Empty)}"));
+            string allowed = zeroAllowed ? "0, or 0.1 mm to 100 m" : "0.1 mm to 100 m";
+            result.AddError(FormattableString.Invariant($"{option}: {length:R} mm is not allowed: {allowed}"));
         }
 
         return length;

@@ -132,10 +132,10 @@ function drawPanel() {
   rows("panel-figures", [
     ["cut panel", `${length(p.lengthMm)} x ${length(p.widthMm)}`], ["waist of the cut panel", length(p.waistMm)], ["area", `${p.areaMm2.toFixed(1)} mm2`], ["edge", length(p.perimeterMm)],
     ["fitted sphere, radius", length(p.sphereRadiusMm)], ["seam", length(p.seamLengthMm)], ["most stretch", number(p.maxStretchPercent, 2, " %")],
-    ["most compression along the edge", number(p.edgeMaxCompressionPercent, 2, " %")], ["edges out of step", number(p.edgeMismatchPercent, 4, " %")]]);
+    ["most compression along the edge", number(p.edgeMaxCompressionPercent, 2, " %")], ["edge length difference", number(p.edgeMismatchPercent, 4, " %")]]);
   const own = { core: p.coreMm, cement: p.cementMm, felt: p.feltMm, waist: p.seamWaistMm };
-  for (const [name, value] of Object.entries(own)) byId(`${name}-own`).textContent = asked[name] === "" ? `the ball's own: ${length(value)}` : "";
-  byId("edgeLimit-own").textContent = asked.edgeLimit === "" ? `the felt's own: ${p.edgeLimitPercent} %` : "";
+  for (const [name, value] of Object.entries(own)) byId(`${name}-own`).textContent = asked[name] === "" ? `from the ball file: ${length(value)}` : "";
+  byId("edgeLimit-own").textContent = asked.edgeLimit === "" ? `from the ball file: ${p.edgeLimitPercent} %` : "";
   byId("panel-warnings").replaceChildren(...p.warnings.map(w => { const li = document.createElement("li"); li.textContent = w; return li; }));
 }
 
@@ -155,7 +155,7 @@ function drawLay() {
   const felt = lay.felt, cost = lay.cost;
   rows("yield", [
     ["felt for a thousand balls", felt.squareMetres == null ? number(felt.laySquareMetres, 2, " m2") : number(felt.squareMetres, 2, " m2"), true],
-    ["the same in metres, kilograms", felt.metres == null ? "none" : `${felt.metres.toFixed(2)} m, ${number(felt.kilograms, 2, " kg")}`], ["of it the lay alone", number(felt.laySquareMetres, 2, " m2")],
+    ["the same in metres, kilograms", felt.metres == null ? "none" : `${felt.metres.toFixed(2)} m, ${number(felt.kilograms, 2, " kg")}`], ["before losses", number(felt.laySquareMetres, 2, " m2")],
     ...(cost ? [["cost for a thousand balls", `${cost.total.toFixed(2)} ${cost.currency}`, true], ["not counted in it", cost.notCounted.join(", ") || "nothing"]] : [["cost for a thousand balls", "give a price"]]),
     ["panels per metre", lay.panelsPerMetre.toFixed(3)], ["balls per metre", lay.ballsPerMetre.toFixed(3)], ["waste, full width, one repeat", number(lay.wastePercent, 2, " %")],
     ["best lattice without edges", lay.planePercent == null ? "not worked out yet" : number(lay.planePercent, 2, " %")], ["no lay can use more than", lay.boundPercent == null ? "not worked out yet" : number(lay.boundPercent, 2, " %")]]);

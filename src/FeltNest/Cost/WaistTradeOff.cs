@@ -21,7 +21,7 @@ public sealed record WaistTradeOff(
     /// <summary>The rule that marked it, in words.</summary>
     public string Rule => string.Create(
         CultureInfo.InvariantCulture,
-        $"least felt per thousand balls among the waists whose edge is pushed together by at most {Ball.Felt.MaxEdgeCompressionPercent} "
+        $"least felt per thousand balls among the waists whose edge is compressed by at most {Ball.Felt.MaxEdgeCompressionPercent} "
             + $"% and whose felt is stretched by at most {Ball.Felt.MaxStretchPercent} %");
 
     /// <summary>What the rule found, in words.</summary>

@@ -96,7 +96,7 @@ public static class PanelReport
         if (!limit.IsActive)
         {
             table.Line(
-                "edge limit", "does not act",
+                "edge limit", "not reached",
                 FormattableString.Invariant(
                     $"the edge takes up {limit.UnlimitedCompressionPercent:0.00} %, the limit is {limit.LimitPercent:0.##} %"));
             return;

@@ -20,7 +20,7 @@ public static class PanelWarnings
         if (!ball.Felt.TakesAlongEdge(panel.Strain.EdgeMaxCompressionPercent))
         {
             lines.Add(
-                Percent("the edge is pushed together by up to", panel.Strain.EdgeMaxCompressionPercent, ball.Felt.MaxEdgeCompressionPercent)
+                Percent("the edge is compressed by up to", panel.Strain.EdgeMaxCompressionPercent, ball.Felt.MaxEdgeCompressionPercent)
                     + ": it may pucker");
         }
 

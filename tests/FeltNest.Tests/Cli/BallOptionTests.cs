@@ -38,7 +38,7 @@ public sealed class BallOptionTests : IDisposable
         Assert.Contains("no ball was given: the shipped example type-2 is assumed", Assert.Single(run.Messages), StringComparison.Ordinal);
         JsonElement layout = JsonDocument.Parse(run.Out).RootElement;
         Assert.Contains(
-            "core.outerDiameterMm=59", layout.GetProperty("panels")[0].GetProperty("ball").GetString(), StringComparison.Ordinal);
+            "core 59 mm", layout.GetProperty("panels")[0].GetProperty("ball").GetString(), StringComparison.Ordinal);
         Assert.Contains("is assumed", layout.GetProperty("assumptions").GetRawText(), StringComparison.Ordinal);
     }
 

@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Diagnostics;
 using FeltNest.Tests.Files;
 using Xunit;
@@ -23,7 +22,7 @@ public sealed class ReadmeCommandTests : IDisposable
 
     public void Dispose() => folder.Dispose();
 
-    [Fact]
+    [Fact(Explicit = true)]
     public async Task Every_command_of_the_readme_and_of_the_worked_days_runs()
     {
         string shapes = RepositoryFile.PathOf("shapes");

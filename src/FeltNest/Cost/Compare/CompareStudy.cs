@@ -108,7 +108,7 @@ public sealed class CompareStudy
             RollLayout wide = lays.On(offer.WidthMm, item.Trims, stop);
             (FeltAccount felt, CostSheet? cost) = Priced(item, LayPlan.Of(wide));
             nominal = new NominalWidth(
-                offer.WidthMm, wide.PanelsPerMetre, felt.PerThousandBalls.Metres, felt.PerThousandBalls.SquareMetres, cost?.Total);
+                offer.WidthMm, wide.PanelsPerMetre, felt.PerThousandBalls.SquareMetres, cost?.Total);
         }
 
         return new CompareRow(item, 0, layout, YieldAccount.Of(layout), account, sheet, nominal, Kept(item, sheet))

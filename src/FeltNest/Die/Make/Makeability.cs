@@ -17,10 +17,10 @@ internal static class Makeability
         [.. Overload(design), .. Assumed(design), .. Bends(design), .. Gaps(design, work), .. Stack(design), .. OnPress(design)];
 
     private static IEnumerable<MakeNote> Overload(DieDesign design) =>
-        design.DoNotRun is { } words ? [new MakeNote(words, null, true)] : [];
+        design.DoNotRun is { } words ? [new MakeNote(words, null)] : [];
 
     private static IEnumerable<MakeNote> Assumed(DieDesign design) =>
-        design.Request.Order.IsAssumed ? [new MakeNote(UsualOrder.Words, null, true)] : [];
+        design.Request.Order.IsAssumed ? [new MakeNote(UsualOrder.Words, null)] : [];
 
     private static IEnumerable<MakeNote> Bends(DieDesign design)
     {
@@ -34,12 +34,12 @@ internal static class Makeability
                     Invariant(
                         $"radius {piece.RadiusMm:0.00} mm at ({piece.Middle.X:0.0}, {piece.Middle.Y:0.0}) leaves the rule an inside "
                             + $"bend of {rule.InsideBendMm(piece.RadiusMm, piece.Turn > 0):0.00} mm, {rule.LeastBendMm:0.##} is its limit"),
-                    piece.Middle, false);
+                    piece.Middle);
             }
 
             if (tight.Length > MostBends)
             {
-                yield return new MakeNote($"{tight.Length - MostBends} more bends are as tight", null, false);
+                yield return new MakeNote($"{tight.Length - MostBends} more bends are as tight", null);
             }
 
             if (edge.Corners.Count > 0)
@@ -48,7 +48,7 @@ internal static class Makeability
                 yield return new MakeNote(
                     Invariant(
                         $"{edge.Corners.Count} corner{(edge.Corners.Count == 1 ? string.Empty : "s")}, the first at ({at.X:0.0}, "
-                            + $"{at.Y:0.0}): the rule is mitred there, not bent"), at, false);
+                            + $"{at.Y:0.0}): the rule is mitred there, not bent"), at);
             }
         }
     }
@@ -63,12 +63,12 @@ internal static class Makeability
             yield return new MakeNote(
                 Invariant(
                     $"common cut: {design.Gang.Common.SharedMm:0.0} mm of rule serve two cavities, drawn and counted once; nothing "
-                        + $"ejects between them there, rules butt where runs meet"), null, true);
+                        + $"ejects between them there, rules butt where runs meet"), null);
             if (order.Rule.Bevel is RuleBevel.SideWaste or RuleBevel.SidePanel)
             {
                 yield return new MakeNote(
                     "common cut with a side bevel: there is no waste for it, the body leans into the panel beside it: a centre bevel is "
-                        + "usual", null, true);
+                        + "usual", null);
             }
         }
 
@@ -77,7 +77,7 @@ internal static class Makeability
             yield return new MakeNote(
                 Invariant(
                     $"no ejection has room in cavit{(empty.Count == 1 ? "y" : "ies")} {string.Join(", ", empty.Take(MostBends))}"
-                        + $"{(empty.Count > MostBends ? " ..." : string.Empty)}: panels will stick in the die"), null, true);
+                        + $"{(empty.Count > MostBends ? " ..." : string.Empty)}: panels will stick in the die"), null);
         }
 
         if (design.Joint.WorstMm <= 0)
@@ -85,7 +85,7 @@ internal static class Makeability
             yield return new MakeNote(
                 Invariant(
                     $"strikes join without a gap: with feed and guide at their worst they overlap by {-design.Joint.WorstMm:0.00} mm, "
-                        + $"and panels at the joint are that much short or joined"), design.Joint.Place, true);
+                        + $"and panels at the joint are that much short or joined"), design.Joint.Place);
         }
 
         if (NearRules.LengthMm(design, work) is var near and > 0)
@@ -93,7 +93,7 @@ internal static class Makeability
             yield return new MakeNote(
                 Invariant(
                     $"{near:0} mm of edge stand nearer to another cavity's than a rule is thick without being the same line: those "
-                        + $"rules have no room, an outline that fits itself or a gap of {wanted:0.00} mm would do"), null, true);
+                        + $"rules have no room, an outline that fits itself or a gap of {wanted:0.00} mm would do"), null);
         }
 
         if (gap < wanted - 1e-4 && design.Gang.Common.SharedMm == 0)
@@ -103,7 +103,7 @@ internal static class Makeability
                     $"gap {gap:0.00} mm near ({design.LeastGapPlace.X:0.0}, {design.LeastGapPlace.Y:0.0}) of the die leaves "
                         + $"{Math.Max(0, gap - (2 * order.Rule.BodyInWasteMm)):0.00} mm of board and ejection between the rules, "
                         + $"{order.Ejection.RoomMm:0.##} is wanted: gap {wanted:0.00}"),
-                design.LeastGapPlace, true);
+                design.LeastGapPlace);
         }
     }
 
@@ -117,12 +117,12 @@ internal static class Makeability
                     $"stack of {order.Plies} x {order.FeltThicknessMm:0.##} = {order.StackMm:0.0} mm does not go into the "
                         + $"{order.CavityDepthMm:0.0} mm from board to edge: a rule of "
                         + $"{Math.Ceiling(order.Board.ThicknessMm + order.StackMm + 1):0} mm or a thinner board is wanted"),
-                null, true);
+                null);
         }
         else if (order.CavityDepthMm - order.StackMm < 1)
         {
             yield return new MakeNote(
-                Invariant($"only {order.CavityDepthMm - order.StackMm:0.0} mm above the stack are left for pressed ejection"), null, true);
+                Invariant($"only {order.CavityDepthMm - order.StackMm:0.0} mm above the stack are left for pressed ejection"), null);
         }
     }
 
@@ -131,25 +131,24 @@ internal static class Makeability
         DieOrder order = design.Request.Order;
         if (order.Force.Basis == ForceBasis.Placeholder)
         {
-            yield return new MakeNote("force per mm is NOT MEASURED: do not set the press from this", null, true);
+            yield return new MakeNote("force per mm is NOT MEASURED: do not set the press from this", null);
         }
 
         if (design.Request.Press is not { } press)
         {
-            yield return new MakeNote("no press was given: bed, force and tolerances of the feed are not looked at", null, true);
+            yield return new MakeNote("no press was given: bed, force and tolerances of the feed are not looked at", null);
             yield break;
         }
 
         if (order.Plies > press.MostPlies)
         {
-            yield return new MakeNote($"{order.Plies} plies, press {press.Name} takes {press.MostPlies}", null, true);
+            yield return new MakeNote($"{order.Plies} plies, press {press.Name} takes {press.MostPlies}", null);
         }
 
         if (press.DaylightMm is { } daylight && order.Rule.HeightMm + order.StackMm > daylight)
         {
             yield return new MakeNote(
-                Invariant($"rule and stack are {order.Rule.HeightMm + order.StackMm:0.0} mm high, the press opens {daylight:0.#} mm"), null,
-                true);
+                Invariant($"rule and stack are {order.Rule.HeightMm + order.StackMm:0.0} mm high, the press opens {daylight:0.#} mm"), null);
         }
 
         Point2 off = design.Gang.LoadOffBed;
@@ -158,19 +157,18 @@ internal static class Makeability
             yield return new MakeNote(
                 Invariant(
                     $"the load stands {off.X:0.0} mm along and {off.Y:0.0} mm across from the bed's middle: keep it within what the "
-                        + $"press's maker allows"), null, true);
+                        + $"press's maker allows"), null);
         }
 
         if (design.Gang.Places.Count > 1)
         {
             yield return new MakeNote(
-                $"one feed takes {design.Gang.Places.Count} strikes side by side: the head or the die moves across between them", null,
-                true);
+                $"one feed takes {design.Gang.Places.Count} strikes side by side: the head or the die moves across between them", null);
         }
 
         if (press.Dies.Count > 0 && !press.Dies.Contains(order.Name))
         {
-            yield return new MakeNote($"press {press.Name} names the dies that fit it, and {order.Name} is not among them", null, true);
+            yield return new MakeNote($"press {press.Name} names the dies that fit it, and {order.Name} is not among them", null);
         }
     }
 }

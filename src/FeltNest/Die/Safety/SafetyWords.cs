@@ -7,20 +7,20 @@ public static class SafetyWords
     public static IReadOnlyList<string> Deferral { get; } =
     [
         "Local codes, the machine maker's instructions and qualified or licensed people come first.",
-        "This sheet is no risk assessment, and a check of geometry is no leave to run.",
+        "This sheet is no risk assessment, and a check of geometry is no permission to run.",
     ];
 
     /// <summary>The block of the die sheet.</summary>
     public static IReadOnlyList<string> Block { get; } =
     [
-        "1  Strike by two-hand control or fitted guard only, never tied down, bridged or shared. It protects one person.",
-        "2  Isolate, lock out and prove dead before changing die, board or ejection or clearing a jam. Block the head.",
-        "3  Start of each shift: try guards, stop and two-hand control. What fails stops the work.",
-        "4  Carry a die by board or handles, edge covered, in cut-resistant gloves. Let a falling die fall. Rack it edge safe.",
+        "1  Strike by two-hand control or fitted guard only, never bypassed or shared. It protects only the operator.",
+        "2  Isolate, lock out, check that the power is off before changing die, board or ejection or clearing a jam. Block the head.",
+        "3  Start of each shift: try guards, stop and two-hand control. If one fails, do not cut.",
+        "4  Carry a die by board or handles, edge covered, in cut-resistant gloves. Never catch a falling die. Rack it edge safe.",
         "5  Force within the rating and central. Begin low, raise until it just cuts; more is no cure for a dull edge.",
         "6  Look for lifted rule, cracked joints and loose ejection. Take damaged dies out and tag them.",
-        "7  Coated felt, rubber solution: flammable vapour, heavier than air. Extract low, no sparks or heaters, earth rolls.",
-        "8  Clear of feed nips and turning rolls. Know a die's mass before lifting. Off-centre load within the maker's limit.",
+        "7  Coated felt, rubber solution: flammable vapour, heavier than air. Extract low, no sparks, no heaters; earth (ground) the rolls.",
+        "8  Keep hands out of feed rollers and turning rolls. Know a die's mass before lifting. Off-centre load within the maker's limit.",
         "9  Fibre dust: extract, never blow. Eye and ear protection as assessed. Lift rolls with aids.",
     ];
 
@@ -35,13 +35,13 @@ public static class SafetyWords
     public static IReadOnlyList<string> Ticket { get; } =
     [
         "Local codes, the machine maker's instructions and qualified people come first. This ticket is no risk assessment.",
-        "- Strike by two-hand control or fitted guard only, never bypassed. It protects one person: others keep clear.",
-        "- Isolate and prove dead before a hand goes under the head: die, board, ejection or jam. Block the head.",
-        "- Start of shift: try guards, stop and two-hand control. What fails stops the work.",
-        "- Carry a die with its edge covered, in cut-resistant gloves. Let a falling die fall.",
+        "- Strike by two-hand control or fitted guard only, never bypassed. It protects only the operator: others keep clear.",
+        "- Isolate, check that the power is off before a hand goes under the head: die, board, ejection or jam. Block the head.",
+        "- Start of shift: try guards, stop and two-hand control. If one fails, do not cut.",
+        "- Carry a die with its edge covered, in cut-resistant gloves. Never catch a falling die.",
         "- Least pressure that cuts, load centred, within the rating. A strike over the roll's end loads off centre.",
-        "- Coated felt and rubber solution: flammable vapour, heavier than air. Extract low, no sparks, no heaters.",
-        "- Keep clear of feed nips; lift rolls with aids; eye, ear and dust protection as assessed.",
+        "- Coated felt and rubber solution: flammable vapour, heavier than air. Extract low, no sparks; earth (ground) the rolls.",
+        "- Keep hands out of feed rollers; lift rolls with aids; eye, ear and dust protection as assessed.",
     ];
 
     /// <summary>The short form, one line each.</summary>

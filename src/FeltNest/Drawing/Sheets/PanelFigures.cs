@@ -23,7 +23,7 @@ internal static class PanelFigures
             ($"greatest stretch, felt takes {F(ball.Felt.MaxStretchPercent, "0.#", "%")}", Stretch(ball, panel)),
             ("greatest compression", F(panel.Strain.MaxCompressionPercent, "0.0", "%")),
             ("compression along the edge", F(panel.Strain.EdgeMaxCompressionPercent, "0.0", "%")),
-            ("mismatch of mating edges", F(panel.Strain.EdgeMismatchPercent, "0.000", "%")),
+            ("length difference of mating edges", F(panel.Strain.EdgeMismatchPercent, "0.000", "%")),
             ("elastic energy", F(panel.Strain.EnergyNmm, "0.00", "N mm")),
         ];
         if (panel.Fit is { } fit)

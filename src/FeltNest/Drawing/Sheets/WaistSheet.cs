@@ -44,7 +44,7 @@ public static class WaistSheet
             Line("greatest stretch", Brown, p => p.Strain.MaxStretchPercent),
             Limit("stretch limit", Brown, study.Ball.Felt.MaxStretchPercent),
             Line("compression", Slate, p => p.Strain.MaxCompressionPercent),
-            Line("edge take-up", Blue, p => p.Strain.EdgeMaxCompressionPercent),
+            Line("edge compression", Blue, p => p.Strain.EdgeMaxCompressionPercent),
             Limit("edge limit", Blue, study.Ball.Felt.MaxEdgeCompressionPercent));
         LineChart felt = Chart(
             "Felt per thousand balls, m\u00B2 of full roll width", Line(string.Empty, Green, p => p.Yield.PerThousandBalls.SquareMetres));
@@ -83,7 +83,7 @@ public static class WaistSheet
     {
         string head = study.Best is null
             ? study.Finding
-            : string.Create(CultureInfo.InvariantCulture, $"Dashed: waist {study.Best.WaistMm:0.###} mm, marked by the rule:");
+            : string.Create(CultureInfo.InvariantCulture, $"Dashed: waist {study.Best.WaistMm:0.###} mm, chosen because:");
         yield return new TextMark(
             StrokeFont.Fitted(head, Ink.Note, Width - (2 * Margin)), new Point2(Margin, Margin + 5), Ink.Note, Ink.Dark);
         if (study.Best is not null)

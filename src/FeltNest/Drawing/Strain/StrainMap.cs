@@ -88,7 +88,7 @@ internal sealed class StrainMap
             yield return new TextMark(number, new Point2(x, at.Y - 5), Ink.Note, Ink.Dark, TextAnchor.Middle);
         }
 
-        yield return new TextMark("pushed together", new Point2(at.X, at.Y + height + 1.5), Ink.Note, Ink.Dark);
+        yield return new TextMark("compressed", new Point2(at.X, at.Y + height + 1.5), Ink.Note, Ink.Dark);
         yield return new TextMark("stretched", new Point2(at.X + width, at.Y + height + 1.5), Ink.Note, Ink.Dark, TextAnchor.End);
         yield return new TextMark(
             "per cent of flat length", new Point2(at.X + (width / 2), at.Y + height + 1.5), Ink.Note, Ink.Soft, TextAnchor.Middle);

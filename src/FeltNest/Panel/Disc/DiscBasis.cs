@@ -34,9 +34,6 @@ internal sealed class DiscBasis
     /// <summary>Functions kept by the half-turn and zero on the rim.</summary>
     public static DiscBasis EvenBubbles(int degree, bool cosines, bool sines) => new(degree, Bubbles(degree, 0, cosines, sines));
 
-    /// <summary>Functions that change sign under the half-turn and are zero on the rim.</summary>
-    public static DiscBasis OddBubbles(int degree, bool cosines, bool sines) => new(degree, Bubbles(degree, 1, cosines, sines));
-
     /// <summary>Values and derivatives of all functions at a point.</summary>
     public void Evaluate(double x, double y, Span<double> values, Span<double> dx, Span<double> dy)
     {

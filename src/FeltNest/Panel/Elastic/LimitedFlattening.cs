@@ -65,7 +65,7 @@ internal sealed class LimitedFlattening(FeltLaw law, double limit, int degree)
 
         return new NoAnswerException(string.Create(
             CultureInfo.InvariantCulture,
-            $"felt.maxEdgeCompressionPercent: no panel was found whose edge is pushed together at most {100 * limit:0.##} %; "
+            $"felt.maxEdgeCompressionPercent: no panel was found whose edge is compressed at most {100 * limit:0.##} %; "
                 + $"{Math.Ceiling(1000 * high) / 10:0.#} % works"));
     }
 }

@@ -37,7 +37,7 @@ public static class DieReport
                     _ => "not stated",
                 }, design.Request.Layout.Rules.OneWay ? "the lay goes one way" : string.Empty)
             .Line(
-                "load off the bed's middle",
+                "load centre to bed centre",
                 design.Request.Press is null ? "no press given" : Invariant($"{gang.LoadOffBed.X:0.0}, {gang.LoadOffBed.Y:0.0} mm"));
         foreach (int part in design.Parts)
         {
@@ -70,7 +70,7 @@ public static class DieReport
                 "between strikes, worst", design.Joint.WorstMm, "0.000", "mm",
                 Invariant(
                     $"feed off by {design.Joint.FeedToleranceMm:0.##}, guide by {design.Joint.GuideToleranceMm:0.##} each, both edges "
-                        + $"at the rim of {design.Joint.EdgeProfileMm:0.##}"));
+                        + $"edges at their tolerance limit of {design.Joint.EdgeProfileMm:0.##}"));
         table = gang.Places.Count == 1
             ? table.Line(
                 "strikes side by side", "none",
@@ -94,7 +94,7 @@ public static class DieReport
                         + $"{order.Force.EjectionPercent:0.#} % ejection, {order.Force.ReservePercent:0.#} % reserve"));
         table = order.Force.Basis == ForceBasis.Placeholder
             ? table.Line(
-                "press", design.DoNotRun is null ? "not passed" : "DO NOT RUN",
+                "press", design.DoNotRun is null ? "not assessed: force not measured" : "DO NOT RUN",
                 design.DoNotRun ?? "NOT MEASURED: do not set the press from this")
             : design.Request.Press is { } press
                 ? table.Line(

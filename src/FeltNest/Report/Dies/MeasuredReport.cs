@@ -53,7 +53,7 @@ public static class MeasuredReport
                 "drift reaches it at", life.DriftLimit is { } limit ? Invariant($"{limit:0}") : "not seen",
                 "strikes, the first cavity and ply to do so")
             .Line("stated life", life.StatedLife is { } stated ? Invariant($"{stated}") : "not stated", "strikes")
-            .Line("rule again at", life.ReRuleAt is { } at ? Invariant($"{at:0}") : "not known", "strikes, whichever comes first");
+            .Line("re-rule at", life.ReRuleAt is { } at ? Invariant($"{at:0}") : "not known", "strikes, whichever comes first");
         if (life.Drifts.Count > 0)
         {
             table

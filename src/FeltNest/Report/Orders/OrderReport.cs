@@ -139,7 +139,7 @@ public static class OrderReport
                         : string.Empty;
                 string held = kept.Reserved.Count > 0
                     ? Invariant(
-                        $"; of it kept back: "
+                        $"; reserved: "
                             + $"{string.Join(", ", kept.Reserved.Select(r => Invariant($"{r.Metres:0.00} m for {r.Order.Name}")))}")
                     : string.Empty;
                 table.Line(

@@ -20,6 +20,8 @@ public static class RollReport
         int more = plan.GoodPanels - plan.BackToBackGoodPanels;
         int lost = plan.Strikes.Sum(s => s.Lost.Count);
         FourPointScore score = FourPointScore.Of(roll, plan.Request.Layout.Trims.TotalMm);
+        double end = (plan.Strikes[^1].XMm + plan.Pattern.LengthMm) / 1000;
+        double over = end - (roll.LengthMm / 1000);
         TextTable table = new();
         if (RollRoom.Warning(plan) is { } narrow)
         {
@@ -28,14 +30,14 @@ public static class RollReport
 
         table.Heading($"Roll {roll.Name}: strikes of {plan.Request.Layout.Parts[0].Name}")
             .Line("good panels", Whole(plan.GoodPanels), $"{plan.Balls} balls (pairs of one class)")
-            .Line("strikes in line", Whole(plan.BackToBackGoodPanels), "good panels one feed apart from the start, none moved")
-            .Line("gain over them", Whole(more), Invariant($"panels, {100.0 * more / Math.Max(1, plan.BackToBackGoodPanels):0.00} %"))
+            .Line("plain cutting", Whole(plan.BackToBackGoodPanels), "good panels, one feed apart from the start, no strike moved")
+            .Line("gain over that", Whole(more), Invariant($"panels, {100.0 * more / Math.Max(1, plan.BackToBackGoodPanels):0.00} %"))
             .Line(
                 "strikes", Whole(plan.Strikes.Count),
                 Invariant($"of {plan.Pattern.Panels.Count} panels; feed {plan.Pattern.FeedMm:0.###} mm, {Repeats(plan.Pattern.Repeats)}"))
             .Line(
-                "last cut ends at", plan.Strikes[^1].XMm / 1000 + (plan.Pattern.LengthMm / 1000), "0.00", "m",
-                Invariant($"of {roll.LengthMm / 1000:0.##} m"));
+                over > 0 ? "last strike overhangs" : "last strike ends at", over > 0 ? over : end, "0.00", "m",
+                Invariant($"the roll is {roll.LengthMm / 1000:0.##} m long"));
         table.Heading("Panels lost in these strikes").Line("all causes", Whole(lost));
         foreach (LossCause cause in Enum.GetValues<LossCause>())
         {

@@ -26,7 +26,7 @@ public sealed class InterruptedRunTests : IDisposable
     public void Dispose() => folder.Dispose();
 
     // All commands at once: each waits for the others more than for itself, so that moments fall all over its work.
-    [Fact]
+    [Fact(Explicit = true)]
     public async Task An_interrupt_at_any_time_ends_every_command_in_order()
     {
         Inputs();

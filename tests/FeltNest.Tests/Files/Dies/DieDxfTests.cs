@@ -246,7 +246,7 @@ public sealed class DieDxfTests : IDisposable
         }
     }
 
-    [Theory]
+    [Theory(Explicit = true)]
     [InlineData("bricks", false)]
     [InlineData("bricks", true)]
     [InlineData("round ends", false)]

@@ -247,7 +247,7 @@ public static class GangSheet
             ("cutting edge", $"{F(design.EdgeLengthMm / 1000, "0.000")} m"),
             ("board, about", $"{order.Board.Material}, {F(order.Board.ThicknessMm, "0.#")} mm; die {F(design.MassKg, "0.0")} kg"),
             (
-                "load centre x, y; off the bed's middle",
+                "load centre x, y; load centre to bed centre",
                 $"{F(LoadCentreX(order, gang), "0.0")}, {F(gang.LoadCentre.Y, "0.0")}; {OffBed(design)}"),
         ];
         lines.AddRange(Force(design));
@@ -294,7 +294,7 @@ public static class GangSheet
             ? (
                 $"share of press {press.Name}, {F(press.RatedForceKn, "0.#")} kN (allowed {F(press.AllowedSharePercent, "0.#")} %)",
                 $"{F(design.PressSharePercent!.Value, "0.0")} %")
-            : ($"press {press.Name}, {F(press.RatedForceKn, "0.#")} kN", "not passed: no measured force");
+            : ($"press {press.Name}, {F(press.RatedForceKn, "0.#")} kN", "not assessed: force not measured");
     }
 
     private static List<Mark> Coordinates(DieDesign design, Point2 top, double room)

@@ -59,7 +59,7 @@ public static class LifeSheet
             new Point2(Left, 60), 128,
             [
                 ("strikes so far", f(life.Strikes)), ("drift reaches the tolerance at", f(life.DriftLimit)),
-                ("stated life", f(life.StatedLife)), ("rule again at", $"{f(life.ReRuleAt)} strikes"),
+                ("stated life", f(life.StatedLife)), ("re-rule at", $"{f(life.ReRuleAt)} strikes"),
                 ("last readings", life.Failed ? "OUTSIDE the tolerance" : "within the tolerance"),
             ]));
         marks.AddRange(

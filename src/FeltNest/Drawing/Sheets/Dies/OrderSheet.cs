@@ -75,7 +75,7 @@ public static class OrderSheet
             ("press", design.Request.Press is { } press
                 ? $"{press.Name}, {f(press.RatedForceKn)} kN, bed {f(press.Bed.LengthMm)} x {f(press.Bed.WidthMm)} mm"
                 : Blank), ("mounting", order.Wishes.Mounting ?? Blank), ("registration to the press", order.Wishes.Registration ?? Blank),
-            ("first blank judged by", order.Wishes.JudgedBy ?? Blank), ("delivery, price", Blank),
+            ("first panel accepted by", order.Wishes.JudgedBy ?? Blank), ("delivery, price", Blank),
         ];
     }
 

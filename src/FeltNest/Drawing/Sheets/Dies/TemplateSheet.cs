@@ -46,7 +46,7 @@ public static class TemplateSheet
             "ACCEPT: all of its edge lies between the two full lines. REJECT: its edge passes the outer line or the inner line anywhere.",
             "Print at 100 %: the bar must measure 100 mm and the length of the outline "
                 + f(extent.Width)
-                + " mm, or the sheet is waste paper.",
+                + " mm, or do not use this sheet.",
             "First cut card blanks of every cavity, then felt; measure at the places numbered, relaxed, after at least an hour; mark "
                 + "cavity, top or bottom ply. Points measured all round can be judged by the program (die --measured).",
         ];

@@ -85,7 +85,7 @@ public static class TicketSheet
                 $"{Length(roll, cut)}, {roll.LeastWidthMm:0.#} to {roll.MostWidthMm:0.#} mm wide"
                     + $"{(cut is null ? $", {Faults(plan)}" : string.Empty)}")),
             (cut is null
-                ? "whole cloth from"
+                ? "usable roll starts at"
                 : "cut from",
                 Invariant(
                     $"{plan.Request.FromMm / 1000:0.###} m of the roll on"
