@@ -28,7 +28,7 @@ public sealed class PageWorkTests(BrowserPage page) : IClassFixture<BrowserPage>
         Assert.Empty(open.Errors);
     }
 
-    [Fact]
+    [Fact, Trait("tier", "long")]
     public async Task The_account_adds_to_a_hundred_and_a_price_gives_a_cost()
     {
         await using OpenTab open = await page.Open("?effort=1&width=700&price=12");
@@ -39,7 +39,7 @@ public sealed class PageWorkTests(BrowserPage page) : IClassFixture<BrowserPage>
         Assert.Matches(@"cost for a thousand balls\s+\d+\.\d\d EUR", await open.Tab.Locator("#yield").InnerTextAsync());
     }
 
-    [Fact]
+    [Fact, Trait("tier", "long")]
     public async Task Dragging_the_handle_moves_the_width()
     {
         await using OpenTab open = await page.Open();
@@ -63,7 +63,7 @@ public sealed class PageWorkTests(BrowserPage page) : IClassFixture<BrowserPage>
             $"() => document.getElementById('roll').getAttribute('aria-label').includes('{width:0.00} mm wide')");
     }
 
-    [Fact]
+    [Fact, Trait("tier", "long")]
     public async Task The_keyboard_alone_reaches_and_moves_everything()
     {
         await using OpenTab open = await page.Open();
@@ -92,7 +92,7 @@ public sealed class PageWorkTests(BrowserPage page) : IClassFixture<BrowserPage>
         Assert.Equal("1527", await open.Tab.Locator("#knob").GetAttributeAsync("aria-valuenow"));
     }
 
-    [Fact]
+    [Fact, Trait("tier", "long")]
     public async Task The_drawn_lay_is_saved_as_a_picture_in_mm()
     {
         await using OpenTab open = await page.Open("?effort=1&width=640");
@@ -103,7 +103,7 @@ public sealed class PageWorkTests(BrowserPage page) : IClassFixture<BrowserPage>
         Assert.EndsWith("mm", root.Attribute("width")!.Value, StringComparison.Ordinal);
     }
 
-    [Fact]
+    [Fact, Trait("tier", "long")]
     public async Task Two_tabs_keep_to_their_own_questions()
     {
         await using OpenTab one = await page.Open("?effort=1&width=520"), two = await page.Open("?effort=1&width=640");
@@ -114,7 +114,7 @@ public sealed class PageWorkTests(BrowserPage page) : IClassFixture<BrowserPage>
         Assert.Contains("gap=3", one.Tab.Url, StringComparison.Ordinal);
     }
 
-    [Fact]
+    [Fact, Trait("tier", "long")]
     public async Task A_server_that_was_started_again_answers_the_same_tab()
     {
         PageServer first = await PageServer.Start(0, [], TestContext.Current.CancellationToken);
@@ -132,7 +132,7 @@ public sealed class PageWorkTests(BrowserPage page) : IClassFixture<BrowserPage>
     }
 
     // 400 % of a window 1280 wide leaves 320 points (WCAG 2.2, 1.4.10 Reflow).
-    [Theory]
+    [Theory, Trait("tier", "long")]
     [InlineData(320, 256)]
     [InlineData(800, 1280)]
     [InlineData(1440, 900)]
@@ -143,7 +143,7 @@ public sealed class PageWorkTests(BrowserPage page) : IClassFixture<BrowserPage>
             await open.Tab.EvaluateAsync<bool>("() => document.documentElement.scrollWidth <= document.documentElement.clientWidth"));
     }
 
-    [Theory]
+    [Theory, Trait("tier", "long")]
     [InlineData(ColorScheme.Light)]
     [InlineData(ColorScheme.Dark)]
     public async Task No_serious_finding_of_accessibility(ColorScheme scheme)
@@ -158,7 +158,7 @@ public sealed class PageWorkTests(BrowserPage page) : IClassFixture<BrowserPage>
                 .Select(v => $"{v.Id}: {string.Join(" | ", v.Nodes.Select(n => n.Html))}"));
     }
 
-    [Fact]
+    [Fact, Trait("tier", "long")]
     public async Task A_field_out_of_range_says_so_at_the_field_and_recovers()
     {
         await using OpenTab open = await page.Open("?effort=1&width=520");
@@ -171,7 +171,7 @@ public sealed class PageWorkTests(BrowserPage page) : IClassFixture<BrowserPage>
         Assert.Equal(string.Empty, await open.Tab.Locator("#gap-fault").InnerTextAsync());
     }
 
-    [Fact]
+    [Fact, Trait("tier", "long")]
     public async Task A_malformed_address_falls_back_and_says_so()
     {
         await using OpenTab open = await page.Open("?effort=1&width=%3Cscript%3E&gap=-2&colour=red");
@@ -183,7 +183,7 @@ public sealed class PageWorkTests(BrowserPage page) : IClassFixture<BrowserPage>
         Assert.Equal("1500", await open.Tab.Locator("#width").InputValueAsync());
     }
 
-    [Fact]
+    [Fact, Trait("tier", "long")]
     public async Task Inches_are_shown_and_asked_back_in_mm()
     {
         await using OpenTab open = await page.Open("?effort=1&width=508");
@@ -196,7 +196,7 @@ public sealed class PageWorkTests(BrowserPage page) : IClassFixture<BrowserPage>
         Assert.Contains("unit=in", open.Tab.Url, StringComparison.Ordinal);
     }
 
-    [Fact]
+    [Fact, Trait("tier", "long")]
     public async Task A_press_changes_the_die_alone_and_the_chart_is_saved()
     {
         await using OpenTab open = await page.Open("?effort=1&width=300");
@@ -216,7 +216,7 @@ public sealed class PageWorkTests(BrowserPage page) : IClassFixture<BrowserPage>
         Assert.DoesNotContain(open.Errors, error => !error.Contains("400", StringComparison.Ordinal));
     }
 
-    [Fact]
+    [Fact, Trait("tier", "long")]
     public async Task An_offers_list_is_laid_side_by_side_or_refused_by_line()
     {
         await using OpenTab open = await page.Open("?effort=1&width=520");
@@ -238,7 +238,7 @@ public sealed class PageWorkTests(BrowserPage page) : IClassFixture<BrowserPage>
             .WaitForAsync();
     }
 
-    [Fact]
+    [Fact, Trait("tier", "long")]
     public async Task The_page_weighs_less_than_300_kB_and_a_hundred_widths_leave_it_flat()
     {
         await using OpenTab open = await page.Open("?effort=1&width=500");

@@ -108,7 +108,7 @@ public sealed partial class ArchitectureTests
         where FolderOf(file).Length > 0 && (Stages.Contains(used) || Floors.Contains(used) || Surfaces.Contains(used))
         select (file, FolderOf(file), used);
 
-    [GeneratedRegex(@"^\s*(private |static |const |readonly )*(double|int|string|bool|long|decimal|Point2) \w+ = [^(){}<>]*, \w+ = ")]
+    [GeneratedRegex(@"^\s*(private |static |const |readonly )*(double|int|bool|long|decimal|Point2) \w+ = [^(){}<>""]*, \w+ = ")]
     private static partial Regex SeveralVariables();
 
     [GeneratedRegex(@"\bCancelAfter\b|\bPeriodicTimer\b|\bThreading\.Timer\b|\bThread\.Sleep\b")]

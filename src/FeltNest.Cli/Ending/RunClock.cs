@@ -6,13 +6,16 @@ namespace FeltNest.Cli.Ending;
 /// it.</summary>
 internal sealed class RunClock
 {
+    // Results are drawn and written after the search: this much of the cap is left for them.
+    private static readonly TimeSpan Writing = TimeSpan.FromSeconds(0.5);
+
     private readonly Stopwatch since = Stopwatch.StartNew();
 
-    /// <summary>A token that is stopped once the run has taken so many seconds, or with another.</summary>
+    /// <summary>A token that is stopped in time for the run to end after so many seconds, or with another.</summary>
     public CancellationTokenSource Capped(double seconds, CancellationToken stop)
     {
         CancellationTokenSource capped = CancellationTokenSource.CreateLinkedTokenSource(stop);
-        TimeSpan left = TimeSpan.FromSeconds(seconds) - since.Elapsed;
+        TimeSpan left = TimeSpan.FromSeconds(seconds) - since.Elapsed - Writing;
         capped.CancelAfter(left > TimeSpan.Zero ? left : TimeSpan.Zero);
         return capped;
     }

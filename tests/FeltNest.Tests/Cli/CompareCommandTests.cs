@@ -33,7 +33,7 @@ public sealed class CompareCommandTests : IDisposable
         Assert.Contains(told, Assert.Single(run.Messages), StringComparison.Ordinal);
     }
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public async Task Offers_with_costs_give_five_files_that_agree()
     {
         CommandRun run = await CommandRun.Of(
@@ -136,7 +136,7 @@ public sealed class CompareCommandTests : IDisposable
         Assert.Contains("cost sheet, thousand good balls, EUR", run.Out, StringComparison.Ordinal);
     }
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public async Task A_layout_whose_die_is_kept_is_set_beside_a_new_one()
     {
         Assert.Equal(

@@ -77,7 +77,7 @@ public sealed class DieCommandTests(DesignedDie designed) : IClassFixture<Design
         Assert.Equal(4, (await CommandRun.Of("check", folder.Path("changed.json"))).Code);
     }
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public async Task Measured_points_pass_or_fail_and_inches_are_found()
     {
         IReadOnlyList<Point2> outline = DieCases.PanelLay.Parts[0].Outline.Points;

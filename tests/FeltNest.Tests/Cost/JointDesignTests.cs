@@ -17,7 +17,7 @@ public sealed class JointDesignTests
         Assert.True(joint.Layout.PanelsPerMetre >= joint.Choices[0].Yield.PanelsPerMetre);
     }
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public void The_panel_is_laid_at_the_angle_it_is_designed_for()
     {
         JointResult joint = Run(4, 2, 1);

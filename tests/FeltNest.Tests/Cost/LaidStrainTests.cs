@@ -16,7 +16,7 @@ public sealed class LaidStrainTests
 {
     private static readonly BallSpec Ball = BallReader.Read(RepositoryFile.PathOf("shapes", "balls", "type-2-woven.json")).Ball;
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public void A_panel_laid_off_its_design_needs_more_energy_than_one_designed_for_that_angle()
     {
         // The panel designed for the laid angle is the stationary one there; any other blank with the same edge rule stores more when its
@@ -31,7 +31,7 @@ public sealed class LaidStrainTests
         Assert.True(laid.Wrap.EdgeFree.EnergyNmm < laid.Wrap.EdgeHeld.EnergyNmm);
     }
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public void Laid_at_its_design_or_in_felt_without_a_warp_there_is_nothing_to_say()
     {
         (FlatPanel panel, RollLayout layout) = Laid(30);
@@ -42,7 +42,7 @@ public sealed class LaidStrainTests
         Assert.Empty(LaidStrain.Of(even, plain, Laid(75).Layout));
     }
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public void The_figures_stand_in_the_file_and_the_file_is_read_again()
     {
         (FlatPanel panel, RollLayout layout) = Laid(75);
@@ -60,7 +60,7 @@ public sealed class LaidStrainTests
             layout.Bands[0].Repeat.Panels.Count, LayoutReader.Read(folder.Path("layout.json")).Layout.Bands[0].Repeat.Panels.Count);
     }
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public void A_stretch_above_the_limit_at_the_laid_angle_is_warned_of()
     {
         (FlatPanel panel, RollLayout layout) = Laid(75);

@@ -42,7 +42,7 @@ public sealed class WaistStudyTests
             StringComparison.Ordinal);
     }
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public void A_waist_above_a_limit_of_the_felt_is_never_marked()
     {
         WaistTradeOff all = WaistStudy.Run(Ball, [24, 28, 32], Lay, stop: TestContext.Current.CancellationToken);

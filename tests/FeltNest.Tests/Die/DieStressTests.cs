@@ -19,7 +19,7 @@ public sealed class DieStressTests : IDisposable
 
     public void Dispose() => folder.Dispose();
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public void Dies_for_random_parts_pass_the_check()
     {
         HashSet<int> kinds = [];
@@ -40,7 +40,7 @@ public sealed class DieStressTests : IDisposable
         Assert.True(kinds.Count >= 4, $"dies of {kinds.Count} kinds of part");
     }
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public void A_die_turned_or_mirrored_with_its_lay_has_the_same_figures()
     {
         int compared = 0;
@@ -80,7 +80,7 @@ public sealed class DieStressTests : IDisposable
         static double Least(DieDesign design) => Math.Min(design.LeastGapMm, design.Joint.NominalMm);
     }
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public void Edges_of_random_smooth_parts_keep_their_promises_however_they_lie()
     {
         for (int seed = 0; seed < Runs.Count(1); seed++)

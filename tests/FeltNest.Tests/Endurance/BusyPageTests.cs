@@ -24,7 +24,7 @@ public sealed class BusyPageTests
         "panel?waist=23", "files/layout.json?width=120&effort=1", "lay?width=5", "health",
     ];
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public async Task Many_clients_get_the_answers_that_one_gets_alone_and_work_ends_when_they_go()
     {
         CancellationToken stop = TestContext.Current.CancellationToken;
@@ -117,7 +117,7 @@ public sealed class BusyPageTests
         }
     }
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public async Task A_width_that_is_dragged_is_answered_at_once_every_time_in_flat_memory()
     {
         CancellationToken stop = TestContext.Current.CancellationToken;

@@ -16,7 +16,7 @@ public sealed class ManyLayoutsTests
     private const int AskedAgain = 7;
     private const int WarmedUp = 10;
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public void Many_layouts_leave_memory_and_handles_flat_and_the_first_ones_come_out_the_same_at_the_end()
     {
         int count = (int)Runs.Count(40);

@@ -66,7 +66,7 @@ public sealed class StudySchemaTests
         Fits("wrap", WrapWriter.Write(Ball, "disc", false, 0, PanelWrap.Lay(WrapRequest.For(Ball, disc))));
     }
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public void A_fit_to_a_proven_panel_fits_its_schema_with_and_without_a_limit()
     {
         FlatPanel plain = PanelFlattener.Flatten(Ball);
@@ -89,7 +89,7 @@ public sealed class StudySchemaTests
                 StrikePlanner.Run(new RollRequest(RollCases.Squares, RollCases.Roll(200, 20, [.. roll.Faults.Take(2)]), 2, 3, 0))));
     }
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public void A_die_its_order_and_what_is_found_of_it_fit_their_schemas()
     {
         DieDesign panels = DieCases.Panels;
@@ -124,7 +124,7 @@ public sealed class StudySchemaTests
     public void A_panel_with_its_fit_fits_its_schema() =>
         Fits("panel", PanelWriter.Write(Ball, PanelFit.Felt(Ball, PanelFlattener.Flatten(Ball))));
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public void A_comparison_fits_its_schema_with_and_without_costs_and_a_kept_die()
     {
         IReadOnlyList<FeltOffer> offers = OffersReader.Read(RepositoryFile.PathOf("shapes", "demo", "offers.csv"));

@@ -30,7 +30,7 @@ public sealed class LayoutPropertyTests
         let size = 2 * outline.Points.Max(p => p.Length)
         select Shapes.Request(outline, (share * size) + (2 * edge), gap, edge, rows, warp, oneWay);
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public void Every_layout_passes_the_independent_check_and_its_account_closes() => Requests.Sample(
         request =>
         {
@@ -49,7 +49,7 @@ public sealed class LayoutPropertyTests
         iter: Runs.Count(24), threads: 1);
 
     // With FELTNEST_TEST_RUNS=100 these are the 2,000 of which tests/CHECKS.md gives the count.
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public void Outlines_of_every_kind_keep_gap_width_and_rules_in_the_independent_check()
     {
         for (int seed = 0; seed < Runs.Count(20); seed++)
@@ -61,7 +61,7 @@ public sealed class LayoutPropertyTests
         }
     }
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public void Doubling_all_lengths_doubles_the_repeat() => Outlines.Sample(
         outline =>
         {
@@ -73,7 +73,7 @@ public sealed class LayoutPropertyTests
         iter: Runs.Count(6), threads: 1);
 
     // A theorem for the best lattice; the two thousandths are for a lattice that is searched at tiny effort, not proved.
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public void A_plane_lattice_with_no_gap_is_never_lighter_than_parallel_rows_of_it() => Outlines.Sample(
         outline =>
         {

@@ -11,7 +11,7 @@ public sealed class LayoutSearchTests
 {
     private static readonly Outline Bone = Shapes.DogBone(2.3, 0.7, 24, 25);
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public void The_same_request_gives_the_same_layout_to_the_last_digit()
     {
         LayoutRequest request = Shapes.Request(Bone, 700, gap: 4, edge: 15, rows: RowRule.Any, effort: 2);
@@ -29,7 +29,7 @@ public sealed class LayoutSearchTests
         Assert.True(more >= little * (1 - 1e-9));
     }
 
-    [Theory(Explicit = true)]
+    [Theory, Trait("tier", "long")]
     [InlineData(0)]
     [InlineData(30)]
     [InlineData(90)]
@@ -104,7 +104,7 @@ public sealed class LayoutSearchTests
         Assert.Empty(LayoutCheck.Verify(layout).Violations);
     }
 
-    [Theory(Explicit = true)]
+    [Theory, Trait("tier", "long")]
     [InlineData(18, RowRule.Alternate)]
     [InlineData(39, RowRule.Any)]
     [InlineData(25, RowRule.Same)]

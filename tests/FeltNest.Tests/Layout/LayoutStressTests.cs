@@ -16,7 +16,7 @@ public sealed class LayoutStressTests
     private const double Same = 1e-9;
     private const double Near = 0.01;
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public void A_part_drawn_turned_mirrored_or_with_more_points_is_laid_as_densely()
     {
         int count = (int)Runs.Count(4);

@@ -41,7 +41,7 @@ public sealed class PlaneLatticeTests
                 0.9068997, 2e-4);
 
     // Any convex part reaches sqrt(3)/2 with half-turns (G. and W. Kuperberg, Discrete Comput. Geom. 5, 1990, from memory).
-    [Theory(Explicit = true)]
+    [Theory, Trait("tier", "long")]
     [InlineData(new double[] { 0, 0, 4, 0, 1, 3 })]
     [InlineData(new double[] { 0, 0, 5, 0, 6, 2, 2, 4 })]
     [InlineData(new double[] { 0, 0, 3, -1, 6, 1, 5, 4, 1, 4 })]
@@ -75,7 +75,7 @@ public sealed class PlaneLatticeTests
     [InlineData(0.5, 1)]
     public void The_cross_reaches_the_derived_density(double arm, double density) => Expect(Shapes.Cross(arm, 50), density, 1e-6);
 
-    [Theory(Explicit = true)]
+    [Theory, Trait("tier", "long")]
     [InlineData("plus")]
     [InlineData("L tromino")]
     [InlineData("I-beam")]
@@ -89,7 +89,7 @@ public sealed class PlaneLatticeTests
     }
 
     // Conway criterion: D. Schattschneider, Math. Magazine 53, 1980, 224-233.
-    [Theory(Explicit = true)]
+    [Theory, Trait("tier", "long")]
     [InlineData("dart", new double[] { 0, 0, 4, 2, 0, 4, 1, 2 })]
     [InlineData("U pentomino", new double[] { 0, 0, 3, 0, 3, 2, 2, 2, 2, 1, 1, 1, 1, 2, 0, 2 })]
     [InlineData("T pentomino", new double[] { 1, 0, 2, 0, 2, 2, 3, 2, 3, 3, 0, 3, 0, 2, 1, 2 })]
@@ -101,7 +101,7 @@ public sealed class PlaneLatticeTests
 
     // Filleted dog bones, found by an independent search whose branch and bound left nothing denser by 1e-5 (own derivation); 96 steps an
     // arc differ by about 2e-5.
-    [Theory(Explicit = true)]
+    [Theory, Trait("tier", "long")]
     [InlineData(2, 0.3, 0.887068)]
     [InlineData(2, 0.7, 0.906154)]
     [InlineData(1.8, 0.6, 0.907920)]

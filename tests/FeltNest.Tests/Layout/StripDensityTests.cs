@@ -49,7 +49,7 @@ public sealed class StripDensityTests
 
     // Own derivation: k rows of a tile with vectors (2L, 0), (L, 2b) in a strip of width 2(b+g) + (k-1) 2b, axis along the roll: k b/(k b +
     // g), here b = 0.7, g = 0.3.
-    [Theory(Explicit = true)]
+    [Theory, Trait("tier", "long")]
     [InlineData("cosine", 1, .7)]
     [InlineData("cosine", 2, 14.0 / 17)]
     [InlineData("cosine", 5, 3.5 / 3.8)]
@@ -72,7 +72,7 @@ public sealed class StripDensityTests
     }
 
     // k rows at one common angle, no gap, free width: lower bounds of an independent search (own derivation); k = 1 is exact.
-    [Theory(Explicit = true)]
+    [Theory, Trait("tier", "long")]
     [InlineData(0.3, 1, .822512)]
     [InlineData(0.3, 2, .85236)]
     [InlineData(0.3, 3, .86334)]

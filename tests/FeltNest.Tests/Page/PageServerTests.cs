@@ -166,7 +166,7 @@ public sealed class PageServerTests : IAsyncLifetime
         Assert.Equal(shown.GetProperty("panelsPerMetre").GetDouble(), layout.PanelsPerMetre, 1e-9);
     }
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public async Task The_die_of_the_lay_is_told_and_its_files_are_those_of_the_command_line()
     {
         JsonElement die = JsonDocument.Parse(await Text("die?width=520&effort=1")).RootElement;
@@ -203,7 +203,7 @@ public sealed class PageServerTests : IAsyncLifetime
             StringComparison.Ordinal);
     }
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public async Task The_chart_is_saved_as_a_comparison_of_the_widths_it_shows()
     {
         const string asked = "width=300&price=12&effort=1";
@@ -264,7 +264,7 @@ public sealed class PageServerTests : IAsyncLifetime
         Assert.Equal(before, Directory.GetDirectories(Path.GetTempPath(), "feltnest-upload-*").Length);
     }
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public async Task Work_ends_when_its_client_is_gone()
     {
         using CancellationTokenSource gone = new();
@@ -278,7 +278,7 @@ public sealed class PageServerTests : IAsyncLifetime
         Assert.InRange(watch.Elapsed.TotalSeconds, 0, 30);
     }
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public async Task The_first_answer_never_waits_for_the_searches_of_others()
     {
         using CancellationTokenSource gone = new();

@@ -22,7 +22,7 @@ public sealed class ReadmeCommandTests : IDisposable
 
     public void Dispose() => folder.Dispose();
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public async Task Every_command_of_the_readme_and_of_the_worked_days_runs()
     {
         string shapes = RepositoryFile.PathOf("shapes");

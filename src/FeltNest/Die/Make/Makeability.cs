@@ -148,7 +148,8 @@ internal static class Makeability
         if (press.DaylightMm is { } daylight && order.Rule.HeightMm + order.StackMm > daylight)
         {
             yield return new MakeNote(
-                Invariant($"rule and stack are {order.Rule.HeightMm + order.StackMm:0.0} mm high, the press opens {daylight:0.#} mm"), null);
+                Invariant($"rule and stack are {order.Rule.HeightMm + order.StackMm:0.0} mm high, the press opens {daylight:0.#} mm"),
+                null);
         }
 
         Point2 off = design.Gang.LoadOffBed;

@@ -19,7 +19,7 @@ public static class SafetyWords
         "4  Carry a die by board or handles, edge covered, in cut-resistant gloves. Never catch a falling die. Rack it edge safe.",
         "5  Force within the rating and central. Begin low, raise until it just cuts; more is no cure for a dull edge.",
         "6  Look for lifted rule, cracked joints and loose ejection. Take damaged dies out and tag them.",
-        "7  Coated felt, rubber solution: flammable vapour, heavier than air. Extract low, no sparks, no heaters; earth (ground) the rolls.",
+        "7  Coated felt, rubber solution: flammable vapour, heavier than air. Extract low, no sparks; earth (ground) the rolls.",
         "8  Keep hands out of feed rollers and turning rolls. Know a die's mass before lifting. Off-centre load within the maker's limit.",
         "9  Fibre dust: extract, never blow. Eye and ear protection as assessed. Lift rolls with aids.",
     ];

@@ -69,8 +69,8 @@ public static class DieReport
             .Line(
                 "between strikes, worst", design.Joint.WorstMm, "0.000", "mm",
                 Invariant(
-                    $"feed off by {design.Joint.FeedToleranceMm:0.##}, guide by {design.Joint.GuideToleranceMm:0.##} each, both edges "
-                        + $"edges at their tolerance limit of {design.Joint.EdgeProfileMm:0.##}"));
+                    $"feed off by {design.Joint.FeedToleranceMm:0.##}, guide by {design.Joint.GuideToleranceMm:0.##} each, edges at "
+                        + $"their tolerance limit of {design.Joint.EdgeProfileMm:0.##}"));
         table = gang.Places.Count == 1
             ? table.Line(
                 "strikes side by side", "none",

@@ -12,7 +12,7 @@ public sealed partial class KilledRunTests : IDisposable
 
     public void Dispose() => folder.Dispose();
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public async Task A_run_killed_at_any_moment_leaves_every_file_whole_or_absent()
     {
         CancellationToken stop = TestContext.Current.CancellationToken;
@@ -45,7 +45,7 @@ public sealed partial class KilledRunTests : IDisposable
         }
     }
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public async Task Of_two_runs_into_one_folder_one_writes_and_the_other_says_so()
     {
         CancellationToken stop = TestContext.Current.CancellationToken;

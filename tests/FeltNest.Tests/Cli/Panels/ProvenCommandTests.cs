@@ -13,7 +13,7 @@ public sealed class ProvenCommandTests : IDisposable
 
     public void Dispose() => folder.Dispose();
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public async Task Fields_found_carry_a_proven_panel_over_to_another_ball_file()
     {
         // A shop whose die was made for a wider waist and a felt that takes up less: its panel, and the example ball as the starting point.
@@ -50,7 +50,7 @@ public sealed class ProvenCommandTests : IDisposable
         }
     }
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public async Task An_outline_nowhere_near_ends_with_exit_code_3_and_one_line()
     {
         CommandRun run = await CommandRun.Of(

@@ -12,7 +12,7 @@ public sealed class WaistCommandTests : IDisposable
 
     private static string Ball { get; } = RepositoryFile.PathOf("shapes", "balls", "type-2.json");
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public async Task A_range_of_waists_gives_table_json_csv_and_pictures_that_agree()
     {
         CommandRun run =

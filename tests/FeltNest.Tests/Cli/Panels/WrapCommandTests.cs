@@ -44,7 +44,7 @@ public sealed class WrapCommandTests : IDisposable
         Assert.Equal(
             2, (await CommandRun.Of("panel", Ball, "--wrap", Ball, "--waist-range", "26:28:1", "--out", folder.Path("wrap"))).Code);
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public async Task Panel_and_tilt_found_together_are_written_as_one_layout_at_the_design_angle()
     {
         string woven = RepositoryFile.PathOf("shapes", "balls", "type-2-woven.json");

@@ -22,7 +22,7 @@ public sealed class CompareRiskTests
     private static LayoutRequest Lay { get; } =
         Shapes.Request(Square, 100, gap: 0, edge: 0) with { Rules = new LayoutRules(0, 0, RowRule.Same, false) };
 
-    [Theory(Explicit = true)]
+    [Theory, Trait("tier", "long")]
     [InlineData(4, true)] // A at 3 costs 100 for a thousand balls, B 125: equal where A costs 3.75
     [InlineData(3.7, false)]
     public void A_price_that_may_be_off_flips_the_ranking_only_within_its_range(double high, bool flips)
@@ -92,7 +92,7 @@ public sealed class CompareRiskTests
 
     // Rhombs of 160 x 50 tile the plane in rows along their length: panels a metre go as one over the length, whatever the width, so a
     // millimetre less saves its 160th part of the felt.
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public void A_panel_a_millimetre_shorter_saves_its_share_of_the_length()
     {
         Outline rhomb = Outline.From([new(-80, 0), new(0, -25), new(80, 0), new(0, 25)]);

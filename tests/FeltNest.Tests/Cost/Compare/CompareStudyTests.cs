@@ -26,7 +26,7 @@ public sealed class CompareStudyTests
     private static LayoutRequest Lay { get; } =
         Shapes.Request(Square, 100, gap: 0, edge: 0) with { Rules = new LayoutRules(0, 0, RowRule.Same, false) };
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public void Squares_of_50_on_three_widths_use_what_whole_rows_use()
     {
         Comparison comparison = Compare(Costs, Bare(125), Bare(150), Bare(149));
@@ -78,7 +78,7 @@ public sealed class CompareStudyTests
         Assert.Equal(100.0 / 11, flip.At, 1e-4);
     }
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public void Currencies_are_not_mixed_without_a_rate()
     {
         FeltOffer foreign = Offer("B", 100, 5m) with { Price = new FeltPrice(5m, PriceUnit.Metre, "XXX") };
@@ -90,7 +90,7 @@ public sealed class CompareStudyTests
         Assert.Equal(125.013889m, Math.Round(comparison.Rows[1].Total!.Value, 6));
     }
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public void A_kept_die_of_three_rows_keeps_two_below_150_and_says_when_a_new_one_pays()
     {
         RollLayout kept = ByHand(50, 25, 75, 125);
@@ -121,7 +121,7 @@ public sealed class CompareStudyTests
         Assert.All(comparison.Rows, r => Assert.Equal((double)r.Total!.Value, (double)r.Kept!.Total!.Value, 1e-6));
     }
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public void A_kept_die_of_which_no_row_fits_is_not_used_and_that_is_said()
     {
         // Squares of 50 fit 95 mm of usable width, the kept die's of 100 do not.
@@ -198,7 +198,7 @@ public sealed class CompareStudyTests
             108, comparison.Values.Single(v => v.Change.StartsWith("width 51", StringComparison.Ordinal)).SquareMetresPerMillionBalls, 0.1);
     }
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public void A_width_too_narrow_is_named_beside_the_others_and_alone_has_no_answer()
     {
         Comparison comparison = Compare(null, Bare(40), Bare(50));

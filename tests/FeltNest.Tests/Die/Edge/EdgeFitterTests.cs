@@ -178,7 +178,7 @@ public sealed class EdgeFitterTests
         Assert.InRange(verdict.MirrorOffMm, 0, 1e-9);
     }
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public void A_panel_with_only_a_half_turn_is_followed_as_closely()
     {
         BallSpec ball = BallReader.Read(RepositoryFile.PathOf("shapes", "balls", "type-2-woven.json")).Ball;

@@ -24,7 +24,7 @@ public sealed class EjectionTests
         Assert.Empty(EjectionPieces.Of(design).Empty);
     }
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public void Outlines_keep_clear_of_every_rule_and_lie_on_the_board()
     {
         foreach (DieDesign design in new[]

@@ -78,7 +78,7 @@ public sealed class DieSheetTests : IDisposable
     {
         string words = string.Join('\n', Texts(GangSheet.Draw(DieCases.Panels, 1, 5).Marks).Select(t => t.Text));
         Assert.Contains("FORCE NOT MEASURED: do not set the press from", words, StringComparison.Ordinal);
-        Assert.Contains("not passed", words, StringComparison.Ordinal);
+        Assert.Contains("not assessed", words, StringComparison.Ordinal);
         Assert.Null(DieCases.Panels.PressSharePercent);
     }
 

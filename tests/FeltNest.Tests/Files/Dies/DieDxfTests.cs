@@ -246,7 +246,7 @@ public sealed class DieDxfTests : IDisposable
         }
     }
 
-    [Theory(Explicit = true)]
+    [Theory, Trait("tier", "long")]
     [InlineData("bricks", false)]
     [InlineData("bricks", true)]
     [InlineData("round ends", false)]

@@ -10,7 +10,7 @@ namespace FeltNest.Tests.Geometry.NoFit;
 /// <summary>The traced no-fit region against the long way round and against overlaps asked place by place.</summary>
 public sealed class NoFitPropertyTests
 {
-    [Theory(Explicit = true)]
+    [Theory, Trait("tier", "long")]
     [InlineData(0, 60)]
     [InlineData(1, 60)]
     [InlineData(2, 60)]

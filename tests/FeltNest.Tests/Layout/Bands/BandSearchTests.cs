@@ -15,7 +15,7 @@ public sealed class BandSearchTests
     // A panel of about 165 x 50 mm.
     private static readonly Outline Bone = Shapes.DogBone(2.3, 0.7, 24, 25);
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public void Bands_never_give_less_than_one_and_somewhere_give_more()
     {
         // A flattened ball's panel on a width that fits a single row system badly.

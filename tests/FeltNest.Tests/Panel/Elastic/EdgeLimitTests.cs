@@ -56,7 +56,7 @@ public sealed class EdgeLimitTests
         Assert.Equal(100, shares[5], 1e-9);
     }
 
-    [Theory(Explicit = true)]
+    [Theory, Trait("tier", "long")]
     [InlineData(0.14)]
     [InlineData(0.13)]
     [InlineData(0.12)]
@@ -74,7 +74,7 @@ public sealed class EdgeLimitTests
         Assert.InRange(FlatPanelCheck.Of(panel, request with { EdgeLimit = limit - 0.01 }).EdgeAboveLimitPercent, 0.97, 1.01);
     }
 
-    [Theory(Explicit = true)]
+    [Theory, Trait("tier", "long")]
     [InlineData(14)]
     [InlineData(13)]
     [InlineData(12)]
@@ -100,7 +100,7 @@ public sealed class EdgeLimitTests
         Assert.InRange(FlatPanelCheck.Of(panel, PanelRequest.For(ball)).EdgeAboveLimitPercent, 0, 0.01);
     }
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public void A_tighter_limit_costs_energy_and_saves_felt_without_a_jump()
     {
         double[] limits = [.. Enumerable.Range(0, 12).Select(i => 0.15 - (0.005 * i))];
@@ -131,7 +131,7 @@ public sealed class EdgeLimitTests
         }
     }
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public void Askew_the_held_parts_are_kept_by_the_half_turn_and_by_mating()
     {
         BallSpec ball = Balls.Usual() with { Panel = new PanelSpec(FlatteningMethod.Elastic, EdgeRule.Mated, 30) };

@@ -49,7 +49,7 @@ public sealed class WarpTests
         Assert.Equal(-one.Solve.ChordTorqueNmm, other.Solve.ChordTorqueNmm, 1e-8);
     }
 
-    [Theory(Explicit = true)]
+    [Theory, Trait("tier", "long")]
     [InlineData(EdgeRule.Free)]
     [InlineData(EdgeRule.Mated)]
     [InlineData(EdgeRule.True)]

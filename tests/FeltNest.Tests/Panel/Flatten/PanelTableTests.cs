@@ -75,7 +75,7 @@ public sealed class PanelTableTests
         Assert.All(panel.Field.Samples, sample => Assert.Equal(sample.MajorPercent, sample.MinorPercent, 1));
     }
 
-    [Theory(Explicit = true)]
+    [Theory, Trait("tier", "long")]
     [InlineData(22)]
     [InlineData(47)]
     [InlineData(60)]

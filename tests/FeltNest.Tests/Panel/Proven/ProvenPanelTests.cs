@@ -10,7 +10,7 @@ namespace FeltNest.Tests.Panel.Proven;
 /// its curve to 0.01 mm, which is what limits the digits.</summary>
 public sealed class ProvenPanelTests
 {
-    [Theory(Explicit = true)]
+    [Theory, Trait("tier", "long")]
     [InlineData(0.7, 25.0, 9.0)]
     [InlineData(0.2, 30.0, 10.0)]
     [InlineData(0.5, 24.0, 0.0)]
@@ -29,7 +29,7 @@ public sealed class ProvenPanelTests
         Assert.All(fit.Values, (value, i) => Assert.Equal(made[i], value.Value, 0.2 * value.Spread));
     }
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public void A_limit_that_acts_on_a_part_of_the_edge_is_found_within_its_spread()
     {
         // There the outline hardly shows the limit, and the panel takes it up node by node: fits a few thousandths of a millimetre apart
@@ -60,7 +60,7 @@ public sealed class ProvenPanelTests
         Assert.Equal(made.AreaMm2, PanelFlattener.Flatten(fit.Ball).AreaMm2, 1.5);
     }
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public void Half_turned_and_turned_outlines_and_polygons_give_the_same_values()
     {
         FlatPanel made = PanelFlattener.Flatten(With(0.6, 26, 10));
@@ -74,7 +74,7 @@ public sealed class ProvenPanelTests
         Assert.Equal(0, Math.IEEERemainder(fit.TurnDeg + (2.5 * 180 / Math.PI), 180), 0.01);
     }
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public void A_value_beyond_its_range_stops_at_the_end_and_says_so()
     {
         // A panel for a sphere half a millimetre larger than this felt reaches with its neutral layer at its outside.
@@ -88,7 +88,7 @@ public sealed class ProvenPanelTests
         Assert.Contains("greatest allowed", fit.Values[0].AtBound, StringComparison.Ordinal);
     }
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public void Spread_and_trade_foretell_what_a_change_does_to_the_outline()
     {
         FlatPanel made = PanelFlattener.Flatten(With(0.5, 26, 9));
@@ -107,7 +107,7 @@ public sealed class ProvenPanelTests
         Assert.All(fit.Values, (value, i) => Assert.True(value.Spread >= Math.Abs(weakest.Changes[i])));
     }
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public void Outlines_that_are_nowhere_near_are_refused_with_the_nearest()
     {
         ArcOutline made = PanelFlattener.Flatten(Balls.Usual()).Arcs;

@@ -28,7 +28,7 @@ public sealed class ThreadNetTests
         Assert.Equal(1.861591677, low, 1e-8);
     }
 
-    [Theory(Explicit = true)]
+    [Theory, Trait("tier", "long")]
     [InlineData(30, 82.479627)]
     [InlineData(45, 73.887172)]
     [InlineData(60, 63.054347)]

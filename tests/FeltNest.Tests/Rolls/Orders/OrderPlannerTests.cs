@@ -207,7 +207,7 @@ public sealed class OrderPlannerTests
             OrderReport.Warnings(plan), line => line.StartsWith("no search was made: 120 orders, 300 rolls", StringComparison.Ordinal));
     }
 
-    [Fact(Explicit = true)]
+    [Fact, Trait("tier", "long")]
     public void The_search_is_never_worse_than_first_fit() =>
         Gen.Int[0, 1_000_000].Sample(
             seed =>
