@@ -7,7 +7,7 @@ namespace FeltNest.Cli.Ending;
 internal sealed class RunClock
 {
     // Results are drawn and written after the search: this much of the cap is left for them.
-    private static readonly TimeSpan Writing = TimeSpan.FromSeconds(0.5);
+    private static readonly TimeSpan Writing = TimeSpan.FromSeconds(0.8);
 
     private readonly Stopwatch since = Stopwatch.StartNew();
 

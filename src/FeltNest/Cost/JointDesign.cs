@@ -1,3 +1,4 @@
+using System.Runtime.ExceptionServices;
 using FeltNest.Ball;
 using FeltNest.Layout;
 using FeltNest.Panel;
@@ -65,7 +66,12 @@ public static class JointDesign
 
             met.Add(laid);
             angle = laid;
-            (BallSpec Ball, FlatPanel Panel, RollLayout Layout) joint = Laid(At(ball, laid), null);
+            if (Flat(At(ball, laid), stop) is not { } flat)
+            {
+                break;
+            }
+
+            (BallSpec Ball, FlatPanel Panel, RollLayout Layout) joint = Laid(At(ball, laid), flat);
             last = joint.Panel;
             choices.Add(
                 Told(new DesignChoice("designed for the tilt, laid at it", laid, laid, YieldAccount.Of(joint.Layout), joint.Panel.Strain)));
@@ -86,6 +92,26 @@ public static class JointDesign
         {
             progress?.Report(choice);
             return choice;
+        }
+    }
+
+    // The panel of a further design, or null where the work was stopped before it was there: it is left behind, as nothing waits for it.
+    private static FlatPanel? Flat(BallSpec ball, CancellationToken stop)
+    {
+        Task<FlatPanel> flat = Task.Run(() => PanelFlattener.Flatten(ball), CancellationToken.None);
+        try
+        {
+            flat.Wait(stop);
+            return flat.Result;
+        }
+        catch (OperationCanceledException)
+        {
+            return null;
+        }
+        catch (AggregateException failed)
+        {
+            ExceptionDispatchInfo.Throw(failed.InnerException!);
+            throw;
         }
     }
 
