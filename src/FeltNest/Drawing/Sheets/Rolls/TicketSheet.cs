@@ -84,12 +84,9 @@ public static class TicketSheet
             ("roll", Invariant(
                 $"{Length(roll, cut)}, {roll.LeastWidthMm:0.#} to {roll.MostWidthMm:0.#} mm wide"
                     + $"{(cut is null ? $", {Faults(plan)}" : string.Empty)}")),
-            (cut is null
-                ? "usable roll starts at"
-                : "cut from",
-                Invariant(
-                    $"{plan.Request.FromMm / 1000:0.###} m of the roll on"
-                        + $"{(cut is null ? string.Empty : Invariant($", to {cut.ToM:0.00} m"))}")),
+            cut is null
+                ? ("usable roll starts at", Invariant($"{plan.Request.FromMm / 1000:0.###} m"))
+                : ("cut", Invariant($"from {plan.Request.FromMm / 1000:0.###} to {cut.ToM:0.00} m of the roll")),
             .. cut is null ? [] : new[] { ("in this piece", Faults(plan)) },
             ("one strike", Invariant($"{plan.Pattern.Panels.Count} panels ({Repeats(plan)}), {plan.Pattern.LengthMm:0.#} mm long")),
             ("feed", Invariant($"{plan.Pattern.FeedMm:0.000} mm from strike to strike in a run")),
