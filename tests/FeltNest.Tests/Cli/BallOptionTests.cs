@@ -1,4 +1,7 @@
+using System.CommandLine;
 using System.Text.Json;
+using FeltNest.Cli;
+using FeltNest.Cli.Options;
 using FeltNest.Tests.Files;
 using Xunit;
 
@@ -92,18 +95,18 @@ public sealed class BallOptionTests : IDisposable
             StringComparison.Ordinal);
     }
 
-    [Fact]
-    public async Task What_is_given_names_the_folder_of_the_results()
+    [Theory]
+    [InlineData("output/type-2-core59-waist27-felt.thicknessMm3.4-panel", "--with felt.thicknessMm=3.4 --waist 27mm --core 5.9cm")]
+    [InlineData("output/type-3-core59-panel", "balls/type-3.json --core 59")]
+    [InlineData("output/type-2-panel", "")]
+    public void What_is_given_names_the_folder_of_the_results(string folderName, string words)
     {
-        // A folder that cannot be made: the name is told and nothing is written.
-        CommandRun run = await CommandRun.Of(
-            "compare", "--core", "59", "--waist", "27", "--with", "felt.thicknessMm=3.4", "--widths", "600,10", "--gap", "4", "--effort",
-            "1", "--out", "/dev/null/x");
-        Assert.Equal(2, run.Code);
+        Command command = new("panel");
+        BallOptions options = new(command, takesOutline: false);
+        ParseResult parse = command.Parse(words);
 
-        Assert.Equal(
-            "output/type-2-core59-waist27-felt.thicknessMm3.4-panel",
-            FeltNest.Cli.DefaultFolder.OfPanel("shapes/balls/type-2-core59-waist27-felt.thicknessMm3.4.json"));
+        Assert.Empty(parse.Errors);
+        Assert.Equal(folderName, DefaultFolder.OfPanel(options.NamedPath(parse)));
     }
 
     private async Task<CommandRun> Run(params string[] words) =>
