@@ -66,7 +66,7 @@ public static class OrderSheet
                 "board",
                 $"{order.Board.Material}, {f(order.Board.ThicknessMm)} mm, {f(design.Gang.BoardLengthMm)} x "
                     + $"{f(design.Gang.BoardWidthMm)} mm"), (
-                    "bridges", $"{f(order.Board.BridgeMm)} mm long, one to {f(order.Board.BridgeEveryMm)} mm of edge"),
+                    "bridges", $"{f(order.Board.BridgeMm)} mm long, one every {f(order.Board.BridgeEveryMm)} mm of edge"),
             ("ejection", order.Ejection.Material), ("air holes", order.Wishes.AirHoles ?? Blank),
             ("cavity marks", order.Wishes.CavityMarks ?? Blank),
             ("Work", string.Empty), ("nap under the die", DieParts.Nap(order)),
