@@ -1,8 +1,8 @@
 using System.CommandLine;
 using System.Text;
 using FeltNest.Cli.Options;
-using FeltNest.Files;
 using FeltNest.Report;
+using FeltNest.Runs;
 
 namespace FeltNest.Cli;
 
@@ -26,25 +26,49 @@ internal sealed class Answer
     /// <summary>Whether progress, notes and the table are to be kept back.</summary>
     public bool Quiet { get; }
 
-    /// <summary>Names of all files that will be written.</summary>
-    public IReadOnlyList<string> Named(IReadOnlyList<string> names) => inputs is null ? names : [.. names, RunReport.FileName];
+    private IReadOnlyList<string> Named(IReadOnlyList<string> names) => inputs is null ? names : [.. names, RunReport.FileName];
 
-    /// <summary>Gives the answer.</summary>
-    /// <param name="results">Folder of the results, prepared.</param>
-    /// <param name="files">Names and contents, the JSON first.</param>
-    /// <param name="table">The table.</param>
-    /// <param name="messages">Lines for the message stream that are said even when quiet.</param>
-    /// <param name="cutShort">Whether the search ended before its work was done.</param>
+    /// <summary>Runs and gives the answer.</summary>
+    /// <param name="run">The run.</param>
+    /// <param name="folder">Folder of its results.</param>
+    /// <param name="force">Whether results may be overwritten.</param>
+    /// <param name="search">Ends its search: an interrupt, or a cap in seconds.</param>
     /// <param name="stop">Whether the command was interrupted.</param>
+    /// <param name="assumed">What was assumed before the run, said even when quiet.</param>
     /// <returns>The exit code.</returns>
     public int Give(
-        ResultFolder results, IReadOnlyList<(string Name, byte[] Content)> files, string table, IEnumerable<string>? messages = null,
-        bool cutShort = false, CancellationToken stop = default)
+        IRun run, string folder, bool force, CancellationToken search, CancellationToken stop, IEnumerable<string>? assumed = null)
     {
-        string[] ended = stop.IsCancellationRequested ? ["interrupted: the best so far is saved"]
-            : cutShort ? ["cut short by --seconds: the best so far is saved"]
-            : [];
-        string[] said = [.. messages ?? [], .. ended];
+        foreach (string note in Quiet ? [] : run.Notes)
+        {
+            terminal.Say($"note: {note}");
+        }
+
+        ResultFolder results = new(folder, force);
+        results.Prepare(Named(run.FileNames));
+        Outcome outcome = run.Execute(search, stop);
+        terminal.HandOver.Begin();
+        (string Name, byte[] Content)[] files = [.. outcome.Files.Select(file => (file.Name, file.Content))];
+        string[] ended = Ended(outcome.CutShort, stop);
+        string[] said = [.. assumed ?? [], .. outcome.Remarks.Select(Line), .. ended];
+        return Given(results, files, outcome.Table, said, stop);
+    }
+
+    private static string[] Ended(bool cutShort, CancellationToken stop)
+    {
+        if (stop.IsCancellationRequested)
+        {
+            return ["interrupted: the best so far is saved"];
+        }
+
+        return cutShort ? ["cut short by --seconds: the best so far is saved"] : [];
+    }
+
+    private static string Line(Remark remark) => remark.IsWarning ? $"warning: {remark.Text}" : $"note: {remark.Text}";
+
+    private int Given(
+        ResultFolder results, (string Name, byte[] Content)[] files, string table, string[] said, CancellationToken stop)
+    {
         if (!terminal.HandOver.Begin())
         {
             return ExitCode.Interrupted;
@@ -52,7 +76,7 @@ internal sealed class Answer
 
         IReadOnlyList<string> written =
             results.Write(inputs is null ? files : [.. files, (RunReport.FileName, inputs.Report(files, table, said))]);
-        bool printed = Print(json ? Encoding.UTF8.GetString(files[0].Content) : Quiet ? string.Empty : table);
+        bool printed = Print(Printed(files[0].Content, table));
         foreach (string message in said)
         {
             terminal.Say(message);
@@ -64,7 +88,22 @@ internal sealed class Answer
         }
 
         // Who asked for the JSON alone has nothing without it; for all others the files are the result.
-        return stop.IsCancellationRequested ? ExitCode.Interrupted : json && !printed ? ExitCode.BadInput : ExitCode.Done;
+        if (stop.IsCancellationRequested)
+        {
+            return ExitCode.Interrupted;
+        }
+
+        return json && !printed ? ExitCode.BadInput : ExitCode.Done;
+    }
+
+    private string Printed(byte[] content, string table)
+    {
+        if (json)
+        {
+            return Encoding.UTF8.GetString(content);
+        }
+
+        return Quiet ? string.Empty : table;
     }
 
     private bool Print(string text)

@@ -19,7 +19,7 @@ internal static class FaultLine
     {
         (int code, string line) = CauseOf(error) switch
         {
-            InputException or GeometryException => (ExitCode.BadInput, CauseOf(error).Message),
+            InputException or GeometryException => (ExitCode.BadInput, OptionNames.LineOf(CauseOf(error))),
             NoAnswerException => (ExitCode.NoAnswer, CauseOf(error).Message),
             OperationCanceledException when !stop.IsCancellationRequested => (ExitCode.NoAnswer, Capped),
             OperationCanceledException => (ExitCode.Interrupted, terminal.HandOver.LastWord),

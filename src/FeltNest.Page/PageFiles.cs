@@ -1,24 +1,13 @@
-using FeltNest.Cost;
 using FeltNest.Cost.Compare;
-using FeltNest.Cost.Sheet;
-using FeltNest.Die;
-using FeltNest.Die.Gang;
-using FeltNest.Drawing.Sheets;
-using FeltNest.Drawing.Sheets.Dies;
-using FeltNest.Drawing.Writers;
-using FeltNest.Files.Compare;
-using FeltNest.Files.Dies;
-using FeltNest.Files.Layouts;
+using FeltNest.Cost.Offers;
 using FeltNest.Files.Offers;
-using FeltNest.Files.Panels;
 using FeltNest.Layout;
 using FeltNest.Page.Inputs;
 using FeltNest.Page.Work;
-using FeltNest.Panel;
-using FeltNest.Panel.Wrap;
-using FeltNest.Report.Compare;
 using FeltNest.Rolls.Presses;
-using FeltNest.Yield;
+using FeltNest.Runs;
+using FeltNest.Runs.Dies;
+using FeltNest.Runs.Panels;
 using Microsoft.AspNetCore.Http;
 
 namespace FeltNest.Page;
@@ -36,81 +25,34 @@ internal static class PageFiles
         "board.dxf", "widths.json", "widths.csv", "widths.svg", "widths.png", "widths.html",
     ];
 
-    /// <summary>A file's bytes and kind.</summary>
+    /// <summary>A file of the run it belongs to.</summary>
     /// <exception cref="NoAnswerException">The part does not fit the roll.</exception>
-    public static (byte[] Content, string Kind) Make(string name, PagePanel panel, PageInputs inputs, CancellationToken gone)
+    public static ResultFile Make(string name, PagePanel panel, PageInputs inputs, CancellationToken gone)
     {
         LayoutRequest request = PageWork.Request(inputs, panel.Part);
-        string kind = Path.GetExtension(name) switch
+        if (PanelRun.Names.Contains(name))
         {
-            ".svg" => "image/svg+xml",
-            ".png" => "image/png",
-            ".pdf" => "application/pdf",
-            ".dxf" => "image/vnd.dxf",
-            ".csv" => "text/csv",
-            ".html" => "text/html",
-            _ => "application/json",
-        };
-        if (name.StartsWith("panel", StringComparison.Ordinal))
-        {
-            FlatPanel flat = PanelFit.Felt(panel.Ball, panel.Flat);
-            return (kind switch
-            {
-                "image/svg+xml" => SvgWriter.Write(PanelSheet.Draw(panel.Ball, flat)),
-                "image/png" => PngWriter.Write(PanelSheet.Draw(panel.Ball, flat)),
-                _ => PanelWriter.Write(panel.Ball, flat),
-            }, kind);
+            return new PanelRun { Ball = panel.Ball, Made = panel.Flat }.Execute(gone, gone).File(name);
         }
 
         if (name.StartsWith("widths", StringComparison.Ordinal))
         {
-            return (CompareFile(
-                name,
-                Compared(
-                    request,
-                    ChartWidths.Of(inputs.WidthMm)
-                        .Where(width => width > request.Trims.TotalMm)
-                        .Select(width => CompareCase.Of(width, request.Trims)), true, inputs.Money.Costs, gone)), kind);
+            CompareRun widths = Widths(panel, request, inputs);
+            return Renamed(widths.Told(Compared(widths, gone)), name);
         }
 
-        RollLayout layout = LayoutSearch.Run(request, null, gone);
-        if (!name.StartsWith("layout", StringComparison.Ordinal))
-        {
-            return (DieFile(name, Die(layout, inputs.Press, gone)), kind);
-        }
-
-        YieldFigures yields = YieldAccount.Of(layout);
-        return (kind switch
-        {
-            "image/svg+xml" => SvgWriter.Write(LayoutSheet.Draw(layout, yields)),
-            "image/png" => PngWriter.Write(LayoutSheet.Draw(layout, yields)),
-            _ => LayoutWriter.Write(layout, yields, [], LaidStrain.Of(panel.Ball, panel.Flat, layout)),
-        }, kind);
+        LayoutRun layout = new() { Input = LaidPart.Of(panel.Ball, panel.Flat), Request = request };
+        return LayoutRun.Names.Contains(name)
+            ? layout.Execute(gone, gone).File(name)
+            : Die(LayoutSearch.Run(request, null, gone), inputs.Press).Execute(gone, gone).File(name);
     }
 
     /// <summary>The die of a layout, by the figures that are usual where the shop has written no order.</summary>
-    /// <exception cref="NoAnswerException">No die of those figures can be made for it, or none that the press takes.</exception>
-    public static DieDesign Die(RollLayout layout, PressSpec? press, CancellationToken gone) =>
-        DieDesigner.Run(new GangRequest(layout, 0, UsualOrder.Of(layout), press, null), gone);
+    public static DieRun Die(RollLayout layout, PressSpec? press) => new(layout, 0, null, press, null);
 
-    private static byte[] DieFile(string name, DieDesign design) => name switch
-    {
-        "die.pdf" => PdfWriter.Write([.. DieSheets.Draw(design)]),
-        "die.dxf" => DieDxf.Gang(design),
-        "cavity.dxf" => DieDxf.Cavity(design, design.Parts[0]),
-        "board.dxf" => DieDxf.Board(design),
-        _ => DieWriter.Write(design),
-    };
-
-    /// <summary>A file of a comparison, by its ending.</summary>
-    public static byte[] CompareFile(string name, Comparison comparison) => Path.GetExtension(name) switch
-    {
-        ".csv" => CompareTable.Csv(comparison),
-        ".svg" => SvgWriter.Write(CompareSheet.Draw(comparison)),
-        ".png" => PngWriter.Write(CompareSheet.Draw(comparison)),
-        ".html" => ComparePage.Html(comparison, SvgWriter.Write(CompareSheet.Draw(comparison))),
-        _ => CompareWriter.Json(comparison),
-    };
+    /// <summary>A file of a comparison under the page's own name for it, told by its ending.</summary>
+    public static ResultFile Renamed(Outcome comparison, string name) =>
+        new(name, () => comparison.Files.First(file => Path.GetExtension(file.Name) == Path.GetExtension(name)).Content);
 
     /// <summary>The body of an upload; the server's limit on its size holds.</summary>
     public static async Task<byte[]> Upload(HttpRequest request, CancellationToken gone)
@@ -122,7 +64,38 @@ internal static class PageFiles
 
     /// <summary>Offers side by side.</summary>
     /// <exception cref="InputException">The list is unsound; names the line and the column.</exception>
-    public static Comparison Compared(byte[] list, LayoutRequest lay, PageMoney money, CancellationToken gone)
+    public static (Comparison Comparison, Outcome Files) Offers(byte[] list, PagePanel panel, PageInputs inputs, CancellationToken gone)
+    {
+        IReadOnlyList<FeltOffer> offers = Read(list);
+        CompareRun run = new(new CompareAsk
+        {
+            Part = LaidPart.Of(panel.Ball, panel.Flat),
+            Lay = PageWork.Request(inputs, panel.Part) with { Effort = 1 },
+            Offers = offers,
+            Costs = inputs.Money.Costs with { Currency = offers[0].Price.Currency, Felt = null },
+        });
+        Comparison comparison = Compared(run, gone);
+        return (comparison, run.Told(comparison));
+    }
+
+    private static CompareRun Widths(PagePanel panel, LayoutRequest request, PageInputs inputs) => new(new CompareAsk
+    {
+        Part = LaidPart.Of(panel.Ball, panel.Flat),
+        Lay = request with { Effort = 1, Rules = request.Rules with { Rows = RowRule.Same } },
+        WidthsMm = [.. ChartWidths.Of(inputs.WidthMm).Where(width => width > request.Trims.TotalMm)],
+        Scanned = true,
+        Costs = inputs.Money.Costs,
+    });
+
+    // A comparison cut short is of no use to anyone: who asked is gone.
+    private static Comparison Compared(CompareRun run, CancellationToken gone)
+    {
+        Comparison comparison = run.Compare(gone);
+        gone.ThrowIfCancellationRequested();
+        return comparison;
+    }
+
+    private static IReadOnlyList<FeltOffer> Read(byte[] list)
     {
         // The reader takes files: the upload stands in a folder of its own for as long as it reads, whatever name it had.
         DirectoryInfo folder = Directory.CreateTempSubdirectory("feltnest-upload-");
@@ -130,33 +103,20 @@ internal static class PageFiles
         try
         {
             System.IO.File.WriteAllBytes(path, list);
-            CompareCase[] cases = [.. OffersReader.Read(path).Select(offer => CompareCase.Of(offer, lay.Trims))];
-            if (cases.Length > MostOffers)
-            {
-                throw new InputException(
-                    "offers.csv", null, $"holds {cases.Length} offers: the page compares up to {MostOffers}, the command line more");
-            }
-
-            return Compared(lay, cases, false, money.Costs with { Currency = cases[0].Offer!.Price.Currency, Felt = null }, gone);
+            IReadOnlyList<FeltOffer> offers = OffersReader.Read(path);
+            return offers.Count <= MostOffers
+                ? offers
+                : throw new InputException(
+                    path, null, $"holds {offers.Count} offers: the page compares up to {MostOffers}, the command line more");
         }
         catch (InputException error) when (error.File == path)
         {
-            throw new InputException(null, "offers", $"{(error.Field is null ? string.Empty : error.Field + ": ")}{error.Problem}", error);
+            string field = error.Field is null ? string.Empty : error.Field + ": ";
+            throw new InputException(AskedFor.Offers, field + error.Problem, error);
         }
         finally
         {
             folder.Delete(recursive: true);
         }
-    }
-
-    // A comparison cut short is of no use to anyone: who asked is gone.
-    private static Comparison Compared(
-        LayoutRequest lay, IEnumerable<CompareCase> cases, bool scan, CostInputs costs, CancellationToken gone)
-    {
-        LayoutRules rules = scan ? lay.Rules with { Rows = RowRule.Same } : lay.Rules;
-        Comparison comparison =
-            CompareStudy.Run(new CompareQuestion(lay with { Effort = 1, Rules = rules }, [.. cases], scan, costs, null), null, gone);
-        gone.ThrowIfCancellationRequested();
-        return comparison;
     }
 }

@@ -1,9 +1,9 @@
 using System.Reflection;
-using FeltNest.Cost.Compare;
 using FeltNest.Layout;
 using FeltNest.Page.Answers;
 using FeltNest.Page.Inputs;
 using FeltNest.Page.Work;
+using FeltNest.Runs;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 
@@ -110,7 +110,8 @@ internal static class PageRoutes
         CancellationToken gone = context.RequestAborted;
         PagePanel panel = await work.AtOnce(() => work.Panel(inputs), gone);
         DieAnswer die = await work.Searched(
-            () => DieAnswer.Of(PageFiles.Die(LayoutSearch.Run(PageWork.Request(inputs, panel.Part), null, gone), inputs.Press, gone)),
+            () => DieAnswer.Of(
+                PageFiles.Die(LayoutSearch.Run(PageWork.Request(inputs, panel.Part), null, gone), inputs.Press).Design(gone)),
             gone);
         await context.Response.WriteAsJsonAsync(die, gone);
     }
@@ -120,16 +121,21 @@ internal static class PageRoutes
         CancellationToken gone = context.RequestAborted;
         byte[] text = await PageFiles.Upload(context.Request, gone);
         PagePanel panel = await work.AtOnce(() => work.Panel(inputs), gone);
-        Comparison comparison =
-            await work.Searched(() => PageFiles.Compared(text, PageWork.Request(inputs, panel.Part), inputs.Money, gone), gone);
-        await context.Response.WriteAsJsonAsync(OffersAnswer.Of(comparison), gone);
+        OffersAnswer answer = await work.Searched(() => OffersAnswer.Of(PageFiles.Offers(text, panel, inputs, gone)), gone);
+        await context.Response.WriteAsJsonAsync(answer, gone);
     }
 
     private static async Task File(HttpContext context, PageWork work, PageInputs inputs, string name)
     {
         CancellationToken gone = context.RequestAborted;
         PagePanel panel = await work.AtOnce(() => work.Panel(inputs), gone);
-        (byte[] content, string kind) = await work.Searched(() => PageFiles.Make(name, panel, inputs, gone), gone);
+        (byte[] content, string kind) = await work.Searched(
+            () =>
+            {
+                ResultFile file = PageFiles.Make(name, panel, inputs, gone);
+                return (file.Content, file.Kind);
+            },
+            gone);
         context.Response.Headers.ContentDisposition = $"attachment; filename=\"{name}\"";
         await Give(context, content, kind);
     }

@@ -16,6 +16,16 @@ public sealed class InputException : FeltNestException
         Problem = problem;
     }
 
+    /// <summary>An error about something that was asked for and stands in no file.</summary>
+    /// <param name="asked">What it was.</param>
+    /// <param name="problem">What was found and what is allowed, in one line.</param>
+    /// <param name="inner">The cause, kept for debugging and never shown.</param>
+    public InputException(AskedFor asked, string problem, Exception? inner = null)
+        : this(null, EnumWord.Of(asked).Replace('-', ' '), problem, inner) => Asked = asked;
+
+    /// <summary>What was asked for, where the fault is not about a file.</summary>
+    public AskedFor? Asked { get; }
+
     /// <summary>File the value came from, or null.</summary>
     public string? File { get; }
 

@@ -82,6 +82,29 @@ public sealed partial class ArchitectureTests
         }
     }
 
+    // The library says what a fault is about, a front end how that is asked for.
+    [Theory]
+    [InlineData("FeltNest")]
+    [InlineData("FeltNest.Runs")]
+    public void Nothing_below_the_command_line_knows_an_option(string project)
+    {
+        foreach (string file in Sources(RepositoryFile.PathOf("src", project)))
+        {
+            Assert.DoesNotMatch("\"[^\"\\n]*--[a-z]", File.ReadAllText(file));
+        }
+    }
+
+    [Fact]
+    public void No_front_end_reads_the_text_of_a_fault()
+    {
+        foreach (string file in Sources(RepositoryFile.PathOf("src", "FeltNest.Cli"))
+            .Concat(Sources(RepositoryFile.PathOf("src", "FeltNest.Page"))))
+        {
+            Assert.DoesNotMatch(
+                @"\.(Message|Problem|Field)(\.(Contains|StartsWith|EndsWith)\(|\s*(==|is)\s*(not\s+)?"")", File.ReadAllText(file));
+        }
+    }
+
     [Fact]
     public void No_line_is_longer_than_a_hundred_and_forty_columns_and_none_declares_several_variables()
     {

@@ -3,17 +3,8 @@ using System.CommandLine.Parsing;
 using System.Globalization;
 using FeltNest.Cli.Options;
 using FeltNest.Cli.Progress;
-using FeltNest.Cost.Sheet;
-using FeltNest.Files;
-using FeltNest.Files.Costs;
-using FeltNest.Files.Offers;
-using FeltNest.Files.Orders;
-using FeltNest.Files.Presses;
-using FeltNest.Report.Orders;
 using FeltNest.Rolls.Orders;
-using FeltNest.Rolls.Orders.Planned;
-using FeltNest.Rolls.Plan;
-using FeltNest.Rolls.Presses;
+using FeltNest.Runs.Rolls;
 
 namespace FeltNest.Cli.Commands;
 
@@ -102,76 +93,28 @@ internal sealed class OrdersCommand
     private int Run(ParseResult parse, CancellationToken stop)
     {
         Answer answer = new(terminal, parse, common);
-        OrderQuestion question = Question(parse);
+        OrdersAsk asked = new()
+        {
+            OrdersFile = parse.GetValue(orders)!,
+            StockFile = parse.GetValue(stock)!,
+            DiesFile = parse.GetValue(dies)!,
+            PressFiles = parse.GetValue(presses)!,
+            OffersFile = parse.GetValue(offers),
+            CostsFile = parse.GetValue(costs),
+            Start = parse.GetValue(start),
+            HoursPerDay = parse.GetValue(hours),
+            RemnantValuePercent = parse.GetValue(value),
+            LeastRemnantM = parse.GetValue(leastRemnant),
+            LeastCutM = parse.GetValue(leastCut),
+            Effort = parse.GetValue(effort),
+        };
+        OrdersRun run = new(asked) { Progress = answer.Quiet ? null : new PlanLine(terminal) };
         string folder = parse.GetValue(common.Out)
-            ?? DefaultFolder.OfOrders(
-                parse.GetValue(orders)!, parse.GetValue(stock)!, question.Rules.Start, parse.GetValue(offers), parse.GetValue(costs));
-        ResultFolder results = new(folder, parse.GetValue(common.Force));
-        results.Prepare(answer.Named(OrderFiles.Names));
+            ?? DefaultFolder.OfOrders(asked.OrdersFile, asked.StockFile, asked.Start, asked.OffersFile, asked.CostsFile);
         using CancellationTokenSource capped = parse.GetValue(seconds) is { } cap
             ? terminal.Clock.Capped(cap, stop)
             : CancellationTokenSource.CreateLinkedTokenSource(stop);
-        (OrderPlan plan, IReadOnlyList<(OrderCut Cut, RollPlan Strikes)> tickets) =
-            MeasuredPlanner.Run(question, parse.GetValue(effort), answer.Quiet ? null : new PlanLine(terminal), capped.Token);
-        terminal.HandOver.Begin();
-        return answer.Give(
-            results, OrderFiles.Make(plan, tickets, stop), OrderReport.Text(plan),
-            OrderReport.Warnings(plan).Select(line => $"warning: {line}"), plan.Proof.CutShort, stop);
-    }
-
-    private OrderQuestion Question(ParseResult parse)
-    {
-        string stockFile = parse.GetValue(stock)!;
-        CostInputs known = parse.GetValue(costs) is { } file ? CostsReader.Read(file) : CostInputs.Bare(StockReader.CurrencyOf(stockFile));
-        StockReader reader = new(known);
-        IReadOnlyList<StockRoll> rolls = reader.Read(stockFile);
-        FeltPurchase[] bought = parse.GetValue(offers) is { } list
-            ? [.. OffersReader.Read(list).Select(offer => Named(list, () => reader.Offered(offer)))]
-            : [];
-        IReadOnlyList<CutDie> rack = DiesReader.Read(parse.GetValue(dies)!);
-        IReadOnlyList<CoverOrder> wanted = OrdersReader.Read(
-            parse.GetValue(orders)!, rack.Select(d => d.Ball), [.. rolls.Select(r => r.Felt), .. bought.Select(b => b.Roll.Felt)]);
-        OrderRules rules = new(
-            known.Currency, parse.GetValue(start), parse.GetValue(hours), known.Losses.EndLossMm, known.Losses.RejectPercent,
-            known.Losses.UnpairedPercent, parse.GetValue(value),
-            parse.GetValue(leastRemnant), parse.GetValue(leastCut), (known.PerStrike ?? 0) + (known.BoardPerStrike ?? 0),
-            known.SetUp?.RatePerHour ?? 0);
-        return new OrderQuestion(wanted, rolls, bought, rack, Presses(parse, rack), rules);
-    }
-
-    private PressSpec[] Presses(ParseResult parse, IReadOnlyList<CutDie> rack)
-    {
-        List<PressSpec> read = [];
-        foreach (string file in parse.GetValue(presses)!)
-        {
-            PressSpec press = PressReader.Read(file);
-            if (read.Exists(p => p.Name == press.Name))
-            {
-                throw new InputException(file, "name", $"'{press.Name}' is given twice: every press needs a name of its own");
-            }
-
-            read.Add(press);
-        }
-
-        return rack.Any(die => read.Exists(press => OrderQuestion.Takes(press, die)))
-            ?
-            [
-                .. read,
-            ] : throw new NoAnswerException(
-                $"no press takes any of the dies {string.Join(", ", rack.Select(d => d.Name))}: name them under dies in a press file, "
-                    + $"or use a larger bed");
-    }
-
-    private static T Named<T>(string file, Func<T> work)
-    {
-        try
-        {
-            return work();
-        }
-        catch (InputException error) when (error.File is null)
-        {
-            throw error.InFile(file);
-        }
+        return answer.Give(run, folder, parse.GetValue(common.Force), capped.Token, stop);
     }
 
     private static Option<double> Number(string name, string description, double usual, double low, double high, string unit) => new(name)

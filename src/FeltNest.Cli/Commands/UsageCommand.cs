@@ -1,19 +1,12 @@
 using System.CommandLine;
 using FeltNest.Cli.Options;
-using FeltNest.Cost.Usage;
-using FeltNest.Files;
-using FeltNest.Files.Costs;
-using FeltNest.Files.Layouts;
-using FeltNest.Files.Usage;
-using FeltNest.Report.Usage;
+using FeltNest.Runs;
 
 namespace FeltNest.Cli.Commands;
 
 /// <summary><c>usage LAYOUT --actuals FILE</c>: why a shift used more or less felt than standard.</summary>
 internal static class UsageCommand
 {
-    private static readonly string[] Names = ["usage.json", "usage.csv"];
-
     /// <summary>The command.</summary>
     public static Command Create(Terminal terminal)
     {
@@ -27,34 +20,15 @@ internal static class UsageCommand
         Option<string?> costs = new("--costs") { Description = "Normal losses and the standard price (JSON).", HelpName = "FILE" };
         Command command = new("usage", "Why a shift used more or less felt than standard, cause by cause.") { layout, actuals, costs };
         CommonOptions common = new(command);
-        command.SetAction((parse, stop) =>
-            Task.Run(() => Run(terminal, parse, parse.GetValue(layout)!, parse.GetValue(actuals)!, parse.GetValue(costs), common), stop));
+        command.SetAction((parse, stop) => Task.Run(
+            () =>
+            {
+                (string cut, string gave, string? known) = (parse.GetValue(layout)!, parse.GetValue(actuals)!, parse.GetValue(costs));
+                string folder = parse.GetValue(common.Out) ?? DefaultFolder.OfUsage(cut, gave, known);
+                return new Answer(terminal, parse, common)
+                    .Give(new UsageRun(cut, gave, known), folder, parse.GetValue(common.Force), stop, stop);
+            },
+            stop));
         return command;
-    }
-
-    private static int Run(Terminal terminal, ParseResult parse, string layout, string actuals, string? costs, CommonOptions common)
-    {
-        Answer answer = new(terminal, parse, common);
-        UsageQuestion question = new(
-            LayoutReader.Read(layout).Layout, ActualsReader.Read(actuals), costs is null ? null : CostsReader.Read(costs));
-        ResultFolder results = new(
-            parse.GetValue(common.Out) ?? DefaultFolder.OfUsage(layout, actuals, costs), parse.GetValue(common.Force));
-        results.Prepare(answer.Named(Names));
-        UsageVariance variance = Split(question, layout, actuals);
-        return answer.Give(
-            results, [(Names[0], UsageWriter.Json(variance)), (Names[1], UsageWriter.Csv(variance))], UsageReport.Text(variance),
-            UsageReport.Notes(variance).Select(note => $"note: {note}"));
-    }
-
-    private static UsageVariance Split(UsageQuestion question, string layout, string actuals)
-    {
-        try
-        {
-            return UsageStudy.Run(question);
-        }
-        catch (InputException error) when (error.File is null)
-        {
-            throw error.InFile(error.Field == "panels" ? layout : actuals);
-        }
     }
 }

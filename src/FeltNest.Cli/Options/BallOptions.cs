@@ -3,6 +3,7 @@ using System.CommandLine.Parsing;
 using System.Globalization;
 using FeltNest.Files;
 using FeltNest.Files.Balls;
+using FeltNest.Runs;
 
 namespace FeltNest.Cli.Options;
 
@@ -88,6 +89,11 @@ internal sealed class BallOptions
     public PartInput Read(ParseResult parse) => parse.GetValue(input) is { } path
         ? PartReader.Read(path, Changes(parse))
         : new PartInput(ShippedBalls.Read(ShippedBalls.Example, Changes(parse)), null);
+
+    /// <summary>The ball with its panel, or the outline, as a part to lay.</summary>
+    /// <exception cref="InputException">As above, or the ball's values do not go together.</exception>
+    /// <exception cref="NoAnswerException">No panel keeps the ball's limits.</exception>
+    public LaidPart ReadPart(ParseResult parse) => LaidPart.Of(Read(parse), Path(parse));
 
     /// <summary>The ball.</summary>
     /// <exception cref="InputException">Names the file, the field, the value found and what is allowed.</exception>

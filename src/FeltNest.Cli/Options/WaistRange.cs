@@ -23,7 +23,7 @@ internal static class WaistRange
         }
         catch (InputException error)
         {
-            result.AddError(error.Message);
+            result.AddError(OptionNames.LineOf(error));
             return null;
         }
     }

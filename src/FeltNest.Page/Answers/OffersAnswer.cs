@@ -1,5 +1,6 @@
 using System.Text;
 using FeltNest.Cost.Compare;
+using FeltNest.Runs;
 
 namespace FeltNest.Page.Answers;
 
@@ -12,7 +13,7 @@ internal sealed record OffersAnswer(OfferAnswer[] Rows, IReadOnlyDictionary<stri
     private static readonly string[] Names = ["offers.csv", "offers.json", "offers.svg", "offers.html"];
 
     /// <summary>The answer of a comparison.</summary>
-    public static OffersAnswer Of(Comparison comparison) => new(
-        [.. comparison.Ranking.Select(OfferAnswer.Of)],
-        Names.ToDictionary(name => name, name => Encoding.UTF8.GetString(PageFiles.CompareFile(name, comparison))));
+    public static OffersAnswer Of((Comparison Comparison, Outcome Files) done) => new(
+        [.. done.Comparison.Ranking.Select(OfferAnswer.Of)],
+        Names.ToDictionary(name => name, name => Encoding.UTF8.GetString(PageFiles.Renamed(done.Files, name).Content)));
 }

@@ -23,7 +23,7 @@ public static class WaistStudy
         return steps is >= 0 and < MostWaists
             ? [.. Enumerable.Range(0, (int)steps + 1).Select(i => Math.Round(fromMm + (i * stepMm), 9))]
             : throw new InputException(
-                null, "--waist-range",
+                AskedFor.Waists,
                 FormattableString.Invariant(
                     $"{fromMm}:{toMm}:{stepMm} is not allowed: from the narrow end to the wide one in at most {MostWaists} steps"));
     }

@@ -106,7 +106,7 @@ public sealed class CompareCommandTests : IDisposable
     [Theory]
     [InlineData("null", true, "reRuleAt: is null: the readings show no drift and the die states no life")]
     [InlineData("0.5", true, "reRuleAt: 0.5 is outside 1 to")]
-    [InlineData("30000", false, "--life: goes with --costs")]
+    [InlineData("30000", false, "--life: goes with a costs file")]
     public async Task A_life_that_says_nothing_is_refused(string limit, bool costs, string told)
     {
         CommandRun run = await CommandRun.Of([
@@ -159,7 +159,7 @@ public sealed class CompareCommandTests : IDisposable
     [InlineData("--widths 500,500", "--widths: '500,500' is not allowed: 1 to 60 different lengths")]
     [InlineData("--widths 500;600", "--widths: '500;600' is not allowed")]
     [InlineData("--width-range 600:500:5", "--width-range: '600:500:5' is not allowed")]
-    [InlineData("--width-range 500:600:5 --rows any", "--rows: is not kept by the scan of a width range")]
+    [InlineData("--width-range 500:600:5 --rows any", "--rows: is not kept by the scan of a range of widths")]
     [InlineData("--offers none.csv", "none.csv: no such file")]
     [InlineData("--widths 500 --costs none.json", "none.json: no such file")]
     [InlineData("--widths 500 --warp-angle joint", "--warp-angle: 'joint' belongs to layout")]

@@ -1,8 +1,9 @@
 using System.Text.Json.Nodes;
 using FeltNest.Cli;
-using FeltNest.Cli.Commands.Dies;
+using FeltNest.Files.Layouts;
 using FeltNest.Layout;
 using FeltNest.Layout.Limits;
+using FeltNest.Runs.Dies;
 using FeltNest.Tests.Files;
 using FeltNest.Tests.Layout;
 using Xunit;
@@ -60,7 +61,11 @@ public sealed class ResultPlaceTests : IDisposable
         Assert.All(runs, run => Assert.True(run.Code == 0, run.Err));
         Assert.Equal(["ball.json", "part.json"], Directory.GetFiles(folder.Root).Select(Path.GetFileName).Order());
         Assert.Equal([folder.Path("out")], Directory.GetDirectories(folder.Root, "*", SearchOption.AllDirectories));
-        string[] wanted = [.. DieFiles.Names(1), "layout.json", "layout.png", "layout.svg", "panel.json", "panel.png", "panel.svg"];
+        string[] wanted =
+        [
+            .. new DieRun(LayoutReader.Read(layout).Layout, 0, null, null, null).FileNames, "layout.json", "layout.png", "layout.svg",
+            "panel.json", "panel.png", "panel.svg",
+        ];
         Assert.Equal(
             wanted.Order(StringComparer.Ordinal),
             Directory.GetFiles(folder.Path("out")).Select(Path.GetFileName).Order(StringComparer.Ordinal));

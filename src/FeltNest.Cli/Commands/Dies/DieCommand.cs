@@ -1,13 +1,12 @@
 using System.CommandLine;
 using FeltNest.Cli.Options;
-using FeltNest.Die;
 using FeltNest.Die.Gang;
-using FeltNest.Files;
 using FeltNest.Files.Dies;
 using FeltNest.Files.Layouts;
 using FeltNest.Files.Presses;
 using FeltNest.Layout;
-using FeltNest.Report.Dies;
+using FeltNest.Runs;
+using FeltNest.Runs.Dies;
 
 namespace FeltNest.Cli.Commands.Dies;
 
@@ -61,53 +60,35 @@ internal static class DieCommand
         command.SetAction((parse, stop) => Task.Run(
             () =>
             {
-                string path = parse.GetValue(input)!;
-                if (parse.GetValue(measured.Measured) is { } points)
-                {
-                    return MeasuredRun.Run(terminal, parse, path, points, measured, common);
-                }
-
-                return parse.GetValue(measured.Readings) is { } readings
-                    ? LifeRun.Run(terminal, parse, path, readings, parse.GetValue(measured.Newer), common)
-                    : Run(
-                        terminal, parse,
-                        new Question(path, parse.GetValue(order), parse.GetValue(press), parse.GetValue(cavities), parse.GetValue(band)),
-                        common, stop);
+                (IRun run, string folder) = Asked(parse);
+                return new Answer(terminal, parse, common)
+                    .Give(run, parse.GetValue(common.Out) ?? folder, parse.GetValue(common.Force), stop, stop);
             },
             CancellationToken.None));
         return command;
-    }
 
-    private static int Run(Terminal terminal, ParseResult parse, Question question, CommonOptions common, CancellationToken stop)
-    {
-        Answer answer = new(terminal, parse, common);
-        RollLayout layout = LayoutReader.Read(question.Layout).Layout;
-        GangRequest request = new(
-            layout, question.Band - 1, question.Order is { } file ? DieOrderReader.Read(file) : UsualOrder.Of(layout),
-            question.Press is { } press ? PressReader.Read(press) : null, question.Cavities);
-        ResultFolder results = new(
-            parse.GetValue(common.Out)
-                ?? DefaultFolder.OfDie(question.Layout, question.Order, question.Press, question.Cavities, question.Band),
-                parse.GetValue(common.Force));
-        results.Prepare(answer.Named(DieFiles.Names(CutParts.Of(layout, request.Band).Count)));
-        DieDesign design = Designed(request, stop);
-        return answer.Give(
-            results, DieFiles.Make(design, stop), DieReport.Text(design), design.Notes.Select(note => $"warning: {note.Text}"),
-            stop: stop);
-    }
+        (IRun Run, string Folder) Asked(ParseResult parse)
+        {
+            string path = parse.GetValue(input)!;
+            if (parse.GetValue(measured.Measured) is { } points)
+            {
+                return (new FirstArticleRun(measured.Asked(parse, path, points)), DefaultFolder.OfMeasured(path, "measured", points));
+            }
 
-    // What is wrong with an option is told with its name.
-    private static DieDesign Designed(GangRequest request, CancellationToken stop)
-    {
-        try
-        {
-            return DieDesigner.Run(request, stop);
-        }
-        catch (InputException error) when (error.File is null && error.Field is "band")
-        {
-            throw new InputException(null, $"--{error.Field}", error.Problem, error);
+            if (parse.GetValue(measured.Readings) is { } readings)
+            {
+                return (
+                    new LifeRun(path, readings, parse.GetValue(measured.Newer)), DefaultFolder.OfMeasured(path, "life", readings));
+            }
+
+            RollLayout layout = LayoutReader.Read(path).Layout;
+            DieRun run = new(
+                layout, parse.GetValue(band) - 1, parse.GetValue(order) is { } file ? DieOrderReader.Read(file) : null,
+                parse.GetValue(press) is { } machine ? PressReader.Read(machine) : null, parse.GetValue(cavities));
+            return (
+                run,
+                DefaultFolder.OfDie(
+                    path, parse.GetValue(order), parse.GetValue(press), parse.GetValue(cavities), parse.GetValue(band)));
         }
     }
-
-    private readonly record struct Question(string Layout, string? Order, string? Press, int? Cavities, int Band);
 }

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using FeltNest.Cli.Options;
+using FeltNest.Runs.Dies;
 
 namespace FeltNest.Cli.Commands.Dies;
 
@@ -15,6 +16,15 @@ internal sealed class MeasuredOptions
         command.Add(Readings);
         command.Add(Newer);
     }
+
+    /// <summary>The question of a first article.</summary>
+    public FirstArticleAsk Asked(ParseResult parse, string wanted, string points) => new()
+    {
+        WantedFile = wanted,
+        PointsFile = points,
+        ProfileMm = parse.GetValue(Profile),
+        Part = parse.GetValue(Part),
+    };
 
     /// <summary>Measured points.</summary>
     public Option<string?> Measured { get; } = new("--measured")

@@ -1,11 +1,16 @@
 using System.CommandLine;
-using FeltNest.Ball.Mass;
+using FeltNest.Ball;
 using FeltNest.Cli.Options;
+using FeltNest.Cli.Progress;
+using FeltNest.Cost;
 using FeltNest.Files;
 using FeltNest.Files.Balls;
+using FeltNest.Files.Outlines;
+using FeltNest.Layout;
 using FeltNest.Panel;
-using FeltNest.Panel.Wrap;
-using FeltNest.Report;
+using FeltNest.Runs;
+using FeltNest.Runs.Panels;
+using static FeltNest.InvariantText;
 
 namespace FeltNest.Cli.Commands.Panels;
 
@@ -76,26 +81,73 @@ internal static class PanelCommand
             }
 
             BallInput input = balls.ReadBall(parse);
-            foreach (string assumed in balls.Assumed(parse))
+            Answer answer = new(terminal, parse, common);
+            bool loud = !answer.Quiet;
+            using CancellationTokenSource capped = layout.Capped(parse, terminal, stop);
+            (IRun run, string folder) = Asked(parse, input, path, loud);
+            return answer.Give(
+                run, parse.GetValue(common.Out) ?? folder, parse.GetValue(common.Force), capped.Token, stop, balls.Assumed(parse));
+        }
+
+        (IRun Run, string Folder) Asked(ParseResult parse, BallInput input, string path, bool loud)
+        {
+            BallSpec ball = input.Ball;
+            if (parse.GetValue(wrap) is { } laid)
             {
-                terminal.Say(assumed);
+                return (
+                    new WrapRun { Ball = ball, Outline = OutlineOf(laid, "wrap"), OutlineFile = laid },
+                    DefaultFolder.OfOutline(path, "wrap", laid));
             }
 
-            return parse.GetValue(wrap) is { } laid ? WrapCommand.Run(terminal, parse, path, input.Ball, laid, common)
-                : parse.GetValue(proven) is { } measured ? ProvenCommand.Run(terminal, parse, path, input.Ball, measured, common)
-                : parse.GetValue(waists) is { } range ? WaistCommand.Run(terminal, parse, path, input.Ball, range, layout, common, stop)
-                : parse.GetValue(seams) ? SeamsCommand.Run(terminal, parse, path, input.Ball, layout, common, stop)
-                : RunOne(new Answer(terminal, parse, common), input, path, parse.GetValue(common.Out), parse.GetValue(common.Force));
+            if (parse.GetValue(proven) is { } measured)
+            {
+                return (
+                    new ProvenRun { Ball = ball, Outline = OutlineOf(measured, "proven"), OutlineFile = measured },
+                    DefaultFolder.OfOutline(path, "proven", measured));
+            }
+
+            if (parse.GetValue(waists) is { } range)
+            {
+                LayoutRequest named = Named(parse, ball);
+                return (
+                    new WaistRun
+                    {
+                        Ball = ball,
+                        WaistsMm = range,
+                        Lay = part => layout.Request(parse, part),
+                        Progress = loud ? new WaistLine(terminal, range.Count) : null,
+                    },
+                    DefaultFolder.OfWaists(path, range, named, layout.Usual(named), layout.Seconds(parse)));
+            }
+
+            if (parse.GetValue(seams))
+            {
+                LayoutRequest named = Named(parse, ball);
+                return (
+                    new SeamsRun
+                    {
+                        Ball = ball,
+                        Lay = part => layout.Request(parse, part),
+                        Progress = loud ? new SeamLines(terminal) : null,
+                    },
+                    DefaultFolder.OfSeams(path, named, layout.Usual(named), layout.Seconds(parse)));
+            }
+
+            return (new PanelRun { Ball = ball, Assumed = input.Assumed }, DefaultFolder.OfPanel(path));
         }
+
+        // The folder is named by the question alone; the part does not matter for it.
+        LayoutRequest Named(ParseResult parse, BallSpec ball) =>
+            layout.Request(parse, CoverPart.Of(ball, PanelFlattener.Flatten(ball)));
     }
 
-    private static int RunOne(Answer answer, BallInput input, string path, string? folder, bool force)
+    private static ImportedOutline OutlineOf(string path, string option) => PartReader.Read(path).Outline
+        ?? throw new InputException(path, null, $"is a ball specification; --{option} takes a flat outline or a panel.json");
+
+    // Tells each seam on the message stream as it is done.
+    private sealed class SeamLines(Terminal terminal) : IProgress<SeamEntry>
     {
-        ResultFolder results = new(folder ?? DefaultFolder.OfPanel(path), force);
-        results.Prepare(answer.Named(PanelFiles.Names));
-        FlatPanel panel = PanelFit.Felt(input.Ball, PanelFlattener.Flatten(input.Ball));
-        return answer.Give(
-            results, PanelFiles.Make(input.Ball, panel), PanelReport.Text(input.Ball, panel, input.Assumed),
-            PanelWarnings.Of(input.Ball, panel, MassBudget.Of(input.Ball, panel.AreaMm2)).Select(warning => $"warning: {warning}"));
+        public void Report(SeamEntry value) => terminal.Say(Invariant(
+            $"{EnumWord.Of(value.Ball.Seam.Curve)}: {value.Yield.PerThousandBalls.SquareMetres:0.00} m2 per thousand balls"));
     }
 }

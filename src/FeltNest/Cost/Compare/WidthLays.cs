@@ -19,24 +19,25 @@ public sealed class WidthLays
     public WidthLays(LayoutRequest request, bool scanned)
     {
         this.request = request;
-        if (scanned && NotKept(request) is { } option)
+        if (scanned && NotKept(request) is { } rule)
         {
             throw new InputException(
-                null, option,
-                "is not kept by the scan of a width range, which lays parallel rows: give --widths, which searches each width by all ways");
+                rule,
+                "is not kept by the scan of a range of widths, which lays parallel rows: list the widths, and each is searched by all "
+                    + "ways");
         }
 
         scan = scanned ? new WidthScan(request) : null;
     }
 
-    /// <summary>The option that parallel rows from one set of tables do not keep, or null.</summary>
-    public static string? NotKept(LayoutRequest request) => request.Rules switch
+    /// <summary>The rule that parallel rows from one set of tables do not keep, or null.</summary>
+    public static AskedFor? NotKept(LayoutRequest request) => request.Rules switch
     {
-        { Rows: not RowRule.Same } => "--rows",
-        { Bands: > 1 } => "--bands",
-        { Forbidden.Count: > 0 } => "--forbid",
-        { Die: { } die } => die.MostPanels is null ? "--die-bed" : "--die-panels",
-        { LeastRepeatMm: > 0 } => "--least-repeat",
+        { Rows: not RowRule.Same } => AskedFor.Rows,
+        { Bands: > 1 } => AskedFor.Bands,
+        { Forbidden.Count: > 0 } => AskedFor.ForbiddenStripes,
+        { Die: { } die } => die.MostPanels is null ? AskedFor.DieBed : AskedFor.DiePanels,
+        { LeastRepeatMm: > 0 } => AskedFor.LeastRepeat,
         _ => null,
     };
 

@@ -70,14 +70,15 @@ public sealed class UsageStudy
         if (byKilogram && question.Costs?.MassPerAreaGsm is null)
         {
             throw new InputException(
-                null, "felt.massPerAreaGsm",
+                question.CostsFile ?? question.ActualsFile, "felt.massPerAreaGsm",
                 "is missing in the costs file, and felt is priced per kg: give the mass of the felt as it is bought, coated or bare");
         }
 
         if (question.Layout.Parts.Count > 1)
         {
             throw new InputException(
-                null, "panels", "the layout holds two parts: which of them a good panel was cannot be told; use a layout of one part");
+                question.LayoutFile, "panels",
+                "the layout holds two parts: which of them a good panel was cannot be told; use a layout of one part");
         }
 
         foreach (ActualRoll roll in question.Rolls)
@@ -85,7 +86,7 @@ public sealed class UsageStudy
             if (roll.EndsM >= roll.Metres)
             {
                 throw new InputException(
-                    null, "endsM",
+                    question.ActualsFile, "endsM",
                     FormattableString.Invariant(
                         $"roll {roll.Roll}: {roll.EndsM} m lost at its ends of {roll.Metres} m drawn leave nothing to cut"));
             }
@@ -93,7 +94,7 @@ public sealed class UsageStudy
             if (RowsOf(roll) == 0)
             {
                 throw new InputException(
-                    null, "widthMm",
+                    question.ActualsFile, "widthMm",
                     string.Create(
                         CultureInfo.InvariantCulture,
                         $"roll {roll.Roll}: no row of the layout fits {roll.WidthMm} mm and its edge trims, so nothing can have been "
@@ -103,21 +104,22 @@ public sealed class UsageStudy
             if (roll.UnpairedPanels > roll.GoodPanels)
             {
                 throw new InputException(
-                    null, "unpairedPanels",
+                    question.ActualsFile, "unpairedPanels",
                     $"roll {roll.Roll}: {roll.UnpairedPanels} of {roll.GoodPanels} good panels: unpaired panels are among the good ones");
             }
 
             if (roll.Price is not null && price is null)
             {
                 throw new InputException(
-                    null, "price", $"roll {roll.Roll} has a price and no standard price is known: give --costs a file with felt.price");
+                    question.ActualsFile, "price",
+                    $"roll {roll.Roll} has a price and no standard price is known: give a costs file with felt.price");
             }
         }
 
         if (question.Rolls.Sum(r => r.GoodPanels - (r.UnpairedPanels ?? 0)) < 2)
         {
             throw new InputException(
-                null, "goodPanels", "all rolls together hold no pair of good panels: there is no ball to count felt for");
+                question.ActualsFile, "goodPanels", "all rolls together hold no pair of good panels: there is no ball to count felt for");
         }
     }
 

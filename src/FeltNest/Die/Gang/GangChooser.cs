@@ -44,7 +44,7 @@ public static class GangChooser
         if (request.Band < 0 || request.Band >= layout.Bands.Count)
         {
             throw new InputException(
-                null, "band",
+                AskedFor.Band,
                 $"{request.Band + 1} is not there: the layout has {layout.Bands.Count} band"
                     + $"{(layout.Bands.Count == 1 ? string.Empty : "s")}, counted from 1");
         }

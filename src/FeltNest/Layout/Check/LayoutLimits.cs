@@ -35,23 +35,23 @@ public static class LayoutLimits
     /// warp angle forbids.</exception>
     public static void Require(LayoutRequest request)
     {
-        Within("width", request.RollWidthMm, LeastLengthMm, MostLengthMm, "mm");
-        Within("edge", request.Trims.LowerMm, 0, MostLengthMm, "mm");
-        Within("edge", request.Trims.UpperMm, 0, MostLengthMm, "mm");
-        Within("gap", request.GapMm, 0, MostLengthMm, "mm");
-        Within("warp-tolerance", request.Rules.WarpToleranceDeg, 0, 90, "degrees");
-        Within("bands", request.Rules.Bands, 1, MostBands, string.Empty);
-        Within("plies", request.Rules.Plies.Count, 1, MostPlies, string.Empty);
-        Within("least-repeat", request.Rules.LeastRepeatMm, 0, MostLengthMm, "mm");
-        Within("effort", request.Effort, 1, MostEffort, string.Empty);
+        Within(AskedFor.RollWidth, request.RollWidthMm, LeastLengthMm, MostLengthMm, "mm");
+        Within(AskedFor.EdgeTrims, request.Trims.LowerMm, 0, MostLengthMm, "mm");
+        Within(AskedFor.EdgeTrims, request.Trims.UpperMm, 0, MostLengthMm, "mm");
+        Within(AskedFor.Gap, request.GapMm, 0, MostLengthMm, "mm");
+        Within(AskedFor.WarpTolerance, request.Rules.WarpToleranceDeg, 0, 90, "degrees");
+        Within(AskedFor.Bands, request.Rules.Bands, 1, MostBands, string.Empty);
+        Within(AskedFor.Plies, request.Rules.Plies.Count, 1, MostPlies, string.Empty);
+        Within(AskedFor.LeastRepeat, request.Rules.LeastRepeatMm, 0, MostLengthMm, "mm");
+        Within(AskedFor.Effort, request.Effort, 1, MostEffort, string.Empty);
         if (request.Rules.WarpAngleDeg is { } angle)
         {
-            Within("warp-angle", angle, -360, 360, "degrees");
+            Within(AskedFor.WarpAngle, angle, -360, 360, "degrees");
         }
 
         if (request.UsableWidthMm <= 0)
         {
-            throw new InputException(null, "edge", string.Create(
+            throw new InputException(AskedFor.EdgeTrims, string.Create(
                 CultureInfo.InvariantCulture,
                 $"edge trims of {request.Trims.LowerMm:0.###} and {request.Trims.UpperMm:0.###} mm leave nothing of a "
                     + $"{request.RollWidthMm:0.###} mm roll"));
@@ -116,13 +116,13 @@ public static class LayoutLimits
         if (request.Rules.Forbidden.Count > 0)
         {
             throw new InputException(
-                null, "second", "a second part and forbidden stripes cannot be asked for together: lay each run of cloth by itself");
+                AskedFor.SecondPart, "a second part and forbidden stripes cannot be asked for together: lay each run of cloth by itself");
         }
 
         if (second.SharePercent is { } share && !(share > 0 && share < 100))
         {
             throw new InputException(
-                null, "second-share",
+                AskedFor.SecondShare,
                 FormattableString.Invariant($"{share:0.###} is not allowed: above 0 and below 100 per cent, or fill"));
         }
     }
@@ -133,7 +133,7 @@ public static class LayoutLimits
         {
             if (!(strip.YFromMm >= 0 && strip.YFromMm < strip.YToMm && strip.YToMm <= request.RollWidthMm))
             {
-                throw new InputException(null, "forbid", string.Create(
+                throw new InputException(AskedFor.ForbiddenStripes, string.Create(
                     CultureInfo.InvariantCulture,
                     $"{strip.YFromMm:0.###} to {strip.YToMm:0.###} mm is not a stripe of a {request.RollWidthMm:0.###} mm roll: from 0 "
                         + $"up to the width, the lower side first"));
@@ -147,7 +147,7 @@ public static class LayoutLimits
         double thickness = OutlineWidth.Least(request.Part.Outline, 0, Math.PI).Height;
         if (thickness < request.GapMm)
         {
-            throw new InputException(null, "gap", string.Create(
+            throw new InputException(AskedFor.Gap, string.Create(
                 CultureInfo.InvariantCulture,
                 $"{request.GapMm:0.###} mm swallows the part, which is only {thickness:0.###} mm across at its thinnest: at most "
                     + $"{thickness:0.###} mm is allowed"));
@@ -177,12 +177,12 @@ public static class LayoutLimits
     private static bool AllowsMirror(TiltRange tilts) =>
         new[] { 0, Math.PI / 2, -Math.PI / 2, Math.PI, -Math.PI }.Any(axis => tilts.Least <= axis + 1e-12 && axis - 1e-12 <= tilts.Most);
 
-    private static void Within(string field, double value, double least, double most, string unit)
+    private static void Within(AskedFor asked, double value, double least, double most, string unit)
     {
         if (!(value >= least && value <= most))
         {
             throw new InputException(
-                null, field, FormattableString.Invariant($"{value:0.######} is outside {least:0.###} to {most:0.###} {unit}").TrimEnd());
+                asked, FormattableString.Invariant($"{value:0.######} is outside {least:0.###} to {most:0.###} {unit}").TrimEnd());
         }
     }
 }

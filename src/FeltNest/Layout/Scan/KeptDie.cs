@@ -21,7 +21,7 @@ public static class KeptDie
         if (layout.Bands.Count > 1)
         {
             throw new InputException(
-                null, "keep-die", "the layout has several bands, each with a die of its own: keep a layout of one repeat");
+                AskedFor.KeptDie, "the layout has several bands, each with a die of its own: keep a layout of one repeat");
         }
 
         LayoutRepeat repeat = layout.Bands[0].Repeat;

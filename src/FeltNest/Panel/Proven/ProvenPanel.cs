@@ -45,12 +45,13 @@ public static class ProvenPanel
         ProvenModel rough = new(ball, SearchDegree);
         ProvenModel fine = new(ball, mirror ? ElasticFlattening.UsualDegree : AskewDegree);
         ProvenState plain = new ProvenSearch(rough, measured, 2).Run(Begin(start))
-            ?? throw new NoAnswerException("--proven: this ball has no panel to begin with");
+            ?? throw new NoAnswerException("this ball has no panel to begin the fit with");
         ProvenState? limited = ball.Panel.Edge == EdgeRule.Mated ? Limited(rough, measured, plain) : null;
         bool acts = limited is not null && limited.Rms < NearerShare * plain.Rms && limited.Rms < plain.Rms - NearerMm;
         ProvenSearch last = new(fine, measured, acts ? 3 : 2);
         ProvenState found =
-            last.Run(acts ? limited! : plain) ?? throw new NoAnswerException("--proven: the nearest panel could not be computed");
+            last.Run(acts ? limited! : plain)
+                ?? throw new NoAnswerException("the panel of this ball nearest to the outline could not be computed");
         double size = Math.Sqrt(outline.Area / Math.PI);
         return found.Rms <= NearShare * size
             ? Told(fine, last, found, acts, measured)
@@ -69,14 +70,14 @@ public static class ProvenPanel
         {
             throw new InputException(
                 null, "panel.flattening",
-                $"{EnumWord.Of(ball.Panel.Flattening)}; --proven fits elastic panels: neither neutral layer nor edge limit means "
+                $"{EnumWord.Of(ball.Panel.Flattening)}; the fit is for elastic panels: neither neutral layer nor edge limit means "
                     + $"anything to another flattening's shape");
         }
 
         if (ball.Seam.Curve == SeamFamily.Points)
         {
             throw new InputException(
-                null, "seam.curve", "points: a seam given as points has its own waist; --proven needs a family that takes waistMm");
+                null, "seam.curve", "points: a seam given as points has its own waist; the fit needs a family that takes waistMm");
         }
     }
 

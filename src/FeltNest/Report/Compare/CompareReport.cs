@@ -81,7 +81,7 @@ public static class CompareReport
 
         if (comparison.Question.Scan)
         {
-            notes.Note("Parallel rows, a die designed anew for each width; --widths searches a width by all ways.");
+            notes.Note("Parallel rows, a die designed anew for each width; A list of widths searches each by all ways.");
         }
 
         if (comparison.CutShort)
@@ -98,7 +98,7 @@ public static class CompareReport
         string felt =
             comparison.Best.Case.Offer is { } ? "Planned on the guaranteed width; an offer's own length and faults count. " : string.Empty;
         return felt + (losses is null
-            ? "No --costs file: roll ends, rejects and unpaired panels are not counted, faults only where an offer states them."
+            ? "No costs file: roll ends, rejects and unpaired panels are not counted, faults only where an offer states them."
             : string.Create(
                 CultureInfo.InvariantCulture,
                 $"Counted: {losses.EndLossMm:0.#} mm at each roll end, rejects {losses.RejectPercent:0.##} %, unpaired "

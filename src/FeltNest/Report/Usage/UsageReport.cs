@@ -79,7 +79,7 @@ public static class UsageReport
 
         if (variance.Question.Costs is null)
         {
-            yield return "without --costs the standard is the layout alone: no ends, faults, rejects or unpaired panels, and no money";
+            yield return "without a costs file the standard is the layout alone: no ends, faults, rejects or unpaired panels, and no money";
         }
 
         if (variance.Parts.First(p => p.Cause == UsageCause.Lay).Actual < -0.05)

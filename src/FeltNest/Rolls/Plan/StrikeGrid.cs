@@ -52,7 +52,7 @@ public sealed class StrikeGrid
     /// <exception cref="InputException">So short a feed that a roll holds more strikes than can be planned.</exception>
     public static StrikeGrid Of(RollRequest request, double feed) => request.Roll.LengthMm / feed <= MostStrikes
         ? new StrikeGrid(request, feed)
-        : throw new InputException(null, "repeats-per-strike", string.Create(
+        : throw new InputException(AskedFor.RepeatsPerStrike, string.Create(
             CultureInfo.InvariantCulture,
             $"{request.RepeatsPerStrike} gives a feed of {feed:0.###} mm and more than {MostStrikes} strikes: at least "
                 + $"{Math.Ceiling(request.Roll.LengthMm / MostStrikes / (feed / request.RepeatsPerStrike)):0} is wanted"));

@@ -54,21 +54,21 @@ public static class StrikePlanner
 
     private static void Require(RollRequest request)
     {
-        Within("repeats-per-strike", request.RepeatsPerStrike, 1, MostRepeats, string.Empty);
-        Within("guide-play", request.GuidePlayMm, 0, MostPlayMm, " mm");
+        Within(AskedFor.RepeatsPerStrike, request.RepeatsPerStrike, 1, MostRepeats, string.Empty);
+        Within(AskedFor.SideShift, request.GuidePlayMm, 0, MostPlayMm, " mm");
         if (!(request.FromMm >= 0 && request.FromMm < request.Roll.LengthMm))
         {
-            throw new InputException(null, "from", FormattableString.Invariant(
+            throw new InputException(AskedFor.PlanFrom, FormattableString.Invariant(
                 $"{request.FromMm:0.###} mm is outside the roll: from 0 to below {request.Roll.LengthMm:0.###} mm is allowed"));
         }
     }
 
-    private static void Within(string field, double value, double least, double most, string unit)
+    private static void Within(AskedFor asked, double value, double least, double most, string unit)
     {
         if (!(value >= least && value <= most))
         {
             throw new InputException(
-                null, field, FormattableString.Invariant($"{value:0.######} is outside {least:0.###} to {most:0.###}{unit}"));
+                asked, FormattableString.Invariant($"{value:0.######} is outside {least:0.###} to {most:0.###}{unit}"));
         }
     }
 }

@@ -14,19 +14,19 @@ public sealed class LayoutLimitRangeTests
     private static readonly LayoutRequest Request = Shapes.Request(Bar, 100, gap: 4, edge: 5);
 
     [Theory]
-    [InlineData("width", 0.1, 100_000)]
-    [InlineData("lower edge", 0, 100_000)]
-    [InlineData("upper edge", 0, 100_000)]
-    [InlineData("gap", 0, 100_000)]
-    [InlineData("warp-tolerance", 0, 90)]
-    [InlineData("least-repeat", 0, 100_000)]
-    [InlineData("warp-angle", -360, 360)]
-    public void Numbers_are_allowed_from_the_least_to_the_greatest(string field, double least, double most)
+    [InlineData("width", AskedFor.RollWidth, 0.1, 100_000)]
+    [InlineData("lower edge", AskedFor.EdgeTrims, 0, 100_000)]
+    [InlineData("upper edge", AskedFor.EdgeTrims, 0, 100_000)]
+    [InlineData("gap", AskedFor.Gap, 0, 100_000)]
+    [InlineData("warp-tolerance", AskedFor.WarpTolerance, 0, 90)]
+    [InlineData("least-repeat", AskedFor.LeastRepeat, 0, 100_000)]
+    [InlineData("warp-angle", AskedFor.WarpAngle, -360, 360)]
+    public void Numbers_are_allowed_from_the_least_to_the_greatest(string field, AskedFor asked, double least, double most)
     {
         foreach (double outside in new[] { least - 0.01, most + 0.01, double.NaN })
         {
             InputException error = Assert.Throws<InputException>(() => LayoutLimits.Require(With(field, outside)));
-            Assert.Equal(field.Split(' ')[^1], error.Field);
+            Assert.Equal(asked, error.Asked);
             Assert.Contains("is outside", error.Message, StringComparison.Ordinal);
         }
 
@@ -55,7 +55,7 @@ public sealed class LayoutLimitRangeTests
     public void Trims_that_leave_nothing_are_refused()
     {
         InputException error = Assert.Throws<InputException>(() => LayoutLimits.Require(Request with { Trims = new EdgeTrims(40, 60) }));
-        Assert.Equal(("edge", "edge trims of 40 and 60 mm leave nothing of a 100 mm roll"), (error.Field, error.Problem));
+        Assert.Equal((AskedFor.EdgeTrims, "edge trims of 40 and 60 mm leave nothing of a 100 mm roll"), (error.Asked, error.Problem));
         LayoutLimits.Require(Request with { Trims = new EdgeTrims(40, 50) });
     }
 
@@ -70,7 +70,7 @@ public sealed class LayoutLimitRangeTests
     public void A_stripe_lies_on_the_roll_lower_side_first(double from, double to, bool allowed)
     {
         Exception? error = Record.Exception(() => LayoutLimits.Require(Forbidding(Request, from, to)));
-        Assert.Equal(allowed ? null : "forbid", (error as InputException)?.Field);
+        Assert.Equal(allowed ? null : AskedFor.ForbiddenStripes, (error as InputException)?.Asked);
     }
 
     [Theory]
@@ -83,8 +83,8 @@ public sealed class LayoutLimitRangeTests
     public void A_second_part_has_a_share_between_none_and_all(double? share, bool allowed)
     {
         LayoutRequest two = Request with { Second = new SecondPart(Shapes.Part(Bar), share) };
-        Assert.Equal(allowed ? null : "second-share", (Record.Exception(() => LayoutLimits.Require(two)) as InputException)?.Field);
-        Assert.Equal("second", Assert.Throws<InputException>(() => LayoutLimits.Require(Forbidding(two, 90, 100))).Field);
+        Assert.Equal(allowed ? null : AskedFor.SecondShare, (Record.Exception(() => LayoutLimits.Require(two)) as InputException)?.Asked);
+        Assert.Equal(AskedFor.SecondPart, Assert.Throws<InputException>(() => LayoutLimits.Require(Forbidding(two, 90, 100))).Asked);
     }
 
     [Fact]

@@ -105,7 +105,7 @@ public sealed class ShopRuleTests
         Assert.Contains(
             "forbidden stripes leave no room", Assert.Throws<NoAnswerException>(() => Shapes.Lay(Forbidding(40, 660))).Message,
             StringComparison.Ordinal);
-        Assert.Equal("forbid", Assert.Throws<InputException>(() => Shapes.Lay(Forbidding(650, 710))).Field);
+        Assert.Equal(AskedFor.ForbiddenStripes, Assert.Throws<InputException>(() => Shapes.Lay(Forbidding(650, 710))).Asked);
     }
 
     [Fact]
@@ -114,7 +114,7 @@ public sealed class ShopRuleTests
         Assert.Contains(
             "die bed", Assert.Throws<NoAnswerException>(() => Shapes.Lay(With(new DieLimit(null, 60, 60)))).Message,
             StringComparison.Ordinal);
-        Assert.Equal("gap", Assert.Throws<InputException>(() => Shapes.Lay(Request with { GapMm = 60 })).Field);
+        Assert.Equal(AskedFor.Gap, Assert.Throws<InputException>(() => Shapes.Lay(Request with { GapMm = 60 })).Asked);
     }
 
     private static LayoutRequest Forbidding(double from, double to) =>

@@ -82,7 +82,7 @@ public sealed class KeptDieTests
         RollLayout die = Die([new(0, 0, 15, 0)]);
         RollLayout two = die with { Bands = [die.Bands[0], new LayoutBand(25, 45, new LayoutRepeat(20, [new(0, 0, 35, 0)]))] };
         Assert.Equal((75.0, 50.0), (KeptDie.PanelsPerMetreAt(two, 38), KeptDie.PanelsPerMetreAt(two, 37)));
-        Assert.Equal("keep-die", Assert.Throws<InputException>(() => KeptDie.Widths(two, 500)).Field);
+        Assert.Equal(AskedFor.KeptDie, Assert.Throws<InputException>(() => KeptDie.Widths(two, 500)).Asked);
     }
 
     private static DropWidth Rounded(DropWidth w) => w with { LeastWidthMm = Math.Round(w.LeastWidthMm, 9) };

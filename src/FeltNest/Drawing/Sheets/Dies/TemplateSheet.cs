@@ -48,7 +48,7 @@ public static class TemplateSheet
                 + f(extent.Width)
                 + " mm, or do not use this sheet.",
             "First cut card blanks of every cavity, then felt; measure at the places numbered, relaxed, after at least an hour; mark "
-                + "cavity, top or bottom ply. Points measured all round can be judged by the program (die --measured).",
+                + "cavity, top or bottom ply. Points measured all round can be judged by the program (first article).",
         ];
         (IEnumerable<Mark> safety, double safetyHigh) = DieParts.BriefSafety(new Point2(left, size.Space.MinY + 4), right - left);
         marks.AddRange(safety);

@@ -1,7 +1,8 @@
-using FeltNest.Files;
+using FeltNest.Cli;
+using FeltNest.Tests.Files;
 using Xunit;
 
-namespace FeltNest.Tests.Files;
+namespace FeltNest.Tests.Cli;
 
 public sealed class ResultFolderTests : IDisposable
 {

@@ -1,8 +1,8 @@
-namespace FeltNest.Files;
+namespace FeltNest.Cli;
 
 /// <summary>A folder that takes one set of result files: nothing is overwritten unless that is asked for, and no file is ever seen half
 /// written.</summary>
-public sealed class ResultFolder
+internal sealed class ResultFolder
 {
     private readonly string folder;
     private readonly bool overwrite;
@@ -98,7 +98,7 @@ public sealed class ResultFolder
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
         {
-            throw new InputException(folder, null, $"cannot be written ({OneLine.Of(error.Message)}): choose another --out", error);
+            throw new InputException(folder, null, $"cannot be written ({PlainLine.Of(error.Message)}): choose another --out", error);
         }
     }
 }

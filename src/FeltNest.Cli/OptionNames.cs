@@ -1,0 +1,43 @@
+namespace FeltNest.Cli;
+
+/// <summary>The option under which each thing is asked for on the command line.</summary>
+internal static class OptionNames
+{
+    /// <summary>The option's name.</summary>
+    public static string Of(AskedFor asked) => asked switch
+    {
+        AskedFor.RollWidth => "--width",
+        AskedFor.RollWidths => "--widths",
+        AskedFor.EdgeTrims => "--edge",
+        AskedFor.Gap => "--gap",
+        AskedFor.WarpAngle => "--warp-angle",
+        AskedFor.WarpTolerance => "--warp-tolerance",
+        AskedFor.Rows => "--rows",
+        AskedFor.Effort => "--effort",
+        AskedFor.Bands => "--bands",
+        AskedFor.ForbiddenStripes => "--forbid",
+        AskedFor.DiePanels => "--die-panels",
+        AskedFor.DieBed => "--die-bed",
+        AskedFor.LeastRepeat => "--least-repeat",
+        AskedFor.Plies => "--plies",
+        AskedFor.FaceToFace => "--face-to-face",
+        AskedFor.SecondPart => "--second",
+        AskedFor.SecondShare => "--second-share",
+        AskedFor.Waists => "--waist-range",
+        AskedFor.RepeatsPerStrike => "--repeats-per-strike",
+        AskedFor.RollDie => "--die",
+        AskedFor.SideShift => "--guide-play",
+        AskedFor.PlanFrom => "--from",
+        AskedFor.DieLife => "--life",
+        AskedFor.KeptDie => "--keep-die",
+        AskedFor.KeptFeed => "--keep-feed",
+        AskedFor.Band => "--band",
+        AskedFor.DiePart => "--part",
+        AskedFor.Offers => "--offers",
+        _ => throw new ArgumentOutOfRangeException(nameof(asked), asked, "has no option"),
+    };
+
+    /// <summary>A fault as it is told on the command line.</summary>
+    public static string LineOf(Exception error) =>
+        error is InputException { Asked: { } asked, File: null } input ? $"{Of(asked)}: {input.Problem}" : error.Message;
+}

@@ -1,0 +1,88 @@
+using FeltNest.Die;
+using FeltNest.Die.Gang;
+using FeltNest.Die.Order;
+using FeltNest.Drawing;
+using FeltNest.Drawing.Sheets.Dies;
+using FeltNest.Drawing.Writers;
+using FeltNest.Files.Dies;
+using FeltNest.Layout;
+using FeltNest.Report.Dies;
+using FeltNest.Rolls.Presses;
+
+namespace FeltNest.Runs.Dies;
+
+/// <summary>The gang die of a layout: cavities, drawings, press check.</summary>
+public sealed class DieRun : IRun
+{
+    private readonly GangRequest request;
+    private readonly int parts;
+
+    /// <summary>The die of a layout.</summary>
+    /// <param name="layout">The layout.</param>
+    /// <param name="band">Band of the layout, counted from 0.</param>
+    /// <param name="order">What the shop wants of it; null for the figures usual where the shop has written none.</param>
+    /// <param name="press">The press, or null.</param>
+    /// <param name="cavities">Number of cavities, or null for as many as tile the layout and the press takes.</param>
+    /// <exception cref="InputException">The layout has no such band.</exception>
+    public DieRun(RollLayout layout, int band, DieOrder? order, PressSpec? press, int? cavities)
+    {
+        request = new GangRequest(layout, band, order ?? UsualOrder.Of(layout), press, cavities);
+        parts = CutParts.Of(layout, band).Count;
+    }
+
+    /// <inheritdoc/>
+    public IReadOnlyList<string> FileNames =>
+    [
+        "die.json", "die.dxf", .. Enumerable.Range(0, parts).Select(i => Cavity(i, parts)), "board.dxf", "die.pdf",
+        .. DieSheets.Names(parts).SelectMany(s => new[] { $"{s}.svg", $"{s}.png" }),
+    ];
+
+    /// <inheritdoc/>
+    public IReadOnlyList<string> Notes => [];
+
+    /// <inheritdoc/>
+    public Outcome Execute(CancellationToken search, CancellationToken interrupt)
+    {
+        DieDesign design = Design(search);
+        return new Outcome
+        {
+            Files = Files(design, search),
+            Table = DieReport.Text(design),
+            Remarks = [.. design.Notes.Select(note => Remark.Warning(note.Text))],
+        };
+    }
+
+    /// <summary>The die alone, without files.</summary>
+    /// <exception cref="NoAnswerException">No die of those figures can be made, or none that the press takes.</exception>
+    /// <exception cref="OperationCanceledException">Stopped.</exception>
+    public DieDesign Design(CancellationToken stop) => DieDesigner.Run(request, stop);
+
+    // A die is given whole or not at all: a stop is heard between two of its files.
+    private static List<ResultFile> Files(DieDesign design, CancellationToken stop)
+    {
+        Lazy<IReadOnlyList<Sheet>> drawn = new(() => DieSheets.Draw(design, stop));
+        IReadOnlyList<int> parts = design.Parts;
+        List<ResultFile> files =
+        [
+            File("die.json", () => DieWriter.Write(design)),
+            File("die.dxf", () => DieDxf.Gang(design)),
+            .. parts.Select((part, i) => File(Cavity(i, parts.Count), () => DieDxf.Cavity(design, part))),
+            File("board.dxf", () => DieDxf.Board(design)),
+            File("die.pdf", () => PdfWriter.Write(drawn.Value)),
+            .. DieSheets.Names(parts.Count).SelectMany((name, i) => new[]
+            {
+                File($"{name}.svg", () => SvgWriter.Write(drawn.Value[i])),
+                File($"{name}.png", () => PngWriter.Write(drawn.Value[i])),
+            }),
+        ];
+        return files;
+
+        ResultFile File(string name, Func<byte[]> make) => new(name, () =>
+        {
+            stop.ThrowIfCancellationRequested();
+            return make();
+        });
+    }
+
+    private static string Cavity(int place, int count) => $"{CutParts.Named("cavity", CutParts.Letter(place, count))}.dxf";
+}

@@ -1,0 +1,17 @@
+namespace FeltNest.Runs.Dies;
+
+/// <summary>Which measured panel is to be judged against what.</summary>
+public sealed record FirstArticleAsk
+{
+    /// <summary>File of the die or of the outline.</summary>
+    public required string WantedFile { get; init; }
+
+    /// <summary>Points measured round the panel.</summary>
+    public required string PointsFile { get; init; }
+
+    /// <summary>Profile tolerance, mm, or null for the die's own or the usual one.</summary>
+    public double? ProfileMm { get; init; }
+
+    /// <summary>Letter of the part where the die cuts several, or null.</summary>
+    public string? Part { get; init; }
+}

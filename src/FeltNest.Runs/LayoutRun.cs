@@ -1,0 +1,91 @@
+using FeltNest.Ball;
+using FeltNest.Cost;
+using FeltNest.Drawing.Sheets;
+using FeltNest.Files.Layouts;
+using FeltNest.Layout;
+using FeltNest.Panel;
+using FeltNest.Panel.Wrap;
+using FeltNest.Report;
+using FeltNest.Runs.Panels;
+using FeltNest.Yield;
+
+namespace FeltNest.Runs;
+
+/// <summary>A part laid over a roll width, with the account of the felt; a ball's panel is written too.</summary>
+public sealed class LayoutRun : IRun
+{
+    /// <summary>Names of the files of a layout.</summary>
+    public static IReadOnlyList<string> Names { get; } = ["layout.json", "layout.svg", "layout.png"];
+
+    /// <summary>What is laid.</summary>
+    public required LaidPart Input { get; init; }
+
+    /// <summary>The question to the layout engine.</summary>
+    public required LayoutRequest Request { get; init; }
+
+    /// <summary>True where panel and tilt are to be found together; needs a ball.</summary>
+    public bool Joint { get; init; }
+
+    /// <summary>What was assumed before the part was there; kept in the JSON.</summary>
+    public IReadOnlyList<string> Assumed { get; init; } = [];
+
+    /// <summary>Told how far the search is, or null.</summary>
+    public IProgress<SearchProgress>? Progress { get; init; }
+
+    /// <summary>Told each design where panel and tilt are found together, or null.</summary>
+    public IProgress<DesignChoice>? Choices { get; init; }
+
+    /// <inheritdoc/>
+    public IReadOnlyList<string> FileNames => Input.Panel is null ? Names : [.. Names, .. PanelRun.Names];
+
+    /// <inheritdoc/>
+    public IReadOnlyList<string> Notes => Input.NamedNotes;
+
+    /// <inheritdoc/>
+    public Outcome Execute(CancellationToken search, CancellationToken interrupt)
+    {
+        // The search lets nothing through that the independent check does not pass.
+        JointResult? together = Joint ? JointDesign.Run(Input.Ball!, Asked, Input.Panel, Choices, search) : null;
+        BallSpec? ball = together?.Ball ?? Input.Ball;
+        FlatPanel? panel = together?.Panel ?? Input.Panel;
+
+        // The panel's pictures need nothing from the search: they are drawn beside it.
+        Task<IReadOnlyList<ResultFile>>? drawn =
+            panel is null ? null : Task.Run(() => Made(PanelRun.Files(ball!, PanelFit.Felt(ball!, panel))), CancellationToken.None);
+        RollLayout layout = together?.Layout ?? LayoutSearch.Run(Request, Progress, search);
+        YieldFigures yields = YieldAccount.Of(layout);
+        IReadOnlyList<LaidStrain> laid = panel is null || search.IsCancellationRequested ? [] : LaidStrain.Of(ball!, panel, layout);
+        return new Outcome
+        {
+            Files = [.. Files(layout, yields, laid), .. drawn is null ? [] : PanelRun.Names.Select((name, i) => Drawn(name, drawn, i))],
+            Table = LayoutReport.Text(layout, yields) + (together is null ? string.Empty : DesignReport.Joint(together))
+                + (panel is null ? string.Empty : DesignReport.Laid(ball!, laid)),
+            Remarks = panel is null
+                ? []
+                : [.. PanelRun.Warnings(ball!, panel), .. DesignReport.Warnings(ball!, laid).Select(Remark.Warning)],
+            CutShort = layout.Search.CutShort,
+        };
+    }
+
+    private LayoutRequest Asked(LayoutPart part, double? angleDeg) =>
+        Request with { Part = part, Rules = Request.Rules with { WarpAngleDeg = angleDeg } };
+
+    private List<ResultFile> Files(RollLayout layout, YieldFigures yields, IReadOnlyList<LaidStrain> laid) =>
+    [
+        new(Names[0], () => LayoutWriter.Write(layout, yields, Input.Panel is null ? Input.Notes : Assumed, laid)),
+        .. ResultFile.Pictures(Names.Skip(1), () => LayoutSheet.Draw(layout, yields)),
+    ];
+
+    private static ResultFile Drawn(string name, Task<IReadOnlyList<ResultFile>> drawn, int place) =>
+        new(name, () => drawn.GetAwaiter().GetResult()[place].Content);
+
+    private static IReadOnlyList<ResultFile> Made(IReadOnlyList<ResultFile> files)
+    {
+        foreach (ResultFile file in files)
+        {
+            _ = file.Content;
+        }
+
+        return files;
+    }
+}

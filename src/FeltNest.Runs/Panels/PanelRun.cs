@@ -1,0 +1,51 @@
+using FeltNest.Ball;
+using FeltNest.Ball.Mass;
+using FeltNest.Drawing.Sheets;
+using FeltNest.Files.Panels;
+using FeltNest.Panel;
+using FeltNest.Panel.Wrap;
+using FeltNest.Report;
+
+namespace FeltNest.Runs.Panels;
+
+/// <summary>The flat panel of a ball, its strains and its fit.</summary>
+public sealed class PanelRun : IRun
+{
+    /// <summary>Names of the files of a panel.</summary>
+    public static IReadOnlyList<string> Names { get; } = ["panel.json", "panel.svg", "panel.png"];
+
+    /// <summary>The ball.</summary>
+    public required BallSpec Ball { get; init; }
+
+    /// <summary>What the ball's file assumed.</summary>
+    public IReadOnlyList<string> Assumed { get; init; } = [];
+
+    /// <summary>Its panel where it was made already, or null.</summary>
+    public FlatPanel? Made { get; init; }
+
+    /// <inheritdoc/>
+    public IReadOnlyList<string> FileNames => Names;
+
+    /// <inheritdoc/>
+    public IReadOnlyList<string> Notes => [];
+
+    /// <inheritdoc/>
+    public Outcome Execute(CancellationToken search, CancellationToken interrupt)
+    {
+        FlatPanel panel = PanelFit.Felt(Ball, Made ?? PanelFlattener.Flatten(Ball));
+        return new Outcome
+        {
+            Files = Files(Ball, panel),
+            Table = PanelReport.Text(Ball, panel, Assumed),
+            Remarks = Warnings(Ball, panel),
+        };
+    }
+
+    /// <summary>Files of a panel whose fit was felt.</summary>
+    internal static IReadOnlyList<ResultFile> Files(BallSpec ball, FlatPanel panel) =>
+        [new(Names[0], () => PanelWriter.Write(ball, panel)), .. ResultFile.Pictures(Names.Skip(1), () => PanelSheet.Draw(ball, panel))];
+
+    /// <summary>What must be looked at on a panel.</summary>
+    internal static IReadOnlyList<Remark> Warnings(BallSpec ball, FlatPanel panel) =>
+        [.. PanelWarnings.Of(ball, panel, MassBudget.Of(ball, panel.AreaMm2)).Select(Remark.Warning)];
+}

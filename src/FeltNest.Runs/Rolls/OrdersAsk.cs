@@ -1,0 +1,41 @@
+namespace FeltNest.Runs.Rolls;
+
+/// <summary>Which orders are to be cut from what.</summary>
+public sealed record OrdersAsk
+{
+    /// <summary>List of orders.</summary>
+    public required string OrdersFile { get; init; }
+
+    /// <summary>List of rolls in stock.</summary>
+    public required string StockFile { get; init; }
+
+    /// <summary>List of dies.</summary>
+    public required string DiesFile { get; init; }
+
+    /// <summary>Files of the presses.</summary>
+    public required IReadOnlyList<string> PressFiles { get; init; }
+
+    /// <summary>List of felt that can be bought, or null.</summary>
+    public string? OffersFile { get; init; }
+
+    /// <summary>File of costs, or null.</summary>
+    public string? CostsFile { get; init; }
+
+    /// <summary>First day of cutting.</summary>
+    public required DateOnly Start { get; init; }
+
+    /// <summary>Hours a press runs on a working day.</summary>
+    public required double HoursPerDay { get; init; }
+
+    /// <summary>Worth of felt that goes back to stock, per cent of its price.</summary>
+    public required double RemnantValuePercent { get; init; }
+
+    /// <summary>Shortest remnant that goes back to stock, m.</summary>
+    public required double LeastRemnantM { get; init; }
+
+    /// <summary>Shortest piece of a roll worth the handling, m.</summary>
+    public required double LeastCutM { get; init; }
+
+    /// <summary>Counted work.</summary>
+    public required int Effort { get; init; }
+}

@@ -1,0 +1,103 @@
+using FeltNest.Cost.Sheet;
+using FeltNest.Drawing.Sheets.Rolls;
+using FeltNest.Drawing.Writers;
+using FeltNest.Files.Costs;
+using FeltNest.Files.Offers;
+using FeltNest.Files.Orders;
+using FeltNest.Files.Presses;
+using FeltNest.Report.Orders;
+using FeltNest.Rolls.Orders;
+using FeltNest.Rolls.Orders.Planned;
+using FeltNest.Rolls.Plan;
+using FeltNest.Rolls.Presses;
+
+namespace FeltNest.Runs.Rolls;
+
+/// <summary>Which rolls to cut for which order, what to buy, and the tickets.</summary>
+public sealed class OrdersRun : IRun
+{
+    // A ticket takes some hundredths of a second to draw: of a run that is interrupted they are drawn only while they are few.
+    private const int MostInAHurry = 20;
+
+    private readonly OrderQuestion question;
+    private readonly int effort;
+
+    /// <summary>Reads what is asked about.</summary>
+    /// <exception cref="InputException">A file that cannot be used.</exception>
+    /// <exception cref="NoAnswerException">No press takes any of the dies.</exception>
+    public OrdersRun(OrdersAsk asked)
+    {
+        question = Question(asked);
+        effort = asked.Effort;
+    }
+
+    /// <summary>Told each aim as it is reached, or null.</summary>
+    public IProgress<string>? Progress { get; init; }
+
+    /// <inheritdoc/>
+    public IReadOnlyList<string> FileNames { get; } = ["orders.json", "orders.csv", "orders.html"];
+
+    /// <inheritdoc/>
+    public IReadOnlyList<string> Notes => [];
+
+    /// <inheritdoc/>
+    public Outcome Execute(CancellationToken search, CancellationToken interrupt)
+    {
+        (OrderPlan plan, IReadOnlyList<(OrderCut Cut, RollPlan Strikes)> tickets) =
+            MeasuredPlanner.Run(question, effort, Progress, search);
+        bool drawn = !interrupt.IsCancellationRequested || tickets.Count <= MostInAHurry;
+        return new Outcome
+        {
+            Files =
+            [
+                new(FileNames[0], () => OrderPlanWriter.Json(plan)), new(FileNames[1], () => OrderPlanWriter.Csv(plan)),
+                new(FileNames[2], () => OrderPage.Html(plan, drawn ? Pictures(tickets) : [], drawn)),
+            ],
+            Table = OrderReport.Text(plan),
+            Remarks = [.. OrderReport.Warnings(plan).Select(Remark.Warning)],
+            CutShort = plan.Proof.CutShort,
+        };
+    }
+
+    private static byte[][] Pictures(IReadOnlyList<(OrderCut Cut, RollPlan Strikes)> tickets) =>
+        [.. tickets.AsParallel().AsOrdered().Select(ticket => SvgWriter.Write(TicketSheet.Draw(ticket.Strikes, ticket.Cut)))];
+
+    private static OrderQuestion Question(OrdersAsk asked)
+    {
+        CostInputs known = asked.CostsFile is { } file ? CostsReader.Read(file) : CostInputs.Bare(StockReader.CurrencyOf(asked.StockFile));
+        StockReader reader = new(known);
+        IReadOnlyList<StockRoll> rolls = reader.Read(asked.StockFile);
+        FeltPurchase[] bought = asked.OffersFile is { } list
+            ? [.. OffersReader.Read(list).Select(offer => NamedInput.Of(list, () => reader.Offered(offer)))]
+            : [];
+        IReadOnlyList<CutDie> rack = DiesReader.Read(asked.DiesFile);
+        IReadOnlyList<CoverOrder> wanted = OrdersReader.Read(
+            asked.OrdersFile, rack.Select(d => d.Ball), [.. rolls.Select(r => r.Felt), .. bought.Select(b => b.Roll.Felt)]);
+        OrderRules rules = new(
+            known.Currency, asked.Start, asked.HoursPerDay, known.Losses.EndLossMm, known.Losses.RejectPercent,
+            known.Losses.UnpairedPercent, asked.RemnantValuePercent, asked.LeastRemnantM, asked.LeastCutM,
+            (known.PerStrike ?? 0) + (known.BoardPerStrike ?? 0), known.SetUp?.RatePerHour ?? 0);
+        return new OrderQuestion(wanted, rolls, bought, rack, Presses(asked.PressFiles, rack), rules);
+    }
+
+    private static PressSpec[] Presses(IReadOnlyList<string> files, IReadOnlyList<CutDie> rack)
+    {
+        List<PressSpec> read = [];
+        foreach (string file in files)
+        {
+            PressSpec press = PressReader.Read(file);
+            if (read.Exists(p => p.Name == press.Name))
+            {
+                throw new InputException(file, "name", $"'{press.Name}' is given twice: every press needs a name of its own");
+            }
+
+            read.Add(press);
+        }
+
+        return rack.Any(die => read.Exists(press => OrderQuestion.Takes(press, die)))
+            ? [.. read]
+            : throw new NoAnswerException(
+                $"no press takes any of the dies {string.Join(", ", rack.Select(d => d.Name))}: name them under dies in a press file, "
+                    + $"or use a larger bed");
+    }
+}

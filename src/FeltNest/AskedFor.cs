@@ -1,0 +1,90 @@
+namespace FeltNest;
+
+/// <summary>What of a question a fault is about. The library knows no option and no field of a form by name: whoever asked gives each of
+/// these the name under which it was asked.</summary>
+public enum AskedFor
+{
+    /// <summary>Width of the roll.</summary>
+    RollWidth,
+
+    /// <summary>Widths side by side.</summary>
+    RollWidths,
+
+    /// <summary>Edge trims.</summary>
+    EdgeTrims,
+
+    /// <summary>Gap between panels.</summary>
+    Gap,
+
+    /// <summary>Angle to the warp.</summary>
+    WarpAngle,
+
+    /// <summary>Tolerance of that angle.</summary>
+    WarpTolerance,
+
+    /// <summary>Which tilts rows may have.</summary>
+    Rows,
+
+    /// <summary>Counted work.</summary>
+    Effort,
+
+    /// <summary>Number of bands.</summary>
+    Bands,
+
+    /// <summary>Forbidden stripes.</summary>
+    ForbiddenStripes,
+
+    /// <summary>Most panels of a die.</summary>
+    DiePanels,
+
+    /// <summary>Room of a die.</summary>
+    DieBed,
+
+    /// <summary>Least length of a repeat.</summary>
+    LeastRepeat,
+
+    /// <summary>Plies.</summary>
+    Plies,
+
+    /// <summary>Plies face to face.</summary>
+    FaceToFace,
+
+    /// <summary>Second part.</summary>
+    SecondPart,
+
+    /// <summary>Share of the second part.</summary>
+    SecondShare,
+
+    /// <summary>Waists of a study.</summary>
+    Waists,
+
+    /// <summary>Repeats that one strike cuts.</summary>
+    RepeatsPerStrike,
+
+    /// <summary>Die of a roll plan.</summary>
+    RollDie,
+
+    /// <summary>How far a roll can be moved to the side.</summary>
+    SideShift,
+
+    /// <summary>Where the plan of a roll begins.</summary>
+    PlanFrom,
+
+    /// <summary>Life of the die.</summary>
+    DieLife,
+
+    /// <summary>A die kept.</summary>
+    KeptDie,
+
+    /// <summary>Feed of a kept die.</summary>
+    KeptFeed,
+
+    /// <summary>Band of a die.</summary>
+    Band,
+
+    /// <summary>Part of a die.</summary>
+    DiePart,
+
+    /// <summary>List of offers.</summary>
+    Offers,
+}
