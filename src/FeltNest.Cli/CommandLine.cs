@@ -13,7 +13,7 @@ internal static class CommandLine
     public static RootCommand Root(Terminal terminal)
     {
         RootCommand root = new(
-            "Felt covers for tennis-type balls: from the ball to the flat panel, the lay over the roll and the felt it uses.")
+            "Felt covers for tennis-type balls: from the ball to the flat panel, the layout over the roll and the felt it uses.")
         {
             PanelCommand.Create(terminal),
             LayoutCommand.Create(terminal),

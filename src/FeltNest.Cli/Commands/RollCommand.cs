@@ -39,7 +39,7 @@ internal static class RollCommand
         };
         Option<double> from = new("--from")
         {
-            Description = "Where whole cloth begins: plans the rest of a roll that is partly cut.",
+            Description = "Where the usable roll starts: plans the rest of a roll that is partly cut.",
             HelpName = "length",
             DefaultValueFactory = _ => 0,
             CustomParser = LengthText.OrZero,

@@ -49,7 +49,7 @@ internal sealed class ShopOptions
 
     private readonly Option<int> plies = new("--plies")
     {
-        Description = "Layers of cloth one strike cuts.",
+        Description = "Plies of felt one strike cuts.",
         HelpName = "n",
         DefaultValueFactory = _ => 1,
         CustomParser = NumberText.WholeWithin(1, LayoutLimits.MostPlies),
@@ -57,7 +57,7 @@ internal sealed class ShopOptions
 
     private readonly Option<bool> faceToFace = new("--face-to-face")
     {
-        Description = "Every second layer lies nap side down: its panels come out mirrored about the warp.",
+        Description = "Every second ply lies nap side down: its panels come out mirrored about the warp.",
     };
 
     private readonly Option<string?> second = new("--second")
@@ -97,7 +97,7 @@ internal sealed class ShopOptions
         int? most = parse.GetValue(diePanels);
         if (parse.GetValue(faceToFace) && parse.GetValue(plies) < 2)
         {
-            throw new InputException(null, "--face-to-face", "needs at least two layers: give --plies 2 or more");
+            throw new InputException(null, "--face-to-face", "needs at least two plies: give --plies 2 or more");
         }
 
         return request with

@@ -15,6 +15,6 @@ internal sealed class WaistLine(Terminal terminal, int count) : IProgress<WaistP
         terminal.Say(string.Create(
             CultureInfo.InvariantCulture,
             $"waist {value.WaistMm:0.###} mm ({done} of {count}): edge {value.Strain.EdgeMaxCompressionPercent:0.0} %, "
-                + $"{value.Yield.PerThousandBalls.SquareMetres:0.00} m2 per thousand balls"));
+                + $"{value.Yield.PerThousandBalls.SquareMetres:0.00} m2 per thousand balls before losses"));
     }
 }

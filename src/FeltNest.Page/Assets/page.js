@@ -154,11 +154,11 @@ function drawLay() {
   drawRoll();
   const felt = lay.felt, cost = lay.cost;
   rows("yield", [
-    ["felt for a thousand balls", felt.squareMetres == null ? number(felt.laySquareMetres, 2, " m2") : number(felt.squareMetres, 2, " m2"), true],
+    [felt.squareMetres == null ? "felt for a thousand balls, before losses" : "felt for a thousand balls, with losses", felt.squareMetres == null ? number(felt.laySquareMetres, 2, " m2") : number(felt.squareMetres, 2, " m2"), true],
     ["the same in metres, kilograms", felt.metres == null ? "none" : `${felt.metres.toFixed(2)} m, ${number(felt.kilograms, 2, " kg")}`], ["before losses", number(felt.laySquareMetres, 2, " m2")],
     ...(cost ? [["cost for a thousand balls", `${cost.total.toFixed(2)} ${cost.currency}`, true], ["not counted in it", cost.notCounted.join(", ") || "nothing"]] : [["cost for a thousand balls", "give a price"]]),
     ["panels per metre", lay.panelsPerMetre.toFixed(3)], ["balls per metre", lay.ballsPerMetre.toFixed(3)], ["waste, full width, one repeat", number(lay.wastePercent, 2, " %")],
-    ["best lattice without edges", lay.planePercent == null ? "not worked out yet" : number(lay.planePercent, 2, " %")], ["no lay can use more than", lay.boundPercent == null ? "not worked out yet" : number(lay.boundPercent, 2, " %")]]);
+    ["best without edges", lay.planePercent == null ? "not worked out yet" : number(lay.planePercent, 2, " %")], ["no layout can use more than", lay.boundPercent == null ? "not worked out yet" : number(lay.boundPercent, 2, " %")]]);
   byId("account").tBodies[0].replaceChildren(...lay.account.map(share => {
     const tr = document.createElement("tr"), name = document.createElement("td"), value = document.createElement("td"), bar = document.createElement("td");
     name.textContent = share.name; value.textContent = share.percent.toFixed(2); value.className = "n";
@@ -193,7 +193,7 @@ function drawRoll() {
   const shown = Math.max(...lay.bands.map(b => b.repeatMm), height * frame.clientWidth / Math.max(1, svg.getBoundingClientRect().height));
   svg.replaceChildren();
   svg.setAttribute("viewBox", `0 0 ${shown} ${height}`);
-  svg.setAttribute("aria-label", `Lay over a roll ${length(height)} wide: ${lay.panelsPerMetre.toFixed(2)} panels per metre, ${shown.toFixed(0)} mm of it drawn`);
+  svg.setAttribute("aria-label", `Layout over a roll ${length(height)} wide: ${lay.panelsPerMetre.toFixed(2)} panels per metre, ${shown.toFixed(0)} mm of it drawn`);
   const defs = make("defs", {}, svg), stripes = make("pattern", { id: "stripes", width: 12, height: 12, patternUnits: "userSpaceOnUse", patternTransform: "rotate(45)" }, defs);
   make("rect", { class: "stripe-ground", width: 12, height: 12 }, stripes); make("rect", { class: "stripe", width: 6, height: 12 }, stripes);
   make("path", { id: "part", d: `M${lay.outline.map(p => `${p[0]} ${p[1]}`).join("L")}Z` }, defs);

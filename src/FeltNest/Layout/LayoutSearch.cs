@@ -210,7 +210,7 @@ public sealed class LayoutSearch
                     .Where(lays => lays.Count > 0)
                     .Select(lays => lays[^1]),
             ];
-            found.Add(new LayCandidate($"{each.Length} runs of cloth, each with its own repeat", [.. each.SelectMany(lay => lay.Bands)]));
+            found.Add(new LayCandidate($"{each.Length} runs of felt, each with its own repeat", [.. each.SelectMany(lay => lay.Bands)]));
         }
     }
 

@@ -62,7 +62,7 @@ public static class DesignReport
             table.Line(
                 choice.Name, choice.Yield.PerThousandBalls.SquareMetres, "0.00", "m2",
                 FormattableString.Invariant(
-                    $"per thousand balls; {choice.DesignAngleDeg:0.##} deg laid at {choice.LaidAngleDeg:0.##}; {strain}"));
+                    $"per thousand balls, before losses; {choice.DesignAngleDeg:0.##} deg laid at {choice.LaidAngleDeg:0.##}; {strain}"));
         }
 
         return table.ToString();

@@ -12,7 +12,7 @@ public static class LayoutReport
     public static string Text(RollLayout layout, YieldFigures yields)
     {
         TextTable table = new();
-        table.Heading($"{layout.Parts[0].Name}: lay over {Number(layout.RollWidthMm)} mm")
+        table.Heading($"{layout.Parts[0].Name}: layout over {Number(layout.RollWidthMm)} mm")
             .Line("usable width", layout.UsableWidthMm, "0.##", "mm", layout.Trims.AreEqual
                 ? $"edge trim {Number(layout.Trims.LowerMm)} mm each side"
                 : $"edge trims {Number(layout.Trims.LowerMm)} mm lower, {Number(layout.Trims.UpperMm)} mm upper")
@@ -41,7 +41,7 @@ public static class LayoutReport
             int kinds = PartKinds.Of(layout);
             string faces = layout.Rules.Plies.FaceToFace ? "face to face" : "all nap side up";
             string apart = kinds == 1 ? "one kind of part" : $"{kinds} kinds of part that make no pair with each other, keep them apart";
-            table.Line("layers", $"{layout.Rules.Plies.Count}", $"{faces}: {apart}");
+            table.Line("plies", $"{layout.Rules.Plies.Count}", $"{faces}: {apart}");
         }
 
         if (layout.Parts.Count > 1)
@@ -57,9 +57,9 @@ public static class LayoutReport
 
         FeltUsage felt = yields.PerThousandBalls;
         table.Heading("Yield (full roll width, one repeat, before roll ends and faults)")
-            .Line("cuts per metre", yields.PanelsPerMetre, "0.000", string.Empty, "panels per running metre")
-            .Line("balls per metre", yields.BallsPerMetre, "0.000", string.Empty, "pairs of one class")
-            .Line(layout.Parts.Count > 1 ? "felt per thousand balls of both" : "felt per thousand balls", felt.Metres, "0.00", "m")
+            .Line("panels per metre", yields.PanelsPerMetre, "0.000", string.Empty, "the trade says cuts per metre")
+            .Line("balls per metre", yields.BallsPerMetre, "0.000", string.Empty, "pairs of one pairing group")
+            .Line(layout.Parts.Count > 1 ? "felt per thousand balls of both" : "felt per thousand balls", felt.Metres, "0.00", "m", "before losses")
             .Line(string.Empty, felt.SquareMetres, "0.00", "m2")
             .Line(
                 string.Empty,
@@ -67,7 +67,7 @@ public static class LayoutReport
                 felt.Kilograms is null ? "mass per area of the felt not given" : string.Empty);
 
         WasteAccount account = yields.Account;
-        table.Heading("Where the cloth goes (per cent of the full roll width)")
+        table.Heading("Where the felt goes (per cent of the full roll width)")
             .Line("good panels", account.GoodPanelsPercent, "0.00", "%", "utilisation")
             .Line("web between panels", account.BetweenPanelsPercent, "0.00", "%")
             .Line("unused edge", account.UnusedEdgePercent, "0.00", "%")
@@ -77,7 +77,7 @@ public static class LayoutReport
         if (layout.Search.Loss is { } loss)
         {
             table.Heading("Where the waste comes from (per cent of the full roll width)")
-                .Line("shape", loss.ShapePercent, "0.00", "%", "the best plane lattice, no gap")
+                .Line("shape", loss.ShapePercent, "0.00", "%", "best without edges, no gap")
                 .Line("gap", loss.GapPercent, "0.00", "%", "what the gap takes in the plane")
                 .Line("trims and stripes", loss.TrimPercent, "0.00", "%")
                 .Line("straight edges", loss.EdgesPercent, "0.00", "%", "half row height - step, both sides")
@@ -108,7 +108,7 @@ public static class LayoutReport
         table.Note(
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"Best lattice in the infinite plane with this gap: {search.PlaneUtilisationPercent:0.00} % utilisation (a reference, "
+                $"Best without edges at this gap: {search.PlaneUtilisationPercent:0.00} % utilisation (a reference, "
                     + $"not a bound)."));
         if (search.UpperBoundPercent > 0)
         {
@@ -123,7 +123,7 @@ public static class LayoutReport
             table.Note(
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"Also tried: {reach.Method}: {reach.PanelsPerMetre:0.000} cuts per metre"
+                    $"Also tried: {reach.Method}: {reach.PanelsPerMetre:0.000} panels per metre"
                         + $"{(reach.Bands > 1 ? $", {reach.Bands} dies" : string.Empty)}."));
         }
 
@@ -131,7 +131,7 @@ public static class LayoutReport
         {
             table.Note(string.Create(
                 CultureInfo.InvariantCulture,
-                $"The best with one die: {one.PanelsPerMetre:0.000} cuts per metre ({one.Method}); {layout.Bands.Count} dies give "
+                $"The best with one die: {one.PanelsPerMetre:0.000} panels per metre ({one.Method}); {layout.Bands.Count} dies give "
                     + $"{100 * ((layout.PanelsPerMetre / one.PanelsPerMetre) - 1):0.00} % more."));
         }
 
@@ -139,13 +139,13 @@ public static class LayoutReport
         {
             table.Note(string.Create(
                 CultureInfo.InvariantCulture,
-                $"Without the rule \"{cost.Rule}\": {cost.PanelsPerMetreWithout:0.000} cuts per metre, "
+                $"Without the rule \"{cost.Rule}\": {cost.PanelsPerMetreWithout:0.000} panels per metre, "
                     + $"{100 * ((cost.PanelsPerMetreWithout / layout.PanelsPerMetre) - 1):0.00} % more ({cost.Words})."));
         }
 
         if (search.FreerRowsPanelsPerMetre is { } freer)
         {
-            table.Note(FormattableString.Invariant($"Rows of any angle (--rows any) would give {freer:0.000} cuts per metre."));
+            table.Note(FormattableString.Invariant($"Rows of any angle would give {freer:0.000} panels per metre."));
         }
     }
 
@@ -158,7 +158,7 @@ public static class LayoutReport
 
     // Tilts of a repeat without the half-turns, in degrees, each once.
     private static string Tilts(LayoutRepeat repeat) => string.Join(", ", repeat.Panels
-        .Select(p => Math.Round(((p.AngleDeg % 180) + 180) % 180, 2) % 180)
+        .Select(p => Math.Round(PanelTilt.Shown(p.AngleDeg), 2) + 0.0)
         .Distinct()
         .Order()
         .Select(angle => angle.ToString("0.00", CultureInfo.InvariantCulture))) + " degrees";

@@ -15,7 +15,7 @@ public static class WaistReport
             CultureInfo.InvariantCulture,
             $"{study.Ball.Name}: choosing the waist, roll {study.Roll.RollWidthMm:0.##} mm, gap {study.Roll.GapMm:0.##} mm");
         text.Append(head).Append('\n').Append('-', head.Length).Append('\n');
-        text.Append("  waist  stretch  compr.  at edge    panel     seam     cuts  felt per 1000 balls\n");
+        text.Append("  waist  stretch  compr.  at edge    panel     seam   panels  felt per 1000 balls\n");
         text.Append("     mm        %       %        %      cm2       mm    per m         m         m2\n");
         foreach (WaistPoint p in study.Points)
         {
@@ -31,6 +31,7 @@ public static class WaistReport
 
         TextTable foot = new();
         foot.Note($"{(study.Best is null ? string.Empty : "< ")}{study.Finding}.");
+        foot.Note("Felt of the full roll width, before losses.");
         foot.Note("! above the limit in the ball file.");
         foreach ((double waist, string reason) in study.Unanswered)
         {

@@ -148,6 +148,6 @@ internal static class PanelCommand
     private sealed class SeamLines(Terminal terminal) : IProgress<SeamEntry>
     {
         public void Report(SeamEntry value) => terminal.Say(Invariant(
-            $"{EnumWord.Of(value.Ball.Seam.Curve)}: {value.Yield.PerThousandBalls.SquareMetres:0.00} m2 per thousand balls"));
+            $"{EnumWord.Of(value.Ball.Seam.Curve)}: {value.Yield.PerThousandBalls.SquareMetres:0.00} m2 per thousand balls before losses"));
     }
 }

@@ -43,7 +43,7 @@ public static class CompareSheet
             new GroupMark("bars", [.. Bars(comparison).Draw(new Box(Margin, Margin, Width - Margin, half - (Room / 2)))]),
         ];
         return new Sheet(
-            title, "Waste of the lay against roll width, and bars of what a thousand good balls cost or use.", Width, Height, [], marks);
+            title, "Waste of the layout against roll width, and bars of what a thousand good balls cost or use.", Width, Height, [], marks);
     }
 
     private static MarkedCurve Waste(Comparison comparison)
@@ -55,8 +55,8 @@ public static class CompareSheet
             : string.Empty;
         string lines = comparison.Crossovers.Count > 0 ? "; dashed: number of rows changes" : string.Empty;
         return new MarkedCurve(
-            "Waste of the lay, % of the full width",
-            $"width the lay is planned on, mm{(curve.Length > 0 ? $"   ({curve}{lines})" : string.Empty)}",
+            "Waste of the layout, % of the full width",
+            $"width the layout is for, mm{(curve.Length > 0 ? $"   ({curve}{lines})" : string.Empty)}",
             [.. comparison.Sweep.Select(p => new Point2(p.WidthMm, p.WastePercent))],
             [
                 .. named.Select(r =>

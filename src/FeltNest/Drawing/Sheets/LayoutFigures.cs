@@ -14,7 +14,7 @@ internal static class LayoutFigures
         FeltUsage felt = yields.PerThousandBalls;
         List<(string, string)> lines =
         [
-            ("Lay", string.Empty),
+            ("Layout", string.Empty),
             ("roll width", F(layout.RollWidthMm, "0.##", "mm")),
             ("usable width", F(layout.UsableWidthMm, "0.##", "mm")),
             layout.Trims.AreEqual
@@ -46,19 +46,19 @@ internal static class LayoutFigures
 
         for (int k = 0; k < view.Classes.Count; k++)
         {
-            string name = view.Classes.Count > 1 ? $"tilt of class {k + 1} ({ClassColour(k)})" : "tilt to the warp";
-            lines.Add((name, F(view.Classes[k], "0.00", string.Empty) + "\u00B0"));
+            string name = view.Classes.Count > 1 ? $"tilt of pairing group {k + 1} ({ClassColour(k)})" : "tilt to the warp";
+            lines.Add((name, F(PanelTilt.Shown(view.Classes[k]), "0.00", string.Empty) + "\u00B0"));
         }
 
         lines.AddRange(
         [
             ("Yield: full width, before roll ends and faults", string.Empty),
-            ("cuts per metre (panels)", F(yields.PanelsPerMetre, "0.00", string.Empty)),
+            ("panels per metre (cuts per metre)", F(yields.PanelsPerMetre, "0.00", string.Empty)),
             ("balls per metre (pairs)", F(yields.BallsPerMetre, "0.00", string.Empty)),
-            ("felt per thousand balls", F(felt.Metres, "0.00", "m")),
+            ("felt per thousand balls, before losses", F(felt.Metres, "0.00", "m")),
             (" ", F(felt.SquareMetres, "0.00", "m\u00B2")),
             (" ", felt.Kilograms is { } kilograms ? F(kilograms, "0.0", "kg") : "kg not known"),
-            ("Where the cloth goes", string.Empty),
+            ("Where the felt goes", string.Empty),
             ("good panels", F(account.GoodPanelsPercent, "0.00", "%")),
             ("web between panels", F(account.BetweenPanelsPercent, "0.00", "%")),
             ("unused edge", F(account.UnusedEdgePercent, "0.00", "%")),
@@ -66,7 +66,7 @@ internal static class LayoutFigures
             ("waste (last three)", F(yields.WastePercent, "0.00", "%")),
             ("Search", string.Empty),
             ("effort, seed", $"{layout.Search.Effort}, {layout.Search.Seed}{(layout.Search.CutShort ? ", cut short" : string.Empty)}"),
-            ("infinite plane, for reference", F(layout.Search.PlaneUtilisationPercent, "0.00", "%")),
+            ("best without edges, for reference", F(layout.Search.PlaneUtilisationPercent, "0.00", "%")),
             .. layout.Search.UpperBoundPercent > 0
                 ? [("no layout can exceed", F(layout.Search.UpperBoundPercent, "0.00", "%"))]
                 : Array.Empty<(string, string)>(),

@@ -50,14 +50,14 @@ public static class LayoutSheet
             CultureInfo.InvariantCulture,
             $"{yields.PanelsPerMetre:0.00} panels per metre on a roll {layout.RollWidthMm:0.#} mm wide, gap {layout.GapMm:0.##} mm, "
                 + $"waste {yields.WastePercent:0.00} % of the full roll width. One repeat is coloured, its copies are pale.");
-        return new Sheet($"Lay of {layout.Parts[0].Name}", words, width, height, symbols, marks);
+        return new Sheet($"Layout of {layout.Parts[0].Name}", words, width, height, symbols, marks);
     }
 
     private static IEnumerable<Mark> Title(RollLayout layout, ClothView view, double width, double top)
     {
         double room = width - (2 * Margin);
         string name = string.Create(
-            CultureInfo.InvariantCulture, $"Lay: {string.Join(" and ", layout.Parts.Select(p => p.Name))} on {layout.RollWidthMm:0.##} mm");
+            CultureInfo.InvariantCulture, $"Layout: {string.Join(" and ", layout.Parts.Select(p => p.Name))} on {layout.RollWidthMm:0.##} mm");
         yield return new TextMark(StrokeFont.Fitted(name, Ink.Title, room), new Point2(Margin, top - Ink.Title), Ink.Title, Ink.Dark);
         string words = $"seen from the nap side   SCALE {view.ScaleWords}   mm   one repeat coloured, copies pale";
         yield return new TextMark(StrokeFont.Fitted(words, Ink.Note, room), new Point2(Margin, top - 12), Ink.Note, Ink.Soft);

@@ -47,7 +47,7 @@ public static class WaistSheet
             Line("edge compression", Blue, p => p.Strain.EdgeMaxCompressionPercent),
             Limit("edge limit", Blue, study.Ball.Felt.MaxEdgeCompressionPercent));
         LineChart felt = Chart(
-            "Felt per thousand balls, m\u00B2 of full roll width", Line(string.Empty, Green, p => p.Yield.PerThousandBalls.SquareMetres));
+            "Felt per thousand balls before losses, m\u00B2 of full roll width", Line(string.Empty, Green, p => p.Yield.PerThousandBalls.SquareMetres));
         LineChart area = Chart("Area of the cut panel, cm\u00B2", Line(string.Empty, Slate, p => p.PanelAreaMm2 / 100));
         LineChart seam = Chart("Length of the seam, mm", Line(string.Empty, Slate, p => p.SeamLengthMm));
         Mark[] marks =

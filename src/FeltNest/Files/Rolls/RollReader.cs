@@ -15,7 +15,7 @@ public static class RollReader
     // Most faults and readings of a roll: one every few millimetres is no roll any more.
     private const int MostItems = 10_000;
 
-    // Faults this little outside the cloth are at its edge, mm: rounding of metres and millimetres.
+    // Faults this little outside the felt are at its edge, mm: rounding of metres and millimetres.
     private const double Slack = 1e-6;
 
     /// <summary>The roll of a file.</summary>
@@ -143,7 +143,7 @@ public static class RollReader
                 throw item.Fault(
                     "yMm",
                     FormattableString.Invariant(
-                        $"{y:0.###} mm puts the fault outside the cloth, which is {width:0.###} mm wide there: its middle must lie on it"));
+                        $"{y:0.###} mm puts the fault outside the felt, which is {width:0.###} mm wide there: its middle must lie on it"));
             }
 
             faults.Add(fault);

@@ -4,7 +4,7 @@ using FeltNest.Layout.Rows.Tables;
 
 namespace FeltNest.Layout.Bands;
 
-/// <summary>Parallel rows of one tilt and one pitch over several runs of cloth with forbidden stripes between: one repeat, one
+/// <summary>Parallel rows of one tilt and one pitch over several runs of felt with forbidden stripes between: one repeat, one
 /// die.</summary>
 internal static class RunRows
 {
@@ -80,7 +80,7 @@ internal static class RunRows
             request.Part.Outline, request.GapMm, request.Usable.Low, request.Usable.High, panels, [(AffineForm.Of(0), new AffineForm(0))],
             [.. at], [false, true, .. Enumerable.Repeat(false, count - 2)], least, most);
         string words =
-            used == 1 ? "parallel rows in one run of cloth, polished" : $"parallel rows in {used} runs of cloth on one repeat, polished";
+            used == 1 ? "parallel rows in one run of felt, polished" : $"parallel rows in {used} runs of felt on one repeat, polished";
         return new LayStart(words, panels.Count / pitch, model, end => RowModels.Repeat(model, end));
     }
 }

@@ -78,7 +78,7 @@ public static class LayoutLimits
             throw new NoAnswerException(string.Create(
                 CultureInfo.InvariantCulture,
                 $"the forbidden stripes leave no room: the panel needs {height:0.###} mm across (tilted "
-                    + $"{double.RadiansToDegrees(tilt):0.#} degrees), the widest run of cloth between stripes and trims is "
+                    + $"{double.RadiansToDegrees(tilt):0.#} degrees), the widest run of felt between stripes and trims is "
                     + $"{widest:0.###} mm"));
         }
 
@@ -86,7 +86,7 @@ public static class LayoutLimits
         {
             throw new NoAnswerException(string.Create(
                 CultureInfo.InvariantCulture,
-                $"the panel needs {height:0.######} mm across: more than {MostRows} rows would lie over {widest:0.###} mm of cloth, "
+                $"the panel needs {height:0.######} mm across: more than {MostRows} rows would lie over {widest:0.###} mm of felt, "
                     + $"which is the most that is searched; are its units right?"));
         }
 
@@ -116,7 +116,7 @@ public static class LayoutLimits
         if (request.Rules.Forbidden.Count > 0)
         {
             throw new InputException(
-                AskedFor.SecondPart, "a second part and forbidden stripes cannot be asked for together: lay each run of cloth by itself");
+                AskedFor.SecondPart, "a second part and forbidden stripes cannot be asked for together: lay each run of felt by itself");
         }
 
         if (second.SharePercent is { } share && !(share > 0 && share < 100))

@@ -76,7 +76,7 @@ public static class CompareReport
                 + $"and faults. {Basis(comparison)}");
         foreach ((string name, string reason) in comparison.Unanswered)
         {
-            notes.Note($"{name} has no lay: {reason}.");
+            notes.Note($"{name} has no layout: {reason}.");
         }
 
         if (comparison.Question.Scan)
@@ -156,7 +156,7 @@ public static class CompareReport
             double felt = wide.SquareMetresPerThousandBalls - row.Account.PerThousandBalls.SquareMetres;
             table.Note(string.Create(
                 CultureInfo.InvariantCulture,
-                $"{row.Case.Name} at its nominal {wide.WidthMm:0.##} mm: {wide.PanelsPerMetre:0.00} cuts per metre, {Signed(felt)} m2"
+                $"{row.Case.Name} at its nominal {wide.WidthMm:0.##} mm: {wide.PanelsPerMetre:0.00} panels per metre, {Signed(felt)} m2"
                     + $"{(wide.Total - row.Total is { } money ? $", {Signed((double)money)} {row.Sheet!.Currency}" : string.Empty)} per "
                     + $"thousand balls."));
         }
@@ -206,7 +206,7 @@ public static class CompareReport
             {
                 table.Line(
                     $"{drop.Rows} rows from", drop.LeastWidthMm, "0.00", "mm",
-                    string.Create(CultureInfo.InvariantCulture, $"{drop.PanelsPerMetre:0.00} cuts per metre"));
+                    string.Create(CultureInfo.InvariantCulture, $"{drop.PanelsPerMetre:0.00} panels per metre"));
             }
         }
 
@@ -220,7 +220,7 @@ public static class CompareReport
                 : string.Empty;
             table.Note(string.Create(
                 CultureInfo.InvariantCulture,
-                $"{row.Case.Name}: the kept die cuts {kept.Rows} rows, {kept.PanelsPerMetre:0.00} cuts per metre; a die of its own "
+                $"{row.Case.Name}: the kept die cuts {kept.Rows} rows, {kept.PanelsPerMetre:0.00} panels per metre; a die of its own "
                     + $"{row.Yield.PanelsPerMetre:0.00}{after}."));
         }
 

@@ -64,8 +64,8 @@ internal static class CompareRisks
         }
 
         CompareRow best = comparison.Best;
-        table.Heading($"{best.Case.Name}: dies and layers, thousand good balls, {best.Sheet!.Currency}")
-            .Row("  panels at most  layers  panels a strike  strikes  die price     total  pays from");
+        table.Heading($"{best.Case.Name}: dies and plies, thousand good balls, {best.Sheet!.Currency}")
+            .Row("  panels at most   plies  panels a strike  strikes  die price     total  pays from");
         foreach (GangChoice choice in comparison.Gang)
         {
             string from = choice.PaysFromThousandBalls is { } balls ? Invariant($"{balls:0.0}") : "never";

@@ -35,7 +35,7 @@ public static class DieReport
                     NapDirection.Forward => $"toward {order.SeenSign(true)}x, with the feed",
                     NapDirection.Backward => $"toward {order.SeenSign(false)}x, against the feed",
                     _ => "not stated",
-                }, design.Request.Layout.Rules.OneWay ? "the lay goes one way" : string.Empty)
+                }, design.Request.Layout.Rules.OneWay ? "the layout goes one way" : string.Empty)
             .Line(
                 "load centre to bed centre",
                 design.Request.Press is null ? "no press given" : Invariant($"{gang.LoadOffBed.X:0.0}, {gang.LoadOffBed.Y:0.0} mm"));

@@ -29,7 +29,7 @@ public static class RollReport
         }
 
         table.Heading($"Roll {roll.Name}: strikes of {plan.Request.Layout.Parts[0].Name}")
-            .Line("good panels", Whole(plan.GoodPanels), $"{plan.Balls} balls (pairs of one class)")
+            .Line("good panels", Whole(plan.GoodPanels), $"{plan.Balls} balls (pairs of one pairing group)")
             .Line("plain cutting", Whole(plan.BackToBackGoodPanels), "good panels, one feed apart from the start, no strike moved")
             .Line("gain over that", Whole(more), Invariant($"panels, {100.0 * more / Math.Max(1, plan.BackToBackGoodPanels):0.00} %"))
             .Line(
@@ -121,7 +121,7 @@ public static class RollReport
     private static string NameOf(LossCause cause) => cause switch
     {
         LossCause.RollEnd => "past the roll's end",
-        LossCause.Joint => "at a joint",
+        LossCause.Joint => "at a roll splice",
         LossCause.Width => "outside the usable width",
         _ => "at a fault",
     };

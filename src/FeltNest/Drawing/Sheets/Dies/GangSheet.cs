@@ -278,7 +278,7 @@ public static class GangSheet
         design.Request.Order.Nap is not null
             ? DieParts.Nap(design.Request.Order)
             : design.Request.Layout.Rules.OneWay
-            ? "not stated: a one-way lay, so ask before striking"
+            ? "not stated: a one-way layout, so ask before striking"
             : DieParts.Nap(design.Request.Order);
 
     /// <summary>Lines on the force.</summary>

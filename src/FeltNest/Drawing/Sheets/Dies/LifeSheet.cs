@@ -66,7 +66,7 @@ public static class LifeSheet
             TextBlock.Draw(
                 new Point2(Left + 138, 60), 128,
                 [
-                    "Readings are blanks of each cavity, top and bottom ply, after so many strikes. A straight line is laid through "
+                    "Readings are panels of each cavity, top and bottom ply, after so many strikes. A straight line is laid through "
                         + "each; a knock or a re-ruling breaks it: begin a new file then.",
                 ]));
         marks.AddRange(TextBlock.Draw(new Point2(Left, 30), Right - Left, SafetyWords.Brief));

@@ -41,13 +41,13 @@ public static class TemplateSheet
         string f(double v) => v.ToString("0.###", CultureInfo.InvariantCulture);
         string[] words =
         [
-            $"Lay the blank nap side up so that it lies evenly between the two full lines; they stand {f(half)} mm outside and inside "
+            $"Lay the panel nap side up so that it lies evenly between the two full lines; they stand {f(half)} mm outside and inside "
                 + $"the outline, the dash-dot line.",
             "ACCEPT: all of its edge lies between the two full lines. REJECT: its edge passes the outer line or the inner line anywhere.",
             "Print at 100 %: the bar must measure 100 mm and the length of the outline "
                 + f(extent.Width)
                 + " mm, or do not use this sheet.",
-            "First cut card blanks of every cavity, then felt; measure at the places numbered, relaxed, after at least an hour; mark "
+            "First cut card panels of every cavity, then felt; measure at the places numbered, relaxed, after at least an hour; mark "
                 + "cavity, top or bottom ply. Points measured all round can be judged by the program (first article).",
         ];
         (IEnumerable<Mark> safety, double safetyHigh) = DieParts.BriefSafety(new Point2(left, size.Space.MinY + 4), right - left);
@@ -58,7 +58,7 @@ public static class TemplateSheet
         marks.AddRange(Readings(top, extent, DieParts.TitleTop(size)));
         return new Sheet(
             $"{order.Name}: {DieParts.OfPart(design, part, "template and first article")}",
-            "Template at 1:1 with the lines of the tolerance, and a table for the first blanks.", size.WidthMm, size.HeightMm, [], marks);
+            "Template at 1:1 with the lines of the tolerance, and a table for the first panels.", size.WidthMm, size.HeightMm, [], marks);
     }
 
     private static IEnumerable<Mark> Places(DieEdge edge, Point2 centre)

@@ -124,7 +124,7 @@ public static class RollMapSheet
             ], "fault (ring: smaller than drawn)"),
             ([
                 new PathMark([Chain.Open(new Point2(x + 138, at.Y - 0.5), new Point2(x + 138, at.Y + 3.5))], new Pen(0.7, fault, 1.5, 0.6)),
-            ], "joint"),
+            ], "roll splice"),
         })
         {
             foreach (Mark mark in sign)
@@ -133,7 +133,7 @@ public static class RollMapSheet
             }
 
             yield return new TextMark(
-                words, new Point2(x + words switch { "good panel" => 7, "lost panel" => 41, "joint" => 140, _ => 72 }, at.Y + 0.2),
+                words, new Point2(x + words switch { "good panel" => 7, "lost panel" => 41, "roll splice" => 140, _ => 72 }, at.Y + 0.2),
                 Ink.Note, Ink.Dark);
         }
 

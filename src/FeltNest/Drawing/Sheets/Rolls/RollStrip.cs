@@ -142,7 +142,7 @@ internal sealed class RollStrip
             double x = Paper(joint);
             yield return new PathMark(
                 [Chain.Open(new Point2(x, cloth.MinY - 1.5), new Point2(x, cloth.MaxY))], new Pen(0.7, FaultColour, 3, 1.2));
-            yield return new TextMark("joint", new Point2(x + 1, cloth.MinY - 4), Ink.Note, FaultColour);
+            yield return new TextMark("splice", new Point2(x + 1, cloth.MinY - 4), Ink.Note, FaultColour);
         }
     }
 

@@ -91,7 +91,7 @@ public static class TicketSheet
             ("one strike", Invariant($"{plan.Pattern.Panels.Count} panels ({Repeats(plan)}), {plan.Pattern.LengthMm:0.#} mm long")),
             ("feed", Invariant($"{plan.Pattern.FeedMm:0.000} mm from strike to strike in a run")),
             ("plies", "1 (faults of other plies lie elsewhere)"),
-            ("face, nap", $"nap side up; nap {nap}{(layout.Rules.OneWay ? " (one-way lay)" : string.Empty)}"),
+            ("face, nap", $"nap side up; nap {nap}{(layout.Rules.OneWay ? " (one-way layout)" : string.Empty)}"),
         ];
         List<Mark> marks = [];
         foreach ((string name, string value) in lines)

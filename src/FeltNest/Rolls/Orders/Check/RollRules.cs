@@ -23,7 +23,7 @@ internal static class RollRules
                 if (cut.FromM < end - Slack)
                 {
                     yield return Invariant(
-                        $"assignment {cut.Number}: begins at {cut.FromM:0.######} m of roll {roll.Key}, where cloth is free from "
+                        $"assignment {cut.Number}: begins at {cut.FromM:0.######} m of roll {roll.Key}, where felt is free from "
                             + $"{end:0.######} m on");
                 }
 
