@@ -1,6 +1,6 @@
-using FeltNest.Cost;
 using FeltNest.Cost.Compare;
 using FeltNest.Cost.Sheet;
+using FeltNest.Design;
 using FeltNest.Die;
 using FeltNest.Die.Gang;
 using FeltNest.Drawing.Sheets;

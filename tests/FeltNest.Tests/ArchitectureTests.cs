@@ -9,7 +9,7 @@ namespace FeltNest.Tests;
 /// nowhere else.</summary>
 public sealed partial class ArchitectureTests
 {
-    private static readonly string[] Stages = ["Ball", "Seam", "Panel", "Layout", "Yield", "Cost", "Rolls", "Die"];
+    private static readonly string[] Stages = ["Ball", "Seam", "Panel", "Layout", "Yield", "Design", "Cost", "Rolls", "Die"];
     private static readonly string[] Floors = ["Geometry", "Numerics"];
     private static readonly string[] Surfaces = ["Drawing", "Report", "Files"];
 

@@ -4,7 +4,7 @@ using FeltNest.Ball.Mass;
 using FeltNest.Cli.Commands.Panels;
 using FeltNest.Cli.Options;
 using FeltNest.Cli.Progress;
-using FeltNest.Cost;
+using FeltNest.Design;
 using FeltNest.Files;
 using FeltNest.Files.Outlines;
 using FeltNest.Layout;

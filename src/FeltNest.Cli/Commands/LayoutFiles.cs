@@ -1,4 +1,4 @@
-using FeltNest.Cost;
+using FeltNest.Design;
 using FeltNest.Drawing;
 using FeltNest.Drawing.Sheets;
 using FeltNest.Drawing.Writers;

@@ -1,5 +1,5 @@
 using FeltNest.Ball;
-using FeltNest.Cost;
+using FeltNest.Design;
 using FeltNest.Die;
 using FeltNest.Die.Edge;
 using FeltNest.Die.Gang;

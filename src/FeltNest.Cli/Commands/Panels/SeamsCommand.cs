@@ -2,7 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using FeltNest.Ball;
 using FeltNest.Cli.Options;
-using FeltNest.Cost;
+using FeltNest.Design;
 using FeltNest.Drawing;
 using FeltNest.Drawing.Sheets;
 using FeltNest.Drawing.Writers;

@@ -2,7 +2,7 @@ using System.CommandLine;
 using FeltNest.Ball;
 using FeltNest.Cli.Options;
 using FeltNest.Cli.Progress;
-using FeltNest.Cost;
+using FeltNest.Design;
 using FeltNest.Drawing;
 using FeltNest.Drawing.Sheets;
 using FeltNest.Drawing.Writers;

@@ -1,7 +1,7 @@
 using FeltNest.Panel;
 using FeltNest.Yield;
 
-namespace FeltNest.Cost;
+namespace FeltNest.Design;
 
 /// <summary>One waist of a study: its panel, the strains of its felt, and what a roll yields of it.</summary>
 /// <param name="WaistMm">Waist of the seam on the fitted sphere, mm.</param>

@@ -1,7 +1,7 @@
 using FeltNest.Ball;
 using FeltNest.Layout;
 
-namespace FeltNest.Cost;
+namespace FeltNest.Design;
 
 /// <summary>Seam families side by side on one ball and one roll.</summary>
 /// <param name="Ball">The ball; its own curve is one of those compared.</param>

@@ -2,7 +2,7 @@ using FeltNest.Ball;
 using FeltNest.Layout;
 using FeltNest.Panel;
 
-namespace FeltNest.Cost;
+namespace FeltNest.Design;
 
 /// <summary>A panel designed for the tilt it is laid at.</summary>
 /// <param name="Ball">The ball with the design angle found.</param>

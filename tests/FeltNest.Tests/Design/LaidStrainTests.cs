@@ -1,6 +1,6 @@
 using System.Text.Json;
 using FeltNest.Ball;
-using FeltNest.Cost;
+using FeltNest.Design;
 using FeltNest.Files.Balls;
 using FeltNest.Files.Layouts;
 using FeltNest.Layout;
@@ -10,7 +10,7 @@ using FeltNest.Tests.Files;
 using FeltNest.Yield;
 using Xunit;
 
-namespace FeltNest.Tests.Cost;
+namespace FeltNest.Tests.Design;
 
 public sealed class LaidStrainTests
 {

@@ -1,10 +1,10 @@
 using FeltNest.Ball;
-using FeltNest.Cost;
+using FeltNest.Design;
 using FeltNest.Layout;
 using FeltNest.Layout.Check;
 using Xunit;
 
-namespace FeltNest.Tests.Cost;
+namespace FeltNest.Tests.Design;
 
 public sealed class JointDesignTests
 {

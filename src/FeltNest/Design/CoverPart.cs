@@ -2,7 +2,7 @@ using FeltNest.Ball;
 using FeltNest.Layout;
 using FeltNest.Panel;
 
-namespace FeltNest.Cost;
+namespace FeltNest.Design;
 
 /// <summary>The flat panel of a ball as a part to lay.</summary>
 public static class CoverPart

@@ -1,7 +1,7 @@
 using FeltNest.Panel;
 using FeltNest.Yield;
 
-namespace FeltNest.Cost;
+namespace FeltNest.Design;
 
 /// <summary>One way to choose the panel's angle to the warp.</summary>
 /// <param name="Name">In words.</param>

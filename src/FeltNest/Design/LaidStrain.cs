@@ -4,7 +4,7 @@ using FeltNest.Panel;
 using FeltNest.Panel.Felt;
 using FeltNest.Panel.Wrap;
 
-namespace FeltNest.Cost;
+namespace FeltNest.Design;
 
 /// <summary>What becomes of a panel's strains when the layout lays it at another angle to the warp than it is designed for.</summary>
 /// <param name="DesignAngleDeg">Angle designed for, degrees.</param>

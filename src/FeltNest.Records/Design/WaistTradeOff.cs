@@ -2,7 +2,7 @@ using System.Globalization;
 using FeltNest.Ball;
 using FeltNest.Layout;
 
-namespace FeltNest.Cost;
+namespace FeltNest.Design;
 
 /// <summary>What a study of waists found.</summary>
 /// <param name="Ball">The ball; its own waist is one of many here.</param>

@@ -5,7 +5,7 @@ using FeltNest.Panel;
 using FeltNest.Seam;
 using FeltNest.Yield;
 
-namespace FeltNest.Cost;
+namespace FeltNest.Design;
 
 /// <summary>Makes the panel of a ball flat for every seam family at one waist, and for its own seam where that is given as points, and lays
 /// each over the same roll.</summary>

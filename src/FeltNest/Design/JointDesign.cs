@@ -4,7 +4,7 @@ using FeltNest.Layout;
 using FeltNest.Panel;
 using FeltNest.Yield;
 
-namespace FeltNest.Cost;
+namespace FeltNest.Design;
 
 /// <summary>Designs a panel for the tilt at which the layout wants to lay it, and lays it at the tilt it is designed for.</summary>
 /// <remarks>Felt with a warp makes the panel's shape depend on its angle to the warp, and the layout picks that angle. The two are solved

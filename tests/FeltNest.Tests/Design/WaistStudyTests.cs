@@ -1,11 +1,11 @@
 using FeltNest.Ball;
-using FeltNest.Cost;
+using FeltNest.Design;
 using FeltNest.Files.Balls;
 using FeltNest.Layout;
 using FeltNest.Tests.Files;
 using Xunit;
 
-namespace FeltNest.Tests.Cost;
+namespace FeltNest.Tests.Design;
 
 public sealed class WaistStudyTests
 {

@@ -1,12 +1,12 @@
 using FeltNest.Ball;
-using FeltNest.Cost;
+using FeltNest.Design;
 using FeltNest.Files.Balls;
 using FeltNest.Layout;
 using FeltNest.Seam;
 using FeltNest.Tests.Files;
 using Xunit;
 
-namespace FeltNest.Tests.Cost;
+namespace FeltNest.Tests.Design;
 
 public sealed class SeamStudyTests
 {

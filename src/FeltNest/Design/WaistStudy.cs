@@ -4,7 +4,7 @@ using FeltNest.Layout;
 using FeltNest.Panel;
 using FeltNest.Yield;
 
-namespace FeltNest.Cost;
+namespace FeltNest.Design;
 
 /// <summary>Makes the panel of a ball flat for one waist after the other and lays each over the same roll, so that strain can be weighed
 /// against felt.</summary>

@@ -2,7 +2,7 @@ using FeltNest.Ball;
 using FeltNest.Panel;
 using FeltNest.Yield;
 
-namespace FeltNest.Cost;
+namespace FeltNest.Design;
 
 /// <summary>One seam of a comparison: its panel and what a roll yields of it.</summary>
 /// <param name="Ball">The ball with this seam.</param>
