@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Text;
 using FeltNest.Die.Check;
 using FeltNest.Files;
+using FeltNest.Files.Check;
 using FeltNest.Files.Layouts;
 using FeltNest.Layout.Check;
 using FeltNest.Report;
@@ -11,8 +12,8 @@ using FeltNest.Yield;
 
 namespace FeltNest.Cli.Commands;
 
-/// <summary><c>check FILE</c>: verifies a layout, a roll plan or a die from its file alone with the second geometry engine, and works a
-/// plan of orders out again.</summary>
+/// <summary><c>check FILE</c>: verifies a result from its file alone: layouts, roll plans, dies and panels with the second geometry engine,
+/// plans of orders and other figures by working them out again.</summary>
 internal static class CheckCommand
 {
     /// <summary>The command.</summary>
@@ -20,13 +21,13 @@ internal static class CheckCommand
     {
         Argument<string> file = new("FILE")
         {
-            Description = "A layout.json, a roll.json with planned strikes, a die.json, or an orders.json.",
+            Description = "Any result file in JSON: layout.json, panel.json, roll.json with planned strikes, die.json, orders.json, compare.json ...",
             HelpName = "FILE",
         };
         Option<bool> json = new("--json") { Description = "Print the verdict as JSON on stdout and nothing else." };
         Option<bool> quiet = new("--quiet", "-q") { Description = "No report; the exit code and one line on a violation." };
         Command command = new(
-            "check", "Verify a layout, a roll plan or a die again with a second geometry engine, or work a plan of orders out again.")
+            "check", "Verify a result from its file alone: geometry with a second engine, figures by working them out again.")
         {
             file,
             json,
@@ -40,8 +41,8 @@ internal static class CheckCommand
     private static int Run(Terminal terminal, string path, bool json, bool quiet)
     {
         CheckedInput read = CheckedReader.Read(path);
-        LayoutVerdict verdict =
-            read.Orders is { } orders ? new LayoutVerdict(double.NaN, 0, OrderPlanCheck.Violations(orders)) : Geometry(read.Layout!, read);
+        LayoutVerdict verdict = Judged(read);
+        verdict = verdict with { NotChecked = read.File.NotSeen };
         if (json)
         {
             terminal.Results.Write(Encoding.UTF8.GetString(CheckWriter.Write(verdict)));
@@ -59,6 +60,22 @@ internal static class CheckCommand
         terminal.Say(
             $"{path}: {verdict.Violations.Count} violation{(verdict.Violations.Count == 1 ? string.Empty : "s")}: {verdict.Violations[0]}");
         return ExitCode.Violation;
+    }
+
+    private static LayoutVerdict Judged(CheckedInput read)
+    {
+        if (read.Layout is { } layout)
+        {
+            return Geometry(layout, read);
+        }
+
+        if (read.Orders is { } orders)
+        {
+            return new LayoutVerdict(double.NaN, 0, OrderPlanCheck.Violations(orders));
+        }
+
+        FigureCheck.Run(read.File);
+        return new LayoutVerdict(double.NaN, 0, read.File.Violations);
     }
 
     private static LayoutVerdict Geometry(LayoutInput input, CheckedInput read)

@@ -16,10 +16,29 @@ public static class FlatPanelCheck
     /// <summary>Looks at a panel.</summary>
     public static FlatPanelFindings Of(FlatPanel panel, PanelRequest request)
     {
-        List<Coordinate> arcPoints = PointsOn(panel.Arcs);
+        FlatShapeFindings shape = OfShape(panel.Arcs.Vertices, panel.Outline.Points);
+        (double energy, double sphere) = Meshed(panel.Field, request, 1);
+        (double coarseEnergy, double coarseSphere) = Meshed(panel.Field, request, 2);
+        return new FlatPanelFindings(
+            shape.OutlineInsideMm,
+            shape.OutlineOutsideMm,
+            Percent(shape.AreaMm2, panel.Arcs.Area),
+            shape.HalfTurnMm,
+            Percent(SeamLength(panel.EdgeMap), request.RadiusMm * request.Seam.Length),
+            Percent(Settled(sphere, coarseSphere), 2 * Math.PI * request.RadiusMm * request.RadiusMm),
+            OffSeam(panel.Field, request),
+            Percent(Settled(energy, coarseEnergy), panel.Strain.EnergyNmm),
+            Mismatch(panel.EdgeMap),
+            AboveLimit(panel.EdgeMap, request));
+    }
+
+    /// <summary>Looks at a cut edge alone: its arcs, and the polygon that is said to contain them.</summary>
+    internal static FlatShapeFindings OfShape(IReadOnlyList<ArcVertex> arcs, IReadOnlyList<Point2> corners)
+    {
+        List<Coordinate> arcPoints = PointsOn(arcs);
         Polygon fine = new(new LinearRing([.. arcPoints, arcPoints[0]]));
-        Polygon outline = Ring(panel.Outline.Points);
-        Polygon turned = Ring([.. panel.Arcs.Vertices.Select(v => -v.Point)]);
+        Polygon outline = Ring(corners);
+        Polygon turned = Ring([.. arcs.Select(v => -v.Point)]);
         IndexedPointInAreaLocator inside = new(outline);
         static Point2 Mean(Point2 a, Point2 b) => (a + b) * 0.5;
         (double inward, double outward) = (0, 0);
@@ -29,10 +48,10 @@ public static class FlatPanelCheck
             inward = Math.Max(inward, covered ? 0 : outline.ExteriorRing.Distance(new NetTopologySuite.Geometries.Point(c)));
         }
 
-        for (int i = 0; i < panel.Outline.Points.Count; i++)
+        for (int i = 0; i < corners.Count; i++)
         {
-            Point2 here = panel.Outline.Points[i];
-            Point2 next = panel.Outline.Points[(i + 1) % panel.Outline.Points.Count];
+            Point2 here = corners[i];
+            Point2 next = corners[(i + 1) % corners.Count];
             foreach (Point2 p in new[] { here, Mean(here, next) })
             {
                 outward = Math.Max(outward, fine.Distance(new NetTopologySuite.Geometries.Point(p.X, p.Y)));
@@ -40,19 +59,7 @@ public static class FlatPanelCheck
         }
 
         double halfTurn = turned.Coordinates.Max(c => fine.ExteriorRing.Distance(new NetTopologySuite.Geometries.Point(c)));
-        (double energy, double sphere) = Meshed(panel.Field, request, 1);
-        (double coarseEnergy, double coarseSphere) = Meshed(panel.Field, request, 2);
-        return new FlatPanelFindings(
-            inward,
-            outward,
-            Percent(fine.Area, panel.Arcs.Area),
-            halfTurn,
-            Percent(SeamLength(panel.EdgeMap), request.RadiusMm * request.Seam.Length),
-            Percent(Settled(sphere, coarseSphere), 2 * Math.PI * request.RadiusMm * request.RadiusMm),
-            OffSeam(panel.Field, request),
-            Percent(Settled(energy, coarseEnergy), panel.Strain.EnergyNmm),
-            Mismatch(panel.EdgeMap),
-            AboveLimit(panel.EdgeMap, request));
+        return new FlatShapeFindings(inward, outward, fine.Area, fine.Length, halfTurn);
     }
 
     private static double Percent(double found, double stated) => 100 * Math.Abs((found / stated) - 1);
@@ -66,13 +73,13 @@ public static class FlatPanelCheck
         return new Polygon(new LinearRing(ring));
     }
 
-    private static List<Coordinate> PointsOn(ArcOutline arcs)
+    private static List<Coordinate> PointsOn(IReadOnlyList<ArcVertex> arcs)
     {
         List<Coordinate> points = [];
-        for (int i = 0; i < arcs.Vertices.Count; i++)
+        for (int i = 0; i < arcs.Count; i++)
         {
-            ArcVertex from = arcs.Vertices[i];
-            Point2 to = arcs.Vertices[(i + 1) % arcs.Vertices.Count].Point;
+            ArcVertex from = arcs[i];
+            Point2 to = arcs[(i + 1) % arcs.Count].Point;
             Point2 chord = to - from.Point;
             for (int k = 0; k < ArcPoints; k++)
             {
@@ -103,7 +110,8 @@ public static class FlatPanelCheck
 
     private static double Piece(EdgePoint a, EdgePoint b) => new Point2(b.U - a.U, b.V - a.V).Length;
 
-    private static double Mismatch(IReadOnlyList<EdgePoint> edge)
+    /// <summary>Greatest difference in flat length between pieces of edge that meet, per cent.</summary>
+    internal static double Mismatch(IReadOnlyList<EdgePoint> edge)
     {
         double worst = 0;
         int n = edge.Count;

@@ -6,6 +6,9 @@ namespace FeltNest.Layout.Check;
 /// <param name="Violations">One clear line each; empty when all is kept.</param>
 public sealed record LayoutVerdict(double LeastGapMm, int Pairs, IReadOnlyList<string> Violations)
 {
+    /// <summary>Fields of the file that nothing was held against, by name.</summary>
+    public IReadOnlyList<string> NotChecked { get; init; } = [];
+
     /// <summary>True when nothing is violated.</summary>
     public bool Passed => Violations.Count == 0;
 }
