@@ -21,7 +21,8 @@ internal static class CheckCommand
     {
         Argument<string> file = new("FILE")
         {
-            Description = "Any result file in JSON: layout.json, panel.json, roll.json with planned strikes, die.json, orders.json, compare.json ...",
+            Description = "Any result file in JSON: layout.json, panel.json, roll.json with planned strikes, die.json, orders.json, "
+                + "compare.json ...",
             HelpName = "FILE",
         };
         Option<bool> json = new("--json") { Description = "Print the verdict as JSON on stdout and nothing else." };

@@ -35,12 +35,14 @@ public sealed class StatedFile(string path, string schema, JsonElement root, par
     {
         switch (element.ValueKind)
         {
+            case var _ when seen.Contains(name):
+                return [];
             case JsonValueKind.Object when name.Length == 0 || seen.Any(s => s.StartsWith($"{name}.", StringComparison.Ordinal)):
                 return element.EnumerateObject().SelectMany(field => Unseen(field.Value, StatedFields.Joined(name, field.Name)));
-            case JsonValueKind.Array when !seen.Contains(name) && element.EnumerateArray().Any(e => e.ValueKind == JsonValueKind.Object):
+            case JsonValueKind.Array when element.EnumerateArray().Any(e => e.ValueKind == JsonValueKind.Object):
                 return element.EnumerateArray().SelectMany(item => Unseen(item, name));
             default:
-                return seen.Contains(name) ? [] : [name];
+                return [name];
         }
     }
 }

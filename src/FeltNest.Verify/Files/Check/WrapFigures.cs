@@ -16,6 +16,10 @@ internal static class WrapFigures
         }
 
         IReadOnlyList<double[]> gaps = free.Rows("gaps", 2);
+        int places = free.Rows("edge", 3).Count;
+        free.Keep(
+            gaps.Zip(gaps.Skip(1)).All(p => p.First[0] < p.Second[0]) && gaps.All(g => g[0] >= 0 && g[0] < places), "gaps",
+            "are not in the order of the edge");
         double? gap = gaps.Count == 0 ? null : Math.Max(0, gaps.Max(g => g[1]));
         double? overlap = gaps.Count == 0 ? null : Math.Max(0, -gaps.Min(g => g[1]));
         free.Same("largestGapMm", gap, Shares.Room(gap ?? 0));
