@@ -17,7 +17,7 @@ using FeltNest.Page.Work;
 using FeltNest.Panel;
 using FeltNest.Panel.Wrap;
 using FeltNest.Report.Compare;
-using FeltNest.Rolls.Presses;
+using FeltNest.Rolls;
 using FeltNest.Yield;
 using Microsoft.AspNetCore.Http;
 

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using FeltNest.Ball;
-using FeltNest.Ball.Mass;
 using FeltNest.Cli.Commands.Panels;
 using FeltNest.Cli.Options;
 using FeltNest.Cli.Progress;

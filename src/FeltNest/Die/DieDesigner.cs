@@ -4,7 +4,7 @@ using FeltNest.Die.Make;
 using FeltNest.Die.Order;
 using FeltNest.Geometry;
 using FeltNest.Layout;
-using FeltNest.Rolls.Presses;
+using FeltNest.Rolls;
 using static FeltNest.InvariantText;
 
 namespace FeltNest.Die;

@@ -1,5 +1,5 @@
 using System.CommandLine;
-using FeltNest.Ball.Mass;
+using FeltNest.Ball;
 using FeltNest.Cli.Options;
 using FeltNest.Files;
 using FeltNest.Files.Balls;

@@ -1,5 +1,4 @@
 using FeltNest.Cost.Compare.Findings;
-using FeltNest.Cost.Compare.Findings.Ranges;
 using FeltNest.Layout;
 using FeltNest.Layout.Scan;
 

@@ -1,5 +1,4 @@
 using FeltNest.Cost.Offers;
-using FeltNest.Cost.Sheet.Options;
 
 namespace FeltNest.Cost.Sheet;
 

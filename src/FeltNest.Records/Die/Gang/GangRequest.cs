@@ -1,6 +1,6 @@
 using FeltNest.Die.Order;
 using FeltNest.Layout;
-using FeltNest.Rolls.Presses;
+using FeltNest.Rolls;
 
 namespace FeltNest.Die.Gang;
 

@@ -1,5 +1,3 @@
-using FeltNest.Rolls.Presses;
-
 namespace FeltNest.Rolls.Orders;
 
 /// <summary>The question: which rolls to cut for which order, with which die and on which press.</summary>

@@ -6,7 +6,7 @@ using FeltNest.Die.SharedRule;
 using FeltNest.Geometry;
 using FeltNest.Layout;
 using FeltNest.Layout.Limits;
-using FeltNest.Rolls.Presses;
+using FeltNest.Rolls;
 
 namespace FeltNest.Die.Gang;
 

@@ -3,7 +3,7 @@ using FeltNest.Die.Edge;
 using FeltNest.Die.Gang;
 using FeltNest.Die.Order;
 using FeltNest.Layout;
-using FeltNest.Rolls.Presses;
+using FeltNest.Rolls;
 using Xunit;
 
 namespace FeltNest.Tests.Die.Gang;

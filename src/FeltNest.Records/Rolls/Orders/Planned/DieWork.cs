@@ -1,5 +1,3 @@
-using FeltNest.Rolls.Presses;
-
 namespace FeltNest.Rolls.Orders.Planned;
 
 /// <summary>What a die does in a plan.</summary>

@@ -1,5 +1,3 @@
-using FeltNest.Rolls.Presses;
-
 namespace FeltNest.Rolls.Orders.Planned;
 
 /// <summary>One piece of work: an order cut from one roll by one die in one run of strikes.</summary>

@@ -1,5 +1,4 @@
 using FeltNest.Rolls.Orders.Planned;
-using FeltNest.Rolls.Presses;
 using static FeltNest.InvariantText;
 
 namespace FeltNest.Rolls.Orders.Check;

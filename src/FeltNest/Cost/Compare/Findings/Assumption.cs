@@ -1,4 +1,4 @@
-namespace FeltNest.Cost.Compare.Findings.Ranges;
+namespace FeltNest.Cost.Compare.Findings;
 
 /// <summary>A figure that a comparison rests on.</summary>
 /// <param name="Words">What it is, with its unit.</param>

@@ -1,4 +1,4 @@
-namespace FeltNest.Ball.Mass;
+namespace FeltNest.Ball;
 
 /// <summary>Where a ball's mass comes from, g.</summary>
 /// <param name="CoreG">Core.</param>

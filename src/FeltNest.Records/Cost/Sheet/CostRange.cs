@@ -1,4 +1,4 @@
-namespace FeltNest.Cost.Sheet.Options;
+namespace FeltNest.Cost.Sheet;
 
 /// <summary>How far a figure may be off what is thought likely.</summary>
 /// <param name="Field">The figure's place in the costs file, such as <c>roll.endLossMm</c>.</param>

@@ -1,4 +1,4 @@
-namespace FeltNest.Cost.Sheet.Options;
+namespace FeltNest.Cost.Sheet;
 
 /// <summary>Dies and layers to be weighed against each other.</summary>
 /// <param name="Cavities">Most panels of one layer that each die cuts.</param>

@@ -1,4 +1,4 @@
-namespace FeltNest.Cost.Compare.Findings.Ranges;
+namespace FeltNest.Cost.Compare.Findings;
 
 /// <summary>Looks at single assumptions, all others and the lays as they are: where another row becomes the cheapest, and what a stated
 /// range does to the best row.</summary>

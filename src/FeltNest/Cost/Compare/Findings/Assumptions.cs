@@ -1,7 +1,6 @@
 using FeltNest.Cost.Sheet;
-using FeltNest.Cost.Sheet.Options;
 
-namespace FeltNest.Cost.Compare.Findings.Ranges;
+namespace FeltNest.Cost.Compare.Findings;
 
 /// <summary>The figures a comparison rests on: those of the costs file, faults of the best row alone, and prices of offers that may be
 /// off.</summary>

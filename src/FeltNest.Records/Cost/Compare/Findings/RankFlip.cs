@@ -1,4 +1,4 @@
-namespace FeltNest.Cost.Compare.Findings.Ranges;
+namespace FeltNest.Cost.Compare.Findings;
 
 /// <summary>An assumption that would make another row the cheapest.</summary>
 /// <param name="Assumption">What it is, with its unit.</param>

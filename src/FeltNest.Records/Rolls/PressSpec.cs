@@ -1,4 +1,4 @@
-namespace FeltNest.Rolls.Presses;
+namespace FeltNest.Rolls;
 
 /// <summary>A cutting press as its maker and its shop state it. A geometry check against it is not approval to run.</summary>
 /// <param name="Name">Name in the shop.</param>

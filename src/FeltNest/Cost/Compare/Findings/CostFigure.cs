@@ -1,6 +1,6 @@
 using FeltNest.Cost.Sheet;
 
-namespace FeltNest.Cost.Compare.Findings.Ranges;
+namespace FeltNest.Cost.Compare.Findings;
 
 /// <summary>A figure of the costs file that can be changed by itself.</summary>
 /// <param name="Field">Its place in the file.</param>

@@ -1,4 +1,4 @@
-namespace FeltNest.Rolls.Grading;
+namespace FeltNest.Rolls;
 
 /// <summary>The four-point score of a roll after ASTM D5430 (steps of length and the limit of 4 points a yard from secondary inspection
 /// pages; the standard itself was not at hand).</summary>

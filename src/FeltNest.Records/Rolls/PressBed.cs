@@ -1,4 +1,4 @@
-namespace FeltNest.Rolls.Presses;
+namespace FeltNest.Rolls;
 
 /// <summary>Where a press can cut. Lengths in mm; x along the roll, y across it.</summary>
 /// <param name="LengthMm">Bed along the roll.</param>

@@ -1,4 +1,4 @@
-namespace FeltNest.Cost.Compare.Findings.Ranges;
+namespace FeltNest.Cost.Compare.Findings;
 
 /// <summary>What a figure that may be off does to the cost of the best row, all others as they are.</summary>
 /// <param name="Assumption">What it is, with its unit.</param>

@@ -1,4 +1,4 @@
-namespace FeltNest.Die.Safety;
+namespace FeltNest.Die;
 
 /// <summary>Cautions printed with everything a die or a press is set from. No option leaves them out.</summary>
 public static class SafetyWords

@@ -1,6 +1,6 @@
 using FeltNest.Cost.Sheet;
 
-namespace FeltNest.Cost.Compare.Findings.Ranges;
+namespace FeltNest.Cost.Compare.Findings;
 
 /// <summary>The figures of the costs file, in its order.</summary>
 internal static class CostFigures
