@@ -4,7 +4,7 @@ using FeltNest.Files.Offers;
 using FeltNest.Layout;
 using FeltNest.Page.Inputs;
 using FeltNest.Page.Work;
-using FeltNest.Rolls.Presses;
+using FeltNest.Rolls;
 using FeltNest.Runs;
 using FeltNest.Runs.Dies;
 using FeltNest.Runs.Panels;

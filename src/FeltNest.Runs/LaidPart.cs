@@ -1,7 +1,8 @@
 using FeltNest.Ball;
-using FeltNest.Cost;
+using FeltNest.Design;
 using FeltNest.Files;
 using FeltNest.Files.Outlines;
+using FeltNest.Geometry;
 using FeltNest.Layout;
 using FeltNest.Panel;
 

@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using System.Xml.Linq;
 using FeltNest.Tests.Files;
 using Xunit;
 
@@ -8,11 +9,12 @@ namespace FeltNest.Tests;
 /// nowhere else.</summary>
 public sealed partial class ArchitectureTests
 {
-    private static readonly string[] Stages = ["Ball", "Seam", "Panel", "Layout", "Yield", "Cost", "Rolls", "Die"];
+    private static readonly string[] Stages = ["Ball", "Seam", "Panel", "Layout", "Yield", "Design", "Cost", "Rolls", "Die"];
     private static readonly string[] Floors = ["Geometry", "Numerics"];
     private static readonly string[] Surfaces = ["Drawing", "Report", "Files"];
 
-    private static string Library { get; } = RepositoryFile.PathOf("src", "FeltNest");
+    // The library's three projects: records, checks, and the work itself. Their folders are the same rooms.
+    private static readonly string[] Projects = ["FeltNest.Records", "FeltNest.Verify", "FeltNest"];
 
     [Fact]
     public void A_stage_knows_only_the_stages_before_it_and_the_floors()
@@ -31,12 +33,30 @@ public sealed partial class ArchitectureTests
     {
         foreach (string file in Sources())
         {
-            string expected = "FeltNest."
-                + Path.GetRelativePath(Path.GetDirectoryName(Library)!, Path.GetDirectoryName(file)!)
-                    .Replace('/', '.')["FeltNest".Length..]
-                    .TrimStart('.');
+            string expected = $"FeltNest.{Path.GetDirectoryName(InProject(file))!.Replace('/', '.')}";
             Assert.Contains($"namespace {expected.TrimEnd('.')};", File.ReadAllText(file), StringComparison.Ordinal);
         }
+    }
+
+    // A check that shares no code with the work it checks: its project cannot reach any.
+    [Fact]
+    public void The_checks_know_the_records_and_one_geometry_engine_alone()
+    {
+        Assert.Equal(["FeltNest.Records", "NetTopologySuite"], Known("FeltNest.Verify"));
+        Assert.Equal(["NetTopologySuite"], Known("FeltNest.Records"));
+        Assert.DoesNotContain("FeltNest.Verify", ReadsInternals("FeltNest.Records"));
+        Assert.DoesNotContain("FeltNest", ReadsInternals("FeltNest.Verify"));
+    }
+
+    [Fact]
+    public void Every_check_of_a_result_stands_among_the_checks()
+    {
+        string[] elsewhere = [.. Sources()
+            .Where(file => ProjectOf(file) != "FeltNest.Verify" && Path.GetFileName(file).EndsWith("Check.cs", StringComparison.Ordinal))
+            .Select(InProject)];
+
+        // These two judge a ball that is asked for, not a result.
+        Assert.Equal(["Ball/Rules/RuleCheck.cs", "Ball/Tolerance/ToleranceCheck.cs"], elsewhere.Order());
     }
 
     [Theory]
@@ -47,8 +67,7 @@ public sealed partial class ArchitectureTests
     {
         string[] named = [.. Sources()
             .Where(file => File.ReadAllText(file).Contains($"using {package}", StringComparison.Ordinal))
-            .Where(file =>
-                !(package == "NetTopologySuite" && Path.GetFileNameWithoutExtension(file).EndsWith("Check", StringComparison.Ordinal)))
+            .Where(file => !(package == "NetTopologySuite" && ProjectOf(file) == "FeltNest.Verify"))
             .Select(FolderOf)];
 
         Assert.NotEmpty(named);
@@ -116,13 +135,30 @@ public sealed partial class ArchitectureTests
         }
     }
 
-    private static IEnumerable<string> Sources() => Sources(Library);
+    private static IEnumerable<string> Sources() => Projects.SelectMany(project => Sources(RepositoryFile.PathOf("src", project)));
 
     private static IEnumerable<string> Sources(string root) => Directory.EnumerateFiles(root, "*.cs", SearchOption.AllDirectories)
         .Where(file => !file.Contains("/obj/", StringComparison.Ordinal) && !file.Contains("/bin/", StringComparison.Ordinal));
 
-    private static string FolderOf(string file) =>
-        Path.GetRelativePath(Library, file).Split('/') is { Length: > 1 } parts ? parts[0] : string.Empty;
+    private static string ProjectOf(string file) => Path.GetRelativePath(RepositoryFile.PathOf("src"), file).Split('/')[0];
+
+    private static string InProject(string file) => Path.GetRelativePath(RepositoryFile.PathOf("src", ProjectOf(file)), file);
+
+    private static string FolderOf(string file) => InProject(file).Split('/') is { Length: > 1 } parts ? parts[0] : string.Empty;
+
+    // Projects and packages that a project file names.
+    private static string[] Known(string project) =>
+        [
+            .. Items(project, "ProjectReference").Select(Path.GetFileNameWithoutExtension)
+                .Concat(Items(project, "PackageReference"))
+                .Order()!,
+        ];
+
+    private static string[] ReadsInternals(string project) => Items(project, "InternalsVisibleTo");
+
+    private static string[] Items(string project, string kind) =>
+        [.. XDocument.Load(RepositoryFile.PathOf("src", project, $"{project}.csproj")).Descendants(kind)
+            .Select(item => item.Attribute("Include")!.Value)];
 
     private static IEnumerable<(string File, string Folder, string Used)> References() =>
         from file in Sources()

@@ -1,18 +1,11 @@
 using System.CommandLine;
-using System.Text;
-using FeltNest.Die.Check;
-using FeltNest.Files;
-using FeltNest.Files.Layouts;
 using FeltNest.Layout.Check;
-using FeltNest.Report;
-using FeltNest.Rolls.Check;
-using FeltNest.Rolls.Orders.Check;
-using FeltNest.Yield;
+using FeltNest.Runs;
 
 namespace FeltNest.Cli.Commands;
 
-/// <summary><c>check FILE</c>: verifies a layout, a roll plan or a die from its file alone with the second geometry engine, and works a
-/// plan of orders out again.</summary>
+/// <summary><c>check FILE</c>: verifies a result from its file alone: layouts, roll plans, dies and panels with the second geometry engine,
+/// plans of orders and other figures by working them out again.</summary>
 internal static class CheckCommand
 {
     /// <summary>The command.</summary>
@@ -20,13 +13,14 @@ internal static class CheckCommand
     {
         Argument<string> file = new("FILE")
         {
-            Description = "A layout.json, a roll.json with planned strikes, a die.json, or an orders.json.",
+            Description = "Any result file in JSON: layout.json, panel.json, roll.json with planned strikes, die.json, orders.json, "
+                + "compare.json ...",
             HelpName = "FILE",
         };
         Option<bool> json = new("--json") { Description = "Print the verdict as JSON on stdout and nothing else." };
         Option<bool> quiet = new("--quiet", "-q") { Description = "No report; the exit code and one line on a violation." };
         Command command = new(
-            "check", "Verify a layout, a roll plan or a die again with a second geometry engine, or work a plan of orders out again.")
+            "check", "Verify a result from its file alone: geometry with a second engine, figures by working them out again.")
         {
             file,
             json,
@@ -39,18 +33,17 @@ internal static class CheckCommand
 
     private static int Run(Terminal terminal, string path, bool json, bool quiet)
     {
-        CheckedInput read = CheckedReader.Read(path);
-        LayoutVerdict verdict =
-            read.Orders is { } orders ? new LayoutVerdict(double.NaN, 0, OrderPlanCheck.Violations(orders)) : Geometry(read.Layout!, read);
+        CheckRun run = new(path);
         if (json)
         {
-            terminal.Results.Write(Encoding.UTF8.GetString(CheckWriter.Write(verdict)));
+            terminal.Results.Write(run.Json);
         }
         else if (!quiet)
         {
-            terminal.Results.Write(CheckReport.Text(path, read.Layout?.Layout.GapMm, verdict));
+            terminal.Results.Write(run.Table);
         }
 
+        LayoutVerdict verdict = run.Verdict;
         if (verdict.Passed)
         {
             return ExitCode.Done;
@@ -59,13 +52,5 @@ internal static class CheckCommand
         terminal.Say(
             $"{path}: {verdict.Violations.Count} violation{(verdict.Violations.Count == 1 ? string.Empty : "s")}: {verdict.Violations[0]}");
         return ExitCode.Violation;
-    }
-
-    private static LayoutVerdict Geometry(LayoutInput input, CheckedInput read)
-    {
-        LayoutVerdict geometry = read.Plan is { } plan ? RollPlanCheck.Verify(input.Layout, plan.Roll, plan.Plan)
-            : read.Die is { } die ? DieCheck.Verify(input.Layout, die.Die)
-            : LayoutCheck.Verify(input.Layout);
-        return geometry with { Violations = [.. geometry.Violations, .. StatedYield.Contradictions(input, YieldAccount.Of(input.Layout))] };
     }
 }

@@ -1,7 +1,7 @@
 using System.CommandLine;
 using FeltNest.Cli.Options;
 using FeltNest.Cli.Progress;
-using FeltNest.Cost;
+using FeltNest.Design;
 using FeltNest.Files;
 using FeltNest.Layout;
 using FeltNest.Layout.Limits;

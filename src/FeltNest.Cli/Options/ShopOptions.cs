@@ -1,7 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using FeltNest.Layout;
-using FeltNest.Layout.Check;
 using FeltNest.Layout.Limits;
 
 namespace FeltNest.Cli.Options;

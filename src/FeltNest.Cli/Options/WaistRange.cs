@@ -1,5 +1,5 @@
 using System.CommandLine.Parsing;
-using FeltNest.Cost;
+using FeltNest.Design;
 
 namespace FeltNest.Cli.Options;
 

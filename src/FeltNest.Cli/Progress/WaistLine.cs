@@ -1,5 +1,5 @@
 using System.Globalization;
-using FeltNest.Cost;
+using FeltNest.Design;
 
 namespace FeltNest.Cli.Progress;
 

@@ -1,5 +1,4 @@
 using FeltNest.Ball;
-using FeltNest.Ball.Mass;
 using FeltNest.Page.Work;
 using FeltNest.Report;
 

@@ -3,7 +3,7 @@ using FeltNest.Cost.Offers;
 using FeltNest.Cost.Sheet;
 using FeltNest.Files;
 using FeltNest.Layout;
-using FeltNest.Rolls.Presses;
+using FeltNest.Rolls;
 using Microsoft.AspNetCore.Http;
 
 namespace FeltNest.Page.Inputs;

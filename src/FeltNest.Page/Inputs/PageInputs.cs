@@ -1,5 +1,5 @@
 using FeltNest.Layout;
-using FeltNest.Rolls.Presses;
+using FeltNest.Rolls;
 
 namespace FeltNest.Page.Inputs;
 

@@ -1,5 +1,5 @@
 using FeltNest.Ball;
-using FeltNest.Cost;
+using FeltNest.Design;
 using FeltNest.Layout;
 using FeltNest.Layout.Limits;
 using FeltNest.Page.Inputs;

@@ -7,7 +7,7 @@ using FeltNest.Drawing.Writers;
 using FeltNest.Files.Dies;
 using FeltNest.Layout;
 using FeltNest.Report.Dies;
-using FeltNest.Rolls.Presses;
+using FeltNest.Rolls;
 
 namespace FeltNest.Runs.Dies;
 

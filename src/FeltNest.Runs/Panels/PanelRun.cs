@@ -1,5 +1,4 @@
 using FeltNest.Ball;
-using FeltNest.Ball.Mass;
 using FeltNest.Drawing.Sheets;
 using FeltNest.Files.Panels;
 using FeltNest.Panel;

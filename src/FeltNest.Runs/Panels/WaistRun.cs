@@ -1,5 +1,5 @@
 using FeltNest.Ball;
-using FeltNest.Cost;
+using FeltNest.Design;
 using FeltNest.Drawing.Sheets;
 using FeltNest.Files.Studies;
 using FeltNest.Layout;

@@ -6,10 +6,10 @@ using FeltNest.Files.Offers;
 using FeltNest.Files.Orders;
 using FeltNest.Files.Presses;
 using FeltNest.Report.Orders;
+using FeltNest.Rolls;
 using FeltNest.Rolls.Orders;
 using FeltNest.Rolls.Orders.Planned;
 using FeltNest.Rolls.Plan;
-using FeltNest.Rolls.Presses;
 
 namespace FeltNest.Runs.Rolls;
 

@@ -4,7 +4,7 @@ using FeltNest.Die.Make;
 using FeltNest.Die.Order;
 using FeltNest.Geometry;
 using FeltNest.Layout;
-using FeltNest.Rolls.Presses;
+using FeltNest.Rolls;
 using static FeltNest.InvariantText;
 
 namespace FeltNest.Die;
@@ -25,9 +25,9 @@ public static class DieDesigner
     internal static DieDesign Run(GangRequest request, DieWork work, CancellationToken stop)
     {
         IReadOnlyList<LayoutPart> parts = request.Layout.Parts;
-        IReadOnlyList<DieEdge?> edges = CutParts.Edges(request.Layout, request.Band, stop);
+        IReadOnlyList<DieEdge?> edges = EdgeFitter.Edges(request.Layout, request.Band, stop);
         DieGang gang = GangChooser.Choose(request, edges, work);
-        RulePlaces?[] places = [.. edges.Select(edge => edge is null ? null : RulePlaces.Of(edge, request.Order.Board))];
+        RulePlaces?[] places = [.. edges.Select(edge => edge is null ? null : RulePlacing.Of(edge, request.Order.Board))];
         (double gap, Point2 where) = GapFinder.Within(parts, gang, request.Layout.GapMm, work);
         RequireRoom(request, gap, where);
         PressSpec? press = request.Press;
@@ -55,9 +55,11 @@ public static class DieDesigner
         DieDesign bare = new(request, gang, edges, places, joint, force, gap, where, []);
 
         // Outlines of the ejection are one piece of work that cannot be broken off half way: who stops does not wait for it.
-        _ = Task.Run(() => bare.Ejection, CancellationToken.None).WaitAsync(stop).GetAwaiter().GetResult();
-        MakeNote[] notes = [.. Makeability.Of(bare, work)];
-        return bare with { Notes = notes };
+        EjectionPieces ejection =
+            Task.Run(() => EjectionOutlines.Of(bare), CancellationToken.None).WaitAsync(stop).GetAwaiter().GetResult();
+        DieDesign whole = bare with { Ejection = ejection };
+        MakeNote[] notes = [.. Makeability.Of(whole, work)];
+        return whole with { Notes = notes };
     }
 
     // Bodies of two rules must have room beside each other, unless the shop asks for a common cut.

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using FeltNest.Files.Check;
 using FeltNest.Files.Dies;
 using FeltNest.Files.Json;
 using FeltNest.Files.Layouts;
@@ -7,7 +8,7 @@ using FeltNest.Files.Rolls;
 
 namespace FeltNest.Files;
 
-/// <summary>Reads what can be verified from its file alone: a layout, a roll plan, a die or a plan of orders, told apart by its
+/// <summary>Reads what can be verified from its file alone, every kind of result that the program writes, told apart by its
 /// schema.</summary>
 public static class CheckedReader
 {
@@ -16,18 +17,23 @@ public static class CheckedReader
     public static CheckedInput Read(string path)
     {
         JsonElement root = JsonInput.ReadObject(path);
-        switch (JsonInput.SchemaOf(root, path, SchemaName.Layout, SchemaName.RollPlan, SchemaName.Die, SchemaName.OrderPlan))
+        string schema = JsonInput.SchemaOf(
+            root, path, [SchemaName.Layout, SchemaName.RollPlan, SchemaName.Die, SchemaName.OrderPlan, .. FigureCheck.Schemas]);
+        StatedFile file = new(path, schema, root, CheckedFields.Of(schema));
+        switch (schema)
         {
             case SchemaName.Layout:
-                return new CheckedInput(LayoutReader.Read(path, root), null, null, null);
+                return new CheckedInput(file, LayoutReader.Read(path, root), null, null, null);
             case SchemaName.Die:
                 DieInput die = DieReader.Read(path, root);
-                return new CheckedInput(die.Layout, null, die, null);
+                return new CheckedInput(file, die.Layout, null, die, null);
             case SchemaName.OrderPlan:
-                return new CheckedInput(null, null, null, OrderPlanReader.Read(path, root));
-            default:
+                return new CheckedInput(file, null, null, null, OrderPlanReader.Read(path, root));
+            case SchemaName.RollPlan:
                 RollPlanInput plan = RollPlanReader.Read(path, root);
-                return new CheckedInput(plan.Layout, plan, null, null);
+                return new CheckedInput(file, plan.Layout, plan, null, null);
+            default:
+                return new CheckedInput(file, null, null, null, null);
         }
     }
 }

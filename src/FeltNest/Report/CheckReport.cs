@@ -23,6 +23,11 @@ public static class CheckReport
             table.Note($"- {violation}");
         }
 
+        if (verdict.NotChecked.Count > 0)
+        {
+            table.Note($"not checked: {string.Join(", ", verdict.NotChecked)}");
+        }
+
         return table.ToString();
     }
 }

@@ -1,6 +1,6 @@
 using System.Globalization;
 using FeltNest.Ball;
-using FeltNest.Cost;
+using FeltNest.Design;
 
 namespace FeltNest.Report;
 

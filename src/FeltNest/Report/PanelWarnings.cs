@@ -1,6 +1,5 @@
 using System.Globalization;
 using FeltNest.Ball;
-using FeltNest.Ball.Mass;
 using FeltNest.Panel;
 
 namespace FeltNest.Report;

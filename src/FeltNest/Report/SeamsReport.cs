@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
 using FeltNest.Ball;
-using FeltNest.Cost;
+using FeltNest.Design;
 using FeltNest.Panel;
 
 namespace FeltNest.Report;

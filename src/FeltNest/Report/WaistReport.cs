@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text;
-using FeltNest.Cost;
+using FeltNest.Design;
 
 namespace FeltNest.Report;
 

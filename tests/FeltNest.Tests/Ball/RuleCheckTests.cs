@@ -1,5 +1,4 @@
 using FeltNest.Ball;
-using FeltNest.Ball.Mass;
 using FeltNest.Ball.Rules;
 using FeltNest.Files.Balls;
 using FeltNest.Tests.Files;

@@ -1,5 +1,5 @@
 using FeltNest.Ball;
-using FeltNest.Cost;
+using FeltNest.Design;
 using FeltNest.Die;
 using FeltNest.Die.Edge;
 using FeltNest.Die.Gang;
@@ -10,7 +10,7 @@ using FeltNest.Files.Presses;
 using FeltNest.Geometry;
 using FeltNest.Layout;
 using FeltNest.Panel;
-using FeltNest.Rolls.Presses;
+using FeltNest.Rolls;
 using FeltNest.Tests.Files;
 
 namespace FeltNest.Tests.Die;

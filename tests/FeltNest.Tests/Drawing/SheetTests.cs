@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Xml.Linq;
 using FeltNest.Ball;
-using FeltNest.Ball.Mass;
 using FeltNest.Ball.Rules;
 using FeltNest.Ball.Tolerance;
 using FeltNest.Drawing;

@@ -1,4 +1,4 @@
-using FeltNest.Die.Safety;
+using FeltNest.Die;
 using FeltNest.Drawing.Lettering;
 using FeltNest.Drawing.Parts;
 using Xunit;

@@ -1,10 +1,10 @@
 using System.Text;
 using System.Text.Json;
 using FeltNest.Ball;
-using FeltNest.Cost;
 using FeltNest.Cost.Compare;
 using FeltNest.Cost.Offers;
 using FeltNest.Cost.Usage;
+using FeltNest.Design;
 using FeltNest.Die;
 using FeltNest.Die.Gang;
 using FeltNest.Die.Proof;

@@ -1,4 +1,4 @@
-using FeltNest.Ball.Mass;
+using FeltNest.Ball;
 using FeltNest.Layout.Check;
 using FeltNest.Report;
 using FeltNest.Tests.Drawing;

@@ -1,5 +1,4 @@
 using FeltNest.Rolls;
-using FeltNest.Rolls.Grading;
 using Xunit;
 
 namespace FeltNest.Tests.Rolls;

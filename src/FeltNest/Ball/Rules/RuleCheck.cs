@@ -1,5 +1,3 @@
-using FeltNest.Ball.Mass;
-
 namespace FeltNest.Ball.Rules;
 
 /// <summary>Judges a ball against its row of the rule table.</summary>

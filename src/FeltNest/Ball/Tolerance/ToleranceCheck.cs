@@ -1,4 +1,3 @@
-using FeltNest.Ball.Mass;
 using FeltNest.Ball.Rules;
 
 namespace FeltNest.Ball.Tolerance;

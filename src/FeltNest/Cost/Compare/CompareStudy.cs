@@ -1,5 +1,4 @@
 using FeltNest.Cost.Compare.Findings;
-using FeltNest.Cost.Compare.Findings.Ranges;
 using FeltNest.Cost.Offers;
 using FeltNest.Cost.Sheet;
 using FeltNest.Layout;

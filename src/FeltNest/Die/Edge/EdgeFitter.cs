@@ -20,6 +20,16 @@ public static class EdgeFitter
     // Looks along a piece when distances are measured.
     private const int Looks = 24;
 
+    /// <summary>Cutting edge of each part that a band holds, by the part's place in the layout's list; null for parts that are not
+    /// cut.</summary>
+    /// <exception cref="GeometryException">An outline too rough for arcs.</exception>
+    /// <exception cref="OperationCanceledException">Broken off.</exception>
+    public static IReadOnlyList<DieEdge?> Edges(RollLayout layout, int band, CancellationToken stop = default)
+    {
+        IReadOnlyList<int> cut = CutParts.Of(layout, band);
+        return [.. layout.Parts.Select((part, i) => cut.Contains(i) ? Fit(part, stop) : null)];
+    }
+
     /// <summary>The edge of a part.</summary>
     /// <param name="part">The part.</param>
     /// <param name="stop">Breaks the fit off.</param>

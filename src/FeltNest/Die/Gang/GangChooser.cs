@@ -6,7 +6,7 @@ using FeltNest.Die.SharedRule;
 using FeltNest.Geometry;
 using FeltNest.Layout;
 using FeltNest.Layout.Limits;
-using FeltNest.Rolls.Presses;
+using FeltNest.Rolls;
 
 namespace FeltNest.Die.Gang;
 
@@ -241,7 +241,7 @@ public static class GangChooser
         Point2 origin = new(((minX + maxX) / 2) - (length / 2), ((minY + maxY) / 2) - (width / 2));
         DieCavity[] cavities = [.. folded.Select(f => f.Panel with { XMm = f.Panel.XMm - origin.X, YMm = f.Panel.YMm - origin.Y })
             .OrderBy(p => Math.Round(p.YMm, 3)).ThenBy(p => p.XMm).Select((p, i) => new DieCavity(i + 1, p))];
-        CommonCuts common = request.Order.CommonCut ? CommonCuts.Of(cavities, edges, work) : CommonCuts.None;
+        CommonCuts common = request.Order.CommonCut ? CommonCutFinder.Of(cavities, edges, work) : CommonCuts.None;
         Point2 load = LoadCentre(parts, cavities, common);
         return new DieGang(
             request.Band, cavities, count.Repeats, feed, count.Places, origin, maxX - minX, maxY - minY, length, width, load,

@@ -1,6 +1,5 @@
 using System.Globalization;
 using FeltNest.Ball;
-using FeltNest.Ball.Mass;
 using FeltNest.Ball.Rules;
 using FeltNest.Ball.Tolerance;
 using FeltNest.Panel;

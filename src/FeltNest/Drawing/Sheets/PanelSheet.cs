@@ -1,6 +1,5 @@
 using System.Globalization;
 using FeltNest.Ball;
-using FeltNest.Ball.Mass;
 using FeltNest.Drawing.Lettering;
 using FeltNest.Drawing.Parts;
 using FeltNest.Drawing.Strain;

@@ -1,5 +1,5 @@
 using System.Globalization;
-using FeltNest.Cost;
+using FeltNest.Design;
 using FeltNest.Drawing.Lettering;
 using FeltNest.Drawing.Parts;
 using FeltNest.Geometry;

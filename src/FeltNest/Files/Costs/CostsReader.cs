@@ -1,7 +1,6 @@
 using System.Text.Json;
 using FeltNest.Cost.Offers;
 using FeltNest.Cost.Sheet;
-using FeltNest.Cost.Sheet.Options;
 using FeltNest.Files.Json;
 
 namespace FeltNest.Files.Costs;

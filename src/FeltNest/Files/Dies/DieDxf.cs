@@ -4,7 +4,6 @@ using FeltNest.Die.Edge;
 using FeltNest.Die.Gang;
 using FeltNest.Die.Make;
 using FeltNest.Die.Order;
-using FeltNest.Die.Safety;
 using FeltNest.Die.SharedRule;
 using FeltNest.Files.Dxf;
 using FeltNest.Geometry;

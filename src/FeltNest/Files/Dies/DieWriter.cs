@@ -5,7 +5,7 @@ using FeltNest.Die.Order;
 using FeltNest.Files.Json;
 using FeltNest.Files.Layouts;
 using FeltNest.Files.Rolls;
-using FeltNest.Rolls.Presses;
+using FeltNest.Rolls;
 using FeltNest.Yield;
 
 namespace FeltNest.Files.Dies;

@@ -13,7 +13,8 @@ public static class CheckWriter
         json.Text("schema", SchemaName.Check)
             .Flag("passed", verdict.Passed)
             .Number("leastGapMm", verdict.LeastGapMm)
-            .Texts("violations", verdict.Violations);
+            .Texts("violations", verdict.Violations)
+            .Texts("notChecked", verdict.NotChecked);
         return json.Finish();
     }
 }

@@ -1,4 +1,4 @@
-using FeltNest.Cost;
+using FeltNest.Design;
 using FeltNest.Files.Json;
 using FeltNest.Geometry;
 using FeltNest.Layout;

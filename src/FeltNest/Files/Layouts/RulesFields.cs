@@ -1,7 +1,6 @@
 using FeltNest.Ball.Ranges;
 using FeltNest.Files.Json;
 using FeltNest.Layout;
-using FeltNest.Layout.Check;
 using FeltNest.Layout.Limits;
 
 namespace FeltNest.Files.Layouts;

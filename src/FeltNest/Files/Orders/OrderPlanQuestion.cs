@@ -1,8 +1,8 @@
 using System.Text.Json;
 using FeltNest.Files.Json;
 using FeltNest.Files.Offers;
+using FeltNest.Rolls;
 using FeltNest.Rolls.Orders;
-using FeltNest.Rolls.Presses;
 
 namespace FeltNest.Files.Orders;
 

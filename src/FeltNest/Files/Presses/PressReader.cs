@@ -1,6 +1,6 @@
 using System.Text.Json;
 using FeltNest.Files.Json;
-using FeltNest.Rolls.Presses;
+using FeltNest.Rolls;
 
 namespace FeltNest.Files.Presses;
 

@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Text;
 using FeltNest.Files.Json;
 using FeltNest.Files.Layouts;
-using FeltNest.Rolls.Grading;
+using FeltNest.Rolls;
 using FeltNest.Rolls.Plan;
 using FeltNest.Yield;
 

@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text;
-using FeltNest.Cost;
+using FeltNest.Design;
 using FeltNest.Files.Json;
 using FeltNest.Yield;
 

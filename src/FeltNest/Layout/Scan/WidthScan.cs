@@ -1,4 +1,5 @@
 using FeltNest.Layout.Bands;
+using FeltNest.Layout.Limits;
 using FeltNest.Layout.Rows;
 using FeltNest.Layout.Rows.Tables;
 
@@ -29,7 +30,7 @@ public sealed class WidthScan
     /// <exception cref="NoAnswerException">The part fits the widest roll at no allowed tilt.</exception>
     public WidthScan(LayoutRequest request)
     {
-        Check.LayoutLimits.Require(request);
+        LayoutLimits.Require(request);
         this.request = request with { Rules = request.Rules with { Rows = RowRule.Same } };
         tilts = TiltRange.Of(request.Rules);
         effort = SearchEffort.Of(request);

@@ -1,6 +1,5 @@
 using FeltNest.Cost.Compare;
 using FeltNest.Cost.Compare.Findings;
-using FeltNest.Cost.Compare.Findings.Ranges;
 using static FeltNest.InvariantText;
 
 namespace FeltNest.Report.Compare;

@@ -3,7 +3,6 @@ using FeltNest.Die;
 using FeltNest.Die.Edge;
 using FeltNest.Die.Gang;
 using FeltNest.Die.Order;
-using FeltNest.Die.Safety;
 using FeltNest.Rolls;
 using static FeltNest.InvariantText;
 

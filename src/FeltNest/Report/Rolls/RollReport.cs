@@ -1,6 +1,5 @@
 using System.Globalization;
 using FeltNest.Rolls;
-using FeltNest.Rolls.Grading;
 using FeltNest.Rolls.Plan;
 using FeltNest.Rolls.Plan.Chain;
 using static FeltNest.InvariantText;

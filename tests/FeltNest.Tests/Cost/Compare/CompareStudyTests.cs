@@ -1,8 +1,7 @@
 using FeltNest.Cost.Compare;
-using FeltNest.Cost.Compare.Findings.Ranges;
+using FeltNest.Cost.Compare.Findings;
 using FeltNest.Cost.Offers;
 using FeltNest.Cost.Sheet;
-using FeltNest.Cost.Sheet.Options;
 using FeltNest.Geometry;
 using FeltNest.Layout;
 using FeltNest.Layout.Check;

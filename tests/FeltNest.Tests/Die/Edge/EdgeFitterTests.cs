@@ -1,5 +1,5 @@
 using FeltNest.Ball;
-using FeltNest.Cost;
+using FeltNest.Design;
 using FeltNest.Die.Check;
 using FeltNest.Die.Edge;
 using FeltNest.Files;

@@ -1,4 +1,5 @@
 using FeltNest.Die;
+using FeltNest.Die.Edge;
 using FeltNest.Die.Gang;
 using FeltNest.Die.Order;
 using FeltNest.Tests.Files;
@@ -163,7 +164,7 @@ public sealed class GangChooserTests
         }
     }
 
-    private static DieGang Chosen(GangRequest request) => GangChooser.Choose(request, CutParts.Edges(request.Layout, request.Band));
+    private static DieGang Chosen(GangRequest request) => GangChooser.Choose(request, EdgeFitter.Edges(request.Layout, request.Band));
 
     private static DieGang Choose(double length, double width) => Chosen(Request(length, width, DieCases.Order));
 

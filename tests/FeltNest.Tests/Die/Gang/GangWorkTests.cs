@@ -3,7 +3,7 @@ using FeltNest.Die.Edge;
 using FeltNest.Die.Gang;
 using FeltNest.Die.Order;
 using FeltNest.Layout;
-using FeltNest.Rolls.Presses;
+using FeltNest.Rolls;
 using Xunit;
 
 namespace FeltNest.Tests.Die.Gang;
@@ -32,7 +32,7 @@ public sealed class GangWorkTests
         DieWork work = new(default);
         RollLayout lay = Lay(panels);
         DieGang gang = GangChooser.Choose(
-            new GangRequest(lay, 0, DieCases.Order, null, null), CutParts.Edges(lay, 0, TestContext.Current.CancellationToken), work);
+            new GangRequest(lay, 0, DieCases.Order, null, null), EdgeFitter.Edges(lay, 0, TestContext.Current.CancellationToken), work);
 
         Assert.Equal((panels, 1), (gang.Cavities.Count, gang.Repeats));
         Assert.Equal(1, work.Gangs);
@@ -42,7 +42,7 @@ public sealed class GangWorkTests
     public void A_count_that_is_asked_for_builds_one_gang_and_one_that_does_not_tile_none()
     {
         RollLayout lay = Lay(32);
-        IReadOnlyList<DieEdge?> edges = CutParts.Edges(lay, 0, TestContext.Current.CancellationToken);
+        IReadOnlyList<DieEdge?> edges = EdgeFitter.Edges(lay, 0, TestContext.Current.CancellationToken);
         foreach (int cavities in new[] { 1, 8, 64 })
         {
             DieWork work = new(default);
@@ -62,7 +62,7 @@ public sealed class GangWorkTests
     public void A_press_is_tried_from_the_largest_die_that_its_bed_may_take()
     {
         RollLayout lay = Lay(32);
-        IReadOnlyList<DieEdge?> edges = CutParts.Edges(lay, 0, TestContext.Current.CancellationToken);
+        IReadOnlyList<DieEdge?> edges = EdgeFitter.Edges(lay, 0, TestContext.Current.CancellationToken);
         DieWork placeholder = new(default);
         DieWork measured = new(default);
         PressSpec press = DieCases.Press(2000, 300, 200);
@@ -95,7 +95,7 @@ public sealed class GangWorkTests
     {
         using CancellationTokenSource source = new();
         RollLayout lay = Lay(300);
-        IReadOnlyList<DieEdge?> edges = CutParts.Edges(lay, 0, TestContext.Current.CancellationToken);
+        IReadOnlyList<DieEdge?> edges = EdgeFitter.Edges(lay, 0, TestContext.Current.CancellationToken);
         source.Cancel();
         DieWork work = new(source.Token);
 

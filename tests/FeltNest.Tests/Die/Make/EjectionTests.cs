@@ -17,11 +17,11 @@ public sealed class EjectionTests
         // corners are rounded to half the least width.
         DieDesign design = DieDesigner.Run(
             new GangRequest(DieCases.Plates, 0, DieCases.Order, DieCases.Press(110, 200), null), TestContext.Current.CancellationToken);
-        IReadOnlyList<Point2> strip = EjectionPieces.Of(design).Rings[0];
+        IReadOnlyList<Point2> strip = EjectionOutlines.Of(design).Rings[0];
         double radius = (2.4 - (2 * 0.5)) / 2;
 
         Assert.Equal((39 * 19) - ((4 - Math.PI) * radius * radius), Area(strip), 0.05 * 116);
-        Assert.Empty(EjectionPieces.Of(design).Empty);
+        Assert.Empty(EjectionOutlines.Of(design).Empty);
     }
 
     [Fact, Trait("tier", "long")]
@@ -36,7 +36,7 @@ public sealed class EjectionTests
                 TestContext.Current.CancellationToken),
         })
         {
-            EjectionPieces pieces = EjectionPieces.Of(design);
+            EjectionPieces pieces = EjectionOutlines.Of(design);
             DieRule rule = design.Request.Order.Rule;
             Polygon[] cavities =
             [
@@ -94,7 +94,9 @@ public sealed class EjectionTests
                 DieCases.Plates, 0, DieCases.Order with { Ejection = new DieEjection("rubber", room, 0.5) }, DieCases.Press(200, 200), 4));
         DieCavity[] row = [.. design.Gang.Cavities.Take(2)];
         Point middle = new((row[0].Placed.XMm + row[1].Placed.XMm) / 2, row[0].Placed.YMm);
-        return EjectionPieces.Of(design).Rings.Select(Ring).Aggregate(0, (count, ring) => count + (ring.Contains(middle) ? 1 : 0)) % 2 == 1;
+        return EjectionOutlines.Of(design).Rings
+            .Select(Ring)
+            .Aggregate(0, (count, ring) => count + (ring.Contains(middle) ? 1 : 0)) % 2 == 1;
     }
 
     private static double Area(IReadOnlyList<Point2> ring) => Ring(ring).Area;

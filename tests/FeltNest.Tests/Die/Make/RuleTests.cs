@@ -72,7 +72,7 @@ public sealed class RuleTests
     {
         // Straight all round: what is left to keep clear of are the four mitred corners.
         DieEdge edge = EdgeFitter.Fit(DieCases.Plates.Parts[0], TestContext.Current.CancellationToken);
-        RulePlaces places = RulePlaces.Of(edge, DieCases.Order.Board);
+        RulePlaces places = RulePlacing.Of(edge, DieCases.Order.Board);
 
         Assert.Equal(4, edge.Corners.Count);
         Assert.All(edge.Arcs.Vertices, v => Assert.True((v.Point - places.Joint).Length > 6));
@@ -88,7 +88,7 @@ public sealed class RuleTests
         ArcOutline arcs = ArcOutline.From([new(-30, -10, 0), new(30, -10, Math.PI), new(30, 10, 0), new(-30, 10, Math.PI)]);
         DieEdge edge = EdgeFitter.Fit(
             new LayoutPart("hole", null, arcs.ContainingPolygon(0.01), arcs, null, null), TestContext.Current.CancellationToken);
-        RulePlaces places = RulePlaces.Of(edge, DieCases.Order.Board);
+        RulePlaces places = RulePlacing.Of(edge, DieCases.Order.Board);
 
         Assert.True(double.IsPositiveInfinity(places.JointRadiusMm));
         Assert.Equal(10, Math.Abs(places.Joint.Y), 6);

@@ -2,7 +2,6 @@ using System.Diagnostics;
 using FeltNest.Die;
 using FeltNest.Die.Gang;
 using FeltNest.Die.Proof;
-using FeltNest.Die.Safety;
 using FeltNest.Drawing;
 using FeltNest.Drawing.Lettering;
 using FeltNest.Drawing.Sheets.Dies;

@@ -1,6 +1,6 @@
 using System.Text.Json;
 using FeltNest.Files.Presses;
-using FeltNest.Rolls.Presses;
+using FeltNest.Rolls;
 using Xunit;
 
 namespace FeltNest.Tests.Files.Presses;

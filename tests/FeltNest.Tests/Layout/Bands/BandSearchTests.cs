@@ -1,5 +1,5 @@
 using FeltNest.Ball;
-using FeltNest.Cost;
+using FeltNest.Design;
 using FeltNest.Files.Balls;
 using FeltNest.Geometry;
 using FeltNest.Layout;

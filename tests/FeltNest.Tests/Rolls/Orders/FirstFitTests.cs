@@ -1,9 +1,9 @@
 using CsCheck;
+using FeltNest.Rolls;
 using FeltNest.Rolls.Orders;
 using FeltNest.Rolls.Orders.Check;
 using FeltNest.Rolls.Orders.FirstFit;
 using FeltNest.Rolls.Orders.Planned;
-using FeltNest.Rolls.Presses;
 using Xunit;
 
 namespace FeltNest.Tests.Rolls.Orders;

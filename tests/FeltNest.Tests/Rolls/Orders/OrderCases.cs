@@ -1,5 +1,5 @@
+using FeltNest.Rolls;
 using FeltNest.Rolls.Orders;
-using FeltNest.Rolls.Presses;
 
 namespace FeltNest.Tests.Rolls.Orders;
 

@@ -1,11 +1,11 @@
 using CsCheck;
 using FeltNest.Report.Orders;
+using FeltNest.Rolls;
 using FeltNest.Rolls.Orders;
 using FeltNest.Rolls.Orders.Check;
 using FeltNest.Rolls.Orders.FirstFit;
 using FeltNest.Rolls.Orders.Planned;
 using FeltNest.Rolls.Orders.Search;
-using FeltNest.Rolls.Presses;
 using Xunit;
 
 namespace FeltNest.Tests.Rolls.Orders;

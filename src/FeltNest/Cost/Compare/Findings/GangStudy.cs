@@ -1,5 +1,4 @@
 using FeltNest.Cost.Sheet;
-using FeltNest.Cost.Sheet.Options;
 
 namespace FeltNest.Cost.Compare.Findings;
 

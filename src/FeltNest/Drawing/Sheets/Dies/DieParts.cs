@@ -2,7 +2,6 @@ using System.Globalization;
 using FeltNest.Die;
 using FeltNest.Die.Edge;
 using FeltNest.Die.Order;
-using FeltNest.Die.Safety;
 using FeltNest.Drawing.Frames;
 using FeltNest.Drawing.Lettering;
 using FeltNest.Drawing.Parts;

@@ -1,6 +1,6 @@
 using System.Globalization;
+using FeltNest.Die;
 using FeltNest.Die.Proof;
-using FeltNest.Die.Safety;
 using FeltNest.Drawing.Charts;
 using FeltNest.Drawing.Lettering;
 using FeltNest.Drawing.Parts;

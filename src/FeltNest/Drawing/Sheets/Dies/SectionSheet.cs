@@ -1,7 +1,6 @@
 using System.Globalization;
 using FeltNest.Die;
 using FeltNest.Die.Order;
-using FeltNest.Die.Safety;
 using FeltNest.Drawing.Frames;
 using FeltNest.Drawing.Parts;
 using FeltNest.Geometry;

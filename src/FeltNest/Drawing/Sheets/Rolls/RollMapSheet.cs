@@ -1,5 +1,5 @@
 using System.Globalization;
-using FeltNest.Die.Safety;
+using FeltNest.Die;
 using FeltNest.Drawing.Lettering;
 using FeltNest.Drawing.Parts;
 using FeltNest.Geometry;

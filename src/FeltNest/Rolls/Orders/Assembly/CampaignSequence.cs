@@ -1,5 +1,3 @@
-using FeltNest.Rolls.Presses;
-
 namespace FeltNest.Rolls.Orders.Assembly;
 
 /// <summary>Puts the dies of one press in sequence so that the fewest orders are late there.</summary>

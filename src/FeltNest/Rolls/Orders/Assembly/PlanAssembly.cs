@@ -1,6 +1,5 @@
 using FeltNest.Rolls.Orders.Model;
 using FeltNest.Rolls.Orders.Planned;
-using FeltNest.Rolls.Presses;
 
 namespace FeltNest.Rolls.Orders.Assembly;
 

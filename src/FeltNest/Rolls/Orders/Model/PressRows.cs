@@ -1,5 +1,4 @@
 using FeltNest.Rolls.Orders.Model.Mixed;
-using FeltNest.Rolls.Presses;
 
 namespace FeltNest.Rolls.Orders.Model;
 

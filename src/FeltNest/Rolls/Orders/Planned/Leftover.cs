@@ -1,5 +1,3 @@
-using FeltNest.Rolls.Presses;
-
 namespace FeltNest.Rolls.Orders.Planned;
 
 /// <summary>Whether what a plan leaves could still serve an order: only where it could not, all is used up.</summary>

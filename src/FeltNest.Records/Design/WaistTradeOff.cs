@@ -1,0 +1,40 @@
+using System.Globalization;
+using FeltNest.Ball;
+using FeltNest.Layout;
+
+namespace FeltNest.Design;
+
+/// <summary>What a study of waists found.</summary>
+/// <param name="Ball">The ball; its own waist is one of many here.</param>
+/// <param name="Roll">The question asked of the layout engine, with the part of the first waist.</param>
+/// <param name="Points">One a waist, narrowest first; at least one.</param>
+/// <param name="Unanswered">Waists without a panel that keeps the felt's limit and fits the roll, with the reason.</param>
+/// <param name="CutShort">True when the study was stopped before all waists were done.</param>
+public sealed record WaistTradeOff(
+    BallSpec Ball, LayoutRequest Roll, IReadOnlyList<WaistPoint> Points, IReadOnlyList<(double WaistMm, string Reason)> Unanswered,
+    bool CutShort)
+{
+    /// <summary>The waist marked as the best compromise, or null where none keeps the felt's limits.</summary>
+    public WaistPoint? Best =>
+        Points.Where(p => p.Allowed).MinBy(p => (p.Yield.PerThousandBalls.SquareMetres, p.Strain.EdgeMaxCompressionPercent));
+
+    /// <summary>The rule that marked it, in words.</summary>
+    public string Rule => string.Create(
+        CultureInfo.InvariantCulture,
+        $"least felt per thousand balls among the waists whose edge is compressed by at most {Ball.Felt.MaxEdgeCompressionPercent} "
+            + $"% and whose felt is stretched by at most {Ball.Felt.MaxStretchPercent} %");
+
+    /// <summary>What the rule found, in words.</summary>
+    public string Finding => Best is { } best
+        ? FormattableString.Invariant($"waist {best.WaistMm:0.###} mm: {Rule}")
+        : string.Create(
+            CultureInfo.InvariantCulture,
+            $"no waist keeps both limits (edge {Ball.Felt.MaxEdgeCompressionPercent} %, stretch {Ball.Felt.MaxStretchPercent} %); waist "
+                + $"{Nearest.WaistMm:0.###} mm comes nearest with {Nearest.Strain.EdgeMaxCompressionPercent:0.0} % along the edge and "
+                + $"{Nearest.Strain.MaxStretchPercent:0.0} % stretch");
+
+    // The waist that passes its limits by the least share.
+    private WaistPoint Nearest => Points.MinBy(p => Math.Max(
+        p.Strain.EdgeMaxCompressionPercent - Ball.Felt.MaxEdgeCompressionPercent,
+        p.Strain.MaxStretchPercent - Ball.Felt.MaxStretchPercent))!;
+}

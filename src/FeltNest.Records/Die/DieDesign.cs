@@ -1,0 +1,69 @@
+using System.Globalization;
+using FeltNest.Die.Edge;
+using FeltNest.Die.Gang;
+using FeltNest.Die.Make;
+using FeltNest.Geometry;
+
+namespace FeltNest.Die;
+
+/// <summary>A gang die for a layout.</summary>
+/// <param name="Request">The question.</param>
+/// <param name="Gang">Cavities and strikes.</param>
+/// <param name="Edges">Cutting edge of each part of the layout that the die cuts, by the part's place in the layout's list; null for parts
+/// it does not cut.</param>
+/// <param name="Places">Joint and bridges of each edge.</param>
+/// <param name="Joint">What stays between strikes.</param>
+/// <param name="Force">Force of one strike.</param>
+/// <param name="LeastGapMm">Least gap between two cavities, mm; infinite for a single one.</param>
+/// <param name="LeastGapPlace">Where.</param>
+/// <param name="Notes">What to watch.</param>
+public sealed record DieDesign(
+    GangRequest Request, DieGang Gang, IReadOnlyList<DieEdge?> Edges, IReadOnlyList<RulePlaces?> Places, StrikeJoint Joint,
+    CuttingForce Force, double LeastGapMm, Point2 LeastGapPlace,
+    IReadOnlyList<MakeNote> Notes)
+{
+    // Density of steel, kg/mm3 (7850 kg/m3, handbook value from memory).
+    private const double Steel = 7.85e-6;
+
+    /// <summary>Outlines of the ejection.</summary>
+    public EjectionPieces Ejection { get; init; } = EjectionPieces.None;
+
+    /// <summary>Share of the press's rating, %; null where no press is known or the force is a placeholder.</summary>
+    public double? PressSharePercent =>
+        Request.Press is { } press && Request.Order.Force.Basis == Order.ForceBasis.Measured ? 100 * Force.Kn / press.RatedForceKn : null;
+
+    /// <summary>Least radius of any edge, mm.</summary>
+    public double LeastRadiusMm => Edges.Where(e => e is not null).Min(e => e!.Pieces.Min(p => p.RadiusMm));
+
+    /// <summary>Length of the cutting edge as made, mm; what two cavities share counts once.</summary>
+    public double EdgeLengthMm => Gang.Cavities.Sum(c => Edges[c.Placed.Part]!.Arcs.Perimeter) - Gang.Common.SharedMm;
+
+    /// <summary>Length of rule, mm: of the middle line of its body, to which it is cut and bent; rule that two cavities share counts once,
+    /// by its edge.</summary>
+    public double RuleLengthMm => Gang.Cavities.CountBy(c => c.Placed.Part).Sum(c => c.Value * RingMm(c.Key)) - Gang.Common.SharedMm;
+
+    /// <summary>The force by which the press could not strike this die, were the placeholder true: what to do, or null where no press is
+    /// given, it holds, or the force is measured.</summary>
+    public string? DoNotRun =>
+        Request is { Press: { } press, Order.Force.Basis: Order.ForceBasis.Placeholder } && Force.Kn > press.AllowedForceKn
+        ? string.Create(
+            CultureInfo.InvariantCulture,
+            $"DO NOT RUN THIS DIE ON \"{press.Name}\" AS THINGS STAND: the estimated force of {Force.Kn:0.0} kN is above the "
+                + $"{press.AllowedForceKn:0.0} kN it may give ({press.AllowedSharePercent:0.#} % of {press.RatedForceKn:0.#} kN). "
+                + $"Measure the force on your own felt first; if it is no less, take fewer cavities or plies or a stronger press")
+        : null;
+
+    /// <summary>Length of the rule round one cavity of a part, mm: of the middle line of its body.</summary>
+    public double RingMm(int part) => Edges[part]!.BesideMm(Request.Order.Rule.MiddleInWasteMm);
+
+    /// <summary>Mass of board and rule, kg; ejection and fittings are not in it.</summary>
+    public double MassKg =>
+        (Gang.BoardLengthMm * Gang.BoardWidthMm * Request.Order.Board.ThicknessMm * 1e-9 * Request.Order.Board.DensityKgPerM3)
+        + (RuleLengthMm * Request.Order.Rule.ThicknessMm * Request.Order.Rule.HeightMm * Steel);
+
+    /// <summary>The different parts the die cuts, as places in the layout's list.</summary>
+    public IReadOnlyList<int> Parts => [.. Enumerable.Range(0, Edges.Count).Where(i => Edges[i] is not null)];
+
+    /// <summary>The letter of a part, empty where the die cuts a single one.</summary>
+    public string Letter(int part) => CutParts.Letter(Parts.Count(p => p < part), Parts.Count);
+}

@@ -1,0 +1,63 @@
+namespace FeltNest.Rolls.Orders;
+
+/// <summary>The question: which rolls to cut for which order, with which die and on which press.</summary>
+/// <param name="Orders">Orders.</param>
+/// <param name="Rolls">Rolls in stock.</param>
+/// <param name="Offers">Felt that can be bought.</param>
+/// <param name="Dies">Dies on the rack and dies that could be made.</param>
+/// <param name="Presses">Presses.</param>
+/// <param name="Rules">What holds for all.</param>
+public sealed record OrderQuestion(
+    IReadOnlyList<CoverOrder> Orders, IReadOnlyList<StockRoll> Rolls, IReadOnlyList<FeltPurchase> Offers, IReadOnlyList<CutDie> Dies,
+    IReadOnlyList<PressSpec> Presses, OrderRules Rules)
+{
+    /// <summary>Cloth of a roll between its two ends, m.</summary>
+    public double ClearM(StockRoll roll) => roll.LengthM - (2 * Rules.EndLossMm / 1000);
+
+    /// <summary>Share of the panels a die cuts from a roll that end on a ball, 0 to 1.</summary>
+    public double GoodShare(StockRoll roll, CutDie die)
+    {
+        double whole = roll.MeasuredShares.TryGetValue(die.Name, out double measured) ? measured : 1 - (roll.FaultPercent / 100);
+        return whole * (1 - (Rules.RejectPercent / 100)) * (1 - (Rules.UnpairedPercent / 100));
+    }
+
+    /// <summary>True where a roll is there when cutting begins: one that arrives later is no part of this plan.</summary>
+    public bool IsThere(StockRoll roll) => roll.Received is null || roll.Received <= Rules.Start;
+
+    /// <summary>True where a die cuts an order's covers from a roll, one strike at least.</summary>
+    public bool Fits(CoverOrder order, StockRoll roll, CutDie die) =>
+        die.Ball == order.Ball
+            && IsThere(roll)
+            && (order.Felt is null || order.Felt == roll.Felt)
+            && die.Serves(roll)
+            && die.Shape.StrikesIn(ClearM(roll)) > 0
+            && GoodShare(roll, die) > 0;
+
+    /// <summary>True where a press takes a die: by the list of its dies, or by its bed where it has none.</summary>
+    public static bool Takes(PressSpec press, CutDie die) => press.Dies.Count > 0
+        ? press.Dies.Contains(die.Name)
+        : die.Shape.LengthMm <= press.Bed.BoardLengthMm + 1e-6 && die.Shape.AcrossMm <= press.Bed.BoardWidthMm + 1e-6;
+
+    /// <summary>Strikes that an order alone needs of a die on a roll, were the roll long enough.</summary>
+    public int StrikesFor(CoverOrder order, StockRoll roll, CutDie die) => StrikesFor(order.Balls, roll, die);
+
+    /// <summary>Fewest strikes of a die on a roll that give so many balls, were the roll long enough.</summary>
+    public int StrikesFor(int balls, StockRoll roll, CutDie die)
+    {
+        double share = GoodShare(roll, die);
+        int strikes = (int)Math.Ceiling((balls / die.Shape.BallsPerStrike(share)) - 1e-9);
+        while (die.Shape.BallsOf(strikes, share) < balls)
+        {
+            strikes++;
+        }
+
+        return strikes;
+    }
+
+    /// <summary>Least strikes in one piece of an order.</summary>
+    public int LeastStrikes(CoverOrder order, StockRoll roll, CutDie die)
+    {
+        int enough = (int)Math.Max(1, Math.Ceiling(((1000 * Rules.LeastCutM) - die.Shape.OverMm - 1e-6) / die.Shape.FeedMm));
+        return Math.Min(enough, StrikesFor(order, roll, die));
+    }
+}

@@ -1,0 +1,36 @@
+namespace FeltNest.Rolls.Orders;
+
+/// <summary>What one strike of a die takes of a roll and gives.</summary>
+/// <param name="FeedMm">Advance from strike to strike, mm.</param>
+/// <param name="LengthMm">Extent of the cut edges of one strike along the roll, mm.</param>
+/// <param name="AcrossMm">Extent of the cut edges across the roll, mm.</param>
+/// <param name="GapMm">Least distance to the cut edges of another die, mm.</param>
+/// <param name="LeastWidthMm">Narrowest roll, both trims included, mm.</param>
+/// <param name="ClassPanels">Panels of each pairing class in one strike.</param>
+public sealed record StrikeShape(
+    double FeedMm, double LengthMm, double AcrossMm, double GapMm, double LeastWidthMm, IReadOnlyList<int> ClassPanels)
+{
+    // A cut that misses the end of its cloth by less, mm, is rounding.
+    private const double SlackMm = 1e-6;
+
+    /// <summary>What a run of strikes takes beyond a feed each: the strikes reach past their feed, and the next run keeps its gap.
+    /// mm.</summary>
+    public double OverMm => LengthMm - FeedMm + GapMm;
+
+    /// <summary>Cloth a run of strikes takes, m.</summary>
+    public double MetresOf(int strikes) => strikes == 0 ? 0 : ((strikes * FeedMm) + OverMm) / 1000;
+
+    /// <summary>Most strikes in a length of cloth.</summary>
+    public int StrikesIn(double metres) => Math.Max(0, (int)Math.Floor(((1000 * metres) - OverMm + SlackMm) / FeedMm));
+
+    /// <summary>Balls one strike gives on average where a share of the panels is good.</summary>
+    public double BallsPerStrike(double goodShare) => ClassPanels.Sum() * goodShare / 2;
+
+    /// <summary>Whole good balls to expect of a run of strikes: both panels of a ball come from one class and one run.</summary>
+    public int BallsOf(int strikes, double goodShare) =>
+        ClassPanels.Sum(panels => (int)Math.Floor((strikes * panels * goodShare / 2) + 1e-9));
+
+    /// <summary>Pairing classes of which a strike gives no whole number of balls: each may leave part of a ball unused in a run.</summary>
+    public int UnevenClasses(double goodShare) =>
+        ClassPanels.Count(panels => Math.Abs((panels * goodShare / 2) - Math.Round(panels * goodShare / 2)) > 1e-9);
+}

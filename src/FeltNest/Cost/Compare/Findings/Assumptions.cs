@@ -1,0 +1,49 @@
+using FeltNest.Cost.Sheet;
+
+namespace FeltNest.Cost.Compare.Findings;
+
+/// <summary>The figures a comparison rests on: those of the costs file, faults of the best row alone, and prices of offers that may be
+/// off.</summary>
+internal static class Assumptions
+{
+    // Looked through where no range is given: faults up to so many per cent.
+    private const double MostPercent = 20;
+
+    /// <summary>All that are to be looked at, in the order of the costs file, offers last.</summary>
+    public static IReadOnlyList<Assumption> Of(CostInputs costs, IReadOnlyList<CompareRow> rows)
+    {
+        List<Assumption> all = [];
+        foreach (CostFigure figure in CostFigures.Of(costs))
+        {
+            CostRange? range = costs.Ranges.Where(r => r.Field == figure.Field).Select(r => (CostRange?)r).FirstOrDefault();
+            bool idle = figure.Field.StartsWith("rates", StringComparison.Ordinal)
+                && !rows.Any(row => figure.Words.EndsWith(" " + row.Sheet!.Price.Currency, StringComparison.Ordinal));
+            if (idle
+                || figure.Get(costs) is not { } now
+                || (range is null && (figure.UsualMost is null || (now == 0 && figure.UsualMost(now) == 0))))
+            {
+                continue;
+            }
+
+            double low = range is { } stated ? (double)stated.Low : 0;
+            double high = range is { } other ? (double)other.High : Math.Max(now, figure.UsualMost!(now));
+            all.Add(new Assumption(figure.Words, now, low, high, range is not null, v => new PriceChange(figure.With(costs, v))));
+        }
+
+        CompareRow best = rows.First(r => r.Rank == 1);
+        double faults = best.Case.Offer?.FaultPercent ?? costs.Losses.FaultPercent;
+        all.Add(
+            new Assumption(
+                $"faults of {best.Case.Name} alone, %", faults, 0, Math.Max(MostPercent, faults), false,
+                v => new PriceChange(costs, best.Case.Name, FaultPercent: v)));
+        foreach (CompareRow row in rows.Where(r => r.Case.Offer?.PriceRange is not null))
+        {
+            (decimal low, decimal high) = row.Case.Offer!.PriceRange!.Value;
+            all.Add(new Assumption(
+                $"price of {row.Case.Name}", (double)row.Case.Offer.Price.Amount, (double)low, (double)high, true,
+                v => new PriceChange(costs, row.Case.Name, Price: (decimal)v)));
+        }
+
+        return all;
+    }
+}

@@ -1,0 +1,69 @@
+using FeltNest.Cost.Offers;
+using FeltNest.Yield;
+
+namespace FeltNest.Cost.Sheet;
+
+/// <summary>Works out the cost sheet of an account.</summary>
+public static class SheetOfAccount
+{
+    extension(CostSheet)
+    {
+        /// <summary>The sheet of an account.</summary>
+        /// <param name="account">The felt.</param>
+        /// <param name="price">Price of the felt.</param>
+        /// <param name="costs">What else is known.</param>
+        /// <exception cref="InputException">A currency without a rate, or a price or recovery by the kilogram while the mass is not
+        /// known.</exception>
+        public static CostSheet Of(FeltAccount account, FeltPrice price, CostInputs costs)
+        {
+            FeltUsage gross = account.PerThousandBalls;
+            FeltShares s = account.Shares;
+            double Area(double percent) => gross.SquareMetres * percent / 100;
+            double quantity = FeltPrice.QuantityOf(price.Unit, gross);
+            double waste = gross.SquareMetres - account.NetSquareMetres;
+            decimal felt = (decimal)quantity * price.Amount * costs.RateOf(price.Currency);
+            double wasteKg = costs.RecoveryPerKg is null ? 0
+                : gross.Kilograms is { } kg
+                ? kg * waste / gross.SquareMetres
+                : throw new InputException(
+                    null, "massPerAreaGsm", "is not known, and waste is sold by the kilogram: give the mass per area of the felt");
+            decimal strikes = (decimal)account.StrikesPerThousandBalls;
+            DieCost? made = costs.DieOf(account.Cavities);
+            decimal? recovery = costs.RecoveryPerKg * (decimal)wasteKg;
+            decimal? labour = costs.PerStrike * strikes;
+            decimal? die = made?.PerStrike * strikes;
+            decimal? setUp = costs.SetUp?.PerThousandBalls;
+            decimal? board = costs.BoardPerStrike * strikes;
+            decimal? handling = costs.HandlingPerThousandBalls;
+            decimal material = felt - (recovery ?? 0);
+            decimal conversion = (setUp ?? 0) + (labour ?? 0) + (die ?? 0) + (board ?? 0) + (handling ?? 0);
+            decimal? overhead = conversion * costs.OverheadPercent / 100;
+            CostLine[] lines =
+            [
+                new(1, "net felt in good panels", account.NetSquareMetres, "m2", null),
+                new(2, "web between panels", Area(s.BetweenPanels), "m2", null),
+                new(3, "unused edge", Area(s.UnusedEdge), "m2", null),
+                new(4, "edge trim", Area(s.EdgeTrim), "m2", null),
+                new(5, "roll ends", Area(s.RollEnds), "m2", null),
+                new(6, "short remnants", Area(s.Remnant), "m2", null),
+                new(7, "fault loss", Area(s.Faults), "m2", null),
+                new(8, "rejects and unpaired", Area(s.Rejects + s.Unpaired), "m2", null),
+                new(9, "gross felt", gross.SquareMetres, "m2", null),
+                new(10, "felt at its price", quantity, PriceUnits.WordOf(price.Unit), felt),
+                new(11, "less waste sold", costs.RecoveryPerKg is null ? null : wasteKg, "kg", -recovery),
+                new(12, "net material", null, string.Empty, material),
+                new(13, "set-up", null, string.Empty, setUp),
+                new(14, "labour and machine", account.StrikesPerThousandBalls, "strikes", labour),
+                new(15, "die", account.StrikesPerThousandBalls, "strikes", die),
+                new(16, "cutting board", account.StrikesPerThousandBalls, "strikes", board),
+                new(17, "handling and inspection", null, string.Empty, handling),
+                new(18, "overhead", null, string.Empty, overhead),
+                new(19, "total", null, string.Empty, material + conversion + (overhead ?? 0)),
+            ];
+            return new CostSheet(costs.Currency, price, lines, [.. lines.Where(l => l.Number > 9 && l.Amount is null).Select(l => l.Name)])
+            {
+                Die = made,
+            };
+        }
+    }
+}

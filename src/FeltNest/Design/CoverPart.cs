@@ -1,0 +1,13 @@
+using FeltNest.Ball;
+using FeltNest.Layout;
+using FeltNest.Panel;
+
+namespace FeltNest.Design;
+
+/// <summary>The flat panel of a ball as a part to lay.</summary>
+public static class CoverPart
+{
+    /// <summary>The part, with the ball's name, its felt's mass and its design angle.</summary>
+    public static LayoutPart Of(BallSpec ball, FlatPanel panel) =>
+        new(ball.Name, ball.Name, panel.Outline, panel.Arcs, ball.Felt.MassPerAreaGsm, ball.Panel.WarpAngleDeg);
+}

@@ -1,0 +1,68 @@
+using FeltNest.Ball;
+using FeltNest.Ball.Ranges;
+using FeltNest.Layout;
+using FeltNest.Panel;
+using FeltNest.Seam;
+using FeltNest.Yield;
+
+namespace FeltNest.Design;
+
+/// <summary>Makes the panel of a ball flat for every seam family at one waist, and for its own seam where that is given as points, and lays
+/// each over the same roll.</summary>
+public static class SeamStudy
+{
+    /// <summary>Runs the comparison.</summary>
+    /// <param name="ball">The ball; its curve is replaced, its waist kept.</param>
+    /// <param name="lay">The question to the layout engine for a part.</param>
+    /// <param name="progress">Told each seam as it is done; may be null.</param>
+    /// <param name="stop">Ends the comparison with the seams done so far.</param>
+    /// <exception cref="InputException">A seam given as points whose waist lies outside the range of the families.</exception>
+    /// <exception cref="NoAnswerException">No seam has a panel that keeps the felt's limit and fits the roll; the message is the first
+    /// seam's.</exception>
+    /// <exception cref="OperationCanceledException">Stopped before the first seam was done.</exception>
+    public static SeamComparison Run(
+        BallSpec ball, Func<LayoutPart, LayoutRequest> lay, IProgress<SeamEntry>? progress = null, CancellationToken stop = default)
+    {
+        bool own = ball.Seam.Curve == SeamFamily.Points;
+        double waist = own ? ball.FittedRadiusMm * SeamCurve.For(ball.Seam, ball.FittedRadiusMm).WaistAngle : ball.Seam.WaistMm;
+        SeamSpec[] seams =
+        [
+            .. Enum.GetValues<SeamFamily>()
+                .Where(family => family != SeamFamily.Points)
+                .Select(family => new SeamSpec(family, waist, ball.Seam.SeamGapMm)), .. own
+                ? [ball.Seam]
+                : Array.Empty<SeamSpec>(),
+        ];
+        BallSpec[] balls = [.. seams.Select(seam => BallRanges.Checked(ball with { Seam = seam }))];
+        List<SeamEntry> entries = [];
+        List<(SeamFamily Curve, string Reason)> unanswered = [];
+        LayoutRequest? roll = null;
+        foreach (BallSpec of in balls)
+        {
+            try
+            {
+                FlatPanel panel = PanelFlattener.Flatten(of);
+                LayoutRequest request = lay(CoverPart.Of(of, panel));
+                RollLayout layout = LayoutSearch.Run(request, null, stop);
+
+                // A layout that was cut short would make its seam look worse than the others: it is left out.
+                if (stop.IsCancellationRequested)
+                {
+                    break;
+                }
+
+                roll ??= request;
+                entries.Add(new SeamEntry(of, panel, YieldAccount.Of(layout)));
+                progress?.Report(entries[^1]);
+            }
+            catch (NoAnswerException none)
+            {
+                unanswered.Add((of.Seam.Curve, none.Message));
+            }
+        }
+
+        return roll is not null
+            ? new SeamComparison(ball, waist, roll, entries, unanswered, entries.Count + unanswered.Count < balls.Length)
+            : throw (unanswered.Count > 0 ? new NoAnswerException(unanswered[0].Reason) : new OperationCanceledException(stop));
+    }
+}

@@ -1,0 +1,112 @@
+using FeltNest.Ball;
+using FeltNest.Cost.Compare;
+using FeltNest.Cost.Usage;
+using FeltNest.Design;
+using FeltNest.Die;
+using FeltNest.Die.Gang;
+using FeltNest.Die.Proof;
+using FeltNest.Files.Balls;
+using FeltNest.Files.Compare;
+using FeltNest.Files.Costs;
+using FeltNest.Files.Dies;
+using FeltNest.Files.Layouts;
+using FeltNest.Files.Offers;
+using FeltNest.Files.Orders;
+using FeltNest.Files.Panels;
+using FeltNest.Files.Rolls;
+using FeltNest.Files.Studies;
+using FeltNest.Files.Usage;
+using FeltNest.Geometry;
+using FeltNest.Layout;
+using FeltNest.Panel;
+using FeltNest.Panel.Proven;
+using FeltNest.Panel.Wrap;
+using FeltNest.Rolls.Orders;
+using FeltNest.Rolls.Plan;
+using FeltNest.Tests.Die;
+using FeltNest.Tests.Files;
+using FeltNest.Tests.Rolls;
+using FeltNest.Tests.Rolls.Orders;
+using FeltNest.Yield;
+
+namespace FeltNest.Tests.Cli;
+
+/// <summary>A small result file of every kind that the program writes.</summary>
+internal static class SampleResults
+{
+    private static readonly BallSpec Ball = BallReader.Read(RepositoryFile.PathOf("shapes", "balls", "type-2.json")).Ball;
+    private static readonly Lazy<FlatPanel> Flat = new(() => PanelFit.Felt(Ball, PanelFlattener.Flatten(Ball)));
+
+    private static readonly Dictionary<string, Func<CancellationToken, byte[]>> Makers = new()
+    {
+        ["panel"] = _ => PanelWriter.Write(Ball, Flat.Value),
+        ["wrap"] = _ => WrapWriter.Write(Ball, "panel", true, 0, PanelWrap.Lay(WrapRequest.For(Ball, Flat.Value.EdgeMap))),
+        ["proven"] = _ => ProvenWriter.Write("outline", Proven()),
+        ["waist"] = stop => WaistWriter.Json(WaistStudy.Run(Ball, [26, 28], Lay, stop: stop)),
+        ["seams"] = stop => SeamsWriter.Json(SeamStudy.Run(Ball, Lay, stop: stop)),
+        ["compare"] = Compared,
+        ["usage"] = _ => UsageWriter.Json(UsageStudy.Run(new UsageQuestion(
+            RollCases.Squares, ActualsReader.Read(Demo("actuals.csv")), CostsReader.Read(Demo("costs.json"))))),
+        ["first-article"] = _ => MeasuredWriter.FirstArticle("plate", new MeasuredPanel(
+            1.2, [(new(-20, -10), 0.2), (new(20, -10), -0.7), (new(20, 10), 0.1), (new(-20, 10), 0)], 3, Math.Sqrt(0.54 / 4), -0.1, 40,
+            false)),
+        ["die-life"] = _ => Life(),
+        ["layout"] = _ => LayoutWriter.Write(DieCases.PanelLay, YieldAccount.Of(DieCases.PanelLay)),
+        ["roll-plan"] = _ => RollPlanWriter.Json(StrikePlanner.Run(new RollRequest(RollCases.Squares, RollCases.Roll(200, 20), 2, 3, 0))),
+        ["die"] = stop => DieWriter.Write(Plates(stop)),
+        ["order-plan"] = stop => OrderPlanWriter.Json(OrderPlanner.Run(OrderCases.Workshop(3, 6, 12), 1, stop: stop)),
+    };
+
+    /// <summary>The kinds.</summary>
+    public static IEnumerable<string> Kinds => Makers.Keys;
+
+    /// <summary>The file of a kind.</summary>
+    public static byte[] Of(string kind, CancellationToken stop) => Makers[kind](stop);
+
+    private static string Demo(string name) => RepositoryFile.PathOf("shapes", "demo", name);
+
+    private static LayoutRequest Lay(LayoutPart part) => new(part, 400, 15, 4, new LayoutRules(null, 0, RowRule.Same, false), 1, 1);
+
+    private static DieDesign Plates(CancellationToken stop) =>
+        DieDesigner.Run(new GangRequest(DieCases.Plates, 0, DieCases.Measured(12), null, 2), stop);
+
+    private static ProvenFit Proven()
+    {
+        ProvenDeviation[] off =
+        [
+            .. Enumerable.Range(0, 24).Select(i => new ProvenDeviation(new Point2(i, -i), new Point2(1, 0), (i - 9) / 50.0)),
+        ];
+        return new ProvenFit(
+            Ball, Flat.Value,
+            [
+                new ProvenValue("neutral layer", "felt.neutralLayer", Ball.Felt.NeutralLayer, string.Empty, 0.05, null),
+                new ProvenValue("waist", "seam.waistMm", Ball.Seam.WaistMm, "mm", 0.3, null),
+            ],
+            false, off, [new ProvenTrade(0.05, [0.1, -0.2]), new ProvenTrade(0.2, [0.2, 0.1])], 1.5);
+    }
+
+    private static byte[] Compared(CancellationToken stop)
+    {
+        CompareCase[] cases = [.. OffersReader.Read(Demo("offers.csv")).Take(2)
+            .Select((offer, i) =>
+                CompareCase.Of(offer with { WidthMm = 220 + (20 * i), LeastWidthMm = 200 + (20 * i), EdgeMm = null }, 15))];
+        return CompareWriter.Json(CompareStudy.Run(
+            new CompareQuestion(Lay(SampleLayout.Part) with { RollWidthMm = 0 }, cases, true, CostsReader.Read(Demo("costs.json")), null),
+            null,
+            stop));
+    }
+
+    private static byte[] Life()
+    {
+        using TempFolder folder = new();
+        File.WriteAllBytes(folder.Path("die.json"), DieWriter.Write(Plates(CancellationToken.None)));
+        DieLife life = DieLife.Of(
+            "D", null, 1.2,
+            [
+                new("2026-01-02", 0, 1, "top", 0.1, 0.2), new("2026-02-02", 9000, 1, "top", 0.1, 0.25),
+                new("2026-03-02", 15000, 1, "top", 0.2, 0.3),
+            ],
+            60000, null);
+        return MeasuredWriter.Life(life, DieReader.Read(folder.Path("die.json")));
+    }
+}
