@@ -1,11 +1,13 @@
 using FeltNest.Cost;
 using FeltNest.Cost.Compare;
+using FeltNest.Cost.Offers;
 using FeltNest.Cost.Sheet;
 using FeltNest.Die;
 using FeltNest.Die.Gang;
 using FeltNest.Drawing.Sheets;
 using FeltNest.Drawing.Sheets.Dies;
 using FeltNest.Drawing.Writers;
+using FeltNest.Files;
 using FeltNest.Files.Compare;
 using FeltNest.Files.Dies;
 using FeltNest.Files.Layouts;
@@ -28,6 +30,8 @@ internal static class PageFiles
 {
     // Offers of one upload: each is searched.
     private const int MostOffers = 12;
+
+    private const string UploadName = "offers.csv";
 
     /// <summary>Names of the files that can be saved.</summary>
     public static IReadOnlyList<string> Names { get; } =
@@ -124,28 +128,24 @@ internal static class PageFiles
     /// <exception cref="InputException">The list is unsound; names the line and the column.</exception>
     public static Comparison Compared(byte[] list, LayoutRequest lay, PageMoney money, CancellationToken gone)
     {
-        // The reader takes files: the upload stands in a folder of its own for as long as it reads, whatever name it had.
-        DirectoryInfo folder = Directory.CreateTempSubdirectory("feltnest-upload-");
-        string path = Path.Combine(folder.FullName, "offers.csv");
+        CompareCase[] cases = [.. Offers(list).Select(offer => CompareCase.Of(offer, lay.Trims))];
+        return cases.Length <= MostOffers
+            ? Compared(lay, cases, false, money.Costs with { Currency = cases[0].Offer!.Price.Currency, Felt = null }, gone)
+            : throw new InputException(
+                UploadName, null, $"holds {cases.Length} offers: the page compares up to {MostOffers}, the command line more");
+    }
+
+    // The page has one field for the list, so a fault is told there, whatever name the upload had.
+    private static IReadOnlyList<FeltOffer> Offers(byte[] list)
+    {
         try
         {
-            System.IO.File.WriteAllBytes(path, list);
-            CompareCase[] cases = [.. OffersReader.Read(path).Select(offer => CompareCase.Of(offer, lay.Trims))];
-            if (cases.Length > MostOffers)
-            {
-                throw new InputException(
-                    "offers.csv", null, $"holds {cases.Length} offers: the page compares up to {MostOffers}, the command line more");
-            }
-
-            return Compared(lay, cases, false, money.Costs with { Currency = cases[0].Offer!.Price.Currency, Felt = null }, gone);
+            return OffersReader.Read(InputText.Of(UploadName, list));
         }
-        catch (InputException error) when (error.File == path)
+        catch (InputException error)
         {
-            throw new InputException(null, "offers", $"{(error.Field is null ? string.Empty : error.Field + ": ")}{error.Problem}", error);
-        }
-        finally
-        {
-            folder.Delete(recursive: true);
+            string place = error.Field is null ? string.Empty : error.Field + ": ";
+            throw new InputException(null, "offers", place + error.Problem, error);
         }
     }
 

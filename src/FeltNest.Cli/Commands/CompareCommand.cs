@@ -230,7 +230,6 @@ internal sealed class CompareCommand
             terminal.Say($"note: {balls.Path(parse)}: {note}");
         }
 
-        return new LayoutPart(
-            outline.Name, outline.Ball, outline.Centred, outline.CentredArcs, outline.MassPerAreaGsm, outline.WarpAngleDeg);
+        return outline.Part;
     }
 }

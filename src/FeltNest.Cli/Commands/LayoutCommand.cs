@@ -50,7 +50,7 @@ internal static class LayoutCommand
         }
 
         FlatPanel? panel = ball is null ? null : PanelFlattener.Flatten(ball);
-        LayoutPart part = panel is not null ? CoverPart.Of(ball!, panel) : PartOf(input.Outline!);
+        LayoutPart part = panel is not null ? CoverPart.Of(ball!, panel) : input.Outline!.Part;
         LayoutRequest request = shop.Applied(parse, options.Request(parse, part));
         request =
             shop.Second(parse) is { } file ? request with { Second = new SecondPart(SecondOf(file), shop.SecondShare(parse)) } : request;
@@ -104,9 +104,6 @@ internal static class LayoutCommand
     private static LayoutPart SecondOf(string path)
     {
         PartInput input = PartReader.Read(path);
-        return input.Ball is { } ball ? CoverPart.Of(ball.Ball, PanelFlattener.Flatten(ball.Ball)) : PartOf(input.Outline!);
+        return input.Ball is { } ball ? CoverPart.Of(ball.Ball, PanelFlattener.Flatten(ball.Ball)) : input.Outline!.Part;
     }
-
-    private static LayoutPart PartOf(ImportedOutline outline) =>
-        new(outline.Name, outline.Ball, outline.Centred, outline.CentredArcs, outline.MassPerAreaGsm, outline.WarpAngleDeg);
 }

@@ -9,11 +9,10 @@ public static class CheckWriter
     /// <summary>The bytes.</summary>
     public static byte[] Write(LayoutVerdict verdict)
     {
-        using JsonOutput json = new();
-        json.Text("schema", SchemaName.Check)
-            .Flag("passed", verdict.Passed)
-            .Number("leastGapMm", verdict.LeastGapMm)
-            .Texts("violations", verdict.Violations);
+        using JsonOutput json = new(CheckDocument.Document);
+        json.Flag(CheckDocument.Passed, verdict.Passed)
+            .Number(CheckDocument.LeastGapMm, verdict.LeastGapMm)
+            .Texts(CheckDocument.Violations, verdict.Violations);
         return json.Finish();
     }
 }

@@ -1,4 +1,5 @@
 using FeltNest.Geometry;
+using FeltNest.Layout;
 using FeltNest.Panel;
 
 namespace FeltNest.Files.Outlines;
@@ -47,6 +48,9 @@ public sealed record ImportedOutline
 
     /// <summary>What the reader assumed and healed, one sentence each; empty where it took the file as it stood.</summary>
     public IReadOnlyList<string> Notes { get; init; } = [];
+
+    /// <summary>The part to lay.</summary>
+    public LayoutPart Part => new(Name, Ball, Centred, CentredArcs, MassPerAreaGsm, WarpAngleDeg);
 
     // Polygons made from arcs lie at most this far outside them, mm: the promise of every polygon that stands for a curve.
     private const double PolygonTolerance = 0.01;
