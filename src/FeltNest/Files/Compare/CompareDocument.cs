@@ -167,7 +167,7 @@ internal static class CompareDocument
         public static readonly WholeField Line = Set.Add(new WholeField("line", "1 to 19"));
         public static readonly TextField Name = Set.Add(new TextField("name"));
         public static readonly NumberField Quantity = Set.Add(new NumberField("quantity") { OrNull = true });
-        public static readonly TextField Unit = Set.Add(new TextField("unit"));
+        public static readonly TextField Unit = Set.Add(new TextField("unit") { OrBlank = true });
         public static readonly NumberField Amount = Set.Add(
             new NumberField("amount", "null where the line has none or its figure was not given") { OrNull = true });
     }

@@ -5,6 +5,9 @@ namespace FeltNest.Files.Fields;
 /// <summary>A text that is not blank.</summary>
 internal class TextField(string name, string meaning = "") : Field(name, meaning)
 {
+    /// <summary>Whether it may be blank, as the unit of a plain ratio is.</summary>
+    public bool OrBlank { get; init; }
+
     /// <summary>Most letters, or null for any number.</summary>
     public int? MostLetters { get; init; }
 
@@ -29,7 +32,12 @@ internal class TextField(string name, string meaning = "") : Field(name, meaning
     /// <inheritdoc/>
     internal override JsonObject ValueSchema()
     {
-        JsonObject schema = new() { ["type"] = "string", ["minLength"] = 1 };
+        JsonObject schema = new() { ["type"] = "string" };
+        if (!OrBlank)
+        {
+            schema["minLength"] = 1;
+        }
+
         if (MostLetters is { } most)
         {
             schema["maxLength"] = most;

@@ -110,11 +110,11 @@ internal static class LayoutDocument
         internal static readonly FieldSet Set = new();
 
         public static readonly WholeField MostPanels = Set.Add(
-            new WholeField("mostPanels", 1, LayoutLimits.MostDiePanels, "most panels one die cuts in a strike, or null") { OrNull = true });
+            new WholeField("mostPanels", 1, LayoutLimits.MostDiePanels, "most panels one die cuts in a strike, or null") { Optional = true, OrNull = true });
         public static readonly NumberField BedLengthMm = Set.Add(
-            new NumberField("bedLengthMm", 0, NumberField.NoMost, "room along the roll, or null") { OrNull = true });
+            new NumberField("bedLengthMm", 0, NumberField.NoMost, "room along the roll, or null") { Optional = true, OrNull = true });
         public static readonly NumberField BedWidthMm = Set.Add(
-            new NumberField("bedWidthMm", 0, NumberField.NoMost, "room across the roll, or null") { OrNull = true });
+            new NumberField("bedWidthMm", 0, NumberField.NoMost, "room across the roll, or null") { Optional = true, OrNull = true });
     }
 
     /// <summary>Fields of <c>rules.plies</c>.</summary>
@@ -182,10 +182,10 @@ internal static class LayoutDocument
         internal static readonly FieldSet Set = new();
 
         public static readonly NumberField Metres = Set.Add(
-            new NumberField("metres", "null where no panel finds a partner") { OrNull = true });
-        public static readonly NumberField SquareMetres = Set.Add(new NumberField("squareMetres") { OrNull = true });
+            new NumberField("metres", "null where no panel finds a partner") { Optional = true, OrNull = true });
+        public static readonly NumberField SquareMetres = Set.Add(new NumberField("squareMetres") { Optional = true, OrNull = true });
         public static readonly NumberField Kilograms = Set.Add(
-            new NumberField("kilograms", "null where the mass per area is not known") { OrNull = true });
+            new NumberField("kilograms", "null where the mass per area is not known") { Optional = true, OrNull = true });
     }
 
     /// <summary>Fields of <c>yield.account</c>.</summary>

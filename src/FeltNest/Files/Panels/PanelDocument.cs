@@ -173,7 +173,7 @@ internal static class PanelDocument
 
         public static readonly TextField Quantity = Set.Add(new TextField("quantity"));
         public static readonly NumberField Value = Set.Add(new NumberField("value", "computed, or null") { OrNull = true });
-        public static readonly TextField Unit = Set.Add(new TextField("unit"));
+        public static readonly TextField Unit = Set.Add(new TextField("unit") { OrBlank = true });
         public static readonly NumberField Low = Set.Add(new NumberField("low", "rule") { OrNull = true });
         public static readonly NumberField High = Set.Add(new NumberField("high", "rule") { OrNull = true });
         public static readonly EnumField<RuleVerdict> Verdict = Set.Add(new EnumField<RuleVerdict>("verdict"));
@@ -186,7 +186,7 @@ internal static class PanelDocument
 
         public static readonly TextField Quantity = Set.Add(new TextField("quantity"));
         public static readonly NumberField Value = Set.Add(new NumberField("value"));
-        public static readonly TextField Unit = Set.Add(new TextField("unit"));
+        public static readonly TextField Unit = Set.Add(new TextField("unit") { OrBlank = true });
         public static readonly NumberField WorstCase = Set.Add(new NumberField("worstCase", "plus-minus, every part off the same way"));
         public static readonly NumberField RootSumSquare = Set.Add(new NumberField("rootSumSquare", "plus-minus, parts off independently"));
         public static readonly EnumField<RuleVerdict> WorstCaseVerdict = Set.Add(new EnumField<RuleVerdict>("worstCaseVerdict"));

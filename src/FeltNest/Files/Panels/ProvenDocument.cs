@@ -42,7 +42,7 @@ internal static class ProvenDocument
         public static readonly WordField Field = Set.Add(
             new WordField("field", ["felt.neutralLayer", "seam.waistMm", "felt.maxEdgeCompressionPercent"], "field of the ball file"));
         public static readonly NumberField Value = Set.Add(new NumberField("value", "in the field's unit"));
-        public static readonly TextField Unit = Set.Add(new TextField("unit"));
+        public static readonly TextField Unit = Set.Add(new TextField("unit") { OrBlank = true });
         public static readonly NumberField Spread = Set.Add(
             new NumberField("spread", "how far the value can go, the others following, before the outline changes by tellableMm"));
         public static readonly TextField AtBound = Set.Add(
