@@ -6,7 +6,6 @@ using FeltNest.Cli.Options;
 using FeltNest.Cli.Progress;
 using FeltNest.Cost;
 using FeltNest.Files;
-using FeltNest.Files.Outlines;
 using FeltNest.Layout;
 using FeltNest.Layout.Limits;
 using FeltNest.Layout.Quality;

@@ -65,6 +65,15 @@ public static class ShopRanges
     /// <summary>Layers of felt under a strike of a press.</summary>
     public static readonly FieldRange Plies = new("plies", 1, 100, string.Empty, string.Empty);
 
+    /// <summary>Hours a press runs on a working day.</summary>
+    public static readonly FieldRange HoursPerDay = new("hoursPerDay", 0.1, 24, "hours", string.Empty);
+
+    /// <summary>What felt is worth that goes back to stock, of its price.</summary>
+    public static readonly FieldRange RemnantValue = new("remnantValuePercent", 0, 100, "%", string.Empty);
+
+    /// <summary>Shortest remnant kept, or shortest piece cut.</summary>
+    public static readonly FieldRange LeastPiece = new("leastCutM", 0, 1000, "m", string.Empty);
+
     /// <summary>Length or width of a press's bed.</summary>
     public static readonly FieldRange BedSide = new("lengthMm", 20, 10_000, "mm", string.Empty);
 

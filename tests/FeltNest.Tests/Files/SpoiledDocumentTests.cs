@@ -7,9 +7,13 @@ using FeltNest.Files.Costs;
 using FeltNest.Files.Dies;
 using FeltNest.Files.Fields;
 using FeltNest.Files.Layouts;
+using FeltNest.Files.Offers;
+using FeltNest.Files.Orders;
 using FeltNest.Files.Outlines;
 using FeltNest.Files.Presses;
 using FeltNest.Files.Rolls;
+using FeltNest.Files.Usage;
+using FeltNest.Page.Inputs;
 using FeltNest.Tests.Drawing;
 using Xunit;
 
@@ -101,6 +105,46 @@ public sealed class SpoiledDocumentTests
         Assert.Contains($"\"maximum\": {field.Range.High}", JsonSchema.Text(PressDocument.Document), StringComparison.Ordinal);
         Assert.Contains("| `bed.lengthMm` | number | 20 to 10000 | mm |", ReferenceTable.Of(PressDocument.Document), StringComparison.Ordinal);
     }
+
+    [Theory]
+    [InlineData("bedLength")]
+    [InlineData("bedWidth")]
+    [InlineData("bedMargin")]
+    [InlineData("pressForce")]
+    [InlineData("feedPlay")]
+    [InlineData("guidePlay")]
+    [InlineData("rollLength")]
+    [InlineData("endLoss")]
+    [InlineData("faults")]
+    [InlineData("core")]
+    [InlineData("warpDeg")]
+    public void A_field_of_the_page_has_the_range_of_its_documents(string name)
+    {
+        NumberField described = name switch
+        {
+            "bedLength" => PressDocument.BedFields.LengthMm,
+            "bedWidth" => PressDocument.BedFields.WidthMm,
+            "bedMargin" => PressDocument.BedFields.MarginMm,
+            "pressForce" => PressDocument.RatedForceKn,
+            "feedPlay" => PressDocument.FeedToleranceMm,
+            "guidePlay" => PressDocument.GuideToleranceMm,
+            "rollLength" => CostsDocument.RollFields.LengthM,
+            "endLoss" => CostsDocument.RollFields.EndLossMm,
+            "faults" => CostsDocument.RollFields.FaultPercent,
+            "core" => BallDocument.CoreFields.OuterDiameterMm,
+            _ => BallDocument.PanelFields.WarpAngleDeg,
+        };
+
+        Assert.Same(described.Range, AddressReader.Numbers.Single(field => field.Name == name).Range);
+    }
+
+    [Fact]
+    public void One_length_of_roll_holds_on_offer_in_stock_and_measured() => Assert.All(
+        (NumberField[])
+        [
+            OffersListing.LengthM, StockListing.LengthM, ActualsListing.Metres, CostsDocument.RollFields.LengthM, RollDocument.LengthM,
+        ],
+        field => Assert.Same(ShopRanges.RollLength, field.Range));
 
     private static IEnumerable<Spoil> Spoils(FieldSet fields, JsonObject at, string path)
     {

@@ -30,7 +30,7 @@ internal static class OffersListing
         new NumberField(ShopRanges.EdgeTrim, "edge trim each side") { Otherwise = "`--edge`" });
     public static readonly NumberField MassPerAreaGsm = Columns.Add(
         new NumberField(
-            "massPerAreaGsm", 50, 3000, "mass per area of the felt as bought, coated or bare; wanted where the price is per kg")
+            ShopRanges.MassPerArea, "mass per area of the felt as bought, coated or bare; wanted where the price is per kg")
         {
             Otherwise = "the ball's felt",
         });

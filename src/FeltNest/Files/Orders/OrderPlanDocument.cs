@@ -196,14 +196,14 @@ internal static class OrderPlanDocument
 
         public static readonly DayField Start = Set.Add(new DayField("start", "first day of cutting"));
         public static readonly NumberField HoursPerDay = Set.Add(
-            new NumberField("hoursPerDay", 0.1, 24, "hours a press runs on a working day"));
+            new NumberField(ShopRanges.HoursPerDay, "hours a press runs on a working day"));
         public static readonly NumberField EndLossMm = Set.Add(new NumberField("endLossMm", "lost at each roll end"));
         public static readonly NumberField RejectPercent = Set.Add(new NumberField("rejectPercent", 0, 100, "rejects"));
         public static readonly NumberField UnpairedPercent = Set.Add(new NumberField("unpairedPercent", 0, 100, "unpaired"));
         public static readonly NumberField RemnantValuePercent = Set.Add(
-            new NumberField("remnantValuePercent", 0, 100, "worth of felt kept, % of its price"));
-        public static readonly NumberField LeastRemnantM = Set.Add(new NumberField("leastRemnantM", "shortest remnant kept"));
-        public static readonly NumberField LeastCutM = Set.Add(new NumberField("leastCutM", "shortest piece cut"));
+            new NumberField(ShopRanges.RemnantValue, "worth of felt kept, % of its price"));
+        public static readonly NumberField LeastRemnantM = Set.Add(new NumberField("leastRemnantM", ShopRanges.LeastPiece, "shortest remnant kept"));
+        public static readonly NumberField LeastCutM = Set.Add(new NumberField("leastCutM", ShopRanges.LeastPiece, "shortest piece cut"));
         public static readonly NumberField PerStrike = Set.Add(new NumberField("perStrike", ShopRanges.PlanAmount, "money for a strike"));
         public static readonly NumberField HourRate =
             Set.Add(new NumberField("hourRate", ShopRanges.PlanAmount, "money for an hour of changing dies"));

@@ -21,7 +21,7 @@ internal static class StockListing
         new NumberField(ShopRanges.RollWidth, "width; of a measured roll within 1 % of the widths measured on what is left"));
     public static readonly NumberField LengthM = Columns.Add(
         new NumberField(
-            "lengthM", 0.1, 100_000,
+            ShopRanges.RollLength,
             "length that is left; less than a measured roll's own: the difference was cut from its start, and whole cloth begins there "
                 + "(as `roll --from`); at most 1 % above it"));
     public static readonly NumberField Price = Columns.Add(
