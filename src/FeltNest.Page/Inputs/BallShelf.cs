@@ -1,5 +1,5 @@
-using FeltNest.Files;
 using FeltNest.Ball;
+using FeltNest.Files;
 using FeltNest.Files.Balls;
 
 namespace FeltNest.Page.Inputs;

@@ -14,7 +14,6 @@ using FeltNest.Files.Presses;
 using FeltNest.Files.Rolls;
 using FeltNest.Files.Usage;
 using FeltNest.Page.Inputs;
-using FeltNest.Tests.Drawing;
 using Xunit;
 
 namespace FeltNest.Tests.Files;

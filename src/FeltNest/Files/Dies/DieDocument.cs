@@ -30,9 +30,9 @@ internal static class DieDocument
         new ObjectsField(
             "cavities", CavityFields.Set,
             "in the die's frame: origin at the board's lower left corner, x along the feed, y across, seen from the nap side")
-            {
-                Most = MostStruck,
-            });
+        {
+            Most = MostStruck,
+        });
     public static readonly NumberField FeedMm = Fields.Add(
         new NumberField(
             "feedMm", LayoutLimits.LeastLengthMm, JsonShapes.FarthestAlongMm,

@@ -4,8 +4,8 @@ using FeltNest.Cost;
 using FeltNest.Files.Json;
 using FeltNest.Panel;
 using FeltNest.Yield;
-using static FeltNest.Files.Studies.StudyFields;
 using static FeltNest.Files.Studies.SeamsDocument;
+using static FeltNest.Files.Studies.StudyFields;
 
 namespace FeltNest.Files.Studies;
 
