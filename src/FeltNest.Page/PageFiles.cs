@@ -1,5 +1,6 @@
 using FeltNest.Cost.Compare;
 using FeltNest.Cost.Offers;
+using FeltNest.Files;
 using FeltNest.Files.Offers;
 using FeltNest.Layout;
 using FeltNest.Page.Inputs;
@@ -17,6 +18,8 @@ internal static class PageFiles
 {
     // Offers of one upload: each is searched.
     private const int MostOffers = 12;
+
+    private const string UploadName = "offers.csv";
 
     /// <summary>Names of the files that can be saved.</summary>
     public static IReadOnlyList<string> Names { get; } =
@@ -95,28 +98,21 @@ internal static class PageFiles
         return comparison;
     }
 
+    // The page has one field for the list, so a fault is told there, whatever name the upload had.
     private static IReadOnlyList<FeltOffer> Read(byte[] list)
     {
-        // The reader takes files: the upload stands in a folder of its own for as long as it reads, whatever name it had.
-        DirectoryInfo folder = Directory.CreateTempSubdirectory("feltnest-upload-");
-        string path = Path.Combine(folder.FullName, "offers.csv");
         try
         {
-            System.IO.File.WriteAllBytes(path, list);
-            IReadOnlyList<FeltOffer> offers = OffersReader.Read(path);
+            IReadOnlyList<FeltOffer> offers = OffersReader.Read(InputText.Of(UploadName, list));
             return offers.Count <= MostOffers
                 ? offers
                 : throw new InputException(
-                    path, null, $"holds {offers.Count} offers: the page compares up to {MostOffers}, the command line more");
+                    UploadName, null, $"holds {offers.Count} offers: the page compares up to {MostOffers}, the command line more");
         }
-        catch (InputException error) when (error.File == path)
+        catch (InputException error)
         {
             string field = error.Field is null ? string.Empty : error.Field + ": ";
             throw new InputException(AskedFor.Offers, field + error.Problem, error);
-        }
-        finally
-        {
-            folder.Delete(recursive: true);
         }
     }
 }

@@ -1,8 +1,10 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Globalization;
+using FeltNest.Ball.Ranges;
 using FeltNest.Cli.Options;
 using FeltNest.Cli.Progress;
+using FeltNest.Files;
 using FeltNest.Rolls.Orders;
 using FeltNest.Runs.Rolls;
 
@@ -39,13 +41,13 @@ internal sealed class OrdersCommand
         HelpName = "COSTS",
     };
     private readonly Option<double> hours =
-        Number("--hours-per-day", "Hours a press runs on a working day, Monday to Friday.", 8, 0.1, 24, "hours");
+        Number("--hours-per-day", "Hours a press runs on a working day, Monday to Friday.", 8, ShopRanges.HoursPerDay);
     private readonly Option<double> value =
-        Number("--remnant-value", "What felt that goes back to stock is worth, per cent of its price.", 100, 0, 100, "%");
+        Number("--remnant-value", "What felt that goes back to stock is worth, per cent of its price.", 100, ShopRanges.RemnantValue);
     private readonly Option<double> leastRemnant =
-        Number("--least-remnant", "Shortest remnant that goes back to stock, m; shorter ones are waste.", 2, 0, 1000, "m");
+        Number("--least-remnant", "Shortest remnant that goes back to stock, m; shorter ones are waste.", 2, ShopRanges.LeastPiece);
     private readonly Option<double> leastCut =
-        Number("--least-cut", "Shortest piece of a roll worth the handling for an order, m.", 1, 0, 1000, "m");
+        Number("--least-cut", "Shortest piece of a roll worth the handling for an order, m.", 1, ShopRanges.LeastPiece);
 
     private readonly Option<int> effort = new("--effort")
     {
@@ -117,12 +119,12 @@ internal sealed class OrdersCommand
         return answer.Give(run, folder, parse.GetValue(common.Force), capped.Token, stop);
     }
 
-    private static Option<double> Number(string name, string description, double usual, double low, double high, string unit) => new(name)
+    private static Option<double> Number(string name, string description, double usual, FieldRange range) => new(name)
     {
         Description = description,
-        HelpName = unit,
+        HelpName = range.Unit,
         DefaultValueFactory = _ => usual,
-        CustomParser = NumberText.Within(low, high, unit),
+        CustomParser = NumberText.Within(range),
     };
 
     private static DateOnly ParseDay(ArgumentResult result)

@@ -12,11 +12,11 @@ internal static class EdgeText
         string text = result.Tokens[0].Value;
         string[] sides = text.Split(',');
         double?[] lengths = [.. sides.Select(LengthText.Read)];
-        if (sides.Length > 2 || Array.Exists(lengths, l => l is not (0 or (>= 0.1 and <= 100_000))))
+        if (sides.Length > 2 || Array.Exists(lengths, l => l is not { } length || !(length == 0 || LengthText.IsSound(length))))
         {
             result.AddError(
-                $"--edge: '{text}' is not allowed: one length for both sides (15), or lower and upper (12,20), each 0 or 0.1 mm to 100 "
-                    + $"m; the decimal mark is the point");
+                $"--edge: '{text}' is not allowed: one length for both sides (15), or lower and upper (12,20), each 0 or "
+                    + $"{LengthText.Allowed}; the decimal mark is the point");
             return default;
         }
 

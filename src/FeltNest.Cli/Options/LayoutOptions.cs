@@ -1,6 +1,8 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
+using FeltNest.Files;
 using FeltNest.Layout;
+using FeltNest.Layout.Check;
 using FeltNest.Layout.Limits;
 
 namespace FeltNest.Cli.Options;
@@ -51,7 +53,7 @@ internal sealed class LayoutOptions
         Description = "How far a panel may lie off that angle, degrees.",
         HelpName = "degrees",
         DefaultValueFactory = _ => 0,
-        CustomParser = NumberText.Within(0, 90, "degrees"),
+        CustomParser = NumberText.Within(ShopRanges.WarpTolerance),
     };
 
     private readonly Option<string> rows = new("--rows")
@@ -68,7 +70,7 @@ internal sealed class LayoutOptions
     {
         Description = "Work spent on the search, counted and not timed: about as many seconds on two cores, 1 to 1000.",
         HelpName = "n",
-        CustomParser = NumberText.WholeWithin(1, 1000),
+        CustomParser = NumberText.WholeWithin(1, LayoutLimits.MostEffort),
     };
 
     private readonly Option<double?> seconds = new("--seconds")

@@ -1,5 +1,6 @@
 using System.CommandLine.Parsing;
 using System.Globalization;
+using FeltNest.Files;
 
 namespace FeltNest.Cli.Options;
 
@@ -7,9 +8,9 @@ namespace FeltNest.Cli.Options;
 /// shell's language.</summary>
 internal static class LengthText
 {
-    // Sound lengths, mm: 0.1 mm to 100 m.
-    private const double Least = 0.1;
-    private const double Greatest = 100_000;
+    /// <summary>Lengths that layouts take, in words.</summary>
+    public static readonly string Allowed =
+        FormattableString.Invariant($"{ShopRanges.Length.Low} mm to {ShopRanges.Length.High / 1000} m");
 
     private static readonly (string Unit, double Millimetres)[] Units = [("mm", 1), ("cm", 10), ("in", 25.4), ("m", 1000)];
 
@@ -40,6 +41,9 @@ internal static class LengthText
             : null;
     }
 
+    /// <summary>Whether it is a length that layouts take, mm.</summary>
+    public static bool IsSound(double length) => length >= ShopRanges.Length.Low && length <= ShopRanges.Length.High;
+
     private static double Parse(ArgumentResult result, bool zeroAllowed)
     {
         string text = result.Tokens[0].Value;
@@ -51,9 +55,9 @@ internal static class LengthText
             return 0;
         }
 
-        if ((length < Least || length > Greatest) && !(zeroAllowed && length == 0))
+        if (!IsSound(length) && !(zeroAllowed && length == 0))
         {
-            string allowed = zeroAllowed ? "0, or 0.1 mm to 100 m" : "0.1 mm to 100 m";
+            string allowed = zeroAllowed ? $"0, or {Allowed}" : Allowed;
             result.AddError(FormattableString.Invariant($"{option}: {length:R} mm is not allowed: {allowed}"));
         }
 

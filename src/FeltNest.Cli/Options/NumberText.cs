@@ -1,5 +1,6 @@
 using System.CommandLine.Parsing;
 using System.Globalization;
+using FeltNest.Ball.Ranges;
 
 namespace FeltNest.Cli.Options;
 
@@ -18,6 +19,9 @@ internal static class NumberText
 
         return value;
     };
+
+    /// <summary>Parser of an option that takes a number of a range that documents keep too.</summary>
+    public static Func<ArgumentResult, double> Within(FieldRange range) => Within(range.Low, range.High, range.Unit);
 
     /// <summary>Parser of an option that takes a whole number from <paramref name="low"/> to <paramref name="high"/>.</summary>
     public static Func<ArgumentResult, int> WholeWithin(int low, int high) => result =>

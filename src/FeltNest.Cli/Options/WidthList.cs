@@ -1,4 +1,5 @@
 using System.CommandLine.Parsing;
+using FeltNest.Files;
 
 namespace FeltNest.Cli.Options;
 
@@ -9,17 +10,13 @@ internal static class WidthList
     private const int MostListed = 60;
     private const int MostScanned = 1000;
 
-    // Sound roll widths, mm.
-    private const double Least = 0.1;
-    private const double Greatest = 100_000;
-
     /// <summary>Parser of a list.</summary>
     public static IReadOnlyList<double>? List(ArgumentResult result)
     {
         string text = result.Tokens[0].Value;
         double?[] widths = [.. text.Split(',').Select(LengthText.Read)];
         if (widths.Length is 0 or > MostListed
-            || Array.Exists(widths, w => w is not (>= Least and <= Greatest))
+            || Array.Exists(widths, w => w is not { } width || !LengthText.IsSound(width))
             || widths.Distinct().Count() < widths.Length)
         {
             result.AddError(
@@ -38,7 +35,9 @@ internal static class WidthList
         const double slack = 1e-9;
         string text = result.Tokens[0].Value;
         double?[] parts = [.. text.Split(':').Select(LengthText.Read)];
-        if (parts is [>= Least and { } from, <= Greatest and { } to, > 0 and { } step]
+        if (parts is [{ } from, { } to, > 0 and { } step]
+            && from >= ShopRanges.Length.Low
+            && to <= ShopRanges.Length.High
             && to >= from
             && ((to - from) / step) + slack < MostScanned)
         {

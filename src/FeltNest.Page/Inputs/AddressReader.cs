@@ -14,17 +14,16 @@ internal sealed class AddressReader(IQueryCollection query, BallShelf shelf)
     /// <summary>Numbers of the page.</summary>
     public static IReadOnlyList<PageField> Numbers { get; } =
     [
-        PageField.Of("core", BallRanges.CoreDiameter), PageField.Of("cement", BallRanges.CementThickness),
-        PageField.Of("felt", BallRanges.FeltThickness),
-        new("waist", null, 1, 200, "mm"), new("edgeLimit", null, 0, 100, "%"), new("width", 1500, 10, 10_000, "mm"),
-        new("gap", 4, 0, 100, "mm"), new("lower", 15, 0, 1000, "mm"),
-        new("upper", 15, 0, 1000, "mm"), new("warpDeg", 0, -180, 180, "degrees"), new("effort", 5, 1, 60, string.Empty),
-        new("price", null, 0.0001, 1_000_000, "per unit"),
-        new("rollLength", 50, 0.1, 100_000, "m"), new("endLoss", 300, 0, 100_000, "mm"), new("faults", 1.5, 0, 90, "%"),
-        new("rejects", 0.5, 0, 90, "%"), new("unpaired", 0, 0, 90, "%"),
-        new("bedLength", null, 20, 10_000, "mm"), new("bedWidth", null, 20, 10_000, "mm"), new("bedMargin", 20, 0, 500, "mm"),
-        new("pressForce", null, 1, 20_000, "kN"),
-        new("feedPlay", 0.5, 0, 20, "mm"), new("guidePlay", 0.5, 0, 20, "mm"),
+        new("core", null, BallRanges.CoreDiameter), new("cement", null, BallRanges.CementThickness),
+        new("felt", null, BallRanges.FeltThickness), new("waist", null, 1, 200, "mm"),
+        new("edgeLimit", null, BallRanges.MaxEdgeCompression), new("width", 1500, ShopRanges.RollWidth), new("gap", 4, ShopRanges.LengthOrNone),
+        new("lower", 15, ShopRanges.EdgeTrim), new("upper", 15, ShopRanges.EdgeTrim), new("warpDeg", 0, BallRanges.WarpAngle),
+        new("effort", 5, 1, 60, string.Empty), new("price", null, ShopRanges.FeltPrice, "per unit"),
+        new("rollLength", 50, ShopRanges.RollLength), new("endLoss", 300, ShopRanges.EndLoss), new("faults", 1.5, ShopRanges.LossShare),
+        new("rejects", 0.5, ShopRanges.LossShare), new("unpaired", 0, ShopRanges.LossShare), new("bedLength", null, ShopRanges.BedSide),
+        new("bedWidth", null, ShopRanges.BedSide), new("bedMargin", 20, ShopRanges.BedMargin),
+        new("pressForce", null, ShopRanges.PressForce), new("feedPlay", 0.5, ShopRanges.FeedTolerance),
+        new("guidePlay", 0.5, ShopRanges.GuideTolerance),
     ];
 
     /// <summary>Words of the page, the usual one first.</summary>

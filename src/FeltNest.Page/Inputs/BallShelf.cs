@@ -1,4 +1,5 @@
 using FeltNest.Ball;
+using FeltNest.Files;
 using FeltNest.Files.Balls;
 
 namespace FeltNest.Page.Inputs;
@@ -28,9 +29,9 @@ internal sealed class BallShelf
                 throw new InputException(file, null, $"two balls are called {name}: the page tells balls by their file's name");
             }
 
-            _ = BallReader.Read(file);
-            byte[] text = File.ReadAllBytes(file);
-            shelf.balls.Add((name, changes => BallReader.Read(file, text, changes)));
+            InputText text = InputText.OfFile(file);
+            _ = BallReader.Read(text);
+            shelf.balls.Add((name, changes => BallReader.Read(text, changes)));
         }
 
         return shelf;

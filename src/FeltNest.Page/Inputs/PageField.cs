@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.Json.Serialization;
 using FeltNest.Ball.Ranges;
 
 namespace FeltNest.Page.Inputs;
@@ -6,13 +7,27 @@ namespace FeltNest.Page.Inputs;
 /// <summary>A number of the page: its name in the address, its usual value and what is allowed.</summary>
 /// <param name="Name">Name in the address and of the field.</param>
 /// <param name="Usual">Value where the address has none; null where the field may stay empty.</param>
-/// <param name="Low">Least value allowed.</param>
-/// <param name="High">Greatest value allowed.</param>
+/// <param name="Range">What is allowed: the range of the quantity in every document.</param>
 /// <param name="Unit">Its unit.</param>
-internal sealed record PageField(string Name, double? Usual, double Low, double High, string Unit)
+internal sealed record PageField(string Name, double? Usual, [property: JsonIgnore] FieldRange Range, string Unit)
 {
-    /// <summary>A field that may stay empty, with the range of a ball's field.</summary>
-    public static PageField Of(string name, FieldRange range) => new(name, null, range.Low, range.High, range.Unit);
+    /// <summary>A field with the range and the unit of a quantity.</summary>
+    public PageField(string name, double? usual, FieldRange range)
+        : this(name, usual, range, range.Unit)
+    {
+    }
+
+    /// <summary>A field of the page alone.</summary>
+    public PageField(string name, double? usual, double low, double high, string unit)
+        : this(name, usual, new FieldRange(name, low, high, unit, string.Empty))
+    {
+    }
+
+    /// <summary>Least value allowed.</summary>
+    public double Low => Range.Low;
+
+    /// <summary>Greatest value allowed.</summary>
+    public double High => Range.High;
 
     /// <summary>The value of a text, or null where it is empty or unsound; then says why in <paramref name="fault"/>.</summary>
     public double? Read(string? text, out string? fault)

@@ -14,9 +14,14 @@ public static class CheckedReader
 {
     /// <summary>The content of a file.</summary>
     /// <exception cref="InputException">Names the file, the field, the value found and what is allowed.</exception>
-    public static CheckedInput Read(string path)
+    public static CheckedInput Read(string path) => Read(InputText.OfFile(path));
+
+    /// <summary>The content of a text.</summary>
+    /// <exception cref="InputException">Names the text, the field, the value found and what is allowed.</exception>
+    public static CheckedInput Read(InputText text)
     {
-        JsonElement root = JsonInput.ReadObject(path);
+        string path = text.Name;
+        JsonElement root = JsonInput.ReadObject(text);
         string schema = JsonInput.SchemaOf(
             root, path, [SchemaName.Layout, SchemaName.RollPlan, SchemaName.Die, SchemaName.OrderPlan, .. FigureCheck.Schemas]);
         StatedFile file = new(path, schema, root, CheckedFields.Of(schema));

@@ -13,26 +13,33 @@ public static class PartReader
     /// <param name="changes">Fields of a ball that go before those of the file, or null.</param>
     /// <exception cref="InputException">Names the file, the field, the value found and what is allowed; or an outline for which fields of a
     /// ball are given.</exception>
-    public static PartInput Read(string path, IReadOnlyList<BallChange>? changes = null)
+    public static PartInput Read(string path, IReadOnlyList<BallChange>? changes = null) => Read(InputText.OfFile(path), changes);
+
+    /// <summary>The ball or the outline of a text, told apart by the ending of its name and its <c>schema</c>.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="changes">Fields of a ball that go before those of the text, or null.</param>
+    /// <exception cref="InputException">Names the text, the field, the value found and what is allowed; or an outline for which fields of a
+    /// ball are given.</exception>
+    public static PartInput Read(InputText text, IReadOnlyList<BallChange>? changes = null)
     {
-        PartInput part = Either(path, changes ?? []);
+        PartInput part = Either(text, changes ?? []);
         return part.Ball is null && changes is { Count: > 0 }
             ? throw new InputException(
-                path, null, $"is a flat outline: {changes[0].Field} belongs to a ball specification and cannot be given with it")
+                text.Name, null, $"is a flat outline: {changes[0].Field} belongs to a ball specification and cannot be given with it")
             : part;
     }
 
-    private static PartInput Either(string path, IReadOnlyList<BallChange> changes)
+    private static PartInput Either(InputText text, IReadOnlyList<BallChange> changes)
     {
-        if (Path.GetExtension(path).ToLowerInvariant() is ".csv" or ".svg" or ".dxf")
+        if (text.Ending is ".csv" or ".svg" or ".dxf")
         {
-            return new PartInput(null, OutlineReader.Read(path));
+            return new PartInput(null, OutlineReader.Read(text));
         }
 
-        JsonElement root = JsonInput.ReadObject(path);
-        string schema = JsonInput.SchemaOf(root, path, SchemaName.Ball, SchemaName.Outline, SchemaName.Panel, SchemaName.Layout);
+        JsonElement root = JsonInput.ReadObject(text);
+        string schema = JsonInput.SchemaOf(root, text.Name, SchemaName.Ball, SchemaName.Outline, SchemaName.Panel, SchemaName.Layout);
         return schema == SchemaName.Ball
-            ? new PartInput(BallReader.Read(path, root, changes), null)
-            : new PartInput(null, OutlineReader.Read(path, root));
+            ? new PartInput(BallReader.Read(text.Name, root, changes), null)
+            : new PartInput(null, OutlineReader.Read(text.Name, root));
     }
 }

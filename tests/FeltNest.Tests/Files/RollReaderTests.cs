@@ -79,7 +79,7 @@ public sealed class RollReaderTests : IDisposable
         Head + Widths + """, "faults": [ { "xMm": 10, "yMm": 16, "lengthMm": -1, "widthMm": 3 } ] }""",
         "faults[0].lengthMm: -1 mm is outside 0 to 100000 mm")]
     [InlineData(Head + Widths + """, "skewDeg": 45 }""", "skewDeg: 45 degrees is outside -30 to 30 degrees")]
-    [InlineData("""{ "schema": "feltnest/roll/1", "name": "R", "lengthM": 0, """ + Widths + "}", "lengthM: 0 m is outside 0.1 to 100 m")]
+    [InlineData("""{ "schema": "feltnest/roll/1", "name": "R", "lengthM": 0, """ + Widths + "}", "lengthM: 0 m is outside 0.1 to 100000 m")]
     public void What_is_wrong_is_told_with_file_field_value_and_what_is_allowed(string text, string told)
     {
         string path = folder.Write("bad.json", text);

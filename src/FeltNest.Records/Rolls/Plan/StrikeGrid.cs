@@ -14,6 +14,9 @@ public sealed class StrikeGrid
     /// <summary>Most strikes on a roll, so that a plan's merit fits a whole number.</summary>
     public const int MostStrikes = 16_000;
 
+    // Most places along a roll that are weighed: half a kilometre in steps of a millimetre, longer than any roll that a press draws from.
+    private const int MostPlaces = 500_000;
+
     private readonly double feed;
 
     private StrikeGrid(RollRequest request, double feed)
@@ -49,17 +52,33 @@ public sealed class StrikeGrid
     public int Shifts => (2 * SideSteps) + 1;
 
     /// <summary>The grid of a question.</summary>
-    /// <exception cref="InputException">So short a feed that a roll holds more strikes than can be planned.</exception>
-    public static StrikeGrid Of(RollRequest request, double feed) => request.Roll.LengthMm / feed <= MostStrikes
-        ? new StrikeGrid(request, feed)
-        : throw new InputException(AskedFor.RepeatsPerStrike, string.Create(
-            CultureInfo.InvariantCulture,
-            $"{request.RepeatsPerStrike} gives a feed of {feed:0.###} mm and more than {MostStrikes} strikes: at least "
-                + $"{Math.Ceiling(request.Roll.LengthMm / MostStrikes / (feed / request.RepeatsPerStrike)):0} is wanted"));
+    /// <exception cref="InputException">So short a feed, or so long a roll, that it holds more strikes or places than can be
+    /// planned.</exception>
+    public static StrikeGrid Of(RollRequest request, double feed)
+    {
+        if (request.Roll.LengthMm / feed > MostStrikes)
+        {
+            throw TooShort(request, feed);
+        }
+
+        StrikeGrid grid = new(request, feed);
+        return grid.Places <= MostPlaces
+            ? grid
+            : throw new InputException(AskedFor.PlanFrom, string.Create(
+                CultureInfo.InvariantCulture,
+                $"{request.FromMm:0.###} mm leaves {(request.Roll.LengthMm - request.FromMm) / 1000:0.###} m of roll {request.Roll.Name}: "
+                    + $"strikes are planned on at most {MostPlaces * grid.StepMm / 1000:0.#} m at a time"));
+    }
 
     /// <summary>Place number k along the roll, mm.</summary>
     public double XMm(int k) => FromMm + (k / FeedSteps * feed) + (k % FeedSteps * StepMm);
 
     /// <summary>Shift number s across, mm.</summary>
     public double ShiftMm(int s) => (s - SideSteps) * SideStepMm;
+
+    private static InputException TooShort(RollRequest request, double feed) =>
+        new(AskedFor.RepeatsPerStrike, string.Create(
+            CultureInfo.InvariantCulture,
+            $"{request.RepeatsPerStrike} gives a feed of {feed:0.###} mm and more than {MostStrikes} strikes: at least "
+                + $"{Math.Ceiling(request.Roll.LengthMm / MostStrikes / (feed / request.RepeatsPerStrike)):0} is wanted"));
 }

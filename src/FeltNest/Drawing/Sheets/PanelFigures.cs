@@ -45,6 +45,7 @@ internal static class PanelFigures
         List<(string, string)> right =
         [
             ($"Ball ({EnumWord.Of(ball.RuleType)})", string.Empty),
+            ($"felt: {ball.Felt.Name}", EnumWord.Of(ball.Felt.Construction)),
             ("fitted sphere, radius", F(panel.Sphere.RadiusMm, "0.000", "mm")),
             ("seam length", F(panel.Sphere.SeamLengthMm, "0.00", "mm")),
             ("felt, cement, core", string.Create(

@@ -4,6 +4,7 @@ using FeltNest.Ball.Ranges;
 using FeltNest.Ball.Tolerance;
 using FeltNest.Files.Json;
 using FeltNest.Panel;
+using static FeltNest.Files.Balls.BallDocument;
 
 namespace FeltNest.Files.Balls;
 
@@ -14,15 +15,14 @@ public static class BallReader
     /// <param name="path">The file.</param>
     /// <param name="changes">Fields that go before those of the file, or null.</param>
     /// <exception cref="InputException">Names the file, the field, the value found and what is allowed.</exception>
-    public static BallInput Read(string path, IReadOnlyList<BallChange>? changes = null) => Read(path, JsonInput.ReadObject(path), changes);
+    public static BallInput Read(string path, IReadOnlyList<BallChange>? changes = null) => Read(InputText.OfFile(path), changes);
 
-    /// <summary>The ball of a text that is at hand already.</summary>
-    /// <param name="name">What messages call it.</param>
-    /// <param name="text">The text, UTF-8.</param>
+    /// <summary>The ball of a text.</summary>
+    /// <param name="text">The text.</param>
     /// <param name="changes">Fields that go before those of the text, or null.</param>
     /// <exception cref="InputException">Names the text, the field, the value found and what is allowed.</exception>
-    public static BallInput Read(string name, ReadOnlyMemory<byte> text, IReadOnlyList<BallChange>? changes = null) =>
-        Read(name, JsonInput.ReadObject(name, text), changes);
+    public static BallInput Read(InputText text, IReadOnlyList<BallChange>? changes = null) =>
+        Read(text.Name, JsonInput.ReadObject(text), changes);
 
     /// <summary>The ball of a JSON object already read from a file.</summary>
     internal static BallInput Read(string file, JsonElement written, IReadOnlyList<BallChange>? changes = null)
@@ -30,32 +30,13 @@ public static class BallReader
         string[] given = [.. (changes ?? []).Select(change => change.Words)];
         string path = given.Length == 0 ? file : $"{file} with {string.Join(", ", given)}";
         JsonElement root = ChangedBall.Of(written, path, changes ?? []);
-        JsonInput.SchemaOf(root, path, SchemaName.Ball);
-        JsonFields top = JsonFields.Top(path, root, "schema", "name", "ruleType", "core", "cement", "felt", "seam", "panel", "tolerances");
-        JsonFields core = top.Object("core", "outerDiameterMm", "massG");
-        JsonFields cement = top.Object("cement", "thicknessMm", "massPerAreaGsm");
-        JsonFields panel = top.Object("panel", "flattening", "edge", "warpAngleDeg", "dieOffsetMm");
-        BallSpec ball = new(
-            top.Text("name")
-                + string.Concat((changes ?? []).Where(change => change.Field != "name").Select(change => $", {change.TradeWords}")),
-            top.Word<RuleType>("ruleType"),
-            new CoreSpec(core.Number("outerDiameterMm"), core.Number("massG")),
-            new CementSpec(cement.Number("thicknessMm"), cement.Number("massPerAreaGsm")),
-            Felt(top),
-            BallSeam.Of(top, path),
-            new PanelSpec(panel.Word<FlatteningMethod>("flattening"), panel.Word<EdgeRule>("edge"), panel.NumberOr("warpAngleDeg", "any"))
-            {
-                DieOffsetMm = panel.OptionalNumber("dieOffsetMm") ?? 0,
-            })
-        {
-            Tolerances = Tolerances(top),
-            Given = given,
-        };
+        JsonFields top = JsonFields.Top(path, root, BallDocument.Document);
+        BallSpec ball = Spec(top, path, changes ?? []) with { Given = given };
         try
         {
             // What a panel asks of felt and seam together is found out here, where the fault can still name the file.
             PanelRequest.For(BallRanges.Checked(ball));
-            return new BallInput(ball, Assumed(top, root));
+            return new BallInput(ball, Assumed(root, path));
         }
         catch (InputException error)
         {
@@ -63,61 +44,64 @@ public static class BallReader
         }
     }
 
-    // Every tolerance may be left out; one that is counts as none.
-    private static ToleranceSpec? Tolerances(JsonFields top)
+    private static BallSpec Spec(JsonFields top, string path, IReadOnlyList<BallChange> changes)
     {
-        if (!top.Has("tolerances"))
+        JsonFields core = top.Object(Core);
+        JsonFields cement = top.Object(Cement);
+        JsonFields panel = top.Object(BallDocument.Panel);
+        string changed = string.Concat(changes.Where(change => change.Field != Name.Name).Select(change => $", {change.TradeWords}"));
+        return new BallSpec(
+            top.Text(Name) + changed,
+            top.Word(BallDocument.RuleType),
+            new CoreSpec(core.Number(CoreFields.OuterDiameterMm), core.Number(CoreFields.MassG)),
+            new CementSpec(cement.Number(CementFields.ThicknessMm), cement.Number(CementFields.MassPerAreaGsm)),
+            FeltOf(top.Object(Felt)),
+            BallSeam.Of(top, path),
+            new PanelSpec(panel.Word(PanelFields.Flattening), panel.Word(PanelFields.Edge), panel.NumberOr(PanelFields.WarpAngleDeg))
+            {
+                DieOffsetMm = panel.Number(PanelFields.DieOffsetMm),
+            })
         {
-            return null;
-        }
-
-        JsonFields off = top.Object(
-            "tolerances", "coreDiameterMm", "coreMassG", "cementThicknessMm", "cementMassPerAreaGsm", "feltFinishedThicknessMm",
-            "feltMassPerAreaGsm");
-        double Of(string name) => off.OptionalNumber(name) ?? 0;
-        return new ToleranceSpec(
-            Of("coreDiameterMm"), Of("coreMassG"), Of("cementThicknessMm"), Of("cementMassPerAreaGsm"), Of("feltFinishedThicknessMm"),
-            Of("feltMassPerAreaGsm"));
-    }
-
-    private static FeltSpec Felt(JsonFields top)
-    {
-        JsonFields felt = top.Object(
-            "felt", "name", "construction", "thicknessMm", "finishedThicknessMm", "massPerAreaGsm", "warpModulusNPerMm",
-            "weftModulusNPerMm", "shearModulusNPerMm",
-            "poisson", "neutralLayer", "maxStretchPercent", "maxEdgeCompressionPercent", "cureShrinkWarpPercent", "cureShrinkWeftPercent",
-            "applicationStretchWarpPercent", "applicationStretchWeftPercent");
-        return new FeltSpec(
-            felt.Text("name"),
-            felt.Word<FeltConstruction>("construction"),
-            felt.Number("thicknessMm"),
-            felt.Number("finishedThicknessMm"),
-            felt.Number("massPerAreaGsm"),
-            felt.Number("warpModulusNPerMm"),
-            felt.Number("weftModulusNPerMm"),
-            felt.Number("shearModulusNPerMm"),
-            felt.Number("poisson"),
-            felt.Number("neutralLayer"),
-            felt.Number("maxStretchPercent"),
-            felt.Number("maxEdgeCompressionPercent"),
-            felt.Number("cureShrinkWarpPercent"),
-            felt.Number("cureShrinkWeftPercent"))
-        {
-            ApplicationStretchWarpPercent = felt.OptionalNumber("applicationStretchWarpPercent") ?? 0,
-            ApplicationStretchWeftPercent = felt.OptionalNumber("applicationStretchWeftPercent") ?? 0,
+            Tolerances = top.OptionalObject(Tolerances) is { } off ? Off(off) : null,
         };
     }
 
-    private static string[] Assumed(JsonFields top, JsonElement root)
+    private static ToleranceSpec Off(JsonFields off) => new(
+        off.Number(TolerancesFields.CoreDiameterMm), off.Number(TolerancesFields.CoreMassG),
+        off.Number(TolerancesFields.CementThicknessMm), off.Number(TolerancesFields.CementMassPerAreaGsm),
+        off.Number(TolerancesFields.FeltFinishedThicknessMm), off.Number(TolerancesFields.FeltMassPerAreaGsm));
+
+    private static FeltSpec FeltOf(JsonFields felt) => new(
+        felt.Text(FeltFields.Name),
+        felt.Word(FeltFields.Construction),
+        felt.Number(FeltFields.ThicknessMm),
+        felt.Number(FeltFields.FinishedThicknessMm),
+        felt.Number(FeltFields.MassPerAreaGsm),
+        felt.Number(FeltFields.WarpModulusNPerMm),
+        felt.Number(FeltFields.WeftModulusNPerMm),
+        felt.Number(FeltFields.ShearModulusNPerMm),
+        felt.Number(FeltFields.Poisson),
+        felt.Number(FeltFields.NeutralLayer),
+        felt.Number(FeltFields.MaxStretchPercent),
+        felt.Number(FeltFields.MaxEdgeCompressionPercent),
+        felt.Number(FeltFields.CureShrinkWarpPercent),
+        felt.Number(FeltFields.CureShrinkWeftPercent))
     {
-        if (!top.Has("assumptions"))
+        ApplicationStretchWarpPercent = felt.Number(FeltFields.ApplicationStretchWarpPercent),
+        ApplicationStretchWeftPercent = felt.Number(FeltFields.ApplicationStretchWeftPercent),
+    };
+
+    private static string[] Assumed(JsonElement root, string path)
+    {
+        if (!root.TryGetProperty(Files.Fields.Document.AssumptionsField, out JsonElement list) || list.ValueKind == JsonValueKind.Null)
         {
             return [];
         }
 
-        JsonElement list = root.GetProperty("assumptions");
         return list.ValueKind == JsonValueKind.Object
             ? [.. list.EnumerateObject().Select(item => OneLine.Of(item.Name))]
-            : throw top.Fault("assumptions", $"is {JsonFields.KindName(list)} where an object {{ \"field\": \"reason\" }} is wanted");
+            : throw new InputException(
+                path, Files.Fields.Document.AssumptionsField,
+                $"is {JsonFields.KindName(list)} where an object {{ \"field\": \"reason\" }} is wanted");
     }
 }

@@ -1,5 +1,7 @@
 using FeltNest.Ball;
+using FeltNest.Files.Fields;
 using FeltNest.Files.Json;
+using static FeltNest.Files.Balls.BallDocument;
 
 namespace FeltNest.Files.Balls;
 
@@ -10,10 +12,10 @@ internal static class BallSeam
     /// <exception cref="InputException">A field is missing, or belongs to the other kind of seam.</exception>
     public static SeamSpec Of(JsonFields top, string file)
     {
-        JsonFields seam = top.Object("seam", "curve", "waistMm", "points", "seamGapMm");
-        SeamFamily curve = seam.Word<SeamFamily>("curve");
+        JsonFields seam = top.Object(BallDocument.Seam);
+        SeamFamily curve = seam.Word(SeamFields.Curve);
         bool given = curve == SeamFamily.Points;
-        string stray = given ? "waistMm" : "points";
+        Field stray = given ? SeamFields.WaistMm : SeamFields.Points;
         if (seam.Has(stray))
         {
             throw seam.Fault(
@@ -23,9 +25,9 @@ internal static class BallSeam
                     : $"has no place beside seam.curve {EnumWord.Of(curve)}: leave it out, or say points there");
         }
 
-        SeamSpec spec = new(curve, given ? 0 : seam.Number("waistMm"), seam.Number("seamGapMm"));
+        SeamSpec spec = new(curve, given ? 0 : seam.Number(SeamFields.WaistMm), seam.Number(SeamFields.SeamGapMm));
         return given
-            ? spec with { Points = [.. JsonShapes.SpacePoints(seam, "points", file).Select(p => new SeamPoint(p.X, p.Y, p.Z))] }
+            ? spec with { Points = [.. JsonShapes.SpacePoints(seam, SeamFields.Points, file).Select(p => new SeamPoint(p.X, p.Y, p.Z))] }
             : spec;
     }
 }

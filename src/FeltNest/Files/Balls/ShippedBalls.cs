@@ -28,6 +28,6 @@ public static class ShippedBalls
         using Stream from = here.GetManifestResourceStream(Prefix + name + Ending)!;
         using MemoryStream text = new();
         from.CopyTo(text);
-        return BallReader.Read($"{name} (shipped example)", text.ToArray(), changes);
+        return BallReader.Read(InputText.Of($"{name} (shipped example)", text.ToArray()), changes);
     }
 }

@@ -4,6 +4,7 @@ using FeltNest.Cost.Sheet;
 using FeltNest.Files.Json;
 using FeltNest.Files.Studies;
 using FeltNest.Layout.Limits;
+using static FeltNest.Files.Compare.CompareDocument;
 
 namespace FeltNest.Files.Compare;
 
@@ -14,135 +15,143 @@ public static class CompareWriter
     public static byte[] Json(Comparison comparison)
     {
         CompareQuestion question = comparison.Question;
-        using JsonOutput json = new();
-        json.Text("schema", SchemaName.Compare)
-            .Text("part", question.Lay.Part.Name)
-            .Text("costs", question.Costs?.Name)
+        using JsonOutput json = new(CompareDocument.Document);
+        json.Text(CompareDocument.Part, question.Lay.Part.Name)
+            .Text(CompareDocument.Costs, question.Costs?.Name)
             .ObjectOrNull(
-                "dieLife", question.Costs?.Die,
+                CompareDocument.DieLife, question.Costs?.Die,
                 (
                     item,
                     die) => item
-                        .Number("strikes", die.LifeStrikes)
-                        .Text("basis", die.LifeOf is null ? "costs" : "readings")
-                        .Text("die", die.LifeOf))
-            .Text("method", question.Scan ? "parallel rows from one set of tables" : "searched by all ways")
-            .Object("lay", fields => RollFields.Rules(fields, question.Lay))
-            .Flag("cutShort", comparison.CutShort)
-            .Text("best", comparison.Best.Case.Name)
-            .Objects("rows", comparison.Rows, WriteRow)
-            .Objects("unanswered", comparison.Unanswered, (item, none) => item.Text("name", none.Name).Text("reason", none.Reason))
-            .Text("die", comparison.Die is null ? null : question.Kept is null ? $"of {comparison.Best.Case.Name}" : "kept")
-            .Objects("dropWidths", comparison.DropWidths, (item, drop) => item
-                .Number("rows", drop.Rows).Number("leastWidthMm", drop.LeastWidthMm).Number("panelsPerMetre", drop.PanelsPerMetre))
-            .Objects("crossovers", comparison.Crossovers, (item, at) => item
-                .Number("widthMm", at.WidthMm).Number("rowsBelow", at.RowsBelow).Number("rowsAbove", at.RowsAbove))
-            .Objects("breakEvens", comparison.BreakEvens, (item, even) => item
-                .Text("offer", even.Offer)
-                .Text("against", even.Against)
-                .Number("price", Money(even.Price.Amount))
-                .Text("priceUnit", PriceUnits.WordOf(even.Price.Unit))
-                .Text("currency", even.Price.Currency))
-            .Objects("values", comparison.Values, (item, value) => item
-                .Text("change", value.Change)
-                .Number("squareMetresPerMillionBalls", value.SquareMetresPerMillionBalls)
-                .Number("costPerMillionBalls", Money(value.MoneyPerMillionBalls)))
-            .Objects("flips", comparison.Flips, (item, flip) => item
-                .Text("assumption", flip.Assumption)
-                .Number("now", flip.Now)
-                .Number("at", flip.At)
-                .Text("best", flip.Best)
-                .Flag("stated", flip.IsStated))
-            .Objects("swings", comparison.Swings, (item, swing) => item
-                .Text("assumption", swing.Assumption)
-                .Number("low", swing.Low)
-                .Number("likely", swing.Likely)
-                .Number("high", swing.High)
-                .Number("costAtLow", Money(swing.TotalAtLow))
-                .Number("costAtHigh", Money(swing.TotalAtHigh))
-                .Text("bestAtLow", swing.BestAtLow)
-                .Text("bestAtHigh", swing.BestAtHigh))
-            .Objects("gang", comparison.Gang, (item, choice) => item
-                .Number("cavities", choice.Cavities)
-                .Number("plies", choice.Plies)
-                .Number("panelsPerStrike", choice.PanelsPerStrike)
-                .Number("strikesPerThousandBalls", choice.StrikesPerThousandBalls)
-                .Number("diePrice", Money(choice.DiePrice))
-                .Number("runningCostPerThousandBalls", Money(choice.RunningCost))
-                .Number("costPerThousandBalls", Money(choice.Total))
-                .Number("paysFromThousandBalls", Money(choice.PaysFromThousandBalls)))
+                        .Number(DieLifeFields.Strikes, die.LifeStrikes)
+                        .Text(DieLifeFields.Basis, die.LifeOf is null ? "costs" : "readings")
+                        .Text(DieLifeFields.Die, die.LifeOf))
+            .Text(CompareDocument.Method, question.Scan ? "parallel rows from one set of tables" : "searched by all ways")
+            .Object(CompareDocument.Lay, fields => StudyJson.Rules(fields, question.Lay))
+            .Flag(CompareDocument.CutShort, comparison.CutShort)
+            .Text(CompareDocument.Best, comparison.Best.Case.Name)
+            .Objects(CompareDocument.Rows, comparison.Rows, WriteRow)
             .Objects(
-                "sweep", comparison.Sweep,
+                CompareDocument.Unanswered, comparison.Unanswered,
+                (item, none) => item.Text(UnansweredFields.Name, none.Name).Text(UnansweredFields.Reason, none.Reason))
+            .Text(CompareDocument.Die, comparison.Die is null ? null : question.Kept is null ? $"of {comparison.Best.Case.Name}" : "kept")
+            .Objects(CompareDocument.DropWidths, comparison.DropWidths, (item, drop) => item
+                .Number(DropWidthFields.Rows, drop.Rows)
+                .Number(DropWidthFields.LeastWidthMm, drop.LeastWidthMm)
+                .Number(DropWidthFields.PanelsPerMetre, drop.PanelsPerMetre))
+            .Objects(CompareDocument.Crossovers, comparison.Crossovers, (item, at) => item
+                .Number(CrossoverFields.WidthMm, at.WidthMm)
+                .Number(CrossoverFields.RowsBelow, at.RowsBelow)
+                .Number(CrossoverFields.RowsAbove, at.RowsAbove))
+            .Objects(CompareDocument.BreakEvens, comparison.BreakEvens, (item, even) => item
+                .Text(BreakEvenFields.Offer, even.Offer)
+                .Text(BreakEvenFields.Against, even.Against)
+                .Number(BreakEvenFields.Price, Money(even.Price.Amount))
+                .Text(BreakEvenFields.PriceUnit, PriceUnits.WordOf(even.Price.Unit))
+                .Text(BreakEvenFields.Currency, even.Price.Currency))
+            .Objects(CompareDocument.Values, comparison.Values, (item, value) => item
+                .Text(ValueFields.Change, value.Change)
+                .Number(ValueFields.SquareMetresPerMillionBalls, value.SquareMetresPerMillionBalls)
+                .Number(ValueFields.CostPerMillionBalls, Money(value.MoneyPerMillionBalls)))
+            .Objects(CompareDocument.Flips, comparison.Flips, (item, flip) => item
+                .Text(FlipFields.Assumption, flip.Assumption)
+                .Number(FlipFields.Now, flip.Now)
+                .Number(FlipFields.At, flip.At)
+                .Text(FlipFields.Best, flip.Best)
+                .Flag(FlipFields.Stated, flip.IsStated))
+            .Objects(CompareDocument.Swings, comparison.Swings, (item, swing) => item
+                .Text(SwingFields.Assumption, swing.Assumption)
+                .Number(SwingFields.Low, swing.Low)
+                .Number(SwingFields.Likely, swing.Likely)
+                .Number(SwingFields.High, swing.High)
+                .Number(SwingFields.CostAtLow, Money(swing.TotalAtLow))
+                .Number(SwingFields.CostAtHigh, Money(swing.TotalAtHigh))
+                .Text(SwingFields.BestAtLow, swing.BestAtLow)
+                .Text(SwingFields.BestAtHigh, swing.BestAtHigh))
+            .Objects(CompareDocument.Gang, comparison.Gang, (item, choice) => item
+                .Number(GangFields.Cavities, choice.Cavities)
+                .Number(GangFields.Plies, choice.Plies)
+                .Number(GangFields.PanelsPerStrike, choice.PanelsPerStrike)
+                .Number(GangFields.StrikesPerThousandBalls, choice.StrikesPerThousandBalls)
+                .Number(GangFields.DiePrice, Money(choice.DiePrice))
+                .Number(GangFields.RunningCostPerThousandBalls, Money(choice.RunningCost))
+                .Number(GangFields.CostPerThousandBalls, Money(choice.Total))
+                .Number(GangFields.PaysFromThousandBalls, Money(choice.PaysFromThousandBalls)))
+            .Objects(
+                CompareDocument.Sweep, comparison.Sweep,
                 (
                     item,
-                    point) => item.Number("widthMm", point.WidthMm).Number("rows", point.Rows).Number("wastePercent", point.WastePercent));
+                    point) => item
+                        .Number(SweepFields.WidthMm, point.WidthMm)
+                        .Number(SweepFields.Rows, point.Rows)
+                        .Number(SweepFields.WastePercent, point.WastePercent));
         return json.Finish();
     }
 
     private static void WriteRow(JsonOutput json, CompareRow row)
     {
         (FeltAccount felt, FeltOffer? offer, EdgeTrims trims) = (row.Account, row.Case.Offer, row.Case.Trims);
-        json.Text("name", row.Case.Name)
-            .Number("rank", row.Rank)
-            .Text("felt", offer?.Felt)
-            .Text("lot", offer?.Lot)
-            .Number("widthMm", row.Case.WidthMm)
-            .Number("edgeMm", trims.LowerMm)
-            .Number("upperEdgeMm", trims.UpperMm)
-            .Number("panelsPerMetre", row.Yield.PanelsPerMetre)
-            .Number("ballsPerMetre", row.Yield.BallsPerMetre)
-            .Number("wastePercent", row.Yield.WastePercent)
-            .Object("perThousandBalls", use => use
-                .Number("metres", felt.PerThousandBalls.Metres)
-                .Number("squareMetres", felt.PerThousandBalls.SquareMetres)
-                .Number("kilograms", felt.PerThousandBalls.Kilograms)
-                .Number("netSquareMetres", felt.NetSquareMetres)
-                .Number("strikes", felt.StrikesPerThousandBalls))
-            .Text("massBasis", offer?.MassBasis)
-            .Object("account", account => Account(account, felt.Shares))
-            .Object("roll", roll => roll
-                .Number("lengthM", felt.RollLengthM)
-                .Number("repeats", felt.Repeats)
-                .Number("remnantMm", felt.RemnantMm)
-                .Number("balls", felt.RollLengthM is null ? null : felt.Balls)
-                .Number("minimumThousandBalls", offer?.MinimumM / felt.PerThousandBalls.Metres))
-            .Number("costPerThousandBalls", Money(row.Total))
-            .Text("currency", row.Sheet?.Currency)
-            .Objects("costSheet", row.Sheet?.Lines ?? [], (item, line) => item
-                .Number("line", line.Number)
-                .Text("name", line.Name)
-                .Number("quantity", line.Quantity)
-                .Text("unit", line.Unit)
-                .Number("amount", Money(line.Amount)))
-            .Number("diePrice", Money(row.Sheet?.Die?.Price))
-            .ObjectOrNull("nominal", row.Nominal, (item, wide) => item
-                .Number("widthMm", wide.WidthMm)
-                .Number("panelsPerMetre", wide.PanelsPerMetre)
-                .Number("squareMetresPerThousandBalls", wide.SquareMetresPerThousandBalls)
-                .Number("costPerThousandBalls", Money(wide.Total)))
-            .ObjectOrNull("keptDie", row.Kept, (item, kept) => item
-                .Number("rows", kept.Rows)
-                .Number("panelsPerMetre", kept.PanelsPerMetre)
-                .Number("squareMetresPerThousandBalls", kept.SquareMetresPerThousandBalls)
-                .Number("costPerThousandBalls", Money(kept.Total))
-                .Number("newDiePaysAfterThousandBalls", Money(kept.NewDiePaysAfterThousandBalls)))
-            .ObjectOrNull("furtherDies", row.Further, (item, further) => item
-                .Number("dies", further.Dies)
-                .Number("oneDiePanelsPerMetre", further.OneDiePanelsPerMetre)
-                .Number("oneDieCostPerThousandBalls", Money(further.OneDieTotal))
-                .Number("payAfterThousandBalls", Money(further.PaysAfterThousandBalls)));
+        json.Text(RowFields.Name, row.Case.Name)
+            .Number(RowFields.Rank, row.Rank)
+            .Text(RowFields.Felt, offer?.Felt)
+            .Text(RowFields.Lot, offer?.Lot)
+            .Number(RowFields.WidthMm, row.Case.WidthMm)
+            .Number(RowFields.EdgeMm, trims.LowerMm)
+            .Number(RowFields.UpperEdgeMm, trims.UpperMm)
+            .Number(RowFields.PanelsPerMetre, row.Yield.PanelsPerMetre)
+            .Number(RowFields.BallsPerMetre, row.Yield.BallsPerMetre)
+            .Number(RowFields.WastePercent, row.Yield.WastePercent)
+            .Object(RowFields.PerThousandBalls, use => use
+                .Number(PerThousandBallsFields.Metres, felt.PerThousandBalls.Metres)
+                .Number(PerThousandBallsFields.SquareMetres, felt.PerThousandBalls.SquareMetres)
+                .Number(PerThousandBallsFields.Kilograms, felt.PerThousandBalls.Kilograms)
+                .Number(PerThousandBallsFields.NetSquareMetres, felt.NetSquareMetres)
+                .Number(PerThousandBallsFields.Strikes, felt.StrikesPerThousandBalls))
+            .Text(RowFields.MassBasis, offer?.MassBasis)
+            .Object(RowFields.Account, account => Account(account, felt.Shares))
+            .Object(RowFields.Roll, roll => roll
+                .Number(RowRollFields.LengthM, felt.RollLengthM)
+                .Number(RowRollFields.Repeats, felt.Repeats)
+                .Number(RowRollFields.RemnantMm, felt.RemnantMm)
+                .Number(RowRollFields.Balls, felt.RollLengthM is null ? null : felt.Balls)
+                .Number(RowRollFields.MinimumThousandBalls, offer?.MinimumM / felt.PerThousandBalls.Metres))
+            .Number(RowFields.CostPerThousandBalls, Money(row.Total))
+            .Text(RowFields.Currency, row.Sheet?.Currency)
+            .Objects(RowFields.CostSheet, row.Sheet?.Lines ?? [], (item, line) => item
+                .Number(CostSheetFields.Line, line.Number)
+                .Text(CostSheetFields.Name, line.Name)
+                .Number(CostSheetFields.Quantity, line.Quantity)
+                .Text(CostSheetFields.Unit, line.Unit)
+                .Number(CostSheetFields.Amount, Money(line.Amount)))
+            .Number(RowFields.DiePrice, Money(row.Sheet?.Die?.Price))
+            .ObjectOrNull(RowFields.Nominal, row.Nominal, (item, wide) => item
+                .Number(NominalFields.WidthMm, wide.WidthMm)
+                .Number(NominalFields.PanelsPerMetre, wide.PanelsPerMetre)
+                .Number(NominalFields.SquareMetresPerThousandBalls, wide.SquareMetresPerThousandBalls)
+                .Number(NominalFields.CostPerThousandBalls, Money(wide.Total)))
+            .ObjectOrNull(RowFields.KeptDie, row.Kept, (item, kept) => item
+                .Number(KeptDieFields.Rows, kept.Rows)
+                .Number(KeptDieFields.PanelsPerMetre, kept.PanelsPerMetre)
+                .Number(KeptDieFields.SquareMetresPerThousandBalls, kept.SquareMetresPerThousandBalls)
+                .Number(KeptDieFields.CostPerThousandBalls, Money(kept.Total))
+                .Number(KeptDieFields.NewDiePaysAfterThousandBalls, Money(kept.NewDiePaysAfterThousandBalls)))
+            .ObjectOrNull(RowFields.FurtherDies, row.Further, (item, further) => item
+                .Number(FurtherDiesFields.Dies, further.Dies)
+                .Number(FurtherDiesFields.OneDiePanelsPerMetre, further.OneDiePanelsPerMetre)
+                .Number(FurtherDiesFields.OneDieCostPerThousandBalls, Money(further.OneDieTotal))
+                .Number(FurtherDiesFields.PayAfterThousandBalls, Money(further.PaysAfterThousandBalls)));
     }
 
     private static void Account(JsonOutput json, FeltShares s) => json
-        .Number("goodPanelsPercent", s.Good)
-        .Number("betweenPanelsPercent", s.BetweenPanels)
-        .Number("unusedEdgePercent", s.UnusedEdge)
-        .Number("edgeTrimPercent", s.EdgeTrim)
-        .Number("rollEndsPercent", s.RollEnds)
-        .Number("remnantPercent", s.Remnant)
-        .Number("faultsPercent", s.Faults)
-        .Number("rejectsPercent", s.Rejects)
-        .Number("unpairedPercent", s.Unpaired);
+        .Number(AccountFields.GoodPanelsPercent, s.Good)
+        .Number(AccountFields.BetweenPanelsPercent, s.BetweenPanels)
+        .Number(AccountFields.UnusedEdgePercent, s.UnusedEdge)
+        .Number(AccountFields.EdgeTrimPercent, s.EdgeTrim)
+        .Number(AccountFields.RollEndsPercent, s.RollEnds)
+        .Number(AccountFields.RemnantPercent, s.Remnant)
+        .Number(AccountFields.FaultsPercent, s.Faults)
+        .Number(AccountFields.RejectsPercent, s.Rejects)
+        .Number(AccountFields.UnpairedPercent, s.Unpaired);
 
     private static double? Money(decimal? value) => value is { } money ? (double)Math.Round(money, 6) : null;
 }

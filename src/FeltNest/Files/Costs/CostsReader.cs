@@ -1,19 +1,15 @@
 using System.Text.Json;
 using FeltNest.Cost.Offers;
 using FeltNest.Cost.Sheet;
+using FeltNest.Files.Fields;
 using FeltNest.Files.Json;
+using static FeltNest.Files.Costs.CostsDocument;
 
 namespace FeltNest.Files.Costs;
 
 /// <summary>Reads what a shop knows of its costs (schema feltnest/costs/1). What is left out is not counted.</summary>
 public sealed class CostsReader
 {
-    // Greatest sound amount of money: beyond it a slip of the keys is likelier.
-    private const decimal MostMoney = 1_000_000_000m;
-
-    // Most dies, or counts of layers, weighed against each other.
-    private const int MostChoices = 12;
-
     private readonly List<CostRange> ranges = [];
 
     private CostsReader()
@@ -22,115 +18,110 @@ public sealed class CostsReader
 
     /// <summary>The costs of a file.</summary>
     /// <exception cref="InputException">Names the file, the field, the value found and what is allowed.</exception>
-    public static CostInputs Read(string path) => new CostsReader().Costs(path);
+    public static CostInputs Read(string path) => Read(InputText.OfFile(path));
 
-    private CostInputs Costs(string path)
+    /// <summary>The costs of a text.</summary>
+    /// <exception cref="InputException">Names the text, the field, the value found and what is allowed.</exception>
+    public static CostInputs Read(InputText text) => new CostsReader().Costs(JsonFields.Top(text, CostsDocument.Document));
+
+    private CostInputs Costs(JsonFields top)
     {
-        JsonElement root = JsonInput.ReadObject(path);
-        JsonInput.SchemaOf(root, path, SchemaName.Costs);
-        JsonFields top = JsonFields.Top(
-            path, root, "schema", "name", "currency", "rates", "roll", "felt", "recovery", "strike", "die", "setUp",
-            "handlingPerThousandBalls", "overheadPercent", "gang");
-        string currency = Currency(top);
-        JsonFields? felt = Optional(top, "felt", "price", "priceUnit", "currency", "massPerAreaGsm");
-        JsonFields? strike = Optional(top, "strike", "price", "boardPrice", "mostPanels");
-        JsonFields? recovery = Optional(top, "recovery", "pricePerKg");
-        JsonFields? die = Optional(top, "die", "price", "lifeStrikes", "reRules", "reRulePrice");
-        JsonFields? setUp = Optional(top, "setUp", "hours", "ratePerHour", "batchThousandBalls");
-        if (die is not null && strike is null)
+        string currency = top.Currency(Currency);
+        JsonFields? strike = top.OptionalObject(Strike);
+        JsonFields? recovery = top.OptionalObject(Recovery);
+        if (top.Has(CostsDocument.Die) && strike is null)
         {
-            throw top.Fault("strike", "is missing: a die is worn by strikes, so strike.mostPanels is wanted");
+            throw top.Fault(Strike, "is missing: a die is worn by strikes, so strike.mostPanels is wanted");
         }
 
-        if (felt is not null && Unit(felt) == PriceUnit.Kilogram && !felt.Has("massPerAreaGsm"))
-        {
-            throw felt.Fault(
-                "massPerAreaGsm",
-                "is missing and the price is per kg: give the mass of the felt as it is bought, coated or bare, 50 to 3000 g/m2");
-        }
-
+        JsonFields? felt = FeltOf(top);
         return new CostInputs(
-            top.Text("name"), currency, Rates(top, currency),
-            Losses(top.Object("roll", "lengthM", "endLossMm", "faultPercent", "rejectPercent", "unpairedPercent"), strike),
-            felt is null
-                ? null
-                : new FeltPrice(Decimal(felt, "price", 0.0001m, MostMoney), Unit(felt), felt.Has("currency") ? Currency(felt) : currency),
-            felt is null || !felt.Has("massPerAreaGsm") ? null : (double)Decimal(felt, "massPerAreaGsm", 50, 3000),
-            recovery is null ? null : Decimal(recovery, "pricePerKg", 0, MostMoney),
-            strike is null || !strike.Has("price") ? null : Decimal(strike, "price", 0, MostMoney),
-            die is null ? null : new DieCost(
-                Decimal(die, "price", 0, MostMoney), LifeStrikes(die), die.Has("reRules") ? die.WholeWithin("reRules", 0, 1000) : 0,
-                die.Has("reRules") ? Decimal(die, "reRulePrice", 0, MostMoney) : 0),
-            setUp is null
-                ? null
-                : new SetUpCost(
-                    Decimal(setUp, "hours", 0, 1000), Decimal(setUp, "ratePerHour", 0, MostMoney),
-                    Decimal(setUp, "batchThousandBalls", 0.001m, 1_000_000)),
-            strike is null || !strike.Has("boardPrice") ? null : Decimal(strike, "boardPrice", 0, MostMoney),
-            top.Has("handlingPerThousandBalls") ? Decimal(top, "handlingPerThousandBalls", 0, MostMoney) : null,
-            top.Has("overheadPercent") ? Decimal(top, "overheadPercent", 0, 1000) : null)
+            top.Text(Name), currency, RatesOf(top, currency), Losses(top.Object(Roll), strike), Price(felt, currency),
+            (double?)Optional(felt, FeltFields.MassPerAreaGsm),
+            recovery is null ? null : Decimal(recovery, RecoveryFields.PricePerKg),
+            Optional(strike, StrikeFields.Price), DieOf(top.OptionalObject(CostsDocument.Die)), SetUpOf(top.OptionalObject(SetUp)),
+            Optional(strike, StrikeFields.BoardPrice), Optional(top, HandlingPerThousandBalls), Optional(top, OverheadPercent))
         {
-            Gang = Gang(top),
+            Gang = GangOf(top, strike),
             Ranges = ranges,
         };
     }
 
-    private GangOptions? Gang(JsonFields top)
+    private static JsonFields? FeltOf(JsonFields top)
     {
-        JsonFields? gang = Optional(top, "gang", "cavities", "plies", "diePricePerCavity", "strikePricePerExtraPly");
-        if (gang is not null && !(top.Has("die") && top.Object("strike", "price", "boardPrice", "mostPanels").Has("price")))
+        JsonFields? felt = top.OptionalObject(Felt);
+        return felt is not null && Unit(felt) == PriceUnit.Kilogram && !felt.Has(FeltFields.MassPerAreaGsm)
+            ? throw felt.Fault(
+                FeltFields.MassPerAreaGsm,
+                "is missing and the price is per kg: give the mass of the felt as it is bought, coated or bare, "
+                    + FeltFields.MassPerAreaGsm.RangeWords + " g/m2")
+            : felt;
+    }
+
+    private FeltPrice? Price(JsonFields? felt, string currency) => felt is null
+        ? null
+        : new FeltPrice(
+            Decimal(felt, FeltFields.Price), Unit(felt), felt.Has(FeltFields.Currency) ? felt.Currency(FeltFields.Currency) : currency);
+
+    private DieCost? DieOf(JsonFields? die) => die is null
+        ? null
+        : new DieCost(
+            Decimal(die, DieFields.Price), LifeStrikes(die), die.Whole(DieFields.ReRules),
+            die.Has(DieFields.ReRules) ? Decimal(die, DieFields.ReRulePrice) : 0);
+
+    private SetUpCost? SetUpOf(JsonFields? setUp) => setUp is null
+        ? null
+        : new SetUpCost(
+            Decimal(setUp, SetUpFields.Hours), Decimal(setUp, SetUpFields.RatePerHour), Decimal(setUp, SetUpFields.BatchThousandBalls));
+
+    private GangOptions? GangOf(JsonFields top, JsonFields? strike)
+    {
+        JsonFields? gang = top.OptionalObject(Gang);
+        if (gang is not null && !(top.Has(CostsDocument.Die) && strike!.Has(StrikeFields.Price)))
         {
-            throw top.Fault("gang", "weighs dies by what they and their strikes cost: die and strike.price are wanted");
+            throw top.Fault(Gang, "weighs dies by what they and their strikes cost: die and strike.price are wanted");
         }
 
         return gang is null ? null : new GangOptions(
-            Counts(gang, "cavities", 10_000), gang.Has("plies") ? Counts(gang, "plies", 100) : [1],
-            Decimal(gang, "diePricePerCavity", 0, MostMoney),
-            gang.Has("strikePricePerExtraPly") ? Decimal(gang, "strikePricePerExtraPly", 0, MostMoney) : 0);
+            Counts(gang, GangFields.Cavities), gang.Has(GangFields.Plies) ? Counts(gang, GangFields.Plies) : [1],
+            Decimal(gang, GangFields.DiePricePerCavity), Optional(gang, GangFields.StrikePricePerExtraPly) ?? 0);
     }
 
-    private static int[] Counts(JsonFields gang, string name, int most)
+    private static int[] Counts(JsonFields gang, CountsField field)
     {
         List<int> counts = [];
-        foreach (JsonElement item in gang.Array(name).EnumerateArray())
+        foreach (JsonElement item in gang.Elements(field).EnumerateArray())
         {
             int count = item.ValueKind == JsonValueKind.Number && item.TryGetInt32(out int whole) ? whole : 0;
-            if (count < 1 || count > most || (counts.Count > 0 && count <= counts[^1]) || counts.Count == MostChoices)
+            if (count < 1 || count > field.Greatest || (counts.Count > 0 && count <= counts[^1]) || counts.Count == field.Most)
             {
                 throw gang.Fault(
-                    name,
-                    $"{OneLine.Of(item.GetRawText())} is not allowed: up to {MostChoices} whole numbers of 1 to {most}, each greater "
-                        + $"than the one before");
+                    field,
+                    $"{OneLine.Of(item.GetRawText())} is not allowed: up to {field.Most} whole numbers of 1 to {field.Greatest}, each "
+                        + $"greater than the one before");
             }
 
             counts.Add(count);
         }
 
-        return counts.Count > 0 ? [.. counts] : throw gang.Fault(name, "is empty");
+        return counts.Count > 0 ? [.. counts] : throw gang.Fault(field, "is empty");
     }
 
     private FeltLosses Losses(JsonFields roll, JsonFields? strike) => new(
-        (double)Decimal(roll, "lengthM", 0.1m, 100_000), (double)Decimal(roll, "endLossMm", 0, 100_000),
-        (double)Decimal(roll, "faultPercent", 0, 90),
-        (double)Decimal(roll, "rejectPercent", 0, 90), roll.Has("unpairedPercent") ? (double)Decimal(roll, "unpairedPercent", 0, 90) : 0,
-        strike is null ? null : strike.WholeWithin("mostPanels", 1, 10_000));
+        (double)Decimal(roll, RollFields.LengthM), (double)Decimal(roll, RollFields.EndLossMm),
+        (double)Decimal(roll, RollFields.FaultPercent), (double)Decimal(roll, RollFields.RejectPercent),
+        (double)(Optional(roll, RollFields.UnpairedPercent) ?? 0), strike?.Whole(StrikeFields.MostPanels));
 
-    private CurrencyRate[] Rates(JsonFields top, string own)
+    private CurrencyRate[] RatesOf(JsonFields top, string own)
     {
-        if (!top.Has("rates"))
-        {
-            return [];
-        }
-
         List<CurrencyRate> rates = [];
-        foreach (JsonFields item in top.Objects("rates", "currency", "rate"))
+        foreach (JsonFields item in top.OptionalObjects(Rates))
         {
-            CurrencyRate rate = new(Currency(item), Decimal(item, "rate", 0.000001m, 1_000_000));
+            CurrencyRate rate = new(item.Currency(RateFields.Currency), Decimal(item, RateFields.Rate));
             if (rate.Currency == own || rates.Exists(r => r.Currency == rate.Currency))
             {
-                throw item.Fault(
-                    "currency",
-                    $"{rate.Currency} {(rate.Currency == own ? "is the sheet's own currency: its rate is 1" : "is given twice")}");
+                string problem = rate.Currency == own ? "is the sheet's own currency: its rate is 1" : "is given twice";
+                throw item.Fault(RateFields.Currency, $"{rate.Currency} {problem}");
             }
 
             rates.Add(rate);
@@ -139,44 +130,32 @@ public sealed class CostsReader
         return [.. rates];
     }
 
-    private static JsonFields? Optional(JsonFields top, string name, params string[] known) =>
-        top.Has(name) ? top.Object(name, known) : null;
-
-    private static string Currency(JsonFields fields) =>
-        CurrencyWord.IsSound(fields.Text("currency"))
-            ? fields.Text("currency")
-            : throw fields.Fault("currency", $"'{fields.Text("currency")}' is not allowed: {CurrencyWord.Allowed}");
-
-    private static PriceUnit Unit(JsonFields felt) => PriceUnits.Find(felt.Text("priceUnit"))
-        ?? throw felt.Fault("priceUnit", $"'{felt.Text("priceUnit")}' is not allowed: {string.Join(", ", PriceUnits.Words)}");
+    private static PriceUnit Unit(JsonFields felt) => PriceUnits.Find(felt.Word(FeltFields.PriceUnit))!.Value;
 
     private int LifeStrikes(JsonFields die)
     {
-        decimal strikes = Decimal(die, "lifeStrikes", 1, 1_000_000_000);
+        decimal strikes = Decimal(die, DieFields.LifeStrikes);
         return decimal.Truncate(strikes) == strikes
             ? (int)strikes
-            : throw die.Fault("lifeStrikes", FormattableString.Invariant($"{strikes} is not a whole number"));
+            : throw die.Fault(DieFields.LifeStrikes, FormattableString.Invariant($"{strikes} is not a whole number"));
     }
+
+    private decimal? Optional(JsonFields? fields, NumberField field) =>
+        fields is not null && fields.Has(field) ? Decimal(fields, field) : null;
 
     // Money and shares as they are written, no digit lost: one number, or the likely one of three.
-    private decimal Decimal(JsonFields fields, string name, decimal low, decimal high)
+    private decimal Decimal(JsonFields fields, NumberField field)
     {
-        if (fields.Required(name).ValueKind != JsonValueKind.Object)
+        (decimal low, decimal high) = ((decimal)field.Range.Low, (decimal)field.Range.High);
+        if (fields.Spread(field) is not { } three)
         {
-            return Single(fields, name, low, high);
+            return fields.Exact(field, low, high);
         }
 
-        JsonFields three = fields.Object(name, "low", "likely", "high");
-        decimal likely = Single(three, "likely", low, high);
-        ranges.Add(new CostRange(fields.PathOf(name), Single(three, "low", low, likely), Single(three, "high", likely, high)));
+        decimal likely = three.Exact(SpreadFields.Likely, low, high);
+        ranges.Add(
+            new CostRange(
+                fields.PathOf(field), three.Exact(SpreadFields.Low, low, likely), three.Exact(SpreadFields.High, likely, high)));
         return likely;
-    }
-
-    private static decimal Single(JsonFields fields, string name, decimal low, decimal high)
-    {
-        // Says what is wrong with anything that is no finite number.
-        double number = fields.Number(name);
-        return fields.Required(name).TryGetDecimal(out decimal value) && value >= low && value <= high
-            ? value : throw fields.Fault(name, FormattableString.Invariant($"{number:R} is outside {low} to {high}"));
     }
 }

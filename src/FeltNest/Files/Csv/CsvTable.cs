@@ -1,4 +1,5 @@
 using System.Text;
+using FeltNest.Files.Fields;
 
 namespace FeltNest.Files.Csv;
 
@@ -29,13 +30,14 @@ internal sealed class CsvTable
     public IReadOnlyList<CsvRow> Rows { get; private set; } = [];
 
     /// <summary>Reads a table.</summary>
-    /// <param name="path">The file.</param>
-    /// <param name="required">Columns that must be there.</param>
-    /// <param name="optional">Columns that may be.</param>
+    /// <param name="text">The text.</param>
+    /// <param name="listing">What columns it has.</param>
     /// <exception cref="InputException">Names the file, the line, the column, the value found and what is allowed.</exception>
-    public static CsvTable Read(string path, IReadOnlyList<string> required, IReadOnlyList<string> optional)
+    public static CsvTable Read(InputText text, Listing listing)
     {
-        string[] lines = Lines(path);
+        string path = text.Name;
+        IReadOnlyList<string> required = listing.Required;
+        string[] lines = Lines(text);
         int head = Array.FindIndex(lines, line => line.Trim().Length > 0);
         if (head < 0)
         {
@@ -44,7 +46,7 @@ internal sealed class CsvTable
 
         char separator = lines[head].Contains(';') ? ';' : ',';
         string[] names = [.. Split(path, head + 1, lines[head], separator).Select(name => name.Trim())];
-        RequireColumns(path, head + 1, names, required, optional);
+        RequireColumns(path, head + 1, names, required, listing.Others);
         CsvTable table = new(path, separator, names);
         List<CsvRow> rows = [];
         for (int i = head + 1; i < lines.Length; i++)
@@ -74,6 +76,9 @@ internal sealed class CsvTable
         table.Rows = rows.Count > 0 ? rows : throw new InputException(path, null, "holds a line of names and nothing below it");
         return table;
     }
+
+    /// <summary>Whether a column is there.</summary>
+    public bool Has(Field column) => PlaceOf(column.Name) is not null;
 
     /// <summary>Place of a column, or null where it is missing.</summary>
     public int? PlaceOf(string column) => Array.IndexOf(columns, column) is >= 0 and int at ? at : null;
@@ -108,15 +113,15 @@ internal sealed class CsvTable
         return text.Replace(',', '.');
     }
 
-    private static string[] Lines(string path)
+    private static string[] Lines(InputText text)
     {
         try
         {
-            return new UTF8Encoding(false, throwOnInvalidBytes: true).GetString(InputBytes.Read(path).Span).Split('\n');
+            return new UTF8Encoding(false, throwOnInvalidBytes: true).GetString(text.Bytes.Span).Split('\n');
         }
         catch (DecoderFallbackException error)
         {
-            throw new InputException(path, null, "is not UTF-8 text: save it as CSV UTF-8", error);
+            throw new InputException(text.Name, null, "is not UTF-8 text: save it as CSV UTF-8", error);
         }
     }
 

@@ -7,6 +7,7 @@ using FeltNest.Files.Layouts;
 using FeltNest.Files.Rolls;
 using FeltNest.Rolls;
 using FeltNest.Yield;
+using static FeltNest.Files.Dies.DieDocument;
 
 namespace FeltNest.Files.Dies;
 
@@ -18,79 +19,83 @@ public static class DieWriter
     public static byte[] Write(DieDesign design)
     {
         (DieGang gang, DieOrder order) = (design.Gang, design.Request.Order);
-        using JsonOutput json = new();
-        json.Text("schema", SchemaName.Die)
-            .Text("name", order.Name)
-            .Text("revision", order.Title.Revision)
-            .Text("replaces", order.Wishes.Replaces)
-            .Text("napToward", order.Nap is { } nap ? NapWord.Of(nap) : null)
+        using JsonOutput json = new(DieDocument.Document);
+        json.Text(DieDocument.Name, order.Name)
+            .Text(DieDocument.Revision, order.Title.Revision)
+            .Text(DieDocument.Replaces, order.Wishes.Replaces)
+            .Text(DieDocument.NapToward, order.Nap is { } nap ? NapWord.Of(nap) : null)
             .Objects(
-                "cavities", gang.Cavities,
+                DieDocument.Cavities, gang.Cavities,
                 (
                     item,
                     c) => item
-                        .Number("number", c.Number)
-                        .Number("panel", c.Placed.Part)
-                        .Number("xMm", c.Placed.XMm)
-                        .Number("yMm", c.Placed.YMm)
-                        .Number("angleDeg", c.Placed.AngleDeg))
-            .Number("feedMm", gang.FeedMm)
-            .Number("ruleLengthMm", design.RuleLengthMm)
-            .Number("edgeLengthMm", design.EdgeLengthMm)
-            .Number("forceKn", design.Force.Kn)
-            .Text("forceBasis", EnumWord.Of(order.Force.Basis))
-            .Number("pressSharePercent", design.PressSharePercent)
+                        .Number(CavityFields.Number, c.Number)
+                        .Number(PlacedFields.Panel, c.Placed.Part)
+                        .Number(PlacedFields.XMm, c.Placed.XMm)
+                        .Number(PlacedFields.YMm, c.Placed.YMm)
+                        .Number(PlacedFields.AngleDeg, c.Placed.AngleDeg))
+            .Number(DieDocument.FeedMm, gang.FeedMm)
+            .Number(DieDocument.RuleLengthMm, design.RuleLengthMm)
+            .Number(DieDocument.EdgeLengthMm, design.EdgeLengthMm)
+            .Number(DieDocument.ForceKn, design.Force.Kn)
+            .Text(DieDocument.ForceBasis, EnumWord.Of(order.Force.Basis))
+            .Number(DieDocument.PressSharePercent, design.PressSharePercent)
             .Objects(
-                "commonCuts", Shared(gang),
-                (item, s) => item.Number("first", s.First).Number("second", s.Second).Number("lengthMm", s.LengthMm))
-            .Number("leastRadiusMm", design.LeastRadiusMm)
-            .Number("leastGapMm", design.LeastGapMm)
-            .Arcs("arcs", design.Edges[design.Parts[0]]!.Arcs.Vertices)
+                DieDocument.CommonCuts, Shared(gang),
+                (
+                    item,
+                    s) => item
+                        .Number(CommonCutFields.First, s.First)
+                        .Number(CommonCutFields.Second, s.Second)
+                        .Number(CommonCutFields.LengthMm, s.LengthMm))
+            .Number(DieDocument.LeastRadiusMm, design.LeastRadiusMm)
+            .Number(DieDocument.LeastGapMm, design.LeastGapMm)
+            .Arcs(DieDocument.Arcs, design.Edges[design.Parts[0]]!.Arcs.Vertices)
             .Objects(
-                "edges", design.Edges.Select((e, i) => (Edge: e, Part: i)).Where(e => e.Edge is not null),
+                DieDocument.Edges, design.Edges.Select((e, i) => (Edge: e, Part: i)).Where(e => e.Edge is not null),
                 (item, e) => Edge(item, design, e.Edge!, e.Part))
-            .Object("strike", strike => strike
-                .Number("band", gang.Band + 1)
-                .Number("repeats", gang.Repeats)
-                .Objects("places", gang.Places, (item, p) => item.Number("xMm", p.X).Number("yMm", p.Y))
-                .Number("originXMm", gang.Origin.X)
-                .Number("originYMm", gang.Origin.Y)
-                .Number("edgeLengthMm", gang.EdgeLengthMm)
-                .Number("edgeWidthMm", gang.EdgeWidthMm))
-            .Object("joint", joint => joint
-                .Number("nominalMm", design.Joint.NominalMm)
-                .Number("worstMm", design.Joint.WorstMm)
-                .Number("acrossMm", design.Joint.AcrossMm)
-                .Number("acrossWorstMm", design.Joint.AcrossWorstMm)
-                .Number("bandMm", design.Joint.BandMm)
-                .Number("bandWorstMm", design.Joint.BandWorstMm)
-                .Number("feedToleranceMm", design.Joint.FeedToleranceMm)
-                .Number("guideToleranceMm", design.Joint.GuideToleranceMm)
-                .Number("edgeProfileMm", design.Joint.EdgeProfileMm))
-            .Object("board", board => Board(board, design))
-            .Object("rule", rule => rule
-                .Number("thicknessMm", order.Rule.ThicknessMm)
-                .Number("heightMm", order.Rule.HeightMm)
-                .Text("bevel", EnumWord.Of(order.Rule.Bevel)))
-            .Object("force", force => force
-                .Number("nPerMmPerPly", order.Force.NPerMmPerPly)
-                .Number("plies", order.Plies)
-                .Number("closeAddedMm", design.Force.CloseAddedMm)
-                .Number("lengthMm", design.Force.EdgeMm)
-                .Number("ejectionPercent", order.Force.EjectionPercent)
-                .Number("reservePercent", order.Force.ReservePercent)
-                .Number("bareKn", design.Force.BareKn))
-            .ObjectOrNull("press", design.Request.Press, Press)
-            .ObjectOrNull("wear", order.Wear, (item, wear) => item
-                .Number("price", (double)wear.Price)
-                .Text("currency", wear.Currency)
-                .Number("lifeStrikes", wear.LifeStrikes)
-                .Number("reRules", wear.ReRules)
-                .Number("reRulePrice", (double)wear.ReRulePrice))
-            .Number("massKg", design.MassKg)
-            .Number("panelProfileMm", order.Tolerances.PanelProfileMm)
-            .Texts("notes", design.Notes.Select(n => n.Text))
-            .Embedded("layout", LayoutWriter.Write(design.Request.Layout, YieldAccount.Of(design.Request.Layout)));
+            .Object(DieDocument.Strike, strike => strike
+                .Number(StrikeFields.Band, gang.Band + 1)
+                .Number(StrikeFields.Repeats, gang.Repeats)
+                .Objects(StrikeFields.Places, gang.Places, (item, p) => item.Number(StruckFields.XMm, p.X).Number(StruckFields.YMm, p.Y))
+                .Number(StrikeFields.OriginXMm, gang.Origin.X)
+                .Number(StrikeFields.OriginYMm, gang.Origin.Y)
+                .Number(StrikeFields.EdgeLengthMm, gang.EdgeLengthMm)
+                .Number(StrikeFields.EdgeWidthMm, gang.EdgeWidthMm))
+            .Object(DieDocument.Joint, joint => joint
+                .Number(JointFields.NominalMm, design.Joint.NominalMm)
+                .Number(JointFields.WorstMm, design.Joint.WorstMm)
+                .Number(JointFields.AcrossMm, design.Joint.AcrossMm)
+                .Number(JointFields.AcrossWorstMm, design.Joint.AcrossWorstMm)
+                .Number(JointFields.BandMm, design.Joint.BandMm)
+                .Number(JointFields.BandWorstMm, design.Joint.BandWorstMm)
+                .Number(JointFields.FeedToleranceMm, design.Joint.FeedToleranceMm)
+                .Number(JointFields.GuideToleranceMm, design.Joint.GuideToleranceMm)
+                .Number(JointFields.EdgeProfileMm, design.Joint.EdgeProfileMm))
+            .Object(DieDocument.Board, board => Board(board, design))
+            .Object(DieDocument.Rule, rule => rule
+                .Number(RuleFields.ThicknessMm, order.Rule.ThicknessMm)
+                .Number(RuleFields.HeightMm, order.Rule.HeightMm)
+                .Text(RuleFields.Bevel, EnumWord.Of(order.Rule.Bevel)))
+            .Object(DieDocument.Force, force => force
+                .Number(ForceFields.NPerMmPerPly, order.Force.NPerMmPerPly)
+                .Number(ForceFields.Plies, order.Plies)
+                .Number(ForceFields.CloseAddedMm, design.Force.CloseAddedMm)
+                .Number(ForceFields.LengthMm, design.Force.EdgeMm)
+                .Number(ForceFields.EjectionPercent, order.Force.EjectionPercent)
+                .Number(ForceFields.ReservePercent, order.Force.ReservePercent)
+                .Number(ForceFields.BareKn, design.Force.BareKn))
+            .ObjectOrNull(DieDocument.Press, design.Request.Press, Press)
+            .ObjectOrNull(DieDocument.Wear, order.Wear, (item, wear) => item
+                .Number(WearFields.Price, (double)wear.Price)
+                .Text(WearFields.Currency, wear.Currency)
+                .Number(WearFields.LifeStrikes, wear.LifeStrikes)
+                .Number(WearFields.ReRules, wear.ReRules)
+                .Number(WearFields.ReRulePrice, (double)wear.ReRulePrice))
+            .Number(DieDocument.MassKg, design.MassKg)
+            .Number(DieDocument.PanelProfileMm, order.Tolerances.PanelProfileMm)
+            .Texts(DieDocument.Notes, design.Notes.Select(n => n.Text))
+            .Embedded(DieDocument.Layout, LayoutWriter.Write(design.Request.Layout, YieldAccount.Of(design.Request.Layout)));
         return json.Finish();
     }
 
@@ -101,39 +106,39 @@ public static class DieWriter
         .Select(g => (g.Key.Item1, g.Key.Item2, g.Sum(r => r.LengthMm)));
 
     private static void Edge(JsonOutput json, DieDesign design, DieEdge edge, int part) => json
-        .Number("panel", part)
-        .Text("letter", design.Letter(part) is { Length: > 0 } letter ? letter : null)
-        .Number("deviationMm", edge.DeviationMm)
-        .Number("offLayoutMm", edge.OffLayoutMm)
-        .Number("corners", edge.Corners.Count)
-        .Number("edgeLengthMm", edge.Arcs.Perimeter)
-        .Number("ruleLengthMm", design.RingMm(part))
-        .Arcs("arcs", edge.Arcs.Vertices)
+        .Number(EdgeFields.Panel, part)
+        .Text(EdgeFields.Letter, design.Letter(part) is { Length: > 0 } letter ? letter : null)
+        .Number(EdgeFields.DeviationMm, edge.DeviationMm)
+        .Number(EdgeFields.OffLayoutMm, edge.OffLayoutMm)
+        .Number(EdgeFields.Corners, edge.Corners.Count)
+        .Number(EdgeFields.EdgeLengthMm, edge.Arcs.Perimeter)
+        .Number(EdgeFields.RuleLengthMm, design.RingMm(part))
+        .Arcs(EdgeFields.Arcs, edge.Arcs.Vertices)
         .Object(
-            "ruleJoint",
+            EdgeFields.RuleJoint,
             joint => joint
-                .Number("x", design.Places[part]!.Joint.X)
-                .Number("y", design.Places[part]!.Joint.Y)
-                .Number("radiusMm", design.Places[part]!.JointRadiusMm))
-        .Rows("bridges", design.Places[part]!.Bridges, b => [b.Place.X, b.Place.Y]);
+                .Number(RuleJointFields.X, design.Places[part]!.Joint.X)
+                .Number(RuleJointFields.Y, design.Places[part]!.Joint.Y)
+                .Number(RuleJointFields.RadiusMm, design.Places[part]!.JointRadiusMm))
+        .Rows(EdgeFields.Bridges, design.Places[part]!.Bridges, b => [b.Place.X, b.Place.Y]);
 
     private static void Board(JsonOutput json, DieDesign design) => json
-        .Number("lengthMm", design.Gang.BoardLengthMm)
-        .Number("widthMm", design.Gang.BoardWidthMm)
-        .Number("landMm", design.Request.Order.Board.LandMm)
-        .Number("thicknessMm", design.Request.Order.Board.ThicknessMm)
-        .Number("loadXMm", design.Gang.LoadCentre.X)
-        .Number("loadYMm", design.Gang.LoadCentre.Y)
-        .Number("onBedXMm", design.Gang.BoardCentreOnBed.X)
-        .Number("onBedYMm", design.Gang.BoardCentreOnBed.Y)
-        .Number("loadOffBedXMm", design.Gang.LoadOffBed.X)
-        .Number("loadOffBedYMm", design.Gang.LoadOffBed.Y);
+        .Number(BoardFields.LengthMm, design.Gang.BoardLengthMm)
+        .Number(BoardFields.WidthMm, design.Gang.BoardWidthMm)
+        .Number(BoardFields.LandMm, design.Request.Order.Board.LandMm)
+        .Number(BoardFields.ThicknessMm, design.Request.Order.Board.ThicknessMm)
+        .Number(BoardFields.LoadXMm, design.Gang.LoadCentre.X)
+        .Number(BoardFields.LoadYMm, design.Gang.LoadCentre.Y)
+        .Number(BoardFields.OnBedXMm, design.Gang.BoardCentreOnBed.X)
+        .Number(BoardFields.OnBedYMm, design.Gang.BoardCentreOnBed.Y)
+        .Number(BoardFields.LoadOffBedXMm, design.Gang.LoadOffBed.X)
+        .Number(BoardFields.LoadOffBedYMm, design.Gang.LoadOffBed.Y);
 
     private static void Press(JsonOutput json, PressSpec press) => json
-        .Text("name", press.Name)
-        .Number("ratedForceKn", press.RatedForceKn)
-        .Number("allowedSharePercent", press.AllowedSharePercent)
-        .Number("bedLengthMm", press.Bed.LengthMm)
-        .Number("bedWidthMm", press.Bed.WidthMm)
-        .Number("marginMm", press.Bed.MarginMm);
+        .Text(PressFields.Name, press.Name)
+        .Number(PressFields.RatedForceKn, press.RatedForceKn)
+        .Number(PressFields.AllowedSharePercent, press.AllowedSharePercent)
+        .Number(PressFields.BedLengthMm, press.Bed.LengthMm)
+        .Number(PressFields.BedWidthMm, press.Bed.WidthMm)
+        .Number(PressFields.MarginMm, press.Bed.MarginMm);
 }

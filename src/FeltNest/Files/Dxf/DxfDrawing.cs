@@ -10,9 +10,9 @@ internal sealed record DxfDrawing(int? Unit, IReadOnlyList<DxfEntity> Entities)
 {
     /// <summary>The drawing of a file.</summary>
     /// <exception cref="InputException">Binary, not in pairs of code and value, or without entities.</exception>
-    public static DxfDrawing Read(string path)
+    public static DxfDrawing Read(InputText text)
     {
-        ReadOnlyMemory<byte> bytes = InputBytes.Read(path);
+        (string path, ReadOnlyMemory<byte> bytes) = (text.Name, text.Bytes);
         if (bytes.Span.Contains((byte)0))
         {
             throw new InputException(path, null, "is a binary file: save the drawing as ASCII DXF");

@@ -12,20 +12,21 @@ internal static class DxfOutline
 
     /// <summary>The outline of a file with what was assumed, healed and left aside.</summary>
     /// <exception cref="InputException">Names the line, the entity, what was found and what is allowed.</exception>
-    public static ImportedOutline Read(string path)
+    public static ImportedOutline Read(InputText text)
     {
         List<string> notes = [];
-        return DrawnOutline.Of(path, LoopJoiner.Join(path, Runs(path, notes), notes), notes);
+        return DrawnOutline.Of(text.Name, LoopJoiner.Join(text.Name, Runs(text, notes), notes), notes);
     }
 
     /// <summary>Every loop of a file.</summary>
     /// <exception cref="InputException">Names the line, the entity, what was found and what is allowed.</exception>
-    public static IReadOnlyList<IReadOnlyList<ArcVertex>> ReadAll(string path, List<string> notes) =>
-        LoopJoiner.JoinAll(path, Runs(path, notes), notes);
+    public static IReadOnlyList<IReadOnlyList<ArcVertex>> ReadAll(InputText text, List<string> notes) =>
+        LoopJoiner.JoinAll(text.Name, Runs(text, notes), notes);
 
-    private static IReadOnlyList<OpenChain> Runs(string path, List<string> notes)
+    private static IReadOnlyList<OpenChain> Runs(InputText text, List<string> notes)
     {
-        DxfDrawing drawing = DxfDrawing.Read(path);
+        string path = text.Name;
+        DxfDrawing drawing = DxfDrawing.Read(text);
         DxfRuns runs = new(Millimetres(path, drawing.Unit, notes));
         IReadOnlyList<OpenChain> found = runs.Of(Edges(drawing.Entities, notes));
         if (runs.Ignored.Count > 0)

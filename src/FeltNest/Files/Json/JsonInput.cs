@@ -1,4 +1,5 @@
 using System.Text.Json;
+using FeltNest.Files.Fields;
 
 namespace FeltNest.Files.Json;
 
@@ -8,17 +9,11 @@ internal static class JsonInput
     // Deeper nesting than any of our files has.
     private const int MostDepth = 16;
 
-    /// <summary>The top-level object of a file.</summary>
-    /// <exception cref="InputException">The file cannot be read, is not JSON, or holds no object.</exception>
-    public static JsonElement ReadObject(string path) => ReadObject(path, InputBytes.Read(path));
-
-    /// <summary>The top-level object of a text that is at hand already.</summary>
-    /// <param name="path">What messages call it.</param>
-    /// <param name="bytes">The text, UTF-8.</param>
+    /// <summary>The top-level object of a text.</summary>
     /// <exception cref="InputException">The text is not JSON, or holds no object.</exception>
-    public static JsonElement ReadObject(string path, ReadOnlyMemory<byte> bytes)
+    public static JsonElement ReadObject(InputText text)
     {
-        bytes = InputBytes.WithoutMark(bytes);
+        (string path, ReadOnlyMemory<byte> bytes) = (text.Name, text.Bytes);
         JsonElement root;
         try
         {
@@ -42,13 +37,13 @@ internal static class JsonInput
     /// <exception cref="InputException">Missing or not text.</exception>
     public static string SchemaOf(JsonElement root, string path, params string[] allowed)
     {
-        string found = !root.TryGetProperty("schema", out JsonElement schema)
-            ? throw new InputException(path, "schema", $"is missing; allowed: {string.Join(", ", allowed)}")
+        string found = !root.TryGetProperty(Document.SchemaField, out JsonElement schema)
+            ? throw new InputException(path, Document.SchemaField, $"is missing; allowed: {string.Join(", ", allowed)}")
             : schema.ValueKind == JsonValueKind.String ? schema.GetString()! : schema.GetRawText();
         return Array.IndexOf(allowed, found) >= 0
             ? found
             : throw new InputException(
-                path, "schema",
+                path, Document.SchemaField,
                 $"'{OneLine.Of(found)}' cannot be used here; allowed: {string.Join(", ", allowed)}{NearestWord.Hint(found, allowed)}");
     }
 }

@@ -9,12 +9,11 @@ public static class CheckWriter
     /// <summary>The bytes.</summary>
     public static byte[] Write(LayoutVerdict verdict)
     {
-        using JsonOutput json = new();
-        json.Text("schema", SchemaName.Check)
-            .Flag("passed", verdict.Passed)
-            .Number("leastGapMm", verdict.LeastGapMm)
-            .Texts("violations", verdict.Violations)
-            .Texts("notChecked", verdict.NotChecked);
+        using JsonOutput json = new(CheckDocument.Document);
+        json.Flag(CheckDocument.Passed, verdict.Passed)
+            .Number(CheckDocument.LeastGapMm, verdict.LeastGapMm)
+            .Texts(CheckDocument.Violations, verdict.Violations)
+            .Texts(CheckDocument.NotChecked, verdict.NotChecked);
         return json.Finish();
     }
 }

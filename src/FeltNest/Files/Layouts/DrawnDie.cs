@@ -28,9 +28,10 @@ public static class DrawnDie
     /// <exception cref="InputException">No sound drawing, a loop that is no outline, or cavities that overlap at this feed.</exception>
     public static RollLayout Read(string path, double feedMm, EdgeTrims trims, List<string> notes)
     {
-        IReadOnlyList<IReadOnlyList<ArcVertex>> loops = Path.GetExtension(path).Equals(".svg", StringComparison.OrdinalIgnoreCase)
-            ? SvgOutline.ReadAll(path, notes)
-            : DxfOutline.ReadAll(path, notes);
+        InputText text = InputText.OfFile(path);
+        IReadOnlyList<IReadOnlyList<ArcVertex>> loops = text.Ending == ".svg"
+            ? SvgOutline.ReadAll(text, notes)
+            : DxfOutline.ReadAll(text, notes);
         if (loops.Count > MostCavities)
         {
             throw new InputException(path, null, $"holds {loops.Count} closed loops: a die of at most {MostCavities} cavities is read");

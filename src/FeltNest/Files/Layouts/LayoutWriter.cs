@@ -3,6 +3,7 @@ using FeltNest.Files.Json;
 using FeltNest.Geometry;
 using FeltNest.Layout;
 using FeltNest.Yield;
+using static FeltNest.Files.Layouts.LayoutDocument;
 
 namespace FeltNest.Files.Layouts;
 
@@ -18,97 +19,97 @@ public static class LayoutWriter
     public static byte[] Write(
         RollLayout layout, YieldFigures yields, IReadOnlyList<string>? assumed = null, IReadOnlyList<LaidStrain>? laid = null)
     {
-        using JsonOutput json = new();
-        json.Text("schema", SchemaName.Layout);
-        json.Objects("panels", layout.Parts, WritePart);
-        json.Object("roll", roll => roll
-            .Number("widthMm", layout.RollWidthMm)
-            .Number("edgeMm", layout.Trims.LowerMm)
-            .Number("upperEdgeMm", layout.Trims.UpperMm)
-            .Number("usableWidthMm", layout.UsableWidthMm));
-        json.Number("gapMm", layout.GapMm);
-        json.Object("rules", rules => RulesFields.Write(rules, layout.Rules));
+        using JsonOutput json = new(LayoutDocument.Document);
+        json.Objects(LayoutDocument.Panels, layout.Parts, WritePart);
+        json.Object(LayoutDocument.Roll, roll => roll
+            .Number(RollFields.WidthMm, layout.RollWidthMm)
+            .Number(RollFields.EdgeMm, layout.Trims.LowerMm)
+            .Number(RollFields.UpperEdgeMm, layout.Trims.UpperMm)
+            .Number(RollFields.UsableWidthMm, layout.UsableWidthMm));
+        json.Number(LayoutDocument.GapMm, layout.GapMm);
+        json.Object(LayoutDocument.Rules, rules => LayoutRulesJson.Write(rules, layout.Rules));
         if (layout.Bands.Count == 1)
         {
-            json.Object("repeat", repeat => WriteRepeat(repeat, layout.Bands[0].Repeat));
+            json.Object(LayoutDocument.Repeat, repeat => WriteRepeat(repeat, layout.Bands[0].Repeat));
         }
         else
         {
-            json.Objects("bands", layout.Bands, (item, band) => item
-                .Number("yFromMm", band.YFromMm)
-                .Number("yToMm", band.YToMm)
-                .Object("repeat", repeat => WriteRepeat(repeat, band.Repeat)));
+            json.Objects(LayoutDocument.Bands, layout.Bands, (item, band) => item
+                .Number(BandFields.YFromMm, band.YFromMm)
+                .Number(BandFields.YToMm, band.YToMm)
+                .Object(BandFields.Repeat, repeat => WriteRepeat(repeat, band.Repeat)));
         }
 
-        json.Object("yield", fields => WriteYield(fields, yields));
-        json.Object("search", fields => SearchFields.Write(fields, layout.Search));
+        json.Object(LayoutDocument.Yield, fields => WriteYield(fields, yields));
+        json.Object(LayoutDocument.Search, fields => SearchRecordJson.Write(fields, layout.Search));
         if (laid is { Count: > 0 })
         {
-            json.Objects("laid", laid, WriteLaid);
+            json.Objects(LayoutDocument.Laid, laid, WriteLaid);
         }
 
         if (assumed is { Count: > 0 })
         {
-            json.Object("assumptions", item => item.Text("outline", string.Join("; ", assumed)));
+            json.Assumption("outline", string.Join("; ", assumed));
         }
 
         return json.Finish();
     }
 
     private static void WritePart(JsonOutput json, LayoutPart part) => json
-        .Text("name", part.Name)
-        .Text("ball", part.Ball)
-        .Number("areaMm2", part.AreaMm2)
-        .Number("perimeterMm", part.PerimeterMm)
-        .Number("massPerAreaGsm", part.MassPerAreaGsm)
-        .NumberOr("warpAngleDeg", part.WarpAngleDeg, "any")
-        .Outline("outline", part.Outline)
-        .Arcs("arcs", part.Arcs?.Vertices ?? part.Outline.Points.Select(p => new ArcVertex(p.X, p.Y, 0)));
+        .Text(PanelFields.Name, part.Name)
+        .Text(PanelFields.Ball, part.Ball)
+        .Number(PanelFields.AreaMm2, part.AreaMm2)
+        .Number(PanelFields.PerimeterMm, part.PerimeterMm)
+        .Number(PanelFields.MassPerAreaGsm, part.MassPerAreaGsm)
+        .NumberOr(PanelFields.WarpAngleDeg, part.WarpAngleDeg)
+        .Outline(PanelFields.Outline, part.Outline)
+        .Arcs(PanelFields.Arcs, part.Arcs?.Vertices ?? part.Outline.Points.Select(p => new ArcVertex(p.X, p.Y, 0)));
 
     private static void WriteRepeat(JsonOutput json, LayoutRepeat repeat)
     {
-        json.Number("lengthMm", repeat.LengthMm)
-            .Objects("panels", repeat.Panels, (item, placed) => item
-                .Number("panel", placed.Part)
-                .Number("xMm", placed.XMm)
-                .Number("yMm", placed.YMm)
-                .Number("angleDeg", placed.AngleDeg));
+        json.Number(RepeatFields.LengthMm, repeat.LengthMm)
+            .Objects(RepeatFields.Panels, repeat.Panels, (item, placed) => item
+                .Number(PlacedFields.Panel, placed.Part)
+                .Number(PlacedFields.XMm, placed.XMm)
+                .Number(PlacedFields.YMm, placed.YMm)
+                .Number(PlacedFields.AngleDeg, placed.AngleDeg));
         if (repeat.Strike is { } strike)
         {
-            json.Object("strike", item => item
-                .Number("panels", strike.Panels)
-                .Objects("places", strike.Places, (place, at) => place.Number("xMm", at.X).Number("yMm", at.Y))
-                .Number("lengthMm", strike.LengthMm)
-                .Number("widthMm", strike.WidthMm));
+            json.Object(RepeatFields.Strike, item => item
+                .Number(StrikeFields.Panels, strike.Panels)
+                .Objects(
+                    StrikeFields.Places, strike.Places, (place, at) => place.Number(StruckFields.XMm, at.X).Number(StruckFields.YMm, at.Y))
+                .Number(StrikeFields.LengthMm, strike.LengthMm)
+                .Number(StrikeFields.WidthMm, strike.WidthMm));
         }
     }
 
     private static void WriteYield(JsonOutput json, YieldFigures yields) => json
-        .Number("panelsPerMetre", yields.PanelsPerMetre)
-        .Number("ballsPerMetre", yields.BallsPerMetre)
-        .Number("utilisationPercent", yields.UtilisationPercent)
-        .Number("wastePercent", yields.WastePercent)
-        .Object("perThousandBalls", usage => usage
-            .Number("metres", yields.PerThousandBalls.Metres)
-            .Number("squareMetres", yields.PerThousandBalls.SquareMetres)
-            .Number("kilograms", yields.PerThousandBalls.Kilograms))
-        .Object("account", account => account
-            .Number("goodPanelsPercent", yields.Account.GoodPanelsPercent)
-            .Number("betweenPanelsPercent", yields.Account.BetweenPanelsPercent)
-            .Number("unusedEdgePercent", yields.Account.UnusedEdgePercent)
-            .Number("edgeTrimPercent", yields.Account.EdgeTrimPercent));
+        .Number(YieldFields.PanelsPerMetre, yields.PanelsPerMetre)
+        .Number(YieldFields.BallsPerMetre, yields.BallsPerMetre)
+        .Number(YieldFields.UtilisationPercent, yields.UtilisationPercent)
+        .Number(YieldFields.WastePercent, yields.WastePercent)
+        .Object(YieldFields.PerThousandBalls, usage => usage
+            .Number(PerThousandBallsFields.Metres, yields.PerThousandBalls.Metres)
+            .Number(PerThousandBallsFields.SquareMetres, yields.PerThousandBalls.SquareMetres)
+            .Number(PerThousandBallsFields.Kilograms, yields.PerThousandBalls.Kilograms))
+        .Object(YieldFields.Account, account => account
+            .Number(AccountFields.GoodPanelsPercent, yields.Account.GoodPanelsPercent)
+            .Number(AccountFields.BetweenPanelsPercent, yields.Account.BetweenPanelsPercent)
+            .Number(AccountFields.UnusedEdgePercent, yields.Account.UnusedEdgePercent)
+            .Number(AccountFields.EdgeTrimPercent, yields.Account.EdgeTrimPercent));
 
     private static void WriteLaid(JsonOutput json, LaidStrain laid) => json
-        .Number("designAngleDeg", laid.DesignAngleDeg)
-        .Number("laidAngleDeg", laid.LaidAngleDeg)
-        .ObjectOrNull("edgeHeld", laid.Wrap.EdgeHeld, (held, item) => held
-            .Number("energyNmm", item.EnergyNmm)
-            .Number("maxStretchPercent", item.MaxStretchPercent)
-            .Number("maxCompressionPercent", item.MaxCompressionPercent)
-            .Number("edgePullNPerMm", item.EdgePullNPerMm))
-        .Text("whyNotHeld", laid.Wrap.WhyNotHeld)
-        .Object("edgeFree", free => free
-            .Number("energyNmm", laid.Wrap.EdgeFree.EnergyNmm)
-            .Number("largestGapMm", laid.Wrap.EdgeFree.LargestGapMm)
-            .Number("largestOverlapMm", laid.Wrap.EdgeFree.LargestOverlapMm));
+        .Number(LaidFields.DesignAngleDeg, laid.DesignAngleDeg)
+        .Number(LaidFields.LaidAngleDeg, laid.LaidAngleDeg)
+        .ObjectOrNull(LaidFields.EdgeHeld, laid.Wrap.EdgeHeld, (held, item) => held
+            .Number(EdgeHeldFields.EnergyNmm, item.EnergyNmm)
+            .Number(EdgeHeldFields.MaxStretchPercent, item.MaxStretchPercent)
+            .Number(EdgeHeldFields.MaxCompressionPercent, item.MaxCompressionPercent)
+            .Number(EdgeHeldFields.EdgePullNPerMm, item.EdgePullNPerMm))
+        .Text(LaidFields.WhyNotHeld, laid.Wrap.WhyNotHeld)
+        .Object(LaidFields.EdgeFree, free => free
+            .Number(EdgeFreeFields.EnergyNmm, laid.Wrap.EdgeFree.EnergyNmm)
+            .Number(EdgeFreeFields.LargestGapMm, laid.Wrap.EdgeFree.LargestGapMm)
+            .Number(EdgeFreeFields.LargestOverlapMm, laid.Wrap.EdgeFree.LargestOverlapMm));
 }

@@ -1,6 +1,8 @@
+using FeltNest.Files.Fields;
 using FeltNest.Files.Json;
 using FeltNest.Layout;
 using FeltNest.Yield;
+using static FeltNest.Files.Layouts.LayoutDocument;
 
 namespace FeltNest.Files.Layouts;
 
@@ -31,29 +33,33 @@ public static class StatedYield
     /// <summary>Reads the stated figures of <c>yield</c> where the file has them.</summary>
     internal static void Collect(JsonFields top, List<StatedFigure> stated)
     {
-        if (!top.Has("yield"))
+        if (top.OptionalObject(LayoutDocument.Yield) is not { } yields)
         {
             return;
         }
 
-        JsonFields yields =
-            top.Object("yield", "panelsPerMetre", "ballsPerMetre", "utilisationPercent", "wastePercent", "perThousandBalls", "account");
-        Add(yields, stated, "panelsPerMetre", "ballsPerMetre", "utilisationPercent", "wastePercent");
-        JsonFields usage = yields.Object("perThousandBalls", "metres", "squareMetres", "kilograms");
+        Add(
+            yields, stated, YieldFields.PanelsPerMetre, YieldFields.BallsPerMetre, YieldFields.UtilisationPercent,
+            YieldFields.WastePercent);
+        JsonFields usage = yields.Object(YieldFields.PerThousandBalls);
         // Felt per thousand balls has no value where no panel finds its partner.
-        stated.Add(new(usage.PathOf("metres"), usage.OptionalNumber("metres") ?? double.PositiveInfinity));
-        stated.Add(new(usage.PathOf("squareMetres"), usage.OptionalNumber("squareMetres") ?? double.PositiveInfinity));
-        if (usage.Has("kilograms"))
+        foreach (NumberField field in (NumberField[])[PerThousandBallsFields.Metres, PerThousandBallsFields.SquareMetres])
         {
-            Add(usage, stated, "kilograms");
+            stated.Add(new(usage.PathOf(field), usage.OptionalNumber(field) ?? double.PositiveInfinity));
         }
 
-        JsonFields account = yields.Object("account", "goodPanelsPercent", "betweenPanelsPercent", "unusedEdgePercent", "edgeTrimPercent");
-        Add(account, stated, "goodPanelsPercent", "betweenPanelsPercent", "unusedEdgePercent", "edgeTrimPercent");
+        if (usage.Has(PerThousandBallsFields.Kilograms))
+        {
+            Add(usage, stated, PerThousandBallsFields.Kilograms);
+        }
+
+        Add(
+            yields.Object(YieldFields.Account), stated, AccountFields.GoodPanelsPercent, AccountFields.BetweenPanelsPercent,
+            AccountFields.UnusedEdgePercent, AccountFields.EdgeTrimPercent);
     }
 
-    private static void Add(JsonFields fields, List<StatedFigure> stated, params string[] names) =>
-        stated.AddRange(names.Select(name => new StatedFigure(fields.PathOf(name), fields.Number(name))));
+    private static void Add(JsonFields fields, List<StatedFigure> stated, params NumberField[] figures) =>
+        stated.AddRange(figures.Select(figure => new StatedFigure(fields.PathOf(figure), fields.Number(figure))));
 
     private static Dictionary<string, double> Computed(RollLayout layout, YieldFigures yields)
     {

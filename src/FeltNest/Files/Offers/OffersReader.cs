@@ -1,5 +1,7 @@
 using FeltNest.Cost.Offers;
 using FeltNest.Files.Csv;
+using FeltNest.Files.Fields;
+using static FeltNest.Files.Offers.OffersListing;
 
 namespace FeltNest.Files.Offers;
 
@@ -9,30 +11,27 @@ public static class OffersReader
     /// <summary>Most offers of one list.</summary>
     public const int MostOffers = 60;
 
-    private static readonly string[] Required = ["name", "felt", "widthMm", "lengthM", "price", "priceUnit", "currency"];
-    private static readonly string[] Optional =
-    [
-        "leastWidthMm", "edgeMm", "massPerAreaGsm", "massBasis", "faultPercent", "minimumM", "lot", "priceLow", "priceHigh",
-    ];
-    private static readonly string[] Bases = ["bare", "coated"];
-
     /// <summary>The offers of a file in its order.</summary>
     /// <exception cref="InputException">Names the file, the line, the column, the value found and what is allowed.</exception>
-    public static IReadOnlyList<FeltOffer> Read(string path)
+    public static IReadOnlyList<FeltOffer> Read(string path) => Read(InputText.OfFile(path));
+
+    /// <summary>The offers of a text in its order.</summary>
+    /// <exception cref="InputException">Names the text, the line, the column, the value found and what is allowed.</exception>
+    public static IReadOnlyList<FeltOffer> Read(InputText text)
     {
         List<FeltOffer> offers = [];
-        foreach (CsvRow row in CsvTable.Read(path, Required, Optional).Rows)
+        foreach (CsvRow row in CsvTable.Read(text, OffersListing.Listing).Rows)
         {
             FeltOffer offer = Offer(row);
             if (offers.Exists(o => o.Name == offer.Name))
             {
-                throw row.Fault("name", $"'{offer.Name}' stands in the list twice: every offer needs a name of its own");
+                throw row.Fault(Name, $"'{offer.Name}' stands in the list twice: every offer needs a name of its own");
             }
 
             offers.Add(offer);
             if (offers.Count > MostOffers)
             {
-                throw row.Fault("name", $"is one offer too many: at most {MostOffers} are compared at once");
+                throw row.Fault(Name, $"is one offer too many: at most {MostOffers} are compared at once");
             }
         }
 
@@ -41,31 +40,29 @@ public static class OffersReader
 
     private static FeltOffer Offer(CsvRow row)
     {
-        double width = row.Number("widthMm", 10, 10_000, "mm");
-        double? least = row.OptionalNumber("leastWidthMm", 10, 10_000, "mm");
+        double width = row.Number(WidthMm);
+        double? least = row.OptionalNumber(LeastWidthMm);
         if (least > width)
         {
             throw row.Fault(
-                "leastWidthMm",
+                LeastWidthMm,
                 FormattableString.Invariant($"{least} is above the nominal width of {width} mm: the guaranteed width is the lesser one"));
         }
 
-        if (row.Word("priceUnit", PriceUnits.Words) == PriceUnits.WordOf(PriceUnit.Kilogram) && !row.Has("massPerAreaGsm"))
+        PriceUnit unit = PriceUnits.Find(row.Word(OffersListing.PriceUnit))!.Value;
+        if (unit == Cost.Offers.PriceUnit.Kilogram && !row.Has(MassPerAreaGsm))
         {
             throw row.Fault(
-                "massPerAreaGsm",
-                "is blank and the price is per kg: give the mass of the felt as it is bought, coated or bare, 50 to 3000 g/m2");
+                MassPerAreaGsm,
+                "is blank and the price is per kg: give the mass of the felt as it is bought, coated or bare, "
+                    + $"{MassPerAreaGsm.RangeWords} {MassPerAreaGsm.UnitWord}");
         }
 
-        FeltPrice price = new(
-            row.Money("price", 0.0001m, 1_000_000_000m, "in its currency"), PriceUnits.Find(row.Word("priceUnit", PriceUnits.Words))!.Value,
-            Currency(row));
+        FeltPrice price = new(row.Money(Price), unit, row.Currency(Currency));
         return new FeltOffer(
-            row.Text("name"), row.Text("felt"), width, row.Number("lengthM", 0.1, 100_000, "m"), price, least,
-            row.OptionalNumber("edgeMm", 0, 1000, "mm"),
-            row.OptionalNumber("massPerAreaGsm", 50, 3000, "g/m2"), row.Has("massBasis") ? row.Word("massBasis", Bases) : null,
-            row.OptionalNumber("faultPercent", 0, 90, "%"),
-            row.OptionalNumber("minimumM", 0, 1_000_000, "m"), row.OptionalText("lot"))
+            row.Text(Name), row.Text(Felt), width, row.Number(LengthM), price, least, row.OptionalNumber(EdgeMm),
+            row.OptionalNumber(MassPerAreaGsm), row.OptionalWord(MassBasis), row.OptionalNumber(FaultPercent),
+            row.OptionalNumber(MinimumM), row.OptionalText(Lot))
         {
             PriceRange = PriceRange(row, price),
         };
@@ -74,15 +71,9 @@ public static class OffersReader
     // Either end may be left out: it is the price itself then.
     private static (decimal Low, decimal High)? PriceRange(CsvRow row, FeltPrice price)
     {
-        decimal End(string column, decimal low, decimal high) =>
-            row.Has(column) ? row.Money(column, low, high, "(priceLow to price to priceHigh)") : price.Amount;
-        return row.Has("priceLow") || row.Has("priceHigh")
-            ? (End("priceLow", 0.0001m, price.Amount), End("priceHigh", price.Amount, 1_000_000_000m))
+        decimal End(NumberField column, decimal low, decimal high) => row.Has(column) ? row.Money(column, low, high) : price.Amount;
+        return row.Has(PriceLow) || row.Has(PriceHigh)
+            ? (End(PriceLow, (decimal)PriceLow.Range.Low, price.Amount), End(PriceHigh, price.Amount, (decimal)PriceHigh.Range.High))
             : null;
     }
-
-    private static string Currency(CsvRow row) =>
-        row.Text("currency") is { } word && CurrencyWord.IsSound(word)
-            ? word
-            : throw row.Fault("currency", $"'{row.Text("currency")}' is not allowed: {CurrencyWord.Allowed}");
 }

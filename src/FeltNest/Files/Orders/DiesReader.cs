@@ -2,7 +2,7 @@ using FeltNest.Files.Csv;
 using FeltNest.Files.Layouts;
 using FeltNest.Layout;
 using FeltNest.Rolls.Orders;
-using FeltNest.Rolls.Plan;
+using static FeltNest.Files.Orders.DiesListing;
 
 namespace FeltNest.Files.Orders;
 
@@ -12,61 +12,64 @@ public static class DiesReader
     /// <summary>Most dies of one list.</summary>
     public const int MostDies = 200;
 
-    private static readonly string[] Required = ["die", "ball", "layout", "strikesLeft"];
-    private static readonly string[] Optional = ["repeats", "mostWidthMm", "makePrice", "lifeStrikes", "reRules", "reRulePrice"];
-
     /// <summary>The dies of a file in its order.</summary>
     /// <exception cref="InputException">Names the file, the line, the column, the value found and what is allowed.</exception>
-    public static IReadOnlyList<CutDie> Read(string path)
+    public static IReadOnlyList<CutDie> Read(string path) => Read(InputText.OfFile(path));
+
+    /// <summary>The dies of a text in its order.</summary>
+    /// <exception cref="InputException">Names the text, the line, the column, the value found and what is allowed.</exception>
+    public static IReadOnlyList<CutDie> Read(InputText text)
     {
         Dictionary<string, RollLayout> layouts = [];
         List<CutDie> dies = [];
-        foreach (CsvRow row in CsvTable.Read(path, Required, Optional).Rows)
+        foreach (CsvRow row in CsvTable.Read(text, Listing).Rows)
         {
-            CutDie die = Die(row, path, layouts);
+            CutDie die = Read(row, text, layouts);
             if (dies.Exists(d => d.Name == die.Name))
             {
-                throw row.Fault("die", $"'{die.Name}' stands in the list twice: every die needs a name of its own");
+                throw row.Fault(DiesListing.Die, $"'{die.Name}' stands in the list twice: every die needs a name of its own");
             }
 
-            dies.Add(dies.Count < MostDies ? die : throw row.Fault("die", $"is one too many: at most {MostDies} dies are planned at once"));
+            dies.Add(
+                dies.Count < MostDies
+                    ? die
+                    : throw row.Fault(DiesListing.Die, $"is one too many: at most {MostDies} dies are planned at once"));
         }
 
         return dies;
     }
 
-    private static CutDie Die(CsvRow row, string path, Dictionary<string, RollLayout> layouts)
+    private static CutDie Read(CsvRow row, InputText text, Dictionary<string, RollLayout> layouts)
     {
-        string file = Path.Combine(Path.GetDirectoryName(path) ?? string.Empty, row.Text("layout"));
-        int repeats = Whole(row, "repeats", 1, StrikePlanner.MostRepeats) ?? 1;
-        int reRules = Whole(row, "reRules", 0, 1000) ?? 0;
+        string file = text.Beside(row.Text(DiesListing.Layout));
+        int repeats = row.Whole(Repeats);
+        int reRules = row.Whole(ReRules);
         if (!layouts.TryGetValue(file, out RollLayout? layout))
         {
             layouts.Add(file, layout = LayoutReader.Read(file).Layout);
         }
 
-        bool make = row.Has("makePrice");
-        int left = Whole(row, "strikesLeft", 0, 1_000_000_000)
-            ?? throw row.Fault("strikesLeft", "is blank: a number is wanted, 0 for a die not made yet");
+        bool make = row.Has(MakePrice);
+        int left = row.OptionalWhole(StrikesLeft)
+            ?? throw row.Fault(StrikesLeft, "is blank: a number is wanted, 0 for a die not made yet");
         if (make && left > 0)
         {
             throw row.Fault(
-                "makePrice", $"stands beside {left} strikes left: a die with a price to make is not there yet, so its strikesLeft is 0");
+                MakePrice, $"stands beside {left} strikes left: a die with a price to make is not there yet, so its strikesLeft is 0");
         }
 
-        if ((make || reRules > 0) && !row.Has("lifeStrikes"))
+        if ((make || reRules > 0) && !row.Has(LifeStrikes))
         {
-            throw row.Fault("lifeStrikes", $"is blank: a die that is {(make ? "made" : "ruled again")} needs the strikes of a new rule");
+            string renewed = make ? "made" : "ruled again";
+            throw row.Fault(LifeStrikes, $"is blank: a die that is {renewed} needs the strikes of a new rule");
         }
 
         try
         {
             return new CutDie(
-                row.Text("die"), row.Text("ball"), StrikeShape.Of(layout, repeats),
-                row.OptionalNumber("mostWidthMm", 10, 10_000, "mm") ?? 10_000, left,
-                make ? row.Money("makePrice", 0, 1_000_000_000m, "in the currency of the plan") : null,
-                Whole(row, "lifeStrikes", 1, 1_000_000_000) ?? 0,
-                reRules > 0 ? row.Money("reRulePrice", 0, 1_000_000_000m, "in the currency of the plan") : 0, reRules)
+                row.Text(DiesListing.Die), row.Text(DiesListing.Ball), StrikeShape.Of(layout, repeats),
+                row.OptionalNumber(MostWidthMm) ?? MostWidthMm.Default!.Value, left, make ? row.Money(MakePrice) : null,
+                row.OptionalWhole(LifeStrikes) ?? 0, reRules > 0 ? row.Money(ReRulePrice) : 0, reRules)
             {
                 Drawn = (layout, repeats),
             };
@@ -76,8 +79,4 @@ public static class DiesReader
             throw error.InFile(file);
         }
     }
-
-    private static int? Whole(CsvRow row, string column, int low, int high) =>
-        row.OptionalNumber(column, low, high, string.Empty) is not { } value ? null
-        : value == Math.Floor(value) ? (int)value : throw row.Fault(column, FormattableString.Invariant($"{value} is not a whole number"));
 }

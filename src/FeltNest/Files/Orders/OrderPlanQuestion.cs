@@ -1,110 +1,71 @@
 using System.Text.Json;
+using FeltNest.Files.Fields;
 using FeltNest.Files.Json;
-using FeltNest.Files.Offers;
 using FeltNest.Rolls;
 using FeltNest.Rolls.Orders;
+using static FeltNest.Files.Orders.OrderPlanDocument;
 
 namespace FeltNest.Files.Orders;
 
 /// <summary>Reads the question that a plan of orders carries.</summary>
 internal static class OrderPlanQuestion
 {
-    /// <summary>Longest roll, m, as in a list of stock.</summary>
-    internal const double MostMetres = 100_000;
-
-    // A week for a change of dies.
-    private const double MostMinutes = 10_000;
-
-    // New rules of one die, panels of one strike and kinds of them: far above what dies and layouts have.
-    private const int MostReRules = 1000;
-    private const int MostPanels = 1_000_000;
-    private const int MostClasses = 1000;
-
-    // More presses than any one room has.
-    private const int MostPresses = 100;
-
-    private static readonly string[] RollNames =
-    [
-        "roll", "felt", "lot", "widthMm", "lengthM", "beginM", "pricePerMetre", "faultPercent", "received", "measured",
-    ];
-
     /// <summary>The question.</summary>
     /// <exception cref="InputException">Names the file, the field, the value found and what is allowed.</exception>
     public static OrderQuestion Read(JsonFields top) => new(
+        [.. top.Objects(OrderPlanDocument.Orders).Select(Order)],
+        [.. top.Objects(Stock).Select(item => Roll(item, null))],
         [
-            .. top
-                .ObjectsUpTo(OrdersReader.MostOrders, "orders", "order", "ball", "balls", "due", "lots", "felt", "reserveBalls")
-                .Select(Order),
+            .. top.Objects(OrderPlanDocument.Offers)
+                .Select(item => new FeltPurchase(Roll(item, item.Text(StockFields.Roll)), item.Number(OfferFields.MinimumM))),
         ],
-        [.. top.ObjectsUpTo(StockReader.MostRolls, "stock", RollNames).Select(item => Roll(item, null))],
-        [
-            .. top
-                .ObjectsUpTo(OffersReader.MostOffers, "offers", [.. RollNames, "minimumM"])
-                .Select(item => new FeltPurchase(Roll(item, item.Text("roll")), item.Number("minimumM"))),
-        ],
-        [.. top.ObjectsUpTo(
-            DiesReader.MostDies, "rack", "die", "ball", "feedMm", "lengthMm", "acrossMm", "gapMm", "leastWidthMm", "mostWidthMm", "classes",
-            "strikesLeft", "makePrice", "lifeStrikes", "reRulePrice", "reRules").Select(
-                Die)],
-        [
-            .. top
-                .ObjectsUpTo(
-                    MostPresses, "presses", "press", "boardLengthMm", "boardWidthMm", "strokesPerMinute", "changeOverMinutes", "hours",
-                    "dies")
-                .Select(Press),
-        ],
-        Rules(top));
+        [.. top.Objects(Rack).Select(Die)],
+        [.. top.Objects(OrderPlanDocument.Presses).Select(Press)],
+        RulesOf(top));
 
-    private static OrderRules Rules(JsonFields top)
+    private static OrderRules RulesOf(JsonFields top)
     {
-        JsonFields item = top.Object(
-            "rules", "start", "hoursPerDay", "endLossMm", "rejectPercent", "unpairedPercent", "remnantValuePercent", "leastRemnantM",
-            "leastCutM", "perStrike", "hourRate");
+        JsonFields item = top.Object(Rules);
         return new OrderRules(
-            top.Text("currency"), Day(item, "start"), item.Within("hoursPerDay", 0.1, 24), item.Number("endLossMm"),
-            item.Within("rejectPercent", 0, 100), item.Within("unpairedPercent", 0, 100), item.Within("remnantValuePercent", 0, 100),
-            item.Number("leastRemnantM"), item.Number("leastCutM"),
-            item.Amount("perStrike"), item.Amount("hourRate"));
+            top.Currency(Currency), Day(item, RulesFields.Start), item.Number(RulesFields.HoursPerDay), item.Number(RulesFields.EndLossMm),
+            item.Number(RulesFields.RejectPercent), item.Number(RulesFields.UnpairedPercent), item.Number(RulesFields.RemnantValuePercent),
+            item.Number(RulesFields.LeastRemnantM), item.Number(RulesFields.LeastCutM), item.Amount(RulesFields.PerStrike),
+            item.Amount(RulesFields.HourRate));
     }
 
     private static CoverOrder Order(JsonFields item) => new(
-        item.Text("order"), item.Text("ball"), item.Count("balls"), Day(item, "due"), item.Text("lots") == "one",
-        item.Has("felt") ? item.Text("felt") : null, item.Count("reserveBalls"));
+        item.Text(OrderFields.Order), item.Text(OrderFields.Ball), item.Whole(OrderFields.Balls), Day(item, OrderFields.Due),
+        item.Word(OrderFields.Lots) == OrdersListing.OneLot, item.OptionalText(OrderFields.Felt), item.Whole(OrderFields.ReserveBalls));
 
     private static StockRoll Roll(JsonFields item, string? offer) => new(
-        item.Text("roll"), item.Text("felt"), item.Text("lot"), item.Number("widthMm"), item.Within("lengthM", 0, MostMetres),
-        item.Amount("pricePerMetre"), item.Within("faultPercent", 0, 100),
-        item.Has("received") ? Day(item, "received") : null, offer)
+        item.Text(StockFields.Roll), item.Text(StockFields.Felt), item.Text(StockFields.Lot), item.Number(StockFields.WidthMm),
+        item.Number(StockFields.LengthM), item.Amount(StockFields.PricePerMetre), item.Number(StockFields.FaultPercent),
+        item.Has(StockFields.Received) ? Day(item, StockFields.Received) : null, offer)
     {
-        BeginM = item.Within("beginM", 0, MostMetres),
-        MeasuredShares = item.ByName(DiesReader.MostDies, "measured", part => part.Within("goodShare", 0, 1), "die", "goodShare"),
+        BeginM = item.Number(StockFields.BeginM),
+        MeasuredShares = item.ByName(StockFields.Measured, MeasuredFields.Die, part => part.Number(MeasuredFields.GoodShare)),
     };
 
     private static CutDie Die(JsonFields item) => new(
-        item.Text("die"), item.Text("ball"),
+        item.Text(RackFields.Die), item.Text(RackFields.Ball),
         new StrikeShape(
-            item.Number("feedMm") is > 0 and var feed ? feed : throw item.Fault("feedMm", "is not above 0"), item.Number("lengthMm"),
-            item.Number("acrossMm"), item.Number("gapMm"),
-            item.Number("leastWidthMm"),
-            [.. item.ObjectsUpTo(MostClasses, "classes", "panels").Select(part => part.WholeWithin("panels", 0, MostPanels))]),
-        item.Number("mostWidthMm"), item.Count("strikesLeft"), item.Has("makePrice") ? item.Amount("makePrice") : null,
-        item.Count("lifeStrikes"), item.Amount("reRulePrice"),
-        item.WholeWithin("reRules", 0, MostReRules));
+            item.Number(RackFields.FeedMm), item.Number(RackFields.LengthMm), item.Number(RackFields.AcrossMm),
+            item.Number(RackFields.GapMm), item.Number(RackFields.LeastWidthMm),
+            [.. item.Objects(RackFields.Classes).Select(part => part.Whole(ClassFields.Panels))]),
+        item.Number(RackFields.MostWidthMm), item.Whole(RackFields.StrikesLeft),
+        item.Has(RackFields.MakePrice) ? item.Amount(RackFields.MakePrice) : null, item.Whole(RackFields.LifeStrikes),
+        item.Amount(RackFields.ReRulePrice), item.Whole(RackFields.ReRules));
 
     private static PressSpec Press(JsonFields item) => new(
-        item.Text("press"), 1, 100, new PressBed(item.Number("boardLengthMm"), item.Number("boardWidthMm"), 0), null,
-        item.Number("strokesPerMinute"), item.Within("changeOverMinutes", 0, MostMinutes),
-        item.OptionalNumber("hours"), 1, 0, 0,
-        [
-            .. item
-                .Array("dies")
-                .EnumerateArray()
-                .Select(name =>
-                    name.ValueKind == JsonValueKind.String
-                        ? name.GetString()!
-                        : throw item.Fault("dies", $"holds {JsonFields.KindName(name)} where names of dies are wanted")),
-        ]);
+        item.Text(PressFields.Press), 1, 100,
+        new PressBed(item.Number(PressFields.BoardLengthMm), item.Number(PressFields.BoardWidthMm), 0), null,
+        item.Number(PressFields.StrokesPerMinute), item.Number(PressFields.ChangeOverMinutes), item.OptionalNumber(PressFields.Hours), 1, 0,
+        0, [.. item.Array(PressFields.Dies).EnumerateArray().Select(name => DieName(item, name))]);
 
-    private static DateOnly Day(JsonFields item, string name) =>
-        OrdersReader.DayOf(item.Text(name)) ?? throw item.Fault(name, $"'{item.Text(name)}' is not a day: write it as 2026-03-31");
+    private static string DieName(JsonFields item, JsonElement name) => name.ValueKind == JsonValueKind.String
+        ? name.GetString()!
+        : throw item.Fault(PressFields.Dies, $"holds {JsonFields.KindName(name)} where names of dies are wanted");
+
+    private static DateOnly Day(JsonFields item, DayField field) =>
+        OrdersReader.DayOf(item.Text(field)) ?? throw item.Fault(field, $"'{item.Text(field)}' is not a day: write it as 2026-03-31");
 }

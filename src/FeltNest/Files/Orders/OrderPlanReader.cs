@@ -1,82 +1,78 @@
 using System.Text.Json;
+using FeltNest.Files.Fields;
 using FeltNest.Files.Json;
-using FeltNest.Files.Offers;
 using FeltNest.Rolls.Orders;
 using FeltNest.Rolls.Orders.Check;
 using FeltNest.Rolls.Orders.Planned;
+using static FeltNest.Files.Orders.OrderPlanDocument;
 
 namespace FeltNest.Files.Orders;
 
 /// <summary>Reads a plan of orders (schema feltnest/order-plan/1) for checking.</summary>
 public static class OrderPlanReader
 {
-    // Most entries of one list: far above what the planner takes and gives.
-    private const int MostItems = 10_000;
-
-    // Hours of work from the start: eleven years without a break.
-    private const double MostHours = 100_000;
-
     /// <summary>The plan of a JSON object already read from a file.</summary>
     /// <exception cref="InputException">Names the file, the field, the value found and what is allowed.</exception>
     internal static StatedOrders Read(string path, JsonElement root)
     {
-        JsonInput.SchemaOf(root, path, SchemaName.OrderPlan);
-        JsonFields top = JsonFields.Top(
-            path, root, "schema", "cost", "currency", "bound", "gapPercent", "costs", "assignments", "purchases", "shortfalls", "late",
-            "remnants", "dies", "search", "rules", "orders", "stock", "offers",
-            "rack", "presses");
+        JsonFields top = JsonFields.Top(path, root, OrderPlanDocument.Document);
         OrderQuestion question = OrderPlanQuestion.Read(top);
-        List<RollPurchase> bought = [.. top
-            .ObjectsUpTo(OffersReader.MostOffers, "purchases", "offer", "rolls", "metres", "price")
-            .Select(item =>
-            new RollPurchase(Named(item, "offer", question.Offers, o => o.Roll.Name), Rolls(item)))];
+        List<RollPurchase> bought =
+        [
+            .. top.Objects(Purchases).Select(item => new RollPurchase(
+                Named(item, PurchaseFields.Offer, question.Offers, o => o.Roll.Name), item.Whole(PurchaseFields.Rolls))),
+        ];
         StockRoll[] rolls = [.. question.Rolls, .. bought.SelectMany(p => Enumerable.Range(1, p.Rolls).Select(p.Offer.Copy))];
-        List<OrderCut> cuts = [.. top
-            .ObjectsUpTo(
-                MostItems, "assignments", "number", "order", "roll", "die", "press", "metres", "goodBalls", "strikes", "fromM", "startHour",
-                "endHour", "day")
-            .Select(item => new OrderCut(
-            item.Whole("number"), Named(item, "order", question.Orders, o => o.Name), Named(item, "roll", rolls, r => r.Name),
-            Named(item, "die", question.Dies, d => d.Name),
-            Named(item, "press", question.Presses, p => p.Name), item.Count("strikes"), item.Count("goodBalls"), item.Number("fromM"),
-            item.Within("startHour", -1, MostHours), item.Within("endHour", -1, MostHours)))];
-        List<KeptRemnant> remnants = [.. top
-            .ObjectsUpTo(MostItems, "remnants", "roll", "felt", "lot", "widthMm", "lengthM", "begun", "ageDays", "reserved")
-            .Select(item => new KeptRemnant(
-            Named(item, "roll", rolls, r => r.Name), item.Within("lengthM", 0, OrderPlanQuestion.MostMetres), item.Flag("begun"),
-            [
-                .. item
-                    .Objects("reserved", "order", "metres")
-                    .Select(part => (Named(part, "order", question.Orders, o => o.Name), part.Number("metres"))),
-            ]))];
-        List<DieWork> dies = [.. top
-            .ObjectsUpTo(MostItems, "dies", "die", "press", "strikes", "make", "reRules", "price", "strikesAfter")
-            .Select(item => new DieWork(
-            Named(item, "die", question.Dies, d => d.Name), Named(item, "press", question.Presses, p => p.Name), item.Count("strikes")))];
-        JsonFields search = top.Object("search", "effort", "cutShort", "made", "leastShortBalls", "leastLate");
-        PlanProof proof = new(
-            top.Has("bound") ? top.Amount("bound") : null, search.Number("leastShortBalls"), search.Number("leastLate"),
-            search.Flag("cutShort"), search.Whole("effort"), search.Flag("made"));
+        List<OrderCut> cuts = [.. top.Objects(Assignments).Select(item => Cut(item, question, rolls))];
+        List<KeptRemnant> remnants = [.. top.Objects(Remnants).Select(item => Remnant(item, question, rolls))];
+        List<DieWork> dies =
+        [
+            .. top.Objects(OrderPlanDocument.Dies).Select(item => new DieWork(
+                Named(item, DieFields.Die, question.Dies, d => d.Name), Named(item, DieFields.Press, question.Presses, p => p.Name),
+                item.Whole(DieFields.Strikes))),
+        ];
         return new StatedOrders(
-            new OrderPlan(question, cuts, bought, remnants, [], dies, proof), top.Amount("cost"), top.OptionalNumber("gapPercent"),
-            top.ByName(
-                MostItems, "shortfalls", item => (Known(item).Count("balls"), item.Count("reserveBalls")), "order", "balls", "reserveBalls",
-                "reason"),
-            top.ByName(MostItems, "late", item => Known(item).Count("days"), "order", "due", "done", "days"));
-
-        JsonFields Known(JsonFields item)
-        {
-            Named(item, "order", question.Orders, o => o.Name);
-            return item;
-        }
+            new OrderPlan(question, cuts, bought, remnants, [], dies, Proof(top)), top.Amount(OrderPlanDocument.Cost),
+            top.OptionalNumber(GapPercent),
+            top.ByName(Shortfalls, ShortfallFields.Order, item => Short(item, question)),
+            top.ByName(OrderPlanDocument.Late, LateFields.Order, item => Known(item, LateFields.Order, question).Whole(LateFields.Days)));
     }
 
-    private static int Rolls(JsonFields item) =>
-        item.Whole("rolls") is >= 0 and <= MostItems and var rolls
-            ? rolls
-            : throw item.Fault("rolls", $"{item.Whole("rolls")} is outside 0 to {MostItems}");
+    private static PlanProof Proof(JsonFields top)
+    {
+        JsonFields search = top.Object(Search);
+        return new PlanProof(
+            top.Has(Bound) ? top.Amount(Bound) : null, search.Number(SearchFields.LeastShortBalls), search.Number(SearchFields.LeastLate),
+            search.Flag(SearchFields.CutShort), search.Whole(SearchFields.Effort), search.Flag(SearchFields.Made));
+    }
 
-    private static T Named<T>(JsonFields item, string field, IEnumerable<T> all, Func<T, string> nameOf)
+    private static OrderCut Cut(JsonFields item, OrderQuestion question, StockRoll[] rolls) => new(
+        item.Whole(AssignmentFields.Number), Named(item, AssignmentFields.Order, question.Orders, o => o.Name),
+        Named(item, AssignmentFields.Roll, rolls, r => r.Name), Named(item, AssignmentFields.Die, question.Dies, d => d.Name),
+        Named(item, AssignmentFields.Press, question.Presses, p => p.Name), item.Whole(AssignmentFields.Strikes),
+        item.Whole(AssignmentFields.GoodBalls), item.Number(AssignmentFields.FromM), item.Number(AssignmentFields.StartHour),
+        item.Number(AssignmentFields.EndHour));
+
+    private static KeptRemnant Remnant(JsonFields item, OrderQuestion question, StockRoll[] rolls) => new(
+        Named(item, RemnantFields.Roll, rolls, r => r.Name), item.Number(RemnantFields.LengthM), item.Flag(RemnantFields.Begun),
+        [
+            .. item.Objects(RemnantFields.Reserved).Select(part =>
+                (Named(part, ReservedFields.Order, question.Orders, o => o.Name), part.Number(ReservedFields.Metres))),
+        ]);
+
+    private static (int Balls, int ReserveBalls) Short(JsonFields item, OrderQuestion question)
+    {
+        Known(item, ShortfallFields.Order, question);
+        return (item.Whole(ShortfallFields.Balls), item.Whole(ShortfallFields.ReserveBalls));
+    }
+
+    private static JsonFields Known(JsonFields item, TextField field, OrderQuestion question)
+    {
+        Named(item, field, question.Orders, o => o.Name);
+        return item;
+    }
+
+    private static T Named<T>(JsonFields item, TextField field, IEnumerable<T> all, Func<T, string> nameOf)
         where T : class
     {
         string wanted = item.Text(field);

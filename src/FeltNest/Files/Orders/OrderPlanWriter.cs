@@ -3,6 +3,7 @@ using FeltNest.Files.Csv;
 using FeltNest.Files.Json;
 using FeltNest.Rolls.Orders;
 using FeltNest.Rolls.Orders.Planned;
+using static FeltNest.Files.Orders.OrderPlanDocument;
 
 namespace FeltNest.Files.Orders;
 
@@ -14,69 +15,71 @@ public static class OrderPlanWriter
     public static byte[] Json(OrderPlan plan)
     {
         PlanCost cost = plan.Cost;
-        using JsonOutput json = new();
-        json.Text("schema", SchemaName.OrderPlan)
-            .Number("cost", Money(cost.Total))
-            .Text("currency", plan.Question.Rules.Currency)
-            .Number("bound", plan.Bound is { } bound ? Money(bound) : null)
-            .Number("gapPercent", plan.GapPercent)
-            .Object("costs", costs => costs
-                .Number("felt", Money(cost.Felt))
-                .Number("keptValue", Money(cost.KeptValue))
-                .Number("strikes", Money(cost.Strikes))
-                .Number("dies", Money(cost.Dies))
-                .Number("changeOvers", Money(cost.ChangeOvers)))
-            .Objects("assignments", plan.Cuts, (item, cut) => item
-                .Number("number", cut.Number)
-                .Text("order", cut.Order.Name)
-                .Text("roll", cut.Roll.Name)
-                .Text("die", cut.Die.Name)
-                .Text("press", cut.Press.Name)
-                .Number("metres", cut.Metres)
-                .Number("goodBalls", cut.GoodBalls)
-                .Number("strikes", cut.Strikes)
-                .Number("fromM", cut.FromM)
-                .Number("startHour", cut.StartHour)
-                .Number("endHour", cut.EndHour)
-                .Text("day", Day(plan.Question.Rules.DayOf(cut.EndHour))))
-            .Objects("purchases", plan.Purchases, (item, bought) => item
-                .Text("offer", bought.Offer.Roll.Name)
-                .Number("rolls", bought.Rolls)
-                .Number("metres", bought.Metres)
-                .Number("price", Money(bought.Price)))
-            .Objects("shortfalls", plan.Results.Where(r => r.ShortBalls > 0 || r.ReserveShortBalls > 0), (item, result) => item
-                .Text("order", result.Order.Name)
-                .Number("balls", result.ShortBalls)
-                .Number("reserveBalls", result.ReserveShortBalls)
-                .Text("reason", result.Reason))
-            .Objects("late", plan.Results.Where(r => r.DaysLate > 0), (item, result) => item
-                .Text("order", result.Order.Name)
-                .Text("due", Day(result.Order.Due))
-                .Text("done", Day(result.Done!.Value))
-                .Number("days", result.DaysLate))
-            .Objects("remnants", plan.Remnants, (item, kept) => item
-                .Text("roll", kept.Roll.Name)
-                .Text("felt", kept.Roll.Felt)
-                .Text("lot", kept.Roll.Lot)
-                .Number("widthMm", kept.Roll.WidthMm)
-                .Number("lengthM", kept.LengthM)
-                .Flag("begun", kept.Begun)
-                .Number("ageDays", kept.Roll.Received is { } day ? plan.Question.Rules.Start.DayNumber - day.DayNumber : null)
-                .Objects("reserved", kept.Reserved, (part, held) => part.Text("order", held.Order.Name).Number("metres", held.Metres)))
-            .Objects("dies", plan.Dies, (item, work) => item
-                .Text("die", work.Die.Name)
-                .Text("press", work.Press.Name)
-                .Number("strikes", work.Strikes)
-                .Flag("make", work.Make)
-                .Number("reRules", work.ReRules)
-                .Number("price", Money(work.Price))
-                .Number("strikesAfter", work.StrikesAfter))
-            .Object("search", search => search
-                .Number("effort", plan.Proof.Effort)
-                .Flag("cutShort", plan.Proof.CutShort)
-                .Flag("made", plan.Proof.Searched)
-                .Number("leastShortBalls", plan.Proof.LeastShort)
-                .Number("leastLate", plan.Proof.LeastLate));
+        using JsonOutput json = new(OrderPlanDocument.Document);
+        json.Number(OrderPlanDocument.Cost, Money(cost.Total))
+            .Text(OrderPlanDocument.Currency, plan.Question.Rules.Currency)
+            .Number(OrderPlanDocument.Bound, plan.Bound is { } bound ? Money(bound) : null)
+            .Number(OrderPlanDocument.GapPercent, plan.GapPercent)
+            .Object(OrderPlanDocument.Costs, costs => costs
+                .Number(CostsFields.Felt, Money(cost.Felt))
+                .Number(CostsFields.KeptValue, Money(cost.KeptValue))
+                .Number(CostsFields.Strikes, Money(cost.Strikes))
+                .Number(CostsFields.Dies, Money(cost.Dies))
+                .Number(CostsFields.ChangeOvers, Money(cost.ChangeOvers)))
+            .Objects(OrderPlanDocument.Assignments, plan.Cuts, (item, cut) => item
+                .Number(AssignmentFields.Number, cut.Number)
+                .Text(AssignmentFields.Order, cut.Order.Name)
+                .Text(AssignmentFields.Roll, cut.Roll.Name)
+                .Text(AssignmentFields.Die, cut.Die.Name)
+                .Text(AssignmentFields.Press, cut.Press.Name)
+                .Number(AssignmentFields.Metres, cut.Metres)
+                .Number(AssignmentFields.GoodBalls, cut.GoodBalls)
+                .Number(AssignmentFields.Strikes, cut.Strikes)
+                .Number(AssignmentFields.FromM, cut.FromM)
+                .Number(AssignmentFields.StartHour, cut.StartHour)
+                .Number(AssignmentFields.EndHour, cut.EndHour)
+                .Text(AssignmentFields.Day, Day(plan.Question.Rules.DayOf(cut.EndHour))))
+            .Objects(OrderPlanDocument.Purchases, plan.Purchases, (item, bought) => item
+                .Text(PurchaseFields.Offer, bought.Offer.Roll.Name)
+                .Number(PurchaseFields.Rolls, bought.Rolls)
+                .Number(PurchaseFields.Metres, bought.Metres)
+                .Number(PurchaseFields.Price, Money(bought.Price)))
+            .Objects(OrderPlanDocument.Shortfalls, plan.Results
+            .Where(r => r.ShortBalls > 0 || r.ReserveShortBalls > 0), (item, result) => item
+                .Text(ShortfallFields.Order, result.Order.Name)
+                .Number(ShortfallFields.Balls, result.ShortBalls)
+                .Number(ShortfallFields.ReserveBalls, result.ReserveShortBalls)
+                .Text(ShortfallFields.Reason, result.Reason))
+            .Objects(OrderPlanDocument.Late, plan.Results.Where(r => r.DaysLate > 0), (item, result) => item
+                .Text(LateFields.Order, result.Order.Name)
+                .Text(LateFields.Due, Day(result.Order.Due))
+                .Text(LateFields.Done, Day(result.Done!.Value))
+                .Number(LateFields.Days, result.DaysLate))
+            .Objects(OrderPlanDocument.Remnants, plan.Remnants, (item, kept) => item
+                .Text(RemnantFields.Roll, kept.Roll.Name)
+                .Text(RemnantFields.Felt, kept.Roll.Felt)
+                .Text(RemnantFields.Lot, kept.Roll.Lot)
+                .Number(RemnantFields.WidthMm, kept.Roll.WidthMm)
+                .Number(RemnantFields.LengthM, kept.LengthM)
+                .Flag(RemnantFields.Begun, kept.Begun)
+                .Number(RemnantFields.AgeDays, kept.Roll.Received is { } day ? plan.Question.Rules.Start.DayNumber - day.DayNumber : null)
+                .Objects(
+                    RemnantFields.Reserved, kept.Reserved,
+                    (part, held) => part.Text(ReservedFields.Order, held.Order.Name).Number(ReservedFields.Metres, held.Metres)))
+            .Objects(OrderPlanDocument.Dies, plan.Dies, (item, work) => item
+                .Text(DieFields.Die, work.Die.Name)
+                .Text(DieFields.Press, work.Press.Name)
+                .Number(DieFields.Strikes, work.Strikes)
+                .Flag(DieFields.Make, work.Make)
+                .Number(DieFields.ReRules, work.ReRules)
+                .Number(DieFields.Price, Money(work.Price))
+                .Number(DieFields.StrikesAfter, work.StrikesAfter))
+            .Object(OrderPlanDocument.Search, search => search
+                .Number(SearchFields.Effort, plan.Proof.Effort)
+                .Flag(SearchFields.CutShort, plan.Proof.CutShort)
+                .Flag(SearchFields.Made, plan.Proof.Searched)
+                .Number(SearchFields.LeastShortBalls, plan.Proof.LeastShort)
+                .Number(SearchFields.LeastLate, plan.Proof.LeastLate));
         Question(json, plan.Question);
         return json.Finish();
     }
@@ -109,65 +112,67 @@ public static class OrderPlanWriter
     private static void Question(JsonOutput json, OrderQuestion question)
     {
         OrderRules rules = question.Rules;
-        json.Object("rules", item => item
-                .Text("start", Day(rules.Start))
-                .Number("hoursPerDay", rules.HoursPerDay)
-                .Number("endLossMm", rules.EndLossMm)
-                .Number("rejectPercent", rules.RejectPercent)
-                .Number("unpairedPercent", rules.UnpairedPercent)
-                .Number("remnantValuePercent", rules.RemnantValuePercent)
-                .Number("leastRemnantM", rules.LeastRemnantM)
-                .Number("leastCutM", rules.LeastCutM)
-                .Number("perStrike", (double)rules.PerStrike)
-                .Number("hourRate", (double)rules.HourRate))
-            .Objects("orders", question.Orders, (item, order) => item
-                .Text("order", order.Name)
-                .Text("ball", order.Ball)
-                .Number("balls", order.Balls)
-                .Text("due", Day(order.Due))
-                .Text("lots", order.OneLot ? "one" : "any")
-                .Text("felt", order.Felt)
-                .Number("reserveBalls", order.ReserveBalls))
-            .Objects("stock", question.Rolls, Roll)
-            .Objects("offers", question.Offers, (item, offer) =>
+        json.Object(OrderPlanDocument.Rules, item => item
+                .Text(RulesFields.Start, Day(rules.Start))
+                .Number(RulesFields.HoursPerDay, rules.HoursPerDay)
+                .Number(RulesFields.EndLossMm, rules.EndLossMm)
+                .Number(RulesFields.RejectPercent, rules.RejectPercent)
+                .Number(RulesFields.UnpairedPercent, rules.UnpairedPercent)
+                .Number(RulesFields.RemnantValuePercent, rules.RemnantValuePercent)
+                .Number(RulesFields.LeastRemnantM, rules.LeastRemnantM)
+                .Number(RulesFields.LeastCutM, rules.LeastCutM)
+                .Number(RulesFields.PerStrike, (double)rules.PerStrike)
+                .Number(RulesFields.HourRate, (double)rules.HourRate))
+            .Objects(OrderPlanDocument.Orders, question.Orders, (item, order) => item
+                .Text(OrderFields.Order, order.Name)
+                .Text(OrderFields.Ball, order.Ball)
+                .Number(OrderFields.Balls, order.Balls)
+                .Text(OrderFields.Due, Day(order.Due))
+                .Text(OrderFields.Lots, order.OneLot ? "one" : "any")
+                .Text(OrderFields.Felt, order.Felt)
+                .Number(OrderFields.ReserveBalls, order.ReserveBalls))
+            .Objects(OrderPlanDocument.Stock, question.Rolls, Roll)
+            .Objects(OrderPlanDocument.Offers, question.Offers, (item, offer) =>
             {
                 Roll(item, offer.Roll);
-                item.Number("minimumM", offer.MinimumM);
+                item.Number(OfferFields.MinimumM, offer.MinimumM);
             })
-            .Objects("rack", question.Dies, (item, die) => item
-                .Text("die", die.Name)
-                .Text("ball", die.Ball)
-                .Number("feedMm", die.Shape.FeedMm)
-                .Number("lengthMm", die.Shape.LengthMm)
-                .Number("acrossMm", die.Shape.AcrossMm)
-                .Number("gapMm", die.Shape.GapMm)
-                .Number("leastWidthMm", die.Shape.LeastWidthMm)
-                .Number("mostWidthMm", die.MostWidthMm)
-                .Objects("classes", die.Shape.ClassPanels, (part, count) => part.Number("panels", count))
-                .Number("strikesLeft", die.StrikesLeft)
-                .Number("makePrice", (double?)die.MakePrice)
-                .Number("lifeStrikes", die.LifeStrikes)
-                .Number("reRulePrice", (double)die.ReRulePrice)
-                .Number("reRules", die.MostReRules))
-            .Objects("presses", question.Presses, (item, press) => item
-                .Text("press", press.Name)
-                .Number("boardLengthMm", press.Bed.BoardLengthMm)
-                .Number("boardWidthMm", press.Bed.BoardWidthMm)
-                .Number("strokesPerMinute", press.StrokesPerMinute)
-                .Number("changeOverMinutes", press.ChangeOverMinutes)
-                .Number("hours", press.Hours)
-                .Texts("dies", press.Dies));
+            .Objects(OrderPlanDocument.Rack, question.Dies, (item, die) => item
+                .Text(RackFields.Die, die.Name)
+                .Text(RackFields.Ball, die.Ball)
+                .Number(RackFields.FeedMm, die.Shape.FeedMm)
+                .Number(RackFields.LengthMm, die.Shape.LengthMm)
+                .Number(RackFields.AcrossMm, die.Shape.AcrossMm)
+                .Number(RackFields.GapMm, die.Shape.GapMm)
+                .Number(RackFields.LeastWidthMm, die.Shape.LeastWidthMm)
+                .Number(RackFields.MostWidthMm, die.MostWidthMm)
+                .Objects(RackFields.Classes, die.Shape.ClassPanels, (part, count) => part.Number(ClassFields.Panels, count))
+                .Number(RackFields.StrikesLeft, die.StrikesLeft)
+                .Number(RackFields.MakePrice, (double?)die.MakePrice)
+                .Number(RackFields.LifeStrikes, die.LifeStrikes)
+                .Number(RackFields.ReRulePrice, (double)die.ReRulePrice)
+                .Number(RackFields.ReRules, die.MostReRules))
+            .Objects(OrderPlanDocument.Presses, question.Presses, (item, press) => item
+                .Text(PressFields.Press, press.Name)
+                .Number(PressFields.BoardLengthMm, press.Bed.BoardLengthMm)
+                .Number(PressFields.BoardWidthMm, press.Bed.BoardWidthMm)
+                .Number(PressFields.StrokesPerMinute, press.StrokesPerMinute)
+                .Number(PressFields.ChangeOverMinutes, press.ChangeOverMinutes)
+                .Number(PressFields.Hours, press.Hours)
+                .Texts(PressFields.Dies, press.Dies));
     }
 
     private static void Roll(JsonOutput item, StockRoll roll) => item
-        .Text("roll", roll.Name)
-        .Text("felt", roll.Felt)
-        .Text("lot", roll.Lot)
-        .Number("widthMm", roll.WidthMm)
-        .Number("lengthM", roll.LengthM)
-        .Number("beginM", roll.BeginM)
-        .Number("pricePerMetre", (double)roll.PricePerMetre)
-        .Number("faultPercent", roll.FaultPercent)
-        .Text("received", roll.Received is { } day ? Day(day) : null)
-        .Objects("measured", roll.MeasuredShares, (part, share) => part.Text("die", share.Key).Number("goodShare", share.Value));
+        .Text(StockFields.Roll, roll.Name)
+        .Text(StockFields.Felt, roll.Felt)
+        .Text(StockFields.Lot, roll.Lot)
+        .Number(StockFields.WidthMm, roll.WidthMm)
+        .Number(StockFields.LengthM, roll.LengthM)
+        .Number(StockFields.BeginM, roll.BeginM)
+        .Number(StockFields.PricePerMetre, (double)roll.PricePerMetre)
+        .Number(StockFields.FaultPercent, roll.FaultPercent)
+        .Text(StockFields.Received, roll.Received is { } day ? Day(day) : null)
+        .Objects(
+            StockFields.Measured, roll.MeasuredShares,
+            (part, share) => part.Text(MeasuredFields.Die, share.Key).Number(MeasuredFields.GoodShare, share.Value));
 }

@@ -1,6 +1,8 @@
 using System.Globalization;
 using FeltNest.Files.Csv;
+using FeltNest.Files.Fields;
 using FeltNest.Rolls.Orders;
+using static FeltNest.Files.Orders.OrdersListing;
 
 namespace FeltNest.Files.Orders;
 
@@ -10,44 +12,53 @@ public static class OrdersReader
     /// <summary>Most orders of one list.</summary>
     public const int MostOrders = 500;
 
-    private static readonly string[] Required = ["order", "ball", "thousandBalls", "due"];
-    private static readonly string[] Optional = ["lots", "felt", "reserveBalls"];
-    private static readonly string[] Lots = ["one", "any"];
-
     /// <summary>The orders of a file in its order.</summary>
     /// <param name="path">The file.</param>
     /// <param name="balls">Balls for which there are dies.</param>
     /// <param name="felts">Felts in stock and on offer.</param>
     /// <exception cref="InputException">Names the file, the line, the column, the value found and what is allowed.</exception>
-    public static IReadOnlyList<CoverOrder> Read(string path, IEnumerable<string> balls, IEnumerable<string> felts)
+    public static IReadOnlyList<CoverOrder> Read(string path, IEnumerable<string> balls, IEnumerable<string> felts) =>
+        Read(InputText.OfFile(path), balls, felts);
+
+    /// <summary>The orders of a text in its order.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="balls">Balls for which there are dies.</param>
+    /// <param name="felts">Felts in stock and on offer.</param>
+    /// <exception cref="InputException">Names the text, the line, the column, the value found and what is allowed.</exception>
+    public static IReadOnlyList<CoverOrder> Read(InputText text, IEnumerable<string> balls, IEnumerable<string> felts)
     {
         string[] ballWords = [.. balls.Distinct()];
         string[] feltWords = [.. felts.Distinct()];
         List<CoverOrder> orders = [];
-        foreach (CsvRow row in CsvTable.Read(path, Required, Optional).Rows)
+        foreach (CsvRow row in CsvTable.Read(text, OrdersListing.Listing).Rows)
         {
-            int wanted = (int)Math.Round(row.Money("thousandBalls", 0.001m, 100_000m, "thousand balls") * 1000);
-            CoverOrder order = new(
-                row.Text("order"), Known(row, "ball", ballWords, "has no die: the dies cut"), wanted, Day(row, "due"),
-                !row.Has("lots") || row.Word("lots", Lots) == "one",
-                row.Has("felt") ? Known(row, "felt", feltWords, "is neither in stock nor on offer: there are") : null,
-                (int)(row.OptionalNumber("reserveBalls", 0, 10_000_000, "balls") ?? 0));
+            CoverOrder order = Read(row, ballWords, feltWords);
             if (orders.Exists(o => o.Name == order.Name))
             {
-                throw row.Fault("order", $"'{order.Name}' stands in the list twice: every order needs a name of its own");
+                throw row.Fault(Order, $"'{order.Name}' stands in the list twice: every order needs a name of its own");
             }
 
             orders.Add(
                 orders.Count < MostOrders
                     ? order
-                    : throw row.Fault("order", $"is one too many: at most {MostOrders} orders are planned at once"));
+                    : throw row.Fault(Order, $"is one too many: at most {MostOrders} orders are planned at once"));
         }
 
         return orders;
     }
 
+    private static CoverOrder Read(CsvRow row, string[] balls, string[] felts)
+    {
+        int wanted = (int)Math.Round(row.Money(ThousandBalls) * 1000);
+        string? felt = row.Has(Felt) ? Known(row, Felt, felts, "is neither in stock nor on offer: there are") : null;
+        return new CoverOrder(
+            row.Text(Order), Known(row, OrdersListing.Ball, balls, "has no die: the dies cut"), wanted, Day(row, Due),
+            row.Word(Lots) == OneLot, felt,
+            (int)(row.OptionalNumber(ReserveBalls) ?? 0));
+    }
+
     /// <summary>A day, written yyyy-MM-dd.</summary>
-    internal static DateOnly Day(CsvRow row, string column) =>
+    internal static DateOnly Day(CsvRow row, DayField column) =>
         DayOf(row.Text(column)) ?? throw row.Fault(column, $"'{row.Text(column)}' is not a day: write it as 2026-03-31 (year-month-day)");
 
     /// <summary>The day of a text, or null.</summary>
@@ -57,8 +68,11 @@ public static class OrdersReader
             ? day
             : null;
 
-    private static string Known(CsvRow row, string column, string[] words, string problem) => words.Contains(row.Text(column))
-        ? row.Text(
-            column) : throw row.Fault(
-                column, $"'{row.Text(column)}' {problem} {string.Join(", ", words)}{NearestWord.Hint(row.Text(column), words)}");
+    private static string Known(CsvRow row, TextField column, string[] words, string problem)
+    {
+        string text = row.Text(column);
+        return words.Contains(text)
+            ? text
+            : throw row.Fault(column, $"'{text}' {problem} {string.Join(", ", words)}{NearestWord.Hint(text, words)}");
+    }
 }

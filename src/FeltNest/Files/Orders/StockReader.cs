@@ -5,6 +5,7 @@ using FeltNest.Files.Csv;
 using FeltNest.Files.Rolls;
 using FeltNest.Rolls;
 using FeltNest.Rolls.Orders;
+using static FeltNest.Files.Orders.StockListing;
 
 namespace FeltNest.Files.Orders;
 
@@ -13,13 +14,6 @@ public sealed class StockReader
 {
     /// <summary>Most rolls of one list.</summary>
     public const int MostRolls = 1000;
-
-    private static readonly string[] Required =
-    [
-        "roll", "felt", "lot", "widthMm", "lengthM", "price", "priceUnit", "currency", "available",
-    ];
-    private static readonly string[] Optional = ["massPerAreaGsm", "faultPercent", "received", "measured"];
-    private static readonly string[] Available = ["yes", "no"];
 
     // How much longer than measured a roll may be said to be, and how far its width may be said outside what was measured, as shares:
     // tapes and felt under pull differ by less.
@@ -34,33 +28,37 @@ public sealed class StockReader
 
     /// <summary>The rolls of a file that are available, in its order.</summary>
     /// <exception cref="InputException">Names the file, the line, the column, the value found and what is allowed.</exception>
-    public IReadOnlyList<StockRoll> Read(string path)
+    public IReadOnlyList<StockRoll> Read(string path) => Read(InputText.OfFile(path));
+
+    /// <summary>The rolls of a text that are available, in its order.</summary>
+    /// <exception cref="InputException">Names the text, the line, the column, the value found and what is allowed.</exception>
+    public IReadOnlyList<StockRoll> Read(InputText text)
     {
         List<StockRoll> rolls = [];
         HashSet<string> names = [];
-        foreach (CsvRow row in CsvTable.Read(path, Required, Optional).Rows)
+        foreach (CsvRow row in CsvTable.Read(text, Listing).Rows)
         {
-            StockRoll roll = Roll(row, path);
+            StockRoll roll = Read(row, text);
             if (!names.Add(roll.Name))
             {
-                throw row.Fault("roll", $"'{roll.Name}' stands in the list twice: every roll needs a name of its own");
+                throw row.Fault(Roll, $"'{roll.Name}' stands in the list twice: every roll needs a name of its own");
             }
 
-            if (row.Word("available", Available) == "yes")
+            if (row.Word(Available) == There)
             {
                 rolls.Add(
                     rolls.Count < MostRolls
                         ? roll
-                        : throw row.Fault("roll", $"is one too many: at most {MostRolls} rolls are planned at once"));
+                        : throw row.Fault(Roll, $"is one too many: at most {MostRolls} rolls are planned at once"));
             }
         }
 
-        return rolls.Count > 0 ? rolls : throw new InputException(path, "available", "is no for every roll: nothing can be cut");
+        return rolls.Count > 0 ? rolls : throw new InputException(text.Name, Available.Name, "is no for every roll: nothing can be cut");
     }
 
     /// <summary>The currency of a list of rolls, for a plan without costs: that of its first line.</summary>
     /// <exception cref="InputException">Names the file, the line, the column, the value found and what is allowed.</exception>
-    public static string CurrencyOf(string path) => Currency(CsvTable.Read(path, Required, Optional).Rows[0]);
+    public static string CurrencyOf(string path) => CsvTable.Read(InputText.OfFile(path), Listing).Rows[0].Currency(Currency);
 
     /// <summary>Felt on offer, priced the same way.</summary>
     /// <exception cref="InputException">A currency without a rate, or a price by the kilogram while the mass is not known.</exception>
@@ -74,19 +72,11 @@ public sealed class StockReader
                 ?? 0);
     }
 
-    private static string Currency(CsvRow row) =>
-        CurrencyWord.IsSound(row.Text("currency"))
-            ? row.Text("currency")
-            : throw row.Fault("currency", $"'{row.Text("currency")}' is not allowed: {CurrencyWord.Allowed}");
-
-    private StockRoll Roll(CsvRow row, string path)
+    private StockRoll Read(CsvRow row, InputText text)
     {
-        FeltPrice price = new(
-            row.Money("price", 0m, 1_000_000_000m, "in its currency"), PriceUnits.Find(row.Word("priceUnit", PriceUnits.Words))!.Value,
-            Currency(row));
-        double width = row.Number("widthMm", 10, 10_000, "mm");
-        double length = row.Number("lengthM", 0.1, 100_000, "m");
-        double? mass = row.OptionalNumber("massPerAreaGsm", 50, 3000, "g/m2");
+        FeltPrice price = new(row.Money(Price), PriceUnits.Find(row.Word(StockListing.PriceUnit))!.Value, row.Currency(Currency));
+        double width = row.Number(WidthMm);
+        double? mass = row.OptionalNumber(MassPerAreaGsm);
         decimal perMetre;
         try
         {
@@ -94,26 +84,24 @@ public sealed class StockReader
         }
         catch (InputException error)
         {
-            throw row.Fault(error.Field ?? "price", error.Problem);
+            throw row.Fault(Listing.Columns.All.FirstOrDefault(column => column.Name == error.Field) ?? Price, error.Problem);
         }
 
-        double faults = row.OptionalNumber("faultPercent", 0, 90, "%") ?? costs.Losses.FaultPercent;
         StockRoll roll = new(
-            row.Text("roll"), row.Text("felt"), row.Text("lot"), width, length, perMetre, faults,
-            row.Has("received") ? OrdersReader.Day(row, "received") : null, null);
-        return row.OptionalText("measured") is { } file
-            ? Measured(row, roll, Path.Combine(Path.GetDirectoryName(path) ?? string.Empty, file))
-            : roll;
+            row.Text(Roll), row.Text(Felt), row.Text(Lot), width, row.Number(LengthM), perMetre,
+            row.OptionalNumber(FaultPercent) ?? costs.Losses.FaultPercent, row.Has(Received) ? OrdersReader.Day(row, Received) : null,
+            null);
+        return row.OptionalText(StockListing.Measured) is { } file ? WithMeasured(row, roll, text.Beside(file)) : roll;
     }
 
-    private static StockRoll Measured(CsvRow row, StockRoll roll, string file)
+    private static StockRoll WithMeasured(CsvRow row, StockRoll roll, string file)
     {
         FeltRoll measured = RollReader.Read(file);
         return measured.Name != roll.Name
-            ? throw row.Fault("measured", $"'{file}' is of roll {measured.Name}, not of {roll.Name}")
+            ? throw row.Fault(StockListing.Measured, $"'{file}' is of roll {measured.Name}, not of {roll.Name}")
             : (measured.Felt ?? roll.Felt) != roll.Felt || (measured.Lot ?? roll.Lot) != roll.Lot
             ? throw row.Fault(
-                "measured", $"'{file}' is of felt {measured.Felt}, lot {measured.Lot}; the stock says {roll.Felt}, {roll.Lot}")
+                StockListing.Measured, $"'{file}' is of felt {measured.Felt}, lot {measured.Lot}; the stock says {roll.Felt}, {roll.Lot}")
             : Left(row, roll, measured, file);
     }
 
@@ -124,7 +112,7 @@ public sealed class StockReader
         double begin = Math.Max(0, whole - roll.LengthM);
         if (roll.LengthM > whole * (1 + LengthTolerance))
         {
-            throw row.Fault("lengthM", string.Create(
+            throw row.Fault(LengthM, string.Create(
                 CultureInfo.InvariantCulture,
                 $"{roll.LengthM:0.###} is longer than the roll as measured in '{file}': allowed is up to "
                     + $"{whole * (1 + LengthTolerance):0.###} m ({100 * LengthTolerance:0.#} % above {whole:0.###} m)"));
@@ -135,7 +123,7 @@ public sealed class StockReader
         double high = widths.Max() * (1 + WidthTolerance);
         return roll.WidthMm >= low && roll.WidthMm <= high
             ? roll with { Measured = measured, LengthM = whole - begin, BeginM = begin }
-            : throw row.Fault("widthMm", string.Create(
+            : throw row.Fault(WidthMm, string.Create(
                 CultureInfo.InvariantCulture,
                 $"{roll.WidthMm:0.###} is not the width measured in '{file}' ({widths.Min():0.###} to {widths.Max():0.###} mm): allowed "
                     + $"is {low:0.#} to {high:0.#} mm"));

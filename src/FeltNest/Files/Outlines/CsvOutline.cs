@@ -1,18 +1,20 @@
 using System.Globalization;
 using System.Text;
-using FeltNest.Files.Json;
+using FeltNest.Files.Fields;
 using FeltNest.Geometry;
+using static FeltNest.Files.Outlines.PointsListing;
 
 namespace FeltNest.Files.Outlines;
 
 /// <summary>Reads an outline from a CSV of two columns u,v in mm, with or without the line of names.</summary>
 internal static class CsvOutline
 {
-    /// <summary>The points of a file in order.</summary>
+    /// <summary>The points of a text in order.</summary>
     /// <exception cref="InputException">Names the line that cannot be read.</exception>
-    public static List<Point2> ReadPoints(string path)
+    public static List<Point2> ReadPoints(InputText input)
     {
-        string text = Encoding.UTF8.GetString(InputBytes.Read(path).Span);
+        string path = input.Name;
+        string text = Encoding.UTF8.GetString(input.Bytes.Span);
         List<Point2> points = [];
         int number = 0;
         foreach (string raw in text.Split('\n'))
@@ -35,7 +37,8 @@ internal static class CsvOutline
     }
 
     private static bool IsHeader(string line) =>
-        line.Replace(" ", string.Empty, StringComparison.Ordinal).ToLowerInvariant() is "u,v" or "\"u\",\"v\"";
+        line.Replace(" ", string.Empty, StringComparison.Ordinal).ToLowerInvariant() is var names
+            && (names == $"{U.Name},{V.Name}" || names == $"\"{U.Name}\",\"{V.Name}\"");
 
     private static Point2 PointOf(string path, string place, string line)
     {
@@ -58,21 +61,22 @@ internal static class CsvOutline
             throw new InputException(path, place, $"'{shown}' has 1 column where 2 are wanted: u,v");
         }
 
-        return new Point2(NumberOf(path, place, "u", parts[0]), NumberOf(path, place, "v", parts[1]));
+        return new Point2(NumberOf(path, place, U, parts[0]), NumberOf(path, place, V, parts[1]));
     }
 
-    private static double NumberOf(string path, string place, string column, string text)
+    private static double NumberOf(string path, string place, NumberField column, string text)
     {
         string shown = OneLine.Of(text.Trim());
         if (!double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out double value) || !double.IsFinite(value))
         {
-            throw new InputException(path, $"{place}, {column}", $"'{shown}' is not a number: write it as 12.5");
+            throw new InputException(path, $"{place}, {column.Name}", $"'{shown}' is not a number: write it as 12.5");
         }
 
-        return Math.Abs(value) <= JsonShapes.FarthestMm
+        return column.Holds(value)
             ? value
             : throw new InputException(
-                path, $"{place}, {column}",
-                $"{shown} mm is outside -{JsonShapes.FarthestMm} to {JsonShapes.FarthestMm} mm: are these millimetres?");
+                path, $"{place}, {column.Name}",
+                FormattableString.Invariant(
+                    $"{shown} mm is outside {column.Range.Low} to {column.Range.High} mm: are these millimetres?"));
     }
 }

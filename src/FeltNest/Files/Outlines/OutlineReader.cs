@@ -16,19 +16,23 @@ public static class OutlineReader
 
     /// <summary>The outline of a file.</summary>
     /// <exception cref="InputException">Names the file, the field, the value found and what is allowed.</exception>
-    public static ImportedOutline Read(string path)
+    public static ImportedOutline Read(string path) => Read(InputText.OfFile(path));
+
+    /// <summary>The outline of a text; the ending of its name says what it holds.</summary>
+    /// <exception cref="InputException">Names the text, the field, the value found and what is allowed.</exception>
+    public static ImportedOutline Read(InputText text)
     {
-        switch (Path.GetExtension(path).ToLowerInvariant())
+        switch (text.Ending)
         {
             case ".svg":
-                return SvgOutline.Read(path);
+                return SvgOutline.Read(text);
             case ".dxf":
-                return DxfOutline.Read(path);
+                return DxfOutline.Read(text);
             case ".csv":
-                List<Point2> points = CsvOutline.ReadPoints(path);
-                return Shaped(path, null, () => ImportedOutline.OfPoints(Path.GetFileNameWithoutExtension(path), points));
+                List<Point2> points = CsvOutline.ReadPoints(text);
+                return Shaped(text.Name, null, () => ImportedOutline.OfPoints(Path.GetFileNameWithoutExtension(text.Name), points));
             default:
-                return Read(path, JsonInput.ReadObject(path));
+                return Read(text.Name, JsonInput.ReadObject(text));
         }
     }
 
@@ -55,21 +59,21 @@ public static class OutlineReader
 
     private static ImportedOutline OfOutline(string path, JsonElement root)
     {
-        JsonFields top = JsonFields.Top(path, root, "schema", "name", "points", "arcs");
-        string name = top.Text("name");
-        if (top.Has("points") == top.Has("arcs"))
+        JsonFields top = JsonFields.Top(path, root, OutlineDocument.Document);
+        string name = top.Text(OutlineDocument.Name);
+        if (top.Has(OutlineDocument.Points) == top.Has(OutlineDocument.Arcs))
         {
             throw new InputException(path, null, "needs either 'points' or 'arcs', one of them");
         }
 
-        if (top.Has("points"))
+        if (top.Has(OutlineDocument.Points))
         {
-            List<Point2> points = JsonShapes.Points(top, "points", path);
-            return Shaped(path, "points", () => ImportedOutline.OfPoints(name, points));
+            List<Point2> points = JsonShapes.Points(top, OutlineDocument.Points, path);
+            return Shaped(path, OutlineDocument.Points.Name, () => ImportedOutline.OfPoints(name, points));
         }
 
-        List<ArcVertex> arcs = JsonShapes.Arcs(top, "arcs", path);
-        return Shaped(path, "arcs", () => ImportedOutline.OfArcs(name, arcs));
+        List<ArcVertex> arcs = JsonShapes.Arcs(top, OutlineDocument.Arcs, path);
+        return Shaped(path, OutlineDocument.Arcs.Name, () => ImportedOutline.OfArcs(name, arcs));
     }
 
     private static ImportedOutline OfLayout(string path, JsonElement root)

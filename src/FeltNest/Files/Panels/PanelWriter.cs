@@ -3,6 +3,7 @@ using FeltNest.Ball.Rules;
 using FeltNest.Ball.Tolerance;
 using FeltNest.Files.Json;
 using FeltNest.Panel;
+using static FeltNest.Files.Panels.PanelDocument;
 
 namespace FeltNest.Files.Panels;
 
@@ -12,92 +13,91 @@ public static class PanelWriter
     /// <summary>The file's bytes.</summary>
     public static byte[] Write(BallSpec ball, FlatPanel panel)
     {
-        using JsonOutput json = new();
-        json.Text("schema", SchemaName.Panel)
-            .Text("name", ball.Name)
-            .Text("ball", ball.Name)
-            .Texts("given", ball.Given)
-            .Text("curve", EnumWord.Of(ball.Seam.Curve))
-            .Text("flattening", EnumWord.Of(ball.Panel.Flattening))
-            .Text("edge", EnumWord.Of(ball.Panel.Edge))
-            .NumberOr("warpAngleDeg", ball.Panel.WarpAngleDeg, "any")
-            .Number("massPerAreaGsm", ball.Felt.MassPerAreaGsm)
-            .Number("areaMm2", panel.AreaMm2)
-            .Number("perimeterMm", panel.PerimeterMm)
-            .Number("lengthMm", panel.LengthMm)
-            .Number("widthMm", panel.WidthMm)
-            .Number("waistMm", panel.WaistMm)
-            .Number("arcDeviationMm", panel.ArcDeviationMm)
-            .Object("sphere", sphere => sphere
-                .Number("radiusMm", panel.Sphere.RadiusMm)
-                .Number("seamLengthMm", panel.Sphere.SeamLengthMm)
-                .Number("panelAreaMm2", panel.Sphere.PanelAreaMm2)
-                .Number("waistMm", panel.Sphere.WaistMm)
-                .Number("lengthMm", panel.Sphere.LengthMm)
-                .Number("widthMm", panel.Sphere.WidthMm)
-                .Number("leastRadiusMm", panel.Sphere.LeastRadiusMm))
-            .Object("strain", strain => strain
-                .Number("maxStretchPercent", panel.Strain.MaxStretchPercent)
-                .Number("maxCompressionPercent", panel.Strain.MaxCompressionPercent)
-                .Number("edgeMaxCompressionPercent", panel.Strain.EdgeMaxCompressionPercent)
-                .Number("edgeMismatchPercent", panel.Strain.EdgeMismatchPercent)
-                .Number("energyNmm", panel.Strain.EnergyNmm))
-            .ObjectOrNull("fit", panel.Fit, (fields, fit) => fields
-                .Number("largestGapMm", fit.LargestGapMm)
-                .Number("largestOverlapMm", fit.LargestOverlapMm)
-                .Number("energyNmm", fit.EnergyNmm))
-            .Object("solve", solve => solve
-                .Number("degree", panel.Solve.Degree)
-                .Number("unknowns", panel.Solve.Unknowns)
-                .Number("iterations", panel.Solve.Iterations)
-                .Number("residual", panel.Solve.Residual)
-                .Number("chordTorqueNmm", panel.Solve.ChordTorqueNmm))
-            .ObjectOrNull("edgeLimit", panel.EdgeLimit, (json, limit) => json
-                .Number("limitPercent", limit.LimitPercent)
-                .Flag("active", limit.IsActive)
-                .Number("sharePercent", limit.SharePercent)
-                .Rows("where", limit.Where, piece => [piece.FromS, piece.ToS])
-                .Number("edgeAreaMm2", limit.EdgeAreaMm2)
-                .Number("energyNmm", limit.EnergyNmm)
-                .Number("unlimitedCompressionPercent", limit.UnlimitedCompressionPercent)
-                .Number("unlimitedAreaMm2", limit.UnlimitedAreaMm2)
-                .Number("unlimitedEnergyNmm", limit.UnlimitedEnergyNmm))
-            .Objects("allowances", panel.Allowances, (item, step) => item
-                .Number("step", step.Step)
-                .Text("name", step.Name)
-                .Text("value", step.Value)
-                .Number("lengthEffectMm", step.LengthEffectMm)
-                .Number("widthEffectMm", step.WidthEffectMm)
-                .Number("areaEffectMm2", step.AreaEffectMm2))
-            .Object("ballCheck", check => WriteBallCheck(check, ball, MassBudget.Of(ball, panel.AreaMm2), panel.AreaMm2))
-            .Outline("outline", panel.Outline)
-            .Arcs("arcs", panel.Arcs.Vertices)
-            .Rows("edgeMap", panel.EdgeMap, p => [p.U, p.V, p.S]);
+        using JsonOutput json = new(PanelDocument.Document);
+        json.Text(PanelDocument.Name, ball.Name)
+            .Text(PanelDocument.Ball, ball.Name)
+            .Texts(PanelDocument.Given, ball.Given)
+            .Text(PanelDocument.Curve, EnumWord.Of(ball.Seam.Curve))
+            .Text(PanelDocument.Flattening, EnumWord.Of(ball.Panel.Flattening))
+            .Text(PanelDocument.Edge, EnumWord.Of(ball.Panel.Edge))
+            .NumberOr(PanelDocument.WarpAngleDeg, ball.Panel.WarpAngleDeg)
+            .Number(PanelDocument.MassPerAreaGsm, ball.Felt.MassPerAreaGsm)
+            .Number(PanelDocument.AreaMm2, panel.AreaMm2)
+            .Number(PanelDocument.PerimeterMm, panel.PerimeterMm)
+            .Number(PanelDocument.LengthMm, panel.LengthMm)
+            .Number(PanelDocument.WidthMm, panel.WidthMm)
+            .Number(PanelDocument.WaistMm, panel.WaistMm)
+            .Number(PanelDocument.ArcDeviationMm, panel.ArcDeviationMm)
+            .Object(PanelDocument.Sphere, sphere => sphere
+                .Number(SphereFields.RadiusMm, panel.Sphere.RadiusMm)
+                .Number(SphereFields.SeamLengthMm, panel.Sphere.SeamLengthMm)
+                .Number(SphereFields.PanelAreaMm2, panel.Sphere.PanelAreaMm2)
+                .Number(SphereFields.WaistMm, panel.Sphere.WaistMm)
+                .Number(SphereFields.LengthMm, panel.Sphere.LengthMm)
+                .Number(SphereFields.WidthMm, panel.Sphere.WidthMm)
+                .Number(SphereFields.LeastRadiusMm, panel.Sphere.LeastRadiusMm))
+            .Object(PanelDocument.Strain, strain => strain
+                .Number(StrainFields.MaxStretchPercent, panel.Strain.MaxStretchPercent)
+                .Number(StrainFields.MaxCompressionPercent, panel.Strain.MaxCompressionPercent)
+                .Number(StrainFields.EdgeMaxCompressionPercent, panel.Strain.EdgeMaxCompressionPercent)
+                .Number(StrainFields.EdgeMismatchPercent, panel.Strain.EdgeMismatchPercent)
+                .Number(StrainFields.EnergyNmm, panel.Strain.EnergyNmm))
+            .ObjectOrNull(PanelDocument.Fit, panel.Fit, (fields, fit) => fields
+                .Number(FitFields.LargestGapMm, fit.LargestGapMm)
+                .Number(FitFields.LargestOverlapMm, fit.LargestOverlapMm)
+                .Number(FitFields.EnergyNmm, fit.EnergyNmm))
+            .Object(PanelDocument.Solve, solve => solve
+                .Number(SolveFields.Degree, panel.Solve.Degree)
+                .Number(SolveFields.Unknowns, panel.Solve.Unknowns)
+                .Number(SolveFields.Iterations, panel.Solve.Iterations)
+                .Number(SolveFields.Residual, panel.Solve.Residual)
+                .Number(SolveFields.ChordTorqueNmm, panel.Solve.ChordTorqueNmm))
+            .ObjectOrNull(PanelDocument.EdgeLimit, panel.EdgeLimit, (json, limit) => json
+                .Number(EdgeLimitFields.LimitPercent, limit.LimitPercent)
+                .Flag(EdgeLimitFields.Active, limit.IsActive)
+                .Number(EdgeLimitFields.SharePercent, limit.SharePercent)
+                .Rows(EdgeLimitFields.Where, limit.Where, piece => [piece.FromS, piece.ToS])
+                .Number(EdgeLimitFields.EdgeAreaMm2, limit.EdgeAreaMm2)
+                .Number(EdgeLimitFields.EnergyNmm, limit.EnergyNmm)
+                .Number(EdgeLimitFields.UnlimitedCompressionPercent, limit.UnlimitedCompressionPercent)
+                .Number(EdgeLimitFields.UnlimitedAreaMm2, limit.UnlimitedAreaMm2)
+                .Number(EdgeLimitFields.UnlimitedEnergyNmm, limit.UnlimitedEnergyNmm))
+            .Objects(PanelDocument.Allowances, panel.Allowances, (item, step) => item
+                .Number(AllowanceFields.Step, step.Step)
+                .Text(AllowanceFields.Name, step.Name)
+                .Text(AllowanceFields.Value, step.Value)
+                .Number(AllowanceFields.LengthEffectMm, step.LengthEffectMm)
+                .Number(AllowanceFields.WidthEffectMm, step.WidthEffectMm)
+                .Number(AllowanceFields.AreaEffectMm2, step.AreaEffectMm2))
+            .Object(PanelDocument.BallCheck, check => WriteBallCheck(check, ball, MassBudget.Of(ball, panel.AreaMm2), panel.AreaMm2))
+            .Outline(PanelDocument.Outline, panel.Outline)
+            .Arcs(PanelDocument.Arcs, panel.Arcs.Vertices)
+            .Rows(PanelDocument.EdgeMap, panel.EdgeMap, p => [p.U, p.V, p.S]);
         return json.Finish();
     }
 
     private static void WriteBallCheck(JsonOutput json, BallSpec ball, MassBudget mass, double panelAreaMm2) => json
-        .Text("ruleType", EnumWord.Of(ball.RuleType))
-        .Text("edition", RuleTable.Edition)
-        .Text("source", RuleTable.Row(ball.RuleType)?.Source)
-        .Number("finishedDiameterMm", ball.FinishedDiameterMm)
-        .Number("coreG", mass.CoreG)
-        .Number("cementG", mass.CementG)
-        .Number("feltG", mass.FeltG)
-        .Number("totalG", mass.TotalG)
-        .Objects("findings", RuleCheck.Of(ball, mass), (item, finding) => item
-            .Text("quantity", finding.Quantity)
-            .Number("value", finding.Value)
-            .Text("unit", finding.Unit)
-            .Number("low", finding.Limits?.Low)
-            .Number("high", finding.Limits?.High)
-            .Text("verdict", EnumWord.Of(finding.Verdict)))
-        .Objects("tolerances", ToleranceCheck.Of(ball, mass, panelAreaMm2), (item, spread) => item
-            .Text("quantity", spread.Quantity)
-            .Number("value", spread.Value)
-            .Text("unit", spread.Unit)
-            .Number("worstCase", spread.WorstCase)
-            .Number("rootSumSquare", spread.RootSumSquare)
-            .Text("worstCaseVerdict", EnumWord.Of(spread.WorstCaseVerdict))
-            .Text("rootSumSquareVerdict", EnumWord.Of(spread.RootSumSquareVerdict)));
+        .Text(BallCheckFields.RuleType, EnumWord.Of(ball.RuleType))
+        .Text(BallCheckFields.Edition, RuleTable.Edition)
+        .Text(BallCheckFields.Source, RuleTable.Row(ball.RuleType)?.Source)
+        .Number(BallCheckFields.FinishedDiameterMm, ball.FinishedDiameterMm)
+        .Number(BallCheckFields.CoreG, mass.CoreG)
+        .Number(BallCheckFields.CementG, mass.CementG)
+        .Number(BallCheckFields.FeltG, mass.FeltG)
+        .Number(BallCheckFields.TotalG, mass.TotalG)
+        .Objects(BallCheckFields.Findings, RuleCheck.Of(ball, mass), (item, finding) => item
+            .Text(FindingFields.Quantity, finding.Quantity)
+            .Number(FindingFields.Value, finding.Value)
+            .Text(FindingFields.Unit, finding.Unit)
+            .Number(FindingFields.Low, finding.Limits?.Low)
+            .Number(FindingFields.High, finding.Limits?.High)
+            .Text(FindingFields.Verdict, EnumWord.Of(finding.Verdict)))
+        .Objects(BallCheckFields.Tolerances, ToleranceCheck.Of(ball, mass, panelAreaMm2), (item, spread) => item
+            .Text(ToleranceFields.Quantity, spread.Quantity)
+            .Number(ToleranceFields.Value, spread.Value)
+            .Text(ToleranceFields.Unit, spread.Unit)
+            .Number(ToleranceFields.WorstCase, spread.WorstCase)
+            .Number(ToleranceFields.RootSumSquare, spread.RootSumSquare)
+            .Text(ToleranceFields.WorstCaseVerdict, EnumWord.Of(spread.WorstCaseVerdict))
+            .Text(ToleranceFields.RootSumSquareVerdict, EnumWord.Of(spread.RootSumSquareVerdict)));
 }

@@ -1,6 +1,7 @@
 using FeltNest.Ball;
 using FeltNest.Files.Json;
 using FeltNest.Panel.Proven;
+using static FeltNest.Files.Panels.ProvenDocument;
 
 namespace FeltNest.Files.Panels;
 
@@ -12,52 +13,51 @@ public static class ProvenWriter
     /// <param name="fit">What was found.</param>
     public static byte[] Write(string outline, ProvenFit fit)
     {
-        using JsonOutput json = new();
+        using JsonOutput json = new(ProvenDocument.Document);
         ProvenDeviation greatest = fit.Greatest;
         BallSpec ball = fit.Ball;
-        json.Text("schema", SchemaName.Proven)
-            .Text("ball", ball.Name)
-            .Text("outline", outline)
-            .Objects("values", fit.Values, (item, value) => item
-                .Text("name", value.Name)
-                .Text("field", value.Field)
-                .Number("value", value.Value)
-                .Text("unit", value.Unit)
-                .Number("spread", value.Spread)
-                .Text("atBound", value.AtBound))
-            .Flag("showsEdgeLimit", fit.ShowsLimit)
-            .Number("edgeTakesUpPercent", fit.Panel.Strain.EdgeMaxCompressionPercent)
-            .Object("residuals", residuals => residuals
-                .Number("rmsMm", fit.RmsMm)
-                .Number("greatestMm", greatest.OffMm)
-                .Number("greatestU", greatest.Place.X)
-                .Number("greatestV", greatest.Place.Y))
-            .Number("tellableMm", fit.TellableMm)
-            .Text("weakest", fit.Weakest)
-            .Objects("combinations", fit.Trades, (item, trade) => item
-                .Number("singularValue", trade.SingularValue)
-                .Object("changes", changes =>
+        json.Text(ProvenDocument.Ball, ball.Name)
+            .Text(ProvenDocument.Outline, outline)
+            .Objects(ProvenDocument.Values, fit.Values, (item, value) => item
+                .Text(ValueFields.Name, value.Name)
+                .Text(ValueFields.Field, value.Field)
+                .Number(ValueFields.Value, value.Value)
+                .Text(ValueFields.Unit, value.Unit)
+                .Number(ValueFields.Spread, value.Spread)
+                .Text(ValueFields.AtBound, value.AtBound))
+            .Flag(ProvenDocument.ShowsEdgeLimit, fit.ShowsLimit)
+            .Number(ProvenDocument.EdgeTakesUpPercent, fit.Panel.Strain.EdgeMaxCompressionPercent)
+            .Object(ProvenDocument.Residuals, residuals => residuals
+                .Number(ResidualsFields.RmsMm, fit.RmsMm)
+                .Number(ResidualsFields.GreatestMm, greatest.OffMm)
+                .Number(ResidualsFields.GreatestU, greatest.Place.X)
+                .Number(ResidualsFields.GreatestV, greatest.Place.Y))
+            .Number(ProvenDocument.TellableMm, fit.TellableMm)
+            .Text(ProvenDocument.Weakest, fit.Weakest)
+            .Objects(ProvenDocument.Combinations, fit.Trades, (item, trade) => item
+                .Number(CombinationFields.SingularValue, trade.SingularValue)
+                .Object(CombinationFields.Changes, changes =>
                 {
                     for (int i = 0; i < fit.Values.Count; i++)
                     {
-                        changes.Number(fit.Values[i].Field, trade.Changes[i]);
+                        changes.Number(ChangesFields.Set.NumberOf(fit.Values[i].Field), trade.Changes[i]);
                     }
                 }))
-            .Number("turnedDeg", fit.TurnDeg)
-            .Object("ballFields", fields =>
+            .Number(ProvenDocument.TurnedDeg, fit.TurnDeg)
+            .Object(ProvenDocument.BallFields, fields =>
             {
                 // The felt's and the seam's fields as the ball file nests them, to be copied into it.
-                fields.Object("felt", felt =>
+                fields.Object(BallFieldsFields.Felt, felt =>
                 {
-                    felt.Number("neutralLayer", ball.Felt.NeutralLayer);
+                    felt.Number(FeltFields.NeutralLayer, ball.Felt.NeutralLayer);
                     if (ball.Panel.Edge == EdgeRule.Mated)
                     {
-                        felt.Number("maxEdgeCompressionPercent", ball.Felt.MaxEdgeCompressionPercent);
+                        felt.Number(FeltFields.MaxEdgeCompressionPercent, ball.Felt.MaxEdgeCompressionPercent);
                     }
                 });
-                fields.Object("seam", seam => seam.Number("waistMm", ball.Seam.WaistMm));
+                fields.Object(BallFieldsFields.Seam, seam => seam.Number(SeamFields.WaistMm, ball.Seam.WaistMm));
             })
-            .Rows("deviations", fit.Deviations, d => [d.Place.X, d.Place.Y, d.OffMm]);
+            .Rows(ProvenDocument.Deviations, fit.Deviations, d => [d.Place.X, d.Place.Y, d.OffMm]);
         return json.Finish();
     }
 }

@@ -1,6 +1,7 @@
 using FeltNest.Ball;
 using FeltNest.Files.Json;
 using FeltNest.Panel.Wrap;
+using static FeltNest.Files.Panels.WrapDocument;
 
 namespace FeltNest.Files.Panels;
 
@@ -15,32 +16,31 @@ public static class WrapWriter
     /// <param name="wrap">What came out.</param>
     public static byte[] Write(BallSpec ball, string outline, bool byMap, double turnedDeg, WrapResult wrap)
     {
-        using JsonOutput json = new();
-        json.Text("schema", SchemaName.Wrap)
-            .Text("ball", ball.Name)
-            .Text("outline", outline)
-            .Number("radiusMm", ball.FittedRadiusMm)
-            .NumberOr("warpAngleDeg", ball.Panel.WarpAngleDeg, "any")
-            .Number("turnedDeg", turnedDeg)
-            .Object("edgeFree", free => free
-                .Number("energyNmm", wrap.EdgeFree.EnergyNmm)
-                .Number("largestGapMm", Known(wrap.EdgeFree.LargestGapMm))
-                .Number("largestOverlapMm", Known(wrap.EdgeFree.LargestOverlapMm))
-                .Number("turnDeg", wrap.EdgeFree.Turn * 180 / Math.PI)
-                .Number("residual", wrap.EdgeFree.Residual)
-                .Rows("edge", wrap.EdgeFree.Edge, p => [p.X, p.Y, p.Z])
+        using JsonOutput json = new(WrapDocument.Document);
+        json.Text(WrapDocument.Ball, ball.Name)
+            .Text(WrapDocument.Outline, outline)
+            .Number(WrapDocument.RadiusMm, ball.FittedRadiusMm)
+            .NumberOr(WrapDocument.WarpAngleDeg, ball.Panel.WarpAngleDeg)
+            .Number(WrapDocument.TurnedDeg, turnedDeg)
+            .Object(WrapDocument.EdgeFree, free => free
+                .Number(EdgeFreeFields.EnergyNmm, wrap.EdgeFree.EnergyNmm)
+                .Number(EdgeFreeFields.LargestGapMm, Known(wrap.EdgeFree.LargestGapMm))
+                .Number(EdgeFreeFields.LargestOverlapMm, Known(wrap.EdgeFree.LargestOverlapMm))
+                .Number(EdgeFreeFields.TurnDeg, wrap.EdgeFree.Turn * 180 / Math.PI)
+                .Number(EdgeFreeFields.Residual, wrap.EdgeFree.Residual)
+                .Rows(EdgeFreeFields.Edge, wrap.EdgeFree.Edge, p => [p.X, p.Y, p.Z])
                 .Rows(
-                    "gaps", wrap.EdgeFree.Gaps.Select((gap, place) => (gap, place)).Where(g => double.IsFinite(g.gap)),
+                    EdgeFreeFields.Gaps, wrap.EdgeFree.Gaps.Select((gap, place) => (gap, place)).Where(g => double.IsFinite(g.gap)),
                     g => [g.place, g.gap]))
-            .ObjectOrNull("edgeHeld", wrap.EdgeHeld, (held, item) => held
-                .Text("by", byMap ? "edge map" : "sliding along the seam")
-                .Number("energyNmm", item.EnergyNmm)
-                .Number("maxStretchPercent", item.MaxStretchPercent)
-                .Number("maxCompressionPercent", item.MaxCompressionPercent)
-                .Number("edgePullNPerMm", item.EdgePullNPerMm)
-                .Number("edgeOffSeamMm", item.EdgeOffSeamMm)
-                .Number("residual", item.Residual))
-            .Text("whyNotHeld", wrap.WhyNotHeld);
+            .ObjectOrNull(WrapDocument.EdgeHeld, wrap.EdgeHeld, (held, item) => held
+                .Text(EdgeHeldFields.By, byMap ? "edge map" : "sliding along the seam")
+                .Number(EdgeHeldFields.EnergyNmm, item.EnergyNmm)
+                .Number(EdgeHeldFields.MaxStretchPercent, item.MaxStretchPercent)
+                .Number(EdgeHeldFields.MaxCompressionPercent, item.MaxCompressionPercent)
+                .Number(EdgeHeldFields.EdgePullNPerMm, item.EdgePullNPerMm)
+                .Number(EdgeHeldFields.EdgeOffSeamMm, item.EdgeOffSeamMm)
+                .Number(EdgeHeldFields.Residual, item.Residual))
+            .Text(WrapDocument.WhyNotHeld, wrap.WhyNotHeld);
         return json.Finish();
     }
 

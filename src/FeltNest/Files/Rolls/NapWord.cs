@@ -5,6 +5,9 @@ namespace FeltNest.Files.Rolls;
 /// <summary>How files write the direction of the nap.</summary>
 public static class NapWord
 {
+    /// <summary>All words.</summary>
+    public static IReadOnlyList<string> Words { get; } = ["+x", "-x"];
+
     /// <summary>The word of a direction.</summary>
     public static string Of(NapDirection nap) => nap == NapDirection.Forward ? "+x" : "-x";
 

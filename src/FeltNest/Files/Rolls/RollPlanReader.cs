@@ -1,71 +1,50 @@
 using System.Globalization;
 using System.Text.Json;
+using FeltNest.Files.Fields;
 using FeltNest.Files.Json;
 using FeltNest.Files.Layouts;
 using FeltNest.Layout;
 using FeltNest.Rolls;
 using FeltNest.Rolls.Check;
 using FeltNest.Rolls.Plan;
+using static FeltNest.Files.Rolls.RollPlanDocument;
 
 namespace FeltNest.Files.Rolls;
 
 /// <summary>Reads a roll plan (schema feltnest/roll-plan/1) for checking.</summary>
 public static class RollPlanReader
 {
-    // Panels of one strike: more than any die has cavities.
-    private const int MostPanels = 10_000;
-
     /// <summary>The plan of a JSON object already read from a file.</summary>
     /// <exception cref="InputException">Names the file, the field, the value found and what is allowed.</exception>
     internal static RollPlanInput Read(string path, JsonElement root)
     {
-        JsonInput.SchemaOf(root, path, SchemaName.RollPlan);
-        JsonFields top = JsonFields.Top(
-            path, root, "schema", "goodPanels", "backToBackGoodPanels", "balls", "provedOnGridMm", "shiftStepMm", "guidePlayMm", "fromMm",
-            "clearAdvanceMm", "leastOffLineMm", "lostPanels", "fourPoint",
-            "warp", "strikes", "pattern", "roll", "layout");
-        JsonFields pattern = top.Object("pattern", "repeats", "feedMm", "lengthMm", "panels");
-        JsonFields lost = top.Object("lostPanels", "rollEnd", "joint", "width", "fault");
-        LayoutInput layout = LayoutReader.Read($"{path}: layout", Inner(top, "layout"));
+        JsonFields top = JsonFields.Top(path, root, RollPlanDocument.Document);
+        JsonFields pattern = top.Object(Pattern);
+        JsonFields lost = top.Object(LostPanels);
+        LayoutInput layout = LayoutReader.Read($"{path}: layout", top.Inner(RollPlanDocument.Layout));
         int parts = layout.Layout.Parts.Count;
-        PlacedPanel[] panels =
-            [.. pattern.ObjectsUpTo(MostPanels, "panels", "panel", "xMm", "yMm", "angleDeg").Select(item => new PlacedPanel(
-                item.Whole("panel") is var part && part >= 0 && part < parts
-                    ? part
-                    : throw item.Fault("panel", $"{part} is outside 0 to {parts - 1}: the places in the list of panels"),
-                item.Within("xMm", -LayoutReader.FarthestAlongMm, LayoutReader.FarthestAlongMm),
-                item.Within("yMm", -JsonShapes.FarthestMm, JsonShapes.FarthestMm), item.Within("angleDeg", -360, 360)))];
+        PlacedPanel[] panels = [.. pattern.Objects(PatternFields.Panels).Select(item => PlacedFields.Read(item, parts))];
         if (panels.Length == 0)
         {
-            throw pattern.Fault("panels", "is empty: a strike cuts at least one panel");
+            throw pattern.Fault(PatternFields.Panels, "is empty: a strike cuts at least one panel");
         }
 
         StatedPlan plan = new(
-            pattern.Whole("repeats"), pattern.Within("feedMm", 0.1, 100_000), panels,
-            top.Within("guidePlayMm", 0, StrikePlanner.MostPlayMm), top.Within("fromMm", 0, RollReader.MostLengthMm),
-            [.. top.ObjectsUpTo(StrikeGrid.MostStrikes, "strikes", "xMm", "shiftYMm", "goodPanels", "lostPanels").Select(item =>
-                new StatedStrike(
-                    item.Within("xMm", -RollReader.MostLengthMm, RollReader.MostLengthMm),
-                    item.Within("shiftYMm", -StrikePlanner.MostPlayMm, StrikePlanner.MostPlayMm), item.Count("goodPanels"),
-                    item.Count("lostPanels")))],
-            top.Count("goodPanels"), top.Count("backToBackGoodPanels"),
-            (long)lost.Count("rollEnd") + lost.Count("joint") + lost.Count("width") + lost.Count("fault"));
-        FeltRoll roll = RollReader.Read($"{path}: roll", Inner(top, "roll"));
+            pattern.Whole(PatternFields.Repeats), pattern.Number(PatternFields.FeedMm), panels, top.Number(GuidePlayMm), top.Number(FromMm),
+            [.. top.Objects(Strikes).Select(Strike)], top.Whole(GoodPanels), top.Whole(BackToBackGoodPanels),
+            LostPanelsFields.Set.All.OfType<WholeField>().Sum(cause => (long)lost.Whole(cause)));
+        FeltRoll roll = RollReader.Read($"{path}: roll", top.Inner(Roll));
         return roll.LengthMm / plan.FeedMm <= StrikeGrid.MostStrikes
             ? new RollPlanInput(layout, roll, plan)
             : throw pattern.Fault(
-                "feedMm",
+                PatternFields.FeedMm,
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"{plan.FeedMm:R} puts more than {StrikeGrid.MostStrikes} strikes on a roll of {roll.LengthMm:0.###} mm: that many "
                         + $"are allowed"));
     }
 
-    private static JsonElement Inner(JsonFields top, string name)
-    {
-        JsonElement value = top.Required(name);
-        return value.ValueKind == JsonValueKind.Object
-            ? value
-            : throw top.Fault(name, $"is {JsonFields.KindName(value)} where an object {{ ... }} is wanted");
-    }
+    private static StatedStrike Strike(JsonFields item) => new(
+        item.Number(StrikeFields.XMm), item.Number(StrikeFields.ShiftYMm), item.Whole(StrikeFields.GoodPanels),
+        item.Whole(StrikeFields.LostPanels));
 }

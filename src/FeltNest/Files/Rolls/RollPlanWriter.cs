@@ -1,10 +1,12 @@
 using System.Globalization;
 using System.Text;
+using FeltNest.Files.Fields;
 using FeltNest.Files.Json;
 using FeltNest.Files.Layouts;
 using FeltNest.Rolls;
 using FeltNest.Rolls.Plan;
 using FeltNest.Yield;
+using static FeltNest.Files.Rolls.RollPlanDocument;
 
 namespace FeltNest.Files.Rolls;
 
@@ -17,49 +19,48 @@ public static class RollPlanWriter
     {
         RollRequest request = plan.Request;
         FourPointScore score = FourPointScore.Of(request.Roll, request.Layout.Trims.TotalMm);
-        using JsonOutput json = new();
-        json.Text("schema", SchemaName.RollPlan)
-            .Number("goodPanels", plan.GoodPanels)
-            .Number("backToBackGoodPanels", plan.BackToBackGoodPanels)
-            .Number("balls", plan.Balls)
-            .Number("provedOnGridMm", plan.Grid.StepMm)
-            .Number("shiftStepMm", plan.Grid.SideStepMm)
-            .Number("guidePlayMm", request.GuidePlayMm)
-            .Number("fromMm", request.FromMm)
-            .Number("clearAdvanceMm", plan.ClearAdvanceMm)
-            .Number("leastOffLineMm", plan.LeastOffLineMm)
-            .Object("lostPanels", lost =>
+        using JsonOutput json = new(RollPlanDocument.Document);
+        json.Number(RollPlanDocument.GoodPanels, plan.GoodPanels)
+            .Number(RollPlanDocument.BackToBackGoodPanels, plan.BackToBackGoodPanels)
+            .Number(RollPlanDocument.Balls, plan.Balls)
+            .Number(RollPlanDocument.ProvedOnGridMm, plan.Grid.StepMm)
+            .Number(RollPlanDocument.ShiftStepMm, plan.Grid.SideStepMm)
+            .Number(RollPlanDocument.GuidePlayMm, request.GuidePlayMm)
+            .Number(RollPlanDocument.FromMm, request.FromMm)
+            .Number(RollPlanDocument.ClearAdvanceMm, plan.ClearAdvanceMm)
+            .Number(RollPlanDocument.LeastOffLineMm, plan.LeastOffLineMm)
+            .Object(RollPlanDocument.LostPanels, lost =>
             {
                 foreach (LossCause cause in Enum.GetValues<LossCause>())
                 {
                     lost.Number(FieldOf(cause), plan.LostPanels(cause));
                 }
             })
-            .Object("fourPoint", points => points
-                .Number("points", score.Points)
-                .Number("per100SquareYards", score.Per100SquareYards)
-                .Number("per100SquareMetres", score.Per100SquareMetres))
-            .Objects("warp", WarpReport.Of(plan.Pattern, request.Layout, request.Roll.SkewDeg), (item, warp) => item
-                .Number("panel", warp.Part)
-                .Number("laidAngleDeg", warp.LaidAngleDeg)
-                .Number("warpAngleDeg", warp.WarpAngleDeg)
-                .Number("offDesignDeg", warp.OffDesignDeg))
-            .Objects("strikes", plan.Strikes, (item, strike) => item
-                .Number("xMm", strike.XMm)
-                .Number("shiftYMm", strike.ShiftYMm)
-                .Number("goodPanels", strike.GoodPanels)
-                .Number("lostPanels", strike.Lost.Count))
-            .Object("pattern", pattern => pattern
-                .Number("repeats", plan.Pattern.Repeats)
-                .Number("feedMm", plan.Pattern.FeedMm)
-                .Number("lengthMm", plan.Pattern.LengthMm)
-                .Objects("panels", plan.Pattern.Panels, (item, panel) => item
-                    .Number("panel", panel.Placed.Part)
-                    .Number("xMm", panel.Placed.XMm)
-                    .Number("yMm", panel.Placed.YMm)
-                    .Number("angleDeg", panel.Placed.AngleDeg)))
-            .Embedded("roll", RollWriter.Write(request.Roll))
-            .Embedded("layout", LayoutWriter.Write(request.Layout, YieldAccount.Of(request.Layout)));
+            .Object(RollPlanDocument.FourPoint, points => points
+                .Number(FourPointFields.Points, score.Points)
+                .Number(FourPointFields.Per100SquareYards, score.Per100SquareYards)
+                .Number(FourPointFields.Per100SquareMetres, score.Per100SquareMetres))
+            .Objects(RollPlanDocument.Warp, WarpReport.Of(plan.Pattern, request.Layout, request.Roll.SkewDeg), (item, warp) => item
+                .Number(WarpFields.Panel, warp.Part)
+                .Number(WarpFields.LaidAngleDeg, warp.LaidAngleDeg)
+                .Number(WarpFields.WarpAngleDeg, warp.WarpAngleDeg)
+                .Number(WarpFields.OffDesignDeg, warp.OffDesignDeg))
+            .Objects(RollPlanDocument.Strikes, plan.Strikes, (item, strike) => item
+                .Number(StrikeFields.XMm, strike.XMm)
+                .Number(StrikeFields.ShiftYMm, strike.ShiftYMm)
+                .Number(StrikeFields.GoodPanels, strike.GoodPanels)
+                .Number(StrikeFields.LostPanels, strike.Lost.Count))
+            .Object(RollPlanDocument.Pattern, pattern => pattern
+                .Number(PatternFields.Repeats, plan.Pattern.Repeats)
+                .Number(PatternFields.FeedMm, plan.Pattern.FeedMm)
+                .Number(PatternFields.LengthMm, plan.Pattern.LengthMm)
+                .Objects(PatternFields.Panels, plan.Pattern.Panels, (item, panel) => item
+                    .Number(PlacedFields.Panel, panel.Placed.Part)
+                    .Number(PlacedFields.XMm, panel.Placed.XMm)
+                    .Number(PlacedFields.YMm, panel.Placed.YMm)
+                    .Number(PlacedFields.AngleDeg, panel.Placed.AngleDeg)))
+            .Embedded(RollPlanDocument.Roll, RollWriter.Write(request.Roll))
+            .Embedded(RollPlanDocument.Layout, LayoutWriter.Write(request.Layout, YieldAccount.Of(request.Layout)));
         return json.Finish();
     }
 
@@ -88,13 +89,13 @@ public static class RollPlanWriter
         return Encoding.UTF8.GetBytes(text.ToString());
     }
 
-    /// <summary>Name of the field that counts panels lost for a cause.</summary>
-    internal static string FieldOf(LossCause cause) => cause switch
+    /// <summary>The field that counts panels lost for a cause.</summary>
+    private static WholeField FieldOf(LossCause cause) => cause switch
     {
-        LossCause.RollEnd => "rollEnd",
-        LossCause.Joint => "joint",
-        LossCause.Width => "width",
-        _ => "fault",
+        LossCause.RollEnd => LostPanelsFields.RollEnd,
+        LossCause.Joint => LostPanelsFields.Joint,
+        LossCause.Width => LostPanelsFields.Width,
+        _ => LostPanelsFields.Fault,
     };
 
     // A hundredth of a micrometre is more than any press is set to, and hides the rounding of sums.

@@ -1,73 +1,47 @@
 using System.Globalization;
 using System.Text.Json;
-using FeltNest.Ball.Ranges;
 using FeltNest.Files.Json;
 using FeltNest.Rolls;
+using static FeltNest.Files.Rolls.RollDocument;
 
 namespace FeltNest.Files.Rolls;
 
 /// <summary>Reads a roll (schema feltnest/roll/1).</summary>
 public static class RollReader
 {
-    /// <summary>Longest roll, mm.</summary>
-    internal const double MostLengthMm = 100_000;
-
-    // Most faults and readings of a roll: one every few millimetres is no roll any more.
-    private const int MostItems = 10_000;
-
     // Faults this little outside the felt are at its edge, mm: rounding of metres and millimetres.
     private const double Slack = 1e-6;
 
     /// <summary>The roll of a file.</summary>
     /// <exception cref="InputException">Names the file, the field, the value found and what is allowed.</exception>
-    public static FeltRoll Read(string path) => Read(path, JsonInput.ReadObject(path));
+    public static FeltRoll Read(string path) => Read(InputText.OfFile(path));
+
+    /// <summary>The roll of a text.</summary>
+    /// <exception cref="InputException">Names the text, the field, the value found and what is allowed.</exception>
+    public static FeltRoll Read(InputText text) => Read(text.Name, JsonInput.ReadObject(text));
 
     /// <summary>The roll of a JSON object already read from a file.</summary>
     internal static FeltRoll Read(string path, JsonElement root)
     {
-        JsonInput.SchemaOf(root, path, SchemaName.Roll);
-        JsonFields top = JsonFields.Top(
-            path, root, "schema", "name", "felt", "lot", "lengthM", "widths", "joints", "skewDeg", "napToward", "massPerAreaGsm", "faults");
-        try
-        {
-            FeltRoll bare = new(
-                top.Text("name"), Optional(top, "felt"), Optional(top, "lot"),
-                1000 * Range("lengthM", 0.1, MostLengthMm / 1000, "m", "sound lengths run to 100 m").Checked(top.Number("lengthM")),
-                [], [],
-                Range("skewDeg", -30, 30, "degrees", "a warp further off the selvedge is another angle of laying")
-                    .Checked(top.OptionalNumber("skewDeg") ?? 0), Nap(top),
-                top.OptionalNumber("massPerAreaGsm") is { } mass
-                    ? Range("massPerAreaGsm", 50, 3000, "g/m2", "felt lies well inside").Checked(mass)
-                    : null, []);
-            FeltRoll measured = bare with { Widths = Widths(top, bare.LengthMm), JointsMm = Joints(top, bare.LengthMm) };
-            return measured with { Faults = Faults(top, measured) };
-        }
-        catch (InputException error)
-        {
-            throw error.File is null ? error.InFile(path) : error;
-        }
+        JsonFields top = JsonFields.Top(path, root, RollDocument.Document);
+        NapDirection? nap = top.OptionalText(NapToward) is null ? null : NapWord.Find(top.Word(NapToward));
+        FeltRoll bare = new(
+            top.Text(Name), top.OptionalText(Felt), top.OptionalText(Lot), 1000 * top.Number(LengthM), [], [], top.Number(SkewDeg), nap,
+            top.OptionalNumber(MassPerAreaGsm), []);
+        FeltRoll measured = bare with { Widths = WidthsOf(top, bare.LengthMm), JointsMm = JointsOf(top, bare.LengthMm) };
+        return measured with { Faults = FaultsOf(top, measured) };
     }
 
-    private static string? Optional(JsonFields fields, string name) => fields.Has(name) ? fields.Text(name) : null;
-
-    private static NapDirection? Nap(JsonFields top)
-    {
-        string? word = Optional(top, "napToward");
-        return word is null ? null : NapWord.Find(word) ?? throw top.Fault("napToward", $"'{word}' is not known; allowed: +x, -x");
-    }
-
-    private static List<WidthReading> Widths(JsonFields top, double length)
+    private static List<WidthReading> WidthsOf(JsonFields top, double length)
     {
         List<WidthReading> widths = [];
-        foreach (JsonFields item in top.ObjectsUpTo(MostItems, "widths", "xM", "widthMm"))
+        foreach (JsonFields item in top.Objects(Widths))
         {
-            WidthReading reading = new(
-                1000 * Range(item.PathOf("xM"), 0, length / 1000, "m", "the roll's length").Checked(item.Number("xM")),
-                Range(item.PathOf("widthMm"), 1, 10_000, "mm", "looms end well before").Checked(item.Number("widthMm")));
+            WidthReading reading = new(1000 * Along(item, length), item.Number(WidthFields.WidthMm));
             if (widths.Count > 0 && reading.XMm <= widths[^1].XMm)
             {
                 throw item.Fault(
-                    "xM",
+                    WidthFields.XM,
                     string.Create(
                         CultureInfo.InvariantCulture,
                         $"{reading.XMm / 1000} m does not lie beyond the reading before it at {widths[^1].XMm / 1000} m: readings go in "
@@ -77,26 +51,26 @@ public static class RollReader
             widths.Add(reading);
         }
 
-        return widths.Count > 0 ? widths : throw top.Fault("widths", "is empty: at least one reading is wanted");
+        return widths.Count > 0 ? widths : throw top.Fault(Widths, "is empty: at least one reading is wanted");
     }
 
-    private static List<double> Joints(JsonFields top, double length)
+    private static List<double> JointsOf(JsonFields top, double length)
     {
         List<double> joints = [];
-        foreach (JsonFields item in top.Has("joints") ? top.ObjectsUpTo(MostItems, "joints", "xM") : [])
+        foreach (JsonFields item in top.OptionalObjects(Joints))
         {
-            double at = 1000 * item.Number("xM");
+            double at = 1000 * item.Number(JointFields.XM);
             if (!(at > 0 && at < length))
             {
                 throw item.Fault(
-                    "xM",
+                    JointFields.XM,
                     FormattableString.Invariant($"{at / 1000} m is not inside the roll: above 0 and below {length / 1000} m is allowed"));
             }
 
             if (joints.Count > 0 && at <= joints[^1])
             {
                 throw item.Fault(
-                    "xM",
+                    JointFields.XM,
                     FormattableString.Invariant(
                         $"{at / 1000} m does not lie beyond the joint before it at {joints[^1] / 1000} m: joints go in order of x"));
             }
@@ -107,23 +81,22 @@ public static class RollReader
         return joints;
     }
 
-    private static List<RollFault> Faults(JsonFields top, FeltRoll roll)
+    private static List<RollFault> FaultsOf(JsonFields top, FeltRoll roll)
     {
         List<RollFault> faults = [];
-        foreach (JsonFields item in top.Has("faults")
-            ? top.ObjectsUpTo(MostItems, "faults", "xMm", "yMm", "radiusMm", "lengthMm", "widthMm")
-            : [])
+        foreach (JsonFields item in top.OptionalObjects(Faults))
         {
-            double x = item.Number("xMm");
-            double y = item.Number("yMm");
-            bool disc = item.Has("radiusMm");
-            if (disc == (item.Has("lengthMm") || item.Has("widthMm")))
+            double x = item.Number(FaultFields.XMm);
+            double y = item.Number(FaultFields.YMm);
+            bool disc = item.Has(FaultFields.RadiusMm);
+            if (disc == (item.Has(FaultFields.LengthMm) || item.Has(FaultFields.WidthMm)))
             {
-                throw item.Fault(disc ? "radiusMm" : "lengthMm", "give either 'radiusMm', or 'lengthMm' and 'widthMm'");
+                throw item.Fault(disc ? FaultFields.RadiusMm : FaultFields.LengthMm, "give either 'radiusMm', or 'lengthMm' and 'widthMm'");
             }
 
-            RollFault fault =
-                disc ? RollFault.Disc(x, y, Size(item, "radiusMm")) : RollFault.Box(x, y, Size(item, "lengthMm"), Size(item, "widthMm"));
+            RollFault fault = disc
+                ? RollFault.Disc(x, y, item.Number(FaultFields.RadiusMm))
+                : RollFault.Box(x, y, item.Number(FaultFields.LengthMm), item.Number(FaultFields.WidthMm));
             double width = Math.Max(roll.WidthAt(fault.XMm), roll.WidthAt(fault.XMm + fault.LengthMm));
 
             // A fault may run into the selvedge; its middle lies on the cloth. A box lies on it wholly along the roll.
@@ -131,7 +104,7 @@ public static class RollReader
             if (!(first >= -Slack && last <= roll.LengthMm + Slack))
             {
                 throw item.Fault(
-                    "xMm",
+                    FaultFields.XMm,
                     string.Create(
                         CultureInfo.InvariantCulture,
                         $"the fault runs from {first:0.###} to {last:0.###} mm: allowed are 0 to {roll.LengthMm:0.###} mm, the length "
@@ -141,7 +114,7 @@ public static class RollReader
             if (!(fault.MiddleY >= -Slack && fault.MiddleY <= width + Slack && y >= -Slack))
             {
                 throw item.Fault(
-                    "yMm",
+                    FaultFields.YMm,
                     FormattableString.Invariant(
                         $"{y:0.###} mm puts the fault outside the felt, which is {width:0.###} mm wide there: its middle must lie on it"));
             }
@@ -152,9 +125,12 @@ public static class RollReader
         return faults;
     }
 
-    private static double Size(JsonFields item, string name) =>
-        Range(item.PathOf(name), 0, MostLengthMm, "mm", "sound lengths run to 100 m").Checked(item.Number(name));
-
-    private static FieldRange Range(string field, double low, double high, string unit, string reason) =>
-        new(field, low, high, unit, reason);
+    private static double Along(JsonFields item, double lengthMm)
+    {
+        double at = item.Number(WidthFields.XM);
+        return at >= 0 && at <= lengthMm / 1000
+            ? at
+            : throw item.Fault(
+                WidthFields.XM, FormattableString.Invariant($"{at:R} m is outside 0 to {lengthMm / 1000:R} m: the roll's length"));
+    }
 }

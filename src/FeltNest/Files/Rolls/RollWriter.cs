@@ -1,5 +1,6 @@
 using FeltNest.Files.Json;
 using FeltNest.Rolls;
+using static FeltNest.Files.Rolls.RollDocument;
 
 namespace FeltNest.Files.Rolls;
 
@@ -9,20 +10,21 @@ public static class RollWriter
     /// <summary>The bytes.</summary>
     public static byte[] Write(FeltRoll roll)
     {
-        using JsonOutput json = new();
-        json.Text("schema", SchemaName.Roll)
-            .Text("name", roll.Name)
-            .Text("felt", roll.Felt)
-            .Text("lot", roll.Lot)
-            .Number("lengthM", roll.LengthMm / 1000)
-            .Objects("widths", roll.Widths, (item, reading) => item.Number("xM", reading.XMm / 1000).Number("widthMm", reading.WidthMm))
-            .Objects("joints", roll.JointsMm, (item, joint) => item.Number("xM", joint / 1000))
-            .Number("skewDeg", roll.SkewDeg)
-            .Number("massPerAreaGsm", roll.MassPerAreaGsm)
-            .Objects("faults", roll.Faults, WriteFault);
+        using JsonOutput json = new(RollDocument.Document);
+        json.Text(RollDocument.Name, roll.Name)
+            .Text(RollDocument.Felt, roll.Felt)
+            .Text(RollDocument.Lot, roll.Lot)
+            .Number(RollDocument.LengthM, roll.LengthMm / 1000)
+            .Objects(
+                RollDocument.Widths, roll.Widths,
+                (item, reading) => item.Number(WidthFields.XM, reading.XMm / 1000).Number(WidthFields.WidthMm, reading.WidthMm))
+            .Objects(RollDocument.Joints, roll.JointsMm, (item, joint) => item.Number(JointFields.XM, joint / 1000))
+            .Number(RollDocument.SkewDeg, roll.SkewDeg)
+            .Number(RollDocument.MassPerAreaGsm, roll.MassPerAreaGsm)
+            .Objects(RollDocument.Faults, roll.Faults, WriteFault);
         if (roll.Nap is { } nap)
         {
-            json.Text("napToward", NapWord.Of(nap));
+            json.Text(RollDocument.NapToward, NapWord.Of(nap));
         }
 
         return json.Finish();
@@ -32,11 +34,15 @@ public static class RollWriter
     {
         if (fault.RadiusMm is { } radius)
         {
-            item.Number("xMm", fault.MiddleX).Number("yMm", fault.MiddleY).Number("radiusMm", radius);
+            item.Number(FaultFields.XMm, fault.MiddleX).Number(FaultFields.YMm, fault.MiddleY).Number(FaultFields.RadiusMm, radius);
         }
         else
         {
-            item.Number("xMm", fault.XMm).Number("yMm", fault.YMm).Number("lengthMm", fault.LengthMm).Number("widthMm", fault.WidthMm);
+            item
+                .Number(FaultFields.XMm, fault.XMm)
+                .Number(FaultFields.YMm, fault.YMm)
+                .Number(FaultFields.LengthMm, fault.LengthMm)
+                .Number(FaultFields.WidthMm, fault.WidthMm);
         }
     }
 }

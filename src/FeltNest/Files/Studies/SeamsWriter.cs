@@ -4,6 +4,8 @@ using FeltNest.Design;
 using FeltNest.Files.Json;
 using FeltNest.Panel;
 using FeltNest.Yield;
+using static FeltNest.Files.Studies.SeamsDocument;
+using static FeltNest.Files.Studies.StudyFields;
 
 namespace FeltNest.Files.Studies;
 
@@ -13,21 +15,20 @@ public static class SeamsWriter
     /// <summary>The JSON file's bytes.</summary>
     public static byte[] Json(SeamComparison comparison)
     {
-        using JsonOutput json = new();
-        json.Text("schema", SchemaName.Seams)
-            .Text("ball", comparison.Ball.Name)
-            .Text("flattening", EnumWord.Of(comparison.Ball.Panel.Flattening))
-            .Text("edge", EnumWord.Of(comparison.Ball.Panel.Edge))
-            .Number("waistMm", comparison.WaistMm)
-            .Object("limits", limits => limits
-                .Number("maxStretchPercent", comparison.Ball.Felt.MaxStretchPercent)
-                .Number("maxEdgeCompressionPercent", comparison.Ball.Felt.MaxEdgeCompressionPercent))
-            .Object("roll", fields => RollFields.Roll(fields, comparison.Roll))
-            .Flag("cutShort", comparison.CutShort)
-            .Objects("seams", comparison.Entries, WriteEntry)
+        using JsonOutput json = new(SeamsDocument.Document);
+        json.Text(SeamsDocument.Ball, comparison.Ball.Name)
+            .Text(SeamsDocument.Flattening, EnumWord.Of(comparison.Ball.Panel.Flattening))
+            .Text(SeamsDocument.Edge, EnumWord.Of(comparison.Ball.Panel.Edge))
+            .Number(SeamsDocument.WaistMm, comparison.WaistMm)
+            .Object(SeamsDocument.Limits, limits => limits
+                .Number(LimitsFields.MaxStretchPercent, comparison.Ball.Felt.MaxStretchPercent)
+                .Number(LimitsFields.MaxEdgeCompressionPercent, comparison.Ball.Felt.MaxEdgeCompressionPercent))
+            .Object(SeamsDocument.Roll, fields => StudyJson.Roll(fields, comparison.Roll))
+            .Flag(SeamsDocument.CutShort, comparison.CutShort)
+            .Objects(SeamsDocument.Seams, comparison.Entries, WriteEntry)
             .Objects(
-                "unanswered", comparison.Unanswered,
-                (item, none) => item.Text("curve", EnumWord.Of(none.Curve)).Text("reason", none.Reason));
+                SeamsDocument.Unanswered, comparison.Unanswered,
+                (item, none) => item.Text(UnansweredFields.Curve, EnumWord.Of(none.Curve)).Text(UnansweredFields.Reason, none.Reason));
         return json.Finish();
     }
 
@@ -64,21 +65,21 @@ public static class SeamsWriter
 
     private static void WriteEntry(JsonOutput json, SeamEntry e)
     {
-        json.Text("curve", EnumWord.Of(e.Ball.Seam.Curve))
-            .Number("seamLengthMm", e.Panel.Sphere.SeamLengthMm)
-            .Number("leastRadiusMm", e.Panel.Sphere.LeastRadiusMm)
-            .Number("maxStretchPercent", e.Panel.Strain.MaxStretchPercent)
-            .Number("maxCompressionPercent", e.Panel.Strain.MaxCompressionPercent)
-            .Number("edgeMaxCompressionPercent", e.Panel.Strain.EdgeMaxCompressionPercent)
-            .Flag("stretchAllowed", e.StretchAllowed)
-            .Flag("edgeAllowed", e.EdgeAllowed)
-            .Number("energyNmm", e.Panel.Strain.EnergyNmm)
-            .Number("panelAreaMm2", e.Panel.AreaMm2)
-            .Number("lengthMm", e.Panel.LengthMm)
-            .Number("widthMm", e.Panel.WidthMm)
-            .Number("waistMm", e.Panel.WaistMm);
-        RollFields.Yield(json, e.Yield);
-        json.Outline("outline", e.Panel.Outline);
+        json.Text(SeamFields.Curve, EnumWord.Of(e.Ball.Seam.Curve))
+            .Number(SeamFields.SeamLengthMm, e.Panel.Sphere.SeamLengthMm)
+            .Number(SeamFields.LeastRadiusMm, e.Panel.Sphere.LeastRadiusMm)
+            .Number(SeamFields.MaxStretchPercent, e.Panel.Strain.MaxStretchPercent)
+            .Number(SeamFields.MaxCompressionPercent, e.Panel.Strain.MaxCompressionPercent)
+            .Number(SeamFields.EdgeMaxCompressionPercent, e.Panel.Strain.EdgeMaxCompressionPercent)
+            .Flag(SeamFields.StretchAllowed, e.StretchAllowed)
+            .Flag(SeamFields.EdgeAllowed, e.EdgeAllowed)
+            .Number(SeamFields.EnergyNmm, e.Panel.Strain.EnergyNmm)
+            .Number(SeamFields.PanelAreaMm2, e.Panel.AreaMm2)
+            .Number(SeamFields.LengthMm, e.Panel.LengthMm)
+            .Number(SeamFields.WidthMm, e.Panel.WidthMm)
+            .Number(SeamFields.WaistMm, e.Panel.WaistMm);
+        StudyJson.Yield(json, e.Yield);
+        json.Outline(SeamFields.Outline, e.Panel.Outline);
     }
 
     private static string Number(double? value) =>

@@ -3,6 +3,8 @@ using System.Text;
 using FeltNest.Design;
 using FeltNest.Files.Json;
 using FeltNest.Yield;
+using static FeltNest.Files.Studies.StudyFields;
+using static FeltNest.Files.Studies.WaistDocument;
 
 namespace FeltNest.Files.Studies;
 
@@ -12,21 +14,22 @@ public static class WaistWriter
     /// <summary>The JSON file's bytes.</summary>
     public static byte[] Json(WaistTradeOff study)
     {
-        using JsonOutput json = new();
-        json.Text("schema", SchemaName.Waist)
-            .Text("ball", study.Ball.Name)
-            .Text("flattening", EnumWord.Of(study.Ball.Panel.Flattening))
-            .Text("edge", EnumWord.Of(study.Ball.Panel.Edge))
-            .Object("limits", limits => limits
-                .Number("maxStretchPercent", study.Ball.Felt.MaxStretchPercent)
-                .Number("maxEdgeCompressionPercent", study.Ball.Felt.MaxEdgeCompressionPercent))
-            .Object("roll", fields => RollFields.Roll(fields, study.Roll))
-            .Flag("cutShort", study.CutShort)
-            .Number("bestWaistMm", study.Best?.WaistMm)
-            .Text("rule", study.Rule)
-            .Text("finding", study.Finding)
-            .Objects("waists", study.Points, WritePoint)
-            .Objects("unanswered", study.Unanswered, (item, none) => item.Number("waistMm", none.WaistMm).Text("reason", none.Reason));
+        using JsonOutput json = new(WaistDocument.Document);
+        json.Text(WaistDocument.Ball, study.Ball.Name)
+            .Text(WaistDocument.Flattening, EnumWord.Of(study.Ball.Panel.Flattening))
+            .Text(WaistDocument.Edge, EnumWord.Of(study.Ball.Panel.Edge))
+            .Object(WaistDocument.Limits, limits => limits
+                .Number(LimitsFields.MaxStretchPercent, study.Ball.Felt.MaxStretchPercent)
+                .Number(LimitsFields.MaxEdgeCompressionPercent, study.Ball.Felt.MaxEdgeCompressionPercent))
+            .Object(WaistDocument.Roll, fields => StudyJson.Roll(fields, study.Roll))
+            .Flag(WaistDocument.CutShort, study.CutShort)
+            .Number(WaistDocument.BestWaistMm, study.Best?.WaistMm)
+            .Text(WaistDocument.Rule, study.Rule)
+            .Text(WaistDocument.Finding, study.Finding)
+            .Objects(WaistDocument.Waists, study.Points, WritePoint)
+            .Objects(
+                WaistDocument.Unanswered, study.Unanswered,
+                (item, none) => item.Number(UnansweredFields.WaistMm, none.WaistMm).Text(UnansweredFields.Reason, none.Reason));
         return json.Finish();
     }
 
@@ -59,15 +62,15 @@ public static class WaistWriter
 
     private static void WritePoint(JsonOutput json, WaistPoint p)
     {
-        json.Number("waistMm", p.WaistMm)
-            .Number("maxStretchPercent", p.Strain.MaxStretchPercent)
-            .Number("maxCompressionPercent", p.Strain.MaxCompressionPercent)
-            .Number("edgeMaxCompressionPercent", p.Strain.EdgeMaxCompressionPercent)
-            .Flag("stretchAllowed", p.StretchAllowed)
-            .Flag("edgeAllowed", p.EdgeAllowed)
-            .Number("panelAreaMm2", p.PanelAreaMm2)
-            .Number("seamLengthMm", p.SeamLengthMm);
-        RollFields.Yield(json, p.Yield);
+        json.Number(WaistFields.WaistMm, p.WaistMm)
+            .Number(WaistFields.MaxStretchPercent, p.Strain.MaxStretchPercent)
+            .Number(WaistFields.MaxCompressionPercent, p.Strain.MaxCompressionPercent)
+            .Number(WaistFields.EdgeMaxCompressionPercent, p.Strain.EdgeMaxCompressionPercent)
+            .Flag(WaistFields.StretchAllowed, p.StretchAllowed)
+            .Flag(WaistFields.EdgeAllowed, p.EdgeAllowed)
+            .Number(WaistFields.PanelAreaMm2, p.PanelAreaMm2)
+            .Number(WaistFields.SeamLengthMm, p.SeamLengthMm);
+        StudyJson.Yield(json, p.Yield);
     }
 
     private static string Number(double? value) =>

@@ -26,20 +26,21 @@ internal sealed class SvgOutline
     /// <summary>The outline of a file with what was assumed and healed.</summary>
     /// <exception cref="InputException">Not XML, document types, entities, scripts, references to other files, or not one closed loop;
     /// names the element and the place.</exception>
-    public static ImportedOutline Read(string path)
+    public static ImportedOutline Read(InputText text)
     {
         List<string> notes = [];
-        return DrawnOutline.Of(path, LoopJoiner.Join(path, Runs(path, notes), notes), notes);
+        return DrawnOutline.Of(text.Name, LoopJoiner.Join(text.Name, Runs(text, notes), notes), notes);
     }
 
     /// <summary>Every loop of a file.</summary>
     /// <exception cref="InputException">As for one loop.</exception>
-    public static IReadOnlyList<IReadOnlyList<ArcVertex>> ReadAll(string path, List<string> notes) =>
-        LoopJoiner.JoinAll(path, Runs(path, notes), notes);
+    public static IReadOnlyList<IReadOnlyList<ArcVertex>> ReadAll(InputText text, List<string> notes) =>
+        LoopJoiner.JoinAll(text.Name, Runs(text, notes), notes);
 
-    private static List<OpenChain> Runs(string path, List<string> notes)
+    private static List<OpenChain> Runs(InputText text, List<string> notes)
     {
-        XElement root = Load(path);
+        string path = text.Name;
+        XElement root = Load(text);
         if (root.Name.LocalName != "svg")
         {
             throw new InputException(path, null, $"begins with <{OneLine.Of(root.Name.LocalName)}> where <svg> is wanted");
@@ -59,9 +60,10 @@ internal sealed class SvgOutline
         return reader.runs;
     }
 
-    private static XElement Load(string path)
+    private static XElement Load(InputText text)
     {
-        using MemoryStream bytes = new(InputBytes.Read(path).ToArray());
+        string path = text.Name;
+        using MemoryStream bytes = new(text.Bytes.ToArray());
         XmlReaderSettings strict = new()
         {
             DtdProcessing = DtdProcessing.Prohibit,

@@ -1,47 +1,43 @@
 using FeltNest.Cost.Offers;
 using FeltNest.Cost.Usage;
 using FeltNest.Files.Csv;
+using FeltNest.Files.Fields;
+using static FeltNest.Files.Usage.ActualsListing;
 
 namespace FeltNest.Files.Usage;
 
 /// <summary>Reads what rolls really gave (CSV): the filled-in cutting tickets, one line a roll.</summary>
 public static class ActualsReader
 {
-    private static readonly string[] Required = ["roll", "metres", "goodPanels"];
-    private static readonly string[] Optional =
-        [
-            "widthMm", "endsM", "faultPanels", "rejectedPanels", "unpairedPanels", "price", "priceUnit", "currency", "date", "operator",
-            "supervisor",
-        ];
-
-    private static readonly string[] Priced = ["price", "priceUnit", "currency"];
-    private static readonly string[] SignedBy = ["date", "operator", "supervisor"];
-
-    // Most panels of one roll: far above any sound count.
-    private const int MostPanels = 10_000_000;
+    private static readonly Field[] Priced = [Price, ActualsListing.PriceUnit, Currency];
+    private static readonly TextField[] SignedBy = [Date, Operator, Supervisor];
 
     /// <summary>The rolls of a file in its order. A column that is there is filled on every line, so that nothing is taken at its standard
     /// for some rolls only.</summary>
     /// <exception cref="InputException">Names the file, the line, the column, the value found and what is allowed.</exception>
-    public static IReadOnlyList<ActualRoll> Read(string path)
+    public static IReadOnlyList<ActualRoll> Read(string path) => Read(InputText.OfFile(path));
+
+    /// <summary>The rolls of a text in its order.</summary>
+    /// <exception cref="InputException">Names the text, the line, the column, the value found and what is allowed.</exception>
+    public static IReadOnlyList<ActualRoll> Read(InputText text)
     {
-        CsvTable table = CsvTable.Read(path, Required, Optional);
-        string[] there = [.. Optional.Where(column => table.PlaceOf(column) is not null)];
-        string[] prices = [.. Priced.Where(there.Contains)];
+        CsvTable table = CsvTable.Read(text, ActualsListing.Listing);
+        Field[] prices = [.. Priced.Where(table.Has)];
         if (prices.Length is 1 or 2)
         {
             throw new InputException(
-                path, null,
-                $"has the column {prices[0]} and not {Priced.First(p => !prices.Contains(p))}: a price needs its unit and currency");
+                text.Name, null,
+                $"has the column {prices[0].Name} and not {Priced.First(p => !prices.Contains(p)).Name}: a price needs its unit and "
+                    + $"currency");
         }
 
         List<ActualRoll> rolls = [];
         foreach (CsvRow row in table.Rows)
         {
-            ActualRoll roll = Roll(row, there);
+            ActualRoll roll = Read(row, table);
             if (rolls.Exists(r => r.Roll == roll.Roll))
             {
-                throw row.Fault("roll", $"'{roll.Roll}' stands in the list twice: add up what one roll gave");
+                throw row.Fault(Roll, $"'{roll.Roll}' stands in the list twice: add up what one roll gave");
             }
 
             rolls.Add(roll);
@@ -50,28 +46,16 @@ public static class ActualsReader
         return rolls;
     }
 
-    private static ActualRoll Roll(CsvRow row, string[] there)
+    private static ActualRoll Read(CsvRow row, CsvTable table)
     {
-        int? Count(string column) => there.Contains(column) ? Whole(row, column) : null;
-        double? Length(string column, double low, double high, string unit) =>
-            there.Contains(column) ? row.Number(column, low, high, unit) : null;
-        FeltPrice? price = !there.Contains("price") ? null : new FeltPrice(
-            row.Money("price", 0.0001m, 1_000_000_000m, "in its currency"), PriceUnits.Find(row.Word("priceUnit", PriceUnits.Words))!.Value,
-            row.Text("currency") is { } word && CurrencyWord.IsSound(word)
-                ? word
-                : throw row.Fault("currency", $"'{row.Text("currency")}' is not allowed: {CurrencyWord.Allowed}"));
+        int? Count(WholeField column) => table.Has(column) ? row.Whole(column) : null;
+        double? Length(NumberField column) => table.Has(column) ? row.Number(column) : null;
+        FeltPrice? price = table.Has(Price)
+            ? new FeltPrice(row.Money(Price), PriceUnits.Find(row.Word(ActualsListing.PriceUnit))!.Value, row.Currency(Currency))
+            : null;
         string[] signed = [.. SignedBy.Select(row.OptionalText).OfType<string>()];
         return new ActualRoll(
-            row.Text("roll"), row.Number("metres", 0.1, 100_000, "m"), Whole(row, "goodPanels"), Length("widthMm", 10, 10_000, "mm"),
-            Length("endsM", 0, 100_000, "m"),
-            Count("faultPanels"), Count("rejectedPanels"), Count("unpairedPanels"), price, signed);
-    }
-
-    private static int Whole(CsvRow row, string column)
-    {
-        decimal value = row.Money(column, 0, MostPanels, "panels");
-        return decimal.Truncate(value) == value
-            ? (int)value
-            : throw row.Fault(column, FormattableString.Invariant($"{value} is not a whole number of panels"));
+            row.Text(Roll), row.Number(Metres), row.Whole(GoodPanels), Length(WidthMm), Length(EndsM), Count(FaultPanels),
+            Count(RejectedPanels), Count(UnpairedPanels), price, signed);
     }
 }

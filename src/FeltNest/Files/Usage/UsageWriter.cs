@@ -3,6 +3,7 @@ using FeltNest.Cost.Usage;
 using FeltNest.Files.Csv;
 using FeltNest.Files.Json;
 using FeltNest.Yield;
+using static FeltNest.Files.Usage.UsageDocument;
 
 namespace FeltNest.Files.Usage;
 
@@ -17,39 +18,39 @@ public static class UsageWriter
     /// <summary>The JSON file's bytes.</summary>
     public static byte[] Json(UsageVariance variance)
     {
-        using JsonOutput json = new();
-        json.Text("schema", SchemaName.Usage)
-            .Number("balls", variance.Balls)
-            .Text("unit", PriceUnits.WordOf(variance.Unit))
-            .Text("currency", variance.Currency)
-            .Object("standard", item => Felt(item, variance.Standard).Number("cost", (double?)variance.StandardCost))
-            .Object("actual", item => Felt(item, variance.Actual).Number("cost", (double?)variance.ActualCost))
-            .Object("difference", item => item
-                .Number("quantity", variance.MoreQuantity)
-                .Number("percent", variance.MorePercent)
-                .Number("money", (double?)variance.MoreMoney))
-            .Objects("parts", variance.Parts, (item, part) => item
-                .Text("cause", EnumWord.Of(part.Cause))
-                .Number("quantity", part.Quantity)
-                .Number("percentOfStandard", part.Percent)
-                .Number("money", (double?)part.Money)
-                .Number("standardLossPercent", part.Standard)
-                .Number("actualLossPercent", part.Actual))
-            .Texts("notRecorded", variance.NotRecorded.Select(cause => EnumWord.Of(cause)))
-            .Objects("rolls", variance.Rolls, (item, roll) => item
-                .Text("roll", roll.Actual.Roll)
-                .Number("metres", roll.Actual.Metres)
-                .Number("goodPanels", roll.Actual.GoodPanels)
-                .Number("balls", roll.Balls)
-                .Number("widthMm", roll.Actual.WidthMm)
-                .Number("rowsPercent", roll.RowsPercent)
-                .Number("endsM", roll.Actual.EndsM)
-                .Number("faultPanels", roll.Actual.FaultPanels)
-                .Number("rejectedPanels", roll.Actual.RejectedPanels)
-                .Number("unpairedPanels", roll.Actual.UnpairedPanels)
-                .Number("metresPerThousandBalls", Finite(roll.PerThousandBalls.Metres))
-                .Number("morePercent", Finite(roll.MorePercent))
-                .Texts("signed", roll.Actual.SignedBy));
+        using JsonOutput json = new(UsageDocument.Document);
+        json.Number(UsageDocument.Balls, variance.Balls)
+            .Text(UsageDocument.Unit, PriceUnits.WordOf(variance.Unit))
+            .Text(UsageDocument.Currency, variance.Currency)
+            .Object(
+                UsageDocument.Standard, item => Felt(item, variance.Standard).Number(StandardFields.Cost, (double?)variance.StandardCost))
+            .Object(UsageDocument.Actual, item => Felt(item, variance.Actual).Number(StandardFields.Cost, (double?)variance.ActualCost))
+            .Object(UsageDocument.Difference, item => item
+                .Number(DifferenceFields.Quantity, variance.MoreQuantity)
+                .Number(DifferenceFields.Percent, variance.MorePercent)
+                .Number(DifferenceFields.Money, (double?)variance.MoreMoney))
+            .Objects(UsageDocument.Parts, variance.Parts, (item, part) => item
+                .Text(PartFields.Cause, EnumWord.Of(part.Cause))
+                .Number(PartFields.Quantity, part.Quantity)
+                .Number(PartFields.PercentOfStandard, part.Percent)
+                .Number(PartFields.Money, (double?)part.Money)
+                .Number(PartFields.StandardLossPercent, part.Standard)
+                .Number(PartFields.ActualLossPercent, part.Actual))
+            .Texts(UsageDocument.NotRecorded, variance.NotRecorded.Select(cause => EnumWord.Of(cause)))
+            .Objects(UsageDocument.Rolls, variance.Rolls, (item, roll) => item
+                .Text(RollFields.Roll, roll.Actual.Roll)
+                .Number(RollFields.Metres, roll.Actual.Metres)
+                .Number(RollFields.GoodPanels, roll.Actual.GoodPanels)
+                .Number(RollFields.Balls, roll.Balls)
+                .Number(RollFields.WidthMm, roll.Actual.WidthMm)
+                .Number(RollFields.RowsPercent, roll.RowsPercent)
+                .Number(RollFields.EndsM, roll.Actual.EndsM)
+                .Number(RollFields.FaultPanels, roll.Actual.FaultPanels)
+                .Number(RollFields.RejectedPanels, roll.Actual.RejectedPanels)
+                .Number(RollFields.UnpairedPanels, roll.Actual.UnpairedPanels)
+                .Number(RollFields.MetresPerThousandBalls, Finite(roll.PerThousandBalls.Metres))
+                .Number(RollFields.MorePercent, Finite(roll.MorePercent))
+                .Texts(RollFields.Signed, roll.Actual.SignedBy));
         return json.Finish();
     }
 
@@ -77,7 +78,7 @@ public static class UsageWriter
     private static double? Finite(double value) => double.IsFinite(value) ? value : null;
 
     private static JsonOutput Felt(JsonOutput item, FeltUsage felt) => item
-        .Number("metres", felt.Metres)
-        .Number("squareMetres", felt.SquareMetres)
-        .Number("kilograms", felt.Kilograms);
+        .Number(StandardFields.Metres, felt.Metres)
+        .Number(StandardFields.SquareMetres, felt.SquareMetres)
+        .Number(StandardFields.Kilograms, felt.Kilograms);
 }

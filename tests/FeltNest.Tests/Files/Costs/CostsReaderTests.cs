@@ -67,7 +67,7 @@ public sealed class CostsReaderTests : IDisposable
         "felt.massPerAreaGsm: is missing and the price is per kg")]
     [InlineData(
         "\"name\": \"n\"", "\"name\": \"n\", \"felt\": { \"price\": 3, \"priceUnit\": \"yd\" }",
-        "felt.priceUnit: 'yd' is not allowed: m, m2, kg")]
+        "felt.priceUnit: 'yd' is not known; allowed: m, m2, kg")]
     [InlineData(
         "\"name\": \"n\"", "\"name\": \"n\", \"rates\": [ { \"currency\": \"EUR\", \"rate\": 1 } ]",
         "rates[0].currency: EUR is the sheet's own currency")]

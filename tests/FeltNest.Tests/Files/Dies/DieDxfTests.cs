@@ -159,7 +159,7 @@ public sealed class DieDxfTests : IDisposable
         DieDesign design = DieCases.Panels;
         string path = folder.Path("die.dxf");
         File.WriteAllBytes(path, DieDxf.Gang(design));
-        DxfDrawing drawing = DxfDrawing.Read(path);
+        DxfDrawing drawing = DxfDrawing.Read(InputText.OfFile(path));
         DxfEntity[] edge = [.. drawing.Entities.Where(e => e.Groups.Any(g => g is { Code: 8, Text: "EDGE" }))];
 
         Assert.Equal(4, drawing.Unit);
@@ -203,7 +203,7 @@ public sealed class DieDxfTests : IDisposable
         DieDesign design = DieCases.Panels;
         string path = folder.Path("board.dxf");
         File.WriteAllBytes(path, DieDxf.Board(design));
-        IReadOnlyList<DxfEntity> entities = DxfDrawing.Read(path).Entities;
+        IReadOnlyList<DxfEntity> entities = DxfDrawing.Read(InputText.OfFile(path)).Entities;
         int bridges = design.Places[0]!.Bridges.Count * design.Gang.Cavities.Count;
 
         Assert.Equal(bridges, entities.Count(e => e.Kind == "POLYLINE" && e.Groups.Any(g => g is { Code: 8, Text: "BRIDGE" })));
@@ -277,7 +277,7 @@ public sealed class DieDxfTests : IDisposable
         DieDesign design = DieCases.Common(DieCases.Bricks);
         string path = folder.Path("board.dxf");
         File.WriteAllBytes(path, DieDxf.Board(design));
-        double drawn = DxfDrawing.Read(path).Entities.Where(e => e.Kind == "POLYLINE").Count();
+        double drawn = DxfDrawing.Read(InputText.OfFile(path)).Entities.Where(e => e.Kind == "POLYLINE").Count();
         double length = design.Gang.Cavities.Select((c, i) => SlotRuns.Of(
             design.Edges[0]!, design.Places[0]!, design.Request.Order.Board, 0,
             [.. design.Gang.Common.Runs.Where(r => r.Cavity == i).Select(r => (r.FromMm, r.ToMm))]).Sum(

@@ -77,7 +77,7 @@ public sealed class DieOrderReaderTests : IDisposable
     [InlineData("tolerances", "general", "\"x\"", "tolerances.general: 'x' is not known")]
     [InlineData("force", "basis", "\"guess\"", "force.basis: 'guess' is not known")]
     [InlineData("felt", "plies", "0", "felt.plies: 0 is outside 1 to 100")]
-    [InlineData("wear", "currency", "\"1\"", "wear.currency: '1' is not a currency")]
+    [InlineData("wear", "currency", "\"1\"", "wear.currency: '1' is not allowed: 2 to 8 letters, such as EUR")]
     public void Bad_values_are_told_with_field_and_range(string part, string field, string value, string told) =>
         Assert.Contains(
             told, Assert.Throws<InputException>(() => Read(root => root[part]![field] = JsonNode.Parse(value))).Message,

@@ -289,7 +289,7 @@ public sealed class FoundInputTests : IDisposable
     // The copies of a strike within reach of another were millions of millions, and strikes in line from so far before the roll came to no
     // end.
     [Theory]
-    [InlineData("pattern", "feedMm", 1e-9, "feedMm: 1E-09 is outside 0.1 to 100000")]
+    [InlineData("pattern", "feedMm", 1e-9, "feedMm: 1E-09 mm is outside 0.1 to 100000 mm")]
     [InlineData("pattern", "feedMm", 0.1, "feedMm: 0.1 puts more than 16000 strikes on a roll of 100000 mm")]
     [InlineData(null, "fromMm", -1e308, "fromMm: -1E+308 is outside 0 to 100000")]
     [InlineData(null, "guidePlayMm", 1e308, "guidePlayMm: 1E+308 is outside 0 to 200")]

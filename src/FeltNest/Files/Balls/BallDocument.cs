@@ -1,0 +1,155 @@
+using FeltNest.Ball;
+using FeltNest.Ball.Ranges;
+using FeltNest.Files.Fields;
+
+namespace FeltNest.Files.Balls;
+
+/// <summary>Ball specification: every field of <c>feltnest/ball/1</c>.</summary>
+internal static class BallDocument
+{
+    private static readonly FieldSet Fields = new();
+
+    /// <summary>The document.</summary>
+    public static readonly Document Document = new(SchemaName.Ball, "Ball specification", Fields);
+
+    public static readonly TextField Name = Fields.Add(new TextField("name", "shown on results"));
+    public static readonly EnumField<RuleType> RuleType = Fields.Add(new EnumField<RuleType>("ruleType"));
+    public static readonly ObjectField Core = Fields.Add(new ObjectField("core", CoreFields.Set));
+    public static readonly ObjectField Cement = Fields.Add(new ObjectField("cement", CementFields.Set));
+    public static readonly ObjectField Felt = Fields.Add(new ObjectField("felt", FeltFields.Set));
+    public static readonly ObjectField Seam = Fields.Add(new ObjectField("seam", SeamFields.Set));
+    public static readonly ObjectField Panel = Fields.Add(new ObjectField("panel", PanelFields.Set));
+    public static readonly ObjectField Tolerances = Fields.Add(
+        new ObjectField("tolerances", TolerancesFields.Set, "how far the parts may be off; may be left out") { Optional = true });
+
+    /// <summary>Fields of <c>core</c>.</summary>
+    internal static class CoreFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly NumberField OuterDiameterMm = Set.Add(new NumberField(BallRanges.CoreDiameter, "outside diameter"));
+        public static readonly NumberField MassG = Set.Add(new NumberField(BallRanges.CoreMass, "mass"));
+    }
+
+    /// <summary>Fields of <c>cement</c>.</summary>
+    internal static class CementFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly NumberField ThicknessMm = Set.Add(new NumberField(BallRanges.CementThickness, "dry film on the core"));
+        public static readonly NumberField MassPerAreaGsm = Set.Add(new NumberField(BallRanges.CementMass, "dry mass per area of core"));
+    }
+
+    /// <summary>Fields of <c>felt</c>.</summary>
+    internal static class FeltFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly TextField Name = Set.Add(new TextField("name"));
+        public static readonly EnumField<FeltConstruction> Construction = Set.Add(new EnumField<FeltConstruction>("construction"));
+        public static readonly NumberField ThicknessMm = Set.Add(new NumberField(BallRanges.FeltThickness, "as cut"));
+        public static readonly NumberField FinishedThicknessMm = Set.Add(
+            new NumberField(BallRanges.FinishedThickness, "on the finished ball"));
+        public static readonly NumberField MassPerAreaGsm = Set.Add(new NumberField(BallRanges.FeltMass, "as cut"));
+        public static readonly NumberField WarpModulusNPerMm = Set.Add(
+            new NumberField(BallRanges.WarpModulus, "modulus times thickness along the warp"));
+        public static readonly NumberField WeftModulusNPerMm = Set.Add(
+            new NumberField(BallRanges.WeftModulus, "modulus times thickness along the weft"));
+        public static readonly NumberField ShearModulusNPerMm = Set.Add(
+            new NumberField(
+                BallRanges.ShearModulus,
+                "shear modulus times thickness; warp modulus / (2 (1 + poisson)) within 0.1 % and warp = weft mean felt without a warp"));
+        public static readonly NumberField Poisson = Set.Add(
+            new NumberField(BallRanges.Poisson, "warp to weft; below the root of warp over weft modulus"));
+        public static readonly NumberField NeutralLayer = Set.Add(
+            new NumberField(BallRanges.NeutralLayer, "layer that keeps its length when bent: 0 core side, 1 outside"));
+        public static readonly NumberField MaxStretchPercent = Set.Add(
+            new NumberField(BallRanges.MaxStretch, "stretch to warn at, % of flat length"));
+        public static readonly NumberField MaxEdgeCompressionPercent = Set.Add(
+            new NumberField(
+                BallRanges.MaxEdgeCompression,
+                "how far the edge may be pushed together, % of flat length; binds the elastic mated panel, 100 is no limit"));
+        public static readonly NumberField CureShrinkWarpPercent = Set.Add(new NumberField(BallRanges.ShrinkWarp));
+        public static readonly NumberField CureShrinkWeftPercent = Set.Add(new NumberField(BallRanges.ShrinkWeft));
+        public static readonly NumberField ApplicationStretchWarpPercent = Set.Add(
+            new NumberField(
+                BallRanges.ApplicationStretchWarp,
+                "stretch along the warp by which the felt is pulled on all over, beyond what the sphere asks, % of the cut length; the "
+                    + "panel is cut smaller by it")
+            {
+                Default = 0,
+            });
+        public static readonly NumberField ApplicationStretchWeftPercent = Set.Add(
+            new NumberField(
+                BallRanges.ApplicationStretchWeft,
+                "stretch along the weft by which the felt is pulled on all over, beyond what the sphere asks, % of the cut length; the "
+                    + "panel is cut smaller by it")
+            {
+                Default = 0,
+            });
+    }
+
+    /// <summary>Fields of <c>seam</c>.</summary>
+    internal static class SeamFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly EnumField<SeamFamily> Curve = Set.Add(
+            new EnumField<SeamFamily>("curve", "family of the seam; `points` takes the field points, the others waistMm"));
+        public static readonly NumberField WaistMm = Set.Add(
+            new NumberField("waistMm", 0, NumberField.NoMost, "great-circle arc across the waist on the fitted sphere at zero seam gap")
+            {
+                Otherwise = "required, left out with `points`",
+                EndsExcluded = true,
+                Allowed = "20 to 90 degrees of the fitted sphere",
+            });
+        public static readonly RowsField Points = Set.Add(
+            new RowsField(
+                "points", ["x", "y", "z"],
+                "places along the seam in order, any unit; centre of the ball at 0, z through a panel's pole, x through a tip of that "
+                    + "panel")
+            {
+                Otherwise = "only with `points`",
+                Least = 24,
+                Most = Geometry.Outline.MostPoints,
+            });
+        public static readonly NumberField SeamGapMm = Set.Add(new NumberField(BallRanges.SeamGap, "gap between the two panels"));
+    }
+
+    /// <summary>Fields of <c>panel</c>.</summary>
+    internal static class PanelFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly EnumField<FlatteningMethod> Flattening = Set.Add(new EnumField<FlatteningMethod>("flattening"));
+        public static readonly EnumField<EdgeRule> Edge = Set.Add(new EnumField<EdgeRule>("edge"));
+        public static readonly NumberField WarpAngleDeg = Set.Add(
+            new NumberField(BallRanges.WarpAngle, "from the warp to +u; `any` only for felt without a warp") { OrWord = "any" });
+        public static readonly NumberField DieOffsetMm = Set.Add(
+            new NumberField(
+                BallRanges.DieOffset,
+                "how far outside the panel wanted the die cuts, below 0 inside: for the bevel's side and springback; applied last")
+            {
+                Default = 0,
+            });
+    }
+
+    /// <summary>Fields of <c>tolerances</c>.</summary>
+    internal static class TolerancesFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly NumberField CoreDiameterMm = Set.Add(
+            new NumberField(BallRanges.CoreDiameterTolerance, "core diameter, plus-minus") { Default = 0 });
+        public static readonly NumberField CoreMassG = Set.Add(
+            new NumberField(BallRanges.CoreMassTolerance, "core mass, plus-minus") { Default = 0 });
+        public static readonly NumberField CementThicknessMm = Set.Add(
+            new NumberField(BallRanges.CementThicknessTolerance, "cement thickness, plus-minus") { Default = 0 });
+        public static readonly NumberField CementMassPerAreaGsm = Set.Add(
+            new NumberField(BallRanges.CementMassTolerance, "cement mass per area, plus-minus") { Default = 0 });
+        public static readonly NumberField FeltFinishedThicknessMm = Set.Add(
+            new NumberField(BallRanges.FinishedThicknessTolerance, "felt thickness on the finished ball, plus-minus") { Default = 0 });
+        public static readonly NumberField FeltMassPerAreaGsm = Set.Add(
+            new NumberField(BallRanges.FeltMassTolerance, "felt mass per area, plus-minus") { Default = 0 });
+    }
+}

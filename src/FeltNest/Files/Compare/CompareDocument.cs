@@ -1,0 +1,326 @@
+using FeltNest.Cost.Offers;
+using FeltNest.Files.Fields;
+using FeltNest.Files.Studies;
+
+namespace FeltNest.Files.Compare;
+
+/// <summary>Widths or offers side by side: every field of <c>feltnest/compare/1</c>.</summary>
+internal static class CompareDocument
+{
+    private static readonly FieldSet Fields = new();
+
+    /// <summary>The document.</summary>
+    public static readonly Document Document = new(SchemaName.Compare, "Widths or offers side by side", Fields);
+
+    public static readonly TextField Part = Fields.Add(new TextField("part"));
+    public static readonly TextField Costs = Fields.Add(new TextField("costs", "name in the costs file") { OrNull = true });
+    public static readonly ObjectField DieLife = Fields.Add(
+        new ObjectField("dieLife", DieLifeFields.Set, "life of the die that is reckoned with; null without one") { OrNull = true });
+    public static readonly WordField Method = Fields.Add(
+        new WordField("method", ["parallel rows from one set of tables", "searched by all ways"]));
+    public static readonly ObjectField Lay = Fields.Add(new ObjectField("lay", StudyFields.LayFields.Set));
+    public static readonly FlagField CutShort = Fields.Add(new FlagField("cutShort"));
+    public static readonly TextField Best = Fields.Add(new TextField("best", "name of the row of rank 1"));
+    public static readonly ObjectsField Rows = Fields.Add(new ObjectsField("rows", RowFields.Set, "in the order asked"));
+    public static readonly ObjectsField Unanswered = Fields.Add(
+        new ObjectsField("unanswered", UnansweredFields.Set, "widths or offers without a lay"));
+    public static readonly TextField Die = Fields.Add(
+        new TextField("die", "`kept`, or the row whose die the drop widths are of; null where that has several bands") { OrNull = true });
+    public static readonly ObjectsField DropWidths = Fields.Add(
+        new ObjectsField("dropWidths", DropWidthFields.Set, "one die kept: its pitch, tilt and phase fixed"));
+    public static readonly ObjectsField Crossovers = Fields.Add(
+        new ObjectsField(
+            "crossovers", CrossoverFields.Set, "parallel rows, a die designed anew at each width; empty but for a width range"));
+    public static readonly ObjectsField BreakEvens = Fields.Add(new ObjectsField("breakEvens", BreakEvenFields.Set, "every two offers"));
+    public static readonly ObjectsField Values = Fields.Add(
+        new ObjectsField("values", ValueFields.Set, "the best row laid again with a millimetre more or less"));
+    public static readonly ObjectsField Flips = Fields.Add(
+        new ObjectsField(
+            "flips", FlipFields.Set,
+            "single figures of the costs that would make another row the cheapest, the lays as they are: ends up to 2 m, shares up to "
+                + "20 %, money up to ten times; empty without costs and for a width range"));
+    public static readonly ObjectsField Swings = Fields.Add(
+        new ObjectsField("swings", SwingFields.Set, "figures with a stated range: what they do to the best row, widest first"));
+    public static readonly ObjectsField Gang = Fields.Add(
+        new ObjectsField("gang", GangFields.Set, "dies and layers weighed on the best row; empty where the costs file names none"));
+    public static readonly ObjectsField Sweep = Fields.Add(
+        new ObjectsField("sweep", SweepFields.Set, "the curve of the chart: parallel rows over the width, edge as asked"));
+
+    /// <summary>Fields of <c>dieLife</c>.</summary>
+    internal static class DieLifeFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly WholeField Strikes = Set.Add(new WholeField("strikes", "strikes until its rule is dull"));
+        public static readonly WordField Basis = Set.Add(
+            new WordField(
+                "basis", ["costs", "readings"], "of the costs file, or of the readings in the file of `--life`, which goes first"));
+        public static readonly TextField Die = Set.Add(
+            new TextField("die", "die whose readings they are; null where the costs file holds") { OrNull = true });
+    }
+
+    /// <summary>Fields of <c>rows[]</c>.</summary>
+    internal static class RowFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly TextField Name = Set.Add(new TextField("name"));
+        public static readonly WholeField Rank = Set.Add(
+            new WholeField("rank", "1 the best: by cost where every row has one, else by square metres"));
+        public static readonly TextField Felt = Set.Add(new TextField("felt") { OrNull = true });
+        public static readonly TextField Lot = Set.Add(new TextField("lot") { OrNull = true });
+        public static readonly NumberField WidthMm = Set.Add(
+            new NumberField("widthMm", "width the lay is planned on: the guaranteed one of an offer"));
+        public static readonly NumberField EdgeMm = Set.Add(new NumberField("edgeMm", "trim at the lower selvedge"));
+        public static readonly NumberField UpperEdgeMm = Set.Add(new NumberField("upperEdgeMm", "trim at the upper selvedge"));
+        public static readonly NumberField PanelsPerMetre = Set.Add(new NumberField("panelsPerMetre"));
+        public static readonly NumberField BallsPerMetre = Set.Add(new NumberField("ballsPerMetre"));
+        public static readonly NumberField WastePercent = Set.Add(
+            new NumberField("wastePercent", "full roll width, one repeat, before roll ends and faults"));
+        public static readonly ObjectField PerThousandBalls = Set.Add(
+            new ObjectField(
+                "perThousandBalls", PerThousandBallsFields.Set, "felt bought per thousand good balls, all losses that were given in it"));
+        public static readonly TextField MassBasis = Set.Add(
+            new TextField("massBasis", "whether kilograms are of bare or coated felt; null where the offer does not say")
+            {
+                OrNull = true,
+            });
+        public static readonly ObjectField Account = Set.Add(
+            new ObjectField("account", AccountFields.Set, "where the felt bought goes, % of the roll; adds to 100"));
+        public static readonly ObjectField Roll = Set.Add(new ObjectField("roll", RowRollFields.Set));
+        public static readonly NumberField CostPerThousandBalls = Set.Add(
+            new NumberField("costPerThousandBalls", "null where no price is known") { OrNull = true });
+        public static readonly CurrencyField Currency = Set.Add(new CurrencyField("currency") { OrNull = true });
+        public static readonly NumberField DiePrice = Set.Add(
+            new NumberField(
+                "diePrice", "price of the die that the cost sheet counts, that of its cavities in it; null where no die is known")
+            {
+                OrNull = true,
+            });
+        public static readonly ObjectsField CostSheet = Set.Add(
+            new ObjectsField("costSheet", CostSheetFields.Set, "empty where no price is known"));
+        public static readonly ObjectField Nominal = Set.Add(
+            new ObjectField("nominal", NominalFields.Set, "the same offer at its nominal width; null where that is the planned one")
+            {
+                OrNull = true,
+            });
+        public static readonly ObjectField KeptDie = Set.Add(
+            new ObjectField("keptDie", KeptDieFields.Set, "the kept die on this width; null without --keep-die") { OrNull = true });
+        public static readonly ObjectField FurtherDies = Set.Add(
+            new ObjectField("furtherDies", FurtherDiesFields.Set, "against the best with one die; null where one die cuts the lay")
+            {
+                OrNull = true,
+            });
+    }
+
+    /// <summary>Fields of <c>rows[].perThousandBalls</c>.</summary>
+    internal static class PerThousandBallsFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly NumberField Metres = Set.Add(new NumberField("metres"));
+        public static readonly NumberField SquareMetres = Set.Add(new NumberField("squareMetres"));
+        public static readonly NumberField Kilograms = Set.Add(new NumberField("kilograms") { OrNull = true });
+        public static readonly NumberField NetSquareMetres = Set.Add(
+            new NumberField("netSquareMetres", "in the panels of a thousand balls"));
+        public static readonly NumberField Strikes = Set.Add(new NumberField("strikes", "strikes"));
+    }
+
+    /// <summary>Fields of <c>rows[].account</c>.</summary>
+    internal static class AccountFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly NumberField GoodPanelsPercent = Set.Add(new NumberField("goodPanelsPercent", "panels that become balls"));
+        public static readonly NumberField BetweenPanelsPercent = Set.Add(new NumberField("betweenPanelsPercent", "web between panels"));
+        public static readonly NumberField UnusedEdgePercent = Set.Add(
+            new NumberField("unusedEdgePercent", "usable width that no row reaches"));
+        public static readonly NumberField EdgeTrimPercent = Set.Add(
+            new NumberField("edgeTrimPercent", "both trims, over the whole length"));
+        public static readonly NumberField RollEndsPercent = Set.Add(new NumberField("rollEndsPercent", "both ends, usable width"));
+        public static readonly NumberField RemnantPercent = Set.Add(
+            new NumberField("remnantPercent", "length too short for one more strike"));
+        public static readonly NumberField FaultsPercent = Set.Add(new NumberField("faultsPercent", "panels lost to faults"));
+        public static readonly NumberField RejectsPercent = Set.Add(new NumberField("rejectsPercent", "panels rejected after cutting"));
+        public static readonly NumberField UnpairedPercent = Set.Add(new NumberField("unpairedPercent", "good panels without a partner"));
+    }
+
+    /// <summary>Fields of <c>rows[].roll</c>.</summary>
+    internal static class RowRollFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly NumberField LengthM = Set.Add(
+            new NumberField("lengthM", "null where none was given: then no ends and no remnant") { OrNull = true });
+        public static readonly NumberField Repeats = Set.Add(new NumberField("repeats") { OrNull = true });
+        public static readonly NumberField RemnantMm = Set.Add(new NumberField("remnantMm"));
+        public static readonly NumberField Balls = Set.Add(new NumberField("balls", "good balls of one roll") { OrNull = true });
+        public static readonly NumberField MinimumThousandBalls = Set.Add(
+            new NumberField("minimumThousandBalls", "thousand balls of the least length sold") { OrNull = true });
+    }
+
+    /// <summary>Fields of <c>rows[].costSheet[]</c>.</summary>
+    internal static class CostSheetFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly WholeField Line = Set.Add(new WholeField("line", "1 to 19"));
+        public static readonly TextField Name = Set.Add(new TextField("name"));
+        public static readonly NumberField Quantity = Set.Add(new NumberField("quantity") { OrNull = true });
+        public static readonly TextField Unit = Set.Add(new TextField("unit") { OrBlank = true });
+        public static readonly NumberField Amount = Set.Add(
+            new NumberField("amount", "null where the line has none or its figure was not given") { OrNull = true });
+    }
+
+    /// <summary>Fields of <c>rows[].nominal</c>.</summary>
+    internal static class NominalFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly NumberField WidthMm = Set.Add(new NumberField("widthMm"));
+        public static readonly NumberField PanelsPerMetre = Set.Add(new NumberField("panelsPerMetre"));
+        public static readonly NumberField SquareMetresPerThousandBalls = Set.Add(new NumberField("squareMetresPerThousandBalls"));
+        public static readonly NumberField CostPerThousandBalls = Set.Add(new NumberField("costPerThousandBalls") { OrNull = true });
+    }
+
+    /// <summary>Fields of <c>rows[].keptDie</c>.</summary>
+    internal static class KeptDieFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly WholeField Rows = Set.Add(new WholeField("rows"));
+        public static readonly NumberField PanelsPerMetre = Set.Add(new NumberField("panelsPerMetre"));
+        public static readonly NumberField SquareMetresPerThousandBalls = Set.Add(new NumberField("squareMetresPerThousandBalls"));
+        public static readonly NumberField CostPerThousandBalls = Set.Add(new NumberField("costPerThousandBalls") { OrNull = true });
+        public static readonly NumberField NewDiePaysAfterThousandBalls = Set.Add(
+            new NumberField("newDiePaysAfterThousandBalls", "price of the die over what the new lay saves") { OrNull = true });
+    }
+
+    /// <summary>Fields of <c>rows[].furtherDies</c>.</summary>
+    internal static class FurtherDiesFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly WholeField Dies = Set.Add(new WholeField("dies"));
+        public static readonly NumberField OneDiePanelsPerMetre = Set.Add(new NumberField("oneDiePanelsPerMetre"));
+        public static readonly NumberField OneDieCostPerThousandBalls = Set.Add(
+            new NumberField("oneDieCostPerThousandBalls") { OrNull = true });
+        public static readonly NumberField PayAfterThousandBalls = Set.Add(
+            new NumberField(
+                "payAfterThousandBalls",
+                "thousand balls after which the further dies have saved their price; null where it is not known or nothing is saved")
+            {
+                OrNull = true,
+            });
+    }
+
+    /// <summary>Fields of <c>unanswered[]</c>.</summary>
+    internal static class UnansweredFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly TextField Name = Set.Add(new TextField("name"));
+        public static readonly TextField Reason = Set.Add(new TextField("reason"));
+    }
+
+    /// <summary>Fields of <c>dropWidths[]</c>.</summary>
+    internal static class DropWidthFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly WholeField Rows = Set.Add(new WholeField("rows"));
+        public static readonly NumberField LeastWidthMm = Set.Add(new NumberField("leastWidthMm", "least roll width, trims included"));
+        public static readonly NumberField PanelsPerMetre = Set.Add(new NumberField("panelsPerMetre"));
+    }
+
+    /// <summary>Fields of <c>crossovers[]</c>.</summary>
+    internal static class CrossoverFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly NumberField WidthMm = Set.Add(new NumberField("widthMm"));
+        public static readonly WholeField RowsBelow = Set.Add(new WholeField("rowsBelow"));
+        public static readonly WholeField RowsAbove = Set.Add(new WholeField("rowsAbove"));
+    }
+
+    /// <summary>Fields of <c>breakEvens[]</c>.</summary>
+    internal static class BreakEvenFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly TextField Offer = Set.Add(new TextField("offer"));
+        public static readonly TextField Against = Set.Add(new TextField("against"));
+        public static readonly NumberField Price = Set.Add(
+            new NumberField("price", "price of `offer` at which both cost the same; 0 or less where not even a gift would do"));
+        public static readonly WordField PriceUnit = Set.Add(new WordField("priceUnit", PriceUnits.Words));
+        public static readonly CurrencyField Currency = Set.Add(new CurrencyField("currency"));
+    }
+
+    /// <summary>Fields of <c>values[]</c>.</summary>
+    internal static class ValueFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly TextField Change = Set.Add(new TextField("change"));
+        public static readonly NumberField SquareMetresPerMillionBalls = Set.Add(
+            new NumberField("squareMetresPerMillionBalls", "change of the felt bought"));
+        public static readonly NumberField CostPerMillionBalls = Set.Add(new NumberField("costPerMillionBalls") { OrNull = true });
+    }
+
+    /// <summary>Fields of <c>flips[]</c>.</summary>
+    internal static class FlipFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly TextField Assumption = Set.Add(new TextField("assumption"));
+        public static readonly NumberField Now = Set.Add(new NumberField("now"));
+        public static readonly NumberField At = Set.Add(new NumberField("at", "nearest value looked at where the cheapest row changes"));
+        public static readonly TextField Best = Set.Add(new TextField("best", "the row that is the cheapest there"));
+        public static readonly FlagField Stated = Set.Add(new FlagField("stated", "within a range the user stated"));
+    }
+
+    /// <summary>Fields of <c>swings[]</c>.</summary>
+    internal static class SwingFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly TextField Assumption = Set.Add(new TextField("assumption"));
+        public static readonly NumberField Low = Set.Add(new NumberField("low"));
+        public static readonly NumberField Likely = Set.Add(new NumberField("likely"));
+        public static readonly NumberField High = Set.Add(new NumberField("high"));
+        public static readonly NumberField CostAtLow = Set.Add(new NumberField("costAtLow", "of the best row, a thousand balls"));
+        public static readonly NumberField CostAtHigh = Set.Add(new NumberField("costAtHigh"));
+        public static readonly TextField BestAtLow = Set.Add(new TextField("bestAtLow", "row that is the cheapest there"));
+        public static readonly TextField BestAtHigh = Set.Add(new TextField("bestAtHigh"));
+    }
+
+    /// <summary>Fields of <c>gang[]</c>.</summary>
+    internal static class GangFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly WholeField Cavities = Set.Add(new WholeField("cavities", "most panels of one layer, as asked"));
+        public static readonly WholeField Plies = Set.Add(new WholeField("plies", "layers under one strike"));
+        public static readonly NumberField PanelsPerStrike = Set.Add(new NumberField("panelsPerStrike", "all layers"));
+        public static readonly NumberField StrikesPerThousandBalls = Set.Add(new NumberField("strikesPerThousandBalls"));
+        public static readonly NumberField DiePrice = Set.Add(new NumberField("diePrice"));
+        public static readonly NumberField RunningCostPerThousandBalls = Set.Add(
+            new NumberField("runningCostPerThousandBalls", "without the die"));
+        public static readonly NumberField CostPerThousandBalls = Set.Add(new NumberField("costPerThousandBalls", "the die by its wear"));
+        public static readonly NumberField PaysFromThousandBalls = Set.Add(
+            new NumberField("paysFromThousandBalls", "from which it is the cheapest to buy once and run; null where it never is")
+            {
+                OrNull = true,
+            });
+    }
+
+    /// <summary>Fields of <c>sweep[]</c>.</summary>
+    internal static class SweepFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly NumberField WidthMm = Set.Add(new NumberField("widthMm"));
+        public static readonly WholeField Rows = Set.Add(new WholeField("rows"));
+        public static readonly NumberField WastePercent = Set.Add(new NumberField("wastePercent"));
+    }
+}

@@ -1,0 +1,36 @@
+using FeltNest.Files.Balls;
+using FeltNest.Files.Compare;
+using FeltNest.Files.Costs;
+using FeltNest.Files.Dies;
+using FeltNest.Files.Fields;
+using FeltNest.Files.Layouts;
+using FeltNest.Files.Offers;
+using FeltNest.Files.Orders;
+using FeltNest.Files.Outlines;
+using FeltNest.Files.Panels;
+using FeltNest.Files.Presses;
+using FeltNest.Files.Rolls;
+using FeltNest.Files.Studies;
+using FeltNest.Files.Usage;
+
+namespace FeltNest.Files;
+
+/// <summary>Every document and every list that the program reads or writes.</summary>
+internal static class Documents
+{
+    /// <summary>The JSON documents.</summary>
+    public static IReadOnlyList<Document> All { get; } =
+    [
+        BallDocument.Document, OutlineDocument.Document, PanelDocument.Document, LayoutDocument.Document, SeamsDocument.Document,
+        ProvenDocument.Document, WrapDocument.Document, WaistDocument.Document, CostsDocument.Document, PressDocument.Document,
+        CompareDocument.Document, UsageDocument.Document, RollDocument.Document, RollPlanDocument.Document, DieOrderDocument.Document,
+        DieDocument.Document, FirstArticleDocument.Document, DieLifeDocument.Document, OrderPlanDocument.Document, CheckDocument.Document,
+    ];
+
+    /// <summary>The CSV lists that are read.</summary>
+    public static IReadOnlyList<Listing> Lists { get; } =
+    [
+        OffersListing.Listing, ActualsListing.Listing, OrdersListing.Listing, StockListing.Listing, DiesListing.Listing,
+        ReadingsListing.Listing, PointsListing.Listing,
+    ];
+}

@@ -1,0 +1,34 @@
+using FeltNest.Files.Fields;
+
+namespace FeltNest.Files.Orders;
+
+/// <summary>Columns of a list of orders.</summary>
+internal static class OrdersListing
+{
+    /// <summary>Word for an order whose felt must be of one shade lot.</summary>
+    public const string OneLot = "one";
+
+    /// <summary>Word for an order whose felt may be of several shade lots.</summary>
+    public const string AnyLot = "any";
+
+    private static readonly FieldSet Columns = new();
+
+    /// <summary>The list.</summary>
+    public static readonly Listing Listing = new("orders", Columns);
+
+    public static readonly TextField Order = Columns.Add(new TextField("order", "name of the order, once in the list"));
+    public static readonly TextField Ball = Columns.Add(new TextField("ball", "ball") { Allowed = "a ball of the dies" });
+    public static readonly NumberField ThousandBalls = Columns.Add(
+        new NumberField("thousandBalls", 0.001, 100_000, "good balls wanted") { Unit = "thousand balls" });
+    public static readonly DayField Due = Columns.Add(new DayField("due", "day on which the last cover must be cut"));
+    public static readonly WordField Lots = Columns.Add(
+        new WordField("lots", [OneLot, AnyLot], "whether all its felt is of one shade lot") { Default = OneLot });
+    public static readonly TextField Felt = Columns.Add(
+        new TextField("felt", "felt wanted") { Allowed = "a felt in stock or on offer", Otherwise = "any its dies reach" });
+    public static readonly NumberField ReserveBalls = Columns.Add(
+        new NumberField("reserveBalls", 0, 10_000_000, "balls for which felt of its lot stays uncut, for later rejects")
+        {
+            Unit = "balls",
+            Default = 0,
+        });
+}
