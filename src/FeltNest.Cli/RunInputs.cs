@@ -20,10 +20,15 @@ internal sealed class RunInputs(ParseResult parse)
         string version = Assembly.GetExecutingAssembly().GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion;
         IEnumerable<string> inputs =
             words.Where(word => Texts.Contains(Path.GetExtension(word).ToLowerInvariant()) && File.Exists(word)).Distinct();
-        return new RunReport(
-            string.Join(' ', words.Select(Quoted).Prepend("feltnest")), $"FeltNest {version}",
-            [.. files.Where(f => f.Name.EndsWith(".svg", StringComparison.Ordinal))], table, messages,
-            [.. inputs.Select(path => (path, TextOf(path)))]).Html();
+        return new RunReport
+        {
+            Command = string.Join(' ', words.Select(Quoted).Prepend("feltnest")),
+            Program = $"FeltNest {version}",
+            Pictures = [.. files.Where(f => f.Name.EndsWith(".svg", StringComparison.Ordinal))],
+            Table = table,
+            Messages = messages,
+            Inputs = [.. inputs.Select(path => (path, TextOf(path)))],
+        }.Html();
     }
 
     private static string TextOf(string path) => new FileInfo(path) is { Length: > MostBytes } large

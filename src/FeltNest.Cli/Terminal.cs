@@ -3,10 +3,14 @@ using FeltNest.Cli.Ending;
 namespace FeltNest.Cli;
 
 /// <summary>Where a command speaks: results to one stream, messages and progress to the other.</summary>
-/// <param name="Results">Results, and nothing else.</param>
-/// <param name="Messages">Messages, warnings and progress.</param>
-internal sealed record Terminal(TextWriter Results, TextWriter Messages)
+internal sealed record Terminal
 {
+    /// <summary>Results, and nothing else.</summary>
+    public required TextWriter Results { get; init; }
+
+    /// <summary>Messages, warnings and progress.</summary>
+    public required TextWriter Messages { get; init; }
+
     /// <summary>How the run ends after an interrupt.</summary>
     public HandOver HandOver { get; init; } = new();
 

@@ -27,7 +27,22 @@ internal static class DogBones
 
     /// <summary>A dog bone on a roll: edges 15 mm, gap 4 mm, free warp angle, all panels parallel.</summary>
     internal static LayoutRequest Request(int points, double width, int effort) =>
-        new(
-            new LayoutPart("bone", null, Make(points), null, null, null), width, 15, 4, new LayoutRules(null, 0, RowRule.Same, false),
-            effort, 1);
+        new()
+        {
+            Part = new LayoutPart
+            {
+                Name = "bone",
+                Ball = null,
+                Outline = Make(points),
+                Arcs = null,
+                MassPerAreaGsm = null,
+                WarpAngleDeg = null,
+            },
+            RollWidthMm = width,
+            Trims = EdgeTrims.Both(15),
+            GapMm = 4,
+            Rules = new LayoutRules(null, 0, RowRule.Same, false),
+            Effort = effort,
+            Seed = 1,
+        };
 }

@@ -30,7 +30,16 @@ internal static class LayoutTable
             foreach ((double gap, double width) in from gap in Gaps from width in Widths select (gap, width))
             {
                 SearchRecord search = LayoutSearch.Run(
-                    new LayoutRequest(part, width, Edge, gap, new LayoutRules(null, 0, RowRule.Any, false) { Bands = 2 }, 5, 1)).Search;
+                    new LayoutRequest
+                    {
+                        Part = part,
+                        RollWidthMm = width,
+                        Trims = EdgeTrims.Both(Edge),
+                        GapMm = gap,
+                        Rules = new LayoutRules(null, 0, RowRule.Any, false) { Bands = 2 },
+                        Effort = 5,
+                        Seed = 1,
+                    }).Search;
                 double share = part.AreaMm2 / width / 10;
                 Console.WriteLine(string.Create(
                     CultureInfo.InvariantCulture,

@@ -65,7 +65,7 @@ internal sealed class BallOptions
         {
             if (value is { } length)
             {
-                changes.Add(new BallChange(field, Digits(length)));
+                changes.Add(new BallChange { Field = field, Value = Digits(length) });
             }
         }
     }
@@ -126,7 +126,11 @@ internal sealed class BallOptions
 
             // A length may carry its unit here as everywhere.
             bool isLength = field.EndsWith("Mm", StringComparison.Ordinal);
-            changes.Add(new BallChange(field, isLength && LengthText.Read(value) is { } length ? Digits(length) : value));
+            changes.Add(new BallChange
+            {
+                Field = field,
+                Value = isLength && LengthText.Read(value) is { } length ? Digits(length) : value,
+            });
         }
 
         return [.. changes];

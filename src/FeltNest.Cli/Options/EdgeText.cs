@@ -20,6 +20,6 @@ internal static class EdgeText
             return default;
         }
 
-        return new EdgeTrims(lengths[0]!.Value, lengths[^1]!.Value);
+        return new EdgeTrims { LowerMm = lengths[0]!.Value, UpperMm = lengths[^1]!.Value };
     }
 }

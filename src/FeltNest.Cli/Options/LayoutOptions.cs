@@ -36,7 +36,7 @@ internal sealed class LayoutOptions
     {
         Description = "Edge trim on each side, or lower and upper (12,20).",
         HelpName = "length[,length]",
-        DefaultValueFactory = _ => UsualEdge,
+        DefaultValueFactory = _ => EdgeTrims.Both(UsualEdge),
         CustomParser = EdgeText.Parse,
     };
 
@@ -122,21 +122,23 @@ internal sealed class LayoutOptions
 
     /// <summary>What to ask of the search for a part.</summary>
     /// <exception cref="InputException">The design angle is asked for and the part has none.</exception>
-    public LayoutRequest Request(ParseResult parse, LayoutPart part) => new(
-        part,
-        parse.GetValue(width),
-        parse.GetValue(edge),
-        parse.GetValue(gap),
-        new LayoutRules(
+    public LayoutRequest Request(ParseResult parse, LayoutPart part) => new()
+    {
+        Part = part,
+        RollWidthMm = parse.GetValue(width),
+        Trims = parse.GetValue(edge),
+        GapMm = parse.GetValue(gap),
+        Rules = new LayoutRules(
             AngleOf(parse.GetValue(warpAngle), part), parse.GetValue(warpTolerance), EnumWord.Find<RowRule>(parse.GetValue(rows)!)!.Value,
             parse.GetValue(oneWay)),
-        parse.GetValue(effort),
-        parse.GetValue(seed));
+        Effort = parse.GetValue(effort),
+        Seed = parse.GetValue(seed),
+    };
 
     /// <summary>The same request with every setting but the width and the gap at its default.</summary>
     public LayoutRequest Usual(LayoutRequest request) => request with
     {
-        Trims = UsualEdge,
+        Trims = EdgeTrims.Both(UsualEdge),
         Effort = usualEffort,
         Seed = UsualSeed,
         Rules = new LayoutRules(request.Part.WarpAngleDeg, 0, RowRule.Same, false),

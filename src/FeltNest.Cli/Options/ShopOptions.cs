@@ -105,7 +105,7 @@ internal sealed class ShopOptions
             {
                 Bands = parse.GetValue(bands),
                 Forbidden = [.. (parse.GetValue(forbid) ?? []).OrderBy(s => s.YFromMm)],
-                Die = most is null && bed is null ? null : new DieLimit(most, bed?.Length, bed?.Width),
+                Die = most is null && bed is null ? null : new DieLimit { MostPanels = most, BedLengthMm = bed?.Length, BedWidthMm = bed?.Width },
                 LeastRepeatMm = parse.GetValue(leastRepeat),
                 Plies = new Plies(parse.GetValue(plies), parse.GetValue(faceToFace)),
             },
@@ -132,7 +132,7 @@ internal sealed class ShopOptions
                 return [];
             }
 
-            strips.Add(new ForbiddenStrip(ends.First, ends.Second));
+            strips.Add(new ForbiddenStrip { YFromMm = ends.First, YToMm = ends.Second });
         }
 
         return [.. strips];

@@ -3,13 +3,40 @@ using FeltNest.Die;
 namespace FeltNest.Page.Answers;
 
 /// <summary>A die's figures and what to watch. Lengths mm.</summary>
-internal sealed record DieAnswer(
-    int Cavities, double FeedMm, double BoardLengthMm, double BoardWidthMm, double MassKg, double RuleLengthMm, double LeastRadiusMm,
-    double? LeastGapMm, double ForceKn, string[] Notes)
+internal sealed record DieAnswer
 {
+    public required int Cavities { get; init; }
+
+    public required double FeedMm { get; init; }
+
+    public required double BoardLengthMm { get; init; }
+
+    public required double BoardWidthMm { get; init; }
+
+    public required double MassKg { get; init; }
+
+    public required double RuleLengthMm { get; init; }
+
+    public required double LeastRadiusMm { get; init; }
+
+    public required double? LeastGapMm { get; init; }
+
+    public required double ForceKn { get; init; }
+
+    public required string[] Notes { get; init; }
+
     /// <summary>The answer of a design.</summary>
-    public static DieAnswer Of(DieDesign design) => new(
-        design.Gang.Cavities.Count, design.Gang.FeedMm, design.Gang.BoardLengthMm, design.Gang.BoardWidthMm, design.MassKg,
-        design.RuleLengthMm, design.LeastRadiusMm,
-        double.IsFinite(design.LeastGapMm) ? design.LeastGapMm : null, design.Force.Kn, [.. design.Notes.Select(n => n.Text)]);
+    public static DieAnswer Of(DieDesign design) => new()
+    {
+        Cavities = design.Gang.Cavities.Count,
+        FeedMm = design.Gang.FeedMm,
+        BoardLengthMm = design.Gang.BoardLengthMm,
+        BoardWidthMm = design.Gang.BoardWidthMm,
+        MassKg = design.MassKg,
+        RuleLengthMm = design.RuleLengthMm,
+        LeastRadiusMm = design.LeastRadiusMm,
+        LeastGapMm = double.IsFinite(design.LeastGapMm) ? design.LeastGapMm : null,
+        ForceKn = design.Force.Kn,
+        Notes = [.. design.Notes.Select(n => n.Text)],
+    };
 }

@@ -6,33 +6,86 @@ using FeltNest.Yield;
 namespace FeltNest.Page.Answers;
 
 /// <summary>A lay with its account and cost, as the page draws it. Lengths mm, areas m2, shares per cent.</summary>
-internal sealed record LayAnswer(
-    string Stage, string Method, double WidthMm, double LowerMm, double UpperMm, double GapMm, double[][] Outline, BandAnswer[] Bands,
-    double PanelsPerMetre, double BallsPerMetre,
-    double WastePercent, double UtilisationPercent, double? BoundPercent, double? PlanePercent, int Classes, FeltAnswer Felt,
-    NamedShare[] Account, CostAnswer? Cost, string? Problem)
+internal sealed record LayAnswer
 {
+    public required string Stage { get; init; }
+
+    public required string Method { get; init; }
+
+    public required double WidthMm { get; init; }
+
+    public required double LowerMm { get; init; }
+
+    public required double UpperMm { get; init; }
+
+    public required double GapMm { get; init; }
+
+    public required double[][] Outline { get; init; }
+
+    public required BandAnswer[] Bands { get; init; }
+
+    public required double PanelsPerMetre { get; init; }
+
+    public required double BallsPerMetre { get; init; }
+
+    public required double WastePercent { get; init; }
+
+    public required double UtilisationPercent { get; init; }
+
+    public required double? BoundPercent { get; init; }
+
+    public required double? PlanePercent { get; init; }
+
+    public required int Classes { get; init; }
+
+    public required FeltAnswer Felt { get; init; }
+
+    public required NamedShare[] Account { get; init; }
+
+    public required CostAnswer? Cost { get; init; }
+
+    public required string? Problem { get; init; }
+
     /// <summary>The answer for a layout.</summary>
     public static LayAnswer Of(string stage, RollLayout layout, PageMoney money, double? massGsm)
     {
         YieldFigures yields = YieldAccount.Of(layout);
         LayoutPart part = layout.Parts[0];
         List<PairingClass> classes = [.. YieldAccount.Classes(layout).Select(c => c.Class)];
-        BandAnswer[] bands = [.. layout.Bands.Select(b => new BandAnswer(
-            b.YFromMm, b.YToMm, b.Repeat.LengthMm,
-            [
+        BandAnswer[] bands = [.. layout.Bands.Select(b => new BandAnswer
+        {
+            FromMm = b.YFromMm,
+            ToMm = b.YToMm,
+            RepeatMm = b.Repeat.LengthMm,
+            Panels = [
                 .. b.Repeat.Panels.Select(p =>
                     (double[])[p.XMm, p.YMm, p.AngleDeg, classes.FindIndex(c => c.Holds(p, layout.Rules.OneWay))]),
-            ]))];
+            ],
+        })];
         (FeltAccount? felt, CostSheet? sheet, string? problem) = Priced(layout, money, massGsm);
         SearchRecord search = layout.Search;
-        return new LayAnswer(
-            stage, search.Method, layout.RollWidthMm, layout.Trims.LowerMm, layout.Trims.UpperMm, layout.GapMm,
-            [.. part.Outline.Points.Select(p => (double[])[Math.Round(p.X, 3), Math.Round(p.Y, 3)])],
-            bands, yields.PanelsPerMetre, yields.BallsPerMetre, yields.WastePercent, yields.UtilisationPercent,
-            Known(search.UpperBoundPercent), Known(search.PlaneUtilisationPercent), classes.Count,
-            FeltAnswer.Of(yields.PerThousandBalls, felt?.PerThousandBalls), [.. Shares(yields, felt)],
-            sheet is null ? null : CostAnswer.Of(sheet), problem);
+        return new LayAnswer
+        {
+            Stage = stage,
+            Method = search.Method,
+            WidthMm = layout.RollWidthMm,
+            LowerMm = layout.Trims.LowerMm,
+            UpperMm = layout.Trims.UpperMm,
+            GapMm = layout.GapMm,
+            Outline = [.. part.Outline.Points.Select(p => (double[])[Math.Round(p.X, 3), Math.Round(p.Y, 3)])],
+            Bands = bands,
+            PanelsPerMetre = yields.PanelsPerMetre,
+            BallsPerMetre = yields.BallsPerMetre,
+            WastePercent = yields.WastePercent,
+            UtilisationPercent = yields.UtilisationPercent,
+            BoundPercent = Known(search.UpperBoundPercent),
+            PlanePercent = Known(search.PlaneUtilisationPercent),
+            Classes = classes.Count,
+            Felt = FeltAnswer.Of(yields.PerThousandBalls, felt?.PerThousandBalls),
+            Account = [.. Shares(yields, felt)],
+            Cost = sheet is null ? null : CostAnswer.Of(sheet),
+            Problem = problem,
+        };
     }
 
     private static (FeltAccount? Felt, CostSheet? Sheet, string? Problem) Priced(RollLayout layout, PageMoney money, double? massGsm)

@@ -69,13 +69,38 @@ internal sealed class AddressReader(IQueryCollection query, BallShelf shelf)
 
         FeltPrice? price =
             Number("price") is { } amount ? new FeltPrice((decimal)amount, PriceUnits.Find(Word("priceUnit"))!.Value, currency) : null;
-        FeltLosses losses = new(
-            Number("rollLength"), Number("endLoss")!.Value, Number("faults")!.Value, Number("rejects")!.Value, Number("unpaired")!.Value,
-            null);
-        PageInputs inputs = new(
-            new PageCover(ball, Number("core"), Number("cement"), Number("felt"), Number("waist"), Number("edgeLimit")), width,
-            Number("gap")!.Value, lower, upper, rows, warp == "angle" ? Number("warpDeg") : null, warp == "free", Word("oneWay") == "yes",
-            (int)effort, new PageMoney(price, losses), Press());
+        FeltLosses losses = new()
+        {
+            RollLengthM = Number("rollLength"),
+            EndLossMm = Number("endLoss")!.Value,
+            FaultPercent = Number("faults")!.Value,
+            RejectPercent = Number("rejects")!.Value,
+            UnpairedPercent = Number("unpaired")!.Value,
+            MostPanelsPerStrike = null,
+        };
+        PageInputs inputs = new()
+        {
+            Cover = new PageCover
+            {
+                Ball = ball,
+                CoreMm = Number("core"),
+                CementMm = Number("cement"),
+                FeltMm = Number("felt"),
+                WaistMm = Number("waist"),
+                EdgeLimitPercent = Number("edgeLimit"),
+            },
+            WidthMm = width,
+            GapMm = Number("gap")!.Value,
+            LowerTrimMm = lower,
+            UpperTrimMm = upper,
+            Rows = rows,
+            Warp = warp == "angle" ? Number("warpDeg") : null,
+            WarpFree = warp == "free",
+            OneWay = Word("oneWay") == "yes",
+            Effort = (int)effort,
+            Money = new PageMoney(price, losses),
+            Press = Press(),
+        };
         return faults.Count == 0 ? inputs : null;
     }
 
@@ -105,9 +130,23 @@ internal sealed class AddressReader(IQueryCollection query, BallShelf shelf)
             return null;
         }
 
-        PressBed bed = new(needed[0].Value!.Value, needed[1].Value!.Value, margin);
+        PressBed bed = new() { LengthMm = needed[0].Value!.Value, WidthMm = needed[1].Value!.Value, MarginMm = margin };
         return bed.BoardLengthMm > 0 && bed.BoardWidthMm > 0
-            ? new PressSpec("stated", needed[2].Value!.Value, PressSpec.UsualSharePercent, bed, null, 1, 0, null, 1, feed, guide, [])
+            ? new PressSpec
+            {
+                Name = "stated",
+                RatedForceKn = needed[2].Value!.Value,
+                AllowedSharePercent = PressSpec.UsualSharePercent,
+                Bed = bed,
+                DaylightMm = null,
+                StrokesPerMinute = 1,
+                ChangeOverMinutes = 0,
+                Hours = null,
+                MostPlies = 1,
+                FeedToleranceMm = feed,
+                GuideToleranceMm = guide,
+                Dies = [],
+            }
             : Fault<PressSpec?>("bedMargin", "leaves no bed: below half of the bed's length and width is allowed", null);
     }
 
@@ -136,7 +175,7 @@ internal sealed class AddressReader(IQueryCollection query, BallShelf shelf)
     {
         if (!faults.Exists(f => f.Field == field))
         {
-            faults.Add(new FieldFault(field, problem));
+            faults.Add(new FieldFault { Field = field, Problem = problem });
         }
 
         return instead;

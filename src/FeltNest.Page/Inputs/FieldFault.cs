@@ -1,6 +1,11 @@
 namespace FeltNest.Page.Inputs;
 
 /// <summary>What is wrong with a field.</summary>
-/// <param name="Field">Its name.</param>
-/// <param name="Problem">What is wrong, and what is allowed.</param>
-internal sealed record FieldFault(string Field, string Problem);
+internal sealed record FieldFault
+{
+    /// <summary>Its name.</summary>
+    public required string Field { get; init; }
+
+    /// <summary>What is wrong, and what is allowed.</summary>
+    public required string Problem { get; init; }
+}

@@ -5,14 +5,26 @@ using FeltNest.Files.Balls;
 namespace FeltNest.Page.Inputs;
 
 /// <summary>The ball as the page asks for it: one of the shelf, with what goes before its file. Lengths in mm.</summary>
-/// <param name="Ball">Name of the ball's file, without ending.</param>
-/// <param name="CoreMm">Diameter of the core, or null for the ball's own; so with the others.</param>
-/// <param name="CementMm">Thickness of the cement.</param>
-/// <param name="FeltMm">Thickness of the felt as cut.</param>
-/// <param name="WaistMm">Waist on the fitted sphere.</param>
-/// <param name="EdgeLimitPercent">Most edge compression, per cent.</param>
-internal sealed record PageCover(string Ball, double? CoreMm, double? CementMm, double? FeltMm, double? WaistMm, double? EdgeLimitPercent)
+internal sealed record PageCover
 {
+    /// <summary>Name of the ball's file, without ending.</summary>
+    public required string Ball { get; init; }
+
+    /// <summary>Diameter of the core, or null for the ball's own; so with the others.</summary>
+    public required double? CoreMm { get; init; }
+
+    /// <summary>Thickness of the cement.</summary>
+    public required double? CementMm { get; init; }
+
+    /// <summary>Thickness of the felt as cut.</summary>
+    public required double? FeltMm { get; init; }
+
+    /// <summary>Waist on the fitted sphere.</summary>
+    public required double? WaistMm { get; init; }
+
+    /// <summary>Most edge compression, per cent.</summary>
+    public required double? EdgeLimitPercent { get; init; }
+
     /// <summary>What goes before the ball's file.</summary>
     public IReadOnlyList<BallChange> Changes =>
     [
@@ -24,5 +36,5 @@ internal sealed record PageCover(string Ball, double? CoreMm, double? CementMm, 
     ];
 
     private static IEnumerable<BallChange> Change(string field, double? value) =>
-        value is { } number ? [new BallChange(field, number.ToString("R", CultureInfo.InvariantCulture))] : [];
+        value is { } number ? [new BallChange { Field = field, Value = number.ToString("R", CultureInfo.InvariantCulture) }] : [];
 }

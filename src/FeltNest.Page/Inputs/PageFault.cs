@@ -24,11 +24,11 @@ internal static class PageFault
     {
         if (error is not InputException { Field: { } named } input)
         {
-            return new FieldFault("page", error.Message);
+            return new FieldFault { Field = "page", Problem = error.Message };
         }
 
         string? field = input.Asked is { } asked ? Asked(asked) : Fields.GetValueOrDefault(named);
-        return field is null ? new FieldFault("page", $"{named}: {input.Problem}") : new FieldFault(field, input.Problem);
+        return field is null ? new FieldFault { Field = "page", Problem = $"{named}: {input.Problem}" } : new FieldFault { Field = field, Problem = input.Problem };
     }
 
     private static string? Asked(AskedFor asked) => asked switch

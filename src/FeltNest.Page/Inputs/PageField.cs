@@ -19,7 +19,7 @@ internal sealed record PageField(string Name, double? Usual, [property: JsonIgno
 
     /// <summary>A field of the page alone.</summary>
     public PageField(string name, double? usual, double low, double high, string unit)
-        : this(name, usual, new FieldRange(name, low, high, unit, string.Empty))
+        : this(name, usual, new FieldRange { Field = name, Low = low, High = high, Unit = unit, Reason = string.Empty })
     {
     }
 

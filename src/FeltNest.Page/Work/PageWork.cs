@@ -50,16 +50,31 @@ internal sealed class PageWork(BallShelf shelf) : IDisposable
     public static LayoutRequest Request(PageInputs inputs, LayoutPart part)
     {
         double? warp = inputs.WarpFree ? null : inputs.Warp ?? part.WarpAngleDeg;
-        return new LayoutRequest(
-            part, inputs.WidthMm, new EdgeTrims(inputs.LowerTrimMm, inputs.UpperTrimMm), inputs.GapMm,
-            new LayoutRules(warp, 0, inputs.Rows, inputs.OneWay), inputs.Effort, Seed);
+        return new LayoutRequest
+        {
+            Part = part,
+            RollWidthMm = inputs.WidthMm,
+            Trims = new EdgeTrims { LowerMm = inputs.LowerTrimMm, UpperMm = inputs.UpperTrimMm },
+            GapMm = inputs.GapMm,
+            Rules = new LayoutRules(warp, 0, inputs.Rows, inputs.OneWay),
+            Effort = inputs.Effort,
+            Seed = Seed,
+        };
     }
 
     /// <summary>Parallel rows over many widths, for the first answer and the chart.</summary>
     public PageScan Scan(PageInputs inputs, LayoutRequest request)
     {
         double widest = StepMm * Math.Ceiling(request.RollWidthMm * Above / StepMm);
-        ScanKey key = new(inputs.Cover, inputs.GapMm, request.Trims, request.Rules.WarpAngleDeg, inputs.OneWay, widest);
+        ScanKey key = new()
+        {
+            Cover = inputs.Cover,
+            GapMm = inputs.GapMm,
+            Trims = request.Trims,
+            WarpDeg = request.Rules.WarpAngleDeg,
+            OneWay = inputs.OneWay,
+            WidestMm = widest,
+        };
         return scans.Get(
             key, () => new PageScan(request with { RollWidthMm = widest, Effort = 1, Rules = request.Rules with { Rows = RowRule.Same } }));
     }

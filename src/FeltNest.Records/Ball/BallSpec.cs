@@ -3,16 +3,29 @@ using FeltNest.Ball.Tolerance;
 namespace FeltNest.Ball;
 
 /// <summary>What is covered and with what: the whole ball specification.</summary>
-/// <param name="Name">Name shown on results.</param>
-/// <param name="RuleType">Row of the rule table it is meant for.</param>
-/// <param name="Core">Rubber core.</param>
-/// <param name="Cement">Adhesive between core and felt.</param>
-/// <param name="Felt">The felt.</param>
-/// <param name="Seam">The seam on the fitted sphere.</param>
-/// <param name="Panel">How the panel is made flat.</param>
-public sealed record BallSpec(
-    string Name, RuleType RuleType, CoreSpec Core, CementSpec Cement, FeltSpec Felt, SeamSpec Seam, PanelSpec Panel)
+public sealed record BallSpec
 {
+    /// <summary>Name shown on results.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Row of the rule table it is meant for.</summary>
+    public required RuleType RuleType { get; init; }
+
+    /// <summary>Rubber core.</summary>
+    public required CoreSpec Core { get; init; }
+
+    /// <summary>Adhesive between core and felt.</summary>
+    public required CementSpec Cement { get; init; }
+
+    /// <summary>The felt.</summary>
+    public required FeltSpec Felt { get; init; }
+
+    /// <summary>The seam on the fitted sphere.</summary>
+    public required SeamSpec Seam { get; init; }
+
+    /// <summary>How the panel is made flat.</summary>
+    public required PanelSpec Panel { get; init; }
+
     /// <summary>How far the parts may be off, or null where the file states nothing.</summary>
     public ToleranceSpec? Tolerances { get; init; }
 

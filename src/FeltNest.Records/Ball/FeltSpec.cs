@@ -1,36 +1,50 @@
 namespace FeltNest.Ball;
 
 /// <summary>The felt of the cover.</summary>
-/// <param name="Name">Name shown on results.</param>
-/// <param name="Construction">Woven or needled.</param>
-/// <param name="ThicknessMm">Thickness as cut, mm.</param>
-/// <param name="FinishedThicknessMm">Thickness on the finished ball, mm.</param>
-/// <param name="MassPerAreaGsm">Mass per area as cut, g/m2.</param>
-/// <param name="WarpModulusNPerMm">Modulus times thickness along the warp, N/mm.</param>
-/// <param name="WeftModulusNPerMm">Modulus times thickness along the weft, N/mm.</param>
-/// <param name="ShearModulusNPerMm">Shear modulus times thickness, N/mm.</param>
-/// <param name="Poisson">Poisson's ratio warp to weft.</param>
-/// <param name="NeutralLayer">Where the felt neither stretches nor shortens when bent: 0 its core side, 1 its outside.</param>
-/// <param name="MaxStretchPercent">Stretch the felt takes without thinning, per cent; checked everywhere and warned.</param>
-/// <param name="MaxEdgeCompressionPercent">How far the edge may be pushed together without puckering, per cent of flat length.</param>
-/// <param name="CureShrinkWarpPercent">Shrinkage along the warp when cured and steamed, per cent.</param>
-/// <param name="CureShrinkWeftPercent">Shrinkage along the weft, per cent.</param>
-public sealed record FeltSpec(
-    string Name,
-    FeltConstruction Construction,
-    double ThicknessMm,
-    double FinishedThicknessMm,
-    double MassPerAreaGsm,
-    double WarpModulusNPerMm,
-    double WeftModulusNPerMm,
-    double ShearModulusNPerMm,
-    double Poisson,
-    double NeutralLayer,
-    double MaxStretchPercent,
-    double MaxEdgeCompressionPercent,
-    double CureShrinkWarpPercent,
-    double CureShrinkWeftPercent)
+public sealed record FeltSpec
 {
+    /// <summary>Name shown on results.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Woven or needled.</summary>
+    public required FeltConstruction Construction { get; init; }
+
+    /// <summary>Thickness as cut, mm.</summary>
+    public required double ThicknessMm { get; init; }
+
+    /// <summary>Thickness on the finished ball, mm.</summary>
+    public required double FinishedThicknessMm { get; init; }
+
+    /// <summary>Mass per area as cut, g/m2.</summary>
+    public required double MassPerAreaGsm { get; init; }
+
+    /// <summary>Modulus times thickness along the warp, N/mm.</summary>
+    public required double WarpModulusNPerMm { get; init; }
+
+    /// <summary>Modulus times thickness along the weft, N/mm.</summary>
+    public required double WeftModulusNPerMm { get; init; }
+
+    /// <summary>Shear modulus times thickness, N/mm.</summary>
+    public required double ShearModulusNPerMm { get; init; }
+
+    /// <summary>Poisson's ratio warp to weft.</summary>
+    public required double Poisson { get; init; }
+
+    /// <summary>Where the felt neither stretches nor shortens when bent: 0 its core side, 1 its outside.</summary>
+    public required double NeutralLayer { get; init; }
+
+    /// <summary>Stretch the felt takes without thinning, per cent; checked everywhere and warned.</summary>
+    public required double MaxStretchPercent { get; init; }
+
+    /// <summary>How far the edge may be pushed together without puckering, per cent of flat length.</summary>
+    public required double MaxEdgeCompressionPercent { get; init; }
+
+    /// <summary>Shrinkage along the warp when cured and steamed, per cent.</summary>
+    public required double CureShrinkWarpPercent { get; init; }
+
+    /// <summary>Shrinkage along the weft, per cent.</summary>
+    public required double CureShrinkWeftPercent { get; init; }
+
     /// <summary>Stretch along the warp by which the felt is pulled on over its whole face, beyond what the sphere asks, per cent of the cut
     /// length.</summary>
     public double ApplicationStretchWarpPercent { get; init; }

@@ -1,11 +1,17 @@
 namespace FeltNest.Ball;
 
 /// <summary>Where a ball's mass comes from, g.</summary>
-/// <param name="CoreG">Core.</param>
-/// <param name="CementG">Adhesive film on the core; the edge adhesive in the seam is not counted.</param>
-/// <param name="FeltG">Both felt panels as cut.</param>
-public sealed record MassBudget(double CoreG, double CementG, double FeltG)
+public sealed record MassBudget
 {
+    /// <summary>Core.</summary>
+    public required double CoreG { get; init; }
+
+    /// <summary>Adhesive film on the core; the edge adhesive in the seam is not counted.</summary>
+    public required double CementG { get; init; }
+
+    /// <summary>Both felt panels as cut.</summary>
+    public required double FeltG { get; init; }
+
     // Felt masses, g per ball, outside which the mass per area or the panel is probably mistyped. Our judgement around 20 % of an adult
     // ball's 57.7 g = 11.5 g.
     private const double LightFeltG = 6;
@@ -30,9 +36,11 @@ public sealed record MassBudget(double CoreG, double CementG, double FeltG)
         // g/m2 times mm2.
         const double perSquareMillimetre = 1e-6;
         double diameter = ball.Core.OuterDiameterMm;
-        return new MassBudget(
-            ball.Core.MassG,
-            Math.PI * diameter * diameter * ball.Cement.MassPerAreaGsm * perSquareMillimetre,
-            2 * panelAreaMm2 * ball.Felt.MassPerAreaGsm * perSquareMillimetre);
+        return new MassBudget
+        {
+            CoreG = ball.Core.MassG,
+            CementG = Math.PI * diameter * diameter * ball.Cement.MassPerAreaGsm * perSquareMillimetre,
+            FeltG = 2 * panelAreaMm2 * ball.Felt.MassPerAreaGsm * perSquareMillimetre,
+        };
     }
 }

@@ -4,17 +4,29 @@ using FeltNest.Yield;
 namespace FeltNest.Design;
 
 /// <summary>One waist of a study: its panel, the strains of its felt, and what a roll yields of it.</summary>
-/// <param name="WaistMm">Waist of the seam on the fitted sphere, mm.</param>
-/// <param name="Strain">Greatest strains of the panel.</param>
-/// <param name="PanelAreaMm2">Area of the cut panel, mm2.</param>
-/// <param name="SeamLengthMm">Length of the seam on the fitted sphere, mm.</param>
-/// <param name="Yield">Yield of the layout on the study's roll.</param>
-/// <param name="StretchAllowed">Whether the greatest stretch stays within the felt's limit.</param>
-/// <param name="EdgeAllowed">Whether the edge is pushed together no more than the felt's limit.</param>
-public sealed record WaistPoint(
-    double WaistMm, StrainSummary Strain, double PanelAreaMm2, double SeamLengthMm, YieldFigures Yield, bool StretchAllowed,
-    bool EdgeAllowed)
+public sealed record WaistPoint
 {
+    /// <summary>Waist of the seam on the fitted sphere, mm.</summary>
+    public required double WaistMm { get; init; }
+
+    /// <summary>Greatest strains of the panel.</summary>
+    public required StrainSummary Strain { get; init; }
+
+    /// <summary>Area of the cut panel, mm2.</summary>
+    public required double PanelAreaMm2 { get; init; }
+
+    /// <summary>Length of the seam on the fitted sphere, mm.</summary>
+    public required double SeamLengthMm { get; init; }
+
+    /// <summary>Yield of the layout on the study's roll.</summary>
+    public required YieldFigures Yield { get; init; }
+
+    /// <summary>Whether the greatest stretch stays within the felt's limit.</summary>
+    public required bool StretchAllowed { get; init; }
+
+    /// <summary>Whether the edge is pushed together no more than the felt's limit.</summary>
+    public required bool EdgeAllowed { get; init; }
+
     /// <summary>Whether both limits are kept.</summary>
     public bool Allowed => StretchAllowed && EdgeAllowed;
 }

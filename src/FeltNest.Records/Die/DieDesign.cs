@@ -7,21 +7,36 @@ using FeltNest.Geometry;
 namespace FeltNest.Die;
 
 /// <summary>A gang die for a layout.</summary>
-/// <param name="Request">The question.</param>
-/// <param name="Gang">Cavities and strikes.</param>
-/// <param name="Edges">Cutting edge of each part of the layout that the die cuts, by the part's place in the layout's list; null for parts
-/// it does not cut.</param>
-/// <param name="Places">Joint and bridges of each edge.</param>
-/// <param name="Joint">What stays between strikes.</param>
-/// <param name="Force">Force of one strike.</param>
-/// <param name="LeastGapMm">Least gap between two cavities, mm; infinite for a single one.</param>
-/// <param name="LeastGapPlace">Where.</param>
-/// <param name="Notes">What to watch.</param>
-public sealed record DieDesign(
-    GangRequest Request, DieGang Gang, IReadOnlyList<DieEdge?> Edges, IReadOnlyList<RulePlaces?> Places, StrikeJoint Joint,
-    CuttingForce Force, double LeastGapMm, Point2 LeastGapPlace,
-    IReadOnlyList<MakeNote> Notes)
+public sealed record DieDesign
 {
+    /// <summary>The question.</summary>
+    public required GangRequest Request { get; init; }
+
+    /// <summary>Cavities and strikes.</summary>
+    public required DieGang Gang { get; init; }
+
+    /// <summary>Cutting edge of each part of the layout that the die cuts, by the part's place in the layout's list; null for parts it
+    /// does not cut.</summary>
+    public required IReadOnlyList<DieEdge?> Edges { get; init; }
+
+    /// <summary>Joint and bridges of each edge.</summary>
+    public required IReadOnlyList<RulePlaces?> Places { get; init; }
+
+    /// <summary>What stays between strikes.</summary>
+    public required StrikeJoint Joint { get; init; }
+
+    /// <summary>Force of one strike.</summary>
+    public required CuttingForce Force { get; init; }
+
+    /// <summary>Least gap between two cavities, mm; infinite for a single one.</summary>
+    public required double LeastGapMm { get; init; }
+
+    /// <summary>Where.</summary>
+    public required Point2 LeastGapPlace { get; init; }
+
+    /// <summary>What to watch.</summary>
+    public required IReadOnlyList<MakeNote> Notes { get; init; }
+
     // Density of steel, kg/mm3 (7850 kg/m3, handbook value from memory).
     private const double Steel = 7.85e-6;
 

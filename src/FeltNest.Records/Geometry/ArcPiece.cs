@@ -1,12 +1,20 @@
 namespace FeltNest.Geometry;
 
 /// <summary>One circular arc between two points.</summary>
-/// <param name="Centre">Centre of the circle, mm.</param>
-/// <param name="Radius">mm, positive.</param>
-/// <param name="StartAngle">Direction from the centre to the start, radians.</param>
-/// <param name="Turn">Signed included angle, radians, counter-clockwise positive, not 0.</param>
-public readonly record struct ArcPiece(Point2 Centre, double Radius, double StartAngle, double Turn)
+public readonly record struct ArcPiece
 {
+    /// <summary>Centre of the circle, mm.</summary>
+    public required Point2 Centre { get; init; }
+
+    /// <summary>mm, positive.</summary>
+    public required double Radius { get; init; }
+
+    /// <summary>Direction from the centre to the start, radians.</summary>
+    public required double StartAngle { get; init; }
+
+    /// <summary>Signed included angle, radians, counter-clockwise positive, not 0.</summary>
+    public required double Turn { get; init; }
+
     /// <summary>Length along the arc, mm.</summary>
     public double Length => Radius * Math.Abs(Turn);
 
@@ -31,7 +39,13 @@ public readonly record struct ArcPiece(Point2 Centre, double Radius, double Star
         Point2 chord = end - start;
         double radius = chord.Length / (2 * Math.Abs(Math.Sin(turn / 2)));
         Point2 centre = ((start + end) * 0.5) + (chord.Left * (0.5 / Math.Tan(turn / 2)));
-        return new ArcPiece(centre, radius, Math.Atan2(start.Y - centre.Y, start.X - centre.X), turn);
+        return new ArcPiece
+        {
+            Centre = centre,
+            Radius = radius,
+            StartAngle = Math.Atan2(start.Y - centre.Y, start.X - centre.X),
+            Turn = turn,
+        };
     }
 
     /// <summary>Turn of a piece of this circle whose chord lies no further than <paramref name="tolerance"/> mm inside it; radians, half a

@@ -1,10 +1,14 @@
 namespace FeltNest.Geometry;
 
 /// <summary>The direction along which a plane piece is longest, by the second moments of its area.</summary>
-/// <param name="Angle">Direction, radians, above -pi/2 to pi/2.</param>
-/// <param name="Ratio">Radius of gyration along it over that across: 1 for a piece without such a direction.</param>
-public readonly record struct LongAxis(double Angle, double Ratio)
+public readonly record struct LongAxis
 {
+    /// <summary>Direction, radians, above -pi/2 to pi/2.</summary>
+    public required double Angle { get; init; }
+
+    /// <summary>Radius of gyration along it over that across: 1 for a piece without such a direction.</summary>
+    public required double Ratio { get; init; }
+
     /// <summary>The axis of the polygon through points, seen from its centroid.</summary>
     /// <param name="points">Corners, counter-clockwise.</param>
     /// <param name="centroid">Its centroid.</param>
@@ -24,6 +28,10 @@ public readonly record struct LongAxis(double Angle, double Ratio)
 
         double mean = (xx + yy) / 2;
         double apart = Math.Sqrt(((xx - yy) * (xx - yy) / 4) + (xy * xy));
-        return new LongAxis(Math.Atan2(2 * xy, xx - yy) / 2, Math.Sqrt((mean + apart) / Math.Max(mean - apart, double.Epsilon)));
+        return new LongAxis
+        {
+            Angle = Math.Atan2(2 * xy, xx - yy) / 2,
+            Ratio = Math.Sqrt((mean + apart) / Math.Max(mean - apart, double.Epsilon)),
+        };
     }
 }

@@ -1,6 +1,11 @@
 namespace FeltNest.Layout;
 
 /// <summary>The grid on which no better row layout exists.</summary>
-/// <param name="AngleStepDeg">Step of the tilts, degrees.</param>
-/// <param name="PitchStepMm">Step of the pitches, mm.</param>
-public sealed record GridProof(double AngleStepDeg, double PitchStepMm);
+public sealed record GridProof
+{
+    /// <summary>Step of the tilts, degrees.</summary>
+    public required double AngleStepDeg { get; init; }
+
+    /// <summary>Step of the pitches, mm.</summary>
+    public required double PitchStepMm { get; init; }
+}

@@ -1,7 +1,14 @@
 namespace FeltNest.Layout;
 
 /// <summary>A strip of the width with its own repeat, for lays whose bands do not share one.</summary>
-/// <param name="YFromMm">Lower side from the lower selvedge, mm.</param>
-/// <param name="YToMm">Upper side, mm.</param>
-/// <param name="Repeat">The band's repeat.</param>
-public sealed record LayoutBand(double YFromMm, double YToMm, LayoutRepeat Repeat);
+public sealed record LayoutBand
+{
+    /// <summary>Lower side from the lower selvedge, mm.</summary>
+    public required double YFromMm { get; init; }
+
+    /// <summary>Upper side, mm.</summary>
+    public required double YToMm { get; init; }
+
+    /// <summary>The band's repeat.</summary>
+    public required LayoutRepeat Repeat { get; init; }
+}

@@ -3,16 +3,29 @@ using FeltNest.Layout.Limits;
 namespace FeltNest.Layout;
 
 /// <summary>One question to the layout engine.</summary>
-/// <param name="Part">The part to lay.</param>
-/// <param name="RollWidthMm">Width of the roll, mm.</param>
-/// <param name="Trims">Edge trims.</param>
-/// <param name="GapMm">Least distance between any two cut edges, mm; 0 is a common cut.</param>
-/// <param name="Rules">What the shop allows.</param>
-/// <param name="Effort">Counted work, 1 to 1000.</param>
-/// <param name="Seed">Seed of the random part of the search.</param>
-public sealed record LayoutRequest(
-    LayoutPart Part, double RollWidthMm, EdgeTrims Trims, double GapMm, LayoutRules Rules, int Effort, int Seed)
+public sealed record LayoutRequest
 {
+    /// <summary>The part to lay.</summary>
+    public required LayoutPart Part { get; init; }
+
+    /// <summary>Width of the roll, mm.</summary>
+    public required double RollWidthMm { get; init; }
+
+    /// <summary>Edge trims.</summary>
+    public required EdgeTrims Trims { get; init; }
+
+    /// <summary>Least distance between any two cut edges, mm; 0 is a common cut.</summary>
+    public required double GapMm { get; init; }
+
+    /// <summary>What the shop allows.</summary>
+    public required LayoutRules Rules { get; init; }
+
+    /// <summary>Counted work, 1 to 1000.</summary>
+    public required int Effort { get; init; }
+
+    /// <summary>Seed of the random part of the search.</summary>
+    public required int Seed { get; init; }
+
     /// <summary>A second part that shares the width, or null.</summary>
     public SecondPart? Second { get; init; }
 

@@ -1,8 +1,17 @@
 namespace FeltNest.Layout;
 
 /// <summary>A part placed on the roll: its outline turned about its own origin, then moved.</summary>
-/// <param name="Part">Index into the layout's parts.</param>
-/// <param name="XMm">Along the roll, mm.</param>
-/// <param name="YMm">Across, from the lower selvedge, mm.</param>
-/// <param name="AngleDeg">From +x to the part's +u, degrees.</param>
-public readonly record struct PlacedPanel(int Part, double XMm, double YMm, double AngleDeg);
+public readonly record struct PlacedPanel
+{
+    /// <summary>Index into the layout's parts.</summary>
+    public required int Part { get; init; }
+
+    /// <summary>Along the roll, mm.</summary>
+    public required double XMm { get; init; }
+
+    /// <summary>Across, from the lower selvedge, mm.</summary>
+    public required double YMm { get; init; }
+
+    /// <summary>From +x to the part's +u, degrees.</summary>
+    public required double AngleDeg { get; init; }
+}

@@ -3,19 +3,32 @@ using FeltNest.Layout.Quality;
 namespace FeltNest.Layout;
 
 /// <summary>How a layout was found and how good it is known to be.</summary>
-/// <param name="Seed">Seed used.</param>
-/// <param name="Effort">Effort asked for.</param>
-/// <param name="CutShort">True when a time limit or an interrupt ended the search; such a result is not promised to repeat.</param>
-/// <param name="Method">What found the layout, in words.</param>
-/// <param name="ProvedOnGrid">Grid on which the row class was searched to the end, or null.</param>
-/// <param name="PlaneUtilisationPercent">Best lattice in the infinite plane with the same gap: a reference, not a bound.</param>
-/// <param name="LeastGapMm">Least distance between any two cut edges that the independent check measured, mm.</param>
-/// <param name="FreerRowsPanelsPerMetre">What rows of any tilt would give where the rule is stricter, or null when not asked or not
-/// better.</param>
-public sealed record SearchRecord(
-    int Seed, int Effort, bool CutShort, string Method, GridProof? ProvedOnGrid, double PlaneUtilisationPercent, double LeastGapMm,
-    double? FreerRowsPanelsPerMetre)
+public sealed record SearchRecord
 {
+    /// <summary>Seed used.</summary>
+    public required int Seed { get; init; }
+
+    /// <summary>Effort asked for.</summary>
+    public required int Effort { get; init; }
+
+    /// <summary>True when a time limit or an interrupt ended the search; such a result is not promised to repeat.</summary>
+    public required bool CutShort { get; init; }
+
+    /// <summary>What found the layout, in words.</summary>
+    public required string Method { get; init; }
+
+    /// <summary>Grid on which the row class was searched to the end, or null.</summary>
+    public required GridProof? ProvedOnGrid { get; init; }
+
+    /// <summary>Best lattice in the infinite plane with the same gap: a reference, not a bound.</summary>
+    public required double PlaneUtilisationPercent { get; init; }
+
+    /// <summary>Least distance between any two cut edges that the independent check measured, mm.</summary>
+    public required double LeastGapMm { get; init; }
+
+    /// <summary>What rows of any tilt would give where the rule is stricter, or null when not asked or not better.</summary>
+    public required double? FreerRowsPanelsPerMetre { get; init; }
+
     /// <summary>No layout uses more of the full roll width than this, per cent; 0 where not stated.</summary>
     public double UpperBoundPercent { get; init; }
 

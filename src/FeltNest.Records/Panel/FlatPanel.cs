@@ -6,32 +6,44 @@ namespace FeltNest.Panel;
 
 /// <summary>The flat panel as it is to be cut, with what flattening did to the felt. Frame: origin at the flat image of the panel's pole,
 /// +u along the flat chord between the two seam tips, seen from the nap side; mm.</summary>
-/// <param name="Arcs">The cut outline as tangent arcs: the true curve.</param>
-/// <param name="Outline">Polygon that contains <paramref name="Arcs"/>, at most 0.01 mm outside it.</param>
-/// <param name="ArcDeviationMm">Greatest distance found between the arcs and the computed curve, mm.</param>
-/// <param name="LengthMm">Extent along u of the cut panel.</param>
-/// <param name="WidthMm">Extent along v.</param>
-/// <param name="WaistMm">Width at u = 0.</param>
-/// <param name="Sphere">What it covers.</param>
-/// <param name="EdgeMap">Edge before allowances, with its seam parameter.</param>
-/// <param name="Strain">Greatest strains and the energy.</param>
-/// <param name="Allowances">Allowances in the order applied.</param>
-/// <param name="Field">Strain over the panel, for the picture.</param>
-/// <param name="Solve">How it was computed.</param>
-public sealed record FlatPanel(
-    ArcOutline Arcs,
-    Outline Outline,
-    double ArcDeviationMm,
-    double LengthMm,
-    double WidthMm,
-    double WaistMm,
-    SphereFigures Sphere,
-    IReadOnlyList<EdgePoint> EdgeMap,
-    StrainSummary Strain,
-    IReadOnlyList<PanelAllowance> Allowances,
-    StrainField Field,
-    PanelSolve Solve)
+public sealed record FlatPanel
 {
+    /// <summary>The cut outline as tangent arcs: the true curve.</summary>
+    public required ArcOutline Arcs { get; init; }
+
+    /// <summary>Polygon that contains <see cref="Arcs"/>, at most 0.01 mm outside it.</summary>
+    public required Outline Outline { get; init; }
+
+    /// <summary>Greatest distance found between the arcs and the computed curve, mm.</summary>
+    public required double ArcDeviationMm { get; init; }
+
+    /// <summary>Extent along u of the cut panel.</summary>
+    public required double LengthMm { get; init; }
+
+    /// <summary>Extent along v.</summary>
+    public required double WidthMm { get; init; }
+
+    /// <summary>Width at u = 0.</summary>
+    public required double WaistMm { get; init; }
+
+    /// <summary>What it covers.</summary>
+    public required SphereFigures Sphere { get; init; }
+
+    /// <summary>Edge before allowances, with its seam parameter.</summary>
+    public required IReadOnlyList<EdgePoint> EdgeMap { get; init; }
+
+    /// <summary>Greatest strains and the energy.</summary>
+    public required StrainSummary Strain { get; init; }
+
+    /// <summary>Allowances in the order applied.</summary>
+    public required IReadOnlyList<PanelAllowance> Allowances { get; init; }
+
+    /// <summary>Strain over the panel, for the picture.</summary>
+    public required StrainField Field { get; init; }
+
+    /// <summary>How it was computed.</summary>
+    public required PanelSolve Solve { get; init; }
+
     /// <summary>What the edge take-up limit did; null where none was set, and for all but the mated elastic panel.</summary>
     public EdgeLimitReport? EdgeLimit { get; init; }
 

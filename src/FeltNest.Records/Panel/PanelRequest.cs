@@ -5,26 +5,35 @@ using FeltNest.Seam;
 namespace FeltNest.Panel;
 
 /// <summary>What a flat panel is computed from.</summary>
-/// <param name="RadiusMm">Radius of the fitted sphere, mm.</param>
-/// <param name="Seam">The seam on the unit sphere.</param>
-/// <param name="Method">How the panel is made flat.</param>
-/// <param name="Edge">Edge rule of the elastic method.</param>
-/// <param name="Law">Stiffness of the felt in the panel's axes, N/mm.</param>
-/// <param name="SeamGapMm">Gap left between two panels, mm.</param>
-/// <param name="ShrinkWarp">Shrinkage along the warp when cured, as a part of the cut length.</param>
-/// <param name="ShrinkWeft">Shrinkage along the weft.</param>
-/// <param name="WarpAngle">Angle from the warp to the panel's +u, radians; null where any angle serves.</param>
-public sealed record PanelRequest(
-    double RadiusMm,
-    SeamCurve Seam,
-    FlatteningMethod Method,
-    EdgeRule Edge,
-    FeltLaw Law,
-    double SeamGapMm,
-    double ShrinkWarp,
-    double ShrinkWeft,
-    double? WarpAngle)
+public sealed record PanelRequest
 {
+    /// <summary>Radius of the fitted sphere, mm.</summary>
+    public required double RadiusMm { get; init; }
+
+    /// <summary>The seam on the unit sphere.</summary>
+    public required SeamCurve Seam { get; init; }
+
+    /// <summary>How the panel is made flat.</summary>
+    public required FlatteningMethod Method { get; init; }
+
+    /// <summary>Edge rule of the elastic method.</summary>
+    public required EdgeRule Edge { get; init; }
+
+    /// <summary>Stiffness of the felt in the panel's axes, N/mm.</summary>
+    public required FeltLaw Law { get; init; }
+
+    /// <summary>Gap left between two panels, mm.</summary>
+    public required double SeamGapMm { get; init; }
+
+    /// <summary>Shrinkage along the warp when cured, as a part of the cut length.</summary>
+    public required double ShrinkWarp { get; init; }
+
+    /// <summary>Shrinkage along the weft.</summary>
+    public required double ShrinkWeft { get; init; }
+
+    /// <summary>Angle from the warp to the panel's +u, radians; null where any angle serves.</summary>
+    public required double? WarpAngle { get; init; }
+
     /// <summary>Greatest compression along the edge, as a part of flat length, 0 to below 1: binds the mated elastic panel. Null for
     /// none.</summary>
     public double? EdgeLimit { get; init; }

@@ -2,21 +2,38 @@ namespace FeltNest.Rolls;
 
 /// <summary>One real roll as measured. Roll frame: x along the feed from the roll's start, y across from the lower selvedge, which runs
 /// along the guide.</summary>
-/// <param name="Name">Name or number of the roll.</param>
-/// <param name="Felt">Felt, or null.</param>
-/// <param name="Lot">Shade lot, or null.</param>
-/// <param name="LengthMm">Length, mm.</param>
-/// <param name="Widths">Width readings in order of x: one at least.</param>
-/// <param name="JointsMm">Places of joints across the whole width, in order, mm.</param>
-/// <param name="SkewDeg">Direction of the warp from the selvedge, degrees counter-clockwise.</param>
-/// <param name="Nap">Which way the nap lies, or null where it is not known.</param>
-/// <param name="MassPerAreaGsm">Mass per area, g/m2, or null.</param>
-/// <param name="Faults">Faults.</param>
-public sealed record FeltRoll(
-    string Name, string? Felt, string? Lot, double LengthMm, IReadOnlyList<WidthReading> Widths, IReadOnlyList<double> JointsMm,
-    double SkewDeg, NapDirection? Nap,
-    double? MassPerAreaGsm, IReadOnlyList<RollFault> Faults)
+public sealed record FeltRoll
 {
+    /// <summary>Name or number of the roll.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Felt, or null.</summary>
+    public required string? Felt { get; init; }
+
+    /// <summary>Shade lot, or null.</summary>
+    public required string? Lot { get; init; }
+
+    /// <summary>Length, mm.</summary>
+    public required double LengthMm { get; init; }
+
+    /// <summary>Width readings in order of x: one at least.</summary>
+    public required IReadOnlyList<WidthReading> Widths { get; init; }
+
+    /// <summary>Places of joints across the whole width, in order, mm.</summary>
+    public required IReadOnlyList<double> JointsMm { get; init; }
+
+    /// <summary>Direction of the warp from the selvedge, degrees counter-clockwise.</summary>
+    public required double SkewDeg { get; init; }
+
+    /// <summary>Which way the nap lies, or null where it is not known.</summary>
+    public required NapDirection? Nap { get; init; }
+
+    /// <summary>Mass per area, g/m2, or null.</summary>
+    public required double? MassPerAreaGsm { get; init; }
+
+    /// <summary>Faults.</summary>
+    public required IReadOnlyList<RollFault> Faults { get; init; }
+
     /// <summary>Least width anywhere on the roll, mm.</summary>
     public double LeastWidthMm => Widths.Min(w => w.WidthMm);
 

@@ -5,11 +5,17 @@ namespace FeltNest.Rolls;
 /// <remarks>A fault up to 3 in long counts 1, up to 6 in 2, up to 9 in 3, longer 4; no running yard counts more than 4, and a fault that
 /// runs on counts 4 in every yard it is in. Length is the greater side of its box or its diameter. Holes, which the method counts by their
 /// own steps, cannot be told from other faults here.</remarks>
-/// <param name="Points">Points of the whole roll.</param>
-/// <param name="Per100SquareYards">Points per 100 square yards of cuttable cloth.</param>
-/// <param name="Per100SquareMetres">Points per 100 m2 of cuttable cloth.</param>
-public sealed record FourPointScore(int Points, double Per100SquareYards, double Per100SquareMetres)
+public sealed record FourPointScore
 {
+    /// <summary>Points of the whole roll.</summary>
+    public required int Points { get; init; }
+
+    /// <summary>Points per 100 square yards of cuttable cloth.</summary>
+    public required double Per100SquareYards { get; init; }
+
+    /// <summary>Points per 100 m2 of cuttable cloth.</summary>
+    public required double Per100SquareMetres { get; init; }
+
     private const double InchMm = 25.4;
     private const double YardMm = 914.4;
     private const int MostPerYard = 4;
@@ -37,7 +43,12 @@ public sealed record FourPointScore(int Points, double Per100SquareYards, double
 
     /// <summary>The score of so many points on so much cuttable cloth.</summary>
     public static FourPointScore Of(int points, double lengthMm, double widthMm) =>
-        new(points, points * 100 * YardMm * YardMm / (lengthMm * widthMm), points * 100e6 / (lengthMm * widthMm));
+        new()
+        {
+            Points = points,
+            Per100SquareYards = points * 100 * YardMm * YardMm / (lengthMm * widthMm),
+            Per100SquareMetres = points * 100e6 / (lengthMm * widthMm),
+        };
 
     /// <summary>Points of one fault by its length, mm.</summary>
     public static int PointsOf(double lengthMm) => lengthMm switch

@@ -1,11 +1,17 @@
 namespace FeltNest.Rolls;
 
 /// <summary>Where a press can cut. Lengths in mm; x along the roll, y across it.</summary>
-/// <param name="LengthMm">Bed along the roll.</param>
-/// <param name="WidthMm">Bed across the roll.</param>
-/// <param name="MarginMm">Kept free of board along every side of the bed.</param>
-public readonly record struct PressBed(double LengthMm, double WidthMm, double MarginMm)
+public readonly record struct PressBed
 {
+    /// <summary>Bed along the roll.</summary>
+    public required double LengthMm { get; init; }
+
+    /// <summary>Bed across the roll.</summary>
+    public required double WidthMm { get; init; }
+
+    /// <summary>Kept free of board along every side of the bed.</summary>
+    public required double MarginMm { get; init; }
+
     /// <summary>Longest board along the roll, mm.</summary>
     public double BoardLengthMm => LengthMm - (2 * MarginMm);
 

@@ -1,6 +1,11 @@
 namespace FeltNest.Rolls;
 
 /// <summary>The width of a roll measured at one place.</summary>
-/// <param name="XMm">Along the roll, mm.</param>
-/// <param name="WidthMm">Both selvedges included, mm.</param>
-public readonly record struct WidthReading(double XMm, double WidthMm);
+public readonly record struct WidthReading
+{
+    /// <summary>Along the roll, mm.</summary>
+    public required double XMm { get; init; }
+
+    /// <summary>Both selvedges included, mm.</summary>
+    public required double WidthMm { get; init; }
+}

@@ -1,12 +1,23 @@
 namespace FeltNest.Yield;
 
 /// <summary>What a layout yields. Bases: full roll width, one repeat, before roll ends and faults.</summary>
-/// <param name="PanelsPerMetre">Panels per running metre.</param>
-/// <param name="BallsPerMetre">Pairs of one pairing class per running metre.</param>
-/// <param name="UtilisationPercent">Panel area in per cent of the cloth.</param>
-/// <param name="WastePercent">The rest.</param>
-/// <param name="PerThousandBalls">Felt per thousand balls.</param>
-/// <param name="Account">Where every per cent goes.</param>
-public sealed record YieldFigures(
-    double PanelsPerMetre, double BallsPerMetre, double UtilisationPercent, double WastePercent, FeltUsage PerThousandBalls,
-    WasteAccount Account);
+public sealed record YieldFigures
+{
+    /// <summary>Panels per running metre.</summary>
+    public required double PanelsPerMetre { get; init; }
+
+    /// <summary>Pairs of one pairing class per running metre.</summary>
+    public required double BallsPerMetre { get; init; }
+
+    /// <summary>Panel area in per cent of the cloth.</summary>
+    public required double UtilisationPercent { get; init; }
+
+    /// <summary>The rest.</summary>
+    public required double WastePercent { get; init; }
+
+    /// <summary>Felt per thousand balls.</summary>
+    public required FeltUsage PerThousandBalls { get; init; }
+
+    /// <summary>Where every per cent goes.</summary>
+    public required WasteAccount Account { get; init; }
+}

@@ -73,11 +73,29 @@ public sealed class OrdersRun : IRun
         IReadOnlyList<CutDie> rack = DiesReader.Read(asked.DiesFile);
         IReadOnlyList<CoverOrder> wanted = OrdersReader.Read(
             asked.OrdersFile, rack.Select(d => d.Ball), [.. rolls.Select(r => r.Felt), .. bought.Select(b => b.Roll.Felt)]);
-        OrderRules rules = new(
-            known.Currency, asked.Start, asked.HoursPerDay, known.Losses.EndLossMm, known.Losses.RejectPercent,
-            known.Losses.UnpairedPercent, asked.RemnantValuePercent, asked.LeastRemnantM, asked.LeastCutM,
-            (known.PerStrike ?? 0) + (known.BoardPerStrike ?? 0), known.SetUp?.RatePerHour ?? 0);
-        return new OrderQuestion(wanted, rolls, bought, rack, Presses(asked.PressFiles, rack), rules);
+        OrderRules rules = new()
+        {
+            Currency = known.Currency,
+            Start = asked.Start,
+            HoursPerDay = asked.HoursPerDay,
+            EndLossMm = known.Losses.EndLossMm,
+            RejectPercent = known.Losses.RejectPercent,
+            UnpairedPercent = known.Losses.UnpairedPercent,
+            RemnantValuePercent = asked.RemnantValuePercent,
+            LeastRemnantM = asked.LeastRemnantM,
+            LeastCutM = asked.LeastCutM,
+            PerStrike = (known.PerStrike ?? 0) + (known.BoardPerStrike ?? 0),
+            HourRate = known.SetUp?.RatePerHour ?? 0,
+        };
+        return new OrderQuestion
+        {
+            Orders = wanted,
+            Rolls = rolls,
+            Offers = bought,
+            Dies = rack,
+            Presses = Presses(asked.PressFiles, rack),
+            Rules = rules,
+        };
     }
 
     private static PressSpec[] Presses(IReadOnlyList<string> files, IReadOnlyList<CutDie> rack)

@@ -40,7 +40,14 @@ public sealed class RollRun : IRun
     /// <inheritdoc/>
     public Outcome Execute(CancellationToken search, CancellationToken interrupt)
     {
-        RollRequest request = new(layout, roll, Repeats, question.SideShiftMm, question.FromMm);
+        RollRequest request = new()
+        {
+            Layout = layout,
+            Roll = roll,
+            RepeatsPerStrike = Repeats,
+            GuidePlayMm = question.SideShiftMm,
+            FromMm = question.FromMm,
+        };
         RollPlan plan = NamedInput.Of(question.LayoutFile, () =>
         {
             RollRoom.Require(request);

@@ -19,17 +19,19 @@ public static class FlatPanelCheck
         FlatShapeFindings shape = OfShape(panel.Arcs.Vertices, panel.Outline.Points);
         (double energy, double sphere) = Meshed(panel.Field, request, 1);
         (double coarseEnergy, double coarseSphere) = Meshed(panel.Field, request, 2);
-        return new FlatPanelFindings(
-            shape.OutlineInsideMm,
-            shape.OutlineOutsideMm,
-            Percent(shape.AreaMm2, panel.Arcs.Area),
-            shape.HalfTurnMm,
-            Percent(SeamLength(panel.EdgeMap), request.RadiusMm * request.Seam.Length),
-            Percent(Settled(sphere, coarseSphere), 2 * Math.PI * request.RadiusMm * request.RadiusMm),
-            OffSeam(panel.Field, request),
-            Percent(Settled(energy, coarseEnergy), panel.Strain.EnergyNmm),
-            Mismatch(panel.EdgeMap),
-            AboveLimit(panel.EdgeMap, request));
+        return new FlatPanelFindings
+        {
+            OutlineInsideMm = shape.OutlineInsideMm,
+            OutlineOutsideMm = shape.OutlineOutsideMm,
+            AreaDifferencePercent = Percent(shape.AreaMm2, panel.Arcs.Area),
+            HalfTurnMm = shape.HalfTurnMm,
+            SeamLengthDifferencePercent = Percent(SeamLength(panel.EdgeMap), request.RadiusMm * request.Seam.Length),
+            SphereAreaDifferencePercent = Percent(Settled(sphere, coarseSphere), 2 * Math.PI * request.RadiusMm * request.RadiusMm),
+            EdgeOffSeamMm = OffSeam(panel.Field, request),
+            EnergyDifferencePercent = Percent(Settled(energy, coarseEnergy), panel.Strain.EnergyNmm),
+            EdgeMismatchPercent = Mismatch(panel.EdgeMap),
+            EdgeAboveLimitPercent = AboveLimit(panel.EdgeMap, request),
+        };
     }
 
     /// <summary>Looks at a cut edge alone: its arcs, and the polygon that is said to contain them.</summary>
@@ -59,7 +61,14 @@ public static class FlatPanelCheck
         }
 
         double halfTurn = turned.Coordinates.Max(c => fine.ExteriorRing.Distance(new NetTopologySuite.Geometries.Point(c)));
-        return new FlatShapeFindings(inward, outward, fine.Area, fine.Length, halfTurn);
+        return new FlatShapeFindings
+        {
+            OutlineInsideMm = inward,
+            OutlineOutsideMm = outward,
+            AreaMm2 = fine.Area,
+            PerimeterMm = fine.Length,
+            HalfTurnMm = halfTurn,
+        };
     }
 
     private static double Percent(double found, double stated) => 100 * Math.Abs((found / stated) - 1);

@@ -1,10 +1,20 @@
 namespace FeltNest.Panel;
 
 /// <summary>What an independent look at a cut edge found.</summary>
-/// <param name="OutlineInsideMm">How far the polygon lies inside the arcs anywhere, mm; 0 for a sound one.</param>
-/// <param name="OutlineOutsideMm">How far the polygon lies outside the arcs anywhere, mm.</param>
-/// <param name="AreaMm2">Area within the arcs, mm2.</param>
-/// <param name="PerimeterMm">Length of the arcs, mm.</param>
-/// <param name="HalfTurnMm">Greatest distance between the cut edge and itself after a half-turn, mm.</param>
-internal readonly record struct FlatShapeFindings(
-    double OutlineInsideMm, double OutlineOutsideMm, double AreaMm2, double PerimeterMm, double HalfTurnMm);
+internal readonly record struct FlatShapeFindings
+{
+    /// <summary>How far the polygon lies inside the arcs anywhere, mm; 0 for a sound one.</summary>
+    public required double OutlineInsideMm { get; init; }
+
+    /// <summary>How far the polygon lies outside the arcs anywhere, mm.</summary>
+    public required double OutlineOutsideMm { get; init; }
+
+    /// <summary>Area within the arcs, mm2.</summary>
+    public required double AreaMm2 { get; init; }
+
+    /// <summary>Length of the arcs, mm.</summary>
+    public required double PerimeterMm { get; init; }
+
+    /// <summary>Greatest distance between the cut edge and itself after a half-turn, mm.</summary>
+    public required double HalfTurnMm { get; init; }
+}

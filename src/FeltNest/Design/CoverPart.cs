@@ -9,5 +9,13 @@ public static class CoverPart
 {
     /// <summary>The part, with the ball's name, its felt's mass and its design angle.</summary>
     public static LayoutPart Of(BallSpec ball, FlatPanel panel) =>
-        new(ball.Name, ball.Name, panel.Outline, panel.Arcs, ball.Felt.MassPerAreaGsm, ball.Panel.WarpAngleDeg);
+        new()
+        {
+            Name = ball.Name,
+            Ball = ball.Name,
+            Outline = panel.Outline,
+            Arcs = panel.Arcs,
+            MassPerAreaGsm = ball.Felt.MassPerAreaGsm,
+            WarpAngleDeg = ball.Panel.WarpAngleDeg,
+        };
 }

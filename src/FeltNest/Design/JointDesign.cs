@@ -34,7 +34,14 @@ public static class JointDesign
         (BallSpec Ball, FlatPanel Panel, RollLayout Layout) alone = Laid(At(ball, first), ball.Panel.WarpAngleDeg is null ? null : made);
         List<DesignChoice> choices =
         [
-            Told(new DesignChoice("as designed, laid at that angle", first, first, YieldAccount.Of(alone.Layout), alone.Panel.Strain)),
+            Told(new DesignChoice
+            {
+                Name = "as designed, laid at that angle",
+                DesignAngleDeg = first,
+                LaidAngleDeg = first,
+                Yield = YieldAccount.Of(alone.Layout),
+                Strain = alone.Panel.Strain,
+            }),
         ];
         (BallSpec Ball, FlatPanel Panel, RollLayout Layout) best = alone;
         double angle = first;
@@ -49,9 +56,14 @@ public static class JointDesign
                 // Laid off its design angle the panel's strains are no longer those it was designed with, so none are given here.
                 choices.Add(
                     Told(
-                        new DesignChoice(
-                            "designed as before, laid free", first, laid, YieldAccount.Of(free),
-                            SameAngle(laid, first) ? panel.Strain : null)));
+                        new DesignChoice
+                        {
+                            Name = "designed as before, laid free",
+                            DesignAngleDeg = first,
+                            LaidAngleDeg = laid,
+                            Yield = YieldAccount.Of(free),
+                            Strain = SameAngle(laid, first) ? panel.Strain : null,
+                        }));
             }
 
             if (met.Any(m => SameAngle(m, laid)))
@@ -74,7 +86,14 @@ public static class JointDesign
             (BallSpec Ball, FlatPanel Panel, RollLayout Layout) joint = Laid(At(ball, laid), flat);
             last = joint.Panel;
             choices.Add(
-                Told(new DesignChoice("designed for the tilt, laid at it", laid, laid, YieldAccount.Of(joint.Layout), joint.Panel.Strain)));
+                Told(new DesignChoice
+                {
+                    Name = "designed for the tilt, laid at it",
+                    DesignAngleDeg = laid,
+                    LaidAngleDeg = laid,
+                    Yield = YieldAccount.Of(joint.Layout),
+                    Strain = joint.Panel.Strain,
+                }));
             best = SquareMetres(joint.Layout) < SquareMetres(best.Layout) ? joint : best;
         }
 

@@ -7,12 +7,18 @@ using FeltNest.Panel.Wrap;
 namespace FeltNest.Design;
 
 /// <summary>What becomes of a panel's strains when the layout lays it at another angle to the warp than it is designed for.</summary>
-/// <param name="DesignAngleDeg">Angle designed for, degrees.</param>
-/// <param name="LaidAngleDeg">Angle laid at, degrees, 0 to 180.</param>
-/// <param name="Wrap">The panel laid on its ball with the felt's warp where the layout puts it: edge free, and held on the seam by its own
-/// edge map.</param>
-public sealed record LaidStrain(double DesignAngleDeg, double LaidAngleDeg, WrapResult Wrap)
+public sealed record LaidStrain
 {
+    /// <summary>Angle designed for, degrees.</summary>
+    public required double DesignAngleDeg { get; init; }
+
+    /// <summary>Angle laid at, degrees, 0 to 180.</summary>
+    public required double LaidAngleDeg { get; init; }
+
+    /// <summary>The panel laid on its ball with the felt's warp where the layout puts it: edge free, and held on the seam by its own
+    /// edge map.</summary>
+    public required WrapResult Wrap { get; init; }
+
     // Angles closer than this, in degrees, are one: no guide holds the cloth better.
     private const double SameAngleDeg = 0.05;
 
@@ -37,7 +43,11 @@ public sealed record LaidStrain(double DesignAngleDeg, double LaidAngleDeg, Wrap
             .Where(angle => Math.Abs(Math.IEEERemainder(angle - design, 180)) >= SameAngleDeg)
             .OrderByDescending(angle => Math.Abs(Math.IEEERemainder(angle - design, 180))).Take(MostAngles).Order()];
         WrapRequest asDesigned = WrapRequest.For(ball, panel.EdgeMap);
-        return [.. laid.Select(angle => new LaidStrain(
-            design, angle, PanelWrap.Lay(asDesigned with { Law = FeltLaw.For(ball.Felt, double.DegreesToRadians(angle)) })))];
+        return [.. laid.Select(angle => new LaidStrain
+        {
+            DesignAngleDeg = design,
+            LaidAngleDeg = angle,
+            Wrap = PanelWrap.Lay(asDesigned with { Law = FeltLaw.For(ball.Felt, double.DegreesToRadians(angle)) }),
+        })];
     }
 }

@@ -29,7 +29,7 @@ public static class SeamStudy
         [
             .. Enum.GetValues<SeamFamily>()
                 .Where(family => family != SeamFamily.Points)
-                .Select(family => new SeamSpec(family, waist, ball.Seam.SeamGapMm)), .. own
+                .Select(family => new SeamSpec { Curve = family, WaistMm = waist, SeamGapMm = ball.Seam.SeamGapMm }), .. own
                 ? [ball.Seam]
                 : Array.Empty<SeamSpec>(),
         ];
@@ -62,7 +62,15 @@ public static class SeamStudy
         }
 
         return roll is not null
-            ? new SeamComparison(ball, waist, roll, entries, unanswered, entries.Count + unanswered.Count < balls.Length)
+            ? new SeamComparison
+            {
+                Ball = ball,
+                WaistMm = waist,
+                Roll = roll,
+                Entries = entries,
+                Unanswered = unanswered,
+                CutShort = entries.Count + unanswered.Count < balls.Length,
+            }
             : throw (unanswered.Count > 0 ? new NoAnswerException(unanswered[0].Reason) : new OperationCanceledException(stop));
     }
 }

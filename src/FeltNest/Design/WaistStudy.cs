@@ -76,9 +76,16 @@ public static class WaistStudy
             }
 
             roll ??= request;
-            points.Add(new WaistPoint(
-                of.Seam.WaistMm, panel.Strain, panel.AreaMm2, panel.Sphere.SeamLengthMm, YieldAccount.Of(layout),
-                of.Felt.TakesStretch(panel.Strain.MaxStretchPercent), of.Felt.TakesAlongEdge(panel.Strain.EdgeMaxCompressionPercent)));
+            points.Add(new WaistPoint
+            {
+                WaistMm = of.Seam.WaistMm,
+                Strain = panel.Strain,
+                PanelAreaMm2 = panel.AreaMm2,
+                SeamLengthMm = panel.Sphere.SeamLengthMm,
+                Yield = YieldAccount.Of(layout),
+                StretchAllowed = of.Felt.TakesStretch(panel.Strain.MaxStretchPercent),
+                EdgeAllowed = of.Felt.TakesAlongEdge(panel.Strain.EdgeMaxCompressionPercent),
+            });
             progress?.Report(points[^1]);
         }
 

@@ -52,7 +52,18 @@ public static class DieDesigner
         }
 
         CuttingForce force = GangChooser.Force(request, edges, gang, work);
-        DieDesign bare = new(request, gang, edges, places, joint, force, gap, where, []);
+        DieDesign bare = new()
+        {
+            Request = request,
+            Gang = gang,
+            Edges = edges,
+            Places = places,
+            Joint = joint,
+            Force = force,
+            LeastGapMm = gap,
+            LeastGapPlace = where,
+            Notes = [],
+        };
 
         // Outlines of the ejection are one piece of work that cannot be broken off half way: who stops does not wait for it.
         EjectionPieces ejection =

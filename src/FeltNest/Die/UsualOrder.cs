@@ -11,14 +11,69 @@ public static class UsualOrder
     public const string Words = "no order file: rule, board, ejection, tolerances and force are usual figures, assumed: confirm each";
 
     /// <summary>The order for a layout.</summary>
-    public static DieOrder Of(RollLayout layout) => new(
-        "die", new DieRule(0.71, 23.8, RuleBevel.SideWaste, "as the toolmaker advises", 1.5), new DieBoard("plywood", 18, 20, 680, 95, 6),
-        new DieEjection("as the toolmaker advises", 2.4, 0.5),
-        new DieTolerances(0.5, 1.2, "m"), new ForceFigures(20, ForceBasis.Placeholder, 15, 25, 6.35), 3.2, null, 1, layout.GapMm == 0,
-        false, false,
-        new DieTitle(null, null, null, null, null, "Gang die", null, "Die drawing", null, null, null, null, "en"),
-        new DieWishes(1, null, null, null, null, null, null), null)
+    public static DieOrder Of(RollLayout layout) => new()
     {
+        Name = "die",
+        Rule = new DieRule
+        {
+            ThicknessMm = 0.71,
+            HeightMm = 23.8,
+            Bevel = RuleBevel.SideWaste,
+            Hardness = "as the toolmaker advises",
+            LeastBendMm = 1.5,
+        },
+        Board = new DieBoard
+        {
+            Material = "plywood",
+            ThicknessMm = 18,
+            LandMm = 20,
+            DensityKgPerM3 = 680,
+            BridgeEveryMm = 95,
+            BridgeMm = 6,
+        },
+        Ejection = new DieEjection { Material = "as the toolmaker advises", RoomMm = 2.4, ClearMm = 0.5 },
+        Tolerances = new DieTolerances { EdgeProfileMm = 0.5, PanelProfileMm = 1.2, General = "m" },
+        Force = new ForceFigures
+        {
+            NPerMmPerPly = 20,
+            Basis = ForceBasis.Placeholder,
+            EjectionPercent = 15,
+            ReservePercent = 25,
+            CloseMm = 6.35,
+        },
+        FeltThicknessMm = 3.2,
+        FeltMaterial = null,
+        Plies = 1,
+        CommonCut = layout.GapMm == 0,
+        DieView = false,
+        ThirdAngle = false,
+        Title = new DieTitle
+        {
+            LegalOwner = null,
+            IdentificationNumber = null,
+            DateOfIssue = null,
+            Creator = null,
+            ApprovalPerson = null,
+            Title = "Gang die",
+            SupplementaryTitle = null,
+            DocumentType = "Die drawing",
+            Revision = null,
+            Department = null,
+            TechnicalReference = null,
+            Status = null,
+            Language = "en",
+        },
+        Wishes = new DieWishes
+        {
+            Quantity = 1,
+            Replaces = null,
+            Mounting = null,
+            Registration = null,
+            AirHoles = null,
+            CavityMarks = null,
+            JudgedBy = null,
+        },
+        Wear = null,
         IsAssumed = true,
     };
 }

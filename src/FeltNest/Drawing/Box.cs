@@ -1,12 +1,20 @@
 namespace FeltNest.Drawing;
 
 /// <summary>An upright rectangle on the sheet, mm.</summary>
-/// <param name="MinX">Left.</param>
-/// <param name="MinY">Lower side.</param>
-/// <param name="MaxX">Right.</param>
-/// <param name="MaxY">Upper side.</param>
-public readonly record struct Box(double MinX, double MinY, double MaxX, double MaxY)
+public readonly record struct Box
 {
+    /// <summary>Left.</summary>
+    public required double MinX { get; init; }
+
+    /// <summary>Lower side.</summary>
+    public required double MinY { get; init; }
+
+    /// <summary>Right.</summary>
+    public required double MaxX { get; init; }
+
+    /// <summary>Upper side.</summary>
+    public required double MaxY { get; init; }
+
     /// <summary>Width, mm.</summary>
     public double Width => MaxX - MinX;
 

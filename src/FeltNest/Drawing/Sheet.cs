@@ -2,11 +2,23 @@ namespace FeltNest.Drawing;
 
 /// <summary>A drawing: marks on a sheet of paper, in mm, origin at the lower left corner, y upwards. Every writer draws the same
 /// sheet.</summary>
-/// <param name="Title">Title, also for readers who cannot see the picture.</param>
-/// <param name="Description">What the picture shows, in a sentence or two.</param>
-/// <param name="WidthMm">Width of the paper, mm.</param>
-/// <param name="HeightMm">Height of the paper, mm.</param>
-/// <param name="Symbols">Shapes that marks repeat.</param>
-/// <param name="Marks">Marks in the order of drawing.</param>
-public sealed record Sheet(
-    string Title, string Description, double WidthMm, double HeightMm, IReadOnlyList<Symbol> Symbols, IReadOnlyList<Mark> Marks);
+public sealed record Sheet
+{
+    /// <summary>Title, also for readers who cannot see the picture.</summary>
+    public required string Title { get; init; }
+
+    /// <summary>What the picture shows, in a sentence or two.</summary>
+    public required string Description { get; init; }
+
+    /// <summary>Width of the paper, mm.</summary>
+    public required double WidthMm { get; init; }
+
+    /// <summary>Height of the paper, mm.</summary>
+    public required double HeightMm { get; init; }
+
+    /// <summary>Shapes that marks repeat.</summary>
+    public required IReadOnlyList<Symbol> Symbols { get; init; }
+
+    /// <summary>Marks in the order of drawing.</summary>
+    public required IReadOnlyList<Mark> Marks { get; init; }
+}

@@ -3,11 +3,23 @@ using FeltNest.Geometry;
 namespace FeltNest.Drawing;
 
 /// <summary>One line of text, drawn in strokes by every writer.</summary>
-/// <param name="Text">The text.</param>
-/// <param name="At">Place of the anchor on the base line, mm.</param>
-/// <param name="HeightMm">Height of the capitals, mm.</param>
-/// <param name="Colour">Colour.</param>
-/// <param name="Anchor">Which end stands at the place.</param>
-/// <param name="Angle">Direction of the base line, radians counter-clockwise.</param>
-public sealed record TextMark(
-    string Text, Point2 At, double HeightMm, Colour Colour, TextAnchor Anchor = TextAnchor.Start, double Angle = 0) : Mark;
+public sealed record TextMark : Mark
+{
+    /// <summary>The text.</summary>
+    public required string Text { get; init; }
+
+    /// <summary>Place of the anchor on the base line, mm.</summary>
+    public required Point2 At { get; init; }
+
+    /// <summary>Height of the capitals, mm.</summary>
+    public required double HeightMm { get; init; }
+
+    /// <summary>Colour.</summary>
+    public required Colour Colour { get; init; }
+
+    /// <summary>Which end stands at the place.</summary>
+    public TextAnchor Anchor { get; init; } = TextAnchor.Start;
+
+    /// <summary>Direction of the base line, radians counter-clockwise.</summary>
+    public double Angle { get; init; }
+}

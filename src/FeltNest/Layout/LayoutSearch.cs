@@ -68,9 +68,17 @@ public sealed class LayoutSearch
                 () => PlaneLattice.BestDensity(bare, new RowTables(bare, TiltRange.Of(bare.Rules), little), little, stop),
                 CancellationToken.None);
         double plane = PlaneLattice.BestDensity(request, tables, effort, stop);
-        RollLayout layout = Verified(new SearchRecord(
-            request.Seed, request.Effort, false, string.Empty, new GridProof(tables.TiltStepDeg, tables.Grid),
-            100 * plane * request.Part.AreaMm2, 0, freerRows));
+        RollLayout layout = Verified(new SearchRecord
+        {
+            Seed = request.Seed,
+            Effort = request.Effort,
+            CutShort = false,
+            Method = string.Empty,
+            ProvedOnGrid = new GridProof { AngleStepDeg = tables.TiltStepDeg, PitchStepMm = tables.Grid },
+            PlaneUtilisationPercent = 100 * plane * request.Part.AreaMm2,
+            LeastGapMm = 0,
+            FreerRowsPanelsPerMetre = freerRows,
+        });
         IReadOnlyList<RuleCost> costs = RuleCosts(layout);
         bool cut = stop.IsCancellationRequested;
         return layout with
@@ -119,7 +127,7 @@ public sealed class LayoutSearch
         if ((request.Rules.Bands > 1 || request.Rules.Rows == RowRule.Any) && !stop.IsCancellationRequested)
         {
             found.AddRange(BandSearch.Best(widest, rows.Tables, tilts, effort, stop));
-            progress?.Report(new SearchProgress("bands", BestPerMetre, 0.7));
+            progress?.Report(new SearchProgress { Stage = "bands", PanelsPerMetre = BestPerMetre, Share = 0.7 });
         }
 
         bool free = !tilts.IsFree || request.Rules.Rows != RowRule.Same || effort.FreeOnSameRows;
@@ -129,7 +137,7 @@ public sealed class LayoutSearch
             found.Add(better);
         }
 
-        progress?.Report(new SearchProgress("free search", BestPerMetre, 0.9));
+        progress?.Report(new SearchProgress { Stage = "free search", PanelsPerMetre = BestPerMetre, Share = 0.9 });
         return rows.Tables;
     }
 
@@ -194,8 +202,13 @@ public sealed class LayoutSearch
             if ((!stop.IsCancellationRequested || found.Count == 0)
                 && LayoutPolisher.Polish(start.Model, effort.PolishSteps, effort.FirstTrust) is { } end)
             {
-                found.Add(new LayCandidate(start.Method, [new LayoutBand(request.Usable.Low, request.Usable.High, start.Build(end))]));
-                progress?.Report(new SearchProgress("polishing rows", BestPerMetre, 0.3));
+                found.Add(new LayCandidate(start.Method, [new LayoutBand
+                {
+                    YFromMm = request.Usable.Low,
+                    YToMm = request.Usable.High,
+                    Repeat = start.Build(end),
+                }]));
+                progress?.Report(new SearchProgress { Stage = "polishing rows", PanelsPerMetre = BestPerMetre, Share = 0.3 });
             }
         }
 
@@ -233,10 +246,16 @@ public sealed class LayoutSearch
                 continue;
             }
 
-            RollLayout layout = new(
-                candidate.Bands.Any(b => b.Repeat.Panels.Any(p => p.Part > 0)) ? request.Parts : [request.Part], request.RollWidthMm,
-                request.Trims, request.GapMm, request.Rules,
-                [.. candidate.Bands.Select((b, i) => b with { Repeat = repeats[i]! })], record with { Method = candidate.Method });
+            RollLayout layout = new()
+            {
+                Parts = candidate.Bands.Any(b => b.Repeat.Panels.Any(p => p.Part > 0)) ? request.Parts : [request.Part],
+                RollWidthMm = request.RollWidthMm,
+                Trims = request.Trims,
+                GapMm = request.GapMm,
+                Rules = request.Rules,
+                Bands = [.. candidate.Bands.Select((b, i) => b with { Repeat = repeats[i]! })],
+                Search = record with { Method = candidate.Method },
+            };
             LayoutVerdict verdict = LayoutCheck.Verify(layout);
             if (verdict.Passed)
             {

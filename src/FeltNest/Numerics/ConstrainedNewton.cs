@@ -65,7 +65,14 @@ internal sealed class ConstrainedNewton
         {
             if (here.Residual <= until)
             {
-                return new NewtonResult(x, here.Multipliers, value, here.Residual, step);
+                return new NewtonResult
+                {
+                    X = x,
+                    Multipliers = here.Multipliers,
+                    Value = value,
+                    Residual = here.Residual,
+                    Iterations = step,
+                };
             }
 
             double[] move = Step(x, here, minimum);
@@ -73,7 +80,14 @@ internal sealed class ConstrainedNewton
             {
                 if (here.Residual <= NearlyMet)
                 {
-                    return new NewtonResult(x, here.Multipliers, value, here.Residual, step);
+                    return new NewtonResult
+                    {
+                        X = x,
+                        Multipliers = here.Multipliers,
+                        Value = value,
+                        Residual = here.Residual,
+                        Iterations = step,
+                    };
                 }
 
                 break;
@@ -110,7 +124,14 @@ internal sealed class ConstrainedNewton
             multipliers[i] = -multipliers[i];
         }
 
-        return new State(space, split, [.. residuals], multipliers, worst);
+        return new State
+        {
+            Space = space,
+            SplitGradient = split,
+            Equations = [.. residuals],
+            Multipliers = multipliers,
+            Residual = worst,
+        };
     }
 
     private double[] Step(double[] x, State here, bool minimum)
@@ -240,5 +261,16 @@ internal sealed class ConstrainedNewton
         return null;
     }
 
-    private sealed record State(NullSpace Space, double[] SplitGradient, double[] Equations, double[] Multipliers, double Residual);
+    private sealed record State
+    {
+        public required NullSpace Space { get; init; }
+
+        public required double[] SplitGradient { get; init; }
+
+        public required double[] Equations { get; init; }
+
+        public required double[] Multipliers { get; init; }
+
+        public required double Residual { get; init; }
+    }
 }

@@ -40,17 +40,17 @@ public static class BallPanel
             }
 
             double? warpAngle = ball.Panel.WarpAngleDeg * Math.PI / 180;
-            return new PanelRequest(
-                radius,
-                SeamCurve.For(ball.Seam, radius),
-                ball.Panel.Flattening,
-                ball.Panel.Edge,
-                FeltLaw.For(ball.Felt, warpAngle),
-                ball.Seam.SeamGapMm,
-                ball.Felt.CureShrinkWarpPercent / 100,
-                ball.Felt.CureShrinkWeftPercent / 100,
-                warpAngle)
+            return new PanelRequest
             {
+                RadiusMm = radius,
+                Seam = SeamCurve.For(ball.Seam, radius),
+                Method = ball.Panel.Flattening,
+                Edge = ball.Panel.Edge,
+                Law = FeltLaw.For(ball.Felt, warpAngle),
+                SeamGapMm = ball.Seam.SeamGapMm,
+                ShrinkWarp = ball.Felt.CureShrinkWarpPercent / 100,
+                ShrinkWeft = ball.Felt.CureShrinkWeftPercent / 100,
+                WarpAngle = warpAngle,
                 // A felt that takes up all of itself has no limit.
                 EdgeLimit = most < 100 ? most / 100 : null,
                 StretchWarp = ball.Felt.ApplicationStretchWarpPercent / 100,

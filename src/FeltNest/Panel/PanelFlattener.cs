@@ -46,25 +46,27 @@ public static class PanelFlattener
         EdgePoint[] edgeMap = EdgeMap(edge);
         StrainSampler sampler = new(map, radius);
         StrainField field = sampler.Field(Rings, Spokes);
-        return new FlatPanel(
-            fit.Arcs,
-            fit.Arcs.ContainingPolygon(PolygonTolerance),
-            fit.Deviation,
-            measure.LengthMm,
-            measure.WidthMm,
-            measure.WaistMm,
-            Figures(request),
-            edgeMap,
-            new StrainSummary(
-                Math.Max(0, sampler.Greatest(field, sample => sample.MajorPercent)),
-                Math.Max(0, sampler.Greatest(field, sample => -sample.MinorPercent)),
-                Math.Max(0, -edgeMap.Min(place => place.StretchPercent)),
-                Mismatch(edgeMap),
-                PanelEnergy.Of(map, request.Law) * radius * radius),
-            allowances,
-            field,
-            solve with { ChordTorqueNmm = solve.ChordTorqueNmm * request.Law.UU * radius * radius })
+        return new FlatPanel
         {
+            Arcs = fit.Arcs,
+            Outline = fit.Arcs.ContainingPolygon(PolygonTolerance),
+            ArcDeviationMm = fit.Deviation,
+            LengthMm = measure.LengthMm,
+            WidthMm = measure.WidthMm,
+            WaistMm = measure.WaistMm,
+            Sphere = Figures(request),
+            EdgeMap = edgeMap,
+            Strain = new StrainSummary
+            {
+                MaxStretchPercent = Math.Max(0, sampler.Greatest(field, sample => sample.MajorPercent)),
+                MaxCompressionPercent = Math.Max(0, sampler.Greatest(field, sample => -sample.MinorPercent)),
+                EdgeMaxCompressionPercent = Math.Max(0, -edgeMap.Min(place => place.StretchPercent)),
+                EdgeMismatchPercent = Mismatch(edgeMap),
+                EnergyNmm = PanelEnergy.Of(map, request.Law) * radius * radius,
+            },
+            Allowances = allowances,
+            Field = field,
+            Solve = solve with { ChordTorqueNmm = solve.ChordTorqueNmm * request.Law.UU * radius * radius },
             EdgeLimit = limit,
         };
     }
@@ -92,14 +94,16 @@ public static class PanelFlattener
     private static SphereFigures Figures(PanelRequest request)
     {
         double radius = request.RadiusMm;
-        return new SphereFigures(
-            radius,
-            radius * request.Seam.Length,
-            radius * radius * Seam.SeamCurve.PanelArea,
-            radius * request.Seam.WaistAngle,
-            radius * request.Seam.LengthAngle,
-            radius * request.Seam.WidthAngle,
-            radius / request.Seam.GreatestCurvature);
+        return new SphereFigures
+        {
+            RadiusMm = radius,
+            SeamLengthMm = radius * request.Seam.Length,
+            PanelAreaMm2 = radius * radius * Seam.SeamCurve.PanelArea,
+            WaistMm = radius * request.Seam.WaistAngle,
+            LengthMm = radius * request.Seam.LengthAngle,
+            WidthMm = radius * request.Seam.WidthAngle,
+            LeastRadiusMm = radius / request.Seam.GreatestCurvature,
+        };
     }
 
     private static EdgePoint[] EdgeMap(FlatEdge edge) =>
@@ -108,7 +112,13 @@ public static class PanelFlattener
         {
             double s = 2 * Math.PI * i / EdgePlaces;
             CurvePoint here = edge.At(s);
-            return new EdgePoint(here.Place.X, here.Place.Y, s, 100 * (edge.StretchAt(s) - 1));
+            return new EdgePoint
+            {
+                U = here.Place.X,
+                V = here.Place.Y,
+                S = s,
+                StretchPercent = 100 * (edge.StretchAt(s) - 1),
+            };
         }),
     ];
 

@@ -6,16 +6,26 @@ namespace FeltNest.Report;
 
 /// <summary>One run as a page that needs no other file, to be handed over or printed: pictures, tables, warnings, and what is needed to do
 /// it again.</summary>
-/// <param name="Command">The command line of the run.</param>
-/// <param name="Program">Name and version of the program.</param>
-/// <param name="Pictures">Names and contents of its pictures (SVG).</param>
-/// <param name="Table">Its table, as on a terminal.</param>
-/// <param name="Messages">Its warnings and notes.</param>
-/// <param name="Inputs">Names and texts of its input files: figures, their sources and what was assumed.</param>
-public sealed record RunReport(
-    string Command, string Program, IReadOnlyList<(string Name, byte[] Content)> Pictures, string Table, IReadOnlyList<string> Messages,
-    IReadOnlyList<(string Name, string Text)> Inputs)
+public sealed record RunReport
 {
+    /// <summary>The command line of the run.</summary>
+    public required string Command { get; init; }
+
+    /// <summary>Name and version of the program.</summary>
+    public required string Program { get; init; }
+
+    /// <summary>Names and contents of its pictures (SVG).</summary>
+    public required IReadOnlyList<(string Name, byte[] Content)> Pictures { get; init; }
+
+    /// <summary>Its table, as on a terminal.</summary>
+    public required string Table { get; init; }
+
+    /// <summary>Its warnings and notes.</summary>
+    public required IReadOnlyList<string> Messages { get; init; }
+
+    /// <summary>Names and texts of its input files: figures, their sources and what was assumed.</summary>
+    public required IReadOnlyList<(string Name, string Text)> Inputs { get; init; }
+
     /// <summary>Name of the file.</summary>
     public const string FileName = "report.html";
 

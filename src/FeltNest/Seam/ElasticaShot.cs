@@ -96,7 +96,13 @@ internal static class ElasticaShot
         (double sin, double cos) = Math.SinCos(waistAngle / 2);
         double step = EllipticIntegral.CompleteK(m) / p / (Samples * Steps);
         double c = (1 - (2 * m)) * p * p;
-        State here = new(new(0, -sin, cos), new(1, 0, 0), -2 * Math.Sqrt(m) * p, 0);
+        State here = new()
+        {
+            Point = new(0, -sin, cos),
+            Tangent = new(1, 0, 0),
+            Curvature = -2 * Math.Sqrt(m) * p,
+            CurvatureSlope = 0,
+        };
         SpherePoint[] to = new SpherePoint[Samples + 1];
         to[0] = here.Point;
         for (int i = 1; i <= Samples; i++)
@@ -115,17 +121,31 @@ internal static class ElasticaShot
 
         return to;
 
-        State Slope(State at) => new(
-            at.Tangent,
-            (at.Curvature * at.Point.Cross(at.Tangent)) - at.Point,
-            at.CurvatureSlope,
-            -at.Curvature * ((at.Curvature * at.Curvature / 2) + c));
+        State Slope(State at) => new()
+        {
+            Point = at.Tangent,
+            Tangent = (at.Curvature * at.Point.Cross(at.Tangent)) - at.Point,
+            Curvature = at.CurvatureSlope,
+            CurvatureSlope = -at.Curvature * ((at.Curvature * at.Curvature / 2) + c),
+        };
     }
 
-    private readonly record struct State(SpherePoint Point, SpherePoint Tangent, double Curvature, double CurvatureSlope)
+    private readonly record struct State
     {
-        public State Moved(State slope, double by) => new(
-            Point + (by * slope.Point), Tangent + (by * slope.Tangent), Curvature + (by * slope.Curvature),
-            CurvatureSlope + (by * slope.CurvatureSlope));
+        public required SpherePoint Point { get; init; }
+
+        public required SpherePoint Tangent { get; init; }
+
+        public required double Curvature { get; init; }
+
+        public required double CurvatureSlope { get; init; }
+
+        public State Moved(State slope, double by) => new()
+        {
+            Point = Point + (by * slope.Point),
+            Tangent = Tangent + (by * slope.Tangent),
+            Curvature = Curvature + (by * slope.Curvature),
+            CurvatureSlope = CurvatureSlope + (by * slope.CurvatureSlope),
+        };
     }
 }

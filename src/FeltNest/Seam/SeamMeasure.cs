@@ -2,11 +2,17 @@ namespace FeltNest.Seam;
 
 /// <summary>Figures of a smooth closed curve on the unit sphere that has no closed forms for them, summed at equal steps of its
 /// parameter.</summary>
-/// <param name="Length">Length of the whole seam.</param>
-/// <param name="WidthAngle">Greatest width measured along great circles across the long axis, radians.</param>
-/// <param name="GreatestCurvature">Greatest amount of geodesic curvature.</param>
-internal readonly record struct SeamMeasure(double Length, double WidthAngle, double GreatestCurvature)
+internal readonly record struct SeamMeasure
 {
+    /// <summary>Length of the whole seam.</summary>
+    public required double Length { get; init; }
+
+    /// <summary>Greatest width measured along great circles across the long axis, radians.</summary>
+    public required double WidthAngle { get; init; }
+
+    /// <summary>Greatest amount of geodesic curvature.</summary>
+    public required double GreatestCurvature { get; init; }
+
     // Steps round the curve: sums of smooth periodic functions are then exact to the last digits, and extremes are bracketed to half a
     // degree.
     private const int Steps = 720;
@@ -16,10 +22,12 @@ internal readonly record struct SeamMeasure(double Length, double WidthAngle, do
     {
         const double step = 2 * Math.PI / Steps;
         SeamJet[] places = [.. Enumerable.Range(0, Steps).Select(i => at(i * step))];
-        return new SeamMeasure(
-            places.Sum(place => place.Speed) * step,
-            2 * Math.Asin(Greatest(place => Math.Abs(place.Point.Y))),
-            Greatest(place => Math.Abs(place.GeodesicCurvature)));
+        return new SeamMeasure
+        {
+            Length = places.Sum(place => place.Speed) * step,
+            WidthAngle = 2 * Math.Asin(Greatest(place => Math.Abs(place.Point.Y))),
+            GreatestCurvature = Greatest(place => Math.Abs(place.GeodesicCurvature)),
+        };
 
         // The best place, then golden sections of the steps on both sides of it.
         double Greatest(Func<SeamJet, double> quantity)

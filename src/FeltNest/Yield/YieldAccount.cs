@@ -30,10 +30,26 @@ public static class YieldAccount
         double metres = 1000 / balls;
         double trim = 100 * layout.Trims.TotalMm / layout.RollWidthMm;
         double unused = 100 * (layout.UsableWidthMm - Extent(layout)) / layout.RollWidthMm;
-        return new YieldFigures(
-            panels, balls, good, 100 - good,
-            new FeltUsage(metres, metres * layout.RollWidthMm / 1000, metres * layout.RollWidthMm / 1000 * massPerAreaGsm / 1000),
-            new WasteAccount(good, 100 - good - unused - trim, unused, trim));
+        return new YieldFigures
+        {
+            PanelsPerMetre = panels,
+            BallsPerMetre = balls,
+            UtilisationPercent = good,
+            WastePercent = 100 - good,
+            PerThousandBalls = new FeltUsage
+            {
+                Metres = metres,
+                SquareMetres = metres * layout.RollWidthMm / 1000,
+                Kilograms = metres * layout.RollWidthMm / 1000 * massPerAreaGsm / 1000,
+            },
+            Account = new WasteAccount
+            {
+                GoodPanelsPercent = good,
+                BetweenPanelsPercent = 100 - good - unused - trim,
+                UnusedEdgePercent = unused,
+                EdgeTrimPercent = trim,
+            },
+        };
     }
 
     /// <summary>Pairing classes of a layout with their panels per metre, in order of angle.</summary>

@@ -62,8 +62,8 @@ public sealed class RuleCheckTests
     {
         BallSpec ball = TypeTwo with
         {
-            Core = new CoreSpec(60, 46),
-            Cement = new CementSpec(0.5, 100),
+            Core = new CoreSpec { OuterDiameterMm = 60, MassG = 46 },
+            Cement = new CementSpec { ThicknessMm = 0.5, MassPerAreaGsm = 100 },
             Felt = TypeTwo.Felt with { FinishedThicknessMm = 3 },
         };
 
@@ -80,8 +80,8 @@ public sealed class RuleCheckTests
         // 900 g/m2: 9 g.
         BallSpec ball = TypeTwo with
         {
-            Core = new CoreSpec(100 / Math.Sqrt(Math.PI), 40),
-            Cement = new CementSpec(0, 150),
+            Core = new CoreSpec { OuterDiameterMm = 100 / Math.Sqrt(Math.PI), MassG = 40 },
+            Cement = new CementSpec { ThicknessMm = 0, MassPerAreaGsm = 150 },
             Felt = TypeTwo.Felt with { MassPerAreaGsm = 900 },
         };
 
@@ -98,5 +98,5 @@ public sealed class RuleCheckTests
     [InlineData(15.9, false)]
     [InlineData(16.1, true)]
     public void Unusual_felt_mass_is_warned_of(double felt, bool warned) =>
-        Assert.Equal(warned, new MassBudget(40, 1, felt).FeltWarning is not null);
+        Assert.Equal(warned, new MassBudget { CoreG = 40, CementG = 1, FeltG = felt }.FeltWarning is not null);
 }

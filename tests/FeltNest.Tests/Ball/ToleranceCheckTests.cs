@@ -23,7 +23,15 @@ public sealed class ToleranceCheckTests : IDisposable
     [Fact]
     public void The_diameter_takes_the_core_once_and_the_layers_on_both_sides()
     {
-        ToleranceFinding diameter = Of(With(new ToleranceSpec(0.3, 0, 0.05, 0, 0.2, 0)))[0];
+        ToleranceFinding diameter = Of(With(new ToleranceSpec
+        {
+            CoreDiameterMm = 0.3,
+            CoreMassG = 0,
+            CementThicknessMm = 0.05,
+            CementMassPerAreaGsm = 0,
+            FeltFinishedThicknessMm = 0.2,
+            FeltMassPerAreaGsm = 0,
+        }))[0];
 
         // Own derivation: D + 2 (cement + felt), so 0.3 + 2 * 0.05 + 2 * 0.2, and the root of 0.3^2 + 0.1^2 + 0.4^2.
         Assert.Equal(0.8, diameter.WorstCase, 12);
@@ -33,7 +41,15 @@ public sealed class ToleranceCheckTests : IDisposable
     [Fact]
     public void The_mass_takes_core_cement_and_felt_by_their_areas()
     {
-        ToleranceFinding mass = Of(With(new ToleranceSpec(0.3, 0.5, 0, 20, 0, 40)))[1];
+        ToleranceFinding mass = Of(With(new ToleranceSpec
+        {
+            CoreDiameterMm = 0.3,
+            CoreMassG = 0.5,
+            CementThicknessMm = 0,
+            CementMassPerAreaGsm = 20,
+            FeltFinishedThicknessMm = 0,
+            FeltMassPerAreaGsm = 40,
+        }))[1];
 
         // Own derivation for a core of 60 mm and 120 g/m2 of cement: the film's area is pi D^2, its growth 2 pi D for each mm of D; both
         // panels are 2 * 6000 mm2.
@@ -48,18 +64,50 @@ public sealed class ToleranceCheckTests : IDisposable
     public void A_spread_is_within_the_rule_only_with_both_its_ends()
     {
         // The finished ball is 66.3 mm, the rule 65.4 to 68.6 mm: 0.8 keeps it, 1.0 falls below.
-        Assert.Equal(RuleVerdict.Within, Of(With(new ToleranceSpec(0.8, 0, 0, 0, 0, 0)))[0].WorstCaseVerdict);
-        ToleranceFinding wide = Of(With(new ToleranceSpec(0.8, 0, 0.1, 0, 0, 0)))[0];
+        Assert.Equal(RuleVerdict.Within, Of(With(new ToleranceSpec
+        {
+            CoreDiameterMm = 0.8,
+            CoreMassG = 0,
+            CementThicknessMm = 0,
+            CementMassPerAreaGsm = 0,
+            FeltFinishedThicknessMm = 0,
+            FeltMassPerAreaGsm = 0,
+        }))[0].WorstCaseVerdict);
+        ToleranceFinding wide = Of(With(new ToleranceSpec
+        {
+            CoreDiameterMm = 0.8,
+            CoreMassG = 0,
+            CementThicknessMm = 0.1,
+            CementMassPerAreaGsm = 0,
+            FeltFinishedThicknessMm = 0,
+            FeltMassPerAreaGsm = 0,
+        }))[0];
         Assert.Equal((RuleVerdict.Outside, RuleVerdict.Within), (wide.WorstCaseVerdict, wide.RootSumSquareVerdict));
         Assert.Equal(
-            RuleVerdict.NotKnown, Of(With(new ToleranceSpec(1, 0, 0, 0, 0, 0)) with { RuleType = RuleType.None })[0].WorstCaseVerdict);
+            RuleVerdict.NotKnown, Of(With(new ToleranceSpec
+            {
+                CoreDiameterMm = 1,
+                CoreMassG = 0,
+                CementThicknessMm = 0,
+                CementMassPerAreaGsm = 0,
+                FeltFinishedThicknessMm = 0,
+                FeltMassPerAreaGsm = 0,
+            }) with { RuleType = RuleType.None })[0].WorstCaseVerdict);
     }
 
     [Fact]
     public void Tolerances_are_read_and_those_left_out_are_none()
     {
         Assert.Equal(
-            new ToleranceSpec(0.3, 0, 0, 0, 0.2, 0),
+            new ToleranceSpec
+            {
+                CoreDiameterMm = 0.3,
+                CoreMassG = 0,
+                CementThicknessMm = 0,
+                CementMassPerAreaGsm = 0,
+                FeltFinishedThicknessMm = 0.2,
+                FeltMassPerAreaGsm = 0,
+            },
             BallReader.Read(File("\"coreDiameterMm\": 0.3, \"feltFinishedThicknessMm\": 0.2")).Ball.Tolerances);
 
         InputException negative = Assert.Throws<InputException>(() => BallReader.Read(File("\"coreMassG\": -1")));

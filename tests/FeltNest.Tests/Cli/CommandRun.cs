@@ -12,7 +12,7 @@ public sealed record CommandRun(int Code, string Out, string Err)
     public static async Task<CommandRun> Of(CancellationToken stop, params string[] args)
     {
         using StringWriter results = new() { NewLine = "\n" }, messages = new() { NewLine = "\n" };
-        int code = await CommandLine.RunAsync(args, new Terminal(results, TextWriter.Synchronized(messages)), stop);
+        int code = await CommandLine.RunAsync(args, new Terminal { Results = results, Messages = TextWriter.Synchronized(messages) }, stop);
         return new CommandRun(code, results.ToString(), messages.ToString());
     }
 

@@ -11,7 +11,7 @@ public sealed class HelpTests
     [Fact]
     public void Every_default_that_help_shows_can_be_typed_and_means_the_same()
     {
-        RootCommand root = CommandLine.Root(new Terminal(TextWriter.Null, TextWriter.Null));
+        RootCommand root = CommandLine.Root(new Terminal { Results = TextWriter.Null, Messages = TextWriter.Null });
         int tried = 0;
         foreach (Command command in root.Subcommands)
         {

@@ -8,7 +8,16 @@ namespace FeltNest.Tests.Cli;
 
 public sealed class OptionTests
 {
-    private static readonly LayoutRequest Usual = new(SampleLayout.Part, 1500, 15, 4, new LayoutRules(null, 0, RowRule.Same, false), 5, 1);
+    private static readonly LayoutRequest Usual = new()
+    {
+        Part = SampleLayout.Part,
+        RollWidthMm = 1500,
+        Trims = EdgeTrims.Both(15),
+        GapMm = 4,
+        Rules = new LayoutRules(null, 0, RowRule.Same, false),
+        Effort = 5,
+        Seed = 1,
+    };
 
     [Theory]
     [InlineData("1370", 1370)]
@@ -39,7 +48,7 @@ public sealed class OptionTests
     {
         LayoutRequest[] requests =
         [
-            Usual, Usual with { RollWidthMm = 1371.6 }, Usual with { GapMm = 0 }, Usual with { Trims = 10 }, Usual with { Effort = 50 },
+            Usual, Usual with { RollWidthMm = 1371.6 }, Usual with { GapMm = 0 }, Usual with { Trims = EdgeTrims.Both(10) }, Usual with { Effort = 50 },
             Usual with { Seed = 2 },
             Usual with { Rules = Usual.Rules with { WarpAngleDeg = 30 } }, Usual with { Rules = Usual.Rules with { WarpToleranceDeg = 3 } },
             Usual with { Rules = Usual.Rules with { Rows = RowRule.Any } }, Usual with { Rules = Usual.Rules with { OneWay = true } },

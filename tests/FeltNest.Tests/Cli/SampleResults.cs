@@ -47,12 +47,26 @@ internal static class SampleResults
         ["compare"] = Compared,
         ["usage"] = _ => UsageWriter.Json(UsageStudy.Run(new UsageQuestion(
             RollCases.Squares, ActualsReader.Read(Demo("actuals.csv")), CostsReader.Read(Demo("costs.json"))))),
-        ["first-article"] = _ => MeasuredWriter.FirstArticle("plate", new MeasuredPanel(
-            1.2, [(new(-20, -10), 0.2), (new(20, -10), -0.7), (new(20, 10), 0.1), (new(-20, 10), 0)], 3, Math.Sqrt(0.54 / 4), -0.1, 40,
-            false)),
+        ["first-article"] = _ => MeasuredWriter.FirstArticle("plate", new MeasuredPanel
+        {
+            ToleranceMm = 1.2,
+            Points = [(new(-20, -10), 0.2), (new(20, -10), -0.7), (new(20, 10), 0.1), (new(-20, 10), 0)],
+            TurnDeg = 3,
+            RmsMm = Math.Sqrt(0.54 / 4),
+            MeanMm = -0.1,
+            WidestGapMm = 40,
+            Mirrored = false,
+        }),
         ["die-life"] = _ => Life(),
         ["layout"] = _ => LayoutWriter.Write(DieCases.PanelLay, YieldAccount.Of(DieCases.PanelLay)),
-        ["roll-plan"] = _ => RollPlanWriter.Json(StrikePlanner.Run(new RollRequest(RollCases.Squares, RollCases.Roll(200, 20), 2, 3, 0))),
+        ["roll-plan"] = _ => RollPlanWriter.Json(StrikePlanner.Run(new RollRequest
+        {
+            Layout = RollCases.Squares,
+            Roll = RollCases.Roll(200, 20),
+            RepeatsPerStrike = 2,
+            GuidePlayMm = 3,
+            FromMm = 0,
+        })),
         ["die"] = stop => DieWriter.Write(Plates(stop)),
         ["order-plan"] = stop => OrderPlanWriter.Json(OrderPlanner.Run(OrderCases.Workshop(3, 6, 12), 1, stop: stop)),
     };
@@ -65,7 +79,16 @@ internal static class SampleResults
 
     private static string Demo(string name) => RepositoryFile.PathOf("shapes", "demo", name);
 
-    private static LayoutRequest Lay(LayoutPart part) => new(part, 400, 15, 4, new LayoutRules(null, 0, RowRule.Same, false), 1, 1);
+    private static LayoutRequest Lay(LayoutPart part) => new()
+    {
+        Part = part,
+        RollWidthMm = 400,
+        Trims = EdgeTrims.Both(15),
+        GapMm = 4,
+        Rules = new LayoutRules(null, 0, RowRule.Same, false),
+        Effort = 1,
+        Seed = 1,
+    };
 
     private static DieDesign Plates(CancellationToken stop) =>
         DieDesigner.Run(new GangRequest(DieCases.Plates, 0, DieCases.Measured(12), null, 2), stop);
@@ -74,22 +97,49 @@ internal static class SampleResults
     {
         ProvenDeviation[] off =
         [
-            .. Enumerable.Range(0, 24).Select(i => new ProvenDeviation(new Point2(i, -i), new Point2(1, 0), (i - 9) / 50.0)),
+            .. Enumerable.Range(0, 24).Select(i => new ProvenDeviation
+            {
+                Place = new Point2(i, -i),
+                Outward = new Point2(1, 0),
+                OffMm = (i - 9) / 50.0,
+            }),
         ];
-        return new ProvenFit(
-            Ball, Flat.Value,
-            [
-                new ProvenValue("neutral layer", "felt.neutralLayer", Ball.Felt.NeutralLayer, string.Empty, 0.05, null),
-                new ProvenValue("waist", "seam.waistMm", Ball.Seam.WaistMm, "mm", 0.3, null),
+        return new ProvenFit
+        {
+            Ball = Ball,
+            Panel = Flat.Value,
+            Values = [
+                new ProvenValue
+                {
+                    Name = "neutral layer",
+                    Field = "felt.neutralLayer",
+                    Value = Ball.Felt.NeutralLayer,
+                    Unit = string.Empty,
+                    Spread = 0.05,
+                    AtBound = null,
+                },
+                new ProvenValue
+                {
+                    Name = "waist",
+                    Field = "seam.waistMm",
+                    Value = Ball.Seam.WaistMm,
+                    Unit = "mm",
+                    Spread = 0.3,
+                    AtBound = null,
+                },
             ],
-            false, off, [new ProvenTrade(0.05, [0.1, -0.2]), new ProvenTrade(0.2, [0.2, 0.1])], 1.5);
+            ShowsLimit = false,
+            Deviations = off,
+            Trades = [new ProvenTrade(0.05, [0.1, -0.2]), new ProvenTrade(0.2, [0.2, 0.1])],
+            TurnDeg = 1.5,
+        };
     }
 
     private static byte[] Compared(CancellationToken stop)
     {
         CompareCase[] cases = [.. OffersReader.Read(Demo("offers.csv")).Take(2)
             .Select((offer, i) =>
-                CompareCase.Of(offer with { WidthMm = 220 + (20 * i), LeastWidthMm = 200 + (20 * i), EdgeMm = null }, 15))];
+                CompareCase.Of(offer with { WidthMm = 220 + (20 * i), LeastWidthMm = 200 + (20 * i), EdgeMm = null }, EdgeTrims.Both(15)))];
         return CompareWriter.Json(CompareStudy.Run(
             new CompareQuestion(Lay(SampleLayout.Part) with { RollWidthMm = 0 }, cases, true, CostsReader.Read(Demo("costs.json")), null),
             null,
@@ -103,8 +153,32 @@ internal static class SampleResults
         DieLife life = DieLife.Of(
             "D", null, 1.2,
             [
-                new("2026-01-02", 0, 1, "top", 0.1, 0.2), new("2026-02-02", 9000, 1, "top", 0.1, 0.25),
-                new("2026-03-02", 15000, 1, "top", 0.2, 0.3),
+                new()
+                {
+                    Date = "2026-01-02",
+                    Strikes = 0,
+                    Cavity = 1,
+                    Ply = "top",
+                    OffMm = 0.1,
+                    WorstMm = 0.2,
+                }, new()
+                {
+                    Date = "2026-02-02",
+                    Strikes = 9000,
+                    Cavity = 1,
+                    Ply = "top",
+                    OffMm = 0.1,
+                    WorstMm = 0.25,
+                },
+                new()
+                {
+                    Date = "2026-03-02",
+                    Strikes = 15000,
+                    Cavity = 1,
+                    Ply = "top",
+                    OffMm = 0.2,
+                    WorstMm = 0.3,
+                },
             ],
             60000, null);
         return MeasuredWriter.Life(life, DieReader.Read(folder.Path("die.json")));

@@ -31,12 +31,43 @@ public sealed class JointDesignTests
     private static JointResult Run(double warp, double weft, double shear)
     {
         // Invented numbers of a ball's size.
-        BallSpec ball = new(
-            "test", RuleType.None, new CoreSpec(60, 45), new CementSpec(0.15, 120),
-            new FeltSpec("felt", FeltConstruction.Woven, 3.2, 3, 800, warp, weft, shear, 0.3, 0.5, 30, 40, 0, 0),
-            new SeamSpec(SeamFamily.TwoHarmonic, 28, 0.4), new PanelSpec(FlatteningMethod.Elastic, EdgeRule.Mated, 0));
+        BallSpec ball = new()
+        {
+            Name = "test",
+            RuleType = RuleType.None,
+            Core = new CoreSpec { OuterDiameterMm = 60, MassG = 45 },
+            Cement = new CementSpec { ThicknessMm = 0.15, MassPerAreaGsm = 120 },
+            Felt = new FeltSpec
+            {
+                Name = "felt",
+                Construction = FeltConstruction.Woven,
+                ThicknessMm = 3.2,
+                FinishedThicknessMm = 3,
+                MassPerAreaGsm = 800,
+                WarpModulusNPerMm = warp,
+                WeftModulusNPerMm = weft,
+                ShearModulusNPerMm = shear,
+                Poisson = 0.3,
+                NeutralLayer = 0.5,
+                MaxStretchPercent = 30,
+                MaxEdgeCompressionPercent = 40,
+                CureShrinkWarpPercent = 0,
+                CureShrinkWeftPercent = 0,
+            },
+            Seam = new SeamSpec { Curve = SeamFamily.TwoHarmonic, WaistMm = 28, SeamGapMm = 0.4 },
+            Panel = new PanelSpec(FlatteningMethod.Elastic, EdgeRule.Mated, 0),
+        };
         return JointDesign.Run(
-            ball, (part, angle) => new LayoutRequest(part, 800, 15, 4, new LayoutRules(angle, 0, RowRule.Same, false), 1, 1),
+            ball, (part, angle) => new LayoutRequest
+            {
+                Part = part,
+                RollWidthMm = 800,
+                Trims = EdgeTrims.Both(15),
+                GapMm = 4,
+                Rules = new LayoutRules(angle, 0, RowRule.Same, false),
+                Effort = 1,
+                Seed = 1,
+            },
             stop: TestContext.Current.CancellationToken);
     }
 }

@@ -80,7 +80,16 @@ public sealed class LaidStrainTests
     private static (FlatPanel Panel, RollLayout Layout) Laid(double angle)
     {
         FlatPanel panel = PanelFlattener.Flatten(Ball);
-        LayoutRequest request = new(CoverPart.Of(Ball, panel), 400, 15, 4, new LayoutRules(angle, 0, RowRule.Same, false), 1, 1);
+        LayoutRequest request = new()
+        {
+            Part = CoverPart.Of(Ball, panel),
+            RollWidthMm = 400,
+            Trims = EdgeTrims.Both(15),
+            GapMm = 4,
+            Rules = new LayoutRules(angle, 0, RowRule.Same, false),
+            Effort = 1,
+            Seed = 1,
+        };
         return (panel, LayoutSearch.Run(request, null, TestContext.Current.CancellationToken));
     }
 }

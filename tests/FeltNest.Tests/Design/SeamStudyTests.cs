@@ -47,7 +47,7 @@ public sealed class SeamStudyTests
         [
             .. Enumerable.Range(0, 240).Select(i => seam.At(i * Math.PI / 120).Point).Select(p => new SeamPoint(p.X, p.Y, p.Z)),
         ];
-        BallSpec ball = Ball with { Seam = new SeamSpec(SeamFamily.Points, 0, 0.4) { Points = points } };
+        BallSpec ball = Ball with { Seam = new SeamSpec { Curve = SeamFamily.Points, WaistMm = 0, SeamGapMm = 0.4, Points = points } };
 
         SeamComparison comparison = SeamStudy.Run(ball, Lay, stop: TestContext.Current.CancellationToken);
 
@@ -74,7 +74,16 @@ public sealed class SeamStudyTests
         Assert.Throws<NoAnswerException>(() =>
             SeamStudy.Run(Ball, part => Lay(part) with { RollWidthMm = 60 }, stop: TestContext.Current.CancellationToken));
 
-    private static LayoutRequest Lay(LayoutPart part) => new(part, 400, 15, 4, new LayoutRules(null, 0, RowRule.Same, false), 1, 1);
+    private static LayoutRequest Lay(LayoutPart part) => new()
+    {
+        Part = part,
+        RollWidthMm = 400,
+        Trims = EdgeTrims.Both(15),
+        GapMm = 4,
+        Rules = new LayoutRules(null, 0, RowRule.Same, false),
+        Effort = 1,
+        Seed = 1,
+    };
 
     private sealed class AfterFirst(Action then) : IProgress<SeamEntry>
     {

@@ -111,7 +111,16 @@ public sealed class WaistStudyTests
             Assert.Throws<InputException>(() => WaistStudy.Run(Ball, [24, 90], Lay, stop: TestContext.Current.CancellationToken)).Message,
             StringComparison.Ordinal);
 
-    private static LayoutRequest Lay(LayoutPart part) => new(part, 400, 15, 4, new LayoutRules(null, 0, RowRule.Same, false), 1, 1);
+    private static LayoutRequest Lay(LayoutPart part) => new()
+    {
+        Part = part,
+        RollWidthMm = 400,
+        Trims = EdgeTrims.Both(15),
+        GapMm = 4,
+        Rules = new LayoutRules(null, 0, RowRule.Same, false),
+        Effort = 1,
+        Seed = 1,
+    };
 
     private sealed class AfterFirst(Action then) : IProgress<WaistPoint>
     {

@@ -22,7 +22,16 @@ internal static class DieCases
     {
         BallSpec ball = BallReader.Read(RepositoryFile.PathOf("shapes", "balls", "type-2.json")).Ball;
         LayoutPart part = CoverPart.Of(ball, PanelFlattener.Flatten(ball));
-        return LayoutSearch.Run(new LayoutRequest(part, 300, 15, 4, new LayoutRules(null, 0, RowRule.Same, false), 1, 1));
+        return LayoutSearch.Run(new LayoutRequest
+        {
+            Part = part,
+            RollWidthMm = 300,
+            Trims = EdgeTrims.Both(15),
+            GapMm = 4,
+            Rules = new LayoutRules(null, 0, RowRule.Same, false),
+            Effort = 1,
+            Seed = 1,
+        });
     });
 
     /// <summary>The order of the demo.</summary>
@@ -45,23 +54,57 @@ internal static class DieCases
 
     /// <summary>Two rows of 40 x 20 plates, 44 apart along the roll and 24 across, the upper row 22 further on: gap 4 everywhere, all
     /// parallel.</summary>
-    public static RollLayout Plates { get; } = Of(44, new PlacedPanel(0, 0, 25, 0), new PlacedPanel(0, 22, 49, 0));
+    public static RollLayout Plates { get; } = Of(44, new PlacedPanel { Part = 0, XMm = 0, YMm = 25, AngleDeg = 0 }, new PlacedPanel { Part = 0, XMm = 22, YMm = 49, AngleDeg = 0 });
 
     /// <summary>Plates of 40 x 20 and of 30 x 20 in turn in one row: gap 4.</summary>
-    public static RollLayout TwoParts { get; } = new(
-        [
+    public static RollLayout TwoParts { get; } = new()
+    {
+        Parts = [
             Plates.Parts[0],
-            new LayoutPart("short plate", null, Outline.From([new(-15, -10), new(15, -10), new(15, 10), new(-15, 10)]), null, null, null),
-        ], 50, 15, 4, new LayoutRules(null, 0, RowRule.Same, false),
-        [new LayoutBand(15, 35, new LayoutRepeat(78, [new PlacedPanel(0, 22, 25, 0), new PlacedPanel(1, 61, 25, 0)]))],
-        new SearchRecord(1, 1, false, "by hand", null, 0, 4, null));
+            new LayoutPart
+            {
+                Name = "short plate",
+                Ball = null,
+                Outline = Outline.From([new(-15, -10), new(15, -10), new(15, 10), new(-15, 10)]),
+                Arcs = null,
+                MassPerAreaGsm = null,
+                WarpAngleDeg = null,
+            },
+        ],
+        RollWidthMm = 50,
+        Trims = EdgeTrims.Both(15),
+        GapMm = 4,
+        Rules = new LayoutRules(null, 0, RowRule.Same, false),
+        Bands = [new LayoutBand
+        {
+            YFromMm = 15,
+            YToMm = 35,
+            Repeat = new LayoutRepeat(78, [new PlacedPanel { Part = 0, XMm = 22, YMm = 25, AngleDeg = 0 }, new PlacedPanel { Part = 1, XMm = 61, YMm = 25, AngleDeg = 0 }]),
+        }],
+        Search = new SearchRecord
+        {
+            Seed = 1,
+            Effort = 1,
+            CutShort = false,
+            Method = "by hand",
+            ProvedOnGrid = null,
+            PlaneUtilisationPercent = 0,
+            LeastGapMm = 4,
+            FreerRowsPanelsPerMetre = null,
+        },
+    };
 
     /// <summary>Plates laid as bricks without a gap: two rows, the upper half a plate further on.</summary>
-    public static RollLayout Bricks { get; } = Of(40, new PlacedPanel(0, 20, 25, 0), new PlacedPanel(0, 40, 45, 0)) with
+    public static RollLayout Bricks { get; } = Of(40, new PlacedPanel { Part = 0, XMm = 20, YMm = 25, AngleDeg = 0 }, new PlacedPanel { Part = 0, XMm = 40, YMm = 45, AngleDeg = 0 }) with
     {
         RollWidthMm = 70,
         GapMm = 0,
-        Bands = [new LayoutBand(15, 55, new LayoutRepeat(40, [new PlacedPanel(0, 20, 25, 0), new PlacedPanel(0, 40, 45, 0)]))],
+        Bands = [new LayoutBand
+        {
+            YFromMm = 15,
+            YToMm = 55,
+            Repeat = new LayoutRepeat(40, [new PlacedPanel { Part = 0, XMm = 20, YMm = 25, AngleDeg = 0 }, new PlacedPanel { Part = 0, XMm = 40, YMm = 45, AngleDeg = 0 }]),
+        }],
     };
 
     /// <summary>Plates with a round end and a hollow one that take each other up, 40 apart without a gap.</summary>
@@ -69,7 +112,12 @@ internal static class DieCases
     {
         RollWidthMm = 50,
         Parts = [Round()],
-        Bands = [new LayoutBand(15, 35, new LayoutRepeat(40, [new PlacedPanel(0, 20, 25, 0)]))],
+        Bands = [new LayoutBand
+        {
+            YFromMm = 15,
+            YToMm = 35,
+            Repeat = new LayoutRepeat(40, [new PlacedPanel { Part = 0, XMm = 20, YMm = 25, AngleDeg = 0 }]),
+        }],
     };
 
     /// <summary>A die with common cuts: a centre bevel, which such cuts want.</summary>
@@ -85,21 +133,67 @@ internal static class DieCases
         [
             .. Enumerable.Range(0, 41).Select(k => EdgePiece.Of(new ArcVertex(20, -10, Math.PI / 3), new(20, 10)).At(k / 40.0)),
         ];
-        return new LayoutPart(
-            "round end", null, Outline.From([.. end, .. end.Reverse().Select(p => new Point2(p.X - 40, p.Y))]), arcs, null, null);
+        return new LayoutPart
+        {
+            Name = "round end",
+            Ball = null,
+            Outline = Outline.From([.. end, .. end.Reverse().Select(p => new Point2(p.X - 40, p.Y))]),
+            Arcs = arcs,
+            MassPerAreaGsm = null,
+            WarpAngleDeg = null,
+        };
     }
 
     /// <summary>A layout of the plate by hand on a roll of 74 mm with trims of 15.</summary>
     public static RollLayout Of(double repeat, params PlacedPanel[] panels)
     {
         Outline plate = Outline.From([new(-20, -10), new(20, -10), new(20, 10), new(-20, 10)]);
-        LayoutPart part = new("plate", null, plate, null, null, null);
-        return new RollLayout(
-            [part], 74, 15, 4, new LayoutRules(null, 0, RowRule.Same, false), [new LayoutBand(15, 59, new LayoutRepeat(repeat, panels))],
-            new SearchRecord(1, 1, false, "by hand", null, 0, 4, null));
+        LayoutPart part = new()
+        {
+            Name = "plate",
+            Ball = null,
+            Outline = plate,
+            Arcs = null,
+            MassPerAreaGsm = null,
+            WarpAngleDeg = null,
+        };
+        return new RollLayout
+        {
+            Parts = [part],
+            RollWidthMm = 74,
+            Trims = EdgeTrims.Both(15),
+            GapMm = 4,
+            Rules = new LayoutRules(null, 0, RowRule.Same, false),
+            Bands = [new LayoutBand { YFromMm = 15, YToMm = 59, Repeat = new LayoutRepeat(repeat, panels) }],
+            Search = new SearchRecord
+            {
+                Seed = 1,
+                Effort = 1,
+                CutShort = false,
+                Method = "by hand",
+                ProvedOnGrid = null,
+                PlaneUtilisationPercent = 0,
+                LeastGapMm = 4,
+                FreerRowsPanelsPerMetre = null,
+            },
+        };
     }
 
     /// <summary>A press with a bed of so many mm and no margin.</summary>
     public static PressSpec Press(double length, double width, double kn = 600, double feed = 0.4) =>
-        new("P", kn, 80, new PressBed(length, width, 0), null, 10, 10, null, 1, feed, 0.5, []);
+        new()
+        {
+            Name = "P",
+            RatedForceKn = kn,
+            AllowedSharePercent = 80,
+            Bed = new PressBed { LengthMm = length, WidthMm = width, MarginMm = 0 },
+            DaylightMm = null,
+            StrokesPerMinute = 10,
+            ChangeOverMinutes = 10,
+            Hours = null,
+            MostPlies = 1,
+            FeedToleranceMm = feed,
+            GuideToleranceMm = 0.5,
+            Dies = [],
+        };
 }

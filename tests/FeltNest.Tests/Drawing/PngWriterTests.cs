@@ -10,14 +10,20 @@ namespace FeltNest.Tests.Drawing;
 public sealed class PngWriterTests
 {
     // 25.4 x 50.8 mm at 150 dots an inch: 150 x 300 pixels.
-    private static readonly Sheet Inches = new(
-        "t", "d", 25.4, 50.8, [new Symbol("dot", [new PathMark([Chain.Rectangle(new Box(0, 0, 5, 2))], null, Colour.Of(0x0000FF))])],
-        [
-            new PathMark([Chain.Rectangle(new Box(0, 0, 12.7, 25.4))], null, Colour.Of(0xFF0000)),
+    private static readonly Sheet Inches = new()
+    {
+        Title = "t",
+        Description = "d",
+        WidthMm = 25.4,
+        HeightMm = 50.8,
+        Symbols = [new Symbol("dot", [new PathMark([Chain.Rectangle(new Box { MinX = 0, MinY = 0, MaxX = 5, MaxY = 2 })], null, Colour.Of(0x0000FF))])],
+        Marks = [
+            new PathMark([Chain.Rectangle(new Box { MinX = 0, MinY = 0, MaxX = 12.7, MaxY = 25.4 })], null, Colour.Of(0xFF0000)),
             new GroupMark(
-                "clipped", [new PathMark([Chain.Rectangle(new Box(12.7, 25.4, 25.4, 50.8))], null, Colour.Of(0x00FF00))],
-                new Box(12.7, 25.4, 19, 50.8)),
-        ]);
+                "clipped", [new PathMark([Chain.Rectangle(new Box { MinX = 12.7, MinY = 25.4, MaxX = 25.4, MaxY = 50.8 })], null, Colour.Of(0x00FF00))],
+                new Box { MinX = 12.7, MinY = 25.4, MaxX = 19, MaxY = 50.8 }),
+        ],
+    };
 
     [Fact]
     public void Size_and_stated_resolution_agree_with_the_paper()

@@ -13,18 +13,50 @@ public static class SamplePanel
     private const int Rings = 4;
     private const int Spokes = 16;
 
-    public static BallSpec Ball { get; } = new(
-        "Tiny <ball> & co", RuleType.Stage1, new CoreSpec(20, 5), new CementSpec(0.1, 100),
-        new FeltSpec("F", FeltConstruction.Woven, 3, 3, 800, 2, 2, 0.769, 0.3, 0.5, 4, 15, 0, 0),
-        new SeamSpec(SeamFamily.TwoHarmonic, 8, 0.4), new PanelSpec(FlatteningMethod.Elastic, EdgeRule.Mated, 30));
+    public static BallSpec Ball { get; } = new()
+    {
+        Name = "Tiny <ball> & co",
+        RuleType = RuleType.Stage1,
+        Core = new CoreSpec { OuterDiameterMm = 20, MassG = 5 },
+        Cement = new CementSpec { ThicknessMm = 0.1, MassPerAreaGsm = 100 },
+        Felt = new FeltSpec
+        {
+            Name = "F",
+            Construction = FeltConstruction.Woven,
+            ThicknessMm = 3,
+            FinishedThicknessMm = 3,
+            MassPerAreaGsm = 800,
+            WarpModulusNPerMm = 2,
+            WeftModulusNPerMm = 2,
+            ShearModulusNPerMm = 0.769,
+            Poisson = 0.3,
+            NeutralLayer = 0.5,
+            MaxStretchPercent = 4,
+            MaxEdgeCompressionPercent = 15,
+            CureShrinkWarpPercent = 0,
+            CureShrinkWeftPercent = 0,
+        },
+        Seam = new SeamSpec { Curve = SeamFamily.TwoHarmonic, WaistMm = 8, SeamGapMm = 0.4 },
+        Panel = new PanelSpec(FlatteningMethod.Elastic, EdgeRule.Mated, 30),
+    };
 
     public static FlatPanel Panel { get; } = Make();
 
     /// <summary>The same panel with its edge held at a limit on two fifths of the seam, and its chord held against the warp.</summary>
     public static FlatPanel Held { get; } = Panel with
     {
-        Fit = new PanelFit(0.34, 0, 1.25),
-        EdgeLimit = new EdgeLimitReport(6, 40, [new SeamInterval(1, 2)], 380, 1.5, 9, 390, 1.25),
+        Fit = new PanelFit { LargestGapMm = 0.34, LargestOverlapMm = 0, EnergyNmm = 1.25 },
+        EdgeLimit = new EdgeLimitReport
+        {
+            LimitPercent = 6,
+            SharePercent = 40,
+            Where = [new SeamInterval { FromS = 1, ToS = 2 }],
+            EdgeAreaMm2 = 380,
+            EnergyNmm = 1.5,
+            UnlimitedCompressionPercent = 9,
+            UnlimitedAreaMm2 = 390,
+            UnlimitedEnergyNmm = 1.25,
+        },
         Solve = Panel.Solve with { ChordTorqueNmm = -2.5 },
     };
 
@@ -40,15 +72,55 @@ public static class SamplePanel
                 double share = ring / (Rings - 1.0);
                 (double sin, double cos) = Math.SinCos(2 * Math.PI * spoke / Spokes);
                 samples.Add(
-                    new StrainSample(
-                        new Point2(20 * share * cos, 5 * share * sin), 5 - (4 * share), 2 - (9 * share), 0, new SpherePoint(0, 0, 1)));
+                    new StrainSample
+                    {
+                        Place = new Point2(20 * share * cos, 5 * share * sin),
+                        MajorPercent = 5 - (4 * share),
+                        MinorPercent = 2 - (9 * share),
+                        MajorAngle = 0,
+                        Fitted = new SpherePoint(0, 0, 1),
+                    });
             }
         }
 
-        return new FlatPanel(
-            arcs, arcs.ContainingPolygon(0.01), 0.001, 40, 10, 10, new SphereFigures(11.6, 120, 845, 8, 60, 18, 7),
-            [new EdgePoint(0, 5, 0, -7)], new StrainSummary(5, 7, 7, 0.01, 1.5),
-            [new PanelAllowance(1, "seam gap", "0.4 mm", -0.4, -0.4, -9)],
-            new StrainField(Rings, Spokes, samples), new PanelSolve(12, 345, 6, 2e-12, 0));
+        return new FlatPanel
+        {
+            Arcs = arcs,
+            Outline = arcs.ContainingPolygon(0.01),
+            ArcDeviationMm = 0.001,
+            LengthMm = 40,
+            WidthMm = 10,
+            WaistMm = 10,
+            Sphere = new SphereFigures
+            {
+                RadiusMm = 11.6,
+                SeamLengthMm = 120,
+                PanelAreaMm2 = 845,
+                WaistMm = 8,
+                LengthMm = 60,
+                WidthMm = 18,
+                LeastRadiusMm = 7,
+            },
+            EdgeMap = [new EdgePoint { U = 0, V = 5, S = 0, StretchPercent = -7 }],
+            Strain = new StrainSummary
+            {
+                MaxStretchPercent = 5,
+                MaxCompressionPercent = 7,
+                EdgeMaxCompressionPercent = 7,
+                EdgeMismatchPercent = 0.01,
+                EnergyNmm = 1.5,
+            },
+            Allowances = [new PanelAllowance
+            {
+                Step = 1,
+                Name = "seam gap",
+                Value = "0.4 mm",
+                LengthEffectMm = -0.4,
+                WidthEffectMm = -0.4,
+                AreaEffectMm2 = -9,
+            }],
+            Field = new StrainField { Rings = Rings, Spokes = Spokes, Samples = samples },
+            Solve = new PanelSolve { Degree = 12, Unknowns = 345, Iterations = 6, Residual = 2e-12, ChordTorqueNmm = 0 },
+        };
     }
 }

@@ -23,8 +23,16 @@ public sealed class SheetTests
         BallSpec loose = SamplePanel.Ball with
         {
             RuleType = RuleType.Type2,
-            Core = new CoreSpec(60, 45),
-            Tolerances = new ToleranceSpec(1.5, 0, 0, 0, 0, 0),
+            Core = new CoreSpec { OuterDiameterMm = 60, MassG = 45 },
+            Tolerances = new ToleranceSpec
+            {
+                CoreDiameterMm = 1.5,
+                CoreMassG = 0,
+                CementThicknessMm = 0,
+                CementMassPerAreaGsm = 0,
+                FeltFinishedThicknessMm = 0,
+                FeltMassPerAreaGsm = 0,
+            },
         };
         RuleVerdict worst =
             ToleranceCheck.Of(loose, MassBudget.Of(loose, SamplePanel.Panel.AreaMm2), SamplePanel.Panel.AreaMm2)[0].WorstCaseVerdict;

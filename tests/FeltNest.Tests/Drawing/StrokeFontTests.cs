@@ -69,7 +69,14 @@ public sealed class StrokeFontTests
     {
         double[] xs =
         [
-            .. StrokeFont.Strokes(new TextMark("H", new Point2(10, 20), 5, Colour.Of(0), anchor))
+            .. StrokeFont.Strokes(new TextMark
+            {
+                Text = "H",
+                At = new Point2(10, 20),
+                HeightMm = 5,
+                Colour = Colour.Of(0),
+                Anchor = anchor,
+            })
                 .SelectMany(s => s.Vertices)
                 .Select(v => v.X),
         ];
@@ -83,7 +90,15 @@ public sealed class StrokeFontTests
     {
         Point2[] points =
         [
-            .. StrokeFont.Strokes(new TextMark("I", new Point2(10, 20), 5, Colour.Of(0), TextAnchor.Start, Math.PI / 2))
+            .. StrokeFont.Strokes(new TextMark
+            {
+                Text = "I",
+                At = new Point2(10, 20),
+                HeightMm = 5,
+                Colour = Colour.Of(0),
+                Anchor = TextAnchor.Start,
+                Angle = Math.PI / 2,
+            })
                 .SelectMany(s => s.Vertices)
                 .Select(v => v.Point),
         ];

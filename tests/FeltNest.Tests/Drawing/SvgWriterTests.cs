@@ -14,21 +14,23 @@ public sealed class SvgWriterTests
     {
         Symbol disc = new(
             "disc", [new PathMark([Chain.Circle(new Point2(1, 0), 2)], new Pen(0.25, Colour.Of(0x102030)), Colour.Of(0xFF8000))]);
-        Sheet sheet = new(
-            "Small & plain",
-            "One of each mark.",
-            60,
-            40.5,
-            [disc],
-            [
+        Sheet sheet = new()
+        {
+            Title = "Small & plain",
+            Description = "One of each mark.",
+            WidthMm = 60,
+            HeightMm = 40.5,
+            Symbols = [disc],
+            Marks = [
                 new PathMark([Chain.Open(new(0, 0), new(60, 40.5))], new Pen(0.5, Colour.Of(0), 6, 1.5)),
                 new GroupMark(
                     "cut", [new CopyMark(disc, new Point2(30, 20.5), 90), new CopyMark(disc, new Point2(10, 10.5), 0)],
-                    new Box(5, 5, 45, 35)),
+                    new Box { MinX = 5, MinY = 5, MaxX = 45, MaxY = 35 }),
                 new PathMark(
-                    [Chain.Rectangle(new Box(1, 1, 3, 2)), Chain.Rectangle(new Box(1.5, 1.25, 2.5, 1.75))], null, Colour.Of(0x00FF00)),
-                new TextMark("I<", new Point2(5, 30.5), 10, Colour.Of(0x010203)),
-            ]);
+                    [Chain.Rectangle(new Box { MinX = 1, MinY = 1, MaxX = 3, MaxY = 2 }), Chain.Rectangle(new Box { MinX = 1.5, MinY = 1.25, MaxX = 2.5, MaxY = 1.75 })], null, Colour.Of(0x00FF00)),
+                new TextMark { Text = "I<", At = new Point2(5, 30.5), HeightMm = 10, Colour = Colour.Of(0x010203) },
+            ],
+        };
 
         string written = Encoding.UTF8.GetString(SvgWriter.Write(sheet));
 
@@ -42,7 +44,15 @@ public sealed class SvgWriterTests
         Chain horseshoe = new([new ArcVertex(0, -1, 1.5 * Math.PI), new ArcVertex(-1, 0, 0)], false);
 
         string written =
-            Encoding.UTF8.GetString(SvgWriter.Write(new Sheet("t", "d", 2, 2, [], [new PathMark([horseshoe], new Pen(1, Colour.Of(0)))])));
+            Encoding.UTF8.GetString(SvgWriter.Write(new Sheet
+            {
+                Title = "t",
+                Description = "d",
+                WidthMm = 2,
+                HeightMm = 2,
+                Symbols = [],
+                Marks = [new PathMark([horseshoe], new Pen(1, Colour.Of(0)))],
+            }));
 
         Assert.Contains("d=\"M0 3A1 1 0 1 0 -1 2\"", written, StringComparison.Ordinal);
     }
@@ -50,7 +60,15 @@ public sealed class SvgWriterTests
     [Fact]
     public void Characters_that_no_xml_can_hold_are_left_out_of_titles()
     {
-        string written = Encoding.UTF8.GetString(SvgWriter.Write(new Sheet("a\u0001b", "d", 2, 2, [], [])));
+        string written = Encoding.UTF8.GetString(SvgWriter.Write(new Sheet
+        {
+            Title = "a\u0001b",
+            Description = "d",
+            WidthMm = 2,
+            HeightMm = 2,
+            Symbols = [],
+            Marks = [],
+        }));
 
         Assert.Contains("<title>ab</title>", written, StringComparison.Ordinal);
     }

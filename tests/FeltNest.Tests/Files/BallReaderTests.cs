@@ -41,10 +41,32 @@ public sealed class BallReaderTests : IDisposable
         BallSpec read = BallReader.Read(folder.Write("ball.json", ball)).Ball;
 
         Assert.Equal(
-            new BallSpec(
-                "N", RuleType.None, new CoreSpec(61, 41), new CementSpec(0.1, 111),
-                new FeltSpec("F", FeltConstruction.Needled, 3.1, 2.9, 801, 2.6, 2.6, 1.0, 0.3, 0.4, 21, 16, 1, 2),
-                new SeamSpec(SeamFamily.TwoHarmonic, 27, 0.3), new PanelSpec(FlatteningMethod.Conformal, EdgeRule.True, -12.5)),
+            new BallSpec
+            {
+                Name = "N",
+                RuleType = RuleType.None,
+                Core = new CoreSpec { OuterDiameterMm = 61, MassG = 41 },
+                Cement = new CementSpec { ThicknessMm = 0.1, MassPerAreaGsm = 111 },
+                Felt = new FeltSpec
+                {
+                    Name = "F",
+                    Construction = FeltConstruction.Needled,
+                    ThicknessMm = 3.1,
+                    FinishedThicknessMm = 2.9,
+                    MassPerAreaGsm = 801,
+                    WarpModulusNPerMm = 2.6,
+                    WeftModulusNPerMm = 2.6,
+                    ShearModulusNPerMm = 1.0,
+                    Poisson = 0.3,
+                    NeutralLayer = 0.4,
+                    MaxStretchPercent = 21,
+                    MaxEdgeCompressionPercent = 16,
+                    CureShrinkWarpPercent = 1,
+                    CureShrinkWeftPercent = 2,
+                },
+                Seam = new SeamSpec { Curve = SeamFamily.TwoHarmonic, WaistMm = 27, SeamGapMm = 0.3 },
+                Panel = new PanelSpec(FlatteningMethod.Conformal, EdgeRule.True, -12.5),
+            },
             read);
     }
 

@@ -84,7 +84,14 @@ public sealed class StudySchemaTests
         Fits(
             "roll-plan",
             RollPlanWriter.Json(
-                StrikePlanner.Run(new RollRequest(RollCases.Squares, RollCases.Roll(200, 20, [.. roll.Faults.Take(2)]), 2, 3, 0))));
+                StrikePlanner.Run(new RollRequest
+                {
+                    Layout = RollCases.Squares,
+                    Roll = RollCases.Roll(200, 20, [.. roll.Faults.Take(2)]),
+                    RepeatsPerStrike = 2,
+                    GuidePlayMm = 3,
+                    FromMm = 0,
+                })));
     }
 
     [Fact, Trait("tier", "long")]
@@ -106,7 +113,23 @@ public sealed class StudySchemaTests
         {
             File.WriteAllBytes(folder.Path("die.json"), DieWriter.Write(design));
             DieLife life = DieLife.Of(
-                "D", null, 1.2, [new("2026-01-02", 0, 1, "top", 0.1, 0.2), new("2026-02-02", 9000, 1, "top", 0.1, 0.3)],
+                "D", null, 1.2, [new()
+                {
+                    Date = "2026-01-02",
+                    Strikes = 0,
+                    Cavity = 1,
+                    Ply = "top",
+                    OffMm = 0.1,
+                    WorstMm = 0.2,
+                }, new()
+                {
+                    Date = "2026-02-02",
+                    Strikes = 9000,
+                    Cavity = 1,
+                    Ply = "top",
+                    OffMm = 0.1,
+                    WorstMm = 0.3,
+                }],
                 design.Request.Order.Wear?.LifeStrikes, null);
             Fits("die-life", MeasuredWriter.Life(life, DieReader.Read(folder.Path("die.json"))));
         }
@@ -127,7 +150,7 @@ public sealed class StudySchemaTests
     {
         IReadOnlyList<FeltOffer> offers = OffersReader.Read(RepositoryFile.PathOf("shapes", "demo", "offers.csv"));
         LayoutRequest lay = Lay(SampleLayout.Part) with { RollWidthMm = 0 };
-        CompareCase[] cases = [.. offers.Take(2).Select(offer => CompareCase.Of(offer with { WidthMm = 220, LeastWidthMm = 200 }, 15))];
+        CompareCase[] cases = [.. offers.Take(2).Select(offer => CompareCase.Of(offer with { WidthMm = 220, LeastWidthMm = 200 }, EdgeTrims.Both(15)))];
         RollLayout kept = SampleLayout.OneRepeat;
 
         Fits("compare", CompareWriter.Json(CompareStudy.Run(
@@ -137,7 +160,7 @@ public sealed class StudySchemaTests
             "compare",
             CompareWriter.Json(
                 CompareStudy.Run(
-                    new CompareQuestion(lay, [CompareCase.Of(200, 15)], true, null, null), null, TestContext.Current.CancellationToken)));
+                    new CompareQuestion(lay, [CompareCase.Of(200, EdgeTrims.Both(15))], true, null, null), null, TestContext.Current.CancellationToken)));
     }
 
     [Fact]
@@ -156,7 +179,19 @@ public sealed class StudySchemaTests
                 UsageStudy.Run(
                     new UsageQuestion(
                         RollCases.Squares,
-                        [new ActualRoll("R", 1, 0, null, null, null, null, null, null, []), rolls[0] with { WidthMm = null, Price = null }],
+                        [new ActualRoll
+                        {
+                            Roll = "R",
+                            Metres = 1,
+                            GoodPanels = 0,
+                            WidthMm = null,
+                            EndsM = null,
+                            FaultPanels = null,
+                            RejectedPanels = null,
+                            UnpairedPanels = null,
+                            Price = null,
+                            SignedBy = [],
+                        }, rolls[0] with { WidthMm = null, Price = null }],
                         null))));
     }
 
@@ -164,7 +199,16 @@ public sealed class StudySchemaTests
     public void The_costs_of_the_demo_fit_their_schema() =>
         Fits("costs", File.ReadAllBytes(RepositoryFile.PathOf("shapes", "demo", "costs.json")));
 
-    private static LayoutRequest Lay(LayoutPart part) => new(part, 400, 15, 4, new LayoutRules(null, 0, RowRule.Same, false), 1, 1);
+    private static LayoutRequest Lay(LayoutPart part) => new()
+    {
+        Part = part,
+        RollWidthMm = 400,
+        Trims = EdgeTrims.Both(15),
+        GapMm = 4,
+        Rules = new LayoutRules(null, 0, RowRule.Same, false),
+        Effort = 1,
+        Seed = 1,
+    };
 
     private static void Fits(string schema, byte[] json) => Assert.Null(SchemaFile.Misfit(schema, json));
 }

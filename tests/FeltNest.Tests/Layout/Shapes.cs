@@ -7,12 +7,29 @@ namespace FeltNest.Tests.Layout;
 /// <summary>Shapes with known packings, and requests for them.</summary>
 internal static class Shapes
 {
-    internal static LayoutPart Part(Outline outline) => new("test", null, outline, null, null, null);
+    internal static LayoutPart Part(Outline outline) => new()
+    {
+        Name = "test",
+        Ball = null,
+        Outline = outline,
+        Arcs = null,
+        MassPerAreaGsm = null,
+        WarpAngleDeg = null,
+    };
 
     internal static LayoutRequest Request(
         Outline outline, double width, double gap = 0, double edge = 0, RowRule rows = RowRule.Same, double? warp = null,
         bool oneWay = false, int effort = 1) =>
-        new(Part(outline), width, edge, gap, new LayoutRules(warp, 0, rows, oneWay), effort, 1);
+        new()
+        {
+            Part = Part(outline),
+            RollWidthMm = width,
+            Trims = EdgeTrims.Both(edge),
+            GapMm = gap,
+            Rules = new LayoutRules(warp, 0, rows, oneWay),
+            Effort = effort,
+            Seed = 1,
+        };
 
     internal static RollLayout Lay(LayoutRequest request) => LayoutSearch.Run(request, null, TestContext.Current.CancellationToken);
 

@@ -59,7 +59,7 @@ public sealed class SeamFamilyTests
         SeamPoint[] points = PointSeamTests.Points(TwoHarmonicSeam.ForWaist(26 / 31.75).At, 120, 31.75);
 
         FlatPanel known = PanelFlattener.Flatten(ball);
-        FlatPanel panel = PanelFlattener.Flatten(ball with { Seam = new SeamSpec(SeamFamily.Points, 0, 0.4) { Points = points } });
+        FlatPanel panel = PanelFlattener.Flatten(ball with { Seam = new SeamSpec { Curve = SeamFamily.Points, WaistMm = 0, SeamGapMm = 0.4, Points = points } });
 
         Assert.Equal(known.LengthMm, panel.LengthMm, 1e-4);
         Assert.Equal(known.AreaMm2, panel.AreaMm2, 0.5);
@@ -71,7 +71,13 @@ public sealed class SeamFamilyTests
     {
         SeamSeries skew = new([0.75, 0.25], [0.02, -0.03], [0.866], [0.05]);
         BallSpec ball = Balls.Usual();
-        ball = ball with { Seam = new SeamSpec(SeamFamily.Points, 0, 0) { Points = PointSeamTests.Points(skew.At, 150, 1) } };
+        ball = ball with { Seam = new SeamSpec
+        {
+            Curve = SeamFamily.Points,
+            WaistMm = 0,
+            SeamGapMm = 0,
+            Points = PointSeamTests.Points(skew.At, 150, 1),
+        } };
 
         FlatPanel panel = PanelFlattener.Flatten(ball);
         FlatPanelFindings found = FlatPanelCheck.Of(panel, PanelRequest.For(ball));

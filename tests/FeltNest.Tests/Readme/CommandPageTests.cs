@@ -15,7 +15,7 @@ public sealed class CommandPageTests
     [Fact]
     public void The_page_of_commands_is_in_step_with_the_options()
     {
-        string made = CommandPage.Of(CommandLine.Root(new Terminal(TextWriter.Null, TextWriter.Null)));
+        string made = CommandPage.Of(CommandLine.Root(new Terminal { Results = TextWriter.Null, Messages = TextWriter.Null }));
         if (Environment.GetEnvironmentVariable(Write) == "1")
         {
             File.WriteAllText(Page, made);

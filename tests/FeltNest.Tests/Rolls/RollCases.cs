@@ -11,28 +11,102 @@ namespace FeltNest.Tests.Rolls;
 internal static class RollCases
 {
     /// <summary>One row of 10 x 10 squares, 12 apart along the roll, between trims of 5 on a roll 20 wide, gap 2.</summary>
-    internal static RollLayout Squares { get; } = new(
-        [Shapes.Part(Shapes.Of(5, -1, -1, 1, -1, 1, 1, -1, 1))], 20, 5, 2, new LayoutRules(null, 0, RowRule.Same, false),
-        [new LayoutBand(5, 15, new LayoutRepeat(12, [new PlacedPanel(0, 0, 10, 0)]))],
-        new SearchRecord(1, 1, false, "by hand", null, 0, 2, null));
+    internal static RollLayout Squares { get; } = new()
+    {
+        Parts = [Shapes.Part(Shapes.Of(5, -1, -1, 1, -1, 1, 1, -1, 1))],
+        RollWidthMm = 20,
+        Trims = EdgeTrims.Both(5),
+        GapMm = 2,
+        Rules = new LayoutRules(null, 0, RowRule.Same, false),
+        Bands = [new LayoutBand
+        {
+            YFromMm = 5,
+            YToMm = 15,
+            Repeat = new LayoutRepeat(12, [new PlacedPanel { Part = 0, XMm = 0, YMm = 10, AngleDeg = 0 }]),
+        }],
+        Search = new SearchRecord
+        {
+            Seed = 1,
+            Effort = 1,
+            CutShort = false,
+            Method = "by hand",
+            ProvedOnGrid = null,
+            PlaneUtilisationPercent = 0,
+            LeastGapMm = 2,
+            FreerRowsPanelsPerMetre = null,
+        },
+    };
 
     /// <summary>Two rows of the same squares on a roll 32 wide.</summary>
-    internal static RollLayout TwoRows { get; } = new(
-        [Shapes.Part(Shapes.Of(5, -1, -1, 1, -1, 1, 1, -1, 1))], 32, 5, 2, new LayoutRules(null, 0, RowRule.Same, false),
-        [new LayoutBand(5, 27, new LayoutRepeat(12, [new PlacedPanel(0, 0, 10, 0), new PlacedPanel(0, 0, 22, 0)]))],
-        new SearchRecord(1, 1, false, "by hand", null, 0, 2, null));
+    internal static RollLayout TwoRows { get; } = new()
+    {
+        Parts = [Shapes.Part(Shapes.Of(5, -1, -1, 1, -1, 1, 1, -1, 1))],
+        RollWidthMm = 32,
+        Trims = EdgeTrims.Both(5),
+        GapMm = 2,
+        Rules = new LayoutRules(null, 0, RowRule.Same, false),
+        Bands = [new LayoutBand
+        {
+            YFromMm = 5,
+            YToMm = 27,
+            Repeat = new LayoutRepeat(12, [new PlacedPanel { Part = 0, XMm = 0, YMm = 10, AngleDeg = 0 }, new PlacedPanel { Part = 0, XMm = 0, YMm = 22, AngleDeg = 0 }]),
+        }],
+        Search = new SearchRecord
+        {
+            Seed = 1,
+            Effort = 1,
+            CutShort = false,
+            Method = "by hand",
+            ProvedOnGrid = null,
+            PlaneUtilisationPercent = 0,
+            LeastGapMm = 2,
+            FreerRowsPanelsPerMetre = null,
+        },
+    };
 
     /// <summary>Two rows of combs, 44 long with a tooth every 6, the upper turned and its teeth between the lower one's: 48 apart along the
     /// roll, 21 ahead of each other, gap 0.9.</summary>
-    internal static RollLayout Combs { get; } = new(
-        [Shapes.Part(Outline.From([new(0, 0), new(44, 0), .. Enumerable.Range(0, 8).Reverse().SelectMany(Tooth)]))], 19, 5, 0.9,
-        new LayoutRules(null, 0, RowRule.Same, false),
-        [new LayoutBand(5, 14, new LayoutRepeat(48, [new PlacedPanel(0, 0, 5, 0), new PlacedPanel(0, 65, 14, 180)]))],
-        new SearchRecord(1, 1, false, "by hand", null, 0, 1, null));
+    internal static RollLayout Combs { get; } = new()
+    {
+        Parts = [Shapes.Part(Outline.From([new(0, 0), new(44, 0), .. Enumerable.Range(0, 8).Reverse().SelectMany(Tooth)]))],
+        RollWidthMm = 19,
+        Trims = EdgeTrims.Both(5),
+        GapMm = 0.9,
+        Rules = new LayoutRules(null, 0, RowRule.Same, false),
+        Bands = [new LayoutBand
+        {
+            YFromMm = 5,
+            YToMm = 14,
+            Repeat = new LayoutRepeat(48, [new PlacedPanel { Part = 0, XMm = 0, YMm = 5, AngleDeg = 0 }, new PlacedPanel { Part = 0, XMm = 65, YMm = 14, AngleDeg = 180 }]),
+        }],
+        Search = new SearchRecord
+        {
+            Seed = 1,
+            Effort = 1,
+            CutShort = false,
+            Method = "by hand",
+            ProvedOnGrid = null,
+            PlaneUtilisationPercent = 0,
+            LeastGapMm = 1,
+            FreerRowsPanelsPerMetre = null,
+        },
+    };
 
     /// <summary>A roll of one width.</summary>
     internal static FeltRoll Roll(double length, double width, params RollFault[] faults) =>
-        new("R", null, null, length, [new WidthReading(0, width)], [], 0, null, null, faults);
+        new()
+        {
+            Name = "R",
+            Felt = null,
+            Lot = null,
+            LengthMm = length,
+            Widths = [new WidthReading { XMm = 0, WidthMm = width }],
+            JointsMm = [],
+            SkewDeg = 0,
+            Nap = null,
+            MassPerAreaGsm = null,
+            Faults = faults,
+        };
 
     private static readonly Lazy<RollLayout>[] Found =
     [
@@ -58,18 +132,31 @@ internal static class RollCases
         {
             Widths =
             [
-                new(0, width + 1 - random.NextDouble()), new(length * 0.4, width - (2 * random.NextDouble())), new(length, width + 2),
+                new() { XMm = 0, WidthMm = width + 1 - random.NextDouble() }, new() { XMm = length * 0.4, WidthMm = width - (2 * random.NextDouble()) }, new() { XMm = length, WidthMm = width + 2 },
             ],
             JointsMm = random.Next(2) == 0 ? [] : [length * random.NextDouble()],
         };
     }
 
     /// <summary>What a plan states, as the check takes it.</summary>
-    internal static StatedPlan Stated(RollPlan plan) => new(
-        plan.Pattern.Repeats, plan.Pattern.FeedMm, [.. plan.Pattern.Panels.Select(p => p.Placed)], plan.Request.GuidePlayMm,
-        plan.Request.FromMm,
-        [.. plan.Strikes.Select(s => new StatedStrike(s.XMm, s.ShiftYMm, s.GoodPanels, s.Lost.Count))], plan.GoodPanels,
-        plan.BackToBackGoodPanels, plan.Strikes.Sum(s => s.Lost.Count));
+    internal static StatedPlan Stated(RollPlan plan) => new()
+    {
+        Repeats = plan.Pattern.Repeats,
+        FeedMm = plan.Pattern.FeedMm,
+        Panels = [.. plan.Pattern.Panels.Select(p => p.Placed)],
+        GuidePlayMm = plan.Request.GuidePlayMm,
+        FromMm = plan.Request.FromMm,
+        Strikes = [.. plan.Strikes.Select(s => new StatedStrike
+        {
+            XMm = s.XMm,
+            ShiftYMm = s.ShiftYMm,
+            GoodPanels = s.GoodPanels,
+            LostPanels = s.Lost.Count,
+        })],
+        GoodPanels = plan.GoodPanels,
+        BackToBackGoodPanels = plan.BackToBackGoodPanels,
+        LostPanels = plan.Strikes.Sum(s => s.Lost.Count),
+    };
 
     private static Point2[] Tooth(int i)
     {

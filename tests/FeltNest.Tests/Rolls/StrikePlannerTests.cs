@@ -58,7 +58,14 @@ public sealed class StrikePlannerTests
     {
         // A fault 1 wide along the lower side of the square for the whole length; a roll 22 wide leaves 2 to move.
         RollPlan Run() =>
-            StrikePlanner.Run(new RollRequest(RollCases.Squares, RollCases.Roll(10, 22, RollFault.Box(0, 5, 10, 1)), 1, play, 0));
+            StrikePlanner.Run(new RollRequest
+            {
+                Layout = RollCases.Squares,
+                Roll = RollCases.Roll(10, 22, RollFault.Box(0, 5, 10, 1)),
+                RepeatsPerStrike = 1,
+                GuidePlayMm = play,
+                FromMm = 0,
+            });
         if (good == 0)
         {
             Assert.Throws<NoAnswerException>(Run);
@@ -71,7 +78,14 @@ public sealed class StrikePlannerTests
     [Fact]
     public void The_rest_of_a_roll_begins_where_it_is_told_to()
     {
-        RollPlan plan = StrikePlanner.Run(new RollRequest(RollCases.Squares, RollCases.Roll(118, 20), 1, 0, 50));
+        RollPlan plan = StrikePlanner.Run(new RollRequest
+        {
+            Layout = RollCases.Squares,
+            Roll = RollCases.Roll(118, 20),
+            RepeatsPerStrike = 1,
+            GuidePlayMm = 0,
+            FromMm = 50,
+        });
 
         Assert.Equal((50, 5), (plan.Strikes[0].XMm, plan.GoodPanels));
     }
@@ -80,7 +94,7 @@ public sealed class StrikePlannerTests
     public void The_least_width_over_a_panels_span_decides()
     {
         // 19 wide at 5 and 20 at both ends: the first square of 0 to 10 does not fit anywhere it would cross the narrow place.
-        FeltRoll roll = RollCases.Roll(22, 20) with { Widths = [new(0, 20), new(4, 20), new(5, 19), new(6, 20), new(22, 20)] };
+        FeltRoll roll = RollCases.Roll(22, 20) with { Widths = [new() { XMm = 0, WidthMm = 20 }, new() { XMm = 4, WidthMm = 20 }, new() { XMm = 5, WidthMm = 19 }, new() { XMm = 6, WidthMm = 20 }, new() { XMm = 22, WidthMm = 20 }] };
 
         RollPlan plan = Plan(RollCases.Squares, roll);
 
@@ -93,7 +107,14 @@ public sealed class StrikePlannerTests
     {
         // The joint runs through the fault: one panel, one cause, the first of the list.
         FeltRoll roll = RollCases.Roll(22, 20, RollFault.Box(4, 8, 2, 2)) with { JointsMm = [5] };
-        RollPlan plan = StrikePlanner.Run(new RollRequest(RollCases.Squares, roll, 2, 0, 0));
+        RollPlan plan = StrikePlanner.Run(new RollRequest
+        {
+            Layout = RollCases.Squares,
+            Roll = roll,
+            RepeatsPerStrike = 2,
+            GuidePlayMm = 0,
+            FromMm = 0,
+        });
 
         Assert.Equal((1, 1, 0), (plan.GoodPanels, plan.LostPanels(LossCause.Joint), plan.LostPanels(LossCause.Fault)));
     }
@@ -118,7 +139,14 @@ public sealed class StrikePlannerTests
             int repeats = Enumerable.Range(1, 100).First(n => StrikePattern.Of(layout, n).LengthMm + layout.GapMm <= 2 * n * repeat);
             double feed = repeats * repeat;
             FeltRoll roll = RollCases.Random(seed, layout, Math.Min(3.3 * feed, 60));
-            RollPlan plan = StrikePlanner.Run(new RollRequest(layout, roll, repeats, seed % 2, 0));
+            RollPlan plan = StrikePlanner.Run(new RollRequest
+            {
+                Layout = layout,
+                Roll = roll,
+                RepeatsPerStrike = repeats,
+                GuidePlayMm = seed % 2,
+                FromMm = 0,
+            });
 
             Assert.Equal((seed, new EveryChain(plan).Best()), (seed, plan.GoodPanels));
             gains += plan.GoodPanels > plan.BackToBackGoodPanels ? 1 : 0;
@@ -134,7 +162,14 @@ public sealed class StrikePlannerTests
         foreach (int seed in Enumerable.Range(100, (int)Runs.Count(12)))
         {
             RollLayout layout = RollCases.Interlocked(seed);
-            RollRequest request = new(layout, RollCases.Random(seed, layout, 150), 1 + (seed % 3), seed % 4, seed % 5);
+            RollRequest request = new()
+            {
+                Layout = layout,
+                Roll = RollCases.Random(seed, layout, 150),
+                RepeatsPerStrike = 1 + (seed % 3),
+                GuidePlayMm = seed % 4,
+                FromMm = seed % 5,
+            };
             RollPlan plan = StrikePlanner.Run(request);
 
             Assert.Empty(RollPlanCheck.Verify(layout, request.Roll, RollCases.Stated(plan)).Violations);
@@ -142,5 +177,5 @@ public sealed class StrikePlannerTests
         }
     }
 
-    private static RollPlan Plan(RollLayout layout, FeltRoll roll) => StrikePlanner.Run(new RollRequest(layout, roll, 1, 0, 0));
+    private static RollPlan Plan(RollLayout layout, FeltRoll roll) => StrikePlanner.Run(new RollRequest { Layout = layout, Roll = roll, RepeatsPerStrike = 1, GuidePlayMm = 0, FromMm = 0 });
 }

@@ -132,8 +132,15 @@ public sealed class StrikeStressTests
     private static RollRequest Question(int seed, double? wider = null, double length = 90)
     {
         RollLayout layout = RollCases.Interlocked(seed);
-        FeltRoll roll = RollCases.Random(seed, layout, length) with { Widths = [new(0, layout.RollWidthMm + (wider ?? seed % 3))] };
-        return new RollRequest(layout, roll, 1 + (seed % 2), seed % 4, 0);
+        FeltRoll roll = RollCases.Random(seed, layout, length) with { Widths = [new() { XMm = 0, WidthMm = layout.RollWidthMm + (wider ?? seed % 3) }] };
+        return new RollRequest
+        {
+            Layout = layout,
+            Roll = roll,
+            RepeatsPerStrike = 1 + (seed % 2),
+            GuidePlayMm = seed % 4,
+            FromMm = 0,
+        };
     }
 
     private static FeltRoll AcrossMirrored(FeltRoll roll) =>
@@ -157,13 +164,16 @@ public sealed class StrikeStressTests
         {
             Parts = [.. layout.Parts.Select(p => p with { Outline = Outline.From(p.Outline.Points.Select(part)) })],
             RollWidthMm = roll.LeastWidthMm,
-            Trims = new EdgeTrims(layout.Trims.UpperMm, layout.Trims.LowerMm),
+            Trims = new EdgeTrims { LowerMm = layout.Trims.UpperMm, UpperMm = layout.Trims.LowerMm },
             Bands =
         [
             .. layout.Bands.Select(band =>
-                new LayoutBand(
-                    roll.LeastWidthMm - band.YToMm, roll.LeastWidthMm - band.YFromMm,
-                    new LayoutRepeat(band.Repeat.LengthMm, [.. band.Repeat.Panels.Select(panel)]))),
+                new LayoutBand
+                {
+                    YFromMm = roll.LeastWidthMm - band.YToMm,
+                    YToMm = roll.LeastWidthMm - band.YFromMm,
+                    Repeat = new LayoutRepeat(band.Repeat.LengthMm, [.. band.Repeat.Panels.Select(panel)]),
+                }),
         ],
         };
 }

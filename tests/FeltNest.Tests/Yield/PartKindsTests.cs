@@ -32,8 +32,29 @@ public sealed class PartKindsTests
         Assert.Equal(2, PartKinds.Of(Lay(slanted, true, 0)));
     }
 
-    private static RollLayout Lay(Outline outline, bool faceToFace, params double[] angles) => new(
-        [Shapes.Part(outline)], 1000, 0, 0, new LayoutRules(null, 0, RowRule.Any, false) { Plies = new Plies(2, faceToFace) },
-        [new LayoutBand(0, 1000, new LayoutRepeat(200, [.. angles.Select((a, i) => new PlacedPanel(0, 0, 100 + (200 * i), a))]))],
-        new SearchRecord(1, 1, false, "by hand", null, 0, 0, null));
+    private static RollLayout Lay(Outline outline, bool faceToFace, params double[] angles) => new()
+    {
+        Parts = [Shapes.Part(outline)],
+        RollWidthMm = 1000,
+        Trims = EdgeTrims.Both(0),
+        GapMm = 0,
+        Rules = new LayoutRules(null, 0, RowRule.Any, false) { Plies = new Plies(2, faceToFace) },
+        Bands = [new LayoutBand
+        {
+            YFromMm = 0,
+            YToMm = 1000,
+            Repeat = new LayoutRepeat(200, [.. angles.Select((a, i) => new PlacedPanel { Part = 0, XMm = 0, YMm = 100 + (200 * i), AngleDeg = a })]),
+        }],
+        Search = new SearchRecord
+        {
+            Seed = 1,
+            Effort = 1,
+            CutShort = false,
+            Method = "by hand",
+            ProvedOnGrid = null,
+            PlaneUtilisationPercent = 0,
+            LeastGapMm = 0,
+            FreerRowsPanelsPerMetre = null,
+        },
+    };
 }

@@ -32,8 +32,8 @@ public sealed class YieldAccountTests
 
         // Every second blank stands on its head: bases of 4.5 and 3.5 follow each other at 4 in.
         static PlacedPanel Blank(int row, int place) => place % 2 == 0
-            ? new PlacedPanel(0, 4 * place, 2.5 * row, 0)
-            : new PlacedPanel(0, (4 * place) + 4.5, (2.5 * row) + 2.5, 180);
+            ? new PlacedPanel { Part = 0, XMm = 4 * place, YMm = 2.5 * row, AngleDeg = 0 }
+            : new PlacedPanel { Part = 0, XMm = (4 * place) + 4.5, YMm = (2.5 * row) + 2.5, AngleDeg = 180 };
     }
 
     [Fact]
@@ -41,7 +41,7 @@ public sealed class YieldAccountTests
     {
         // By hand: two panels a repeat of 50 mm: 40 panels and 20 balls a metre, so 50 m per thousand; roll 1 m wide, 800 g/m2.
         Outline square = Outline.From([new(-10, -10), new(10, -10), new(10, 10), new(-10, 10)]);
-        RollLayout layout = Lay(square, 1000, 0, new LayoutRepeat(50, [new PlacedPanel(0, 0, 20, 0), new PlacedPanel(0, 25, 50, 180)]));
+        RollLayout layout = Lay(square, 1000, 0, new LayoutRepeat(50, [new PlacedPanel { Part = 0, XMm = 0, YMm = 20, AngleDeg = 0 }, new PlacedPanel { Part = 0, XMm = 25, YMm = 50, AngleDeg = 180 }]));
         layout = layout with { Parts = [layout.Parts[0] with { MassPerAreaGsm = 800 }] };
         YieldFigures yields = YieldAccount.Of(layout);
         Assert.Equal(40, yields.PanelsPerMetre, 1e-9);
@@ -57,7 +57,7 @@ public sealed class YieldAccountTests
         Outline square = Outline.From([new(-10, -10), new(10, -10), new(10, 10), new(-10, 10)]);
         RollLayout layout = Lay(
             square, 1000, 0,
-            new LayoutRepeat(100, [new PlacedPanel(0, 0, 20, 30), new PlacedPanel(0, 50, 50, -30), new PlacedPanel(0, 50, 90, 150)]));
+            new LayoutRepeat(100, [new PlacedPanel { Part = 0, XMm = 0, YMm = 20, AngleDeg = 30 }, new PlacedPanel { Part = 0, XMm = 50, YMm = 50, AngleDeg = -30 }, new PlacedPanel { Part = 0, XMm = 50, YMm = 90, AngleDeg = 150 }]));
         Assert.Equal(
             [(0, 30.0, 10.0), (0, 150.0, 20.0)],
             YieldAccount.Classes(layout).Select(c => (c.Class.Part, c.Class.AngleDeg, c.PanelsPerMetre)));
@@ -66,9 +66,34 @@ public sealed class YieldAccountTests
 
     private static RollLayout Strip(double stock) => Lay(
         Outline.From([new(0, 0), new(10, 0), new(10, 27), new(0, 27)]), stock, 1.875,
-        new LayoutRepeat(11.875, [new PlacedPanel(0, 0, 1.875, 0)]));
+        new LayoutRepeat(11.875, [new PlacedPanel { Part = 0, XMm = 0, YMm = 1.875, AngleDeg = 0 }]));
 
-    private static RollLayout Lay(Outline part, double width, double edge, LayoutRepeat repeat) => new(
-        [new LayoutPart("part", null, part, null, null, null)], width, edge, 0, new LayoutRules(null, 0, RowRule.Any, false),
-        [new LayoutBand(edge, width - edge, repeat)], new SearchRecord(1, 1, false, "by hand", null, 0, 0, null));
+    private static RollLayout Lay(Outline part, double width, double edge, LayoutRepeat repeat) => new()
+    {
+        Parts = [new LayoutPart
+        {
+            Name = "part",
+            Ball = null,
+            Outline = part,
+            Arcs = null,
+            MassPerAreaGsm = null,
+            WarpAngleDeg = null,
+        }],
+        RollWidthMm = width,
+        Trims = EdgeTrims.Both(edge),
+        GapMm = 0,
+        Rules = new LayoutRules(null, 0, RowRule.Any, false),
+        Bands = [new LayoutBand { YFromMm = edge, YToMm = width - edge, Repeat = repeat }],
+        Search = new SearchRecord
+        {
+            Seed = 1,
+            Effort = 1,
+            CutShort = false,
+            Method = "by hand",
+            ProvedOnGrid = null,
+            PlaneUtilisationPercent = 0,
+            LeastGapMm = 0,
+            FreerRowsPanelsPerMetre = null,
+        },
+    };
 }

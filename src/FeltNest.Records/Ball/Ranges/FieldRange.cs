@@ -3,13 +3,23 @@ using System.Globalization;
 namespace FeltNest.Ball.Ranges;
 
 /// <summary>What one number of an input may be, and why.</summary>
-/// <param name="Field">Path of the field, such as <c>core.outerDiameterMm</c>.</param>
-/// <param name="Low">Least value allowed.</param>
-/// <param name="High">Greatest value allowed.</param>
-/// <param name="Unit">Unit shown after the numbers; empty for a plain ratio.</param>
-/// <param name="Reason">Why the range ends where it does, in one clause.</param>
-public sealed record FieldRange(string Field, double Low, double High, string Unit, string Reason)
+public sealed record FieldRange
 {
+    /// <summary>Path of the field, such as <c>core.outerDiameterMm</c>.</summary>
+    public required string Field { get; init; }
+
+    /// <summary>Least value allowed.</summary>
+    public required double Low { get; init; }
+
+    /// <summary>Greatest value allowed.</summary>
+    public required double High { get; init; }
+
+    /// <summary>Unit shown after the numbers; empty for a plain ratio.</summary>
+    public required string Unit { get; init; }
+
+    /// <summary>Why the range ends where it does, in one clause.</summary>
+    public required string Reason { get; init; }
+
     /// <summary>The value itself when it lies in the range.</summary>
     /// <exception cref="InputException">The value is not a number or lies outside.</exception>
     public double Checked(double value)

@@ -1,11 +1,17 @@
 namespace FeltNest.Ball.Rules;
 
 /// <summary>Limits of one measured quantity in one row of the rule table.</summary>
-/// <param name="Low">Least value the rule allows.</param>
-/// <param name="High">Greatest value.</param>
-/// <param name="Mark">How well the two are known.</param>
-public readonly record struct RuleLimits(double Low, double High, RuleMark Mark)
+public readonly record struct RuleLimits
 {
+    /// <summary>Least value the rule allows.</summary>
+    public required double Low { get; init; }
+
+    /// <summary>Greatest value.</summary>
+    public required double High { get; init; }
+
+    /// <summary>How well the two are known.</summary>
+    public required RuleMark Mark { get; init; }
+
     /// <summary>What a value is found to be against these limits.</summary>
     public RuleVerdict Judge(double value) => (value >= Low && value <= High, Mark) switch
     {

@@ -1,9 +1,20 @@
 namespace FeltNest.Ball.Rules;
 
 /// <summary>One row of the rule table.</summary>
-/// <param name="Type">Ball type.</param>
-/// <param name="MassG">Mass, g.</param>
-/// <param name="DiameterMm">Diameter of the finished ball, mm.</param>
-/// <param name="ReboundCm">Rebound from 254 cm, cm.</param>
-/// <param name="Source">Where the row was read.</param>
-public sealed record RuleRow(RuleType Type, RuleLimits MassG, RuleLimits DiameterMm, RuleLimits ReboundCm, string Source);
+public sealed record RuleRow
+{
+    /// <summary>Ball type.</summary>
+    public required RuleType Type { get; init; }
+
+    /// <summary>Mass, g.</summary>
+    public required RuleLimits MassG { get; init; }
+
+    /// <summary>Diameter of the finished ball, mm.</summary>
+    public required RuleLimits DiameterMm { get; init; }
+
+    /// <summary>Rebound from 254 cm, cm.</summary>
+    public required RuleLimits ReboundCm { get; init; }
+
+    /// <summary>Where the row was read.</summary>
+    public required string Source { get; init; }
+}

@@ -3,13 +3,26 @@ using FeltNest.Ball.Rules;
 namespace FeltNest.Ball.Tolerance;
 
 /// <summary>One quantity of a ball with its spread against the rules.</summary>
-/// <param name="Quantity">What is judged.</param>
-/// <param name="Value">Value without tolerances.</param>
-/// <param name="Unit">Unit of all numbers.</param>
-/// <param name="WorstCase">Plus-minus when every part is off the same way by all of its tolerance.</param>
-/// <param name="RootSumSquare">Plus-minus when the parts are off independently of each other.</param>
-/// <param name="WorstCaseVerdict">Both ends of the worst case against the rule.</param>
-/// <param name="RootSumSquareVerdict">Both ends of the root sum square against the rule.</param>
-public sealed record ToleranceFinding(
-    string Quantity, double Value, string Unit, double WorstCase, double RootSumSquare, RuleVerdict WorstCaseVerdict,
-    RuleVerdict RootSumSquareVerdict);
+public sealed record ToleranceFinding
+{
+    /// <summary>What is judged.</summary>
+    public required string Quantity { get; init; }
+
+    /// <summary>Value without tolerances.</summary>
+    public required double Value { get; init; }
+
+    /// <summary>Unit of all numbers.</summary>
+    public required string Unit { get; init; }
+
+    /// <summary>Plus-minus when every part is off the same way by all of its tolerance.</summary>
+    public required double WorstCase { get; init; }
+
+    /// <summary>Plus-minus when the parts are off independently of each other.</summary>
+    public required double RootSumSquare { get; init; }
+
+    /// <summary>Both ends of the worst case against the rule.</summary>
+    public required RuleVerdict WorstCaseVerdict { get; init; }
+
+    /// <summary>Both ends of the root sum square against the rule.</summary>
+    public required RuleVerdict RootSumSquareVerdict { get; init; }
+}

@@ -16,5 +16,5 @@ public sealed record CompareCase(string Name, double WidthMm, EdgeTrims Trims, F
 
     /// <summary>An offer; its own trim goes before the usual ones.</summary>
     public static CompareCase Of(FeltOffer offer, EdgeTrims usual) =>
-        new(offer.Name, offer.PlannedWidthMm, offer.EdgeMm is { } own ? own : usual, offer);
+        new(offer.Name, offer.PlannedWidthMm, offer.EdgeMm is { } own ? EdgeTrims.Both(own) : usual, offer);
 }

@@ -5,18 +5,32 @@ using FeltNest.Yield;
 namespace FeltNest.Cost.Compare;
 
 /// <summary>One width or offer with its answer.</summary>
-/// <param name="Case">The question.</param>
-/// <param name="Rank">Its place, 1 the best: by cost where every row has one, else by square metres.</param>
-/// <param name="Layout">The lay.</param>
-/// <param name="Yield">Yield of the lay alone.</param>
-/// <param name="Account">The felt over a whole roll.</param>
-/// <param name="Sheet">The cost sheet, or null where no price is known.</param>
-/// <param name="Nominal">The same felt where it comes as wide as its name says, or null where that is the planned width.</param>
-/// <param name="Kept">The die that is kept on this width, or null where none is kept or no row of it fits.</param>
-public sealed record CompareRow(
-    CompareCase Case, int Rank, RollLayout Layout, YieldFigures Yield, FeltAccount Account, CostSheet? Sheet, NominalWidth? Nominal,
-    KeptDieRow? Kept)
+public sealed record CompareRow
 {
+    /// <summary>The question.</summary>
+    public required CompareCase Case { get; init; }
+
+    /// <summary>Its place, 1 the best: by cost where every row has one, else by square metres.</summary>
+    public required int Rank { get; init; }
+
+    /// <summary>The lay.</summary>
+    public required RollLayout Layout { get; init; }
+
+    /// <summary>Yield of the lay alone.</summary>
+    public required YieldFigures Yield { get; init; }
+
+    /// <summary>The felt over a whole roll.</summary>
+    public required FeltAccount Account { get; init; }
+
+    /// <summary>The cost sheet, or null where no price is known.</summary>
+    public required CostSheet? Sheet { get; init; }
+
+    /// <summary>The same felt where it comes as wide as its name says, or null where that is the planned width.</summary>
+    public required NominalWidth? Nominal { get; init; }
+
+    /// <summary>The die that is kept on this width, or null where none is kept or no row of it fits.</summary>
+    public required KeptDieRow? Kept { get; init; }
+
     /// <summary>What dies beyond the first save, or null where one die cuts the lay.</summary>
     public SecondDie? Further { get; init; }
 

@@ -1,11 +1,21 @@
 namespace FeltNest.Cost.Compare;
 
 /// <summary>A kept die on one width.</summary>
-/// <param name="Rows">Rows of it that fit.</param>
-/// <param name="PanelsPerMetre">Panels per metre they give.</param>
-/// <param name="SquareMetresPerThousandBalls">Felt bought per thousand good balls, m2.</param>
-/// <param name="Total">Cost of a thousand balls, or null.</param>
-/// <param name="NewDiePaysAfterThousandBalls">Thousand balls after which the new lay has saved the price of its die; null where that price
-/// is not known or nothing is saved.</param>
-public sealed record KeptDieRow(
-    int Rows, double PanelsPerMetre, double SquareMetresPerThousandBalls, decimal? Total, decimal? NewDiePaysAfterThousandBalls);
+public sealed record KeptDieRow
+{
+    /// <summary>Rows of it that fit.</summary>
+    public required int Rows { get; init; }
+
+    /// <summary>Panels per metre they give.</summary>
+    public required double PanelsPerMetre { get; init; }
+
+    /// <summary>Felt bought per thousand good balls, m2.</summary>
+    public required double SquareMetresPerThousandBalls { get; init; }
+
+    /// <summary>Cost of a thousand balls, or null.</summary>
+    public required decimal? Total { get; init; }
+
+    /// <summary>Thousand balls after which the new lay has saved the price of its die; null where that price is not known or nothing is
+    /// saved.</summary>
+    public required decimal? NewDiePaysAfterThousandBalls { get; init; }
+}

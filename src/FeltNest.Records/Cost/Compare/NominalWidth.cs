@@ -1,9 +1,17 @@
 namespace FeltNest.Cost.Compare;
 
 /// <summary>A felt laid over its nominal width.</summary>
-/// <param name="WidthMm">Nominal width, mm.</param>
-/// <param name="PanelsPerMetre">Panels per metre on it.</param>
-/// <param name="SquareMetresPerThousandBalls">Square metres bought.</param>
-/// <param name="Total">Cost of a thousand balls, or null.</param>
-public sealed record NominalWidth(
-    double WidthMm, double PanelsPerMetre, double SquareMetresPerThousandBalls, decimal? Total);
+public sealed record NominalWidth
+{
+    /// <summary>Nominal width, mm.</summary>
+    public required double WidthMm { get; init; }
+
+    /// <summary>Panels per metre on it.</summary>
+    public required double PanelsPerMetre { get; init; }
+
+    /// <summary>Square metres bought.</summary>
+    public required double SquareMetresPerThousandBalls { get; init; }
+
+    /// <summary>Cost of a thousand balls, or null.</summary>
+    public required decimal? Total { get; init; }
+}

@@ -1,23 +1,44 @@
 namespace FeltNest.Cost.Offers;
 
 /// <summary>Felt somebody offers.</summary>
-/// <param name="Name">Name of the offer, once in a list.</param>
-/// <param name="Felt">What felt it is.</param>
-/// <param name="WidthMm">Nominal width of the roll, mm.</param>
-/// <param name="LengthM">Length of a roll, m.</param>
-/// <param name="Price">Price.</param>
-/// <param name="LeastWidthMm">Width the seller guarantees, mm, or null for the nominal one.</param>
-/// <param name="EdgeMm">Edge trim each side, mm, or null for the shop's usual one.</param>
-/// <param name="MassPerAreaGsm">Mass per area, g/m2, or null for the ball's felt.</param>
-/// <param name="MassBasis">Whether mass and kilograms are of bare or of coated felt, or null where the offer does not say.</param>
-/// <param name="FaultPercent">Panels lost to faults, per cent, or null for the shop's usual share.</param>
-/// <param name="MinimumM">Least length that is sold, m, or null.</param>
-/// <param name="Lot">Shade lot, or null.</param>
-public sealed record FeltOffer(
-    string Name, string Felt, double WidthMm, double LengthM, FeltPrice Price, double? LeastWidthMm, double? EdgeMm, double? MassPerAreaGsm,
-    string? MassBasis, double? FaultPercent,
-    double? MinimumM, string? Lot)
+public sealed record FeltOffer
 {
+    /// <summary>Name of the offer, once in a list.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>What felt it is.</summary>
+    public required string Felt { get; init; }
+
+    /// <summary>Nominal width of the roll, mm.</summary>
+    public required double WidthMm { get; init; }
+
+    /// <summary>Length of a roll, m.</summary>
+    public required double LengthM { get; init; }
+
+    /// <summary>Price.</summary>
+    public required FeltPrice Price { get; init; }
+
+    /// <summary>Width the seller guarantees, mm, or null for the nominal one.</summary>
+    public required double? LeastWidthMm { get; init; }
+
+    /// <summary>Edge trim each side, mm, or null for the shop's usual one.</summary>
+    public required double? EdgeMm { get; init; }
+
+    /// <summary>Mass per area, g/m2, or null for the ball's felt.</summary>
+    public required double? MassPerAreaGsm { get; init; }
+
+    /// <summary>Whether mass and kilograms are of bare or of coated felt, or null where the offer does not say.</summary>
+    public required string? MassBasis { get; init; }
+
+    /// <summary>Panels lost to faults, per cent, or null for the shop's usual share.</summary>
+    public required double? FaultPercent { get; init; }
+
+    /// <summary>Least length that is sold, m, or null.</summary>
+    public required double? MinimumM { get; init; }
+
+    /// <summary>Shade lot, or null.</summary>
+    public required string? Lot { get; init; }
+
     /// <summary>Least and greatest price thought possible, in the unit and currency of the price, or null.</summary>
     public (decimal Low, decimal High)? PriceRange { get; init; }
 

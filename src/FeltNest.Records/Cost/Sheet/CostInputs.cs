@@ -3,24 +3,47 @@ using FeltNest.Cost.Offers;
 namespace FeltNest.Cost.Sheet;
 
 /// <summary>What a shop knows of its own costs. Whatever is null is not counted, and the sheet says so.</summary>
-/// <param name="Name">Name of the set of figures, or null where none was given.</param>
-/// <param name="Currency">The one currency of the sheet.</param>
-/// <param name="Rates">Rates of other currencies.</param>
-/// <param name="Losses">What is lost beside the lay.</param>
-/// <param name="Felt">Price of felt where no offer states one.</param>
-/// <param name="MassPerAreaGsm">Mass per area of the felt bought, g/m2, where no offer states one; null for that of the ball.</param>
-/// <param name="RecoveryPerKg">What a kilogram of waste brings.</param>
-/// <param name="PerStrike">Labour and machine for one strike.</param>
-/// <param name="Die">The die.</param>
-/// <param name="SetUp">Setting up.</param>
-/// <param name="BoardPerStrike">Wear of the cutting board for one strike.</param>
-/// <param name="HandlingPerThousandBalls">Handling, racking and inspection.</param>
-/// <param name="OverheadPercent">Overhead, per cent of lines 13 to 17.</param>
-public sealed record CostInputs(
-    string? Name, string Currency, IReadOnlyList<CurrencyRate> Rates, FeltLosses Losses, FeltPrice? Felt, double? MassPerAreaGsm,
-    decimal? RecoveryPerKg, decimal? PerStrike, DieCost? Die, SetUpCost? SetUp,
-    decimal? BoardPerStrike, decimal? HandlingPerThousandBalls, decimal? OverheadPercent)
+public sealed record CostInputs
 {
+    /// <summary>Name of the set of figures, or null where none was given.</summary>
+    public required string? Name { get; init; }
+
+    /// <summary>The one currency of the sheet.</summary>
+    public required string Currency { get; init; }
+
+    /// <summary>Rates of other currencies.</summary>
+    public required IReadOnlyList<CurrencyRate> Rates { get; init; }
+
+    /// <summary>What is lost beside the lay.</summary>
+    public required FeltLosses Losses { get; init; }
+
+    /// <summary>Price of felt where no offer states one.</summary>
+    public required FeltPrice? Felt { get; init; }
+
+    /// <summary>Mass per area of the felt bought, g/m2, where no offer states one; null for that of the ball.</summary>
+    public required double? MassPerAreaGsm { get; init; }
+
+    /// <summary>What a kilogram of waste brings.</summary>
+    public required decimal? RecoveryPerKg { get; init; }
+
+    /// <summary>Labour and machine for one strike.</summary>
+    public required decimal? PerStrike { get; init; }
+
+    /// <summary>The die.</summary>
+    public required DieCost? Die { get; init; }
+
+    /// <summary>Setting up.</summary>
+    public required SetUpCost? SetUp { get; init; }
+
+    /// <summary>Wear of the cutting board for one strike.</summary>
+    public required decimal? BoardPerStrike { get; init; }
+
+    /// <summary>Handling, racking and inspection.</summary>
+    public required decimal? HandlingPerThousandBalls { get; init; }
+
+    /// <summary>Overhead, per cent of lines 13 to 17.</summary>
+    public required decimal? OverheadPercent { get; init; }
+
     /// <summary>Figures that may be off, and how far; the figures themselves are the likely ones.</summary>
     public IReadOnlyList<CostRange> Ranges { get; init; } = [];
 
@@ -35,7 +58,22 @@ public sealed record CostInputs(
 
     /// <summary>Nothing known but the currency.</summary>
     public static CostInputs Bare(string currency) =>
-        new(null, currency, [], FeltLosses.None, null, null, null, null, null, null, null, null, null);
+        new()
+        {
+            Name = null,
+            Currency = currency,
+            Rates = [],
+            Losses = FeltLosses.None,
+            Felt = null,
+            MassPerAreaGsm = null,
+            RecoveryPerKg = null,
+            PerStrike = null,
+            Die = null,
+            SetUp = null,
+            BoardPerStrike = null,
+            HandlingPerThousandBalls = null,
+            OverheadPercent = null,
+        };
 
     /// <summary>Units of the sheet's currency for one unit of another.</summary>
     /// <exception cref="InputException">No rate is stated.</exception>

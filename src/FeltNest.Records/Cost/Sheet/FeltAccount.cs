@@ -3,21 +3,38 @@ using FeltNest.Yield;
 namespace FeltNest.Cost.Sheet;
 
 /// <summary>Felt bought against felt on balls, over one roll.</summary>
-/// <param name="RollLengthM">Length of roll the account is made for, m; null where the roll has no stated length.</param>
-/// <param name="Repeats">Repeats cut from the roll, of the first band; null without a stated length.</param>
-/// <param name="RemnantMm">Length left over behind the first band, mm.</param>
-/// <param name="PanelsCut">Panels cut from the roll.</param>
-/// <param name="PanelsGood">Panels that pair to balls.</param>
-/// <param name="PerThousandBalls">Felt bought per thousand good balls.</param>
-/// <param name="NetSquareMetres">Felt in the panels of a thousand balls, m2.</param>
-/// <param name="StrikesPerThousandBalls">Strikes per thousand good balls.</param>
-/// <param name="PanelsPerStrike">Panels one strike gives, all layers.</param>
-/// <param name="Shares">Where every per cent goes.</param>
-public sealed record FeltAccount(
-    double? RollLengthM, double? Repeats, double RemnantMm, double PanelsCut, double PanelsGood, FeltUsage PerThousandBalls,
-    double NetSquareMetres, double StrikesPerThousandBalls,
-    double PanelsPerStrike, FeltShares Shares)
+public sealed record FeltAccount
 {
+    /// <summary>Length of roll the account is made for, m; null where the roll has no stated length.</summary>
+    public required double? RollLengthM { get; init; }
+
+    /// <summary>Repeats cut from the roll, of the first band; null without a stated length.</summary>
+    public required double? Repeats { get; init; }
+
+    /// <summary>Length left over behind the first band, mm.</summary>
+    public required double RemnantMm { get; init; }
+
+    /// <summary>Panels cut from the roll.</summary>
+    public required double PanelsCut { get; init; }
+
+    /// <summary>Panels that pair to balls.</summary>
+    public required double PanelsGood { get; init; }
+
+    /// <summary>Felt bought per thousand good balls.</summary>
+    public required FeltUsage PerThousandBalls { get; init; }
+
+    /// <summary>Felt in the panels of a thousand balls, m2.</summary>
+    public required double NetSquareMetres { get; init; }
+
+    /// <summary>Strikes per thousand good balls.</summary>
+    public required double StrikesPerThousandBalls { get; init; }
+
+    /// <summary>Panels one strike gives, all layers.</summary>
+    public required double PanelsPerStrike { get; init; }
+
+    /// <summary>Where every per cent goes.</summary>
+    public required FeltShares Shares { get; init; }
+
     /// <summary>Layers that one strike cuts.</summary>
     public int Plies { get; init; } = 1;
 

@@ -2,19 +2,35 @@ namespace FeltNest.Cost.Sheet;
 
 /// <summary>The closed account of the felt bought, per cent of the full roll; the nine parts add to 100. Trims run over the whole length;
 /// ends and remnant count the usable width.</summary>
-/// <param name="Good">Panels that become balls.</param>
-/// <param name="BetweenPanels">Web between panels.</param>
-/// <param name="UnusedEdge">Usable width that no row reaches.</param>
-/// <param name="EdgeTrim">Both edge trims.</param>
-/// <param name="RollEnds">Both roll ends.</param>
-/// <param name="Remnant">Length too short for one more strike.</param>
-/// <param name="Faults">Panels lost to faults.</param>
-/// <param name="Rejects">Panels rejected after cutting.</param>
-/// <param name="Unpaired">Good panels without a partner.</param>
-public sealed record FeltShares(
-    double Good, double BetweenPanels, double UnusedEdge, double EdgeTrim, double RollEnds, double Remnant, double Faults, double Rejects,
-    double Unpaired)
+public sealed record FeltShares
 {
+    /// <summary>Panels that become balls.</summary>
+    public required double Good { get; init; }
+
+    /// <summary>Web between panels.</summary>
+    public required double BetweenPanels { get; init; }
+
+    /// <summary>Usable width that no row reaches.</summary>
+    public required double UnusedEdge { get; init; }
+
+    /// <summary>Both edge trims.</summary>
+    public required double EdgeTrim { get; init; }
+
+    /// <summary>Both roll ends.</summary>
+    public required double RollEnds { get; init; }
+
+    /// <summary>Length too short for one more strike.</summary>
+    public required double Remnant { get; init; }
+
+    /// <summary>Panels lost to faults.</summary>
+    public required double Faults { get; init; }
+
+    /// <summary>Panels rejected after cutting.</summary>
+    public required double Rejects { get; init; }
+
+    /// <summary>Good panels without a partner.</summary>
+    public required double Unpaired { get; init; }
+
     /// <summary>Names and values in the order of printing.</summary>
     public IReadOnlyList<(string Name, double Percent)> Named =>
     [

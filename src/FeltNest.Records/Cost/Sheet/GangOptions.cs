@@ -1,8 +1,17 @@
 namespace FeltNest.Cost.Sheet;
 
 /// <summary>Dies and layers to be weighed against each other.</summary>
-/// <param name="Cavities">Most panels of one layer that each die cuts.</param>
-/// <param name="Plies">Layers under one strike.</param>
-/// <param name="PricePerCavity">Price of a die for each of its cavities, on top of the price of the die.</param>
-/// <param name="PricePerExtraPly">Labour of a strike for each layer above the first, on top of the price of the strike.</param>
-public sealed record GangOptions(IReadOnlyList<int> Cavities, IReadOnlyList<int> Plies, decimal PricePerCavity, decimal PricePerExtraPly);
+public sealed record GangOptions
+{
+    /// <summary>Most panels of one layer that each die cuts.</summary>
+    public required IReadOnlyList<int> Cavities { get; init; }
+
+    /// <summary>Layers under one strike.</summary>
+    public required IReadOnlyList<int> Plies { get; init; }
+
+    /// <summary>Price of a die for each of its cavities, on top of the price of the die.</summary>
+    public required decimal PricePerCavity { get; init; }
+
+    /// <summary>Labour of a strike for each layer above the first, on top of the price of the strike.</summary>
+    public required decimal PricePerExtraPly { get; init; }
+}

@@ -3,13 +3,23 @@ using FeltNest.Geometry;
 namespace FeltNest.Die.Edge;
 
 /// <summary>One arc or straight piece of a cutting edge.</summary>
-/// <param name="Start">Where it begins, mm.</param>
-/// <param name="End">Where it ends, mm.</param>
-/// <param name="Turn">Signed included angle, radians, counter-clockwise positive; 0 is straight.</param>
-/// <param name="Centre">Centre of the arc, mm; the middle of a straight piece.</param>
-/// <param name="RadiusMm">Radius; infinite for a straight piece.</param>
-public readonly record struct EdgePiece(Point2 Start, Point2 End, double Turn, Point2 Centre, double RadiusMm)
+public readonly record struct EdgePiece
 {
+    /// <summary>Where it begins, mm.</summary>
+    public required Point2 Start { get; init; }
+
+    /// <summary>Where it ends, mm.</summary>
+    public required Point2 End { get; init; }
+
+    /// <summary>Signed included angle, radians, counter-clockwise positive; 0 is straight.</summary>
+    public required double Turn { get; init; }
+
+    /// <summary>Centre of the arc, mm; the middle of a straight piece.</summary>
+    public required Point2 Centre { get; init; }
+
+    /// <summary>Radius; infinite for a straight piece.</summary>
+    public required double RadiusMm { get; init; }
+
     /// <summary>Length along the piece, mm.</summary>
     public double LengthMm => Turn == 0 ? (End - Start).Length : RadiusMm * Math.Abs(Turn);
 
@@ -21,11 +31,25 @@ public readonly record struct EdgePiece(Point2 Start, Point2 End, double Turn, P
     {
         if (from.Turn == 0)
         {
-            return new EdgePiece(from.Point, to, 0, (from.Point + to) * 0.5, double.PositiveInfinity);
+            return new EdgePiece
+            {
+                Start = from.Point,
+                End = to,
+                Turn = 0,
+                Centre = (from.Point + to) * 0.5,
+                RadiusMm = double.PositiveInfinity,
+            };
         }
 
         ArcPiece arc = ArcPiece.Between(from.Point, to, from.Turn);
-        return new EdgePiece(from.Point, to, from.Turn, arc.Centre, arc.Radius);
+        return new EdgePiece
+        {
+            Start = from.Point,
+            End = to,
+            Turn = from.Turn,
+            Centre = arc.Centre,
+            RadiusMm = arc.Radius,
+        };
     }
 
     /// <summary>Place at a share of the length.</summary>

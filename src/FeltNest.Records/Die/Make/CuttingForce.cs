@@ -3,12 +3,20 @@ using FeltNest.Die.Order;
 namespace FeltNest.Die.Make;
 
 /// <summary>Force of one strike.</summary>
-/// <param name="EdgeMm">Length of cutting edge, mm.</param>
-/// <param name="CloseAddedMm">Length added for rules close to each other, mm.</param>
-/// <param name="BareKn">Edge alone, kN.</param>
-/// <param name="Kn">With close rules, ejection and reserve, kN.</param>
-public readonly record struct CuttingForce(double EdgeMm, double CloseAddedMm, double BareKn, double Kn)
+public readonly record struct CuttingForce
 {
+    /// <summary>Length of cutting edge, mm.</summary>
+    public required double EdgeMm { get; init; }
+
+    /// <summary>Length added for rules close to each other, mm.</summary>
+    public required double CloseAddedMm { get; init; }
+
+    /// <summary>Edge alone, kN.</summary>
+    public required double BareKn { get; init; }
+
+    /// <summary>With close rules, ejection and reserve, kN.</summary>
+    public required double Kn { get; init; }
+
     // Force of a kilopond, N (ISO 80000-4).
     private const double StandardGravity = 9.80665;
 
@@ -26,8 +34,12 @@ public readonly record struct CuttingForce(double EdgeMm, double CloseAddedMm, d
     {
         double added = closeMm / 4;
         double bare = edgeMm * plies * figures.NPerMmPerPly / 1000;
-        return new CuttingForce(
-            edgeMm, added, bare,
-            bare * (1 + (added / edgeMm)) * (1 + (figures.EjectionPercent / 100)) * (1 + (figures.ReservePercent / 100)));
+        return new CuttingForce
+        {
+            EdgeMm = edgeMm,
+            CloseAddedMm = added,
+            BareKn = bare,
+            Kn = bare * (1 + (added / edgeMm)) * (1 + (figures.EjectionPercent / 100)) * (1 + (figures.ReservePercent / 100)),
+        };
     }
 }

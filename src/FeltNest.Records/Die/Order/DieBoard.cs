@@ -1,11 +1,23 @@
 namespace FeltNest.Die.Order;
 
 /// <summary>The board that holds the rules.</summary>
-/// <param name="Material">In words.</param>
-/// <param name="ThicknessMm">mm.</param>
-/// <param name="LandMm">Board left outside the outermost edge, mm.</param>
-/// <param name="DensityKgPerM3">For the mass of the die, kg/m3.</param>
-/// <param name="BridgeEveryMm">Length of edge to one bridge, mm.</param>
-/// <param name="BridgeMm">Length of a bridge, mm.</param>
-public sealed record DieBoard(
-    string Material, double ThicknessMm, double LandMm, double DensityKgPerM3, double BridgeEveryMm, double BridgeMm);
+public sealed record DieBoard
+{
+    /// <summary>In words.</summary>
+    public required string Material { get; init; }
+
+    /// <summary>mm.</summary>
+    public required double ThicknessMm { get; init; }
+
+    /// <summary>Board left outside the outermost edge, mm.</summary>
+    public required double LandMm { get; init; }
+
+    /// <summary>For the mass of the die, kg/m3.</summary>
+    public required double DensityKgPerM3 { get; init; }
+
+    /// <summary>Length of edge to one bridge, mm.</summary>
+    public required double BridgeEveryMm { get; init; }
+
+    /// <summary>Length of a bridge, mm.</summary>
+    public required double BridgeMm { get; init; }
+}

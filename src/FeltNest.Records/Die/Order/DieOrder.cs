@@ -3,26 +3,53 @@ using FeltNest.Rolls;
 namespace FeltNest.Die.Order;
 
 /// <summary>What the shop wants of a die.</summary>
-/// <param name="Name">Name or number of the die.</param>
-/// <param name="Rule">The rule.</param>
-/// <param name="Board">The board.</param>
-/// <param name="Ejection">The ejection.</param>
-/// <param name="Tolerances">Tolerances.</param>
-/// <param name="Force">Figures of the force.</param>
-/// <param name="FeltThicknessMm">Thickness of one ply as cut, mm.</param>
-/// <param name="FeltMaterial">Felt in words, or null.</param>
-/// <param name="Plies">Layers under one strike.</param>
-/// <param name="CommonCut">Whether rules may stand nearer than their bodies have room.</param>
-/// <param name="DieView">True where drawings and DXF are to be seen from the die's side (mirrored), false for the panel's nap side.</param>
-/// <param name="ThirdAngle">Projection symbol: third angle, else first.</param>
-/// <param name="Title">Title block.</param>
-/// <param name="Wishes">The rest of the order.</param>
-/// <param name="Wear">Price and life, or null where not known.</param>
-public sealed record DieOrder(
-    string Name, DieRule Rule, DieBoard Board, DieEjection Ejection, DieTolerances Tolerances, ForceFigures Force, double FeltThicknessMm,
-    string? FeltMaterial, int Plies, bool CommonCut,
-    bool DieView, bool ThirdAngle, DieTitle Title, DieWishes Wishes, DieWear? Wear)
+public sealed record DieOrder
 {
+    /// <summary>Name or number of the die.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>The rule.</summary>
+    public required DieRule Rule { get; init; }
+
+    /// <summary>The board.</summary>
+    public required DieBoard Board { get; init; }
+
+    /// <summary>The ejection.</summary>
+    public required DieEjection Ejection { get; init; }
+
+    /// <summary>Tolerances.</summary>
+    public required DieTolerances Tolerances { get; init; }
+
+    /// <summary>Figures of the force.</summary>
+    public required ForceFigures Force { get; init; }
+
+    /// <summary>Thickness of one ply as cut, mm.</summary>
+    public required double FeltThicknessMm { get; init; }
+
+    /// <summary>Felt in words, or null.</summary>
+    public required string? FeltMaterial { get; init; }
+
+    /// <summary>Layers under one strike.</summary>
+    public required int Plies { get; init; }
+
+    /// <summary>Whether rules may stand nearer than their bodies have room.</summary>
+    public required bool CommonCut { get; init; }
+
+    /// <summary>True where drawings and DXF are to be seen from the die's side (mirrored), false for the panel's nap side.</summary>
+    public required bool DieView { get; init; }
+
+    /// <summary>Projection symbol: third angle, else first.</summary>
+    public required bool ThirdAngle { get; init; }
+
+    /// <summary>Title block.</summary>
+    public required DieTitle Title { get; init; }
+
+    /// <summary>The rest of the order.</summary>
+    public required DieWishes Wishes { get; init; }
+
+    /// <summary>Price and life, or null where not known.</summary>
+    public required DieWear? Wear { get; init; }
+
     /// <summary>True where the shop has written no order and usual figures stand for it.</summary>
     public bool IsAssumed { get; init; }
 

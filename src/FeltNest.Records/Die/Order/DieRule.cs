@@ -1,14 +1,24 @@
 namespace FeltNest.Die.Order;
 
 /// <summary>The steel rule.</summary>
-/// <param name="ThicknessMm">Thickness of the body, mm: 0.71 is called 2 point.</param>
-/// <param name="HeightMm">From foot to edge, mm.</param>
-/// <param name="Bevel">Where the edge stands.</param>
-/// <param name="Hardness">Body and edge, in the toolmaker's words.</param>
-/// <param name="LeastBendMm">Least inside radius the rule may be bent to, mm; 1.5 for 2 point and 2.5 for 3 point is common practice, no
-/// source: ask the die maker.</param>
-public sealed record DieRule(double ThicknessMm, double HeightMm, RuleBevel Bevel, string Hardness, double LeastBendMm)
+public sealed record DieRule
 {
+    /// <summary>Thickness of the body, mm: 0.71 is called 2 point.</summary>
+    public required double ThicknessMm { get; init; }
+
+    /// <summary>From foot to edge, mm.</summary>
+    public required double HeightMm { get; init; }
+
+    /// <summary>Where the edge stands.</summary>
+    public required RuleBevel Bevel { get; init; }
+
+    /// <summary>Body and edge, in the toolmaker's words.</summary>
+    public required string Hardness { get; init; }
+
+    /// <summary>Least inside radius the rule may be bent to, mm; 1.5 for 2 point and 2.5 for 3 point is common practice, no source: ask
+    /// the die maker.</summary>
+    public required double LeastBendMm { get; init; }
+
     /// <summary>Thickness in points of 1/72 inch, rounded to a half.</summary>
     public double Points => Math.Round(ThicknessMm / 25.4 * 72 * 2) / 2;
 

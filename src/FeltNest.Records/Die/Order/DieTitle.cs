@@ -1,11 +1,47 @@
 namespace FeltNest.Die.Order;
 
 /// <summary>Fields of the title block of ISO 7200:2004; a field that is not given is left blank to be filled in by hand.</summary>
-public sealed record DieTitle(
-    string? LegalOwner, string? IdentificationNumber, string? DateOfIssue, string? Creator, string? ApprovalPerson, string? Title,
-    string? SupplementaryTitle, string? DocumentType,
-    string? Revision, string? Department, string? TechnicalReference, string? Status, string? Language)
+public sealed record DieTitle
 {
+    /// <summary>Legal owner of the document.</summary>
+    public required string? LegalOwner { get; init; }
+
+    /// <summary>Number of the drawing.</summary>
+    public required string? IdentificationNumber { get; init; }
+
+    /// <summary>Date of issue, as it is to be printed.</summary>
+    public required string? DateOfIssue { get; init; }
+
+    /// <summary>Who drew it.</summary>
+    public required string? Creator { get; init; }
+
+    /// <summary>Who released it.</summary>
+    public required string? ApprovalPerson { get; init; }
+
+    /// <summary>Title.</summary>
+    public required string? Title { get; init; }
+
+    /// <summary>Second line of the title, or null.</summary>
+    public required string? SupplementaryTitle { get; init; }
+
+    /// <summary>Kind of document, or null.</summary>
+    public required string? DocumentType { get; init; }
+
+    /// <summary>Revision, or null.</summary>
+    public required string? Revision { get; init; }
+
+    /// <summary>Responsible department, or null.</summary>
+    public required string? Department { get; init; }
+
+    /// <summary>Whom to ask, or null.</summary>
+    public required string? TechnicalReference { get; init; }
+
+    /// <summary>Status of the document, or null.</summary>
+    public required string? Status { get; init; }
+
+    /// <summary>Language of the document, or null.</summary>
+    public required string? Language { get; init; }
+
     /// <summary>Most letters of each field, after ISO 7200:2004 (as a help page reproduces its table); null where it sets none. Sheet
     /// numbers are ours to write.</summary>
     public static IReadOnlyList<(string Field, int? Most, bool Mandatory)> Limits { get; } =

@@ -1,12 +1,26 @@
 namespace FeltNest.Die.Order;
 
 /// <summary>What an order for a die settles beside the drawing; null is asked for on the sheet as a blank.</summary>
-/// <param name="Quantity">Dies of this kind.</param>
-/// <param name="Replaces">Die that this one replaces.</param>
-/// <param name="Mounting">How it is held in the press.</param>
-/// <param name="Registration">How it finds its place on the press.</param>
-/// <param name="AirHoles">Vents of the cavities.</param>
-/// <param name="CavityMarks">How cavities are marked.</param>
-/// <param name="JudgedBy">How the first blank is judged.</param>
-public sealed record DieWishes(
-    int Quantity, string? Replaces, string? Mounting, string? Registration, string? AirHoles, string? CavityMarks, string? JudgedBy);
+public sealed record DieWishes
+{
+    /// <summary>Dies of this kind.</summary>
+    public required int Quantity { get; init; }
+
+    /// <summary>Die that this one replaces.</summary>
+    public required string? Replaces { get; init; }
+
+    /// <summary>How it is held in the press.</summary>
+    public required string? Mounting { get; init; }
+
+    /// <summary>How it finds its place on the press.</summary>
+    public required string? Registration { get; init; }
+
+    /// <summary>Vents of the cavities.</summary>
+    public required string? AirHoles { get; init; }
+
+    /// <summary>How cavities are marked.</summary>
+    public required string? CavityMarks { get; init; }
+
+    /// <summary>How the first blank is judged.</summary>
+    public required string? JudgedBy { get; init; }
+}

@@ -1,17 +1,29 @@
 namespace FeltNest.Die.Proof;
 
 /// <summary>How a die wears: its readings, the drift of each cavity and ply, and when to rule it again.</summary>
-/// <param name="Name">Die.</param>
-/// <param name="Revision">Revision, or null.</param>
-/// <param name="ToleranceMm">Profile tolerance of a panel, mm.</param>
-/// <param name="Readings">Readings by strikes.</param>
-/// <param name="Drifts">Drift of each cavity and ply read at two counts of strikes or more.</param>
-/// <param name="StatedLife">Strikes to re-ruling that the die states, or null.</param>
-/// <param name="SupersededBy">Revision of the die that takes its place, or null.</param>
-public sealed record DieLife(
-    string Name, string? Revision, double ToleranceMm, IReadOnlyList<DieReading> Readings, IReadOnlyList<DieDrift> Drifts, int? StatedLife,
-    string? SupersededBy)
+public sealed record DieLife
 {
+    /// <summary>Die.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Revision, or null.</summary>
+    public required string? Revision { get; init; }
+
+    /// <summary>Profile tolerance of a panel, mm.</summary>
+    public required double ToleranceMm { get; init; }
+
+    /// <summary>Readings by strikes.</summary>
+    public required IReadOnlyList<DieReading> Readings { get; init; }
+
+    /// <summary>Drift of each cavity and ply read at two counts of strikes or more.</summary>
+    public required IReadOnlyList<DieDrift> Drifts { get; init; }
+
+    /// <summary>Strikes to re-ruling that the die states, or null.</summary>
+    public required int? StatedLife { get; init; }
+
+    /// <summary>Revision of the die that takes its place, or null.</summary>
+    public required string? SupersededBy { get; init; }
+
     /// <summary>Strikes so far, by the last reading.</summary>
     public int Strikes => Readings[^1].Strikes;
 

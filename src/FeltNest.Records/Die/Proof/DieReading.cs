@@ -1,10 +1,23 @@
 namespace FeltNest.Die.Proof;
 
 /// <summary>One reading of a blank cut by a die.</summary>
-/// <param name="Date">Date as written.</param>
-/// <param name="Strikes">Strikes of the die until then.</param>
-/// <param name="Cavity">Cavity, from 1.</param>
-/// <param name="Ply">top, bottom, or single.</param>
-/// <param name="OffMm">Mean distance of the blank off the outline, mm, positive outside.</param>
-/// <param name="WorstMm">Greatest distance off the outline, mm, without sign.</param>
-public sealed record DieReading(string Date, int Strikes, int Cavity, string Ply, double OffMm, double WorstMm);
+public sealed record DieReading
+{
+    /// <summary>Date as written.</summary>
+    public required string Date { get; init; }
+
+    /// <summary>Strikes of the die until then.</summary>
+    public required int Strikes { get; init; }
+
+    /// <summary>Cavity, from 1.</summary>
+    public required int Cavity { get; init; }
+
+    /// <summary>top, bottom, or single.</summary>
+    public required string Ply { get; init; }
+
+    /// <summary>Mean distance of the blank off the outline, mm, positive outside.</summary>
+    public required double OffMm { get; init; }
+
+    /// <summary>Greatest distance off the outline, mm, without sign.</summary>
+    public required double WorstMm { get; init; }
+}

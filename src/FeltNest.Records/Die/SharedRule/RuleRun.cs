@@ -4,13 +4,23 @@ using FeltNest.Geometry;
 namespace FeltNest.Die.SharedRule;
 
 /// <summary>A run of rule in a die with common cuts: from where cavities begin to share it to where they end.</summary>
-/// <param name="Cavity">Cavity whose edge it is, by its place in the gang's list.</param>
-/// <param name="Other">The cavity that shares it, or null for a run that serves one alone; always the later of the two.</param>
-/// <param name="FromMm">Where it begins along the first cavity's edge, mm.</param>
-/// <param name="ToMm">Where it ends, mm; beyond the edge's length where it passes its start.</param>
-/// <param name="Line">The run in the die's frame; runs that meet have the very same end.</param>
-public sealed record RuleRun(int Cavity, int? Other, double FromMm, double ToMm, IReadOnlyList<ArcVertex> Line)
+public sealed record RuleRun
 {
+    /// <summary>Cavity whose edge it is, by its place in the gang's list.</summary>
+    public required int Cavity { get; init; }
+
+    /// <summary>The cavity that shares it, or null for a run that serves one alone; always the later of the two.</summary>
+    public required int? Other { get; init; }
+
+    /// <summary>Where it begins along the first cavity's edge, mm.</summary>
+    public required double FromMm { get; init; }
+
+    /// <summary>Where it ends, mm; beyond the edge's length where it passes its start.</summary>
+    public required double ToMm { get; init; }
+
+    /// <summary>The run in the die's frame; runs that meet have the very same end.</summary>
+    public required IReadOnlyList<ArcVertex> Line { get; init; }
+
     /// <summary>Its pieces.</summary>
     public IReadOnlyList<EdgePiece> Pieces => [.. Line.Take(Line.Count - 1).Select((v, i) => EdgePiece.Of(v, Line[i + 1].Point))];
 

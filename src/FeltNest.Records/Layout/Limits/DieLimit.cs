@@ -1,11 +1,17 @@
 namespace FeltNest.Layout.Limits;
 
 /// <summary>What one die can hold.</summary>
-/// <param name="MostPanels">Most panels one strike cuts, or null for any number.</param>
-/// <param name="BedLengthMm">Room for the cut edges along the roll, mm, or null for any.</param>
-/// <param name="BedWidthMm">Room across the roll, mm, or null for any.</param>
-public sealed record DieLimit(int? MostPanels, double? BedLengthMm, double? BedWidthMm)
+public sealed record DieLimit
 {
+    /// <summary>Most panels one strike cuts, or null for any number.</summary>
+    public required int? MostPanels { get; init; }
+
+    /// <summary>Room for the cut edges along the roll, mm, or null for any.</summary>
+    public required double? BedLengthMm { get; init; }
+
+    /// <summary>Room across the roll, mm, or null for any.</summary>
+    public required double? BedWidthMm { get; init; }
+
     // A panel stood upright is a hair longer than it is: rounding of the turn, mm.
     private const double Rounding = 1e-7;
 

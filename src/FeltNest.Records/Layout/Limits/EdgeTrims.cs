@@ -1,10 +1,14 @@
 namespace FeltNest.Layout.Limits;
 
 /// <summary>What is cut off along both selvedges and never carries a panel.</summary>
-/// <param name="LowerMm">Trim at the lower selvedge (y = 0), mm.</param>
-/// <param name="UpperMm">Trim at the upper selvedge, mm.</param>
-public readonly record struct EdgeTrims(double LowerMm, double UpperMm)
+public readonly record struct EdgeTrims
 {
+    /// <summary>Trim at the lower selvedge (y = 0), mm.</summary>
+    public required double LowerMm { get; init; }
+
+    /// <summary>Trim at the upper selvedge, mm.</summary>
+    public required double UpperMm { get; init; }
+
     /// <summary>Both together, mm.</summary>
     public double TotalMm => LowerMm + UpperMm;
 
@@ -16,5 +20,5 @@ public readonly record struct EdgeTrims(double LowerMm, double UpperMm)
         AreEqual ? FormattableString.Invariant($"{LowerMm:R}") : FormattableString.Invariant($"{LowerMm:R},{UpperMm:R}");
 
     /// <summary>The same trim on each side.</summary>
-    public static implicit operator EdgeTrims(double eachMm) => new(eachMm, eachMm);
+    public static EdgeTrims Both(double eachMm) => new() { LowerMm = eachMm, UpperMm = eachMm };
 }

@@ -7,14 +7,26 @@ namespace FeltNest.Panel.Felt;
 /// panel.</summary>
 /// <remarks>The law is linear between the second Piola-Kirchhoff tension and the Green strain (St Venant-Kirchhoff), as in R. W. Ogden,
 /// <i>Non-Linear Elastic Deformations</i>, 1984, section 4.3. Strain order: uu, vv, twice uv. No bending, no wrinkling.</remarks>
-/// <param name="UU">Tension uu for strain uu.</param>
-/// <param name="UV">Tension uu for strain vv.</param>
-/// <param name="VV">Tension vv for strain vv.</param>
-/// <param name="US">Tension uu for twice the shear strain.</param>
-/// <param name="VS">Tension vv for twice the shear strain.</param>
-/// <param name="SS">Tension uv for twice the shear strain.</param>
-public readonly record struct FeltLaw(double UU, double UV, double VV, double US, double VS, double SS)
+public readonly record struct FeltLaw
 {
+    /// <summary>Tension uu for strain uu.</summary>
+    public required double UU { get; init; }
+
+    /// <summary>Tension uu for strain vv.</summary>
+    public required double UV { get; init; }
+
+    /// <summary>Tension vv for strain vv.</summary>
+    public required double VV { get; init; }
+
+    /// <summary>Tension uu for twice the shear strain.</summary>
+    public required double US { get; init; }
+
+    /// <summary>Tension vv for twice the shear strain.</summary>
+    public required double VS { get; init; }
+
+    /// <summary>Tension uv for twice the shear strain.</summary>
+    public required double SS { get; init; }
+
     /// <summary>Whether the law equals its mirror image in the panel's axes.</summary>
     public bool IsMirrorSymmetric => US == 0 && VS == 0;
 
@@ -24,7 +36,15 @@ public readonly record struct FeltLaw(double UU, double UV, double VV, double US
     public static FeltLaw Isotropic(double modulus, double poisson)
     {
         double plane = modulus / (1 - (poisson * poisson));
-        return new FeltLaw(plane, poisson * plane, plane, 0, 0, modulus / (2 * (1 + poisson)));
+        return new FeltLaw
+        {
+            UU = plane,
+            UV = poisson * plane,
+            VV = plane,
+            US = 0,
+            VS = 0,
+            SS = modulus / (2 * (1 + poisson)),
+        };
     }
 
     /// <summary>Felt with a warp, seen from axes turned against it.</summary>
@@ -56,13 +76,15 @@ public readonly record struct FeltLaw(double UU, double UV, double VV, double US
         double along = q11 - q12 - (2 * q66);
         double across = q12 - q22 + (2 * q66);
         double mixed = 2 * (q12 + (2 * q66));
-        return new FeltLaw(
-            (q11 * cc * cc) + (mixed * cc * ss) + (q22 * ss * ss),
-            ((q11 + q22 - (4 * q66)) * cc * ss) + (q12 * ((cc * cc) + (ss * ss))),
-            (q11 * ss * ss) + (mixed * cc * ss) + (q22 * cc * cc),
-            cs * ((along * cc) + (across * ss)),
-            cs * ((along * ss) + (across * cc)),
-            ((q11 + q22 - (2 * q12) - (2 * q66)) * cc * ss) + (q66 * ((cc * cc) + (ss * ss))));
+        return new FeltLaw
+        {
+            UU = (q11 * cc * cc) + (mixed * cc * ss) + (q22 * ss * ss),
+            UV = ((q11 + q22 - (4 * q66)) * cc * ss) + (q12 * ((cc * cc) + (ss * ss))),
+            VV = (q11 * ss * ss) + (mixed * cc * ss) + (q22 * cc * cc),
+            US = cs * ((along * cc) + (across * ss)),
+            VS = cs * ((along * ss) + (across * cc)),
+            SS = ((q11 + q22 - (2 * q12) - (2 * q66)) * cc * ss) + (q66 * ((cc * cc) + (ss * ss))),
+        };
     }
 
     /// <summary>Whether a felt is the same in all directions.</summary>
@@ -114,7 +136,15 @@ public readonly record struct FeltLaw(double UU, double UV, double VV, double US
     }
 
     /// <summary>The law with all stiffnesses multiplied.</summary>
-    public FeltLaw Scaled(double factor) => new(factor * UU, factor * UV, factor * VV, factor * US, factor * VS, factor * SS);
+    public FeltLaw Scaled(double factor) => new()
+    {
+        UU = factor * UU,
+        UV = factor * UV,
+        VV = factor * VV,
+        US = factor * US,
+        VS = factor * VS,
+        SS = factor * SS,
+    };
 
     /// <summary>Energy per flat area for a stretch tensor C (squared lengths on the sphere of unit lengths in the flat).</summary>
     /// <param name="cUU">C along u.</param>

@@ -4,18 +4,29 @@ using FeltNest.Ball;
 namespace FeltNest.Panel.Proven;
 
 /// <summary>The panel of a ball that comes nearest to a measured outline.</summary>
-/// <param name="Ball">The ball with the values found.</param>
-/// <param name="Panel">Its panel.</param>
-/// <param name="Values">Neutral layer, waist and, where the outline shows one, edge limit.</param>
-/// <param name="ShowsLimit">Whether the outline shows an edge limit that acts.</param>
-/// <param name="Deviations">Measured outline against the panel, at equal steps of the measured outline's length.</param>
-/// <param name="Trades">Independent directions in which the values can be changed together, the one least seen in the outline
-/// first.</param>
-/// <param name="TurnDeg">How far the measured outline was turned to lie on the panel, degrees.</param>
-public sealed record ProvenFit(
-    BallSpec Ball, FlatPanel Panel, IReadOnlyList<ProvenValue> Values, bool ShowsLimit, IReadOnlyList<ProvenDeviation> Deviations,
-    IReadOnlyList<ProvenTrade> Trades, double TurnDeg)
+public sealed record ProvenFit
 {
+    /// <summary>The ball with the values found.</summary>
+    public required BallSpec Ball { get; init; }
+
+    /// <summary>Its panel.</summary>
+    public required FlatPanel Panel { get; init; }
+
+    /// <summary>Neutral layer, waist and, where the outline shows one, edge limit.</summary>
+    public required IReadOnlyList<ProvenValue> Values { get; init; }
+
+    /// <summary>Whether the outline shows an edge limit that acts.</summary>
+    public required bool ShowsLimit { get; init; }
+
+    /// <summary>Measured outline against the panel, at equal steps of the measured outline's length.</summary>
+    public required IReadOnlyList<ProvenDeviation> Deviations { get; init; }
+
+    /// <summary>Independent directions in which the values can be changed together, the one least seen in the outline first.</summary>
+    public required IReadOnlyList<ProvenTrade> Trades { get; init; }
+
+    /// <summary>How far the measured outline was turned to lie on the panel, degrees.</summary>
+    public required double TurnDeg { get; init; }
+
     /// <summary>Least rms distance, mm, at which two outlines are taken to be told apart: a twentieth of a millimetre is what a careful
     /// tracing of soft felt repeats to (assumed). A fit that is worse than this counts with its own rms.</summary>
     public const double LeastTellableMm = 0.05;

@@ -1,11 +1,26 @@
 namespace FeltNest.Rolls.Orders;
 
 /// <summary>Balls somebody wants covers for.</summary>
-/// <param name="Name">Name of the order, once in a list.</param>
-/// <param name="Ball">Ball, by the name the dies carry.</param>
-/// <param name="Balls">Good balls wanted.</param>
-/// <param name="Due">Day on which the last cover must be cut.</param>
-/// <param name="OneLot">Whether all its felt must be of one shade lot.</param>
-/// <param name="Felt">Felt it must be cut from, or null for any felt its dies reach.</param>
-/// <param name="ReserveBalls">Balls for which felt of its lot is to stay uncut in stock, for rejects found later.</param>
-public sealed record CoverOrder(string Name, string Ball, int Balls, DateOnly Due, bool OneLot, string? Felt, int ReserveBalls);
+public sealed record CoverOrder
+{
+    /// <summary>Name of the order, once in a list.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Ball, by the name the dies carry.</summary>
+    public required string Ball { get; init; }
+
+    /// <summary>Good balls wanted.</summary>
+    public required int Balls { get; init; }
+
+    /// <summary>Day on which the last cover must be cut.</summary>
+    public required DateOnly Due { get; init; }
+
+    /// <summary>Whether all its felt must be of one shade lot.</summary>
+    public required bool OneLot { get; init; }
+
+    /// <summary>Felt it must be cut from, or null for any felt its dies reach.</summary>
+    public required string? Felt { get; init; }
+
+    /// <summary>Balls for which felt of its lot is to stay uncut in stock, for rejects found later.</summary>
+    public required int ReserveBalls { get; init; }
+}

@@ -3,19 +3,35 @@ using FeltNest.Layout;
 namespace FeltNest.Rolls.Orders;
 
 /// <summary>A die that is on the rack or could be made.</summary>
-/// <param name="Name">Name or number on the rack, once in a list.</param>
-/// <param name="Ball">Ball it cuts covers for.</param>
-/// <param name="Shape">What one strike takes and gives.</param>
-/// <param name="MostWidthMm">Widest roll it is used on, mm.</param>
-/// <param name="StrikesLeft">Strikes left in its rule; 0 for a die not made yet.</param>
-/// <param name="MakePrice">What making it costs, or null for a die on the rack.</param>
-/// <param name="LifeStrikes">Strikes of a new rule; 0 where it is never ruled again.</param>
-/// <param name="ReRulePrice">What a new rule costs.</param>
-/// <param name="MostReRules">How often it can be ruled again.</param>
-public sealed record CutDie(
-    string Name, string Ball, StrikeShape Shape, double MostWidthMm, int StrikesLeft, decimal? MakePrice, int LifeStrikes,
-    decimal ReRulePrice, int MostReRules)
+public sealed record CutDie
 {
+    /// <summary>Name or number on the rack, once in a list.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Ball it cuts covers for.</summary>
+    public required string Ball { get; init; }
+
+    /// <summary>What one strike takes and gives.</summary>
+    public required StrikeShape Shape { get; init; }
+
+    /// <summary>Widest roll it is used on, mm.</summary>
+    public required double MostWidthMm { get; init; }
+
+    /// <summary>Strikes left in its rule; 0 for a die not made yet.</summary>
+    public required int StrikesLeft { get; init; }
+
+    /// <summary>What making it costs, or null for a die on the rack.</summary>
+    public required decimal? MakePrice { get; init; }
+
+    /// <summary>Strikes of a new rule; 0 where it is never ruled again.</summary>
+    public required int LifeStrikes { get; init; }
+
+    /// <summary>What a new rule costs.</summary>
+    public required decimal ReRulePrice { get; init; }
+
+    /// <summary>How often it can be ruled again.</summary>
+    public required int MostReRules { get; init; }
+
     /// <summary>The layout it cuts and the repeats in one strike, for tickets; null where only figures are known.</summary>
     public (RollLayout Layout, int Repeats)? Drawn { get; init; }
 

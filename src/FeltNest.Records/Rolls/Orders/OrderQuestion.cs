@@ -1,16 +1,26 @@
 namespace FeltNest.Rolls.Orders;
 
 /// <summary>The question: which rolls to cut for which order, with which die and on which press.</summary>
-/// <param name="Orders">Orders.</param>
-/// <param name="Rolls">Rolls in stock.</param>
-/// <param name="Offers">Felt that can be bought.</param>
-/// <param name="Dies">Dies on the rack and dies that could be made.</param>
-/// <param name="Presses">Presses.</param>
-/// <param name="Rules">What holds for all.</param>
-public sealed record OrderQuestion(
-    IReadOnlyList<CoverOrder> Orders, IReadOnlyList<StockRoll> Rolls, IReadOnlyList<FeltPurchase> Offers, IReadOnlyList<CutDie> Dies,
-    IReadOnlyList<PressSpec> Presses, OrderRules Rules)
+public sealed record OrderQuestion
 {
+    /// <summary>Orders.</summary>
+    public required IReadOnlyList<CoverOrder> Orders { get; init; }
+
+    /// <summary>Rolls in stock.</summary>
+    public required IReadOnlyList<StockRoll> Rolls { get; init; }
+
+    /// <summary>Felt that can be bought.</summary>
+    public required IReadOnlyList<FeltPurchase> Offers { get; init; }
+
+    /// <summary>Dies on the rack and dies that could be made.</summary>
+    public required IReadOnlyList<CutDie> Dies { get; init; }
+
+    /// <summary>Presses.</summary>
+    public required IReadOnlyList<PressSpec> Presses { get; init; }
+
+    /// <summary>What holds for all.</summary>
+    public required OrderRules Rules { get; init; }
+
     /// <summary>Cloth of a roll between its two ends, m.</summary>
     public double ClearM(StockRoll roll) => roll.LengthM - (2 * Rules.EndLossMm / 1000);
 

@@ -1,23 +1,41 @@
 namespace FeltNest.Rolls.Orders;
 
 /// <summary>What holds for the whole plan.</summary>
-/// <param name="Currency">The one currency of its money.</param>
-/// <param name="Start">First day of cutting.</param>
-/// <param name="HoursPerDay">Hours a press runs on a working day, Monday to Friday.</param>
-/// <param name="EndLossMm">Length lost at each end of a roll, mm.</param>
-/// <param name="RejectPercent">Panels rejected after cutting, per cent of those without a fault.</param>
-/// <param name="UnpairedPercent">Good panels without a partner, per cent of the good ones.</param>
-/// <param name="RemnantValuePercent">What felt that goes back to stock is worth, per cent of its price.</param>
-/// <param name="LeastRemnantM">Shortest remnant that goes back to stock, m.</param>
-/// <param name="LeastCutM">Shortest piece of a roll worth the handling for an order, m; an order that needs less is cut in one
-/// piece.</param>
-/// <param name="PerStrike">Labour, machine and board for one strike.</param>
-/// <param name="HourRate">What an hour of changing dies costs.</param>
-public sealed record OrderRules(
-    string Currency, DateOnly Start, double HoursPerDay, double EndLossMm, double RejectPercent, double UnpairedPercent,
-    double RemnantValuePercent, double LeastRemnantM, double LeastCutM,
-    decimal PerStrike, decimal HourRate)
+public sealed record OrderRules
 {
+    /// <summary>The one currency of its money.</summary>
+    public required string Currency { get; init; }
+
+    /// <summary>First day of cutting.</summary>
+    public required DateOnly Start { get; init; }
+
+    /// <summary>Hours a press runs on a working day, Monday to Friday.</summary>
+    public required double HoursPerDay { get; init; }
+
+    /// <summary>Length lost at each end of a roll, mm.</summary>
+    public required double EndLossMm { get; init; }
+
+    /// <summary>Panels rejected after cutting, per cent of those without a fault.</summary>
+    public required double RejectPercent { get; init; }
+
+    /// <summary>Good panels without a partner, per cent of the good ones.</summary>
+    public required double UnpairedPercent { get; init; }
+
+    /// <summary>What felt that goes back to stock is worth, per cent of its price.</summary>
+    public required double RemnantValuePercent { get; init; }
+
+    /// <summary>Shortest remnant that goes back to stock, m.</summary>
+    public required double LeastRemnantM { get; init; }
+
+    /// <summary>Shortest piece of a roll worth the handling for an order, m; an order that needs less is cut in one piece.</summary>
+    public required double LeastCutM { get; init; }
+
+    /// <summary>Labour, machine and board for one strike.</summary>
+    public required decimal PerStrike { get; init; }
+
+    /// <summary>What an hour of changing dies costs.</summary>
+    public required decimal HourRate { get; init; }
+
     /// <summary>Hours of one press from the first day of cutting to the end of a day.</summary>
     public double HoursUntil(DateOnly day) => day < Start ? 0 : WorkingDays(day) * HoursPerDay;
 

@@ -1,19 +1,35 @@
 namespace FeltNest.Rolls.Orders;
 
 /// <summary>A roll that is in stock or could be bought.</summary>
-/// <param name="Name">Name or number of the roll, once in a list.</param>
-/// <param name="Felt">Felt.</param>
-/// <param name="Lot">Shade lot.</param>
-/// <param name="WidthMm">Width that can be relied on, mm.</param>
-/// <param name="LengthM">Length that is left, m.</param>
-/// <param name="PricePerMetre">Price of a running metre, in the plan's currency.</param>
-/// <param name="FaultPercent">Panels lost to faults, per cent of all panels cut, where the roll was not measured.</param>
-/// <param name="Received">Day it came, or null.</param>
-/// <param name="Offer">Offer it would be bought from, or null for a roll in stock.</param>
-public sealed record StockRoll(
-    string Name, string Felt, string Lot, double WidthMm, double LengthM, decimal PricePerMetre, double FaultPercent, DateOnly? Received,
-    string? Offer)
+public sealed record StockRoll
 {
+    /// <summary>Name or number of the roll, once in a list.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Felt.</summary>
+    public required string Felt { get; init; }
+
+    /// <summary>Shade lot.</summary>
+    public required string Lot { get; init; }
+
+    /// <summary>Width that can be relied on, mm.</summary>
+    public required double WidthMm { get; init; }
+
+    /// <summary>Length that is left, m.</summary>
+    public required double LengthM { get; init; }
+
+    /// <summary>Price of a running metre, in the plan's currency.</summary>
+    public required decimal PricePerMetre { get; init; }
+
+    /// <summary>Panels lost to faults, per cent of all panels cut, where the roll was not measured.</summary>
+    public required double FaultPercent { get; init; }
+
+    /// <summary>Day it came, or null.</summary>
+    public required DateOnly? Received { get; init; }
+
+    /// <summary>Offer it would be bought from, or null for a roll in stock.</summary>
+    public required string? Offer { get; init; }
+
     /// <summary>The roll as measured, or null.</summary>
     public FeltRoll? Measured { get; init; }
 

@@ -1,15 +1,26 @@
 namespace FeltNest.Rolls.Orders;
 
 /// <summary>What one strike of a die takes of a roll and gives.</summary>
-/// <param name="FeedMm">Advance from strike to strike, mm.</param>
-/// <param name="LengthMm">Extent of the cut edges of one strike along the roll, mm.</param>
-/// <param name="AcrossMm">Extent of the cut edges across the roll, mm.</param>
-/// <param name="GapMm">Least distance to the cut edges of another die, mm.</param>
-/// <param name="LeastWidthMm">Narrowest roll, both trims included, mm.</param>
-/// <param name="ClassPanels">Panels of each pairing class in one strike.</param>
-public sealed record StrikeShape(
-    double FeedMm, double LengthMm, double AcrossMm, double GapMm, double LeastWidthMm, IReadOnlyList<int> ClassPanels)
+public sealed record StrikeShape
 {
+    /// <summary>Advance from strike to strike, mm.</summary>
+    public required double FeedMm { get; init; }
+
+    /// <summary>Extent of the cut edges of one strike along the roll, mm.</summary>
+    public required double LengthMm { get; init; }
+
+    /// <summary>Extent of the cut edges across the roll, mm.</summary>
+    public required double AcrossMm { get; init; }
+
+    /// <summary>Least distance to the cut edges of another die, mm.</summary>
+    public required double GapMm { get; init; }
+
+    /// <summary>Narrowest roll, both trims included, mm.</summary>
+    public required double LeastWidthMm { get; init; }
+
+    /// <summary>Panels of each pairing class in one strike.</summary>
+    public required IReadOnlyList<int> ClassPanels { get; init; }
+
     // A cut that misses the end of its cloth by less, mm, is rounding.
     private const double SlackMm = 1e-6;
 

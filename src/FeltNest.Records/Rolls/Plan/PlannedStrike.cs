@@ -1,8 +1,17 @@
 namespace FeltNest.Rolls.Plan;
 
 /// <summary>One strike of a plan.</summary>
-/// <param name="XMm">Where the strike's first cut edge stands along the roll, mm.</param>
-/// <param name="ShiftYMm">How far the pattern is moved across from where the layout has it, mm.</param>
-/// <param name="GoodPanels">Panels without loss.</param>
-/// <param name="Lost">The others.</param>
-public sealed record PlannedStrike(double XMm, double ShiftYMm, int GoodPanels, IReadOnlyList<LostPanel> Lost);
+public sealed record PlannedStrike
+{
+    /// <summary>Where the strike's first cut edge stands along the roll, mm.</summary>
+    public required double XMm { get; init; }
+
+    /// <summary>How far the pattern is moved across from where the layout has it, mm.</summary>
+    public required double ShiftYMm { get; init; }
+
+    /// <summary>Panels without loss.</summary>
+    public required int GoodPanels { get; init; }
+
+    /// <summary>The others.</summary>
+    public required IReadOnlyList<LostPanel> Lost { get; init; }
+}

@@ -1,19 +1,30 @@
 namespace FeltNest.Rolls.Plan;
 
 /// <summary>Where to strike one roll.</summary>
-/// <param name="Request">The question.</param>
-/// <param name="Pattern">What one strike cuts.</param>
-/// <param name="Grid">Places strikes may have: no other choice among them has more good panels.</param>
-/// <param name="Strikes">Strikes in order along the roll.</param>
-/// <param name="BackToBackGoodPanels">Good panels of strikes one feed apart from the start, none of them moved.</param>
-/// <param name="ClearAdvanceMm">Advance from which a strike is clear of the one before it whatever their shifts, mm.</param>
-/// <param name="LeastOffLineMm">Least advance off the line that was thought of, mm: the feed, or more where three strikes in a row could
-/// meet.</param>
-public sealed record RollPlan(
-    RollRequest Request, StrikePattern Pattern, StrikeGrid Grid, IReadOnlyList<PlannedStrike> Strikes, int BackToBackGoodPanels,
-    double ClearAdvanceMm,
-    double LeastOffLineMm)
+public sealed record RollPlan
 {
+    /// <summary>The question.</summary>
+    public required RollRequest Request { get; init; }
+
+    /// <summary>What one strike cuts.</summary>
+    public required StrikePattern Pattern { get; init; }
+
+    /// <summary>Places strikes may have: no other choice among them has more good panels.</summary>
+    public required StrikeGrid Grid { get; init; }
+
+    /// <summary>Strikes in order along the roll.</summary>
+    public required IReadOnlyList<PlannedStrike> Strikes { get; init; }
+
+    /// <summary>Good panels of strikes one feed apart from the start, none of them moved.</summary>
+    public required int BackToBackGoodPanels { get; init; }
+
+    /// <summary>Advance from which a strike is clear of the one before it whatever their shifts, mm.</summary>
+    public required double ClearAdvanceMm { get; init; }
+
+    /// <summary>Least advance off the line that was thought of, mm: the feed, or more where three strikes in a row could
+    /// meet.</summary>
+    public required double LeastOffLineMm { get; init; }
+
     /// <summary>Good panels of all strikes.</summary>
     public int GoodPanels => Strikes.Sum(s => s.GoodPanels);
 

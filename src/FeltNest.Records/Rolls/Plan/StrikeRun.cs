@@ -1,15 +1,29 @@
 namespace FeltNest.Rolls.Plan;
 
 /// <summary>Strikes that follow each other on one line, one feed apart: what an operator sets once.</summary>
-/// <param name="First">Number of its first strike, from 1.</param>
-/// <param name="Count">Strikes in it.</param>
-/// <param name="XMm">Where its first strike begins, mm.</param>
-/// <param name="AdvanceMm">Advance that leads to it, mm: from the strike before, or from where whole cloth begins.</param>
-/// <param name="ShiftYMm">Move across, mm.</param>
-/// <param name="GoodPanels">Good panels.</param>
-/// <param name="LostPanels">Lost panels.</param>
-public sealed record StrikeRun(int First, int Count, double XMm, double AdvanceMm, double ShiftYMm, int GoodPanels, int LostPanels)
+public sealed record StrikeRun
 {
+    /// <summary>Number of its first strike, from 1.</summary>
+    public required int First { get; init; }
+
+    /// <summary>Strikes in it.</summary>
+    public required int Count { get; init; }
+
+    /// <summary>Where its first strike begins, mm.</summary>
+    public required double XMm { get; init; }
+
+    /// <summary>Advance that leads to it, mm: from the strike before, or from where whole cloth begins.</summary>
+    public required double AdvanceMm { get; init; }
+
+    /// <summary>Move across, mm.</summary>
+    public required double ShiftYMm { get; init; }
+
+    /// <summary>Good panels.</summary>
+    public required int GoodPanels { get; init; }
+
+    /// <summary>Lost panels.</summary>
+    public required int LostPanels { get; init; }
+
     // Advances this near to the feed are the feed, mm: rounding of the grid, far below any press.
     private const double SameMm = 1e-6;
 
@@ -34,7 +48,16 @@ public sealed record StrikeRun(int First, int Count, double XMm, double AdvanceM
             }
             else
             {
-                runs.Add(new StrikeRun(i + 1, 1, strike.XMm, advance, strike.ShiftYMm, strike.GoodPanels, strike.Lost.Count));
+                runs.Add(new StrikeRun
+                {
+                    First = i + 1,
+                    Count = 1,
+                    XMm = strike.XMm,
+                    AdvanceMm = advance,
+                    ShiftYMm = strike.ShiftYMm,
+                    GoodPanels = strike.GoodPanels,
+                    LostPanels = strike.Lost.Count,
+                });
             }
 
             last = strike;

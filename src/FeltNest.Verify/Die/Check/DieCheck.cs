@@ -113,7 +113,15 @@ public sealed class DieCheck
     {
         foreach (int part in die.Cavities.Select(c => c.Part).Distinct())
         {
-            DieEdge edge = new(die.Edges[part], [], 0, 0, EdgeMirrors.None, false);
+            DieEdge edge = new()
+            {
+                Arcs = die.Edges[part],
+                Corners = [],
+                OffLayoutMm = 0,
+                LayoutOffMm = 0,
+                Mirrors = EdgeMirrors.None,
+                HalfTurn = false,
+            };
             EdgeVerdict found = DieEdgeCheck.Measure(layout.Parts[part], edge);
             double most = EdgeMost - (layout.Parts[part].Ball is null ? 0 : PanelArcsMm) + EdgeSlack;
             if (found.OffMm > most)

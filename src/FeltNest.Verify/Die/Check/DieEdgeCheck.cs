@@ -39,7 +39,13 @@ public static class DieEdgeCheck
             }
         }
 
-        return new EdgeVerdict(off, Break(edge.Arcs.Vertices, wanted), Math.Abs(area - partArea) / partArea, mirror);
+        return new EdgeVerdict
+        {
+            OffMm = off,
+            TangentBreakDeg = Break(edge.Arcs.Vertices, wanted),
+            AreaShare = Math.Abs(area - partArea) / partArea,
+            MirrorOffMm = mirror,
+        };
     }
 
     private static double Farthest(Coordinate[] from, Coordinate[] to)

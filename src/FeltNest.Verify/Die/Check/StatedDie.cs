@@ -4,39 +4,79 @@ using FeltNest.Layout;
 namespace FeltNest.Die.Check;
 
 /// <summary>A die as its file states it.</summary>
-/// <param name="Name">Name.</param>
-/// <param name="Revision">Revision, or null.</param>
-/// <param name="Band">Band of the layout, from 0.</param>
-/// <param name="Cavities">Cavities in the die's frame.</param>
-/// <param name="Places">Moves of the die within a feed.</param>
-/// <param name="Origin">Origin over the roll at the first strike.</param>
-/// <param name="FeedMm">Feed.</param>
-/// <param name="Edges">Edge of each part by the part's place in the layout's list.</param>
-/// <param name="BoardLengthMm">Board along.</param>
-/// <param name="BoardWidthMm">Board across.</param>
-/// <param name="LandMm">Board promised outside the edges.</param>
-/// <param name="RuleLengthMm">Length of rule: of the middle line of its body; of the cutting edge where the file does not tell the two
-/// apart.</param>
-/// <param name="LeastRadiusMm">Least radius.</param>
-/// <param name="LeastGapMm">Least gap in the die, infinite for one cavity.</param>
-/// <param name="NominalJointMm">Least gap between strikes, infinite where clear.</param>
-/// <param name="WorstJointMm">The same at the worst feed and tolerance.</param>
-/// <param name="FeedToleranceMm">Feed's tolerance.</param>
-/// <param name="GuideToleranceMm">Guide's tolerance.</param>
-/// <param name="EdgeProfileMm">Profile tolerance of the edge.</param>
-/// <param name="ForceKn">Force.</param>
-/// <param name="ForceFactors">Force recomputed from the figures beside it, kN.</param>
-/// <param name="ForceLengthMm">Length of cutting edge the force is worked out from.</param>
-/// <param name="CommonCuts">Length of edge that two cavities share, by their places in the list of cavities, the earlier first; none where
-/// no cut is common.</param>
-public sealed record StatedDie(
-    string Name, string? Revision, int Band, IReadOnlyList<PlacedPanel> Cavities, IReadOnlyList<Point2> Places, Point2 Origin,
-    double FeedMm, IReadOnlyDictionary<int, ArcOutline> Edges,
-    double BoardLengthMm, double BoardWidthMm, double LandMm, double RuleLengthMm, double LeastRadiusMm, double LeastGapMm,
-    double NominalJointMm, double WorstJointMm, double FeedToleranceMm,
-    double GuideToleranceMm, double EdgeProfileMm, double ForceKn, double ForceFactors, double ForceLengthMm,
-    IReadOnlyDictionary<(int First, int Second), double> CommonCuts)
+public sealed record StatedDie
 {
+    /// <summary>Name.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Revision, or null.</summary>
+    public required string? Revision { get; init; }
+
+    /// <summary>Band of the layout, from 0.</summary>
+    public required int Band { get; init; }
+
+    /// <summary>Cavities in the die's frame.</summary>
+    public required IReadOnlyList<PlacedPanel> Cavities { get; init; }
+
+    /// <summary>Moves of the die within a feed.</summary>
+    public required IReadOnlyList<Point2> Places { get; init; }
+
+    /// <summary>Origin over the roll at the first strike.</summary>
+    public required Point2 Origin { get; init; }
+
+    /// <summary>Feed.</summary>
+    public required double FeedMm { get; init; }
+
+    /// <summary>Edge of each part by the part's place in the layout's list.</summary>
+    public required IReadOnlyDictionary<int, ArcOutline> Edges { get; init; }
+
+    /// <summary>Board along.</summary>
+    public required double BoardLengthMm { get; init; }
+
+    /// <summary>Board across.</summary>
+    public required double BoardWidthMm { get; init; }
+
+    /// <summary>Board promised outside the edges.</summary>
+    public required double LandMm { get; init; }
+
+    /// <summary>Length of rule: of the middle line of its body; of the cutting edge where the file does not tell the two
+    /// apart.</summary>
+    public required double RuleLengthMm { get; init; }
+
+    /// <summary>Least radius.</summary>
+    public required double LeastRadiusMm { get; init; }
+
+    /// <summary>Least gap in the die, infinite for one cavity.</summary>
+    public required double LeastGapMm { get; init; }
+
+    /// <summary>Least gap between strikes, infinite where clear.</summary>
+    public required double NominalJointMm { get; init; }
+
+    /// <summary>The same at the worst feed and tolerance.</summary>
+    public required double WorstJointMm { get; init; }
+
+    /// <summary>Feed's tolerance.</summary>
+    public required double FeedToleranceMm { get; init; }
+
+    /// <summary>Guide's tolerance.</summary>
+    public required double GuideToleranceMm { get; init; }
+
+    /// <summary>Profile tolerance of the edge.</summary>
+    public required double EdgeProfileMm { get; init; }
+
+    /// <summary>Force.</summary>
+    public required double ForceKn { get; init; }
+
+    /// <summary>Force recomputed from the figures beside it, kN.</summary>
+    public required double ForceFactors { get; init; }
+
+    /// <summary>Length of cutting edge the force is worked out from.</summary>
+    public required double ForceLengthMm { get; init; }
+
+    /// <summary>Length of edge that two cavities share, by their places in the list of cavities, the earlier first; none where no cut
+    /// is common.</summary>
+    public required IReadOnlyDictionary<(int First, int Second), double> CommonCuts { get; init; }
+
     /// <summary>Length of cutting edge, mm; null in files that do not tell it apart from the rule's.</summary>
     public double? EdgeLengthMm { get; init; }
 

@@ -20,7 +20,7 @@ internal static class PanelFigures
         IReadOnlyList<double[]> outline = top.Rows("outline", 2);
         ArcVertex[] arcs = [.. top.Items("arcs").Select(v =>
             new ArcVertex(v.Number("x"), v.Number("y"), double.DegreesToRadians(v.Number("turnDeg"))))];
-        EdgePoint[] edge = [.. top.Rows("edgeMap", 3).Select(p => new EdgePoint(p[0], p[1], p[2], 0))];
+        EdgePoint[] edge = [.. top.Rows("edgeMap", 3).Select(p => new EdgePoint { U = p[0], V = p[1], S = p[2], StretchPercent = 0 })];
         top.Keep(outline.Count > 2, "outline", "has fewer than 3 corners");
         top.Keep(arcs.Length > 2, "arcs", "has fewer than 3 arcs");
         top.Keep(edge.Length > 3, "edgeMap", "has fewer than 4 places");

@@ -55,7 +55,7 @@ internal static class ShopCheck
     private static IEnumerable<string> Strikes(RollLayout layout, LayoutRepeat repeat)
     {
         DieLimit? limit = layout.Rules.Die;
-        StrikeBlock die = repeat.Strike ?? new StrikeBlock(repeat.Panels.Count, [default], 0, 0);
+        StrikeBlock die = repeat.Strike ?? new StrikeBlock { Panels = repeat.Panels.Count, Places = [default], LengthMm = 0, WidthMm = 0 };
         if (die.Panels * die.Places.Count != repeat.Panels.Count)
         {
             yield return Invariant(

@@ -3,16 +3,32 @@ using FeltNest.Layout;
 namespace FeltNest.Rolls.Check;
 
 /// <summary>What a roll plan states, to be checked against its layout and roll.</summary>
-/// <param name="Repeats">Repeats in one strike.</param>
-/// <param name="FeedMm">Feed, mm.</param>
-/// <param name="Panels">Panels of one strike in its frame.</param>
-/// <param name="GuidePlayMm">Greatest shift to either side, mm.</param>
-/// <param name="FromMm">Where whole cloth begins, mm.</param>
-/// <param name="Strikes">Strikes.</param>
-/// <param name="GoodPanels">Good panels of all strikes.</param>
-/// <param name="BackToBackGoodPanels">Good panels of strikes in line from the start.</param>
-/// <param name="LostPanels">Lost panels of all strikes, all causes.</param>
-public sealed record StatedPlan(
-    int Repeats, double FeedMm, IReadOnlyList<PlacedPanel> Panels, double GuidePlayMm, double FromMm, IReadOnlyList<StatedStrike> Strikes,
-    int GoodPanels,
-    int BackToBackGoodPanels, long LostPanels);
+public sealed record StatedPlan
+{
+    /// <summary>Repeats in one strike.</summary>
+    public required int Repeats { get; init; }
+
+    /// <summary>Feed, mm.</summary>
+    public required double FeedMm { get; init; }
+
+    /// <summary>Panels of one strike in its frame.</summary>
+    public required IReadOnlyList<PlacedPanel> Panels { get; init; }
+
+    /// <summary>Greatest shift to either side, mm.</summary>
+    public required double GuidePlayMm { get; init; }
+
+    /// <summary>Where whole cloth begins, mm.</summary>
+    public required double FromMm { get; init; }
+
+    /// <summary>Strikes.</summary>
+    public required IReadOnlyList<StatedStrike> Strikes { get; init; }
+
+    /// <summary>Good panels of all strikes.</summary>
+    public required int GoodPanels { get; init; }
+
+    /// <summary>Good panels of strikes in line from the start.</summary>
+    public required int BackToBackGoodPanels { get; init; }
+
+    /// <summary>Lost panels of all strikes, all causes.</summary>
+    public required long LostPanels { get; init; }
+}

@@ -1,8 +1,17 @@
 namespace FeltNest.Rolls.Check;
 
 /// <summary>A strike as a plan states it.</summary>
-/// <param name="XMm">Where its first cut edge stands, mm.</param>
-/// <param name="ShiftYMm">Move across, mm.</param>
-/// <param name="GoodPanels">Good panels.</param>
-/// <param name="LostPanels">Lost panels.</param>
-public readonly record struct StatedStrike(double XMm, double ShiftYMm, int GoodPanels, int LostPanels);
+public readonly record struct StatedStrike
+{
+    /// <summary>Where its first cut edge stands, mm.</summary>
+    public required double XMm { get; init; }
+
+    /// <summary>Move across, mm.</summary>
+    public required double ShiftYMm { get; init; }
+
+    /// <summary>Good panels.</summary>
+    public required int GoodPanels { get; init; }
+
+    /// <summary>Lost panels.</summary>
+    public required int LostPanels { get; init; }
+}

@@ -14,14 +14,70 @@ public static class RuleTable
 
     private static readonly RuleRow[] Table =
     [
-        new(RuleType.Type1, Quoted(56.0, 59.4), Quoted(65.4, 68.6), Quoted(138, 151), Adult),
-        new(RuleType.Type2, Quoted(56.0, 59.4), Quoted(65.4, 68.6), Quoted(135, 147), Adult),
-        new(RuleType.Type3, Quoted(56.0, 59.4), Quoted(70.0, 73.0), Quoted(135, 147), Adult),
-        new(RuleType.HighAltitude, Quoted(56.0, 59.4), Quoted(65.4, 68.6), Quoted(122, 135), Adult),
-        new(RuleType.Stage1, Memory(47.0, 51.5), Memory(63.0, 68.6), Quoted(120, 135), Stage),
-        new(RuleType.Stage2, Memory(36.0, 46.9), Memory(60.0, 68.6), Quoted(105, 120), Stage),
-        new(RuleType.Stage3Felt, Memory(36.0, 49.0), Memory(70.0, 80.0), Quoted(90, 105), Stage),
-        new(RuleType.Stage3Foam, Memory(25.0, 43.0), Memory(80.0, 90.0), Quoted(85, 105), Stage),
+        new()
+        {
+            Type = RuleType.Type1,
+            MassG = Quoted(56.0, 59.4),
+            DiameterMm = Quoted(65.4, 68.6),
+            ReboundCm = Quoted(138, 151),
+            Source = Adult,
+        },
+        new()
+        {
+            Type = RuleType.Type2,
+            MassG = Quoted(56.0, 59.4),
+            DiameterMm = Quoted(65.4, 68.6),
+            ReboundCm = Quoted(135, 147),
+            Source = Adult,
+        },
+        new()
+        {
+            Type = RuleType.Type3,
+            MassG = Quoted(56.0, 59.4),
+            DiameterMm = Quoted(70.0, 73.0),
+            ReboundCm = Quoted(135, 147),
+            Source = Adult,
+        },
+        new()
+        {
+            Type = RuleType.HighAltitude,
+            MassG = Quoted(56.0, 59.4),
+            DiameterMm = Quoted(65.4, 68.6),
+            ReboundCm = Quoted(122, 135),
+            Source = Adult,
+        },
+        new()
+        {
+            Type = RuleType.Stage1,
+            MassG = Memory(47.0, 51.5),
+            DiameterMm = Memory(63.0, 68.6),
+            ReboundCm = Quoted(120, 135),
+            Source = Stage,
+        },
+        new()
+        {
+            Type = RuleType.Stage2,
+            MassG = Memory(36.0, 46.9),
+            DiameterMm = Memory(60.0, 68.6),
+            ReboundCm = Quoted(105, 120),
+            Source = Stage,
+        },
+        new()
+        {
+            Type = RuleType.Stage3Felt,
+            MassG = Memory(36.0, 49.0),
+            DiameterMm = Memory(70.0, 80.0),
+            ReboundCm = Quoted(90, 105),
+            Source = Stage,
+        },
+        new()
+        {
+            Type = RuleType.Stage3Foam,
+            MassG = Memory(25.0, 43.0),
+            DiameterMm = Memory(80.0, 90.0),
+            ReboundCm = Quoted(85, 105),
+            Source = Stage,
+        },
     ];
 
     /// <summary>All rows.</summary>
@@ -30,7 +86,7 @@ public static class RuleTable
     /// <summary>The row of a type, or null where no rule is asked for.</summary>
     public static RuleRow? Row(RuleType type) => Array.Find(Table, row => row.Type == type);
 
-    private static RuleLimits Quoted(double low, double high) => new(low, high, RuleMark.Quoted);
+    private static RuleLimits Quoted(double low, double high) => new() { Low = low, High = high, Mark = RuleMark.Quoted };
 
-    private static RuleLimits Memory(double low, double high) => new(low, high, RuleMark.Memory);
+    private static RuleLimits Memory(double low, double high) => new() { Low = low, High = high, Mark = RuleMark.Memory };
 }

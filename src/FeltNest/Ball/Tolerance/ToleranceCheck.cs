@@ -37,7 +37,16 @@ public static class ToleranceCheck
     {
         double worst = shares.Sum();
         double root = Math.Sqrt(shares.Sum(share => share * share));
-        return new ToleranceFinding(quantity, value, unit, worst, root, Both(limits, value, worst), Both(limits, value, root));
+        return new ToleranceFinding
+        {
+            Quantity = quantity,
+            Value = value,
+            Unit = unit,
+            WorstCase = worst,
+            RootSumSquare = root,
+            WorstCaseVerdict = Both(limits, value, worst),
+            RootSumSquareVerdict = Both(limits, value, root),
+        };
     }
 
     // The worse of the two ends: a spread is within a rule only as a whole.

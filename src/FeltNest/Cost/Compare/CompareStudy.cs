@@ -86,10 +86,22 @@ public sealed class CompareStudy
         (IReadOnlyList<SweepPoint> sweep, IReadOnlyList<Crossover> crossovers) = WidthSweep.Of(question, lays, ranked, stop);
         IReadOnlyList<LengthValue> values = stop.IsCancellationRequested ? [] : Values(best);
         (IReadOnlyList<RankFlip> flips, IReadOnlyList<CostSwing> swings, IReadOnlyList<GangChoice> gang) = Weighed(ranked);
-        return new Comparison(
-            question, ranked, unanswered, sweep, crossovers, die, die is null ? [] : KeptDie.Widths(die, Widest * 1.1), BreakEvens(ranked),
-            stop.IsCancellationRequested ? [] : values, flips,
-            swings, gang, stop.IsCancellationRequested);
+        return new Comparison
+        {
+            Question = question,
+            Rows = ranked,
+            Unanswered = unanswered,
+            Sweep = sweep,
+            Crossovers = crossovers,
+            Die = die,
+            DropWidths = die is null ? [] : KeptDie.Widths(die, Widest * 1.1),
+            BreakEvens = BreakEvens(ranked),
+            Values = stop.IsCancellationRequested ? [] : values,
+            Flips = flips,
+            Swings = swings,
+            Gang = gang,
+            CutShort = stop.IsCancellationRequested,
+        };
     }
 
     private static FeltPrice? PriceOf(CompareQuestion question, CompareCase item) => item.Offer?.Price ?? question.Costs?.Felt;
@@ -106,12 +118,25 @@ public sealed class CompareStudy
         {
             RollLayout wide = lays.On(offer.WidthMm, item.Trims, stop);
             (FeltAccount felt, CostSheet? cost) = Priced(item, LayPlan.Of(wide));
-            nominal = new NominalWidth(
-                offer.WidthMm, wide.PanelsPerMetre, felt.PerThousandBalls.SquareMetres, cost?.Total);
+            nominal = new NominalWidth
+            {
+                WidthMm = offer.WidthMm,
+                PanelsPerMetre = wide.PanelsPerMetre,
+                SquareMetresPerThousandBalls = felt.PerThousandBalls.SquareMetres,
+                Total = cost?.Total,
+            };
         }
 
-        return new CompareRow(item, 0, layout, YieldAccount.Of(layout), account, sheet, nominal, Kept(item, sheet))
+        return new CompareRow
         {
+            Case = item,
+            Rank = 0,
+            Layout = layout,
+            Yield = YieldAccount.Of(layout),
+            Account = account,
+            Sheet = sheet,
+            Nominal = nominal,
+            Kept = Kept(item, sheet),
             Further = layout.Bands.Count > 1 ? Further(item, layout, sheet) : null,
         };
     }
@@ -129,7 +154,13 @@ public sealed class CompareStudy
         CostSheet? cost = Priced(item, LayPlan.Of(best)).Sheet;
         decimal? saved = cost?.Total - sheet?.Total;
         decimal? price = (sheet?.Die?.Price * layout.Bands.Count) - (cost?.Die?.Price * best.Bands.Count);
-        return new SecondDie(layout.Bands.Count, best.PanelsPerMetre, cost?.Total, saved > Rounding ? price / saved : null);
+        return new SecondDie
+        {
+            Dies = layout.Bands.Count,
+            OneDiePanelsPerMetre = best.PanelsPerMetre,
+            OneDieTotal = cost?.Total,
+            PaysAfterThousandBalls = saved > Rounding ? price / saved : null,
+        };
     }
 
     private (FeltAccount Account, CostSheet? Sheet) Priced(CompareCase item, LayPlan plan, PriceChange? change = null)
@@ -160,14 +191,33 @@ public sealed class CompareStudy
         DropWidth most = fitting.MaxBy(d => (d.PanelsPerMetre, -d.LeastWidthMm))!;
         LayoutRepeat repeat = die.Bands[0].Repeat;
         int panels = (int)Math.Round(most.PanelsPerMetre * repeat.LengthMm / 1000);
-        CutBand band = new(
-            repeat.LengthMm, panels, panels * repeat.Panels.Average(p => die.Parts[p.Part].AreaMm2), item.WidthMm - die.Trims.TotalMm,
-            repeat.Strike?.Places.Count ?? 1);
+        CutBand band = new()
+        {
+            RepeatMm = repeat.LengthMm,
+            Panels = panels,
+            PanelAreaMm2 = panels * repeat.Panels.Average(p => die.Parts[p.Part].AreaMm2),
+            HeightMm = item.WidthMm - die.Trims.TotalMm,
+            StrikesPerRepeat = repeat.Strike?.Places.Count ?? 1,
+        };
         (FeltAccount felt, CostSheet? cost) =
-            Priced(item, new LayPlan(item.WidthMm, die.Trims.TotalMm, item.WidthMm - most.LeastWidthMm, die.Rules.Plies.Count, [band]));
+            Priced(item, new LayPlan
+            {
+                RollWidthMm = item.WidthMm,
+                TrimMm = die.Trims.TotalMm,
+                UnusedEdgeMm = item.WidthMm - most.LeastWidthMm,
+                Plies = die.Rules.Plies.Count,
+                Bands = [band],
+            });
         decimal? saved = cost?.Total - sheet?.Total;
         decimal? after = saved > Rounding ? sheet?.Die?.Price / saved : null;
-        return new KeptDieRow(most.Rows, most.PanelsPerMetre, felt.PerThousandBalls.SquareMetres, cost?.Total, after);
+        return new KeptDieRow
+        {
+            Rows = most.Rows,
+            PanelsPerMetre = most.PanelsPerMetre,
+            SquareMetresPerThousandBalls = felt.PerThousandBalls.SquareMetres,
+            Total = cost?.Total,
+            NewDiePaysAfterThousandBalls = after,
+        };
     }
 
     private (IReadOnlyList<RankFlip> Flips, IReadOnlyList<CostSwing> Swings, IReadOnlyList<GangChoice> Gang) Weighed(CompareRow[] rows)
@@ -207,9 +257,12 @@ public sealed class CompareStudy
         [.. from row in rows
             from other in rows
             where row != other && row.Case.Offer is not null && row.Sheet is not null && other.Sheet is not null
-            select new BreakEven(
-                row.Case.Name, other.Case.Name,
-                row.Sheet!.Price with { Amount = row.Sheet.PriceForTotal(other.Sheet!.Total, CostsOf(question)) })];
+            select new BreakEven
+            {
+                Offer = row.Case.Name,
+                Against = other.Case.Name,
+                Price = row.Sheet!.Price with { Amount = row.Sheet.PriceForTotal(other.Sheet!.Total, CostsOf(question)) },
+            }];
 
     // The best row laid again with a millimetre more or less; what does not fit any more is left out.
     private List<LengthValue> Values(CompareRow best)

@@ -71,15 +71,34 @@ public static class LayAccount
             double metres = roll / balls;
             double squareMetres = metres * plan.RollWidthMm / 1000;
             double Percent(double area) => 100 * area / all;
-            return new FeltAccount(
-                losses.RollLengthM, whole ? repeats : null, left, cut, cut * good,
-                new FeltUsage(metres, squareMetres, squareMetres * massPerAreaGsm / 1000), panelArea * good / balls / 1000,
-                1000 * strikes / plan.Plies / balls, cut * plan.Plies / strikes,
-                new FeltShares(
-                    Percent(panelArea * good), Percent(web), Percent(unused), Percent(plan.TrimMm * roll), Percent(ends * usable),
-                    Percent(remnant), Percent(panelArea * faults),
-                    Percent(panelArea * rejects), Percent(panelArea * unpaired)))
+            return new FeltAccount
             {
+                RollLengthM = losses.RollLengthM,
+                Repeats = whole ? repeats : null,
+                RemnantMm = left,
+                PanelsCut = cut,
+                PanelsGood = cut * good,
+                PerThousandBalls = new FeltUsage
+                {
+                    Metres = metres,
+                    SquareMetres = squareMetres,
+                    Kilograms = squareMetres * massPerAreaGsm / 1000,
+                },
+                NetSquareMetres = panelArea * good / balls / 1000,
+                StrikesPerThousandBalls = 1000 * strikes / plan.Plies / balls,
+                PanelsPerStrike = cut * plan.Plies / strikes,
+                Shares = new FeltShares
+                {
+                    Good = Percent(panelArea * good),
+                    BetweenPanels = Percent(web),
+                    UnusedEdge = Percent(unused),
+                    EdgeTrim = Percent(plan.TrimMm * roll),
+                    RollEnds = Percent(ends * usable),
+                    Remnant = Percent(remnant),
+                    Faults = Percent(panelArea * faults),
+                    Rejects = Percent(panelArea * rejects),
+                    Unpaired = Percent(panelArea * unpaired),
+                },
                 Plies = plan.Plies,
             };
         }

@@ -1,15 +1,29 @@
 namespace FeltNest.Cost.Usage;
 
 /// <summary>What felt and balls are tied by: balls = metres x panels per metre x all of these / 2. Shares are 0 to 1.</summary>
-/// <param name="AreaPerMetre">Width against that of the standard; 1 where felt is counted by the metre.</param>
-/// <param name="Rows">Panels per metre that the width takes, against those of the layout.</param>
-/// <param name="Lay">Panels cut against those that layout and length allow.</param>
-/// <param name="Ends">Metres clear of ends and remnants.</param>
-/// <param name="Faults">Panels cut without a fault.</param>
-/// <param name="Rejects">Of those, panels that passed.</param>
-/// <param name="Pairs">Of those, panels with a partner.</param>
-internal sealed record UsageFactors(double AreaPerMetre, double Rows, double Lay, double Ends, double Faults, double Rejects, double Pairs)
+internal sealed record UsageFactors
 {
+    /// <summary>Width against that of the standard; 1 where felt is counted by the metre.</summary>
+    public required double AreaPerMetre { get; init; }
+
+    /// <summary>Panels per metre that the width takes, against those of the layout.</summary>
+    public required double Rows { get; init; }
+
+    /// <summary>Panels cut against those that layout and length allow.</summary>
+    public required double Lay { get; init; }
+
+    /// <summary>Metres clear of ends and remnants.</summary>
+    public required double Ends { get; init; }
+
+    /// <summary>Panels cut without a fault.</summary>
+    public required double Faults { get; init; }
+
+    /// <summary>Of those, panels that passed.</summary>
+    public required double Rejects { get; init; }
+
+    /// <summary>Of those, panels with a partner.</summary>
+    public required double Pairs { get; init; }
+
     /// <summary>Natural logarithm of what a cause makes the felt grow by.</summary>
     public double LogOf(UsageCause cause) => cause switch
     {

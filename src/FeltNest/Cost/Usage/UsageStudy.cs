@@ -56,12 +56,31 @@ public sealed class UsageStudy
         {
             double more = cause == UsageCause.Price ? 0 : mean * (actual.LogOf(cause) - standard.LogOf(cause));
             decimal? money = cause == UsageCause.Price ? paid - (rate * (decimal)to) : rate * (decimal)more;
-            return new UsagePart(cause, more, 100 * more / from, Kept(money), standard.LostPercent(cause), actual.LostPercent(cause));
+            return new UsagePart
+            {
+                Cause = cause,
+                Quantity = more,
+                Percent = 100 * more / from,
+                Money = Kept(money),
+                Standard = standard.LostPercent(cause),
+                Actual = actual.LostPercent(cause),
+            };
         })];
         UsageRoll[] each = [.. rolls.Select(roll => Roll(roll, standard, account))];
-        return new UsageVariance(
-            question, balls, Unit, allowed, used, allowedCost, paid, price is null ? null : question.Costs!.Currency,
-            Closed(parts, paid - allowedCost), [.. NotRecorded(rolls[0])], each);
+        return new UsageVariance
+        {
+            Question = question,
+            Balls = balls,
+            Unit = Unit,
+            Standard = allowed,
+            Actual = used,
+            StandardCost = allowedCost,
+            ActualCost = paid,
+            Currency = price is null ? null : question.Costs!.Currency,
+            Parts = Closed(parts, paid - allowedCost),
+            NotRecorded = [.. NotRecorded(rolls[0])],
+            Rolls = each,
+        };
     }
 
     private void Require()
@@ -127,8 +146,16 @@ public sealed class UsageStudy
     {
         FeltLosses losses = question.Costs?.Losses ?? FeltLosses.None;
         double ends = account.PanelsCut / (plan.PanelsPerMetre * (account.RollLengthM ?? 1));
-        return new UsageFactors(
-            1, 1, 1, ends, 1 - (losses.FaultPercent / 100), 1 - (losses.RejectPercent / 100), 1 - (losses.UnpairedPercent / 100));
+        return new UsageFactors
+        {
+            AreaPerMetre = 1,
+            Rows = 1,
+            Lay = 1,
+            Ends = ends,
+            Faults = 1 - (losses.FaultPercent / 100),
+            Rejects = 1 - (losses.RejectPercent / 100),
+            Pairs = 1 - (losses.UnpairedPercent / 100),
+        };
     }
 
     private UsageFactors Actual(IReadOnlyList<ActualRoll> rolls, UsageFactors standard)
@@ -144,7 +171,16 @@ public sealed class UsageStudy
         double faults = Share(rolls, r => r.FaultPanels, passed, among: false) ?? standard.Faults;
         double cut = passed / faults;
         double width = Unit == PriceUnit.Metre ? 1 : Used(rolls).SquareMetres / metres / (plan.RollWidthMm / 1000);
-        return new UsageFactors(width, rows, cut / (clear * plan.PanelsPerMetre * rows), clear / metres, faults, rejects, pairs);
+        return new UsageFactors
+        {
+            AreaPerMetre = width,
+            Rows = rows,
+            Lay = cut / (clear * plan.PanelsPerMetre * rows),
+            Ends = clear / metres,
+            Faults = faults,
+            Rejects = rejects,
+            Pairs = pairs,
+        };
     }
 
     // The share that is not lost of a count; null where it was not recorded.
@@ -168,7 +204,12 @@ public sealed class UsageStudy
             squareMetres += roll.Metres * (roll.WidthMm ?? plan.RollWidthMm) / 1000;
         }
 
-        return new FeltUsage(metres, squareMetres, squareMetres * massGsm / 1000);
+        return new FeltUsage
+        {
+            Metres = metres,
+            SquareMetres = squareMetres,
+            Kilograms = squareMetres * massGsm / 1000,
+        };
     }
 
     private decimal? Paid(IReadOnlyList<ActualRoll> rolls) => rolls[0].Price is null
@@ -180,8 +221,14 @@ public sealed class UsageStudy
         double balls = roll.UnpairedPanels is { } alone ? (roll.GoodPanels - alone) / 2.0 : roll.GoodPanels * standard.Pairs / 2;
         FeltUsage used = Used([roll]);
         double allowed = FeltPrice.QuantityOf(Unit, account.PerThousandBalls) * balls / 1000;
-        return new UsageRoll(
-            roll, balls, 100 * RowsOf(roll), Times(used, 1000 / balls), 100 * ((FeltPrice.QuantityOf(Unit, used) / allowed) - 1));
+        return new UsageRoll
+        {
+            Actual = roll,
+            Balls = balls,
+            RowsPercent = 100 * RowsOf(roll),
+            PerThousandBalls = Times(used, 1000 / balls),
+            MorePercent = 100 * ((FeltPrice.QuantityOf(Unit, used) / allowed) - 1),
+        };
     }
 
     private static IEnumerable<UsageCause> NotRecorded(ActualRoll roll)
@@ -205,5 +252,10 @@ public sealed class UsageStudy
     private static double LogMean(double a, double b) => Math.Abs(a - b) < 1e-12 * b ? b : (a - b) / Math.Log(a / b);
 
     private static FeltUsage Times(FeltUsage felt, double factor) =>
-        new(felt.Metres * factor, felt.SquareMetres * factor, felt.Kilograms * factor);
+        new()
+        {
+            Metres = felt.Metres * factor,
+            SquareMetres = felt.SquareMetres * factor,
+            Kilograms = felt.Kilograms * factor,
+        };
 }

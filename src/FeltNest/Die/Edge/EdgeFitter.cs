@@ -56,7 +56,15 @@ public static class EdgeFitter
             }
 
             ArcOutline edge = kept ? ArcOutline.From(source.Vertices) : fitted;
-            DieEdge made = new(edge, [], off, layoutOff, mirrors, halfTurn);
+            DieEdge made = new()
+            {
+                Arcs = edge,
+                Corners = [],
+                OffLayoutMm = off,
+                LayoutOffMm = layoutOff,
+                Mirrors = mirrors,
+                HalfTurn = halfTurn,
+            };
             return made with { Corners = Corners(made.Pieces) };
         }
 

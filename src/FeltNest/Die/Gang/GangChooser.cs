@@ -243,9 +243,22 @@ public static class GangChooser
             .OrderBy(p => Math.Round(p.YMm, 3)).ThenBy(p => p.XMm).Select((p, i) => new DieCavity(i + 1, p))];
         CommonCuts common = request.Order.CommonCut ? CommonCutFinder.Of(cavities, edges, work) : CommonCuts.None;
         Point2 load = LoadCentre(parts, cavities, common);
-        return new DieGang(
-            request.Band, cavities, count.Repeats, feed, count.Places, origin, maxX - minX, maxY - minY, length, width, load,
-            OnBed(request.Press, length, width, load), common);
+        return new DieGang
+        {
+            Band = request.Band,
+            Cavities = cavities,
+            Repeats = count.Repeats,
+            FeedMm = feed,
+            Places = count.Places,
+            Origin = origin,
+            EdgeLengthMm = maxX - minX,
+            EdgeWidthMm = maxY - minY,
+            BoardLengthMm = length,
+            BoardWidthMm = width,
+            LoadCentre = load,
+            BoardCentreOnBed = OnBed(request.Press, length, width, load),
+            Common = common,
+        };
     }
 
     // Centre of the length of rule: every edge, less what two cavities share once.

@@ -63,8 +63,14 @@ internal static class GapFinder
             }
         }
 
-        return new StrikeJoint(nominal.Gap, worst.Gap - edgeProfileMm, feedMm, guideMm, edgeProfileMm, worst.Place)
+        return new StrikeJoint
         {
+            NominalMm = nominal.Gap,
+            WorstMm = worst.Gap - edgeProfileMm,
+            FeedToleranceMm = feedMm,
+            GuideToleranceMm = guideMm,
+            EdgeProfileMm = edgeProfileMm,
+            Place = worst.Place,
             AcrossMm = across.Gap,
             AcrossWorstMm = acrossWorst.Gap - edgeProfileMm,
             BandMm = ToBands(layout, gang.Band),
@@ -188,12 +194,23 @@ internal static class GapFinder
     }
 
     // Corners with their extent, which tells most pairs apart.
-    private sealed record Ring(Point2[] Corners, Point2 Low, Point2 High)
+    private sealed record Ring
     {
-        public static Ring Of(Point2[] corners) =>
-            new(corners, new(corners.Min(p => p.X), corners.Min(p => p.Y)), new(corners.Max(p => p.X), corners.Max(p => p.Y)));
+        public required Point2[] Corners { get; init; }
 
-        public Ring Moved(Point2 by) => new(Array.ConvertAll(Corners, p => p + by), Low + by, High + by);
+        public required Point2 Low { get; init; }
+
+        public required Point2 High { get; init; }
+
+        public static Ring Of(Point2[] corners) =>
+            new()
+            {
+                Corners = corners,
+                Low = new(corners.Min(p => p.X), corners.Min(p => p.Y)),
+                High = new(corners.Max(p => p.X), corners.Max(p => p.Y)),
+            };
+
+        public Ring Moved(Point2 by) => new() { Corners = Array.ConvertAll(Corners, p => p + by), Low = Low + by, High = High + by };
 
         public double LeastAway(Ring other, Point2 play) => Math.Max(
             Math.Max(other.Low.X - High.X, Low.X - other.High.X) - play.X, Math.Max(other.Low.Y - High.Y, Low.Y - other.High.Y) - play.Y);

@@ -14,7 +14,16 @@ public static class DriftLines
                 .Select(g => Line(g.Key.Cavity, g.Key.Ply, [.. g], toleranceMm))
                 .OrderBy(d => d.Cavity)
                 .ThenBy(d => d.Ply, StringComparer.Ordinal)];
-            return new DieLife(name, revision, toleranceMm, ordered, drifts, statedLife, supersededBy);
+            return new DieLife
+            {
+                Name = name,
+                Revision = revision,
+                ToleranceMm = toleranceMm,
+                Readings = ordered,
+                Drifts = drifts,
+                StatedLife = statedLife,
+                SupersededBy = supersededBy,
+            };
         }
     }
 
@@ -26,6 +35,13 @@ public static class DriftLines
         double slope =
             readings.Sum(r => (r.Strikes - meanX) * (r.WorstMm - meanY)) / readings.Sum(r => (r.Strikes - meanX) * (r.Strikes - meanX));
         double start = meanY - (slope * meanX);
-        return new DieDrift(cavity, ply, start, 1000 * slope, slope > 0 ? Math.Max(0, ((toleranceMm / 2) - start) / slope) : null);
+        return new DieDrift
+        {
+            Cavity = cavity,
+            Ply = ply,
+            StartMm = start,
+            PerThousandMm = 1000 * slope,
+            LimitStrikes = slope > 0 ? Math.Max(0, ((toleranceMm / 2) - start) / slope) : null,
+        };
     }
 }

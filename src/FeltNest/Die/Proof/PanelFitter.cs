@@ -49,10 +49,16 @@ public static class PanelFitter
         (Point2 Place, double OffMm)[] off = [.. placed.Select(p => (p, target.Foot(p).Signed))];
         double[] along = [.. placed.Select(p => target.Foot(p).Along).Order()];
         double widest = along.Zip(along.Skip(1).Append(along[0] + outline.Perimeter)).Max(pair => pair.Second - pair.First);
-        return new MeasuredPanel(
-            toleranceMm, off, double.RadiansToDegrees(Math.IEEERemainder(best.Turn, 2 * Math.PI)),
-            Math.Sqrt(off.Average(o => o.OffMm * o.OffMm)), off.Average(o => o.OffMm), widest,
-            behind.Sum < MirrorShare * MirrorShare * best.Sum && best.Sum / points.Count > 0.01);
+        return new MeasuredPanel
+        {
+            ToleranceMm = toleranceMm,
+            Points = off,
+            TurnDeg = double.RadiansToDegrees(Math.IEEERemainder(best.Turn, 2 * Math.PI)),
+            RmsMm = Math.Sqrt(off.Average(o => o.OffMm * o.OffMm)),
+            MeanMm = off.Average(o => o.OffMm),
+            WidestGapMm = widest,
+            Mirrored = behind.Sum < MirrorShare * MirrorShare * best.Sum && best.Sum / points.Count > 0.01,
+        };
     }
 
     // Sizes are compared by the longest distance of any two points, which hardly depends on where points were taken.

@@ -55,7 +55,7 @@ internal static class CommonCutFinder
                 .Select(p => new ArcVertex(p.Start.X, p.Start.Y, p.Turn)), new ArcVertex(end.X, end.Y, 0),
         ];
         line[0] = new ArcVertex(start.X, start.Y, line[0].Turn);
-        return new RuleRun(cavity, other, from, to, line);
+        return new RuleRun { Cavity = cavity, Other = other, FromMm = from, ToMm = to, Line = line };
     }
 
     // The place of a run's end: one that is there already where it is as good as the same.

@@ -1,11 +1,17 @@
 namespace FeltNest.Drawing.Charts;
 
 /// <summary>One axis of a chart: where it begins and ends, and its even steps.</summary>
-/// <param name="Low">Value at its beginning.</param>
-/// <param name="High">Value at its end.</param>
-/// <param name="Step">Distance of two ticks.</param>
-internal readonly record struct ChartAxis(double Low, double High, double Step)
+internal readonly record struct ChartAxis
 {
+    /// <summary>Value at its beginning.</summary>
+    public required double Low { get; init; }
+
+    /// <summary>Value at its end.</summary>
+    public required double High { get; init; }
+
+    /// <summary>Distance of two ticks.</summary>
+    public required double Step { get; init; }
+
     /// <summary>The axis that holds all values, with steps of 1, 2 or 5 times a power of ten, about <paramref name="ticks"/> of
     /// them.</summary>
     public static ChartAxis Around(IEnumerable<double> values, int ticks)
@@ -22,7 +28,7 @@ internal readonly record struct ChartAxis(double Low, double High, double Step)
         const double slack = 1e-9;
         double from = Math.Floor((low / step) + slack) * step;
         double to = Math.Ceiling((high / step) - slack) * step;
-        return new ChartAxis(from, to > from ? to : from + step, step);
+        return new ChartAxis { Low = from, High = to > from ? to : from + step, Step = step };
     }
 
     /// <summary>Values of the ticks.</summary>

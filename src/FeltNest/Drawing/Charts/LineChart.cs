@@ -5,13 +5,23 @@ using FeltNest.Geometry;
 namespace FeltNest.Drawing.Charts;
 
 /// <summary>A line chart: lines over one x axis, each named at its right end, with one place of x marked from top to bottom.</summary>
-/// <param name="Title">Title with the unit of y.</param>
-/// <param name="XTitle">Title with the unit of x.</param>
-/// <param name="X">Places on the x axis.</param>
-/// <param name="Series">Lines.</param>
-/// <param name="MarkX">The place marked, or null.</param>
-internal sealed record LineChart(string Title, string XTitle, IReadOnlyList<double> X, IReadOnlyList<ChartSeries> Series, double? MarkX)
+internal sealed record LineChart
 {
+    /// <summary>Title with the unit of y.</summary>
+    public required string Title { get; init; }
+
+    /// <summary>Title with the unit of x.</summary>
+    public required string XTitle { get; init; }
+
+    /// <summary>Places on the x axis.</summary>
+    public required IReadOnlyList<double> X { get; init; }
+
+    /// <summary>Lines.</summary>
+    public required IReadOnlyList<ChartSeries> Series { get; init; }
+
+    /// <summary>The place marked, or null.</summary>
+    public required double? MarkX { get; init; }
+
     // Room around the plot for title, tick numbers, x title and the names of the lines, mm.
     private const double TopRoom = 8;
     private const double LeftRoom = 16;
@@ -29,27 +39,60 @@ internal sealed record LineChart(string Title, string XTitle, IReadOnlyList<doub
     /// <summary>The marks of the chart in a rectangle of the sheet.</summary>
     public IEnumerable<Mark> Draw(Box frame)
     {
-        Box plot = new(frame.MinX + LeftRoom, frame.MinY + LowRoom, frame.MaxX - RightRoom, frame.MaxY - TopRoom);
+        Box plot = new()
+        {
+            MinX = frame.MinX + LeftRoom,
+            MinY = frame.MinY + LowRoom,
+            MaxX = frame.MaxX - RightRoom,
+            MaxY = frame.MaxY - TopRoom,
+        };
         ChartAxis across = ChartAxis.Around(X, 6);
         ChartAxis up = ChartAxis.Around(Series.SelectMany(s => s.Values), 5);
         Point2 Place(double x, double y) => new(plot.MinX + (across.Share(x) * plot.Width), plot.MinY + (up.Share(y) * plot.Height));
 
-        yield return new TextMark(Title, new Point2(frame.MinX, frame.MaxY - Ink.Label), Ink.Label, Ink.Dark);
+        yield return new TextMark
+        {
+            Text = Title,
+            At = new Point2(frame.MinX, frame.MaxY - Ink.Label),
+            HeightMm = Ink.Label,
+            Colour = Ink.Dark,
+        };
         foreach (double y in up.Ticks())
         {
             Point2 left = Place(across.Low, y);
             yield return new PathMark([Chain.Open(left, Place(across.High, y))], Grid);
-            yield return new TextMark(Text(y, up), left - new Point2(1.5, Ink.Note / 2), Ink.Note, Ink.Soft, TextAnchor.End);
+            yield return new TextMark
+            {
+                Text = Text(y, up),
+                At = left - new Point2(1.5, Ink.Note / 2),
+                HeightMm = Ink.Note,
+                Colour = Ink.Soft,
+                Anchor = TextAnchor.End,
+            };
         }
 
         foreach (double x in across.Ticks())
         {
             Point2 low = Place(x, up.Low);
             yield return new PathMark([Chain.Open(low, low - new Point2(0, Tick))], Ink.Narrow);
-            yield return new TextMark(Text(x, across), low - new Point2(0, Tick + Ink.Note + 1), Ink.Note, Ink.Soft, TextAnchor.Middle);
+            yield return new TextMark
+            {
+                Text = Text(x, across),
+                At = low - new Point2(0, Tick + Ink.Note + 1),
+                HeightMm = Ink.Note,
+                Colour = Ink.Soft,
+                Anchor = TextAnchor.Middle,
+            };
         }
 
-        yield return new TextMark(XTitle, new Point2((plot.MinX + plot.MaxX) / 2, frame.MinY + 1), Ink.Note, Ink.Soft, TextAnchor.Middle);
+        yield return new TextMark
+        {
+            Text = XTitle,
+            At = new Point2((plot.MinX + plot.MaxX) / 2, frame.MinY + 1),
+            HeightMm = Ink.Note,
+            Colour = Ink.Soft,
+            Anchor = TextAnchor.Middle,
+        };
         yield return new PathMark(
             [Chain.Open(new Point2(plot.MinX, plot.MaxY), new Point2(plot.MinX, plot.MinY), new Point2(plot.MaxX, plot.MinY))], Ink.Narrow);
         if (MarkX is { } mark)
@@ -80,7 +123,13 @@ internal sealed record LineChart(string Title, string XTitle, IReadOnlyList<doub
         foreach (ChartSeries line in Series.Where(s => s.Name.Length > 0).OrderBy(s => s.Values[^1]))
         {
             double y = Math.Max(plot.MinY + (up.Share(line.Values[^1]) * plot.Height), free);
-            yield return new TextMark(line.Name, new Point2(plot.MaxX + 2, y - (Ink.Note / 2)), Ink.Note, line.Pen.Colour);
+            yield return new TextMark
+            {
+                Text = line.Name,
+                At = new Point2(plot.MaxX + 2, y - (Ink.Note / 2)),
+                HeightMm = Ink.Note,
+                Colour = line.Pen.Colour,
+            };
             free = y + NameStep;
         }
     }

@@ -6,14 +6,23 @@ using FeltNest.Geometry;
 namespace FeltNest.Drawing.Charts;
 
 /// <summary>A curve over x with single places marked and named above the plot.</summary>
-/// <param name="Title">Title with the unit of y.</param>
-/// <param name="XTitle">Title with the unit of x.</param>
-/// <param name="Curve">Places of the curve, least x first; may be empty.</param>
-/// <param name="Marked">Places marked, with their names.</param>
-/// <param name="Lines">Places of x marked by a dashed line.</param>
-internal sealed record MarkedCurve(
-    string Title, string XTitle, IReadOnlyList<Point2> Curve, IReadOnlyList<(string Name, Point2 At)> Marked, IReadOnlyList<double> Lines)
+internal sealed record MarkedCurve
 {
+    /// <summary>Title with the unit of y.</summary>
+    public required string Title { get; init; }
+
+    /// <summary>Title with the unit of x.</summary>
+    public required string XTitle { get; init; }
+
+    /// <summary>Places of the curve, least x first; may be empty.</summary>
+    public required IReadOnlyList<Point2> Curve { get; init; }
+
+    /// <summary>Places marked, with their names.</summary>
+    public required IReadOnlyList<(string Name, Point2 At)> Marked { get; init; }
+
+    /// <summary>Places of x marked by a dashed line.</summary>
+    public required IReadOnlyList<double> Lines { get; init; }
+
     // Room around the plot for title, tick numbers and x title, and for one line of names above it, mm.
     private const double TitleRoom = 8;
     private const double LeftRoom = 14;
@@ -41,25 +50,52 @@ internal sealed record MarkedCurve(
         double right = frame.MaxX - RightRoom;
         (string Name, Point2 At, double X, int Level)[] names = Levels(x => left + (across.Share(x) * (right - left)), right);
         double top = frame.MaxY - TitleRoom - (names.Length == 0 ? 0 : (names.Max(n => n.Level) + 1) * NameStep);
-        Box plot = new(left, frame.MinY + LowRoom, right, top);
+        Box plot = new() { MinX = left, MinY = frame.MinY + LowRoom, MaxX = right, MaxY = top };
         Point2 Place(Point2 p) => new(plot.MinX + (across.Share(p.X) * plot.Width), plot.MinY + (up.Share(p.Y) * plot.Height));
 
-        yield return new TextMark(Title, new Point2(frame.MinX, frame.MaxY - Ink.Label), Ink.Label, Ink.Dark);
+        yield return new TextMark
+        {
+            Text = Title,
+            At = new Point2(frame.MinX, frame.MaxY - Ink.Label),
+            HeightMm = Ink.Label,
+            Colour = Ink.Dark,
+        };
         foreach (double y in up.Ticks())
         {
             Point2 at = Place(new(across.Low, y));
             yield return new PathMark([Chain.Open(at, Place(new(across.High, y)))], Grid);
-            yield return new TextMark(Text(y, up), at - new Point2(1.5, Ink.Note / 2), Ink.Note, Ink.Soft, TextAnchor.End);
+            yield return new TextMark
+            {
+                Text = Text(y, up),
+                At = at - new Point2(1.5, Ink.Note / 2),
+                HeightMm = Ink.Note,
+                Colour = Ink.Soft,
+                Anchor = TextAnchor.End,
+            };
         }
 
         foreach (double x in across.Ticks())
         {
             Point2 low = Place(new(x, up.Low));
             yield return new PathMark([Chain.Open(low, low - new Point2(0, Tick))], Ink.Narrow);
-            yield return new TextMark(Text(x, across), low - new Point2(0, Tick + Ink.Note + 1), Ink.Note, Ink.Soft, TextAnchor.Middle);
+            yield return new TextMark
+            {
+                Text = Text(x, across),
+                At = low - new Point2(0, Tick + Ink.Note + 1),
+                HeightMm = Ink.Note,
+                Colour = Ink.Soft,
+                Anchor = TextAnchor.Middle,
+            };
         }
 
-        yield return new TextMark(XTitle, new Point2((plot.MinX + plot.MaxX) / 2, frame.MinY + 1), Ink.Note, Ink.Soft, TextAnchor.Middle);
+        yield return new TextMark
+        {
+            Text = XTitle,
+            At = new Point2((plot.MinX + plot.MaxX) / 2, frame.MinY + 1),
+            HeightMm = Ink.Note,
+            Colour = Ink.Soft,
+            Anchor = TextAnchor.Middle,
+        };
         yield return new PathMark(
             [Chain.Open(new Point2(plot.MinX, plot.MaxY), new Point2(plot.MinX, plot.MinY), new Point2(plot.MaxX, plot.MinY))], Ink.Narrow);
         foreach (double x in Lines.Where(x => x >= across.Low && x <= across.High))
@@ -78,7 +114,7 @@ internal sealed record MarkedCurve(
             double foot = top + (level * NameStep) + 1;
             yield return new PathMark([Chain.Open(new Point2(place.X, place.Y), new Point2(place.X, foot - 0.4))], Leader);
             yield return new PathMark([Chain.Circle(place, Dot)], null, Mark);
-            yield return new TextMark(name, new Point2(x, foot), Ink.Note, Mark);
+            yield return new TextMark { Text = name, At = new Point2(x, foot), HeightMm = Ink.Note, Colour = Mark };
         }
     }
 

@@ -31,7 +31,13 @@ internal sealed record StackedBars(
         double scale = (frame.MaxX - SumRoom - left) / Bars.Max(b => b.Values.Sum());
         double step = Math.Min(MostStep, (top - frame.MinY - keyRoom - 2) / Bars.Count);
         double thick = 0.7 * step;
-        yield return new TextMark(Title, new Point2(frame.MinX, frame.MaxY - Ink.Label), Ink.Label, Ink.Dark);
+        yield return new TextMark
+        {
+            Text = Title,
+            At = new Point2(frame.MinX, frame.MaxY - Ink.Label),
+            HeightMm = Ink.Label,
+            Colour = Ink.Dark,
+        };
         for (int i = 0; i < Bars.Count; i++)
         {
             (string name, IReadOnlyList<double> values, string sum) = Bars[i];
@@ -39,27 +45,39 @@ internal sealed record StackedBars(
             double x = left;
             double height = Math.Min(Ink.Note, 0.6 * step);
             double text = y + ((thick - height) / 2);
-            yield return new TextMark(
-                StrokeFont.Fitted(name, height, NameRoom - 3), new Point2(left - 2, text), height, Ink.Dark, TextAnchor.End);
+            yield return new TextMark
+            {
+                Text = StrokeFont.Fitted(name, height, NameRoom - 3),
+                At = new Point2(left - 2, text),
+                HeightMm = height,
+                Colour = Ink.Dark,
+                Anchor = TextAnchor.End,
+            };
             for (int k = 0; k < values.Count; k++)
             {
                 double width = scale * values[k];
                 if (width > 0)
                 {
-                    yield return new PathMark([Chain.Rectangle(new Box(x, y, x + width, y + thick))], null, Parts[k].Colour);
+                    yield return new PathMark([Chain.Rectangle(new Box { MinX = x, MinY = y, MaxX = x + width, MaxY = y + thick })], null, Parts[k].Colour);
                     x += width;
                 }
             }
 
-            yield return new TextMark(sum, new Point2(x + 1.5, text), height, Ink.Dark);
+            yield return new TextMark { Text = sum, At = new Point2(x + 1.5, text), HeightMm = height, Colour = Ink.Dark };
         }
 
         yield return new PathMark([Chain.Open(new Point2(left, top), new Point2(left, top - (Bars.Count * step)))], Ink.Narrow);
         foreach ((string name, Colour colour, double x, int row) in key)
         {
             double y = frame.MinY + keyRoom - ((row + 1) * KeyStep) + 1;
-            yield return new PathMark([Chain.Rectangle(new Box(x, y, x + Swatch, y + Swatch))], null, colour);
-            yield return new TextMark(name, new Point2(x + Swatch + 1.2, y), Ink.Note, Ink.Soft);
+            yield return new PathMark([Chain.Rectangle(new Box { MinX = x, MinY = y, MaxX = x + Swatch, MaxY = y + Swatch })], null, colour);
+            yield return new TextMark
+            {
+                Text = name,
+                At = new Point2(x + Swatch + 1.2, y),
+                HeightMm = Ink.Note,
+                Colour = Ink.Soft,
+            };
         }
     }
 

@@ -74,7 +74,14 @@ internal static class SheetFrame
             low = i == 0 ? from : low;
             (Point2 at, Point2 outward, string name) = place(i, (low + high) / 2);
             Point2 centre = at + (outward * (Off + (Letters / 2)));
-            yield return new TextMark(name, centre - new Point2(0, Letters / 2), Letters, Ink.Dark, TextAnchor.Middle);
+            yield return new TextMark
+            {
+                Text = name,
+                At = centre - new Point2(0, Letters / 2),
+                HeightMm = Letters,
+                Colour = Ink.Dark,
+                Anchor = TextAnchor.Middle,
+            };
             if (i > 0 && i != fields / 2)
             {
                 (Point2 tick, _, _) = place(i, low);

@@ -1,8 +1,17 @@
 namespace FeltNest.Drawing.Frames;
 
 /// <summary>Where a sheet stands in a set.</summary>
-/// <param name="Number">From 1.</param>
-/// <param name="Count">Sheets in the set.</param>
-/// <param name="Scale">Scale as written.</param>
-/// <param name="Part">What it shows, for the supplementary title where none is given.</param>
-public readonly record struct SheetPlace(int Number, int Count, string Scale, string Part);
+public readonly record struct SheetPlace
+{
+    /// <summary>From 1.</summary>
+    public required int Number { get; init; }
+
+    /// <summary>Sheets in the set.</summary>
+    public required int Count { get; init; }
+
+    /// <summary>Scale as written.</summary>
+    public required string Scale { get; init; }
+
+    /// <summary>What it shows, for the supplementary title where none is given.</summary>
+    public required string Part { get; init; }
+}

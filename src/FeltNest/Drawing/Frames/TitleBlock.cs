@@ -44,7 +44,7 @@ internal static class TitleBlock
             double at = x;
             foreach ((string label, string? value, double wide, double high) in rows[r])
             {
-                foreach (Mark mark in Cell(new Box(at, y + (r * Row), at + wide, y + ((r + 1) * Row)), label, value ?? string.Empty, high))
+                foreach (Mark mark in Cell(new Box { MinX = at, MinY = y + (r * Row), MaxX = at + wide, MaxY = y + ((r + 1) * Row) }, label, value ?? string.Empty, high))
                 {
                     yield return mark;
                 }
@@ -53,38 +53,49 @@ internal static class TitleBlock
             }
         }
 
-        Box strip = new(x, y + Height, x + Width, y + Height + Strip);
+        Box strip = new() { MinX = x, MinY = y + Height, MaxX = x + Width, MaxY = y + Height + Strip };
         yield return new PathMark([Chain.Rectangle(strip)], Ink.Wide);
-        foreach (Mark mark in Cell(new Box(x, strip.MinY, x + 36, strip.MaxY), "scale", $"SCALE {place.Scale}", Ink.Label))
+        foreach (Mark mark in Cell(new Box { MinX = x, MinY = strip.MinY, MaxX = x + 36, MaxY = strip.MaxY }, "scale", $"SCALE {place.Scale}", Ink.Label))
         {
             yield return mark;
         }
 
         foreach (Mark mark in Cell(
-            new Box(x + 36, strip.MinY, x + 120, strip.MaxY), "general tolerances of board and plate",
+            new Box { MinX = x + 36, MinY = strip.MinY, MaxX = x + 120, MaxY = strip.MaxY }, "general tolerances of board and plate",
             $"ISO 2768-{order.Tolerances.General}; lengths in mm", Ink.Note))
         {
             yield return mark;
         }
 
         foreach (Mark mark in Cell(
-            new Box(x + 120, strip.MinY, x + Width, strip.MaxY), "projection", order.ThirdAngle ? "third angle" : "first angle", Ink.Note)
+            new Box { MinX = x + 120, MinY = strip.MinY, MaxX = x + Width, MaxY = strip.MaxY }, "projection", order.ThirdAngle ? "third angle" : "first angle", Ink.Note)
             .Concat(Cone(new Point2(x + 154, strip.MinY + 4.5), order.ThirdAngle)))
         {
             yield return mark;
         }
 
-        yield return new PathMark([Chain.Rectangle(new Box(x, y, x + Width, y + Height))], Ink.Wide);
+        yield return new PathMark([Chain.Rectangle(new Box { MinX = x, MinY = y, MaxX = x + Width, MaxY = y + Height })], Ink.Wide);
     }
 
     private static IEnumerable<Mark> Cell(Box box, string label, string value, double high)
     {
         yield return new PathMark([Chain.Rectangle(box)], Ink.Narrow);
-        yield return new TextMark(label, new Point2(box.MinX + 1.5, box.MaxY - 1.2 - Ink.Note), Ink.Note, Ink.Soft);
+        yield return new TextMark
+        {
+            Text = label,
+            At = new Point2(box.MinX + 1.5, box.MaxY - 1.2 - Ink.Note),
+            HeightMm = Ink.Note,
+            Colour = Ink.Soft,
+        };
         if (value.Length > 0)
         {
-            yield return new TextMark(
-                StrokeFont.Fitted(value, high, box.Width - 3), new Point2(box.MinX + 1.5, box.MinY + 1.4), high, Ink.Dark);
+            yield return new TextMark
+            {
+                Text = StrokeFont.Fitted(value, high, box.Width - 3),
+                At = new Point2(box.MinX + 1.5, box.MinY + 1.4),
+                HeightMm = high,
+                Colour = Ink.Dark,
+            };
         }
     }
 

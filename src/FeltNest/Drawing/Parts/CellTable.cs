@@ -43,7 +43,14 @@ internal static class CellTable
                 if (cell.Length > 0)
                 {
                     marks.Add(
-                        new TextMark(StrokeFont.Fitted(cell, Ink.Note, width - 1), new Point2(right, y), Ink.Note, colour, TextAnchor.End));
+                        new TextMark
+                        {
+                            Text = StrokeFont.Fitted(cell, Ink.Note, width - 1),
+                            At = new Point2(right, y),
+                            HeightMm = Ink.Note,
+                            Colour = colour,
+                            Anchor = TextAnchor.End,
+                        });
                 }
             }
 

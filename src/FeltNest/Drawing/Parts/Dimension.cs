@@ -32,8 +32,21 @@ internal static class Dimension
         }
 
         yield return tight
-            ? new TextMark(text, new Point2(to.X + (3 * Head), y - (height / 2)), height, Ink.Dark)
-            : new TextMark(text, new Point2((from.X + to.X) / 2, y + Room), height, Ink.Dark, TextAnchor.Middle);
+            ? new TextMark
+            {
+                Text = text,
+                At = new Point2(to.X + (3 * Head), y - (height / 2)),
+                HeightMm = height,
+                Colour = Ink.Dark,
+            }
+            : new TextMark
+            {
+                Text = text,
+                At = new Point2((from.X + to.X) / 2, y + Room),
+                HeightMm = height,
+                Colour = Ink.Dark,
+                Anchor = TextAnchor.Middle,
+            };
     }
 
     /// <summary>An upright dimension at <paramref name="x"/> between two points.</summary>
@@ -55,8 +68,23 @@ internal static class Dimension
         }
 
         yield return tight
-            ? new TextMark(text, new Point2(x - Room - Head, ((from.Y + to.Y) / 2) - (height / 2)), height, Ink.Dark, TextAnchor.End)
-            : new TextMark(text, new Point2(x - Room, (from.Y + to.Y) / 2), height, Ink.Dark, TextAnchor.Middle, Math.PI / 2);
+            ? new TextMark
+            {
+                Text = text,
+                At = new Point2(x - Room - Head, ((from.Y + to.Y) / 2) - (height / 2)),
+                HeightMm = height,
+                Colour = Ink.Dark,
+                Anchor = TextAnchor.End,
+            }
+            : new TextMark
+            {
+                Text = text,
+                At = new Point2(x - Room, (from.Y + to.Y) / 2),
+                HeightMm = height,
+                Colour = Ink.Dark,
+                Anchor = TextAnchor.Middle,
+                Angle = Math.PI / 2,
+            };
     }
 
     private static double StrokeWidth(string text, double height) => Lettering.StrokeFont.Width(text, height);

@@ -26,14 +26,33 @@ internal static class FigureTable
             y -= LineStep + (i > 0 && IsHeading(lines[i]) ? HeadingRoom : 0);
             if (IsHeading(lines[i]))
             {
-                yield return new TextMark(StrokeFont.Fitted(name, Ink.Note, width), new Point2(topLeft.X, y), Ink.Note, Ink.Dark);
+                yield return new TextMark
+                {
+                    Text = StrokeFont.Fitted(name, Ink.Note, width),
+                    At = new Point2(topLeft.X, y),
+                    HeightMm = Ink.Note,
+                    Colour = Ink.Dark,
+                };
                 yield return new PathMark([Chain.Open(new Point2(topLeft.X, y - 1), new Point2(topLeft.X + width, y - 1))], Ink.Narrow);
                 continue;
             }
 
             double room = width - StrokeFont.Width(value, Ink.Note) - 3;
-            yield return new TextMark(StrokeFont.Fitted(name, Ink.Note, room), new Point2(topLeft.X, y), Ink.Note, Ink.Soft);
-            yield return new TextMark(value, new Point2(topLeft.X + width, y), Ink.Note, Ink.Dark, TextAnchor.End);
+            yield return new TextMark
+            {
+                Text = StrokeFont.Fitted(name, Ink.Note, room),
+                At = new Point2(topLeft.X, y),
+                HeightMm = Ink.Note,
+                Colour = Ink.Soft,
+            };
+            yield return new TextMark
+            {
+                Text = value,
+                At = new Point2(topLeft.X + width, y),
+                HeightMm = Ink.Note,
+                Colour = Ink.Dark,
+                Anchor = TextAnchor.End,
+            };
         }
     }
 

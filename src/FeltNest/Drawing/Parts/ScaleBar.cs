@@ -20,12 +20,29 @@ internal static class ScaleBar
         yield return new PathMark(
             [
                 .. Enumerable.Range(0, Parts / 2)
-                    .Select(k => Chain.Rectangle(new Box(at.X + (2 * k * step), at.Y, at.X + ((2 * k) + 1) * step, at.Y + Height))),
+                    .Select(k => Chain.Rectangle(new Box
+                    {
+                        MinX = at.X + (2 * k * step),
+                        MinY = at.Y,
+                        MaxX = at.X + ((2 * k) + 1) * step,
+                        MaxY = at.Y + Height,
+                    })),
             ], null, Ink.Dark);
-        yield return new PathMark([Chain.Rectangle(new Box(at.X, at.Y, at.X + (Parts * step), at.Y + Height))], Ink.Narrow);
-        yield return new TextMark("0", new Point2(at.X, at.Y + Height + 1.2), Ink.Note, Ink.Dark, TextAnchor.Middle);
-        yield return new TextMark(
-            realMm.ToString("0.##", CultureInfo.InvariantCulture) + " mm", new Point2(at.X + (Parts * step) + 2.5, at.Y - 0.4), Ink.Note,
-            Ink.Dark);
+        yield return new PathMark([Chain.Rectangle(new Box { MinX = at.X, MinY = at.Y, MaxX = at.X + (Parts * step), MaxY = at.Y + Height })], Ink.Narrow);
+        yield return new TextMark
+        {
+            Text = "0",
+            At = new Point2(at.X, at.Y + Height + 1.2),
+            HeightMm = Ink.Note,
+            Colour = Ink.Dark,
+            Anchor = TextAnchor.Middle,
+        };
+        yield return new TextMark
+        {
+            Text = realMm.ToString("0.##", CultureInfo.InvariantCulture) + " mm",
+            At = new Point2(at.X + (Parts * step) + 2.5, at.Y - 0.4),
+            HeightMm = Ink.Note,
+            Colour = Ink.Dark,
+        };
     }
 }

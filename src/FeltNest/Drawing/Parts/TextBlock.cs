@@ -20,7 +20,7 @@ internal static class TextBlock
         foreach (string line in paragraphs.SelectMany(p => Wrapped(p, width)))
         {
             y -= LineStep;
-            yield return new TextMark(line, new Point2(topLeft.X, y), Ink.Note, Ink.Dark);
+            yield return new TextMark { Text = line, At = new Point2(topLeft.X, y), HeightMm = Ink.Note, Colour = Ink.Dark };
         }
     }
 

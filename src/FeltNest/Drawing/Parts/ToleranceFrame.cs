@@ -29,8 +29,8 @@ internal static class ToleranceFrame
         double near = knee.X + (side * Shelf);
         double left = leftward ? near - High - Wide(tolerance) : near;
         double low = knee.Y - (High / 2);
-        Box symbol = new(left, low, left + High, low + High);
-        Box value = new(left + High, low, left + High + Wide(tolerance), low + High);
+        Box symbol = new() { MinX = left, MinY = low, MaxX = left + High, MaxY = low + High };
+        Box value = new() { MinX = left + High, MinY = low, MaxX = left + High + Wide(tolerance), MaxY = low + High };
         yield return new PathMark([Chain.Rectangle(symbol), Chain.Rectangle(value)], Ink.Narrow);
 
         // The symbol is half a circle, open below.
@@ -39,8 +39,14 @@ internal static class ToleranceFrame
         yield return new PathMark(
             [new Chain([new ArcVertex(middle.X + radius, middle.Y, Math.PI), new ArcVertex(middle.X - radius, middle.Y, 0)], false)],
             new Pen(Letters / 10, Ink.Dark));
-        yield return new TextMark(
-            tolerance, new Point2(value.MinX + (value.Width / 2), knee.Y - (Letters / 2)), Letters, Ink.Dark, TextAnchor.Middle);
+        yield return new TextMark
+        {
+            Text = tolerance,
+            At = new Point2(value.MinX + (value.Width / 2), knee.Y - (Letters / 2)),
+            HeightMm = Letters,
+            Colour = Ink.Dark,
+            Anchor = TextAnchor.Middle,
+        };
         yield return new PathMark([Chain.Open(tip, knee, new Point2(near, knee.Y)), Chain.Circle(knee, AllRound)], Ink.Narrow);
         yield return Arrows.Head(knee, tip, Head, Ink.Dark);
     }

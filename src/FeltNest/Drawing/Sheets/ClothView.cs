@@ -118,7 +118,13 @@ internal sealed class ClothView
     /// <summary>Cloth and edge trims under the panels.</summary>
     public IEnumerable<Mark> Ground(Point2 corner)
     {
-        Box all = new(corner.X, corner.Y, corner.X + PaperWidth, corner.Y + PaperHeight);
+        Box all = new()
+        {
+            MinX = corner.X,
+            MinY = corner.Y,
+            MaxX = corner.X + PaperWidth,
+            MaxY = corner.Y + PaperHeight,
+        };
         yield return new PathMark([Chain.Rectangle(all)], null, Ink.Cloth);
         double lower = layout.Trims.LowerMm * Scale;
         double upper = layout.Trims.UpperMm * Scale;

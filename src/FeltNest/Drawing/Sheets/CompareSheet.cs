@@ -39,11 +39,18 @@ public static class CompareSheet
         Mark[] marks =
         [
             new GroupMark("title", [.. Title(title, comparison)]),
-            new GroupMark("waste", [.. Waste(comparison).Draw(new Box(Margin, half + (Room / 2), Width - Margin, high))]),
-            new GroupMark("bars", [.. Bars(comparison).Draw(new Box(Margin, Margin, Width - Margin, half - (Room / 2)))]),
+            new GroupMark("waste", [.. Waste(comparison).Draw(new Box { MinX = Margin, MinY = half + (Room / 2), MaxX = Width - Margin, MaxY = high })]),
+            new GroupMark("bars", [.. Bars(comparison).Draw(new Box { MinX = Margin, MinY = Margin, MaxX = Width - Margin, MaxY = half - (Room / 2) })]),
         ];
-        return new Sheet(
-            title, "Waste of the layout against roll width, and bars of what a thousand good balls cost or use.", Width, Height, [], marks);
+        return new Sheet
+        {
+            Title = title,
+            Description = "Waste of the layout against roll width, and bars of what a thousand good balls cost or use.",
+            WidthMm = Width,
+            HeightMm = Height,
+            Symbols = [],
+            Marks = marks,
+        };
     }
 
     private static MarkedCurve Waste(Comparison comparison)
@@ -54,15 +61,17 @@ public static class CompareSheet
                 $"line: parallel rows, a die designed for each width, edge {comparison.Question.Lay.Trims.TotalMm / 2:0.#} mm")
             : string.Empty;
         string lines = comparison.Crossovers.Count > 0 ? "; dashed: number of rows changes" : string.Empty;
-        return new MarkedCurve(
-            "Waste of the layout, % of the full width",
-            $"width the layout is for, mm{(curve.Length > 0 ? $"   ({curve}{lines})" : string.Empty)}",
-            [.. comparison.Sweep.Select(p => new Point2(p.WidthMm, p.WastePercent))],
-            [
+        return new MarkedCurve
+        {
+            Title = "Waste of the layout, % of the full width",
+            XTitle = $"width the layout is for, mm{(curve.Length > 0 ? $"   ({curve}{lines})" : string.Empty)}",
+            Curve = [.. comparison.Sweep.Select(p => new Point2(p.WidthMm, p.WastePercent))],
+            Marked = [
                 .. named.Select(r =>
                     (StrokeFont.Fitted($"{r.Rank}  {r.Case.Name}", Ink.Note, 60), new Point2(r.Case.WidthMm, r.Yield.WastePercent))),
             ],
-            [.. comparison.Crossovers.Select(c => c.WidthMm)]);
+            Lines = [.. comparison.Crossovers.Select(c => c.WidthMm)],
+        };
     }
 
     private static StackedBars Bars(Comparison comparison)
@@ -107,15 +116,25 @@ public static class CompareSheet
     private static IEnumerable<Mark> Title(string title, Comparison comparison)
     {
         const double top = Height - Margin;
-        yield return new TextMark(
-            StrokeFont.Fitted(title, Ink.Title, Width - (2 * Margin)), new Point2(Margin, top - Ink.Title), Ink.Title, Ink.Dark);
+        yield return new TextMark
+        {
+            Text = StrokeFont.Fitted(title, Ink.Title, Width - (2 * Margin)),
+            At = new Point2(Margin, top - Ink.Title),
+            HeightMm = Ink.Title,
+            Colour = Ink.Dark,
+        };
         string words = string.Create(
             CultureInfo.InvariantCulture,
             $"gap {comparison.Question.Lay.GapMm:0.##} mm, rows {EnumWord.Of(comparison.Question.Lay.Rules.Rows)}   "
                 + $"{comparison.Question.Costs?.Name ?? "no costs file"}   best: {comparison.Best.Case.Name}"
                 + $"{(comparison.CutShort ? "   cut short" : string.Empty)}");
-        yield return new TextMark(
-            StrokeFont.Fitted(words, Ink.Note, Width - (2 * Margin)), new Point2(Margin, top - 12), Ink.Note, Ink.Soft);
+        yield return new TextMark
+        {
+            Text = StrokeFont.Fitted(words, Ink.Note, Width - (2 * Margin)),
+            At = new Point2(Margin, top - 12),
+            HeightMm = Ink.Note,
+            Colour = Ink.Soft,
+        };
         yield return new PathMark([Chain.Open(new Point2(Margin, top - 15), new Point2(Width - Margin, top - 15))], Ink.Wide);
     }
 }

@@ -73,11 +73,23 @@ internal sealed class LayoutDetail
             (scale, words) = Scales[^1];
         }
 
-        Box window = new(topLeft.X, topLeft.Y - HeadHigh - WindowHigh, topLeft.X + width, topLeft.Y - HeadHigh);
+        Box window = new()
+        {
+            MinX = topLeft.X,
+            MinY = topLeft.Y - HeadHigh - WindowHigh,
+            MaxX = topLeft.X + width,
+            MaxY = topLeft.Y - HeadHigh,
+        };
         Point2 centre = new((window.MinX + window.MaxX) / 2, (window.MinY + window.MaxY) / 2);
         Point2 Paper(Point2 p) => centre + ((p - middle) * scale);
 
-        yield return new TextMark($"Detail, SCALE {words}: tilt to the warp, gap", topLeft + new Point2(0, -Ink.Note), Ink.Note, Ink.Dark);
+        yield return new TextMark
+        {
+            Text = $"Detail, SCALE {words}: tilt to the warp, gap",
+            At = topLeft + new Point2(0, -Ink.Note),
+            HeightMm = Ink.Note,
+            Colour = Ink.Dark,
+        };
         Point2 place = Paper(new Point2(own.XMm, own.YMm));
         yield return new GroupMark(
             "detail-window",
@@ -121,7 +133,7 @@ internal sealed class LayoutDetail
         }
 
         Point2 label = centre + new Point2(radius + 4.5, 0) + new Point2(0, -Ink.Note / 2);
-        foreach (Mark mark in Patched(new TextMark(words, label, Ink.Note, Ink.Dark)))
+        foreach (Mark mark in Patched(new TextMark { Text = words, At = label, HeightMm = Ink.Note, Colour = Ink.Dark }))
         {
             yield return mark;
         }
@@ -154,7 +166,7 @@ internal sealed class LayoutDetail
         Point2 at = end + (unit * (tail + 1.5));
         TextAnchor anchor = unit.X < -0.3 ? TextAnchor.End : unit.X > 0.3 ? TextAnchor.Start : TextAnchor.Middle;
         Point2 place = at + new Point2(0, unit.Y < -0.3 ? -Ink.Note : unit.Y < 0.3 ? -Ink.Note / 2 : 0);
-        return new TextMark(words, place, Ink.Note, Ink.Dark, anchor);
+        return new TextMark { Text = words, At = place, HeightMm = Ink.Note, Colour = Ink.Dark, Anchor = anchor };
     }
 
     // A label on a patch of its own, so that no line runs through it.
@@ -169,7 +181,13 @@ internal sealed class LayoutDetail
         const double rim = 0.7;
         double width = StrokeFont.Width(label.Text, label.HeightMm);
         double left = label.At.X - (label.Anchor switch { TextAnchor.Start => 0, TextAnchor.End => width, _ => width / 2 });
-        return new Box(left - rim, label.At.Y - rim, left + width + rim, label.At.Y + label.HeightMm + rim);
+        return new Box
+        {
+            MinX = left - rim,
+            MinY = label.At.Y - rim,
+            MaxX = left + width + rim,
+            MaxY = label.At.Y + label.HeightMm + rim,
+        };
     }
 
     private static bool Inside(Box box, Box window) =>

@@ -27,10 +27,21 @@ internal static class LayoutDimensions
                 new Point2(corner.X, corner.Y + lower), new Point2(corner.X, corner.Y + width - upper), corner.X - 9,
                 Mm(layout.UsableWidthMm), Ink.Note));
             marks.Add(
-                new TextMark(Mm(layout.Trims.LowerMm), new Point2(right + 2, corner.Y + (lower / 2) - (Ink.Note / 2)), Ink.Note, Ink.Dark));
+                new TextMark
+                {
+                    Text = Mm(layout.Trims.LowerMm),
+                    At = new Point2(right + 2, corner.Y + (lower / 2) - (Ink.Note / 2)),
+                    HeightMm = Ink.Note,
+                    Colour = Ink.Dark,
+                });
             marks.Add(
-                new TextMark(
-                    Mm(layout.Trims.UpperMm), new Point2(right + 2, corner.Y + width - (upper / 2) - (Ink.Note / 2)), Ink.Note, Ink.Dark));
+                new TextMark
+                {
+                    Text = Mm(layout.Trims.UpperMm),
+                    At = new Point2(right + 2, corner.Y + width - (upper / 2) - (Ink.Note / 2)),
+                    HeightMm = Ink.Note,
+                    Colour = Ink.Dark,
+                });
         }
 
         marks.AddRange(RepeatLength(layout, view, corner));
@@ -71,8 +82,15 @@ internal static class LayoutDimensions
             yield return mark;
         }
 
-        yield return new TextMark(
-            $"row step {Mm(rows[1] - rows[0])}", new Point2(x + 3.5, to.Y + 3), Ink.Note, Ink.Dark, TextAnchor.Start, Math.PI / 2);
+        yield return new TextMark
+        {
+            Text = $"row step {Mm(rows[1] - rows[0])}",
+            At = new Point2(x + 3.5, to.Y + 3),
+            HeightMm = Ink.Note,
+            Colour = Ink.Dark,
+            Anchor = TextAnchor.Start,
+            Angle = Math.PI / 2,
+        };
     }
 
     private static IEnumerable<double> Distinct(IEnumerable<double> sorted)

@@ -38,7 +38,13 @@ public static class LayoutSheet
             new GroupMark("title", [.. Title(layout, view, width, height - Margin)]),
             new GroupMark("cloth", [.. view.Ground(corner)]),
             new GroupMark(
-                "panels", [.. view.Panels(corner, symbols)], new Box(corner.X, corner.Y, corner.X + clothWide, corner.Y + clothHigh)),
+                "panels", [.. view.Panels(corner, symbols)], new Box
+                {
+                    MinX = corner.X,
+                    MinY = corner.Y,
+                    MaxX = corner.X + clothWide,
+                    MaxY = corner.Y + clothHigh,
+                }),
             new GroupMark("cloth-edge", [.. view.Edges(corner)]),
             new GroupMark("dimensions", [.. LayoutDimensions.Draw(layout, view, corner)]),
             new GroupMark("directions", [.. Directions(layout, new Point2(corner.X, corner.Y - LowRoom + 3))]),
@@ -50,7 +56,15 @@ public static class LayoutSheet
             CultureInfo.InvariantCulture,
             $"{yields.PanelsPerMetre:0.00} panels per metre on a roll {layout.RollWidthMm:0.#} mm wide, gap {layout.GapMm:0.##} mm, "
                 + $"waste {yields.WastePercent:0.00} % of the full roll width. One repeat is coloured, its copies are pale.");
-        return new Sheet($"Layout of {layout.Parts[0].Name}", words, width, height, symbols, marks);
+        return new Sheet
+        {
+            Title = $"Layout of {layout.Parts[0].Name}",
+            Description = words,
+            WidthMm = width,
+            HeightMm = height,
+            Symbols = symbols,
+            Marks = marks,
+        };
     }
 
     private static IEnumerable<Mark> Title(RollLayout layout, ClothView view, double width, double top)
@@ -58,9 +72,21 @@ public static class LayoutSheet
         double room = width - (2 * Margin);
         string name = string.Create(
             CultureInfo.InvariantCulture, $"Layout: {string.Join(" and ", layout.Parts.Select(p => p.Name))} on {layout.RollWidthMm:0.##} mm");
-        yield return new TextMark(StrokeFont.Fitted(name, Ink.Title, room), new Point2(Margin, top - Ink.Title), Ink.Title, Ink.Dark);
+        yield return new TextMark
+        {
+            Text = StrokeFont.Fitted(name, Ink.Title, room),
+            At = new Point2(Margin, top - Ink.Title),
+            HeightMm = Ink.Title,
+            Colour = Ink.Dark,
+        };
         string words = $"seen from the nap side   SCALE {view.ScaleWords}   mm   one repeat coloured, copies pale";
-        yield return new TextMark(StrokeFont.Fitted(words, Ink.Note, room), new Point2(Margin, top - 12), Ink.Note, Ink.Soft);
+        yield return new TextMark
+        {
+            Text = StrokeFont.Fitted(words, Ink.Note, room),
+            At = new Point2(Margin, top - 12),
+            HeightMm = Ink.Note,
+            Colour = Ink.Soft,
+        };
         yield return new PathMark([Chain.Open(new Point2(Margin, top - 15), new Point2(width - Margin, top - 15))], Ink.Wide);
     }
 
@@ -73,7 +99,13 @@ public static class LayoutSheet
             yield return mark;
         }
 
-        yield return new TextMark("warp, feed", at + new Point2(length + text, -1.2), Ink.Note, Ink.Dark);
+        yield return new TextMark
+        {
+            Text = "warp, feed",
+            At = at + new Point2(length + text, -1.2),
+            HeightMm = Ink.Note,
+            Colour = Ink.Dark,
+        };
         Point2 nap = at + new Point2(0, -6);
         foreach (Mark mark in Arrows.Line(nap, nap + new Point2(length, 0), Ink.Narrow, 3, both: !layout.Rules.OneWay))
         {
@@ -81,6 +113,12 @@ public static class LayoutSheet
         }
 
         string words = layout.Rules.OneWay ? "nap, one way" : "nap, either way (half-turns allowed)";
-        yield return new TextMark(words, nap + new Point2(length + text, -1.2), Ink.Note, Ink.Dark);
+        yield return new TextMark
+        {
+            Text = words,
+            At = nap + new Point2(length + text, -1.2),
+            HeightMm = Ink.Note,
+            Colour = Ink.Dark,
+        };
     }
 }

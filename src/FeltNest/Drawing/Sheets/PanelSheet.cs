@@ -76,22 +76,39 @@ public static class PanelSheet
         ]));
         string shape = string.Create(
             CultureInfo.InvariantCulture, $"{panel.LengthMm:0.00} mm long, {panel.WidthMm:0.00} mm wide, waist {panel.WaistMm:0.00} mm");
-        return new Sheet(
-            $"Flat panel of {ball.Name}", $"Cut outline true to size, {shape}, with maps of the greater and the lesser principal strain.",
-            width, height, [], marks);
+        return new Sheet
+        {
+            Title = $"Flat panel of {ball.Name}",
+            Description = $"Cut outline true to size, {shape}, with maps of the greater and the lesser principal strain.",
+            WidthMm = width,
+            HeightMm = height,
+            Symbols = [],
+            Marks = marks,
+        };
     }
 
     private static IEnumerable<Mark> Title(BallSpec ball, FlatPanel panel, double top, double width)
     {
         double room = width - (2 * Margin);
-        yield return new TextMark(
-            StrokeFont.Fitted($"Flat panel: {ball.Name}", Ink.Title, room), new Point2(Margin, top - Ink.Title), Ink.Title, Ink.Dark);
+        yield return new TextMark
+        {
+            Text = StrokeFont.Fitted($"Flat panel: {ball.Name}", Ink.Title, room),
+            At = new Point2(Margin, top - Ink.Title),
+            HeightMm = Ink.Title,
+            Colour = Ink.Dark,
+        };
         string edge = ball.Panel.Flattening == FlatteningMethod.Elastic ? $", edge {EnumWord.Of(ball.Panel.Edge)}" : string.Empty;
         string words = string.Create(
             CultureInfo.InvariantCulture,
             $"seen from the nap side   SCALE 1:1   mm   {EnumWord.Of(ball.Panel.Flattening)}{edge}   seam "
                 + $"{EnumWord.Of(ball.Seam.Curve)}, waist {panel.Sphere.WaistMm:0.##}");
-        yield return new TextMark(StrokeFont.Fitted(words, Ink.Note, room), new Point2(Margin, top - 12), Ink.Note, Ink.Soft);
+        yield return new TextMark
+        {
+            Text = StrokeFont.Fitted(words, Ink.Note, room),
+            At = new Point2(Margin, top - 12),
+            HeightMm = Ink.Note,
+            Colour = Ink.Soft,
+        };
         yield return new PathMark([Chain.Open(new Point2(Margin, top - 15), new Point2(width - Margin, top - 15))], Ink.Wide);
     }
 
@@ -133,7 +150,7 @@ public static class PanelSheet
     {
         if (ball.Panel.WarpAngleDeg is not { } design)
         {
-            yield return new TextMark("warp: any direction", at, Ink.Note, Ink.Dark);
+            yield return new TextMark { Text = "warp: any direction", At = at, HeightMm = Ink.Note, Colour = Ink.Dark };
             yield break;
         }
 
@@ -147,9 +164,13 @@ public static class PanelSheet
             yield return mark;
         }
 
-        yield return new TextMark(
-            string.Create(CultureInfo.InvariantCulture, $"warp; panel laid at {design:0.##}\u00B0 to it"),
-            at + new Point2((2 * half) + 4, 0), Ink.Note, Ink.Dark);
+        yield return new TextMark
+        {
+            Text = string.Create(CultureInfo.InvariantCulture, $"warp; panel laid at {design:0.##}\u00B0 to it"),
+            At = at + new Point2((2 * half) + 4, 0),
+            HeightMm = Ink.Note,
+            Colour = Ink.Dark,
+        };
     }
 
     private static GroupMark MapView(
@@ -165,7 +186,14 @@ public static class PanelSheet
         Pen ring = new(0.3, Ink.Dark);
         return new GroupMark(id,
         [
-            new TextMark(range, new Point2(centreX, top - Ink.Note - 1), Ink.Note, Ink.Dark, TextAnchor.Middle),
+            new TextMark
+            {
+                Text = range,
+                At = new Point2(centreX, top - Ink.Note - 1),
+                HeightMm = Ink.Note,
+                Colour = Ink.Dark,
+                Anchor = TextAnchor.Middle,
+            },
             .. map.Bands(pick, scale, at),
             new PathMark([new Chain(panel.Arcs.Vertices, true).Placed(1, 0, at)], Ink.Narrow),
             new PathMark([Chain.Circle(at + most.Place, mark)], ring, Ink.Cloth),
@@ -173,7 +201,7 @@ public static class PanelSheet
         ]);
     }
 
-    private static Box Around(Point2 p, double half) => new(p.X - half, p.Y - half, p.X + half, p.Y + half);
+    private static Box Around(Point2 p, double half) => new() { MinX = p.X - half, MinY = p.Y - half, MaxX = p.X + half, MaxY = p.Y + half };
 
     private static Point2 Extreme(Outline outline, Func<Point2, double> direction) => outline.Points.MaxBy(direction);
 

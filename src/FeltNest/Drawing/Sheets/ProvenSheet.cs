@@ -44,7 +44,15 @@ public static class ProvenSheet
             new GroupMark("scale-bar", [.. ScaleBar.Draw(new Point2(Margin + 4, Margin + 16), 100, 1)]),
             new GroupMark("finding", [.. Finding(fit, factor, width)]),
         ];
-        return new Sheet($"{fit.Ball.Name} fitted to {outline}", fit.Weakest, width, height, [], marks);
+        return new Sheet
+        {
+            Title = $"{fit.Ball.Name} fitted to {outline}",
+            Description = fit.Weakest,
+            WidthMm = width,
+            HeightMm = height,
+            Symbols = [],
+            Marks = marks,
+        };
     }
 
     private static IEnumerable<Mark> Overlay(ProvenFit fit, Point2 at, int factor)
@@ -56,7 +64,14 @@ public static class ProvenSheet
         Point2 place = at + greatest.Place;
         yield return new PathMark([Chain.Circle(place, 1.5)], new Pen(0.3, Clay));
         string words = string.Create(CultureInfo.InvariantCulture, $"{greatest.OffMm:+0.00;-0.00;0.00} mm");
-        yield return new TextMark(words, place - (greatest.Outward * 8) - new Point2(0, Ink.Note / 2), Ink.Note, Clay, TextAnchor.Middle);
+        yield return new TextMark
+        {
+            Text = words,
+            At = place - (greatest.Outward * 8) - new Point2(0, Ink.Note / 2),
+            HeightMm = Ink.Note,
+            Colour = Clay,
+            Anchor = TextAnchor.Middle,
+        };
     }
 
     private static List<(string Name, string Value)> Figures(ProvenFit fit)
@@ -96,11 +111,20 @@ public static class ProvenSheet
     {
         double top = height - Margin;
         double room = width - (2 * Margin);
-        yield return new TextMark(
-            StrokeFont.Fitted($"Proven panel: {outline}", Ink.Title, room), new Point2(Margin, top - Ink.Title), Ink.Title, Ink.Dark);
-        yield return new TextMark(
-            StrokeFont.Fitted($"fitted by {fit.Ball.Name}   seen from the nap side   SCALE 1:1   mm", Ink.Note, room),
-            new Point2(Margin, top - 12), Ink.Note, Ink.Soft);
+        yield return new TextMark
+        {
+            Text = StrokeFont.Fitted($"Proven panel: {outline}", Ink.Title, room),
+            At = new Point2(Margin, top - Ink.Title),
+            HeightMm = Ink.Title,
+            Colour = Ink.Dark,
+        };
+        yield return new TextMark
+        {
+            Text = StrokeFont.Fitted($"fitted by {fit.Ball.Name}   seen from the nap side   SCALE 1:1   mm", Ink.Note, room),
+            At = new Point2(Margin, top - 12),
+            HeightMm = Ink.Note,
+            Colour = Ink.Soft,
+        };
         yield return new PathMark([Chain.Open(new Point2(Margin, top - 15), new Point2(width - Margin, top - 15))], Ink.Wide);
     }
 
@@ -109,11 +133,20 @@ public static class ProvenSheet
         string enlarged = factor == 1
             ? "difference true to size"
             : string.Create(CultureInfo.InvariantCulture, $"its distance from the panel drawn {factor} times too large");
-        yield return new TextMark(
-            StrokeFont.Fitted(
+        yield return new TextMark
+        {
+            Text = StrokeFont.Fitted(
                 $"Dark: fitted panel. Brown: measured outline, {enlarged}; the ring marks the greatest.", Ink.Note, width - (2 * Margin)),
-                new Point2(Margin, Margin + 5), Ink.Note, Ink.Dark);
-        yield return new TextMark(
-            StrokeFont.Fitted(fit.Weakest, Ink.Note, width - (2 * Margin)), new Point2(Margin, Margin), Ink.Note, Ink.Dark);
+            At = new Point2(Margin, Margin + 5),
+            HeightMm = Ink.Note,
+            Colour = Ink.Dark,
+        };
+        yield return new TextMark
+        {
+            Text = StrokeFont.Fitted(fit.Weakest, Ink.Note, width - (2 * Margin)),
+            At = new Point2(Margin, Margin),
+            HeightMm = Ink.Note,
+            Colour = Ink.Dark,
+        };
     }
 }

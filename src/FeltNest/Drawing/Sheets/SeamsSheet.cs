@@ -59,8 +59,15 @@ public static class SeamsSheet
             new GroupMark("scale-bar", [.. ScaleBar.Draw(new Point2(Margin + 4, Margin + table + 4), 100, 1)]),
             new GroupMark("table", [.. Table(comparison, Margin + table - 8)]),
         ];
-        return new Sheet(
-            $"Seams of {comparison.Ball.Name}", "flat panels of the seam families over each other, true to size", width, height, [], marks);
+        return new Sheet
+        {
+            Title = $"Seams of {comparison.Ball.Name}",
+            Description = "flat panels of the seam families over each other, true to size",
+            WidthMm = width,
+            HeightMm = height,
+            Symbols = [],
+            Marks = marks,
+        };
     }
 
     private static string N(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
@@ -73,8 +80,22 @@ public static class SeamsSheet
         foreach ((string head, string unit, double wide, _) in Columns)
         {
             right += wide;
-            yield return new TextMark(head, new Point2(right, top - 3), Ink.Note, Ink.Dark, TextAnchor.End);
-            yield return new TextMark(unit, new Point2(right, top - 7), Ink.Note, Ink.Soft, TextAnchor.End);
+            yield return new TextMark
+            {
+                Text = head,
+                At = new Point2(right, top - 3),
+                HeightMm = Ink.Note,
+                Colour = Ink.Dark,
+                Anchor = TextAnchor.End,
+            };
+            yield return new TextMark
+            {
+                Text = unit,
+                At = new Point2(right, top - 7),
+                HeightMm = Ink.Note,
+                Colour = Ink.Soft,
+                Anchor = TextAnchor.End,
+            };
         }
 
         yield return new PathMark([Chain.Open(new Point2(Margin, top - 9), new Point2(right, top - 9))], Ink.Narrow);
@@ -83,12 +104,25 @@ public static class SeamsSheet
             SeamEntry entry = comparison.Entries[i];
             double y = top - HeadRoom - (i * LineStep) - 2;
             yield return new PathMark([Chain.Open(new Point2(Margin, y + 1.2), new Point2(Margin + 14, y + 1.2))], Pens[i]);
-            yield return new TextMark(EnumWord.Of(entry.Ball.Seam.Curve), new Point2(name, y), Ink.Note, Pens[i].Colour);
+            yield return new TextMark
+            {
+                Text = EnumWord.Of(entry.Ball.Seam.Curve),
+                At = new Point2(name, y),
+                HeightMm = Ink.Note,
+                Colour = Pens[i].Colour,
+            };
             right = values;
             foreach ((_, _, double wide, Func<SeamEntry, string> value) in Columns)
             {
                 right += wide;
-                yield return new TextMark(value(entry), new Point2(right, y), Ink.Note, Ink.Dark, TextAnchor.End);
+                yield return new TextMark
+                {
+                    Text = value(entry),
+                    At = new Point2(right, y),
+                    HeightMm = Ink.Note,
+                    Colour = Ink.Dark,
+                    Anchor = TextAnchor.End,
+                };
             }
         }
     }
@@ -97,16 +131,26 @@ public static class SeamsSheet
     {
         double top = height - Margin;
         double room = width - (2 * Margin);
-        yield return new TextMark(
-            StrokeFont.Fitted($"Seams side by side: {comparison.Ball.Name}", Ink.Title, room), new Point2(Margin, top - Ink.Title),
-            Ink.Title, Ink.Dark);
+        yield return new TextMark
+        {
+            Text = StrokeFont.Fitted($"Seams side by side: {comparison.Ball.Name}", Ink.Title, room),
+            At = new Point2(Margin, top - Ink.Title),
+            HeightMm = Ink.Title,
+            Colour = Ink.Dark,
+        };
         string words = string.Create(
             CultureInfo.InvariantCulture,
             $"flat panels as cut, SCALE 1:1, mm   waist {comparison.WaistMm:0.##} mm on the sphere   "
                 + $"{EnumWord.Of(comparison.Ball.Panel.Flattening)}, edge {EnumWord.Of(comparison.Ball.Panel.Edge)}   roll "
                 + $"{comparison.Roll.RollWidthMm:0.##} mm, gap {comparison.Roll.GapMm:0.##} mm"
                 + $"{(comparison.CutShort ? "   cut short" : string.Empty)}");
-        yield return new TextMark(StrokeFont.Fitted(words, Ink.Note, room), new Point2(Margin, top - 12), Ink.Note, Ink.Soft);
+        yield return new TextMark
+        {
+            Text = StrokeFont.Fitted(words, Ink.Note, room),
+            At = new Point2(Margin, top - 12),
+            HeightMm = Ink.Note,
+            Colour = Ink.Soft,
+        };
         yield return new PathMark([Chain.Open(new Point2(Margin, top - 15), new Point2(width - Margin, top - 15))], Ink.Wide);
     }
 }

@@ -33,7 +33,14 @@ public static class WaistSheet
         double high = Height - Margin - TitleRoom;
         double half = (low + high) / 2;
         LineChart Chart(string title, params ChartSeries[] series) =>
-            new(title, "waist on the fitted sphere, mm", waists, series, study.Best?.WaistMm);
+            new()
+            {
+                Title = title,
+                XTitle = "waist on the fitted sphere, mm",
+                X = waists,
+                Series = series,
+                MarkX = study.Best?.WaistMm,
+            };
         ChartSeries Line(string name, Colour colour, Func<WaistPoint, double> pick) =>
             new(name, [.. study.Points.Select(pick)], new Pen(0.5, colour));
         ChartSeries Limit(string name, Colour colour, double value) =>
@@ -53,29 +60,46 @@ public static class WaistSheet
         Mark[] marks =
         [
             new GroupMark("title", [.. Title(study)]),
-            new GroupMark("strain", [.. strain.Draw(new Box(Margin, half + (Room / 2), middle - (Room / 2), high))]),
-            new GroupMark("felt", [.. felt.Draw(new Box(middle + (Room / 2), half + (Room / 2), Width - Margin, high))]),
-            new GroupMark("area", [.. area.Draw(new Box(Margin, low, middle - (Room / 2), half - (Room / 2)))]),
-            new GroupMark("seam", [.. seam.Draw(new Box(middle + (Room / 2), low, Width - Margin, half - (Room / 2)))]),
+            new GroupMark("strain", [.. strain.Draw(new Box { MinX = Margin, MinY = half + (Room / 2), MaxX = middle - (Room / 2), MaxY = high })]),
+            new GroupMark("felt", [.. felt.Draw(new Box { MinX = middle + (Room / 2), MinY = half + (Room / 2), MaxX = Width - Margin, MaxY = high })]),
+            new GroupMark("area", [.. area.Draw(new Box { MinX = Margin, MinY = low, MaxX = middle - (Room / 2), MaxY = half - (Room / 2) })]),
+            new GroupMark("seam", [.. seam.Draw(new Box { MinX = middle + (Room / 2), MinY = low, MaxX = Width - Margin, MaxY = half - (Room / 2) })]),
             new GroupMark("finding", [.. Finding(study)]),
         ];
-        return new Sheet($"Waist of {study.Ball.Name}", study.Finding, Width, Height, [], marks);
+        return new Sheet
+        {
+            Title = $"Waist of {study.Ball.Name}",
+            Description = study.Finding,
+            WidthMm = Width,
+            HeightMm = Height,
+            Symbols = [],
+            Marks = marks,
+        };
     }
 
     private static IEnumerable<Mark> Title(WaistTradeOff study)
     {
         LayoutRequest roll = study.Roll;
         const double top = Height - Margin;
-        yield return new TextMark(
-            StrokeFont.Fitted($"Choosing the waist: {study.Ball.Name}", Ink.Title, Width - (2 * Margin)),
-            new Point2(Margin, top - Ink.Title), Ink.Title, Ink.Dark);
+        yield return new TextMark
+        {
+            Text = StrokeFont.Fitted($"Choosing the waist: {study.Ball.Name}", Ink.Title, Width - (2 * Margin)),
+            At = new Point2(Margin, top - Ink.Title),
+            HeightMm = Ink.Title,
+            Colour = Ink.Dark,
+        };
         string words = string.Create(
             CultureInfo.InvariantCulture,
             $"roll {roll.RollWidthMm:0.##} mm, edge {roll.Trims.LowerMm:0.##} mm, gap {roll.GapMm:0.##} mm, rows "
                 + $"{EnumWord.Of(roll.Rules.Rows)}   {EnumWord.Of(study.Ball.Panel.Flattening)}, edge "
                 + $"{EnumWord.Of(study.Ball.Panel.Edge)}{(study.CutShort ? "   cut short" : string.Empty)}");
-        yield return new TextMark(
-            StrokeFont.Fitted(words, Ink.Note, Width - (2 * Margin)), new Point2(Margin, top - 12), Ink.Note, Ink.Soft);
+        yield return new TextMark
+        {
+            Text = StrokeFont.Fitted(words, Ink.Note, Width - (2 * Margin)),
+            At = new Point2(Margin, top - 12),
+            HeightMm = Ink.Note,
+            Colour = Ink.Soft,
+        };
         yield return new PathMark([Chain.Open(new Point2(Margin, top - 15), new Point2(Width - Margin, top - 15))], Ink.Wide);
     }
 
@@ -84,12 +108,22 @@ public static class WaistSheet
         string head = study.Best is null
             ? study.Finding
             : string.Create(CultureInfo.InvariantCulture, $"Dashed: waist {study.Best.WaistMm:0.###} mm, chosen because:");
-        yield return new TextMark(
-            StrokeFont.Fitted(head, Ink.Note, Width - (2 * Margin)), new Point2(Margin, Margin + 5), Ink.Note, Ink.Dark);
+        yield return new TextMark
+        {
+            Text = StrokeFont.Fitted(head, Ink.Note, Width - (2 * Margin)),
+            At = new Point2(Margin, Margin + 5),
+            HeightMm = Ink.Note,
+            Colour = Ink.Dark,
+        };
         if (study.Best is not null)
         {
-            yield return new TextMark(
-                StrokeFont.Fitted(study.Rule, Ink.Note, Width - (2 * Margin)), new Point2(Margin, Margin), Ink.Note, Ink.Dark);
+            yield return new TextMark
+            {
+                Text = StrokeFont.Fitted(study.Rule, Ink.Note, Width - (2 * Margin)),
+                At = new Point2(Margin, Margin),
+                HeightMm = Ink.Note,
+                Colour = Ink.Dark,
+            };
         }
     }
 }

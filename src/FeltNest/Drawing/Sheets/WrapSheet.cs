@@ -42,10 +42,23 @@ public static class WrapSheet
             new GroupMark(
                 "from-the-side", [.. View("seen across the waist", new Point2(Margin + 120, middle), edge, copy, p => (p.X, p.Z, -p.Y))]),
             new GroupMark("figures", [.. FigureTable.Draw(new Point2(Margin + 172, high - 4), Width - (2 * Margin) - 172, Figures(wrap))]),
-            new GroupMark("gap", [.. Gap(wrap).Draw(new Box(Margin, Margin, Width - Margin, middle - (radius * scale) - 12))]),
+            new GroupMark("gap", [.. Gap(wrap).Draw(new Box
+            {
+                MinX = Margin,
+                MinY = Margin,
+                MaxX = Width - Margin,
+                MaxY = middle - (radius * scale) - 12,
+            })]),
         ];
-        return new Sheet(
-            $"Wrap of {outline} on {ball.Name}", "the edge on the sphere and the gap two copies leave", Width, Height, [], marks);
+        return new Sheet
+        {
+            Title = $"Wrap of {outline} on {ball.Name}",
+            Description = "the edge on the sphere and the gap two copies leave",
+            WidthMm = Width,
+            HeightMm = Height,
+            Symbols = [],
+            Marks = marks,
+        };
 
         // Near half of each edge in full, far half dashed.
         IEnumerable<Mark> View(
@@ -65,7 +78,14 @@ public static class WrapSheet
                 }
             }
 
-            yield return new TextMark(title, at - new Point2(0, (radius * scale) + 5), Ink.Note, Ink.Soft, TextAnchor.Middle);
+            yield return new TextMark
+            {
+                Text = title,
+                At = at - new Point2(0, (radius * scale) + 5),
+                HeightMm = Ink.Note,
+                Colour = Ink.Soft,
+                Anchor = TextAnchor.Middle,
+            };
 
             IEnumerable<Chain> Runs(IReadOnlyList<SpherePoint> line, bool near)
             {
@@ -97,12 +117,17 @@ public static class WrapSheet
             .. wrap.EdgeFree.Gaps.Select((gap, i) => (100.0 * i / wrap.EdgeFree.Gaps.Count, gap)).Where(g => double.IsFinite(g.gap)),
         ];
         double[] places = [.. met.Select(g => g.Place)];
-        return new LineChart(
-            "Gap between the two edges, mm (below 0: overlap)", "place along the edge from the waist, % of its stations", places,
-            [
+        return new LineChart
+        {
+            Title = "Gap between the two edges, mm (below 0: overlap)",
+            XTitle = "place along the edge from the waist, % of its stations",
+            X = places,
+            Series = [
                 new ChartSeries("gap", [.. met.Select(g => g.Gap)], First, Level: true),
                 new ChartSeries("closed", [.. places.Select(_ => 0.0)], Level, Level: true),
-            ], null);
+            ],
+            MarkX = null,
+        };
     }
 
     private static List<(string Name, string Value)> Figures(WrapResult wrap)
@@ -135,15 +160,24 @@ public static class WrapSheet
     private static IEnumerable<Mark> Title(BallSpec ball, string outline)
     {
         const double top = Height - Margin;
-        yield return new TextMark(
-            StrokeFont.Fitted($"Wrap: {outline}", Ink.Title, Width - (2 * Margin)), new Point2(Margin, top - Ink.Title), Ink.Title,
-            Ink.Dark);
+        yield return new TextMark
+        {
+            Text = StrokeFont.Fitted($"Wrap: {outline}", Ink.Title, Width - (2 * Margin)),
+            At = new Point2(Margin, top - Ink.Title),
+            HeightMm = Ink.Title,
+            Colour = Ink.Dark,
+        };
         string words = string.Create(
             CultureInfo.InvariantCulture,
             $"on {ball.Name}, fitted sphere of radius {ball.FittedRadiusMm:0.00} mm, edge free; far side dashed; two copies in two "
                 + $"colours");
-        yield return new TextMark(
-            StrokeFont.Fitted(words, Ink.Note, Width - (2 * Margin)), new Point2(Margin, top - 12), Ink.Note, Ink.Soft);
+        yield return new TextMark
+        {
+            Text = StrokeFont.Fitted(words, Ink.Note, Width - (2 * Margin)),
+            At = new Point2(Margin, top - 12),
+            HeightMm = Ink.Note,
+            Colour = Ink.Soft,
+        };
         yield return new PathMark([Chain.Open(new Point2(Margin, top - 15), new Point2(Width - Margin, top - 15))], Ink.Wide);
     }
 }

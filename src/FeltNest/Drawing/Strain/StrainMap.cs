@@ -76,22 +76,48 @@ internal sealed class StrainMap
         for (int band = -scale.Bands; band < scale.Bands; band++)
         {
             double x = at.X + ((band + scale.Bands) * step);
-            yield return new PathMark([Chain.Rectangle(new Box(x, at.Y, x + step, at.Y + height))], null, scale.OfBand(band));
+            yield return new PathMark([Chain.Rectangle(new Box { MinX = x, MinY = at.Y, MaxX = x + step, MaxY = at.Y + height })], null, scale.OfBand(band));
         }
 
-        yield return new PathMark([Chain.Rectangle(new Box(at.X, at.Y, at.X + width, at.Y + height))], Ink.Narrow);
+        yield return new PathMark([Chain.Rectangle(new Box { MinX = at.X, MinY = at.Y, MaxX = at.X + width, MaxY = at.Y + height })], Ink.Narrow);
         for (int edge = -scale.Bands; edge <= scale.Bands; edge++)
         {
             double x = at.X + ((edge + scale.Bands) * step);
             yield return new PathMark([Chain.Open(new Point2(x, at.Y), new Point2(x, at.Y - 1.2))], Ink.Narrow);
             string number = (edge * scale.Step).ToString("+0.##;-0.##;0", CultureInfo.InvariantCulture);
-            yield return new TextMark(number, new Point2(x, at.Y - 5), Ink.Note, Ink.Dark, TextAnchor.Middle);
+            yield return new TextMark
+            {
+                Text = number,
+                At = new Point2(x, at.Y - 5),
+                HeightMm = Ink.Note,
+                Colour = Ink.Dark,
+                Anchor = TextAnchor.Middle,
+            };
         }
 
-        yield return new TextMark("compressed", new Point2(at.X, at.Y + height + 1.5), Ink.Note, Ink.Dark);
-        yield return new TextMark("stretched", new Point2(at.X + width, at.Y + height + 1.5), Ink.Note, Ink.Dark, TextAnchor.End);
-        yield return new TextMark(
-            "per cent of flat length", new Point2(at.X + (width / 2), at.Y + height + 1.5), Ink.Note, Ink.Soft, TextAnchor.Middle);
+        yield return new TextMark
+        {
+            Text = "compressed",
+            At = new Point2(at.X, at.Y + height + 1.5),
+            HeightMm = Ink.Note,
+            Colour = Ink.Dark,
+        };
+        yield return new TextMark
+        {
+            Text = "stretched",
+            At = new Point2(at.X + width, at.Y + height + 1.5),
+            HeightMm = Ink.Note,
+            Colour = Ink.Dark,
+            Anchor = TextAnchor.End,
+        };
+        yield return new TextMark
+        {
+            Text = "per cent of flat length",
+            At = new Point2(at.X + (width / 2), at.Y + height + 1.5),
+            HeightMm = Ink.Note,
+            Colour = Ink.Soft,
+            Anchor = TextAnchor.Middle,
+        };
     }
 
     private int Node(int ring, int spoke) => ring == 0 ? 0 : 1 + ((ring - 1) * field.Spokes) + (spoke % field.Spokes);

@@ -1,10 +1,14 @@
 namespace FeltNest.Files.Balls;
 
 /// <summary>One field of a ball file that is given beside the file and goes before it.</summary>
-/// <param name="Field">Path of the field as in the file, such as <c>core.outerDiameterMm</c>.</param>
-/// <param name="Value">The value as text: a number, or a word where the field takes one.</param>
-public sealed record BallChange(string Field, string Value)
+public sealed record BallChange
 {
+    /// <summary>Path of the field as in the file, such as <c>core.outerDiameterMm</c>.</summary>
+    public required string Field { get; init; }
+
+    /// <summary>The value as text: a number, or a word where the field takes one.</summary>
+    public required string Value { get; init; }
+
     /// <summary>Path of the core's diameter.</summary>
     public const string CoreField = "core.outerDiameterMm";
 

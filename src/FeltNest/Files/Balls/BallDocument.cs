@@ -10,7 +10,7 @@ internal static class BallDocument
     private static readonly FieldSet Fields = new();
 
     /// <summary>The document.</summary>
-    public static readonly Document Document = new(SchemaName.Ball, "Ball specification", Fields);
+    public static readonly Document Document = new() { Schema = SchemaName.Ball, Title = "Ball specification", Fields = Fields };
 
     public static readonly TextField Name = Fields.Add(new TextField("name", "shown on results"));
     public static readonly EnumField<RuleType> RuleType = Fields.Add(new EnumField<RuleType>("ruleType"));

@@ -50,43 +50,56 @@ public static class BallReader
         JsonFields cement = top.Object(Cement);
         JsonFields panel = top.Object(BallDocument.Panel);
         string changed = string.Concat(changes.Where(change => change.Field != Name.Name).Select(change => $", {change.TradeWords}"));
-        return new BallSpec(
-            top.Text(Name) + changed,
-            top.Word(BallDocument.RuleType),
-            new CoreSpec(core.Number(CoreFields.OuterDiameterMm), core.Number(CoreFields.MassG)),
-            new CementSpec(cement.Number(CementFields.ThicknessMm), cement.Number(CementFields.MassPerAreaGsm)),
-            FeltOf(top.Object(Felt)),
-            BallSeam.Of(top, path),
-            new PanelSpec(panel.Word(PanelFields.Flattening), panel.Word(PanelFields.Edge), panel.NumberOr(PanelFields.WarpAngleDeg))
+        return new BallSpec
+        {
+            Name = top.Text(Name) + changed,
+            RuleType = top.Word(BallDocument.RuleType),
+            Core = new CoreSpec
+            {
+                OuterDiameterMm = core.Number(CoreFields.OuterDiameterMm),
+                MassG = core.Number(CoreFields.MassG),
+            },
+            Cement = new CementSpec
+            {
+                ThicknessMm = cement.Number(CementFields.ThicknessMm),
+                MassPerAreaGsm = cement.Number(CementFields.MassPerAreaGsm),
+            },
+            Felt = FeltOf(top.Object(Felt)),
+            Seam = BallSeam.Of(top, path),
+            Panel = new PanelSpec(panel.Word(PanelFields.Flattening), panel.Word(PanelFields.Edge), panel.NumberOr(PanelFields.WarpAngleDeg))
             {
                 DieOffsetMm = panel.Number(PanelFields.DieOffsetMm),
-            })
-        {
+            },
             Tolerances = top.OptionalObject(Tolerances) is { } off ? Off(off) : null,
         };
     }
 
-    private static ToleranceSpec Off(JsonFields off) => new(
-        off.Number(TolerancesFields.CoreDiameterMm), off.Number(TolerancesFields.CoreMassG),
-        off.Number(TolerancesFields.CementThicknessMm), off.Number(TolerancesFields.CementMassPerAreaGsm),
-        off.Number(TolerancesFields.FeltFinishedThicknessMm), off.Number(TolerancesFields.FeltMassPerAreaGsm));
-
-    private static FeltSpec FeltOf(JsonFields felt) => new(
-        felt.Text(FeltFields.Name),
-        felt.Word(FeltFields.Construction),
-        felt.Number(FeltFields.ThicknessMm),
-        felt.Number(FeltFields.FinishedThicknessMm),
-        felt.Number(FeltFields.MassPerAreaGsm),
-        felt.Number(FeltFields.WarpModulusNPerMm),
-        felt.Number(FeltFields.WeftModulusNPerMm),
-        felt.Number(FeltFields.ShearModulusNPerMm),
-        felt.Number(FeltFields.Poisson),
-        felt.Number(FeltFields.NeutralLayer),
-        felt.Number(FeltFields.MaxStretchPercent),
-        felt.Number(FeltFields.MaxEdgeCompressionPercent),
-        felt.Number(FeltFields.CureShrinkWarpPercent),
-        felt.Number(FeltFields.CureShrinkWeftPercent))
+    private static ToleranceSpec Off(JsonFields off) => new()
     {
+        CoreDiameterMm = off.Number(TolerancesFields.CoreDiameterMm),
+        CoreMassG = off.Number(TolerancesFields.CoreMassG),
+        CementThicknessMm = off.Number(TolerancesFields.CementThicknessMm),
+        CementMassPerAreaGsm = off.Number(TolerancesFields.CementMassPerAreaGsm),
+        FeltFinishedThicknessMm = off.Number(TolerancesFields.FeltFinishedThicknessMm),
+        FeltMassPerAreaGsm = off.Number(TolerancesFields.FeltMassPerAreaGsm),
+    };
+
+    private static FeltSpec FeltOf(JsonFields felt) => new()
+    {
+        Name = felt.Text(FeltFields.Name),
+        Construction = felt.Word(FeltFields.Construction),
+        ThicknessMm = felt.Number(FeltFields.ThicknessMm),
+        FinishedThicknessMm = felt.Number(FeltFields.FinishedThicknessMm),
+        MassPerAreaGsm = felt.Number(FeltFields.MassPerAreaGsm),
+        WarpModulusNPerMm = felt.Number(FeltFields.WarpModulusNPerMm),
+        WeftModulusNPerMm = felt.Number(FeltFields.WeftModulusNPerMm),
+        ShearModulusNPerMm = felt.Number(FeltFields.ShearModulusNPerMm),
+        Poisson = felt.Number(FeltFields.Poisson),
+        NeutralLayer = felt.Number(FeltFields.NeutralLayer),
+        MaxStretchPercent = felt.Number(FeltFields.MaxStretchPercent),
+        MaxEdgeCompressionPercent = felt.Number(FeltFields.MaxEdgeCompressionPercent),
+        CureShrinkWarpPercent = felt.Number(FeltFields.CureShrinkWarpPercent),
+        CureShrinkWeftPercent = felt.Number(FeltFields.CureShrinkWeftPercent),
         ApplicationStretchWarpPercent = felt.Number(FeltFields.ApplicationStretchWarpPercent),
         ApplicationStretchWeftPercent = felt.Number(FeltFields.ApplicationStretchWeftPercent),
     };

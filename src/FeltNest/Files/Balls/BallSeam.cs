@@ -25,7 +25,12 @@ internal static class BallSeam
                     : $"has no place beside seam.curve {EnumWord.Of(curve)}: leave it out, or say points there");
         }
 
-        SeamSpec spec = new(curve, given ? 0 : seam.Number(SeamFields.WaistMm), seam.Number(SeamFields.SeamGapMm));
+        SeamSpec spec = new()
+        {
+            Curve = curve,
+            WaistMm = given ? 0 : seam.Number(SeamFields.WaistMm),
+            SeamGapMm = seam.Number(SeamFields.SeamGapMm),
+        };
         return given
             ? spec with { Points = [.. JsonShapes.SpacePoints(seam, SeamFields.Points, file).Select(p => new SeamPoint(p.X, p.Y, p.Z))] }
             : spec;

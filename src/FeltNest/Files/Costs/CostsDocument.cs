@@ -12,7 +12,7 @@ internal static class CostsDocument
     private static readonly FieldSet Fields = new();
 
     /// <summary>The document.</summary>
-    public static readonly Document Document = new(SchemaName.Costs, "Costs of a shop", Fields);
+    public static readonly Document Document = new() { Schema = SchemaName.Costs, Title = "Costs of a shop", Fields = Fields };
 
     public static readonly TextField Name = Fields.Add(new TextField("name", "shown on results"));
     public static readonly CurrencyField Currency = Fields.Add(

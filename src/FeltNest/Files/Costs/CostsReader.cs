@@ -35,13 +35,21 @@ public sealed class CostsReader
         }
 
         JsonFields? felt = FeltOf(top);
-        return new CostInputs(
-            top.Text(Name), currency, RatesOf(top, currency), Losses(top.Object(Roll), strike), Price(felt, currency),
-            (double?)Optional(felt, FeltFields.MassPerAreaGsm),
-            recovery is null ? null : Decimal(recovery, RecoveryFields.PricePerKg),
-            Optional(strike, StrikeFields.Price), DieOf(top.OptionalObject(CostsDocument.Die)), SetUpOf(top.OptionalObject(SetUp)),
-            Optional(strike, StrikeFields.BoardPrice), Optional(top, HandlingPerThousandBalls), Optional(top, OverheadPercent))
+        return new CostInputs
         {
+            Name = top.Text(Name),
+            Currency = currency,
+            Rates = RatesOf(top, currency),
+            Losses = Losses(top.Object(Roll), strike),
+            Felt = Price(felt, currency),
+            MassPerAreaGsm = (double?)Optional(felt, FeltFields.MassPerAreaGsm),
+            RecoveryPerKg = recovery is null ? null : Decimal(recovery, RecoveryFields.PricePerKg),
+            PerStrike = Optional(strike, StrikeFields.Price),
+            Die = DieOf(top.OptionalObject(CostsDocument.Die)),
+            SetUp = SetUpOf(top.OptionalObject(SetUp)),
+            BoardPerStrike = Optional(strike, StrikeFields.BoardPrice),
+            HandlingPerThousandBalls = Optional(top, HandlingPerThousandBalls),
+            OverheadPercent = Optional(top, OverheadPercent),
             Gang = GangOf(top, strike),
             Ranges = ranges,
         };
@@ -65,14 +73,22 @@ public sealed class CostsReader
 
     private DieCost? DieOf(JsonFields? die) => die is null
         ? null
-        : new DieCost(
-            Decimal(die, DieFields.Price), LifeStrikes(die), die.Whole(DieFields.ReRules),
-            die.Has(DieFields.ReRules) ? Decimal(die, DieFields.ReRulePrice) : 0);
+        : new DieCost
+        {
+            Price = Decimal(die, DieFields.Price),
+            LifeStrikes = LifeStrikes(die),
+            ReRules = die.Whole(DieFields.ReRules),
+            ReRulePrice = die.Has(DieFields.ReRules) ? Decimal(die, DieFields.ReRulePrice) : 0,
+        };
 
     private SetUpCost? SetUpOf(JsonFields? setUp) => setUp is null
         ? null
-        : new SetUpCost(
-            Decimal(setUp, SetUpFields.Hours), Decimal(setUp, SetUpFields.RatePerHour), Decimal(setUp, SetUpFields.BatchThousandBalls));
+        : new SetUpCost
+        {
+            Hours = Decimal(setUp, SetUpFields.Hours),
+            RatePerHour = Decimal(setUp, SetUpFields.RatePerHour),
+            BatchThousandBalls = Decimal(setUp, SetUpFields.BatchThousandBalls),
+        };
 
     private GangOptions? GangOf(JsonFields top, JsonFields? strike)
     {
@@ -82,9 +98,13 @@ public sealed class CostsReader
             throw top.Fault(Gang, "weighs dies by what they and their strikes cost: die and strike.price are wanted");
         }
 
-        return gang is null ? null : new GangOptions(
-            Counts(gang, GangFields.Cavities), gang.Has(GangFields.Plies) ? Counts(gang, GangFields.Plies) : [1],
-            Decimal(gang, GangFields.DiePricePerCavity), Optional(gang, GangFields.StrikePricePerExtraPly) ?? 0);
+        return gang is null ? null : new GangOptions
+        {
+            Cavities = Counts(gang, GangFields.Cavities),
+            Plies = gang.Has(GangFields.Plies) ? Counts(gang, GangFields.Plies) : [1],
+            PricePerCavity = Decimal(gang, GangFields.DiePricePerCavity),
+            PricePerExtraPly = Optional(gang, GangFields.StrikePricePerExtraPly) ?? 0,
+        };
     }
 
     private static int[] Counts(JsonFields gang, CountsField field)
@@ -107,10 +127,15 @@ public sealed class CostsReader
         return counts.Count > 0 ? [.. counts] : throw gang.Fault(field, "is empty");
     }
 
-    private FeltLosses Losses(JsonFields roll, JsonFields? strike) => new(
-        (double)Decimal(roll, RollFields.LengthM), (double)Decimal(roll, RollFields.EndLossMm),
-        (double)Decimal(roll, RollFields.FaultPercent), (double)Decimal(roll, RollFields.RejectPercent),
-        (double)(Optional(roll, RollFields.UnpairedPercent) ?? 0), strike?.Whole(StrikeFields.MostPanels));
+    private FeltLosses Losses(JsonFields roll, JsonFields? strike) => new()
+    {
+        RollLengthM = (double)Decimal(roll, RollFields.LengthM),
+        EndLossMm = (double)Decimal(roll, RollFields.EndLossMm),
+        FaultPercent = (double)Decimal(roll, RollFields.FaultPercent),
+        RejectPercent = (double)Decimal(roll, RollFields.RejectPercent),
+        UnpairedPercent = (double)(Optional(roll, RollFields.UnpairedPercent) ?? 0),
+        MostPanelsPerStrike = strike?.Whole(StrikeFields.MostPanels),
+    };
 
     private CurrencyRate[] RatesOf(JsonFields top, string own)
     {
@@ -154,8 +179,12 @@ public sealed class CostsReader
 
         decimal likely = three.Exact(SpreadFields.Likely, low, high);
         ranges.Add(
-            new CostRange(
-                fields.PathOf(field), three.Exact(SpreadFields.Low, low, likely), three.Exact(SpreadFields.High, likely, high)));
+            new CostRange
+            {
+                Field = fields.PathOf(field),
+                Low = three.Exact(SpreadFields.Low, low, likely),
+                High = three.Exact(SpreadFields.High, likely, high),
+            });
         return likely;
     }
 }

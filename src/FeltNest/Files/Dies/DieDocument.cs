@@ -16,7 +16,7 @@ internal static class DieDocument
     private static readonly FieldSet Fields = new();
 
     /// <summary>The document.</summary>
-    public static readonly Document Document = new(SchemaName.Die, "Gang die", Fields);
+    public static readonly Document Document = new() { Schema = SchemaName.Die, Title = "Gang die", Fields = Fields };
 
     public static readonly TextField Name = Fields.Add(new TextField("name"));
     public static readonly TextField Revision = Fields.Add(new TextField("revision") { OrNull = true });

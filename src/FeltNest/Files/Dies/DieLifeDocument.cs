@@ -8,7 +8,7 @@ internal static class DieLifeDocument
     private static readonly FieldSet Fields = new();
 
     /// <summary>The document.</summary>
-    public static readonly Document Document = new(SchemaName.DieLife, "Life of a die", Fields);
+    public static readonly Document Document = new() { Schema = SchemaName.DieLife, Title = "Life of a die", Fields = Fields };
 
     public static readonly TextField Name = Fields.Add(new TextField("name"));
     public static readonly TextField Revision = Fields.Add(new TextField("revision") { OrNull = true });

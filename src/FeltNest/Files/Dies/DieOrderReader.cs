@@ -19,32 +19,61 @@ public static class DieOrderReader
     {
         JsonFields top = JsonFields.Top(text, DieOrderDocument.Document);
         JsonFields felt = top.Object(Felt);
-        return new DieOrder(
-            top.Text(Name), RuleOf(top.Object(Rule)), BoardOf(top.Object(Board)), EjectionOf(top.Object(Ejection)),
-            TolerancesOf(top.Object(Tolerances)), ForceOf(top.Object(Force)), felt.Number(FeltFields.ThicknessMm),
-            felt.OptionalText(FeltFields.Material), felt.Whole(FeltFields.Plies), top.Flag(CommonCut), top.Word(View) == FromDie,
-            top.Word(Projection) == ThirdAngle, TitleOf(top.OptionalObject(DieOrderDocument.Title)), WishesOf(top.OptionalObject(Order)),
-            top.OptionalObject(Wear) is { } wear ? WearOf(wear) : null)
+        return new DieOrder
         {
+            Name = top.Text(Name),
+            Rule = RuleOf(top.Object(Rule)),
+            Board = BoardOf(top.Object(Board)),
+            Ejection = EjectionOf(top.Object(Ejection)),
+            Tolerances = TolerancesOf(top.Object(Tolerances)),
+            Force = ForceOf(top.Object(Force)),
+            FeltThicknessMm = felt.Number(FeltFields.ThicknessMm),
+            FeltMaterial = felt.OptionalText(FeltFields.Material),
+            Plies = felt.Whole(FeltFields.Plies),
+            CommonCut = top.Flag(CommonCut),
+            DieView = top.Word(View) == FromDie,
+            ThirdAngle = top.Word(Projection) == ThirdAngle,
+            Title = TitleOf(top.OptionalObject(DieOrderDocument.Title)),
+            Wishes = WishesOf(top.OptionalObject(Order)),
+            Wear = top.OptionalObject(Wear) is { } wear ? WearOf(wear) : null,
             Nap = felt.Has(FeltFields.NapToward) ? NapWord.Find(felt.Word(FeltFields.NapToward)) : null,
         };
     }
 
-    private static DieRule RuleOf(JsonFields rule) => new(
-        rule.Number(RuleFields.ThicknessMm), rule.Number(RuleFields.HeightMm), rule.Word(RuleFields.Bevel),
-        rule.Text(RuleFields.Hardness), rule.Number(RuleFields.LeastBendMm));
+    private static DieRule RuleOf(JsonFields rule) => new()
+    {
+        ThicknessMm = rule.Number(RuleFields.ThicknessMm),
+        HeightMm = rule.Number(RuleFields.HeightMm),
+        Bevel = rule.Word(RuleFields.Bevel),
+        Hardness = rule.Text(RuleFields.Hardness),
+        LeastBendMm = rule.Number(RuleFields.LeastBendMm),
+    };
 
-    private static DieBoard BoardOf(JsonFields board) => new(
-        board.Text(BoardFields.Material), board.Number(BoardFields.ThicknessMm), board.Number(BoardFields.LandMm),
-        board.Number(BoardFields.DensityKgPerM3), board.Number(BoardFields.BridgeEveryMm), board.Number(BoardFields.BridgeMm));
+    private static DieBoard BoardOf(JsonFields board) => new()
+    {
+        Material = board.Text(BoardFields.Material),
+        ThicknessMm = board.Number(BoardFields.ThicknessMm),
+        LandMm = board.Number(BoardFields.LandMm),
+        DensityKgPerM3 = board.Number(BoardFields.DensityKgPerM3),
+        BridgeEveryMm = board.Number(BoardFields.BridgeEveryMm),
+        BridgeMm = board.Number(BoardFields.BridgeMm),
+    };
 
-    private static DieEjection EjectionOf(JsonFields ejection) => new(
-        ejection.Text(EjectionFields.Material), ejection.Number(EjectionFields.RoomMm), ejection.Number(EjectionFields.ClearMm));
+    private static DieEjection EjectionOf(JsonFields ejection) => new()
+    {
+        Material = ejection.Text(EjectionFields.Material),
+        RoomMm = ejection.Number(EjectionFields.RoomMm),
+        ClearMm = ejection.Number(EjectionFields.ClearMm),
+    };
 
     private static DieTolerances TolerancesOf(JsonFields item)
     {
-        DieTolerances read = new(
-            item.Number(TolerancesFields.EdgeProfileMm), item.Number(TolerancesFields.PanelProfileMm), item.Word(TolerancesFields.General));
+        DieTolerances read = new()
+        {
+            EdgeProfileMm = item.Number(TolerancesFields.EdgeProfileMm),
+            PanelProfileMm = item.Number(TolerancesFields.PanelProfileMm),
+            General = item.Word(TolerancesFields.General),
+        };
         return read.PanelProfileMm >= read.EdgeProfileMm
             ? read : throw item.Fault(
                 TolerancesFields.PanelProfileMm,
@@ -52,29 +81,57 @@ public static class DieOrderReader
                     $"{read.PanelProfileMm:R} is below edgeProfileMm {read.EdgeProfileMm:R}: a cut panel cannot be nearer than its die"));
     }
 
-    private static ForceFigures ForceOf(JsonFields force) => new(
-        force.Number(ForceFields.NPerMmPerPly), force.Word(ForceFields.Basis), force.Number(ForceFields.EjectionPercent),
-        force.Number(ForceFields.ReservePercent), force.Number(ForceFields.CloseMm));
+    private static ForceFigures ForceOf(JsonFields force) => new()
+    {
+        NPerMmPerPly = force.Number(ForceFields.NPerMmPerPly),
+        Basis = force.Word(ForceFields.Basis),
+        EjectionPercent = force.Number(ForceFields.EjectionPercent),
+        ReservePercent = force.Number(ForceFields.ReservePercent),
+        CloseMm = force.Number(ForceFields.CloseMm),
+    };
 
     private static DieTitle TitleOf(JsonFields? title)
     {
         string? Of(TextField field) => title?.OptionalText(field);
-        return new DieTitle(
-            Of(TitleFields.LegalOwner), Of(TitleFields.IdentificationNumber), Of(TitleFields.DateOfIssue), Of(TitleFields.Creator),
-            Of(TitleFields.ApprovalPerson), Of(TitleFields.Title), Of(TitleFields.SupplementaryTitle), Of(TitleFields.DocumentType),
-            Of(TitleFields.Revision), Of(TitleFields.Department), Of(TitleFields.TechnicalReference), Of(TitleFields.Status),
-            Of(TitleFields.Language));
+        return new DieTitle
+        {
+            LegalOwner = Of(TitleFields.LegalOwner),
+            IdentificationNumber = Of(TitleFields.IdentificationNumber),
+            DateOfIssue = Of(TitleFields.DateOfIssue),
+            Creator = Of(TitleFields.Creator),
+            ApprovalPerson = Of(TitleFields.ApprovalPerson),
+            Title = Of(TitleFields.Title),
+            SupplementaryTitle = Of(TitleFields.SupplementaryTitle),
+            DocumentType = Of(TitleFields.DocumentType),
+            Revision = Of(TitleFields.Revision),
+            Department = Of(TitleFields.Department),
+            TechnicalReference = Of(TitleFields.TechnicalReference),
+            Status = Of(TitleFields.Status),
+            Language = Of(TitleFields.Language),
+        };
     }
 
     private static DieWishes WishesOf(JsonFields? order)
     {
         string? Of(TextField field) => order?.OptionalText(field);
-        return new DieWishes(
-            order?.Whole(OrderFields.Quantity) ?? 1, Of(OrderFields.Replaces), Of(OrderFields.Mounting), Of(OrderFields.Registration),
-            Of(OrderFields.AirHoles), Of(OrderFields.CavityMarks), Of(OrderFields.JudgedBy));
+        return new DieWishes
+        {
+            Quantity = order?.Whole(OrderFields.Quantity) ?? 1,
+            Replaces = Of(OrderFields.Replaces),
+            Mounting = Of(OrderFields.Mounting),
+            Registration = Of(OrderFields.Registration),
+            AirHoles = Of(OrderFields.AirHoles),
+            CavityMarks = Of(OrderFields.CavityMarks),
+            JudgedBy = Of(OrderFields.JudgedBy),
+        };
     }
 
-    private static DieWear WearOf(JsonFields wear) => new(
-        wear.Amount(WearFields.Price), wear.Currency(WearFields.Currency), wear.Whole(WearFields.LifeStrikes),
-        wear.Whole(WearFields.ReRules), wear.Has(WearFields.ReRules) ? wear.Amount(WearFields.ReRulePrice) : 0);
+    private static DieWear WearOf(JsonFields wear) => new()
+    {
+        Price = wear.Amount(WearFields.Price),
+        Currency = wear.Currency(WearFields.Currency),
+        LifeStrikes = wear.Whole(WearFields.LifeStrikes),
+        ReRules = wear.Whole(WearFields.ReRules),
+        ReRulePrice = wear.Has(WearFields.ReRules) ? wear.Amount(WearFields.ReRulePrice) : 0,
+    };
 }

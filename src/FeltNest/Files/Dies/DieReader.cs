@@ -51,15 +51,31 @@ public static class DieReader
         JsonFields joint = top.Object(Joint);
         JsonFields board = top.Object(Board);
         JsonFields force = top.Object(Force);
-        StatedDie die = new(
-            top.Text(Name), top.OptionalText(Revision), strike.Whole(StrikeFields.Band) - 1, cavities, places,
-            new Point2(strike.Number(StrikeFields.OriginXMm), strike.Number(StrikeFields.OriginYMm)), top.Number(FeedMm), edges,
-            board.Number(BoardFields.LengthMm), board.Number(BoardFields.WidthMm), board.Number(BoardFields.LandMm),
-            top.Number(RuleLengthMm), Gap(top, LeastRadiusMm), Gap(top, LeastGapMm), Gap(joint, JointFields.NominalMm),
-            Gap(joint, JointFields.WorstMm), joint.Number(JointFields.FeedToleranceMm), joint.Number(JointFields.GuideToleranceMm),
-            joint.Number(JointFields.EdgeProfileMm), top.Number(ForceKn), ForceOf(force), force.Number(ForceFields.LengthMm),
-            CommonOf(top, cavities.Length))
+        StatedDie die = new()
         {
+            Name = top.Text(Name),
+            Revision = top.OptionalText(Revision),
+            Band = strike.Whole(StrikeFields.Band) - 1,
+            Cavities = cavities,
+            Places = places,
+            Origin = new Point2(strike.Number(StrikeFields.OriginXMm), strike.Number(StrikeFields.OriginYMm)),
+            FeedMm = top.Number(FeedMm),
+            Edges = edges,
+            BoardLengthMm = board.Number(BoardFields.LengthMm),
+            BoardWidthMm = board.Number(BoardFields.WidthMm),
+            LandMm = board.Number(BoardFields.LandMm),
+            RuleLengthMm = top.Number(RuleLengthMm),
+            LeastRadiusMm = Gap(top, LeastRadiusMm),
+            LeastGapMm = Gap(top, LeastGapMm),
+            NominalJointMm = Gap(joint, JointFields.NominalMm),
+            WorstJointMm = Gap(joint, JointFields.WorstMm),
+            FeedToleranceMm = joint.Number(JointFields.FeedToleranceMm),
+            GuideToleranceMm = joint.Number(JointFields.GuideToleranceMm),
+            EdgeProfileMm = joint.Number(JointFields.EdgeProfileMm),
+            ForceKn = top.Number(ForceKn),
+            ForceFactors = ForceOf(force),
+            ForceLengthMm = force.Number(ForceFields.LengthMm),
+            CommonCuts = CommonOf(top, cavities.Length),
             EdgeLengthMm = top.OptionalNumber(EdgeLengthMm),
             MiddleInWasteMm = MiddleInWaste(top.Object(Rule)),
             AcrossMm = Gap(joint, JointFields.AcrossMm),
@@ -67,9 +83,15 @@ public static class DieReader
             BandMm = Gap(joint, JointFields.BandMm),
             BandWorstMm = Gap(joint, JointFields.BandWorstMm),
         };
-        return new DieInput(
-            layout, die, strike.Whole(StrikeFields.Repeats), top.OptionalObject(Wear) is { } wear ? WearOf(wear) : null,
-            top.OptionalText(Replaces), top.Number(PanelProfileMm));
+        return new DieInput
+        {
+            Layout = layout,
+            Die = die,
+            Repeats = strike.Whole(StrikeFields.Repeats),
+            Wear = top.OptionalObject(Wear) is { } wear ? WearOf(wear) : null,
+            Replaces = top.OptionalText(Replaces),
+            PanelProfileMm = top.Number(PanelProfileMm),
+        };
     }
 
     private static Dictionary<int, ArcOutline> EdgesOf(JsonFields top, string path, int parts)
@@ -131,7 +153,12 @@ public static class DieReader
 
     private static double Gap(JsonFields fields, NumberField field) => fields.OptionalNumber(field) ?? double.PositiveInfinity;
 
-    private static DieWear WearOf(JsonFields wear) => new(
-        wear.Amount(WearFields.Price), wear.Currency(WearFields.Currency), wear.Whole(WearFields.LifeStrikes),
-        wear.Whole(WearFields.ReRules), wear.Has(WearFields.ReRules) ? wear.Amount(WearFields.ReRulePrice) : 0);
+    private static DieWear WearOf(JsonFields wear) => new()
+    {
+        Price = wear.Amount(WearFields.Price),
+        Currency = wear.Currency(WearFields.Currency),
+        LifeStrikes = wear.Whole(WearFields.LifeStrikes),
+        ReRules = wear.Whole(WearFields.ReRules),
+        ReRulePrice = wear.Has(WearFields.ReRules) ? wear.Amount(WearFields.ReRulePrice) : 0,
+    };
 }

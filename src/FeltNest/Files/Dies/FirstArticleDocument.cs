@@ -8,7 +8,7 @@ internal static class FirstArticleDocument
     private static readonly FieldSet Fields = new();
 
     /// <summary>The document.</summary>
-    public static readonly Document Document = new(SchemaName.FirstArticle, "Measured panel judged", Fields);
+    public static readonly Document Document = new() { Schema = SchemaName.FirstArticle, Title = "Measured panel judged", Fields = Fields };
 
     public static readonly TextField Name = Fields.Add(new TextField("name"));
     public static readonly FlagField Passed = Fields.Add(new FlagField("passed", "every point within half the tolerance"));

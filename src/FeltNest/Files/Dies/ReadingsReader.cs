@@ -25,8 +25,15 @@ public static class ReadingsReader
     {
         string date = row.Text(Date);
         return DateOnly.TryParseExact(date, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out _)
-            ? new DieReading(
-                date, row.Whole(Strikes), row.Whole(Cavity, cavities), row.Word(Ply), row.Number(OffMm), row.Number(WorstMm))
+            ? new DieReading
+            {
+                Date = date,
+                Strikes = row.Whole(Strikes),
+                Cavity = row.Whole(Cavity, cavities),
+                Ply = row.Word(Ply),
+                OffMm = row.Number(OffMm),
+                WorstMm = row.Number(WorstMm),
+            }
             : throw row.Fault(Date, $"'{date}' is not a date: write 2026-03-31");
     }
 }

@@ -51,7 +51,13 @@ internal sealed record DxfDrawing(int? Unit, IReadOnlyList<DxfEntity> Entities)
                     end++;
                 }
 
-                entities.Add(new DxfEntity(path, OneLine.Of(group.Text), group.Line, groups[(i + 1)..end]));
+                entities.Add(new DxfEntity
+                {
+                    File = path,
+                    Kind = OneLine.Of(group.Text),
+                    Line = group.Line,
+                    Groups = groups[(i + 1)..end],
+                });
                 i = end - 1;
             }
         }

@@ -3,12 +3,20 @@ using System.Globalization;
 namespace FeltNest.Files.Dxf;
 
 /// <summary>One entity of a DXF drawing with its groups in order.</summary>
-/// <param name="File">Named in errors.</param>
-/// <param name="Kind">Name of the entity, such as LINE.</param>
-/// <param name="Line">Line its name stands on.</param>
-/// <param name="Groups">Its groups.</param>
-internal sealed record DxfEntity(string File, string Kind, int Line, IReadOnlyList<DxfGroup> Groups)
+internal sealed record DxfEntity
 {
+    /// <summary>Named in errors.</summary>
+    public required string File { get; init; }
+
+    /// <summary>Name of the entity, such as LINE.</summary>
+    public required string Kind { get; init; }
+
+    /// <summary>Line its name stands on.</summary>
+    public required int Line { get; init; }
+
+    /// <summary>Its groups.</summary>
+    public required IReadOnlyList<DxfGroup> Groups { get; init; }
+
     /// <summary>An error about this entity.</summary>
     public InputException Fault(string problem) => new(File, $"line {Line}, {Kind}", problem);
 

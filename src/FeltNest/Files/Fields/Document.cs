@@ -1,11 +1,17 @@
 namespace FeltNest.Files.Fields;
 
 /// <summary>One kind of JSON file.</summary>
-/// <param name="Schema">Name by which files say what they are: <c>feltnest/press/1</c>.</param>
-/// <param name="Title">What it is, in words.</param>
-/// <param name="Fields">Its fields, without those that every document may have.</param>
-internal sealed record Document(string Schema, string Title, FieldSet Fields)
+internal sealed record Document
 {
+    /// <summary>Name by which files say what they are: <c>feltnest/press/1</c>.</summary>
+    public required string Schema { get; init; }
+
+    /// <summary>What it is, in words.</summary>
+    public required string Title { get; init; }
+
+    /// <summary>Its fields, without those that every document may have.</summary>
+    public required FieldSet Fields { get; init; }
+
     /// <summary>Field that says what the file is.</summary>
     public const string SchemaField = "schema";
 

@@ -26,7 +26,14 @@ internal class NumberField : Field
 
     /// <summary>A number from <paramref name="low"/> to <paramref name="high"/>.</summary>
     public NumberField(string name, double low, double high, string meaning = "")
-        : this(name, new FieldRange(name, low, high, NameUnit.Of(name), string.Empty), meaning)
+        : this(name, new FieldRange
+        {
+            Field = name,
+            Low = low,
+            High = high,
+            Unit = NameUnit.Of(name),
+            Reason = string.Empty,
+        }, meaning)
     {
     }
 

@@ -8,7 +8,7 @@ internal static class CheckDocument
     private static readonly FieldSet Fields = new();
 
     /// <summary>The document.</summary>
-    public static readonly Document Document = new(SchemaName.Check, "Verdict of a check", Fields);
+    public static readonly Document Document = new() { Schema = SchemaName.Check, Title = "Verdict of a check", Fields = Fields };
 
     public static readonly FlagField Passed = Fields.Add(new FlagField("passed", "whether nothing was found"));
     public static readonly NumberField LeastGapMm = Fields.Add(

@@ -41,16 +41,45 @@ public static class DrawnDie
         double low = cavities.Min(c => c.Raw.MinY);
         double high = cavities.Max(c => c.Raw.MaxY);
         double width = high - low + trims.TotalMm;
-        LayoutPart[] parts = [.. cavities.Select((c, i) => new LayoutPart($"cavity {i + 1}", null, c.Centred, c.CentredArcs, null, null))];
+        LayoutPart[] parts = [.. cavities.Select((c, i) => new LayoutPart
+        {
+            Name = $"cavity {i + 1}",
+            Ball = null,
+            Outline = c.Centred,
+            Arcs = c.CentredArcs,
+            MassPerAreaGsm = null,
+            WarpAngleDeg = null,
+        })];
         PlacedPanel[] placed = [.. cavities.Select((c, i) =>
         {
             Point2 at = c.RawArcs?.Centroid ?? c.Raw.Centroid;
-            return new PlacedPanel(i, at.X, at.Y - low + trims.LowerMm, 0);
+            return new PlacedPanel { Part = i, XMm = at.X, YMm = at.Y - low + trims.LowerMm, AngleDeg = 0 };
         })];
-        RollLayout die = new(
-            parts, width, trims, 0, new LayoutRules(null, 0, RowRule.Any, false),
-            [new LayoutBand(trims.LowerMm, width - trims.UpperMm, new LayoutRepeat(feedMm, placed))],
-            new SearchRecord(1, 1, false, "as drawn", null, 0, 0, null));
+        RollLayout die = new()
+        {
+            Parts = parts,
+            RollWidthMm = width,
+            Trims = trims,
+            GapMm = 0,
+            Rules = new LayoutRules(null, 0, RowRule.Any, false),
+            Bands = [new LayoutBand
+            {
+                YFromMm = trims.LowerMm,
+                YToMm = width - trims.UpperMm,
+                Repeat = new LayoutRepeat(feedMm, placed),
+            }],
+            Search = new SearchRecord
+            {
+                Seed = 1,
+                Effort = 1,
+                CutShort = false,
+                Method = "as drawn",
+                ProvedOnGrid = null,
+                PlaneUtilisationPercent = 0,
+                LeastGapMm = 0,
+                FreerRowsPanelsPerMetre = null,
+            },
+        };
         LayoutVerdict verdict = LayoutCheck.Verify(die);
         if (!verdict.Passed)
         {

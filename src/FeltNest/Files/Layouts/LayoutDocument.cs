@@ -10,7 +10,7 @@ internal static class LayoutDocument
     private static readonly FieldSet Fields = new();
 
     /// <summary>The document.</summary>
-    public static readonly Document Document = new(SchemaName.Layout, "Roll layout", Fields);
+    public static readonly Document Document = new() { Schema = SchemaName.Layout, Title = "Roll layout", Fields = Fields };
 
     public static readonly ObjectsField Panels = Fields.Add(new ObjectsField("panels", PanelFields.Set) { Least = 1 });
     public static readonly ObjectField Roll = Fields.Add(new ObjectField("roll", RollFields.Set));

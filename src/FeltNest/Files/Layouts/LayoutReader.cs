@@ -36,11 +36,20 @@ public static class LayoutReader
         {
             double width = roll.Number(RollFields.WidthMm);
             double edge = roll.Number(RollFields.EdgeMm);
-            EdgeTrims trims = new(edge, roll.OptionalNumber(RollFields.UpperEdgeMm) ?? edge);
+            EdgeTrims trims = new() { LowerMm = edge, UpperMm = roll.OptionalNumber(RollFields.UpperEdgeMm) ?? edge };
             LayoutBand[] bands = BandsOf(top, parts.Length, trims, width);
             LayoutRules kept = LayoutRulesJson.Read(top, bands.Length);
             StatedYield.Collect(top, stated);
-            RollLayout layout = new(parts, width, trims, top.Number(GapMm), kept, bands, SearchRecordJson.Read(top));
+            RollLayout layout = new()
+            {
+                Parts = parts,
+                RollWidthMm = width,
+                Trims = trims,
+                GapMm = top.Number(GapMm),
+                Rules = kept,
+                Bands = bands,
+                Search = SearchRecordJson.Read(top),
+            };
             return new LayoutInput(layout, stated);
         }
         catch (InputException error)
@@ -68,9 +77,15 @@ public static class LayoutReader
 
         stated.Add(new(item.PathOf(PanelFields.AreaMm2), item.Number(PanelFields.AreaMm2)));
         stated.Add(new(item.PathOf(PanelFields.PerimeterMm), item.Number(PanelFields.PerimeterMm)));
-        return new LayoutPart(
-            name, item.OptionalText(PanelFields.Ball), outline, curve, item.OptionalNumber(PanelFields.MassPerAreaGsm),
-            item.NumberOr(PanelFields.WarpAngleDeg));
+        return new LayoutPart
+        {
+            Name = name,
+            Ball = item.OptionalText(PanelFields.Ball),
+            Outline = outline,
+            Arcs = curve,
+            MassPerAreaGsm = item.OptionalNumber(PanelFields.MassPerAreaGsm),
+            WarpAngleDeg = item.NumberOr(PanelFields.WarpAngleDeg),
+        };
     }
 
     private static LayoutBand[] BandsOf(JsonFields top, int parts, EdgeTrims trims, double width)
@@ -82,13 +97,22 @@ public static class LayoutReader
 
         if (top.Has(Repeat))
         {
-            return [new LayoutBand(trims.LowerMm, width - trims.UpperMm, RepeatOf(top.Object(Repeat), parts))];
+            return [new LayoutBand
+            {
+                YFromMm = trims.LowerMm,
+                YToMm = width - trims.UpperMm,
+                Repeat = RepeatOf(top.Object(Repeat), parts),
+            }];
         }
 
         LayoutBand[] bands =
         [
-            .. top.Objects(Bands).Select(band => new LayoutBand(
-                band.Number(BandFields.YFromMm), band.Number(BandFields.YToMm), RepeatOf(band.Object(BandFields.Repeat), parts))),
+            .. top.Objects(Bands).Select(band => new LayoutBand
+            {
+                YFromMm = band.Number(BandFields.YFromMm),
+                YToMm = band.Number(BandFields.YToMm),
+                Repeat = RepeatOf(band.Object(BandFields.Repeat), parts),
+            }),
         ];
         return bands.Length > 0 ? bands : throw top.Fault(Bands, "is empty: at least one band is wanted");
     }
@@ -112,7 +136,13 @@ public static class LayoutReader
         int panels = strike.Whole(StrikeFields.Panels);
         Point2[] places = [.. strike.Objects(StrikeFields.Places).Select(StruckFields.Read)];
         return places.Length >= 1
-            ? new StrikeBlock(panels, places, strike.Number(StrikeFields.LengthMm), strike.Number(StrikeFields.WidthMm))
+            ? new StrikeBlock
+            {
+                Panels = panels,
+                Places = places,
+                LengthMm = strike.Number(StrikeFields.LengthMm),
+                WidthMm = strike.Number(StrikeFields.WidthMm),
+            }
             : throw strike.Fault(StrikeFields.Places, "is empty: a die is struck at least once");
     }
 }

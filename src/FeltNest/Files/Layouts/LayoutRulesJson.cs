@@ -68,10 +68,14 @@ internal static class LayoutRulesJson
         };
     }
 
-    private static ForbiddenStrip Strip(JsonFields item) => new(item.Number(ForbiddenFields.YFromMm), item.Number(ForbiddenFields.YToMm));
+    private static ForbiddenStrip Strip(JsonFields item) => new() { YFromMm = item.Number(ForbiddenFields.YFromMm), YToMm = item.Number(ForbiddenFields.YToMm) };
 
-    private static DieLimit Die(JsonFields die) => new(
-        die.OptionalWhole(DieFields.MostPanels), die.OptionalNumber(DieFields.BedLengthMm), die.OptionalNumber(DieFields.BedWidthMm));
+    private static DieLimit Die(JsonFields die) => new()
+    {
+        MostPanels = die.OptionalWhole(DieFields.MostPanels),
+        BedLengthMm = die.OptionalNumber(DieFields.BedLengthMm),
+        BedWidthMm = die.OptionalNumber(DieFields.BedWidthMm),
+    };
 
     private static Plies Layers(JsonFields plies) => new(plies.Whole(PlyFields.Count), plies.Flag(PlyFields.FaceToFace));
 }

@@ -19,8 +19,13 @@ internal static class PlacedFields
     /// <summary>A panel as it lies.</summary>
     /// <param name="item">The fields.</param>
     /// <param name="parts">How many panels the list has that it names its panel of.</param>
-    public static PlacedPanel Read(JsonFields item, int parts) => new(
-        PartOf(item, Panel, parts), item.Number(XMm), item.Number(YMm), item.Number(AngleDeg));
+    public static PlacedPanel Read(JsonFields item, int parts) => new()
+    {
+        Part = PartOf(item, Panel, parts),
+        XMm = item.Number(XMm),
+        YMm = item.Number(YMm),
+        AngleDeg = item.Number(AngleDeg),
+    };
 
     /// <summary>A place in the list of panels.</summary>
     public static int PartOf(JsonFields item, WholeField field, int parts) =>

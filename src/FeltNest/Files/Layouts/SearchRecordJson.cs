@@ -48,19 +48,36 @@ internal static class SearchRecordJson
     {
         if (top.OptionalObject(LayoutDocument.Search) is not { } search)
         {
-            return new SearchRecord(1, 1, false, "not stated", null, 0, 0, null);
+            return new SearchRecord
+            {
+                Seed = 1,
+                Effort = 1,
+                CutShort = false,
+                Method = "not stated",
+                ProvedOnGrid = null,
+                PlaneUtilisationPercent = 0,
+                LeastGapMm = 0,
+                FreerRowsPanelsPerMetre = null,
+            };
         }
 
         JsonFields? grid = search.OptionalObject(SearchFields.ProvedOnGrid);
-        return new SearchRecord(
-            search.Whole(SearchFields.Seed), search.Whole(SearchFields.Effort), search.Flag(SearchFields.CutShort),
-            search.Text(SearchFields.Method),
-            grid is null
-                ? null
-                : new GridProof(grid.Number(ProvedOnGridFields.AngleStepDeg), grid.Number(ProvedOnGridFields.PitchStepMm)),
-            search.OptionalNumber(SearchFields.PlaneUtilisationPercent) ?? 0, search.OptionalNumber(SearchFields.LeastGapMm) ?? 0,
-            search.OptionalNumber(SearchFields.FreerRowsPanelsPerMetre))
+        return new SearchRecord
         {
+            Seed = search.Whole(SearchFields.Seed),
+            Effort = search.Whole(SearchFields.Effort),
+            CutShort = search.Flag(SearchFields.CutShort),
+            Method = search.Text(SearchFields.Method),
+            ProvedOnGrid = grid is null
+                ? null
+                : new GridProof
+                {
+                    AngleStepDeg = grid.Number(ProvedOnGridFields.AngleStepDeg),
+                    PitchStepMm = grid.Number(ProvedOnGridFields.PitchStepMm),
+                },
+            PlaneUtilisationPercent = search.OptionalNumber(SearchFields.PlaneUtilisationPercent) ?? 0,
+            LeastGapMm = search.OptionalNumber(SearchFields.LeastGapMm) ?? 0,
+            FreerRowsPanelsPerMetre = search.OptionalNumber(SearchFields.FreerRowsPanelsPerMetre),
             UpperBoundPercent = search.OptionalNumber(SearchFields.UpperBoundPercent) ?? 0,
             Loss = search.OptionalObject(SearchFields.Loss) is { } loss ? Loss(loss) : null,
             Methods = [.. search.OptionalObjects(SearchFields.Methods).Select(Reach)],
@@ -74,7 +91,12 @@ internal static class SearchRecordJson
     private static RuleCost Cost(JsonFields item) => new(
         item.Text(RuleCostFields.Rule), item.Number(RuleCostFields.PanelsPerMetreWithout), item.Text(RuleCostFields.Words));
 
-    private static LossSplit Loss(JsonFields loss) => new(
-        loss.Number(LossFields.ShapePercent), loss.Number(LossFields.GapPercent), loss.Number(LossFields.TrimPercent),
-        loss.Number(LossFields.EdgesPercent), loss.Number(LossFields.RowFitPercent));
+    private static LossSplit Loss(JsonFields loss) => new()
+    {
+        ShapePercent = loss.Number(LossFields.ShapePercent),
+        GapPercent = loss.Number(LossFields.GapPercent),
+        TrimPercent = loss.Number(LossFields.TrimPercent),
+        EdgesPercent = loss.Number(LossFields.EdgesPercent),
+        RowFitPercent = loss.Number(LossFields.RowFitPercent),
+    };
 }

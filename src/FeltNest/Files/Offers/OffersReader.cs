@@ -59,11 +59,20 @@ public static class OffersReader
         }
 
         FeltPrice price = new(row.Money(Price), unit, row.Currency(Currency));
-        return new FeltOffer(
-            row.Text(Name), row.Text(Felt), width, row.Number(LengthM), price, least, row.OptionalNumber(EdgeMm),
-            row.OptionalNumber(MassPerAreaGsm), row.OptionalWord(MassBasis), row.OptionalNumber(FaultPercent),
-            row.OptionalNumber(MinimumM), row.OptionalText(Lot))
+        return new FeltOffer
         {
+            Name = row.Text(Name),
+            Felt = row.Text(Felt),
+            WidthMm = width,
+            LengthM = row.Number(LengthM),
+            Price = price,
+            LeastWidthMm = least,
+            EdgeMm = row.OptionalNumber(EdgeMm),
+            MassPerAreaGsm = row.OptionalNumber(MassPerAreaGsm),
+            MassBasis = row.OptionalWord(MassBasis),
+            FaultPercent = row.OptionalNumber(FaultPercent),
+            MinimumM = row.OptionalNumber(MinimumM),
+            Lot = row.OptionalText(Lot),
             PriceRange = PriceRange(row, price),
         };
     }

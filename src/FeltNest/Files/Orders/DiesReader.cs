@@ -66,11 +66,17 @@ public static class DiesReader
 
         try
         {
-            return new CutDie(
-                row.Text(DiesListing.Die), row.Text(DiesListing.Ball), StrikeShape.Of(layout, repeats),
-                row.OptionalNumber(MostWidthMm) ?? MostWidthMm.Default!.Value, left, make ? row.Money(MakePrice) : null,
-                row.OptionalWhole(LifeStrikes) ?? 0, reRules > 0 ? row.Money(ReRulePrice) : 0, reRules)
+            return new CutDie
             {
+                Name = row.Text(DiesListing.Die),
+                Ball = row.Text(DiesListing.Ball),
+                Shape = StrikeShape.Of(layout, repeats),
+                MostWidthMm = row.OptionalNumber(MostWidthMm) ?? MostWidthMm.Default!.Value,
+                StrikesLeft = left,
+                MakePrice = make ? row.Money(MakePrice) : null,
+                LifeStrikes = row.OptionalWhole(LifeStrikes) ?? 0,
+                ReRulePrice = reRules > 0 ? row.Money(ReRulePrice) : 0,
+                MostReRules = reRules,
                 Drawn = (layout, repeats),
             };
         }

@@ -12,55 +12,105 @@ internal static class OrderPlanQuestion
 {
     /// <summary>The question.</summary>
     /// <exception cref="InputException">Names the file, the field, the value found and what is allowed.</exception>
-    public static OrderQuestion Read(JsonFields top) => new(
-        [.. top.Objects(OrderPlanDocument.Orders).Select(Order)],
-        [.. top.Objects(Stock).Select(item => Roll(item, null))],
-        [
+    public static OrderQuestion Read(JsonFields top) => new()
+    {
+        Orders = [.. top.Objects(OrderPlanDocument.Orders).Select(Order)],
+        Rolls = [.. top.Objects(Stock).Select(item => Roll(item, null))],
+        Offers = [
             .. top.Objects(OrderPlanDocument.Offers)
                 .Select(item => new FeltPurchase(Roll(item, item.Text(StockFields.Roll)), item.Number(OfferFields.MinimumM))),
         ],
-        [.. top.Objects(Rack).Select(Die)],
-        [.. top.Objects(OrderPlanDocument.Presses).Select(Press)],
-        RulesOf(top));
+        Dies = [.. top.Objects(Rack).Select(Die)],
+        Presses = [.. top.Objects(OrderPlanDocument.Presses).Select(Press)],
+        Rules = RulesOf(top),
+    };
 
     private static OrderRules RulesOf(JsonFields top)
     {
         JsonFields item = top.Object(Rules);
-        return new OrderRules(
-            top.Currency(Currency), Day(item, RulesFields.Start), item.Number(RulesFields.HoursPerDay), item.Number(RulesFields.EndLossMm),
-            item.Number(RulesFields.RejectPercent), item.Number(RulesFields.UnpairedPercent), item.Number(RulesFields.RemnantValuePercent),
-            item.Number(RulesFields.LeastRemnantM), item.Number(RulesFields.LeastCutM), item.Amount(RulesFields.PerStrike),
-            item.Amount(RulesFields.HourRate));
+        return new OrderRules
+        {
+            Currency = top.Currency(Currency),
+            Start = Day(item, RulesFields.Start),
+            HoursPerDay = item.Number(RulesFields.HoursPerDay),
+            EndLossMm = item.Number(RulesFields.EndLossMm),
+            RejectPercent = item.Number(RulesFields.RejectPercent),
+            UnpairedPercent = item.Number(RulesFields.UnpairedPercent),
+            RemnantValuePercent = item.Number(RulesFields.RemnantValuePercent),
+            LeastRemnantM = item.Number(RulesFields.LeastRemnantM),
+            LeastCutM = item.Number(RulesFields.LeastCutM),
+            PerStrike = item.Amount(RulesFields.PerStrike),
+            HourRate = item.Amount(RulesFields.HourRate),
+        };
     }
 
-    private static CoverOrder Order(JsonFields item) => new(
-        item.Text(OrderFields.Order), item.Text(OrderFields.Ball), item.Whole(OrderFields.Balls), Day(item, OrderFields.Due),
-        item.Word(OrderFields.Lots) == OrdersListing.OneLot, item.OptionalText(OrderFields.Felt), item.Whole(OrderFields.ReserveBalls));
-
-    private static StockRoll Roll(JsonFields item, string? offer) => new(
-        item.Text(StockFields.Roll), item.Text(StockFields.Felt), item.Text(StockFields.Lot), item.Number(StockFields.WidthMm),
-        item.Number(StockFields.LengthM), item.Amount(StockFields.PricePerMetre), item.Number(StockFields.FaultPercent),
-        item.Has(StockFields.Received) ? Day(item, StockFields.Received) : null, offer)
+    private static CoverOrder Order(JsonFields item) => new()
     {
+        Name = item.Text(OrderFields.Order),
+        Ball = item.Text(OrderFields.Ball),
+        Balls = item.Whole(OrderFields.Balls),
+        Due = Day(item, OrderFields.Due),
+        OneLot = item.Word(OrderFields.Lots) == OrdersListing.OneLot,
+        Felt = item.OptionalText(OrderFields.Felt),
+        ReserveBalls = item.Whole(OrderFields.ReserveBalls),
+    };
+
+    private static StockRoll Roll(JsonFields item, string? offer) => new()
+    {
+        Name = item.Text(StockFields.Roll),
+        Felt = item.Text(StockFields.Felt),
+        Lot = item.Text(StockFields.Lot),
+        WidthMm = item.Number(StockFields.WidthMm),
+        LengthM = item.Number(StockFields.LengthM),
+        PricePerMetre = item.Amount(StockFields.PricePerMetre),
+        FaultPercent = item.Number(StockFields.FaultPercent),
+        Received = item.Has(StockFields.Received) ? Day(item, StockFields.Received) : null,
+        Offer = offer,
         BeginM = item.Number(StockFields.BeginM),
         MeasuredShares = item.ByName(StockFields.Measured, MeasuredFields.Die, part => part.Number(MeasuredFields.GoodShare)),
     };
 
-    private static CutDie Die(JsonFields item) => new(
-        item.Text(RackFields.Die), item.Text(RackFields.Ball),
-        new StrikeShape(
-            item.Number(RackFields.FeedMm), item.Number(RackFields.LengthMm), item.Number(RackFields.AcrossMm),
-            item.Number(RackFields.GapMm), item.Number(RackFields.LeastWidthMm),
-            [.. item.Objects(RackFields.Classes).Select(part => part.Whole(ClassFields.Panels))]),
-        item.Number(RackFields.MostWidthMm), item.Whole(RackFields.StrikesLeft),
-        item.Has(RackFields.MakePrice) ? item.Amount(RackFields.MakePrice) : null, item.Whole(RackFields.LifeStrikes),
-        item.Amount(RackFields.ReRulePrice), item.Whole(RackFields.ReRules));
+    private static CutDie Die(JsonFields item) => new()
+    {
+        Name = item.Text(RackFields.Die),
+        Ball = item.Text(RackFields.Ball),
+        Shape = new StrikeShape
+        {
+            FeedMm = item.Number(RackFields.FeedMm),
+            LengthMm = item.Number(RackFields.LengthMm),
+            AcrossMm = item.Number(RackFields.AcrossMm),
+            GapMm = item.Number(RackFields.GapMm),
+            LeastWidthMm = item.Number(RackFields.LeastWidthMm),
+            ClassPanels = [.. item.Objects(RackFields.Classes).Select(part => part.Whole(ClassFields.Panels))],
+        },
+        MostWidthMm = item.Number(RackFields.MostWidthMm),
+        StrikesLeft = item.Whole(RackFields.StrikesLeft),
+        MakePrice = item.Has(RackFields.MakePrice) ? item.Amount(RackFields.MakePrice) : null,
+        LifeStrikes = item.Whole(RackFields.LifeStrikes),
+        ReRulePrice = item.Amount(RackFields.ReRulePrice),
+        MostReRules = item.Whole(RackFields.ReRules),
+    };
 
-    private static PressSpec Press(JsonFields item) => new(
-        item.Text(PressFields.Press), 1, 100,
-        new PressBed(item.Number(PressFields.BoardLengthMm), item.Number(PressFields.BoardWidthMm), 0), null,
-        item.Number(PressFields.StrokesPerMinute), item.Number(PressFields.ChangeOverMinutes), item.OptionalNumber(PressFields.Hours), 1, 0,
-        0, [.. item.Array(PressFields.Dies).EnumerateArray().Select(name => DieName(item, name))]);
+    private static PressSpec Press(JsonFields item) => new()
+    {
+        Name = item.Text(PressFields.Press),
+        RatedForceKn = 1,
+        AllowedSharePercent = 100,
+        Bed = new PressBed
+        {
+            LengthMm = item.Number(PressFields.BoardLengthMm),
+            WidthMm = item.Number(PressFields.BoardWidthMm),
+            MarginMm = 0,
+        },
+        DaylightMm = null,
+        StrokesPerMinute = item.Number(PressFields.StrokesPerMinute),
+        ChangeOverMinutes = item.Number(PressFields.ChangeOverMinutes),
+        Hours = item.OptionalNumber(PressFields.Hours),
+        MostPlies = 1,
+        FeedToleranceMm = 0,
+        GuideToleranceMm = 0,
+        Dies = [.. item.Array(PressFields.Dies).EnumerateArray().Select(name => DieName(item, name))],
+    };
 
     private static string DieName(JsonFields item, JsonElement name) => name.ValueKind == JsonValueKind.String
         ? name.GetString()!

@@ -32,7 +32,16 @@ public static class OrderPlanReader
                 item.Whole(DieFields.Strikes))),
         ];
         return new StatedOrders(
-            new OrderPlan(question, cuts, bought, remnants, [], dies, Proof(top)), top.Amount(OrderPlanDocument.Cost),
+            new OrderPlan
+            {
+                Question = question,
+                Cuts = cuts,
+                Purchases = bought,
+                Remnants = remnants,
+                Results = [],
+                Dies = dies,
+                Proof = Proof(top),
+            }, top.Amount(OrderPlanDocument.Cost),
             top.OptionalNumber(GapPercent),
             top.ByName(Shortfalls, ShortfallFields.Order, item => Short(item, question)),
             top.ByName(OrderPlanDocument.Late, LateFields.Order, item => Known(item, LateFields.Order, question).Whole(LateFields.Days)));
@@ -41,17 +50,30 @@ public static class OrderPlanReader
     private static PlanProof Proof(JsonFields top)
     {
         JsonFields search = top.Object(Search);
-        return new PlanProof(
-            top.Has(Bound) ? top.Amount(Bound) : null, search.Number(SearchFields.LeastShortBalls), search.Number(SearchFields.LeastLate),
-            search.Flag(SearchFields.CutShort), search.Whole(SearchFields.Effort), search.Flag(SearchFields.Made));
+        return new PlanProof
+        {
+            CostBound = top.Has(Bound) ? top.Amount(Bound) : null,
+            LeastShort = search.Number(SearchFields.LeastShortBalls),
+            LeastLate = search.Number(SearchFields.LeastLate),
+            CutShort = search.Flag(SearchFields.CutShort),
+            Effort = search.Whole(SearchFields.Effort),
+            Searched = search.Flag(SearchFields.Made),
+        };
     }
 
-    private static OrderCut Cut(JsonFields item, OrderQuestion question, StockRoll[] rolls) => new(
-        item.Whole(AssignmentFields.Number), Named(item, AssignmentFields.Order, question.Orders, o => o.Name),
-        Named(item, AssignmentFields.Roll, rolls, r => r.Name), Named(item, AssignmentFields.Die, question.Dies, d => d.Name),
-        Named(item, AssignmentFields.Press, question.Presses, p => p.Name), item.Whole(AssignmentFields.Strikes),
-        item.Whole(AssignmentFields.GoodBalls), item.Number(AssignmentFields.FromM), item.Number(AssignmentFields.StartHour),
-        item.Number(AssignmentFields.EndHour));
+    private static OrderCut Cut(JsonFields item, OrderQuestion question, StockRoll[] rolls) => new()
+    {
+        Number = item.Whole(AssignmentFields.Number),
+        Order = Named(item, AssignmentFields.Order, question.Orders, o => o.Name),
+        Roll = Named(item, AssignmentFields.Roll, rolls, r => r.Name),
+        Die = Named(item, AssignmentFields.Die, question.Dies, d => d.Name),
+        Press = Named(item, AssignmentFields.Press, question.Presses, p => p.Name),
+        Strikes = item.Whole(AssignmentFields.Strikes),
+        GoodBalls = item.Whole(AssignmentFields.GoodBalls),
+        FromM = item.Number(AssignmentFields.FromM),
+        StartHour = item.Number(AssignmentFields.StartHour),
+        EndHour = item.Number(AssignmentFields.EndHour),
+    };
 
     private static KeptRemnant Remnant(JsonFields item, OrderQuestion question, StockRoll[] rolls) => new(
         Named(item, RemnantFields.Roll, rolls, r => r.Name), item.Number(RemnantFields.LengthM), item.Flag(RemnantFields.Begun),

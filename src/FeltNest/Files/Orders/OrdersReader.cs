@@ -51,10 +51,16 @@ public static class OrdersReader
     {
         int wanted = (int)Math.Round(row.Money(ThousandBalls) * 1000);
         string? felt = row.Has(Felt) ? Known(row, Felt, felts, "is neither in stock nor on offer: there are") : null;
-        return new CoverOrder(
-            row.Text(Order), Known(row, OrdersListing.Ball, balls, "has no die: the dies cut"), wanted, Day(row, Due),
-            row.Word(Lots) == OneLot, felt,
-            (int)(row.OptionalNumber(ReserveBalls) ?? 0));
+        return new CoverOrder
+        {
+            Name = row.Text(Order),
+            Ball = Known(row, OrdersListing.Ball, balls, "has no die: the dies cut"),
+            Balls = wanted,
+            Due = Day(row, Due),
+            OneLot = row.Word(Lots) == OneLot,
+            Felt = felt,
+            ReserveBalls = (int)(row.OptionalNumber(ReserveBalls) ?? 0),
+        };
     }
 
     /// <summary>A day, written yyyy-MM-dd.</summary>

@@ -66,9 +66,18 @@ public sealed class StockReader
     {
         decimal price = PerMetre(offer.Price, offer.WidthMm, offer.MassPerAreaGsm);
         return new FeltPurchase(
-            new StockRoll(
-                offer.Name, offer.Felt, offer.Lot ?? offer.Name, offer.PlannedWidthMm, offer.LengthM, price,
-                offer.FaultPercent ?? costs.Losses.FaultPercent, null, offer.Name), offer.MinimumM
+            new StockRoll
+            {
+                Name = offer.Name,
+                Felt = offer.Felt,
+                Lot = offer.Lot ?? offer.Name,
+                WidthMm = offer.PlannedWidthMm,
+                LengthM = offer.LengthM,
+                PricePerMetre = price,
+                FaultPercent = offer.FaultPercent ?? costs.Losses.FaultPercent,
+                Received = null,
+                Offer = offer.Name,
+            }, offer.MinimumM
                 ?? 0);
     }
 
@@ -87,10 +96,18 @@ public sealed class StockReader
             throw row.Fault(Listing.Columns.All.FirstOrDefault(column => column.Name == error.Field) ?? Price, error.Problem);
         }
 
-        StockRoll roll = new(
-            row.Text(Roll), row.Text(Felt), row.Text(Lot), width, row.Number(LengthM), perMetre,
-            row.OptionalNumber(FaultPercent) ?? costs.Losses.FaultPercent, row.Has(Received) ? OrdersReader.Day(row, Received) : null,
-            null);
+        StockRoll roll = new()
+        {
+            Name = row.Text(Roll),
+            Felt = row.Text(Felt),
+            Lot = row.Text(Lot),
+            WidthMm = width,
+            LengthM = row.Number(LengthM),
+            PricePerMetre = perMetre,
+            FaultPercent = row.OptionalNumber(FaultPercent) ?? costs.Losses.FaultPercent,
+            Received = row.Has(Received) ? OrdersReader.Day(row, Received) : null,
+            Offer = null,
+        };
         return row.OptionalText(StockListing.Measured) is { } file ? WithMeasured(row, roll, text.Beside(file)) : roll;
     }
 
@@ -132,7 +149,7 @@ public sealed class StockReader
     private decimal PerMetre(FeltPrice price, double widthMm, double? massPerAreaGsm)
     {
         double squareMetres = widthMm / 1000;
-        Yield.FeltUsage metre = new(1, squareMetres, squareMetres * massPerAreaGsm / 1000);
+        Yield.FeltUsage metre = new() { Metres = 1, SquareMetres = squareMetres, Kilograms = squareMetres * massPerAreaGsm / 1000 };
         return (decimal)FeltPrice.QuantityOf(price.Unit, metre) * price.Amount * costs.RateOf(price.Currency);
     }
 }

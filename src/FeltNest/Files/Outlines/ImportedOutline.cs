@@ -50,7 +50,15 @@ public sealed record ImportedOutline
     public IReadOnlyList<string> Notes { get; init; } = [];
 
     /// <summary>The outline as a part to lay.</summary>
-    public LayoutPart Part => new(Name, Ball, Centred, CentredArcs, MassPerAreaGsm, WarpAngleDeg);
+    public LayoutPart Part => new()
+    {
+        Name = Name,
+        Ball = Ball,
+        Outline = Centred,
+        Arcs = CentredArcs,
+        MassPerAreaGsm = MassPerAreaGsm,
+        WarpAngleDeg = WarpAngleDeg,
+    };
 
     /// <summary>The outline as a curve seen from its own centroid; a polygon as its straight pieces.</summary>
     public ArcOutline Curve => CentredArcs ?? ArcOutline.From(Centred.Points.Select(p => new ArcVertex(p.X, p.Y, 0)));

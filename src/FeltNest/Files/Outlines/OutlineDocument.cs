@@ -8,7 +8,7 @@ internal static class OutlineDocument
     private static readonly FieldSet Fields = new();
 
     /// <summary>The document.</summary>
-    public static readonly Document Document = new(SchemaName.Outline, "Flat outline", Fields);
+    public static readonly Document Document = new() { Schema = SchemaName.Outline, Title = "Flat outline", Fields = Fields };
 
     public static readonly TextField Name = Fields.Add(new TextField("name"));
     public static readonly RowsField Points = Fields.Add(

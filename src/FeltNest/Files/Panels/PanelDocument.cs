@@ -9,7 +9,7 @@ internal static class PanelDocument
     private static readonly FieldSet Fields = new();
 
     /// <summary>The document.</summary>
-    public static readonly Document Document = new(SchemaName.Panel, "Flat panel", Fields);
+    public static readonly Document Document = new() { Schema = SchemaName.Panel, Title = "Flat panel", Fields = Fields };
 
     public static readonly TextField Name = Fields.Add(new TextField("name"));
     public static readonly TextField Ball = Fields.Add(new TextField("ball") { Optional = true });

@@ -8,7 +8,7 @@ internal static class WrapDocument
     private static readonly FieldSet Fields = new();
 
     /// <summary>The document.</summary>
-    public static readonly Document Document = new(SchemaName.Wrap, "Flat outline laid on a ball", Fields);
+    public static readonly Document Document = new() { Schema = SchemaName.Wrap, Title = "Flat outline laid on a ball", Fields = Fields };
 
     public static readonly TextField Ball = Fields.Add(new TextField("ball", "name of the ball"));
     public static readonly TextField Outline = Fields.Add(new TextField("outline", "name of the outline"));

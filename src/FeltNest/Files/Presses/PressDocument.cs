@@ -9,7 +9,7 @@ internal static class PressDocument
     private static readonly FieldSet Fields = new();
 
     /// <summary>The document.</summary>
-    public static readonly Document Document = new(SchemaName.Press, "Cutting press", Fields);
+    public static readonly Document Document = new() { Schema = SchemaName.Press, Title = "Cutting press", Fields = Fields };
 
     public static readonly TextField Name = Fields.Add(new TextField("name", "name in the shop"));
     public static readonly NumberField RatedForceKn = Fields.Add(

@@ -17,16 +17,32 @@ public static class PressReader
     public static PressSpec Read(InputText text)
     {
         JsonFields top = JsonFields.Top(text, PressDocument.Document);
-        return new PressSpec(
-            top.Text(PressDocument.Name), top.Number(RatedForceKn), top.Number(AllowedSharePercent), BedOf(top),
-            top.OptionalNumber(DaylightMm), top.Number(StrokesPerMinute), top.Number(ChangeOverMinutes), top.OptionalNumber(Hours),
-            top.Whole(Plies), top.Number(FeedToleranceMm), top.Number(GuideToleranceMm), DiesOf(top));
+        return new PressSpec
+        {
+            Name = top.Text(PressDocument.Name),
+            RatedForceKn = top.Number(RatedForceKn),
+            AllowedSharePercent = top.Number(AllowedSharePercent),
+            Bed = BedOf(top),
+            DaylightMm = top.OptionalNumber(DaylightMm),
+            StrokesPerMinute = top.Number(StrokesPerMinute),
+            ChangeOverMinutes = top.Number(ChangeOverMinutes),
+            Hours = top.OptionalNumber(Hours),
+            MostPlies = top.Whole(Plies),
+            FeedToleranceMm = top.Number(FeedToleranceMm),
+            GuideToleranceMm = top.Number(GuideToleranceMm),
+            Dies = DiesOf(top),
+        };
     }
 
     private static PressBed BedOf(JsonFields top)
     {
         JsonFields bed = top.Object(Bed);
-        PressBed read = new(bed.Number(BedFields.LengthMm), bed.Number(BedFields.WidthMm), bed.Number(BedFields.MarginMm));
+        PressBed read = new()
+        {
+            LengthMm = bed.Number(BedFields.LengthMm),
+            WidthMm = bed.Number(BedFields.WidthMm),
+            MarginMm = bed.Number(BedFields.MarginMm),
+        };
         return read.BoardLengthMm > 0 && read.BoardWidthMm > 0
             ? read
             : throw bed.Fault(

@@ -12,7 +12,7 @@ internal static class RollDocument
     private static readonly FieldSet Fields = new();
 
     /// <summary>The document.</summary>
-    public static readonly Document Document = new(SchemaName.Roll, "One real roll", Fields);
+    public static readonly Document Document = new() { Schema = SchemaName.Roll, Title = "One real roll", Fields = Fields };
 
     public static readonly TextField Name = Fields.Add(new TextField("name", "name or number, shown on results"));
     public static readonly TextField Felt = Fields.Add(new TextField("felt") { Optional = true, OrNull = true });
@@ -33,7 +33,14 @@ internal static class RollDocument
         });
     public static readonly NumberField SkewDeg = Fields.Add(
         new NumberField(
-            new FieldRange("skewDeg", -30, 30, "degrees", "a warp further off the selvedge is another angle of laying"),
+            new FieldRange
+            {
+                Field = "skewDeg",
+                Low = -30,
+                High = 30,
+                Unit = "degrees",
+                Reason = "a warp further off the selvedge is another angle of laying",
+            },
             "direction of the warp from the selvedge, counter-clockwise")
         {
             Default = 0,
@@ -53,7 +60,14 @@ internal static class RollDocument
         public static readonly NumberField XM = Set.Add(new NumberField("xM", "along the roll") { Allowed = "0 to the length" });
         public static readonly NumberField WidthMm = Set.Add(
             new NumberField(
-                new FieldRange("widthMm", 1, 10_000, "mm", "looms end well before"),
+                new FieldRange
+                {
+                    Field = "widthMm",
+                    Low = 1,
+                    High = 10_000,
+                    Unit = "mm",
+                    Reason = "looms end well before",
+                },
                 "both selvedges included; the lower selvedge runs along the guide"));
     }
 

@@ -29,10 +29,18 @@ public static class RollPlanReader
             throw pattern.Fault(PatternFields.Panels, "is empty: a strike cuts at least one panel");
         }
 
-        StatedPlan plan = new(
-            pattern.Whole(PatternFields.Repeats), pattern.Number(PatternFields.FeedMm), panels, top.Number(GuidePlayMm), top.Number(FromMm),
-            [.. top.Objects(Strikes).Select(Strike)], top.Whole(GoodPanels), top.Whole(BackToBackGoodPanels),
-            LostPanelsFields.Set.All.OfType<WholeField>().Sum(cause => (long)lost.Whole(cause)));
+        StatedPlan plan = new()
+        {
+            Repeats = pattern.Whole(PatternFields.Repeats),
+            FeedMm = pattern.Number(PatternFields.FeedMm),
+            Panels = panels,
+            GuidePlayMm = top.Number(GuidePlayMm),
+            FromMm = top.Number(FromMm),
+            Strikes = [.. top.Objects(Strikes).Select(Strike)],
+            GoodPanels = top.Whole(GoodPanels),
+            BackToBackGoodPanels = top.Whole(BackToBackGoodPanels),
+            LostPanels = LostPanelsFields.Set.All.OfType<WholeField>().Sum(cause => (long)lost.Whole(cause)),
+        };
         FeltRoll roll = RollReader.Read($"{path}: roll", top.Inner(Roll));
         return roll.LengthMm / plan.FeedMm <= StrikeGrid.MostStrikes
             ? new RollPlanInput(layout, roll, plan)
@@ -44,7 +52,11 @@ public static class RollPlanReader
                         + $"are allowed"));
     }
 
-    private static StatedStrike Strike(JsonFields item) => new(
-        item.Number(StrikeFields.XMm), item.Number(StrikeFields.ShiftYMm), item.Whole(StrikeFields.GoodPanels),
-        item.Whole(StrikeFields.LostPanels));
+    private static StatedStrike Strike(JsonFields item) => new()
+    {
+        XMm = item.Number(StrikeFields.XMm),
+        ShiftYMm = item.Number(StrikeFields.ShiftYMm),
+        GoodPanels = item.Whole(StrikeFields.GoodPanels),
+        LostPanels = item.Whole(StrikeFields.LostPanels),
+    };
 }

@@ -25,9 +25,19 @@ public static class RollReader
     {
         JsonFields top = JsonFields.Top(path, root, RollDocument.Document);
         NapDirection? nap = top.OptionalText(NapToward) is null ? null : NapWord.Find(top.Word(NapToward));
-        FeltRoll bare = new(
-            top.Text(Name), top.OptionalText(Felt), top.OptionalText(Lot), 1000 * top.Number(LengthM), [], [], top.Number(SkewDeg), nap,
-            top.OptionalNumber(MassPerAreaGsm), []);
+        FeltRoll bare = new()
+        {
+            Name = top.Text(Name),
+            Felt = top.OptionalText(Felt),
+            Lot = top.OptionalText(Lot),
+            LengthMm = 1000 * top.Number(LengthM),
+            Widths = [],
+            JointsMm = [],
+            SkewDeg = top.Number(SkewDeg),
+            Nap = nap,
+            MassPerAreaGsm = top.OptionalNumber(MassPerAreaGsm),
+            Faults = [],
+        };
         FeltRoll measured = bare with { Widths = WidthsOf(top, bare.LengthMm), JointsMm = JointsOf(top, bare.LengthMm) };
         return measured with { Faults = FaultsOf(top, measured) };
     }
@@ -37,7 +47,7 @@ public static class RollReader
         List<WidthReading> widths = [];
         foreach (JsonFields item in top.Objects(Widths))
         {
-            WidthReading reading = new(1000 * Along(item, length), item.Number(WidthFields.WidthMm));
+            WidthReading reading = new() { XMm = 1000 * Along(item, length), WidthMm = item.Number(WidthFields.WidthMm) };
             if (widths.Count > 0 && reading.XMm <= widths[^1].XMm)
             {
                 throw item.Fault(

@@ -9,7 +9,7 @@ internal static class SeamsDocument
     private static readonly FieldSet Fields = new();
 
     /// <summary>The document.</summary>
-    public static readonly Document Document = new(SchemaName.Seams, "Seam families side by side", Fields);
+    public static readonly Document Document = new() { Schema = SchemaName.Seams, Title = "Seam families side by side", Fields = Fields };
 
     public static readonly TextField Ball = Fields.Add(new TextField("ball", "name of the ball"));
     public static readonly EnumField<FlatteningMethod> Flattening = Fields.Add(new EnumField<FlatteningMethod>("flattening"));

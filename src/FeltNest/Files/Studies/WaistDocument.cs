@@ -9,7 +9,7 @@ internal static class WaistDocument
     private static readonly FieldSet Fields = new();
 
     /// <summary>The document.</summary>
-    public static readonly Document Document = new(SchemaName.Waist, "Study of waists", Fields);
+    public static readonly Document Document = new() { Schema = SchemaName.Waist, Title = "Study of waists", Fields = Fields };
 
     public static readonly TextField Ball = Fields.Add(new TextField("ball", "name of the ball"));
     public static readonly EnumField<FlatteningMethod> Flattening = Fields.Add(new EnumField<FlatteningMethod>("flattening"));

@@ -54,8 +54,18 @@ public static class ActualsReader
             ? new FeltPrice(row.Money(Price), PriceUnits.Find(row.Word(ActualsListing.PriceUnit))!.Value, row.Currency(Currency))
             : null;
         string[] signed = [.. SignedBy.Select(row.OptionalText).OfType<string>()];
-        return new ActualRoll(
-            row.Text(Roll), row.Number(Metres), row.Whole(GoodPanels), Length(WidthMm), Length(EndsM), Count(FaultPanels),
-            Count(RejectedPanels), Count(UnpairedPanels), price, signed);
+        return new ActualRoll
+        {
+            Roll = row.Text(Roll),
+            Metres = row.Number(Metres),
+            GoodPanels = row.Whole(GoodPanels),
+            WidthMm = Length(WidthMm),
+            EndsM = Length(EndsM),
+            FaultPanels = Count(FaultPanels),
+            RejectedPanels = Count(RejectedPanels),
+            UnpairedPanels = Count(UnpairedPanels),
+            Price = price,
+            SignedBy = signed,
+        };
     }
 }

@@ -10,7 +10,7 @@ internal static class UsageDocument
     private static readonly FieldSet Fields = new();
 
     /// <summary>The document.</summary>
-    public static readonly Document Document = new(SchemaName.Usage, "Felt used against standard", Fields);
+    public static readonly Document Document = new() { Schema = SchemaName.Usage, Title = "Felt used against standard", Fields = Fields };
 
     public static readonly NumberField Balls = Fields.Add(new NumberField("balls", "good balls: pairs of good panels"));
     public static readonly WordField Unit = Fields.Add(

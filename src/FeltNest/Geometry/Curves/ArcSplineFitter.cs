@@ -51,7 +51,14 @@ internal static class ArcSplineFitter
     }
 
     // A way to a place: the direction it arrives in and where it came from.
-    private readonly record struct Way(double Direction, int From, int FromWay);
+    private readonly record struct Way
+    {
+        public required double Direction { get; init; }
+
+        public required int From { get; init; }
+
+        public required int FromWay { get; init; }
+    }
 
     private sealed class Row
     {
@@ -117,8 +124,8 @@ internal static class ArcSplineFitter
             double own = angles[0];
             first[0].AddRange(
                 endsHeld
-                    ? [new Way(own, -1, -1)]
-                    : Enumerable.Range(-leans, (2 * leans) + 1).OrderBy(Math.Abs).Select(k => new Way(own + (k * lean), -1, -1)));
+                    ? [new Way { Direction = own, From = -1, FromWay = -1 }]
+                    : Enumerable.Range(-leans, (2 * leans) + 1).OrderBy(Math.Abs).Select(k => new Way { Direction = own + (k * lean), From = -1, FromWay = -1 }));
             return first;
         }
 
@@ -190,7 +197,7 @@ internal static class ArcSplineFitter
                         double direction = chords[i][n] + half;
                         if (taken[j].Add((long)Math.Round(Off(direction, j) / lean)))
                         {
-                            next[j].Add(new Way(direction, i, w));
+                            next[j].Add(new Way { Direction = direction, From = i, FromWay = w });
                         }
                     }
                 }

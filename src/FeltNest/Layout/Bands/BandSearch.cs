@@ -71,7 +71,7 @@ internal sealed class BandSearch
 
                 LayCandidate own = new(
                     $"{bands.Count} bands, knapsack over the width, polished",
-                    [.. bands.Select(b => new LayoutBand(b.Low, b.High, b.Repeat))]);
+                    [.. bands.Select(b => new LayoutBand { YFromMm = b.Low, YToMm = b.High, Repeat = b.Repeat })]);
                 apart = own.Density > (apart?.Density ?? 0) ? own : apart;
                 if (request.Rules.Rows == RowRule.Any
                     && bands.Count == 2
@@ -103,7 +103,12 @@ internal sealed class BandSearch
         return starts.Zip(ends).Where(pair => pair.Second is not null)
             .Select(pair =>
                 new LayCandidate(
-                    pair.First.Method, [new LayoutBand(request.Usable.Low, request.Usable.High, pair.First.Build(pair.Second!))]))
+                    pair.First.Method, [new LayoutBand
+                    {
+                        YFromMm = request.Usable.Low,
+                        YToMm = request.Usable.High,
+                        Repeat = pair.First.Build(pair.Second!),
+                    }]))
             .MaxBy(candidate => candidate.Density);
     }
 
@@ -158,5 +163,5 @@ internal sealed class BandSearch
     }
 
     private RowBand? Polished(double low, double high, RowLattice near, bool oneTilt) =>
-        RowBand.Polished(request, low, high, near, oneTilt ? new TiltRange(near.Tilt, near.Tilt, false) : tilts, effort);
+        RowBand.Polished(request, low, high, near, oneTilt ? new TiltRange { Least = near.Tilt, Most = near.Tilt, IsFree = false } : tilts, effort);
 }

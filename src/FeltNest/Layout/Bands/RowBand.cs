@@ -7,12 +7,20 @@ using FeltNest.Layout.Rows.Tables;
 namespace FeltNest.Layout.Bands;
 
 /// <summary>A band of parallel rows, polished on exact distances.</summary>
-/// <param name="Low">Lower side from the lower selvedge, mm.</param>
-/// <param name="High">Upper side, mm.</param>
-/// <param name="Rows">Its rows.</param>
-/// <param name="Repeat">Its repeat.</param>
-internal sealed record RowBand(double Low, double High, RowLattice Rows, LayoutRepeat Repeat)
+internal sealed record RowBand
 {
+    /// <summary>Lower side from the lower selvedge, mm.</summary>
+    public required double Low { get; init; }
+
+    /// <summary>Upper side, mm.</summary>
+    public required double High { get; init; }
+
+    /// <summary>Its rows.</summary>
+    public required RowLattice Rows { get; init; }
+
+    /// <summary>Its repeat.</summary>
+    public required LayoutRepeat Repeat { get; init; }
+
     /// <summary>Panels per mm of roll.</summary>
     internal double Density => Rows.Density;
 
@@ -35,6 +43,12 @@ internal sealed record RowBand(double Low, double High, RowLattice Rows, LayoutR
         RowLattice rows = near with { Step = near.Rows == 1 ? 0 : room / (near.Rows - 1) };
         LayStart start = LayStart.Of(FreeCloth.Run(request, low, high), rows, tilts);
         return LayoutPolisher.Polish(start.Model, effort.PolishSteps, effort.FirstTrust) is { } end
-            ? new RowBand(low, high, new RowLattice(end[1], rows.Rows, end[0], end[2], end[3]), start.Build(end)) : null;
+            ? new RowBand
+            {
+                Low = low,
+                High = high,
+                Rows = new RowLattice { Tilt = end[1], Rows = rows.Rows, Pitch = end[0], Shift = end[2], Step = end[3] },
+                Repeat = start.Build(end),
+            } : null;
     }
 }

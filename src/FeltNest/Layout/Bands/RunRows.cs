@@ -64,9 +64,13 @@ internal static class RunRows
             int first = at.Count;
             double step = rows[r] == 1 ? 0 : (runs[r].High - runs[r].Low - curve.Height) / (rows[r] - 1);
             at.AddRange([curve.Lattice(rows[r], runs[r].High - runs[r].Low)?.Shift ?? 0, step, 0, runs[r].Low + bottom]);
-            panels.AddRange(Enumerable.Range(0, rows[r]).Select(j => new PanelPose(
-                new AffineForm(0, (first + 2, 1), (first, j)), new AffineForm(0, (first + 3, 1), (first + 1, j)), AffineForm.Of(1))
-            { Within = runs[r] }));
+            panels.AddRange(Enumerable.Range(0, rows[r]).Select(j => new PanelPose
+            {
+                X = new AffineForm(0, (first + 2, 1), (first, j)),
+                Y = new AffineForm(0, (first + 3, 1), (first + 1, j)),
+                Angle = AffineForm.Of(1),
+                Within = runs[r],
+            }));
         }
 
         int count = at.Count;
@@ -76,9 +80,19 @@ internal static class RunRows
         Array.Fill(least, double.NegativeInfinity);
         Array.Fill(most, double.PositiveInfinity);
         (least[0], least[1], most[1]) = (0, tilts.Least, tilts.Most);
-        PoseModel model = new(
-            request.Part.Outline, request.GapMm, request.Usable.Low, request.Usable.High, panels, [(AffineForm.Of(0), new AffineForm(0))],
-            [.. at], [false, true, .. Enumerable.Repeat(false, count - 2)], least, most);
+        PoseModel model = new()
+        {
+            Part = request.Part.Outline,
+            Gap = request.GapMm,
+            Lower = request.Usable.Low,
+            Upper = request.Usable.High,
+            Panels = panels,
+            Periods = [(AffineForm.Of(0), new AffineForm(0))],
+            Parameters = [.. at],
+            IsAngle = [false, true, .. Enumerable.Repeat(false, count - 2)],
+            Least = least,
+            Most = most,
+        };
         string words =
             used == 1 ? "parallel rows in one run of felt, polished" : $"parallel rows in {used} runs of felt on one repeat, polished";
         return new LayStart(words, panels.Count / pitch, model, end => RowModels.Repeat(model, end));

@@ -55,27 +55,36 @@ internal static class SharedRepeat
     {
         double low = request.Usable.Low - request.Part.Outline.Turned(lower.Tilt).MinY;
         double high = request.Usable.High - request.Part.Outline.Turned(upper.Tilt).MaxY - ((upper.Rows - 1) * upper.Step);
-        return new PoseModel(
-            request.Part.Outline, request.GapMm, request.Usable.Low, request.Usable.High,
-            [.. Panels(lower, m, 1), .. Panels(upper, n, 1 + PerBand)], [(AffineForm.Of(0), new AffineForm(0))],
-            [repeat, lower.Tilt, lower.Shift, lower.Step, 0, low, upper.Tilt, upper.Shift, upper.Step, shift, high],
-            [false, true, false, false, false, false, true, false, false, false, false],
-            [
+        return new PoseModel
+        {
+            Part = request.Part.Outline,
+            Gap = request.GapMm,
+            Lower = request.Usable.Low,
+            Upper = request.Usable.High,
+            Panels = [.. Panels(lower, m, 1), .. Panels(upper, n, 1 + PerBand)],
+            Periods = [(AffineForm.Of(0), new AffineForm(0))],
+            Parameters = [repeat, lower.Tilt, lower.Shift, lower.Step, 0, low, upper.Tilt, upper.Shift, upper.Step, shift, high],
+            IsAngle = [false, true, false, false, false, false, true, false, false, false, false],
+            Least = [
                 0, tilts.Least, .. Enumerable.Repeat(double.NegativeInfinity, PerBand - 1), tilts.Least,
                 .. Enumerable.Repeat(double.NegativeInfinity, PerBand - 1),
             ],
-            [
+            Most = [
                 double.PositiveInfinity, tilts.Most, .. Enumerable.Repeat(double.PositiveInfinity, PerBand - 1), tilts.Most,
                 .. Enumerable.Repeat(double.PositiveInfinity, PerBand - 1),
-            ]);
+            ],
+        };
     }
 
     private static IEnumerable<PanelPose> Panels(RowLattice rows, int copies, int first) =>
         from j in Enumerable.Range(0, rows.Rows)
         from c in Enumerable.Range(0, copies)
-        select new PanelPose(
-            new AffineForm(0, (first + 3, 1), (first + 1, j), (0, (double)c / copies)), new AffineForm(0, (first + 4, 1), (first + 2, j)),
-            AffineForm.Of(first));
+        select new PanelPose
+        {
+            X = new AffineForm(0, (first + 3, 1), (first + 1, j), (0, (double)c / copies)),
+            Y = new AffineForm(0, (first + 4, 1), (first + 2, j)),
+            Angle = AffineForm.Of(first),
+        };
 
     private static bool Coprime(int m, int n)
     {

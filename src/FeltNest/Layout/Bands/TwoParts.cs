@@ -118,9 +118,12 @@ internal static class TwoParts
     private static LayCandidate Joined((RowBand Low, RowBand High) bands) => new(
         "two parts, each in its own band of parallel rows, polished",
         [
-            new LayoutBand(bands.Low.Low, bands.Low.High, bands.Low.Repeat),
-            new LayoutBand(
-                bands.High.Low, bands.High.High,
-                bands.High.Repeat with { Panels = [.. bands.High.Repeat.Panels.Select(p => p with { Part = 1 })] }),
+            new LayoutBand { YFromMm = bands.Low.Low, YToMm = bands.Low.High, Repeat = bands.Low.Repeat },
+            new LayoutBand
+            {
+                YFromMm = bands.High.Low,
+                YToMm = bands.High.High,
+                Repeat = bands.High.Repeat with { Panels = [.. bands.High.Repeat.Panels.Select(p => p with { Part = 1 })] },
+            },
         ]);
 }

@@ -66,7 +66,7 @@ internal sealed class FreeSearch
 
         return searches.AsParallel().AsOrdered().WithDegreeOfParallelism(2).Select(search => (Repeat: search.Run(), search.Method))
             .Where(end => end.Repeat is not null)
-            .Select(end => new LayCandidate(end.Method, [new LayoutBand(request.Usable.Low, request.Usable.High, end.Repeat!)]))
+            .Select(end => new LayCandidate(end.Method, [new LayoutBand { YFromMm = request.Usable.Low, YToMm = request.Usable.High, Repeat = end.Repeat! }]))
             .MaxBy(lay => lay.Density);
     }
 
@@ -129,7 +129,14 @@ internal sealed class FreeSearch
             double value = angles.Values[lay.Angle[i]];
             double tilt = Tilt(value);
             bool mirrored = !own && Math.Abs(tilt - Tilt(angles.Values[0])) > 1e-9;
-            return new MixedRow(own ? i : 0, mirrored ? -1 : 1, value - tilt, new Point2(lay.X[i], lay.Y[i]), 1);
+            return new MixedRow
+            {
+                Tilt = own ? i : 0,
+                Factor = mirrored ? -1 : 1,
+                Turn = value - tilt,
+                At = new Point2(lay.X[i], lay.Y[i]),
+                Copies = 1,
+            };
         })];
         PoseModel model = RowModels.Mixed(request, lay.Repeat, free, rows);
         return LayoutPolisher.Polish(model, effort.PolishSteps, effort.FirstTrust) is { } end ? RowModels.Repeat(model, end) : null;

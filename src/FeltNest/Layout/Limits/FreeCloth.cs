@@ -36,7 +36,7 @@ public static class FreeCloth
     /// <summary>The request for one run alone, as if the rest were edge trim.</summary>
     public static LayoutRequest Run(LayoutRequest request, double low, double high) => request with
     {
-        Trims = new EdgeTrims(low, request.RollWidthMm - high),
+        Trims = new EdgeTrims { LowerMm = low, UpperMm = request.RollWidthMm - high },
         Rules = request.Rules with { Forbidden = [] },
     };
 }

@@ -26,7 +26,7 @@ internal static class StrikeDivision
                     times * repeat.LengthMm,
                     [.. from place in places from p in die select p with { XMm = p.XMm + place.X, YMm = p.YMm + place.Y }])
                 {
-                    Strike = new StrikeBlock(die.Length, places, length, width),
+                    Strike = new StrikeBlock { Panels = die.Length, Places = places, LengthMm = length, WidthMm = width },
                 };
             }
         }

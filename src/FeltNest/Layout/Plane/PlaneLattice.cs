@@ -65,13 +65,34 @@ internal static class PlaneLattice
         int rows = 2 + (int)Math.Ceiling(((2 * radius) + request.GapMm) / step);
         double spread = model.Panels.Max(p => Math.Abs(p.Y.At(end)));
         double half = radius + spread + 1;
-        PlacedPanel[] panels = [.. from j in Enumerable.Range(0, rows) from p in model.Panels select new PlacedPanel(
-            0, p.X.At(end) + (j * shift), half + p.Y.At(end) + (j * step), double.RadiansToDegrees(p.Angle.At(end)))];
+        PlacedPanel[] panels = [.. from j in Enumerable.Range(0, rows) from p in model.Panels select new PlacedPanel
+        {
+            Part = 0,
+            XMm = p.X.At(end) + (j * shift),
+            YMm = half + p.Y.At(end) + (j * step),
+            AngleDeg = double.RadiansToDegrees(p.Angle.At(end)),
+        }];
         double width = (2 * half) + (rows * step);
-        RollLayout layout = new(
-            [request.Part with { Arcs = null }], width, 0, request.GapMm, new LayoutRules(null, 0, RowRule.Any, false),
-            [new LayoutBand(0, width, new LayoutRepeat(pitch, panels))],
-            new SearchRecord(1, 1, false, string.Empty, null, 0, 0, null));
+        RollLayout layout = new()
+        {
+            Parts = [request.Part with { Arcs = null }],
+            RollWidthMm = width,
+            Trims = EdgeTrims.Both(0),
+            GapMm = request.GapMm,
+            Rules = new LayoutRules(null, 0, RowRule.Any, false),
+            Bands = [new LayoutBand { YFromMm = 0, YToMm = width, Repeat = new LayoutRepeat(pitch, panels) }],
+            Search = new SearchRecord
+            {
+                Seed = 1,
+                Effort = 1,
+                CutShort = false,
+                Method = string.Empty,
+                ProvedOnGrid = null,
+                PlaneUtilisationPercent = 0,
+                LeastGapMm = 0,
+                FreerRowsPanelsPerMetre = null,
+            },
+        };
         return LayoutCheck.Verify(layout).Passed;
     }
 
@@ -79,7 +100,7 @@ internal static class PlaneLattice
     // nothing.
     private static IEnumerable<TiltRows> AllTilts(LayoutRequest request, RowTables tables, SearchEffort effort)
     {
-        TiltRange free = new(double.NegativeInfinity, double.PositiveInfinity, true);
+        TiltRange free = new() { Least = double.NegativeInfinity, Most = double.PositiveInfinity, IsFree = true };
         return TiltRange.Of(request.Rules).IsFree
             ? tables.Tilts
             : free.Grid(effort.TiltStepDeg).AsParallel().AsOrdered().WithDegreeOfParallelism(2)

@@ -99,8 +99,26 @@ internal static class ContactFinder
             }
 
             void Add(double off, double normalX, double normalY, double onX, double onY) => contacts.Add(cornersAreFirst
-                ? new Contact(off, normalX, normalY, a.X[i], a.Y[i], onX, onY)
-                : new Contact(off, -normalX, -normalY, onX, onY, a.X[i], a.Y[i]));
+                ? new Contact
+                {
+                    Distance = off,
+                    NormalX = normalX,
+                    NormalY = normalY,
+                    FirstX = a.X[i],
+                    FirstY = a.Y[i],
+                    SecondX = onX,
+                    SecondY = onY,
+                }
+                : new Contact
+                {
+                    Distance = off,
+                    NormalX = -normalX,
+                    NormalY = -normalY,
+                    FirstX = onX,
+                    FirstY = onY,
+                    SecondX = a.X[i],
+                    SecondY = a.Y[i],
+                });
         }
     }
 }

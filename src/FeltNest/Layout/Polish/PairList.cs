@@ -25,7 +25,7 @@ internal static class PairList
                 string key = string.Join('/', x.Key, y.Key, turnA.Key, turnB.Key);
                 if (known.Add(key))
                 {
-                    pairs.Add(new PanelPair(first, second, x, y));
+                    pairs.Add(new PanelPair { First = first, Second = second, OffsetX = x, OffsetY = y });
                 }
             }
         }

@@ -3,28 +3,38 @@ using FeltNest.Geometry;
 namespace FeltNest.Layout.Polish;
 
 /// <summary>A periodic lay whose panels move with a few parameters: what the polisher changes and what it must keep.</summary>
-/// <param name="Part">The part laid.</param>
-/// <param name="Gap">Least distance, mm.</param>
-/// <param name="Lower">Lowest y any panel may reach, or null in the plane.</param>
-/// <param name="Upper">Highest y any panel may reach, or null in the plane.</param>
-/// <param name="Panels">Panels of one repeat.</param>
-/// <param name="Periods">Translations that carry the lay into itself: along the roll, and for the plane a second one.</param>
-/// <param name="Parameters">Starting values.</param>
-/// <param name="IsAngle">Which parameters are angles.</param>
-/// <param name="Least">Least allowed values.</param>
-/// <param name="Most">Greatest allowed values.</param>
-internal sealed record PoseModel(
-    Outline Part,
-    double Gap,
-    double? Lower,
-    double? Upper,
-    IReadOnlyList<PanelPose> Panels,
-    IReadOnlyList<(AffineForm X, AffineForm Y)> Periods,
-    double[] Parameters,
-    bool[] IsAngle,
-    double[] Least,
-    double[] Most)
+internal sealed record PoseModel
 {
+    /// <summary>The part laid.</summary>
+    public required Outline Part { get; init; }
+
+    /// <summary>Least distance, mm.</summary>
+    public required double Gap { get; init; }
+
+    /// <summary>Lowest y any panel may reach, or null in the plane.</summary>
+    public required double? Lower { get; init; }
+
+    /// <summary>Highest y any panel may reach, or null in the plane.</summary>
+    public required double? Upper { get; init; }
+
+    /// <summary>Panels of one repeat.</summary>
+    public required IReadOnlyList<PanelPose> Panels { get; init; }
+
+    /// <summary>Translations that carry the lay into itself: along the roll, and for the plane a second one.</summary>
+    public required IReadOnlyList<(AffineForm X, AffineForm Y)> Periods { get; init; }
+
+    /// <summary>Starting values.</summary>
+    public required double[] Parameters { get; init; }
+
+    /// <summary>Which parameters are angles.</summary>
+    public required bool[] IsAngle { get; init; }
+
+    /// <summary>Least allowed values.</summary>
+    public required double[] Least { get; init; }
+
+    /// <summary>Greatest allowed values.</summary>
+    public required double[] Most { get; init; }
+
     /// <summary>Lowest and highest y a panel may reach, or null in the plane.</summary>
     internal (double Lower, double Upper)? Limits(PanelPose panel) =>
         panel.Within ?? (Lower is { } lower && Upper is { } upper ? (lower, upper) : null);

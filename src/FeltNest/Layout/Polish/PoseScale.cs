@@ -20,8 +20,11 @@ internal static class PoseScale
         Gap = model.Gap * factor,
         Lower = model.Lower * factor,
         Upper = model.Upper * factor,
-        Panels = [.. model.Panels.Select(p => new PanelPose(Scaled(p.X, factor), Scaled(p.Y, factor), p.Angle)
+        Panels = [.. model.Panels.Select(p => new PanelPose
         {
+            X = Scaled(p.X, factor),
+            Y = Scaled(p.Y, factor),
+            Angle = p.Angle,
             Within = p.Within is var (lower, upper) ? (lower * factor, upper * factor) : null,
         })],
         Periods = [.. model.Periods.Select(p => (Scaled(p.X, factor), Scaled(p.Y, factor)))],

@@ -24,7 +24,14 @@ internal static class LossAccount
         double gap = (100 * planeNoGap * area) - lattice;
         double trim = lattice * (width - runs.Sum(run => run.High - run.Low)) / width;
         double edges = lattice / width * runs.Sum(run => Edge(layout, run.Low, 1, plane) + Edge(layout, run.High, -1, plane));
-        return new LossSplit(shape, gap, trim, edges, 100 - good - shape - gap - trim - edges);
+        return new LossSplit
+        {
+            ShapePercent = shape,
+            GapPercent = gap,
+            TrimPercent = trim,
+            EdgesPercent = edges,
+            RowFitPercent = 100 - good - shape - gap - trim - edges,
+        };
     }
 
     // k rows take (k - 1) steps and a height, so the lattice pays height - step for both edges together, half of it for one; the step has

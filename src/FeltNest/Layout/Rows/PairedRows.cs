@@ -35,7 +35,7 @@ internal static class PairedRows
     /// <summary>The most promising lattices of pairs in the endless plane.</summary>
     internal static List<(double Density, PoseModel Model, double Parts)> Plane(LayoutRequest request, SearchEffort effort)
     {
-        TiltRange free = new(double.NegativeInfinity, double.PositiveInfinity, true);
+        TiltRange free = new() { Least = double.NegativeInfinity, Most = double.PositiveInfinity, IsFree = true };
         return [.. Pairs(request, free, Math.PI, effort).Select(pair => (Rows: pair.Rows.Plane(), pair.Offset)).Where(f => f.Rows.Step > 0)
             .OrderBy(f => f.Rows.Pitch * f.Rows.Step).Take(effort.Starts)
             .Select(f => (2 / (f.Rows.Pitch * f.Rows.Step), RowModels.PlanePaired(request, f.Rows, f.Offset), 2.0))];

@@ -20,15 +20,28 @@ internal static class RowModels
         IEnumerable<int> kept = Enumerable.Range(0, near).Append(rows.Rows - 1).Distinct();
         PanelPose[] panels =
         [
-            .. kept.Select(j => new PanelPose(new AffineForm(0, (2, j)), new AffineForm(0, (4, 1), (3, j)), AffineForm.Of(1))),
+            .. kept.Select(j => new PanelPose
+            {
+                X = new AffineForm(0, (2, j)),
+                Y = new AffineForm(0, (4, 1), (3, j)),
+                Angle = AffineForm.Of(1),
+            }),
         ];
         double low = request.Usable.Low;
         double start = low - request.Part.Outline.Turned(rows.Tilt).MinY;
-        return new PoseModel(
-            request.Part.Outline, request.GapMm, low, request.Usable.High, panels, [(AffineForm.Of(0), new AffineForm(0))],
-            [rows.Pitch, rows.Tilt, rows.Shift, rows.Step, start], [false, true, false, false, false],
-            [0, tilts.Least, double.NegativeInfinity, 0, double.NegativeInfinity],
-            [double.PositiveInfinity, tilts.Most, double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity]);
+        return new PoseModel
+        {
+            Part = request.Part.Outline,
+            Gap = request.GapMm,
+            Lower = low,
+            Upper = request.Usable.High,
+            Panels = panels,
+            Periods = [(AffineForm.Of(0), new AffineForm(0))],
+            Parameters = [rows.Pitch, rows.Tilt, rows.Shift, rows.Step, start],
+            IsAngle = [false, true, false, false, false],
+            Least = [0, tilts.Least, double.NegativeInfinity, 0, double.NegativeInfinity],
+            Most = [double.PositiveInfinity, tilts.Most, double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity],
+        };
     }
 
     /// <summary>Parallel rows of pairs that move as one. Parameters: pitch, tilt, shift, step, place of the first row across, place of the
@@ -50,8 +63,12 @@ internal static class RowModels
             Most = [.. single.Most, double.PositiveInfinity, double.PositiveInfinity],
         };
 
-        PanelPose Second(PanelPose panel) => new(
-            new AffineForm(0, [.. panel.X.Terms, (5, 1)]), new AffineForm(0, [.. panel.Y.Terms, (6, 1)]), new AffineForm(turn, (1, 1)));
+        PanelPose Second(PanelPose panel) => new()
+        {
+            X = new AffineForm(0, [.. panel.X.Terms, (5, 1)]),
+            Y = new AffineForm(0, [.. panel.Y.Terms, (6, 1)]),
+            Angle = new AffineForm(turn, (1, 1)),
+        };
     }
 
     /// <summary>The repeat of polished rows of pairs.</summary>
@@ -73,12 +90,19 @@ internal static class RowModels
 
     /// <summary>The endless plane: one panel a cell, cell sides (pitch, 0) and (shift, step). Parameters: pitch, tilt, shift,
     /// step.</summary>
-    internal static PoseModel Plane(LayoutRequest request, RowLattice rows) => new(
-        request.Part.Outline, request.GapMm, null, null, [new PanelPose(new AffineForm(0), new AffineForm(0), AffineForm.Of(1))],
-        [(AffineForm.Of(0), new AffineForm(0)), (AffineForm.Of(2), AffineForm.Of(3))],
-        [rows.Pitch, rows.Tilt, rows.Shift, rows.Step], [false, true, false, false],
-        [0, double.NegativeInfinity, double.NegativeInfinity, 0],
-        [double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity]);
+    internal static PoseModel Plane(LayoutRequest request, RowLattice rows) => new()
+    {
+        Part = request.Part.Outline,
+        Gap = request.GapMm,
+        Lower = null,
+        Upper = null,
+        Panels = [new PanelPose { X = new AffineForm(0), Y = new AffineForm(0), Angle = AffineForm.Of(1) }],
+        Periods = [(AffineForm.Of(0), new AffineForm(0)), (AffineForm.Of(2), AffineForm.Of(3))],
+        Parameters = [rows.Pitch, rows.Tilt, rows.Shift, rows.Step],
+        IsAngle = [false, true, false, false],
+        Least = [0, double.NegativeInfinity, double.NegativeInfinity, 0],
+        Most = [double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity],
+    };
 
     /// <summary>The endless plane with a part and its turned self in each cell. Parameters: pitch, tilt, shift, step, place of the turned
     /// part.</summary>
@@ -88,7 +112,12 @@ internal static class RowModels
         Point2 turned = offset.Turned(rows.Tilt);
         return single with
         {
-            Panels = [.. single.Panels, new PanelPose(AffineForm.Of(4), AffineForm.Of(5), new AffineForm(Math.PI, (1, 1)))],
+            Panels = [.. single.Panels, new PanelPose
+            {
+                X = AffineForm.Of(4),
+                Y = AffineForm.Of(5),
+                Angle = new AffineForm(Math.PI, (1, 1)),
+            }],
             Parameters = [.. single.Parameters, turned.X, turned.Y],
             IsAngle = [.. single.IsAngle, false, false],
             Least = [.. single.Least, double.NegativeInfinity, double.NegativeInfinity],
@@ -106,9 +135,12 @@ internal static class RowModels
         LayoutRequest request, double pitch, IReadOnlyList<(double Tilt, double Least, double Most)> tilts, IReadOnlyList<MixedRow> rows)
     {
         int first = 1 + tilts.Count;
-        PanelPose[] panels = [.. rows.SelectMany((r, j) => Enumerable.Range(0, r.Copies).Select(c => new PanelPose(
-            c == 0 ? AffineForm.Of(first + (2 * j)) : new AffineForm(0, (first + (2 * j), 1), (0, (double)c / r.Copies)),
-            AffineForm.Of(first + (2 * j) + 1), new AffineForm(r.Turn, (1 + r.Tilt, r.Factor)))))];
+        PanelPose[] panels = [.. rows.SelectMany((r, j) => Enumerable.Range(0, r.Copies).Select(c => new PanelPose
+        {
+            X = c == 0 ? AffineForm.Of(first + (2 * j)) : new AffineForm(0, (first + (2 * j), 1), (0, (double)c / r.Copies)),
+            Y = AffineForm.Of(first + (2 * j) + 1),
+            Angle = new AffineForm(r.Turn, (1 + r.Tilt, r.Factor)),
+        }))];
         int n = first + (2 * rows.Count);
         double[] least = new double[n];
         double[] most = new double[n];
@@ -119,10 +151,19 @@ internal static class RowModels
             (least[1 + i], most[1 + i]) = (tilts[i].Least, tilts[i].Most);
         }
 
-        return new PoseModel(
-            request.Part.Outline, request.GapMm, request.Usable.Low, request.Usable.High, panels, [(AffineForm.Of(0), new AffineForm(0))],
-            [pitch, .. tilts.Select(t => t.Tilt), .. rows.SelectMany(r => new[] { r.At.X, r.At.Y })],
-            [false, .. tilts.Select(_ => true), .. Enumerable.Repeat(false, 2 * rows.Count)], least, most);
+        return new PoseModel
+        {
+            Part = request.Part.Outline,
+            Gap = request.GapMm,
+            Lower = request.Usable.Low,
+            Upper = request.Usable.High,
+            Panels = panels,
+            Periods = [(AffineForm.Of(0), new AffineForm(0))],
+            Parameters = [pitch, .. tilts.Select(t => t.Tilt), .. rows.SelectMany(r => new[] { r.At.X, r.At.Y })],
+            IsAngle = [false, .. tilts.Select(_ => true), .. Enumerable.Repeat(false, 2 * rows.Count)],
+            Least = least,
+            Most = most,
+        };
     }
 
     // Panels are written within one repeat along the roll, row by row, with angles from 0 to 360 degrees.
@@ -130,7 +171,13 @@ internal static class RowModels
         length,
         [
             .. panels
-                .Select(p => new PlacedPanel(0, p.X - (Math.Floor(p.X / length) * length), p.Y, Degrees(p.Angle)))
+                .Select(p => new PlacedPanel
+                {
+                    Part = 0,
+                    XMm = p.X - (Math.Floor(p.X / length) * length),
+                    YMm = p.Y,
+                    AngleDeg = Degrees(p.Angle),
+                })
                 .OrderBy(p => p.YMm)
                 .ThenBy(p => p.XMm),
         ]);

@@ -95,7 +95,12 @@ internal sealed class RowSearch
             }
 
             progress?.Report(
-                new SearchProgress("polishing rows", 1000 * bestDensity, from + ((to - from) * (i + pair.Length) / starts.Count)));
+                new SearchProgress
+                {
+                    Stage = "polishing rows",
+                    PanelsPerMetre = 1000 * bestDensity,
+                    Share = from + ((to - from) * (i + pair.Length) / starts.Count),
+                });
         }
     }
 
@@ -106,7 +111,12 @@ internal sealed class RowSearch
             return;
         }
 
-        LayCandidate candidate = new(start.Method, [new LayoutBand(request.Usable.Low, request.Usable.High, start.Build(end))]);
+        LayCandidate candidate = new(start.Method, [new LayoutBand
+        {
+            YFromMm = request.Usable.Low,
+            YToMm = request.Usable.High,
+            Repeat = start.Build(end),
+        }]);
 
         // A gain below this share is rounding: the earlier layout stays, which keeps results stable.
         if (candidate.Density > bestDensity * (1 + 1e-10) && IsStruck(candidate))
@@ -161,7 +171,12 @@ internal sealed class RowSearch
         {
             LayStart start = best.Shaken(random, effort.FirstTrust, request.Part.Outline);
             Keep(start, LayoutPolisher.Polish(start.Model, effort.PolishSteps, effort.FirstTrust));
-            progress?.Report(new SearchProgress("shaking the best", 1000 * bestDensity, 0.5 + (0.1 * (i + 1) / effort.Shakes)));
+            progress?.Report(new SearchProgress
+            {
+                Stage = "shaking the best",
+                PanelsPerMetre = 1000 * bestDensity,
+                Share = 0.5 + (0.1 * (i + 1) / effort.Shakes),
+            });
         }
     }
 }

@@ -2,24 +2,30 @@ using FeltNest.Geometry;
 
 namespace FeltNest.Layout.Rows;
 
-/// <summary>Tilts a panel may have, radians: from <paramref name="Least"/> to <paramref name="Most"/>, and all of these turned by half a
+/// <summary>Tilts a panel may have, radians: from <see cref="Least"/> to <see cref="Most"/>, and all of these turned by half a
 /// turn unless one way is asked for.</summary>
-/// <param name="Least">Least tilt.</param>
-/// <param name="Most">Greatest tilt.</param>
-/// <param name="IsFree">True when every tilt is allowed; the range then spans half a turn and wraps round.</param>
-internal readonly record struct TiltRange(double Least, double Most, bool IsFree)
+internal readonly record struct TiltRange
 {
+    /// <summary>Least tilt.</summary>
+    public required double Least { get; init; }
+
+    /// <summary>Greatest tilt.</summary>
+    public required double Most { get; init; }
+
+    /// <summary>True when every tilt is allowed; the range then spans half a turn and wraps round.</summary>
+    public required bool IsFree { get; init; }
+
     /// <summary>The range that a layout's rules allow.</summary>
     internal static TiltRange Of(LayoutRules rules)
     {
         if (rules.WarpAngleDeg is not { } angle || rules.WarpToleranceDeg >= 90)
         {
-            return new TiltRange(double.NegativeInfinity, double.PositiveInfinity, true);
+            return new TiltRange { Least = double.NegativeInfinity, Most = double.PositiveInfinity, IsFree = true };
         }
 
         double middle = double.DegreesToRadians(Math.IEEERemainder(angle, 180));
         double tolerance = double.DegreesToRadians(rules.WarpToleranceDeg);
-        return new TiltRange(middle - tolerance, middle + tolerance, false);
+        return new TiltRange { Least = middle - tolerance, Most = middle + tolerance, IsFree = false };
     }
 
     /// <summary>Least extent of a part across the roll at any allowed tilt, and the tilt that has it.</summary>

@@ -32,7 +32,12 @@ public static class KeptDie
             IEnumerable<(double Width, int Panels)> windows =
                 Enumerable.Range(0, rows.Count - count + 1).Select(from => Window(rows.GetRange(from, count)));
             (double width, int panels) = windows.MinBy(w => (Math.Round(w.Width, 9), -w.Panels));
-            widths.Add(new DropWidth(count, width + layout.Trims.TotalMm, 1000 * panels / repeat.LengthMm));
+            widths.Add(new DropWidth
+            {
+                Rows = count,
+                LeastWidthMm = width + layout.Trims.TotalMm,
+                PanelsPerMetre = 1000 * panels / repeat.LengthMm,
+            });
         }
 
         if (rows.Count > 1 && IsLattice(rows))
@@ -40,7 +45,12 @@ public static class KeptDie
             double step = rows[1].Y - rows[0].Y;
             for (int count = rows.Count + 1; widths[^1].LeastWidthMm + step <= mostWidthMm; count++)
             {
-                widths.Add(new DropWidth(count, widths[^1].LeastWidthMm + step, 1000.0 * count * rows[0].Panels / repeat.LengthMm));
+                widths.Add(new DropWidth
+                {
+                    Rows = count,
+                    LeastWidthMm = widths[^1].LeastWidthMm + step,
+                    PanelsPerMetre = 1000.0 * count * rows[0].Panels / repeat.LengthMm,
+                });
             }
         }
 
@@ -73,10 +83,16 @@ public static class KeptDie
         foreach (PlacedPanel panel in repeat.Panels.OrderBy(p => p.YMm))
         {
             Outline turned = layout.Parts[panel.Part].Outline.Turned(double.DegreesToRadians(panel.AngleDeg));
-            Row row = new(panel.YMm, panel.YMm + turned.MinY, panel.YMm + turned.MaxY, 1);
+            Row row = new() { Y = panel.YMm, Low = panel.YMm + turned.MinY, High = panel.YMm + turned.MaxY, Panels = 1 };
             if (rows.Count > 0 && row.Y - rows[^1].Y < OneRow)
             {
-                rows[^1] = new Row(rows[^1].Y, Math.Min(rows[^1].Low, row.Low), Math.Max(rows[^1].High, row.High), rows[^1].Panels + 1);
+                rows[^1] = new Row
+                {
+                    Y = rows[^1].Y,
+                    Low = Math.Min(rows[^1].Low, row.Low),
+                    High = Math.Max(rows[^1].High, row.High),
+                    Panels = rows[^1].Panels + 1,
+                };
             }
             else
             {
@@ -87,5 +103,14 @@ public static class KeptDie
         return rows;
     }
 
-    private sealed record Row(double Y, double Low, double High, int Panels);
+    private sealed record Row
+    {
+        public required double Y { get; init; }
+
+        public required double Low { get; init; }
+
+        public required double High { get; init; }
+
+        public required int Panels { get; init; }
+    }
 }

@@ -49,10 +49,27 @@ public sealed class WidthScan
 
         // Parts that no start settles for still have their boxes.
         LayCandidate lay = Best(widthMm) is { } best
-            ? new LayCandidate("parallel rows, polished", [new LayoutBand(best.Low, best.High, best.Repeat)]) : BoxRows.Lay(run, tilts);
-        return new RollLayout(
-            [request.Part], widthMm, request.Trims, request.GapMm, request.Rules, lay.Bands,
-            new SearchRecord(request.Seed, request.Effort, false, lay.Method, null, 0, 0, null));
+            ? new LayCandidate("parallel rows, polished", [new LayoutBand { YFromMm = best.Low, YToMm = best.High, Repeat = best.Repeat }]) : BoxRows.Lay(run, tilts);
+        return new RollLayout
+        {
+            Parts = [request.Part],
+            RollWidthMm = widthMm,
+            Trims = request.Trims,
+            GapMm = request.GapMm,
+            Rules = request.Rules,
+            Bands = lay.Bands,
+            Search = new SearchRecord
+            {
+                Seed = request.Seed,
+                Effort = request.Effort,
+                CutShort = false,
+                Method = lay.Method,
+                ProvedOnGrid = null,
+                PlaneUtilisationPercent = 0,
+                LeastGapMm = 0,
+                FreerRowsPanelsPerMetre = null,
+            },
+        };
     }
 
     /// <summary>Widths at which the best number of rows changes, between neighbours of a list of widths that were scanned.</summary>
@@ -80,7 +97,7 @@ public sealed class WidthScan
         double middle = (low.WidthMm + high.WidthMm) / 2;
         if (high.WidthMm - low.WidthMm <= Exact)
         {
-            found.Add(new Crossover(middle, low.Rows, high.Rows));
+            found.Add(new Crossover { WidthMm = middle, RowsBelow = low.Rows, RowsAbove = high.Rows });
             return;
         }
 

@@ -1,12 +1,20 @@
 namespace FeltNest.Panel.Disc;
 
 /// <summary>The polynomials a flat map is made of: both coordinates change sign under the half-turn.</summary>
-/// <param name="U">Functions for the coordinate along the panel.</param>
-/// <param name="V">Functions for the coordinate across.</param>
-/// <param name="Degree">Highest degree, odd.</param>
-/// <param name="IsMirrorSymmetric">Only maps that are mirror-symmetric in both axes.</param>
-internal sealed record FlatSpace(DiscBasis U, DiscBasis V, int Degree, bool IsMirrorSymmetric)
+internal sealed record FlatSpace
 {
+    /// <summary>Functions for the coordinate along the panel.</summary>
+    public required DiscBasis U { get; init; }
+
+    /// <summary>Functions for the coordinate across.</summary>
+    public required DiscBasis V { get; init; }
+
+    /// <summary>Highest degree, odd.</summary>
+    public required int Degree { get; init; }
+
+    /// <summary>Only maps that are mirror-symmetric in both axes.</summary>
+    public required bool IsMirrorSymmetric { get; init; }
+
     /// <summary>Unknowns of a map: those of u first.</summary>
     public int Count => U.Count + V.Count;
 
@@ -15,7 +23,13 @@ internal sealed record FlatSpace(DiscBasis U, DiscBasis V, int Degree, bool IsMi
     {
         DiscBasis whole = DiscBasis.Odd(degree, true, true);
         return mirrorSymmetric
-            ? new FlatSpace(DiscBasis.Odd(degree, true, false), DiscBasis.Odd(degree, false, true), degree, true)
-            : new FlatSpace(whole, whole, degree, false);
+            ? new FlatSpace
+            {
+                U = DiscBasis.Odd(degree, true, false),
+                V = DiscBasis.Odd(degree, false, true),
+                Degree = degree,
+                IsMirrorSymmetric = true,
+            }
+            : new FlatSpace { U = whole, V = whole, Degree = degree, IsMirrorSymmetric = false };
     }
 }

@@ -27,5 +27,11 @@ internal sealed class CapDomain(double radius) : PanelDomain
     }
 
     /// <inheritdoc/>
-    public override DomainEdge EdgeAt(double s) => new(s - (Math.PI / 2), 1, Math.Sin(radius), 1 / Math.Tan(radius));
+    public override DomainEdge EdgeAt(double s) => new()
+    {
+        Angle = s - (Math.PI / 2),
+        AngleSlope = 1,
+        Speed = Math.Sin(radius),
+        Curvature = 1 / Math.Tan(radius),
+    };
 }

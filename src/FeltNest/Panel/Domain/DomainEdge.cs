@@ -1,8 +1,17 @@
 namespace FeltNest.Panel.Domain;
 
 /// <summary>A place on the edge of the piece.</summary>
-/// <param name="Angle">Polar angle on the disc's rim, radians.</param>
-/// <param name="AngleSlope">Its derivative by the seam parameter.</param>
-/// <param name="Speed">Length of seam on the unit sphere for a unit of seam parameter.</param>
-/// <param name="Curvature">Geodesic curvature of the seam.</param>
-internal readonly record struct DomainEdge(double Angle, double AngleSlope, double Speed, double Curvature);
+internal readonly record struct DomainEdge
+{
+    /// <summary>Polar angle on the disc's rim, radians.</summary>
+    public required double Angle { get; init; }
+
+    /// <summary>Its derivative by the seam parameter.</summary>
+    public required double AngleSlope { get; init; }
+
+    /// <summary>Length of seam on the unit sphere for a unit of seam parameter.</summary>
+    public required double Speed { get; init; }
+
+    /// <summary>Geodesic curvature of the seam.</summary>
+    public required double Curvature { get; init; }
+}

@@ -65,7 +65,13 @@ internal sealed class SeamDomain : PanelDomain
     public override DomainEdge EdgeAt(double s)
     {
         SeamJet jet = seam.At(s);
-        return new DomainEdge(s - (Math.PI / 2), 1, jet.Speed, jet.GeodesicCurvature);
+        return new DomainEdge
+        {
+            Angle = s - (Math.PI / 2),
+            AngleSlope = 1,
+            Speed = jet.Speed,
+            Curvature = jet.GeodesicCurvature,
+        };
     }
 
     private PiecewiseSeries Function(double[] joints, Func<SpherePoint, SpherePoint, double, double> of) => new(joints, Terms, x =>

@@ -47,7 +47,7 @@ internal sealed class ElasticFlattening(FeltLaw law, EdgeRule edge, double? limi
         int[] ladder = limit is null && mirror ? [FirstDegree, degree] : [FirstDegree, MiddleDegree, degree];
         IReadOnlyList<int> held = [];
         double spacing = 0;
-        PanelSolve solve = new(0, 0, 0, 0, 0);
+        PanelSolve solve = new() { Degree = 0, Unknowns = 0, Iterations = 0, Residual = 0, ChordTorqueNmm = 0 };
         foreach (int rung in ladder.Select(rung => Math.Min(rung, degree)).Distinct())
         {
             space = FlatSpace.Of(rung, mirror);
@@ -60,7 +60,14 @@ internal sealed class ElasticFlattening(FeltLaw law, EdgeRule edge, double? limi
                 solver.Solve(map.Raised(space).Coefficients, guess, rung <= FirstDegree, limit is not null && rung == degree);
             map = new FlatMap(domain, space, state.Result.X);
             (held, spacing) = (state.Held, step);
-            solve = new PanelSolve(rung, space.Count, solve.Iterations + state.Result.Iterations, state.Result.Residual, state.Torque);
+            solve = new PanelSolve
+            {
+                Degree = rung,
+                Unknowns = space.Count,
+                Iterations = solve.Iterations + state.Result.Iterations,
+                Residual = state.Result.Residual,
+                ChordTorqueNmm = state.Torque,
+            };
         }
 
         return new ElasticPanel(map, solve, held, spacing);

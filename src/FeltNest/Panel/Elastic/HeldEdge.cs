@@ -62,7 +62,7 @@ internal static class HeldEdge
         int n = held.Length;
         if (held.All(cell => cell))
         {
-            return [new SeamInterval(0, 2 * Math.PI)];
+            return [new SeamInterval { FromS = 0, ToS = 2 * Math.PI }];
         }
 
         List<SeamInterval> runs = [];
@@ -76,7 +76,7 @@ internal static class HeldEdge
                     end++;
                 }
 
-                runs.Add(new SeamInterval(i * step, end * step));
+                runs.Add(new SeamInterval { FromS = i * step, ToS = end * step });
             }
         }
 

@@ -28,15 +28,17 @@ internal sealed class LimitedFlattening(FeltLaw law, double limit, int degree)
         ElasticPanel panel = greatest <= limit ? plain : Try(domain, limit) ?? throw NoPanel(domain, greatest);
         double scale = stiffness * radius * radius;
         IReadOnlyList<SeamInterval> where = HeldEdge.Intervals(panel);
-        return (panel.Map, panel.Solve, new EdgeLimitReport(
-            100 * limit,
-            HeldEdge.SharePercent(where, domain),
-            where,
-            EdgeMeasure.Of(new FlatEdge(panel.Map, radius)).AreaMm2,
-            PanelEnergy.Of(panel.Map, law) * scale,
-            100 * Math.Max(0, greatest),
-            EdgeMeasure.Of(new FlatEdge(plain.Map, radius)).AreaMm2,
-            PanelEnergy.Of(plain.Map, law) * scale));
+        return (panel.Map, panel.Solve, new EdgeLimitReport
+        {
+            LimitPercent = 100 * limit,
+            SharePercent = HeldEdge.SharePercent(where, domain),
+            Where = where,
+            EdgeAreaMm2 = EdgeMeasure.Of(new FlatEdge(panel.Map, radius)).AreaMm2,
+            EnergyNmm = PanelEnergy.Of(panel.Map, law) * scale,
+            UnlimitedCompressionPercent = 100 * Math.Max(0, greatest),
+            UnlimitedAreaMm2 = EdgeMeasure.Of(new FlatEdge(plain.Map, radius)).AreaMm2,
+            UnlimitedEnergyNmm = PanelEnergy.Of(plain.Map, law) * scale,
+        });
     }
 
     private ElasticPanel? Try(SeamDomain domain, double at)

@@ -24,7 +24,14 @@ internal sealed class ConformalFlattening(int degree) : IFlattening
         FlatSpace space = FlatSpace.Of(degree, domain.IsMirrorSymmetric);
         double[] u = new DirichletProjection(domain, space.U, degree).Solve(edge.Rim(space.U, p => p.X), 0);
         double[] v = new DirichletProjection(domain, space.V, degree).Solve(edge.Rim(space.V, p => p.Y), 0);
-        return (new FlatMap(domain, space, [.. u, .. v]), new PanelSolve(degree, scale.Count + space.Count, 0, edge.TurningError, 0));
+        return (new FlatMap(domain, space, [.. u, .. v]), new PanelSolve
+        {
+            Degree = degree,
+            Unknowns = scale.Count + space.Count,
+            Iterations = 0,
+            Residual = edge.TurningError,
+            ChordTorqueNmm = 0,
+        });
     }
 
     // dw/dn at the seam: w is zero along it, so its slope in the disc's radius is all there is.

@@ -18,7 +18,7 @@ internal sealed class EquidistantFlattening(int degree) : IFlattening
     {
         FlatMap map =
             Expand(domain as SeamDomain ?? throw new ArgumentException("only the inside of a seam has a long axis", nameof(domain)));
-        return (map, new PanelSolve(degree, 0, 0, 0, 0));
+        return (map, new PanelSolve { Degree = degree, Unknowns = 0, Iterations = 0, Residual = 0, ChordTorqueNmm = 0 });
     }
 
     private FlatMap Expand(SeamDomain domain)

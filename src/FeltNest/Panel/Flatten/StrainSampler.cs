@@ -22,8 +22,14 @@ internal sealed class StrainSampler(FlatMap map, double radius)
         // The lesser principal value by the determinant, which keeps its digits where the two are far apart.
         double major = mean + apart;
         double minor = ((c.XX * c.YY) - (c.XY * c.XY)) / major;
-        return new StrainSample(
-            flat.Place * radius, 100 * (Math.Sqrt(major) - 1), 100 * (Math.Sqrt(minor) - 1), 0.5 * Math.Atan2(c.XY, half), sphere.Point);
+        return new StrainSample
+        {
+            Place = flat.Place * radius,
+            MajorPercent = 100 * (Math.Sqrt(major) - 1),
+            MinorPercent = 100 * (Math.Sqrt(minor) - 1),
+            MajorAngle = 0.5 * Math.Atan2(c.XY, half),
+            Fitted = sphere.Point,
+        };
     }
 
     /// <summary>Strain on rings and spokes; spokes at equal steps of the seam parameter from s = 0.</summary>
@@ -46,7 +52,7 @@ internal sealed class StrainSampler(FlatMap map, double radius)
         }
 
         Array.Fill(samples, samples[0], 0, spokes);
-        return new StrainField(rings, spokes, samples);
+        return new StrainField { Rings = rings, Spokes = spokes, Samples = samples };
     }
 
     /// <summary>Greatest value of a quantity of the strain over the panel, refined from a field's best sample.</summary>

@@ -81,7 +81,16 @@ public static class ProvenPanel
         }
     }
 
-    private static ProvenState Begin(double[] values) => new(values, 0, default, [], [], [], []);
+    private static ProvenState Begin(double[] values) => new()
+    {
+        Values = values,
+        Turn = 0,
+        Move = default,
+        Parameters = [],
+        Feet = [],
+        Outward = [],
+        Off = [],
+    };
 
     // The best fit with a limit that acts, from a limit just below what the edge takes up without one and from one far below.
     private static ProvenState? Limited(ProvenModel model, MeasuredEdge measured, ProvenState plain)
@@ -113,17 +122,37 @@ public static class ProvenPanel
         FieldRange waist = BallRanges.WaistOn(ball.FittedRadiusMm);
         List<ProvenValue> values =
         [
-            new(
-                "neutral layer", BallRanges.NeutralLayer.Field, found.Values[0], string.Empty, Spread(0),
-                End(found.Values[0], BallRanges.NeutralLayer)),
-            new("waist", waist.Field, found.Values[1], "mm", Spread(1), End(found.Values[1], waist)),
+            new()
+            {
+                Name = "neutral layer",
+                Field = BallRanges.NeutralLayer.Field,
+                Value = found.Values[0],
+                Unit = string.Empty,
+                Spread = Spread(0),
+                AtBound = End(found.Values[0], BallRanges.NeutralLayer),
+            },
+            new()
+            {
+                Name = "waist",
+                Field = waist.Field,
+                Value = found.Values[1],
+                Unit = "mm",
+                Spread = Spread(1),
+                AtBound = End(found.Values[1], waist),
+            },
         ];
         if (acts)
         {
             values.Add(
-                new(
-                    "edge limit", BallRanges.MaxEdgeCompression.Field, found.Values[2], "%", Spread(2),
-                    End(found.Values[2], BallRanges.MaxEdgeCompression)));
+                new()
+                {
+                    Name = "edge limit",
+                    Field = BallRanges.MaxEdgeCompression.Field,
+                    Value = found.Values[2],
+                    Unit = "%",
+                    Spread = Spread(2),
+                    AtBound = End(found.Values[2], BallRanges.MaxEdgeCompression),
+                });
         }
         else if (ball.Panel.Edge == EdgeRule.Mated)
         {
@@ -134,8 +163,17 @@ public static class ProvenPanel
             };
         }
 
-        ProvenDeviation[] deviations = [.. found.Off.Select((off, i) => new ProvenDeviation(found.Feet[i], found.Outward[i], off))];
-        return new ProvenFit(ball, panel, values, acts, deviations, trades, (found.Turn - measured.Axis) * 180 / Math.PI);
+        ProvenDeviation[] deviations = [.. found.Off.Select((off, i) => new ProvenDeviation { Place = found.Feet[i], Outward = found.Outward[i], OffMm = off })];
+        return new ProvenFit
+        {
+            Ball = ball,
+            Panel = panel,
+            Values = values,
+            ShowsLimit = acts,
+            Deviations = deviations,
+            Trades = trades,
+            TurnDeg = (found.Turn - measured.Axis) * 180 / Math.PI,
+        };
 
         static string? End(double value, FieldRange range) =>
             value <= range.Low ? FormattableString.Invariant($"at the least allowed, {range.Low}")

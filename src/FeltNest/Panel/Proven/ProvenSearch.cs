@@ -92,9 +92,16 @@ internal sealed class ProvenSearch(ProvenModel model, MeasuredEdge measured, int
         }
 
         (double Parameter, Point2 Foot, Point2 Outward, double Off)[] feet = measured.Against(edge, turn, move);
-        return new ProvenState(
-            inside, turn, move, [.. feet.Select(f => f.Parameter)], [.. feet.Select(f => f.Foot)], [.. feet.Select(f => f.Outward)],
-            [.. feet.Select(f => f.Off)]);
+        return new ProvenState
+        {
+            Values = inside,
+            Turn = turn,
+            Move = move,
+            Parameters = [.. feet.Select(f => f.Parameter)],
+            Feet = [.. feet.Select(f => f.Foot)],
+            Outward = [.. feet.Select(f => f.Outward)],
+            Off = [.. feet.Select(f => f.Off)],
+        };
     }
 
     /// <summary>Change of each distance by one step of each value, then of turn and moves.</summary>

@@ -68,5 +68,13 @@ internal static class AllowanceChain
     }
 
     private static PanelAllowance Entry(int step, string name, string value, EdgeMeasure before, EdgeMeasure after) =>
-        new(step, name, value, after.LengthMm - before.LengthMm, after.WidthMm - before.WidthMm, after.AreaMm2 - before.AreaMm2);
+        new()
+        {
+            Step = step,
+            Name = name,
+            Value = value,
+            LengthEffectMm = after.LengthMm - before.LengthMm,
+            WidthEffectMm = after.WidthMm - before.WidthMm,
+            AreaEffectMm2 = after.AreaMm2 - before.AreaMm2,
+        };
 }

@@ -3,12 +3,20 @@ using FeltNest.Geometry.Curves;
 namespace FeltNest.Panel.Shape;
 
 /// <summary>Main dimensions of a closed edge that is kept by the half-turn about the origin.</summary>
-/// <param name="LengthMm">Extent along u.</param>
-/// <param name="WidthMm">Extent along v.</param>
-/// <param name="WaistMm">Width at u = 0.</param>
-/// <param name="AreaMm2">Area inside.</param>
-internal readonly record struct EdgeMeasure(double LengthMm, double WidthMm, double WaistMm, double AreaMm2)
+internal readonly record struct EdgeMeasure
 {
+    /// <summary>Extent along u.</summary>
+    public required double LengthMm { get; init; }
+
+    /// <summary>Extent along v.</summary>
+    public required double WidthMm { get; init; }
+
+    /// <summary>Width at u = 0.</summary>
+    public required double WaistMm { get; init; }
+
+    /// <summary>Area inside.</summary>
+    public required double AreaMm2 { get; init; }
+
     // Places at which the edge is looked at: enough for the sum of the area to be exact to the last digits, and to bracket each extreme.
     private const int Places = 720;
 
@@ -26,11 +34,13 @@ internal readonly record struct EdgeMeasure(double LengthMm, double WidthMm, dou
             width = Math.Abs(places[i].Place.Y) > Math.Abs(places[width].Place.Y) ? i : width;
         }
 
-        return new EdgeMeasure(
-            2 * Math.Abs(edge.At(Zero(edge, length * step, step, p => p.Derivative.X)).Place.X),
-            2 * Math.Abs(edge.At(Zero(edge, width * step, step, p => p.Derivative.Y)).Place.Y),
-            2 * Math.Abs(edge.At(Zero(edge, 0, step, p => p.Place.X)).Place.Y),
-            area);
+        return new EdgeMeasure
+        {
+            LengthMm = 2 * Math.Abs(edge.At(Zero(edge, length * step, step, p => p.Derivative.X)).Place.X),
+            WidthMm = 2 * Math.Abs(edge.At(Zero(edge, width * step, step, p => p.Derivative.Y)).Place.Y),
+            WaistMm = 2 * Math.Abs(edge.At(Zero(edge, 0, step, p => p.Place.X)).Place.Y),
+            AreaMm2 = area,
+        };
     }
 
     // Where a quantity that changes sign near a parameter is zero, by secant steps kept near.

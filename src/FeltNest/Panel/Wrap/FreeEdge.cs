@@ -14,7 +14,12 @@ public static class FreeEdge
             try
             {
                 EdgeFreeWrap free = PanelWrap.LayFree(WrapRequest.For(ball, panel.EdgeMap));
-                return panel with { Fit = new PanelFit(free.LargestGapMm, free.LargestOverlapMm, free.EnergyNmm) };
+                return panel with { Fit = new PanelFit
+                {
+                    LargestGapMm = free.LargestGapMm,
+                    LargestOverlapMm = free.LargestOverlapMm,
+                    EnergyNmm = free.EnergyNmm,
+                } };
             }
             catch (NoAnswerException)
             {

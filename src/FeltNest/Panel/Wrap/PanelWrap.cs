@@ -127,14 +127,16 @@ public static class PanelWrap
         double turn = field.HasMirrors ? 0 : SeamGap.BestTurn(edge);
         double[] gaps = [.. SeamGap.Of(EdgeFreeWrap.Turned(edge, turn)).Select(gap => gap * request.RadiusMm)];
         double[] met = [.. gaps.Where(gap => !double.IsNaN(gap))];
-        return new EdgeFreeWrap(
-            found.Value * scale,
-            met.Length == 0 ? double.NaN : Math.Max(0, met.Max()),
-            met.Length == 0 ? double.NaN : Math.Max(0, -met.Min()),
-            [.. edge.Select(p => request.RadiusMm * p)],
-            turn,
-            gaps,
-            found.Residual);
+        return new EdgeFreeWrap
+        {
+            EnergyNmm = found.Value * scale,
+            LargestGapMm = met.Length == 0 ? double.NaN : Math.Max(0, met.Max()),
+            LargestOverlapMm = met.Length == 0 ? double.NaN : Math.Max(0, -met.Min()),
+            Edge = [.. edge.Select(p => request.RadiusMm * p)],
+            Turn = turn,
+            Gaps = gaps,
+            Residual = found.Residual,
+        };
     }
 
     private static EdgeHeldWrap Hold(WrapRequest request, WrapRegion region, WrapField field, FeltLaw law, NewtonResult free, double scale)
@@ -155,7 +157,15 @@ public static class PanelWrap
         }
 
         (double stretch, double compression) = WrapExtremes.Of(region, field, law, found.X);
-        return new EdgeHeldWrap(found.Value * scale, stretch, compression, pull * request.Law.UU, off * request.RadiusMm, found.Residual);
+        return new EdgeHeldWrap
+        {
+            EnergyNmm = found.Value * scale,
+            MaxStretchPercent = stretch,
+            MaxCompressionPercent = compression,
+            EdgePullNPerMm = pull * request.Law.UU,
+            EdgeOffSeamMm = off * request.RadiusMm,
+            Residual = found.Residual,
+        };
     }
 
     // Seam parameters at which the seam's length has the same share of its whole as the edge's length at each station.

@@ -28,7 +28,14 @@ public static class CutTickets
         (RollLayout layout, int repeats) = die.Drawn!.Value;
         double from = (1000 * roll.BeginM) + endLossMm;
         int strikes = die.Shape.StrikesIn((roll.Measured!.LengthMm - from - endLossMm) / 1000);
-        RollRequest request = new(layout, Part(roll.Measured, roll.Measured.LengthMm - endLossMm), repeats, 0, from);
+        RollRequest request = new()
+        {
+            Layout = layout,
+            Roll = Part(roll.Measured, roll.Measured.LengthMm - endLossMm),
+            RepeatsPerStrike = repeats,
+            GuidePlayMm = 0,
+            FromMm = from,
+        };
         if (strikes == 0 || !RollRoom.Takes(request))
         {
             return 0;
@@ -52,18 +59,50 @@ public static class CutTickets
         double to = 1000 * cut.ToM;
         if (cut.Roll.Measured is { } measured)
         {
-            return StrikePlanner.Run(new RollRequest(layout, Part(measured, Math.Min(to, measured.LengthMm)), repeats, 0, from));
+            return StrikePlanner.Run(new RollRequest
+            {
+                Layout = layout,
+                Roll = Part(measured, Math.Min(to, measured.LengthMm)),
+                RepeatsPerStrike = repeats,
+                GuidePlayMm = 0,
+                FromMm = from,
+            });
         }
 
-        FeltRoll roll = new(cut.Roll.Name, cut.Roll.Felt, cut.Roll.Lot, to, [new WidthReading(0, cut.Roll.WidthMm)], [], 0, null, null, []);
-        RollRequest request = new(layout, roll, repeats, 0, from);
+        FeltRoll roll = new()
+        {
+            Name = cut.Roll.Name,
+            Felt = cut.Roll.Felt,
+            Lot = cut.Roll.Lot,
+            LengthMm = to,
+            Widths = [new WidthReading { XMm = 0, WidthMm = cut.Roll.WidthMm }],
+            JointsMm = [],
+            SkewDeg = 0,
+            Nap = null,
+            MassPerAreaGsm = null,
+            Faults = [],
+        };
+        RollRequest request = new() { Layout = layout, Roll = roll, RepeatsPerStrike = repeats, GuidePlayMm = 0, FromMm = from };
         PlannedStrike[] strikes =
         [
-            .. Enumerable.Range(0, cut.Strikes).Select(k => new PlannedStrike(from + (k * pattern.FeedMm), 0, pattern.Panels.Count, [])),
+            .. Enumerable.Range(0, cut.Strikes).Select(k => new PlannedStrike
+            {
+                XMm = from + (k * pattern.FeedMm),
+                ShiftYMm = 0,
+                GoodPanels = pattern.Panels.Count,
+                Lost = [],
+            }),
         ];
-        return new RollPlan(
-            request, pattern, StrikeGrid.Of(request, pattern.FeedMm), strikes, cut.Strikes * pattern.Panels.Count, pattern.FeedMm,
-            pattern.FeedMm);
+        return new RollPlan
+        {
+            Request = request,
+            Pattern = pattern,
+            Grid = StrikeGrid.Of(request, pattern.FeedMm),
+            Strikes = strikes,
+            BackToBackGoodPanels = cut.Strikes * pattern.Panels.Count,
+            ClearAdvanceMm = pattern.FeedMm,
+            LeastOffLineMm = pattern.FeedMm,
+        };
     }
 
     // The roll up to a place.

@@ -21,9 +21,15 @@ public static class LayoutStrikes
 
             double low = pattern.Panels.Min(p => p.MinY);
             double high = pattern.Panels.Max(p => p.MaxY);
-            return new StrikeShape(
-                pattern.FeedMm, pattern.LengthMm, high - low, layout.GapMm, high + layout.Trims.UpperMm,
-                [.. PanelClasses.Of(pattern, layout.Rules.OneWay).Select(one => one.Count)]);
+            return new StrikeShape
+            {
+                FeedMm = pattern.FeedMm,
+                LengthMm = pattern.LengthMm,
+                AcrossMm = high - low,
+                GapMm = layout.GapMm,
+                LeastWidthMm = high + layout.Trims.UpperMm,
+                ClassPanels = [.. PanelClasses.Of(pattern, layout.Rules.OneWay).Select(one => one.Count)],
+            };
         }
     }
 }

@@ -23,8 +23,13 @@ public static class StrikePlanner
         LossMap losses = new(request, pattern, grid);
         StrikeSpacing spacing = new(pattern, grid, request.Layout.GapMm);
         List<PlannedStrike> strikes = [.. new StrikeChain(losses, spacing, grid).Best().Select(at =>
-            new PlannedStrike(
-                grid.XMm(at.Place), grid.ShiftMm(at.Shift), losses.Good(at.Place, at.Shift), losses.Lost(at.Place, at.Shift)))];
+            new PlannedStrike
+            {
+                XMm = grid.XMm(at.Place),
+                ShiftYMm = grid.ShiftMm(at.Shift),
+                GoodPanels = losses.Good(at.Place, at.Shift),
+                Lost = losses.Lost(at.Place, at.Shift),
+            })];
 
         if (strikes.Count == 0)
         {
@@ -38,7 +43,16 @@ public static class StrikePlanner
         }
 
         int clear = Enumerable.Range(-2 * grid.SideSteps, (4 * grid.SideSteps) + 1).Max(spacing.Clear);
-        RollPlan plan = new(request, pattern, grid, strikes, backToBack, clear * grid.StepMm, spacing.LeastSteps * grid.StepMm);
+        RollPlan plan = new()
+        {
+            Request = request,
+            Pattern = pattern,
+            Grid = grid,
+            Strikes = strikes,
+            BackToBackGoodPanels = backToBack,
+            ClearAdvanceMm = clear * grid.StepMm,
+            LeastOffLineMm = spacing.LeastSteps * grid.StepMm,
+        };
         return plan.GoodPanels >= backToBack
             ? plan
             : throw new InvalidOperationException($"the plan has {plan.GoodPanels} good panels, strikes in line have {backToBack}");

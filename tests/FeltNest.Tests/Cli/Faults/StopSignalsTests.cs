@@ -38,7 +38,7 @@ public sealed class StopSignalsTests
     public void A_cap_that_is_over_without_a_result_is_no_interrupt()
     {
         using StringWriter messages = new();
-        Terminal terminal = new(TextWriter.Null, messages);
+        Terminal terminal = new() { Results = TextWriter.Null, Messages = messages };
 
         Assert.Equal(3, FaultLine.Tell(new OperationCanceledException(), terminal, CancellationToken.None));
         Assert.StartsWith("feltnest: --seconds was over before there was a result", messages.ToString(), StringComparison.Ordinal);
@@ -50,7 +50,7 @@ public sealed class StopSignalsTests
     public void Messages_that_cannot_be_written_are_lost_and_nothing_else()
     {
         KeptMessages messages = new(() => new LostWriter());
-        Terminal terminal = new(TextWriter.Null, messages);
+        Terminal terminal = new() { Results = TextWriter.Null, Messages = messages };
 
         terminal.Say("of no use");
         messages.Flush();

@@ -47,7 +47,7 @@ public sealed class CompareRiskTests
         {
             Losses = FeltLosses.None with { RejectPercent = 1 },
             HandlingPerThousandBalls = 5,
-            Ranges = [new CostRange("handlingPerThousandBalls", 4, 6), new CostRange("roll.rejectPercent", 0, 4)],
+            Ranges = [new CostRange { Field = "handlingPerThousandBalls", Low = 4, High = 6 }, new CostRange { Field = "roll.rejectPercent", Low = 0, High = 4 }],
         };
 
         IReadOnlyList<CostSwing> swings = Compare(costs, Offer("A", 150, 3m)).Swings;
@@ -65,7 +65,13 @@ public sealed class CompareRiskTests
     public void A_gang_die_pays_where_its_price_meets_the_strikes_it_saves()
     {
         CostInputs costs =
-            Bare with { PerStrike = 1, Die = new DieCost(100, 1_000_000_000, 0, 0), Gang = new GangOptions([3, 4, 6], [1, 2], 10, 0.5m) };
+            Bare with { PerStrike = 1, Die = new DieCost { Price = 100, LifeStrikes = 1_000_000_000, ReRules = 0, ReRulePrice = 0 }, Gang = new GangOptions
+            {
+                Cavities = [3, 4, 6],
+                Plies = [1, 2],
+                PricePerCavity = 10,
+                PricePerExtraPly = 0.5m,
+            } };
 
         IReadOnlyList<GangChoice> gang = Compare(costs, Offer("A", 150, 3m)).Gang;
 
@@ -95,7 +101,7 @@ public sealed class CompareRiskTests
     {
         Outline rhomb = Outline.From([new(-80, 0), new(0, -25), new(80, 0), new(0, 25)]);
         Comparison comparison = CompareStudy.Run(
-            new CompareQuestion(Lay with { Part = Shapes.Part(rhomb) }, [CompareCase.Of(150, 0.0)], false, null, null), null,
+            new CompareQuestion(Lay with { Part = Shapes.Part(rhomb) }, [CompareCase.Of(150, EdgeTrims.Both(0.0))], false, null, null), null,
             TestContext.Current.CancellationToken);
         LengthValue value = comparison.Values.Single(v => v.Change == "panel 159.0 instead of 160.0 mm long");
 
@@ -105,7 +111,21 @@ public sealed class CompareRiskTests
     }
 
     private static FeltOffer Offer(string name, double width, decimal price) =>
-        new(name, "felt", width, 100_000, new FeltPrice(price, PriceUnit.Metre, "XTS"), null, 0, null, null, null, null, null);
+        new()
+        {
+            Name = name,
+            Felt = "felt",
+            WidthMm = width,
+            LengthM = 100_000,
+            Price = new FeltPrice(price, PriceUnit.Metre, "XTS"),
+            LeastWidthMm = null,
+            EdgeMm = 0,
+            MassPerAreaGsm = null,
+            MassBasis = null,
+            FaultPercent = null,
+            MinimumM = null,
+            Lot = null,
+        };
 
     private static Comparison Compare(CostInputs? costs, params FeltOffer[] offers) => CompareStudy.Run(
         new CompareQuestion(Lay, [.. offers.Select(o => CompareCase.Of(o, (EdgeTrims)0.0))], false, costs, null), null,

@@ -19,7 +19,7 @@ public sealed class CompareStudyTests
     private static readonly CostInputs Costs = CostInputs.Bare("XTS") with
     {
         Losses = FeltLosses.None with { MostPanelsPerStrike = 6 },
-        Die = new DieCost(1000, 1_000_000_000, 0, 0),
+        Die = new DieCost { Price = 1000, LifeStrikes = 1_000_000_000, ReRules = 0, ReRulePrice = 0 },
     };
 
     private static LayoutRequest Lay { get; } =
@@ -44,7 +44,7 @@ public sealed class CompareStudyTests
     public void Offers_are_planned_on_the_guaranteed_width_and_show_the_gain_at_the_nominal_one()
     {
         FeltOffer offer = Offer("A", 150, 3m) with { LeastWidthMm = 149 };
-        CompareRow row = Assert.Single(Compare(null, CompareCase.Of(offer, 0)).Rows);
+        CompareRow row = Assert.Single(Compare(null, CompareCase.Of(offer, EdgeTrims.Both(0))).Rows);
 
         // A roll of 9.001 m takes 180 squares a row; 1 mm is left over.
         Assert.Equal((149d, 50.005556), (row.Case.WidthMm, Math.Round(row.Account.PerThousandBalls.Metres, 6)));
@@ -56,7 +56,7 @@ public sealed class CompareStudyTests
     [Fact]
     public void At_its_break_even_price_an_offer_costs_what_the_other_does()
     {
-        Comparison comparison = Compare(null, CompareCase.Of(Offer("A", 150, 3m), 0), CompareCase.Of(Offer("B", 100, 2.5m), 0));
+        Comparison comparison = Compare(null, CompareCase.Of(Offer("A", 150, 3m), EdgeTrims.Both(0)), CompareCase.Of(Offer("B", 100, 2.5m), EdgeTrims.Both(0)));
 
         // A: 33.337 m at 3 are 100.01; B: 50.006 m at 2.5 are 125.01. B equals A at 2, A equals B at 3.75.
         Assert.Equal("A", comparison.Best.Case.Name);
@@ -69,7 +69,7 @@ public sealed class CompareStudyTests
     {
         // A: 33.337 m at 3 are 100.01; B: 50.006 m at 2.2 are 110.01; faults f of A alone divide its felt by 1 - f: equal at f = 1/11,
         // 9.0909 %.
-        CompareCase[] cases = [CompareCase.Of(Offer("A", 150, 3m), 0), CompareCase.Of(Offer("B", 100, 2.2m), 0)];
+        CompareCase[] cases = [CompareCase.Of(Offer("A", 150, 3m), EdgeTrims.Both(0)), CompareCase.Of(Offer("B", 100, 2.2m), EdgeTrims.Both(0))];
         Comparison comparison = Compare(Costs with { Die = null }, cases);
 
         RankFlip flip = Assert.Single(comparison.Flips);
@@ -81,7 +81,7 @@ public sealed class CompareStudyTests
     public void Currencies_are_not_mixed_without_a_rate()
     {
         FeltOffer foreign = Offer("B", 100, 5m) with { Price = new FeltPrice(5m, PriceUnit.Metre, "XXX") };
-        CompareCase[] cases = [CompareCase.Of(Offer("A", 150, 3m), 0), CompareCase.Of(foreign, 0)];
+        CompareCase[] cases = [CompareCase.Of(Offer("A", 150, 3m), EdgeTrims.Both(0)), CompareCase.Of(foreign, EdgeTrims.Both(0))];
 
         Assert.Contains(
             "XXX cannot be mixed with XTS", Assert.Throws<InputException>(() => Compare(null, cases)).Message, StringComparison.Ordinal);
@@ -111,7 +111,7 @@ public sealed class CompareStudyTests
         RollLayout kept = ByHand(50, 25, 75, 125);
         CompareCase[] cases =
         [
-            CompareCase.Of(Offer("A", 160, 3m) with { EdgeMm = 10 }, 0), CompareCase.Of(Offer("B", 170, 3m) with { EdgeMm = 10 }, 0),
+            CompareCase.Of(Offer("A", 160, 3m) with { EdgeMm = 10 }, EdgeTrims.Both(0)), CompareCase.Of(Offer("B", 170, 3m) with { EdgeMm = 10 }, EdgeTrims.Both(0)),
         ];
         Comparison comparison =
             CompareStudy.Run(new CompareQuestion(Lay, cases, false, Costs, kept), null, TestContext.Current.CancellationToken);
@@ -128,7 +128,7 @@ public sealed class CompareStudyTests
         LayoutRequest other = Shapes.Request(large, 300, gap: 0, edge: 0) with { Rules = new LayoutRules(0, 0, RowRule.Same, false) };
         RollLayout kept = LayoutSearch.Run(other, null, TestContext.Current.CancellationToken);
         Comparison comparison = CompareStudy.Run(
-            new CompareQuestion(Lay, [CompareCase.Of(115, 10)], false, null, kept), null, TestContext.Current.CancellationToken);
+            new CompareQuestion(Lay, [CompareCase.Of(115, EdgeTrims.Both(10))], false, null, kept), null, TestContext.Current.CancellationToken);
 
         Assert.Null(Assert.Single(comparison.Rows).Kept);
         Assert.Contains(
@@ -140,9 +140,9 @@ public sealed class CompareStudyTests
     public void A_die_has_one_price_in_sheet_gang_and_payback()
     {
         // Squares on 150 mm: the die cuts two repeats of three, 6 cavities at 10 on top of 1000.
-        CostInputs costs = Costs with { PerStrike = 1, Gang = new GangOptions([6], [1], 10, 0) };
+        CostInputs costs = Costs with { PerStrike = 1, Gang = new GangOptions { Cavities = [6], Plies = [1], PricePerCavity = 10, PricePerExtraPly = 0 } };
         RollLayout kept = ByHand(75, 25, 75, 125);
-        CompareQuestion question = new(Lay, [CompareCase.Of(Offer("A", 150, 2m), 0)], false, costs, kept);
+        CompareQuestion question = new(Lay, [CompareCase.Of(Offer("A", 150, 2m), EdgeTrims.Both(0))], false, costs, kept);
         Comparison comparison = CompareStudy.Run(question, null, TestContext.Current.CancellationToken);
         CompareRow row = Assert.Single(comparison.Rows);
 
@@ -169,7 +169,7 @@ public sealed class CompareStudyTests
     public void A_scan_of_widths_gives_checked_lays_that_the_search_does_not_fall_behind()
     {
         LayoutRequest bone = Shapes.Request(Shapes.DogBone(2.3, 0.7, 24, 25), 420, gap: 3, edge: 10);
-        CompareCase[] cases = [.. Enumerable.Range(0, 6).Select(i => CompareCase.Of(320 + (20 * i), 10))];
+        CompareCase[] cases = [.. Enumerable.Range(0, 6).Select(i => CompareCase.Of(320 + (20 * i), EdgeTrims.Both(10)))];
         Comparison comparison =
             CompareStudy.Run(new CompareQuestion(bone, cases, true, null, null), null, TestContext.Current.CancellationToken);
 
@@ -228,15 +228,50 @@ public sealed class CompareStudyTests
         Assert.Equal(lay.SquareMetres, row.Account.PerThousandBalls.SquareMetres, 1e-9);
     }
 
-    private static RollLayout ByHand(double pitch, params double[] rows) => new(
-        [Lay.Part], 160, 0, 0, Lay.Rules,
-        [new LayoutBand(0, 160, new LayoutRepeat(pitch, [.. rows.Select(y => new PlacedPanel(0, 25, y, 0))]))],
-        new SearchRecord(1, 1, false, "by hand", null, 0, 0, null));
+    private static RollLayout ByHand(double pitch, params double[] rows) => new()
+    {
+        Parts = [Lay.Part],
+        RollWidthMm = 160,
+        Trims = EdgeTrims.Both(0),
+        GapMm = 0,
+        Rules = Lay.Rules,
+        Bands = [new LayoutBand
+        {
+            YFromMm = 0,
+            YToMm = 160,
+            Repeat = new LayoutRepeat(pitch, [.. rows.Select(y => new PlacedPanel { Part = 0, XMm = 25, YMm = y, AngleDeg = 0 })]),
+        }],
+        Search = new SearchRecord
+        {
+            Seed = 1,
+            Effort = 1,
+            CutShort = false,
+            Method = "by hand",
+            ProvedOnGrid = null,
+            PlaneUtilisationPercent = 0,
+            LeastGapMm = 0,
+            FreerRowsPanelsPerMetre = null,
+        },
+    };
 
-    private static CompareCase Bare(double width) => CompareCase.Of(width, 0);
+    private static CompareCase Bare(double width) => CompareCase.Of(width, EdgeTrims.Both(0));
 
     private static FeltOffer Offer(string name, double width, decimal price) =>
-        new(name, "felt", width, 9.001, new FeltPrice(price, PriceUnit.Metre, "XTS"), null, null, null, null, null, null, null);
+        new()
+        {
+            Name = name,
+            Felt = "felt",
+            WidthMm = width,
+            LengthM = 9.001,
+            Price = new FeltPrice(price, PriceUnit.Metre, "XTS"),
+            LeastWidthMm = null,
+            EdgeMm = null,
+            MassPerAreaGsm = null,
+            MassBasis = null,
+            FaultPercent = null,
+            MinimumM = null,
+            Lot = null,
+        };
 
     private static Comparison Compare(CostInputs? costs, params CompareCase[] cases) =>
         CompareStudy.Run(new CompareQuestion(Lay, cases, false, costs, null), null, TestContext.Current.CancellationToken);

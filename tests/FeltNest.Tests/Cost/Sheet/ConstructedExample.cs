@@ -8,10 +8,32 @@ namespace FeltNest.Tests.Cost.Sheet;
 public static class ConstructedExample
 {
     /// <summary>The lay: trims of 15 mm, panels over the whole usable width.</summary>
-    public static LayPlan Plan { get; } = new(1520, 30, 0, 1, [new CutBand(175, 34, 34 * 6500, 1490, 1)]);
+    public static LayPlan Plan { get; } = new()
+    {
+        RollWidthMm = 1520,
+        TrimMm = 30,
+        UnusedEdgeMm = 0,
+        Plies = 1,
+        Bands = [new CutBand
+        {
+            RepeatMm = 175,
+            Panels = 34,
+            PanelAreaMm2 = 34 * 6500,
+            HeightMm = 1490,
+            StrikesPerRepeat = 1,
+        }],
+    };
 
     /// <summary>300 mm lost at each end, 1.5 % faults, 0.5 % rejects.</summary>
-    public static FeltLosses Losses { get; } = new(50, 300, 1.5, 0.5, 0, null);
+    public static FeltLosses Losses { get; } = new()
+    {
+        RollLengthM = 50,
+        EndLossMm = 300,
+        FaultPercent = 1.5,
+        RejectPercent = 0.5,
+        UnpairedPercent = 0,
+        MostPanelsPerStrike = null,
+    };
 
     /// <summary>14.00 a metre.</summary>
     public static FeltPrice Price { get; } = new(14m, PriceUnit.Metre, "XTS");
@@ -22,7 +44,7 @@ public static class ConstructedExample
         Losses = Losses,
         RecoveryPerKg = 0.30m,
         PerStrike = 0.045m,
-        Die = new DieCost(900, 50_000, 0, 0),
-        SetUp = new SetUpCost(1, 35, 50),
+        Die = new DieCost { Price = 900, LifeStrikes = 50_000, ReRules = 0, ReRulePrice = 0 },
+        SetUp = new SetUpCost { Hours = 1, RatePerHour = 35, BatchThousandBalls = 50 },
     };
 }

@@ -75,7 +75,7 @@ public sealed class CostSheetTests
     [Fact]
     public void A_new_rule_shares_the_price_of_the_die_among_more_strikes() =>
         // (900 + 3 x 100) / (4 x 50,000); by hand.
-        Assert.Equal(0.006m, new DieCost(900, 50_000, 3, 100).PerStrike);
+        Assert.Equal(0.006m, new DieCost { Price = 900, LifeStrikes = 50_000, ReRules = 3, ReRulePrice = 100 }.PerStrike);
 
     [Fact]
     public void A_price_by_the_kilogram_needs_the_mass() => Assert.Throws<InputException>(

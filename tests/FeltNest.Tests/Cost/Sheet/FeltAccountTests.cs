@@ -64,7 +64,15 @@ public sealed class FeltAccountTests
     public void Gross_is_net_over_the_product_of_all_yields(double length, double end, double fault, double reject, double unpaired)
     {
         // Lay on the usable width x width x length kept x shares kept: multiplied up here, added up there.
-        FeltAccount account = FeltAccount.Of(ConstructedExample.Plan, new FeltLosses(length, end, fault, reject, unpaired, null), 780);
+        FeltAccount account = FeltAccount.Of(ConstructedExample.Plan, new FeltLosses
+        {
+            RollLengthM = length,
+            EndLossMm = end,
+            FaultPercent = fault,
+            RejectPercent = reject,
+            UnpairedPercent = unpaired,
+            MostPanelsPerStrike = null,
+        }, 780);
         double lay = 34 * 6500.0 / (1490 * 175);
         double width = 1490.0 / 1520;
         double kept = account.Repeats!.Value * 0.175 / length;
@@ -83,8 +91,30 @@ public sealed class FeltAccountTests
         // offcuts. A square inch is 645.16 mm2.
         const double inch = 25.4;
         const double square = inch * inch;
-        LayPlan plan = new(30 * inch, 0, 1.5 * inch, 1, [new CutBand(2.5 * inch, 7, 70 * square, 30 * inch, 1)]);
-        FeltAccount account = FeltAccount.Of(plan, new FeltLosses(96 * inch / 1000, 0, 0, 0, 0, null), null);
+        LayPlan plan = new()
+        {
+            RollWidthMm = 30 * inch,
+            TrimMm = 0,
+            UnusedEdgeMm = 1.5 * inch,
+            Plies = 1,
+            Bands = [new CutBand
+            {
+                RepeatMm = 2.5 * inch,
+                Panels = 7,
+                PanelAreaMm2 = 70 * square,
+                HeightMm = 30 * inch,
+                StrikesPerRepeat = 1,
+            }],
+        };
+        FeltAccount account = FeltAccount.Of(plan, new FeltLosses
+        {
+            RollLengthM = 96 * inch / 1000,
+            EndLossMm = 0,
+            FaultPercent = 0,
+            RejectPercent = 0,
+            UnpairedPercent = 0,
+            MostPanelsPerStrike = null,
+        }, null);
         FeltShares s = account.Shares;
         const double sheet = 30 * 96;
 
@@ -102,7 +132,21 @@ public sealed class FeltAccountTests
     public void A_blank_from_a_strip_uses_the_published_share(double strip, double percent)
     {
         // Press-tool course: part 10 x 27, web 1.875, advance 11.875, strip 30.75 or from stock of 32; shares derived.
-        LayPlan plan = new(strip, 0, strip - 27, 1, [new CutBand(11.875, 1, 270, strip, 1)]);
+        LayPlan plan = new()
+        {
+            RollWidthMm = strip,
+            TrimMm = 0,
+            UnusedEdgeMm = strip - 27,
+            Plies = 1,
+            Bands = [new CutBand
+            {
+                RepeatMm = 11.875,
+                Panels = 1,
+                PanelAreaMm2 = 270,
+                HeightMm = strip,
+                StrikesPerRepeat = 1,
+            }],
+        };
         Assert.Equal(percent, FeltAccount.Of(plan, FeltLosses.None, null).Shares.Good, Two);
     }
 
@@ -135,7 +179,28 @@ public sealed class FeltAccountTests
     [Fact]
     public void A_roll_of_two_bands_is_accounted_for_to_the_last_square_millimetre()
     {
-        LayPlan plan = new(1000, 100, 20, 2, [new CutBand(400, 4, 80_000, 380, 1), new CutBand(310, 3, 45_000, 480, 1)]);
+        LayPlan plan = new()
+        {
+            RollWidthMm = 1000,
+            TrimMm = 100,
+            UnusedEdgeMm = 20,
+            Plies = 2,
+            Bands = [new CutBand
+            {
+                RepeatMm = 400,
+                Panels = 4,
+                PanelAreaMm2 = 80_000,
+                HeightMm = 380,
+                StrikesPerRepeat = 1,
+            }, new CutBand
+            {
+                RepeatMm = 310,
+                Panels = 3,
+                PanelAreaMm2 = 45_000,
+                HeightMm = 480,
+                StrikesPerRepeat = 1,
+            }],
+        };
         FeltAccount account = FeltAccount.Of(plan, FeltLosses.None with { RollLengthM = 10, EndLossMm = 100 }, 1000);
         FeltShares shares = account.Shares;
 

@@ -13,14 +13,46 @@ public sealed class UsageRollsTests
 {
     private static readonly CostInputs Costs = CostInputs.Bare("XTS") with
     {
-        Losses = new FeltLosses(12.6, 300, 4, 5, 10, null),
+        Losses = new FeltLosses
+        {
+            RollLengthM = 12.6,
+            EndLossMm = 300,
+            FaultPercent = 4,
+            RejectPercent = 5,
+            UnpairedPercent = 10,
+            MostPanelsPerStrike = null,
+        },
         Felt = new FeltPrice(2m, PriceUnit.Metre, "XTS"),
     };
 
     // The first is standard to the panel. Of the second 120 m are cut, 10,000 squares: 1000 faulty, 1000 rejected, 8000 good, 800 of them
     // alone.
-    private static readonly ActualRoll First = new("A", 1260, 91_200, 20, 60, 4000, 4800, 9120, null, []);
-    private static readonly ActualRoll Second = new("B", 126, 8000, 20, 6, 1000, 1000, 800, null, []);
+    private static readonly ActualRoll First = new()
+    {
+        Roll = "A",
+        Metres = 1260,
+        GoodPanels = 91_200,
+        WidthMm = 20,
+        EndsM = 60,
+        FaultPanels = 4000,
+        RejectedPanels = 4800,
+        UnpairedPanels = 9120,
+        Price = null,
+        SignedBy = [],
+    };
+    private static readonly ActualRoll Second = new()
+    {
+        Roll = "B",
+        Metres = 126,
+        GoodPanels = 8000,
+        WidthMm = 20,
+        EndsM = 6,
+        FaultPanels = 1000,
+        RejectedPanels = 1000,
+        UnpairedPanels = 800,
+        Price = null,
+        SignedBy = [],
+    };
 
     [Fact]
     public void Each_roll_stands_against_the_standard_of_its_own_balls()

@@ -17,12 +17,32 @@ public sealed class UsageStudyTests
     // alone: 820.8 pair.
     private static readonly CostInputs Costs = CostInputs.Bare("XTS") with
     {
-        Losses = new FeltLosses(12.6, 300, 4, 5, 10, null),
+        Losses = new FeltLosses
+        {
+            RollLengthM = 12.6,
+            EndLossMm = 300,
+            FaultPercent = 4,
+            RejectPercent = 5,
+            UnpairedPercent = 10,
+            MostPanelsPerStrike = null,
+        },
         Felt = new FeltPrice(2m, PriceUnit.Metre, "XTS"),
     };
 
     // The standard to the panel: of 1000 cut 40 are faulty, 48 rejected, 912 good, 91.2 alone; a hundred such rolls make whole numbers.
-    private static ActualRoll Standard => new("R1", 1260, 91_200, 20, 60, 4000, 4800, 9120, null, []);
+    private static ActualRoll Standard => new()
+    {
+        Roll = "R1",
+        Metres = 1260,
+        GoodPanels = 91_200,
+        WidthMm = 20,
+        EndsM = 60,
+        FaultPanels = 4000,
+        RejectedPanels = 4800,
+        UnpairedPanels = 9120,
+        Price = null,
+        SignedBy = [],
+    };
 
     [Fact]
     public void What_is_used_by_standard_leaves_no_difference()
@@ -84,9 +104,26 @@ public sealed class UsageStudyTests
         RollLayout rows = RollCases.Squares with
         {
             RollWidthMm = 32,
-            Bands = [new LayoutBand(5, 27, new LayoutRepeat(12, [new PlacedPanel(0, 0, 10, 0), new PlacedPanel(0, 0, 22, 0)]))],
+            Bands = [new LayoutBand
+            {
+                YFromMm = 5,
+                YToMm = 27,
+                Repeat = new LayoutRepeat(12, [new PlacedPanel { Part = 0, XMm = 0, YMm = 10, AngleDeg = 0 }, new PlacedPanel { Part = 0, XMm = 0, YMm = 22, AngleDeg = 0 }]),
+            }],
         };
-        ActualRoll actual = new("R", 12, 1000, 31.5, 0, 0, 0, 0, null, []);
+        ActualRoll actual = new()
+        {
+            Roll = "R",
+            Metres = 12,
+            GoodPanels = 1000,
+            WidthMm = 31.5,
+            EndsM = 0,
+            FaultPanels = 0,
+            RejectedPanels = 0,
+            UnpairedPanels = 0,
+            Price = null,
+            SignedBy = [],
+        };
 
         UsageVariance variance = UsageStudy.Run(new UsageQuestion(rows, [actual], Costs with { Losses = FeltLosses.None }));
 
@@ -99,7 +136,19 @@ public sealed class UsageStudyTests
     [Fact]
     public void What_was_not_recorded_stands_under_the_lay_and_is_named()
     {
-        UsageVariance variance = Split(new ActualRoll("R", 1260, 45_600, null, null, null, null, null, null, []));
+        UsageVariance variance = Split(new ActualRoll
+        {
+            Roll = "R",
+            Metres = 1260,
+            GoodPanels = 45_600,
+            WidthMm = null,
+            EndsM = null,
+            FaultPanels = null,
+            RejectedPanels = null,
+            UnpairedPanels = null,
+            Price = null,
+            SignedBy = [],
+        });
 
         Assert.Equal(
             [UsageCause.Width, UsageCause.RollEnds, UsageCause.Faults, UsageCause.Rejects, UsageCause.Unpaired, UsageCause.Price],
@@ -115,10 +164,19 @@ public sealed class UsageStudyTests
         (metres, good, width, ends, faults, rejects, alone, recorded) =>
         {
             bool Has(int bit) => (recorded & (1 << bit)) != 0;
-            ActualRoll roll = new(
-                "R", metres, good, Has(0) ? width : null, Has(1) ? ends : null, Has(2) ? faults : null, Has(3) ? rejects : null,
-                Has(4) ? alone : null,
-                Has(5) ? new FeltPrice(1.9m, PriceUnit.SquareMetre, "XTS") : null, []);
+            ActualRoll roll = new()
+            {
+                Roll = "R",
+                Metres = metres,
+                GoodPanels = good,
+                WidthMm = Has(0) ? width : null,
+                EndsM = Has(1) ? ends : null,
+                FaultPanels = Has(2) ? faults : null,
+                RejectedPanels = Has(3) ? rejects : null,
+                UnpairedPanels = Has(4) ? alone : null,
+                Price = Has(5) ? new FeltPrice(1.9m, PriceUnit.SquareMetre, "XTS") : null,
+                SignedBy = [],
+            };
             UsageVariance variance = Split(roll, roll with { Roll = "S", Metres = metres / 2 });
 
             Assert.Equal(variance.MoreQuantity, variance.Parts.Sum(p => p.Quantity), 1e-9 * variance.Actual.Metres);
@@ -131,7 +189,19 @@ public sealed class UsageStudyTests
     public void Cutting_what_the_metres_allow_leaves_nothing_for_the_lay()
     {
         UsageVariance variance = UsageStudy.Run(
-            new UsageQuestion(RollCases.Squares, [new ActualRoll("R", 120, (int)(120 * PerMetre), 20, 0, 0, 0, 0, null, [])], null));
+            new UsageQuestion(RollCases.Squares, [new ActualRoll
+            {
+                Roll = "R",
+                Metres = 120,
+                GoodPanels = (int)(120 * PerMetre),
+                WidthMm = 20,
+                EndsM = 0,
+                FaultPanels = 0,
+                RejectedPanels = 0,
+                UnpairedPanels = 0,
+                Price = null,
+                SignedBy = [],
+            }], null));
 
         Assert.Equal(0, Part(variance, UsageCause.Lay).Quantity, 1e-9);
         Assert.Null(variance.MoreMoney);

@@ -84,7 +84,15 @@ public sealed class EdgeFitterTests
             foreach (Outline part in new[] { drawn, [.. drawn.Select(p => new Point2(-p.X, p.Y))], [.. drawn.Select(p => p.Left)] }
                 .Select(points => FeltNest.Geometry.Outline.From(points).Centred()))
             {
-                DieEdge edge = EdgeFitter.Fit(new LayoutPart("tee", null, part, null, null, null), TestContext.Current.CancellationToken);
+                DieEdge edge = EdgeFitter.Fit(new LayoutPart
+                {
+                    Name = "tee",
+                    Ball = null,
+                    Outline = part,
+                    Arcs = null,
+                    MassPerAreaGsm = null,
+                    WarpAngleDeg = null,
+                }, TestContext.Current.CancellationToken);
 
                 Assert.Equal((first, 8, 8), (first, edge.Arcs.Vertices.Count, edge.Corners.Count));
                 Assert.All(part.Points, corner => Assert.Contains(edge.Arcs.Vertices, v => (v.Point - corner).Length < 1e-9));
@@ -126,7 +134,15 @@ public sealed class EdgeFitterTests
                     .Select(a => new Point2(28 * Math.Cos(a), 28 * Math.Sin(a)))],
         };
         Outline outline = FeltNest.Geometry.Outline.From(points).Centred().Turned(double.DegreesToRadians(turnDeg));
-        LayoutPart part = new(name, null, outline, null, null, null);
+        LayoutPart part = new()
+        {
+            Name = name,
+            Ball = null,
+            Outline = outline,
+            Arcs = null,
+            MassPerAreaGsm = null,
+            WarpAngleDeg = null,
+        };
         DieEdge edge = EdgeFitter.Fit(part, TestContext.Current.CancellationToken);
         EdgeVerdict verdict = DieEdgeCheck.Measure(part, edge);
 
@@ -146,7 +162,15 @@ public sealed class EdgeFitterTests
         // An ellipse of half axes 60 and 25 mm by 400 points: its chords leave it by up to 0.013 mm.
         Outline traced = FeltNest.Geometry.Outline.From(
             Enumerable.Range(0, 400).Select(k => new Point2(60 * Math.Cos(k * Math.PI / 200), 25 * Math.Sin(k * Math.PI / 200))));
-        LayoutPart part = new("ellipse", null, traced, null, null, null);
+        LayoutPart part = new()
+        {
+            Name = "ellipse",
+            Ball = null,
+            Outline = traced,
+            Arcs = null,
+            MassPerAreaGsm = null,
+            WarpAngleDeg = null,
+        };
         DieEdge edge = EdgeFitter.Fit(part, TestContext.Current.CancellationToken);
         EdgeVerdict verdict = DieEdgeCheck.Measure(part, edge);
 
@@ -167,7 +191,15 @@ public sealed class EdgeFitterTests
             .Select(t => new Point2(60 * Math.Cos(t), (25 + (8 * Math.Cos(t))) * Math.Sin(t))))
             .Centred()
             .Turned(double.DegreesToRadians(turnDeg));
-        LayoutPart part = new("egg", null, egg, null, null, null);
+        LayoutPart part = new()
+        {
+            Name = "egg",
+            Ball = null,
+            Outline = egg,
+            Arcs = null,
+            MassPerAreaGsm = null,
+            WarpAngleDeg = null,
+        };
         DieEdge edge = EdgeFitter.Fit(part, TestContext.Current.CancellationToken);
         EdgeVerdict verdict = DieEdgeCheck.Measure(part, edge);
 
@@ -197,6 +229,14 @@ public sealed class EdgeFitterTests
     private static LayoutPart Outline(string name)
     {
         ImportedOutline outline = PartReader.Read(RepositoryFile.PathOf("shapes", "outlines", name)).Outline!;
-        return new LayoutPart(outline.Name, null, outline.Centred, outline.CentredArcs, null, null);
+        return new LayoutPart
+        {
+            Name = outline.Name,
+            Ball = null,
+            Outline = outline.Centred,
+            Arcs = outline.CentredArcs,
+            MassPerAreaGsm = null,
+            WarpAngleDeg = null,
+        };
     }
 }

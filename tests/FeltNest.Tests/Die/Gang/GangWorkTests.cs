@@ -16,11 +16,17 @@ public sealed class GangWorkTests
     {
         PlacedPanel[] placed =
         [
-            .. Enumerable.Range(0, panels).Select(i => new PlacedPanel(0, (i % 2 * 44) + (i / 2 % 2 * 22), 25 + (i / 2 * 24), 0)),
+            .. Enumerable.Range(0, panels).Select(i => new PlacedPanel
+            {
+                Part = 0,
+                XMm = (i % 2 * 44) + (i / 2 % 2 * 22),
+                YMm = 25 + (i / 2 * 24),
+                AngleDeg = 0,
+            }),
         ];
         RollLayout lay = DieCases.Of(88, placed);
         double top = 49 + (panels / 2 * 24);
-        return lay with { RollWidthMm = top + 30, Bands = [new LayoutBand(15, top, new LayoutRepeat(88, placed))] };
+        return lay with { RollWidthMm = top + 30, Bands = [new LayoutBand { YFromMm = 15, YToMm = top, Repeat = new LayoutRepeat(88, placed) }] };
     }
 
     [Theory]

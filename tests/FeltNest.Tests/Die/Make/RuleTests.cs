@@ -48,7 +48,14 @@ public sealed class RuleTests
     [InlineData(1.07, RuleBevel.SideWaste, 4.5)]
     [InlineData(0.71, RuleBevel.SidePanel, 2.4)]
     public void A_gap_must_hold_two_bodies_and_the_ejection(double thickness, RuleBevel bevel, double gap) =>
-        Assert.Equal(gap, new DieRule(thickness, 23.8, bevel, "hard", 1.5).LeastGapMm(2.4), 0.05);
+        Assert.Equal(gap, new DieRule
+        {
+            ThicknessMm = thickness,
+            HeightMm = 23.8,
+            Bevel = bevel,
+            Hardness = "hard",
+            LeastBendMm = 1.5,
+        }.LeastGapMm(2.4), 0.05);
 
     [Theory]
     [InlineData(0.71, 2)]
@@ -56,12 +63,26 @@ public sealed class RuleTests
     [InlineData(1.42, 4)]
     [InlineData(2.13, 6)]
     public void Rule_is_named_by_points_of_a_72nd_of_an_inch(double thickness, double points) =>
-        Assert.Equal(points, new DieRule(thickness, 23.8, RuleBevel.Centre, "hard", 1.5).Points);
+        Assert.Equal(points, new DieRule
+        {
+            ThicknessMm = thickness,
+            HeightMm = 23.8,
+            Bevel = RuleBevel.Centre,
+            Hardness = "hard",
+            LeastBendMm = 1.5,
+        }.Points);
 
     [Fact]
     public void A_hollow_bend_leaves_the_rule_less_room_when_its_body_stands_in_the_waste()
     {
-        DieRule rule = new(0.71, 23.8, RuleBevel.SideWaste, "hard", 1.5);
+        DieRule rule = new()
+        {
+            ThicknessMm = 0.71,
+            HeightMm = 23.8,
+            Bevel = RuleBevel.SideWaste,
+            Hardness = "hard",
+            LeastBendMm = 1.5,
+        };
 
         Assert.Equal(10, rule.InsideBendMm(10, outward: true), 1e-12);
         Assert.Equal(9.29, rule.InsideBendMm(10, outward: false), 1e-12);
@@ -87,7 +108,15 @@ public sealed class RuleTests
         // A long hole: 60 mm straight sides, ends of radius 10.
         ArcOutline arcs = ArcOutline.From([new(-30, -10, 0), new(30, -10, Math.PI), new(30, 10, 0), new(-30, 10, Math.PI)]);
         DieEdge edge = EdgeFitter.Fit(
-            new LayoutPart("hole", null, arcs.ContainingPolygon(0.01), arcs, null, null), TestContext.Current.CancellationToken);
+            new LayoutPart
+            {
+                Name = "hole",
+                Ball = null,
+                Outline = arcs.ContainingPolygon(0.01),
+                Arcs = arcs,
+                MassPerAreaGsm = null,
+                WarpAngleDeg = null,
+            }, TestContext.Current.CancellationToken);
         RulePlaces places = RulePlacing.Of(edge, DieCases.Order.Board);
 
         Assert.True(double.IsPositiveInfinity(places.JointRadiusMm));

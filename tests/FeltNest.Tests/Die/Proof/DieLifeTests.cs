@@ -34,7 +34,15 @@ public sealed class DieLifeTests
         Assert.False(Of(null, Reading(0, 1, 0.7), Reading(5000, 1, 0.2)).Failed);
     }
 
-    private static DieReading Reading(int strikes, int cavity, double worst) => new("2026-01-31", strikes, cavity, "single", 0, worst);
+    private static DieReading Reading(int strikes, int cavity, double worst) => new()
+    {
+        Date = "2026-01-31",
+        Strikes = strikes,
+        Cavity = cavity,
+        Ply = "single",
+        OffMm = 0,
+        WorstMm = worst,
+    };
 
     private static DieLife Of(int? stated, params DieReading[] readings) => DieLife.Of("D", "A", 1.2, readings, stated, null);
 }

@@ -224,7 +224,7 @@ public sealed class DieSheetTests : IDisposable
         // One plate of 40 x 20 a row, a repeat of 44, one strike of all of them.
         static DieDesign Rows(params double[] y)
         {
-            RollLayout lay = DieCases.Of(44, [.. y.Select(at => new PlacedPanel(0, 22, at, 0))]);
+            RollLayout lay = DieCases.Of(44, [.. y.Select(at => new PlacedPanel { Part = 0, XMm = 22, YMm = at, AngleDeg = 0 })]);
             return DieDesigner.Run(new GangRequest(lay, 0, DieCases.Order, DieCases.Press(100, 300), y.Length));
         }
 
@@ -298,7 +298,13 @@ public sealed class DieSheetTests : IDisposable
             .OfType<PathMark>()
             .SelectMany(p => p.Chains)
             .Where(c => c.Vertices.Count == 4)
-            .Select(c => new Box(c.Vertices.Min(v => v.X), c.Vertices.Min(v => v.Y), c.Vertices.Max(v => v.X), c.Vertices.Max(v => v.Y)))
+            .Select(c => new Box
+            {
+                MinX = c.Vertices.Min(v => v.X),
+                MinY = c.Vertices.Min(v => v.Y),
+                MaxX = c.Vertices.Max(v => v.X),
+                MaxY = c.Vertices.Max(v => v.Y),
+            })
             .Single(b => Math.Abs(b.Width - 100) < 1e-9);
         File.WriteAllBytes(folder.Path("sheet.pdf"), PdfWriter.Write([sheet]));
         try
@@ -356,8 +362,32 @@ public sealed class DieSheetTests : IDisposable
         DieLife life = DieLife.Of(
             "D", "A", 1.2,
             [
-                new("2026-01-02", 0, 1, "top", 0.1, 0.2), new("2026-02-02", 9000, 1, "top", 0.1, 0.3),
-                new("2026-02-02", 9000, 2, "bottom", 0.1, 0.7),
+                new()
+                {
+                    Date = "2026-01-02",
+                    Strikes = 0,
+                    Cavity = 1,
+                    Ply = "top",
+                    OffMm = 0.1,
+                    WorstMm = 0.2,
+                }, new()
+                {
+                    Date = "2026-02-02",
+                    Strikes = 9000,
+                    Cavity = 1,
+                    Ply = "top",
+                    OffMm = 0.1,
+                    WorstMm = 0.3,
+                },
+                new()
+                {
+                    Date = "2026-02-02",
+                    Strikes = 9000,
+                    Cavity = 2,
+                    Ply = "bottom",
+                    OffMm = 0.1,
+                    WorstMm = 0.7,
+                },
             ], 60_000, "D revision B");
         int last = design.Parts[^1];
         return new()
@@ -400,8 +430,20 @@ public sealed class DieSheetTests : IDisposable
         double width = StrokeFont.Width(text.Text.Trim(), text.HeightMm);
         double start = text.Anchor switch { TextAnchor.Start => 0, TextAnchor.Middle => -width / 2, _ => -width };
         return text.Angle == 0
-            ? new Box(text.At.X + start, text.At.Y, text.At.X + start + width, text.At.Y + text.HeightMm)
-            : new Box(text.At.X - text.HeightMm, text.At.Y + start, text.At.X, text.At.Y + start + width);
+            ? new Box
+            {
+                MinX = text.At.X + start,
+                MinY = text.At.Y,
+                MaxX = text.At.X + start + width,
+                MaxY = text.At.Y + text.HeightMm,
+            }
+            : new Box
+            {
+                MinX = text.At.X - text.HeightMm,
+                MinY = text.At.Y + start,
+                MaxX = text.At.X,
+                MaxY = text.At.Y + start + width,
+            };
     }
 
     // Width, height and the first byte of the pixels of a grey picture (netpbm's P5).

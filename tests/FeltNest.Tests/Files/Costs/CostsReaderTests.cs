@@ -25,9 +25,17 @@ public sealed class CostsReaderTests : IDisposable
             (
                 costs.Currency, costs.RecoveryPerKg, costs.PerStrike, costs.BoardPerStrike, costs.HandlingPerThousandBalls,
                 costs.OverheadPercent));
-        Assert.Equal(new FeltLosses(50, 300, 1.5, 0.5, 0.2, 60), costs.Losses);
-        Assert.Equal(new DieCost(1900, 60_000, 2, 700), costs.Die);
-        Assert.Equal(new SetUpCost(1.5m, 38, 50), costs.SetUp);
+        Assert.Equal(new FeltLosses
+        {
+            RollLengthM = 50,
+            EndLossMm = 300,
+            FaultPercent = 1.5,
+            RejectPercent = 0.5,
+            UnpairedPercent = 0.2,
+            MostPanelsPerStrike = 60,
+        }, costs.Losses);
+        Assert.Equal(new DieCost { Price = 1900, LifeStrikes = 60_000, ReRules = 2, ReRulePrice = 700 }, costs.Die);
+        Assert.Equal(new SetUpCost { Hours = 1.5m, RatePerHour = 38, BatchThousandBalls = 50 }, costs.SetUp);
         Assert.Equal(new FeltPrice(12.0m, PriceUnit.SquareMetre, "EUR"), costs.Felt);
         Assert.Equal(800, costs.MassPerAreaGsm);
         Assert.Equal(0.90m, costs.RateOf("USD"));
@@ -41,7 +49,7 @@ public sealed class CostsReaderTests : IDisposable
                 "\"faultPercent\": 1.5", "\"faultPercent\": { \"low\": 1, \"likely\": 1.5, \"high\": 2.25 }", StringComparison.Ordinal));
 
         Assert.Equal(1.5, costs.Losses.FaultPercent);
-        Assert.Equal([new CostRange("roll.faultPercent", 1m, 2.25m)], costs.Ranges);
+        Assert.Equal([new CostRange { Field = "roll.faultPercent", Low = 1m, High = 2.25m }], costs.Ranges);
     }
 
     [Fact]
@@ -52,7 +60,15 @@ public sealed class CostsReaderTests : IDisposable
         Assert.Equal(
             (null, null, null, null, null, null),
             (costs.Felt, costs.RecoveryPerKg, costs.PerStrike, costs.Die, costs.SetUp, costs.OverheadPercent));
-        Assert.Equal(new FeltLosses(50, 300, 1.5, 0.5, 0, null), costs.Losses);
+        Assert.Equal(new FeltLosses
+        {
+            RollLengthM = 50,
+            EndLossMm = 300,
+            FaultPercent = 1.5,
+            RejectPercent = 0.5,
+            UnpairedPercent = 0,
+            MostPanelsPerStrike = null,
+        }, costs.Losses);
     }
 
     [Theory]

@@ -178,7 +178,7 @@ public sealed class DieDxfTests : IDisposable
         DieDesign design = DieCases.Panels;
         string path = folder.Path("die.dxf");
         File.WriteAllBytes(path, DieDxf.Gang(design));
-        RollLayout read = DrawnDie.Read(path, design.Gang.FeedMm, new EdgeTrims(15, 15), []);
+        RollLayout read = DrawnDie.Read(path, design.Gang.FeedMm, new EdgeTrims { LowerMm = 15, UpperMm = 15 }, []);
 
         Assert.Equal(design.Gang.Cavities.Count, read.Bands[0].Repeat.Panels.Count);
         // At either side the edge may stand a hundredth outside the layout, and the polygon that is read back a hundredth outside the edge.

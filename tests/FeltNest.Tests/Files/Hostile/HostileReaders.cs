@@ -63,9 +63,9 @@ internal static class HostileReaders
         ("outline drawing", ".svg", path => OutlineReader.Read(path), () => [.. Folder("outlines", "*.svg"), .. Drawings.Select(Utf8)]),
         ("outline exchange", ".dxf", path => OutlineReader.Read(path), () => [.. Folder("outlines", "*.dxf"), Utf8(Disc)]),
         ("die drawing", ".svg", path =>
-            DrawnDie.Read(path, 350, new EdgeTrims(15, 15), []), () => [.. Folder("outlines", "*.svg"), .. Drawings.Select(Utf8)]),
+            DrawnDie.Read(path, 350, new EdgeTrims { LowerMm = 15, UpperMm = 15 }, []), () => [.. Folder("outlines", "*.svg"), .. Drawings.Select(Utf8)]),
         ("die exchange", ".dxf", path =>
-            DrawnDie.Read(path, 350, new EdgeTrims(15, 15), []), () => [.. Folder("outlines", "*.dxf"), Utf8(Disc)]),
+            DrawnDie.Read(path, 350, new EdgeTrims { LowerMm = 15, UpperMm = 15 }, []), () => [.. Folder("outlines", "*.dxf"), Utf8(Disc)]),
         ("layout", ".json", path =>
             LayoutReader.Read(path),
             () => [Layout.Value, LayoutWriter.Write(SampleLayout.TwoBands, YieldAccount.Of(SampleLayout.TwoBands))]),
@@ -169,7 +169,14 @@ internal static class HostileReaders
         return FeltNest.Files.Panels.PanelWriter.Write(ball, PanelFlattener.Flatten(ball));
     }
 
-    internal static byte[] RollPlan() => RollPlanWriter.Json(StrikePlanner.Run(new(RollCases.Squares, RollCases.Roll(200, 20), 2, 3, 0)));
+    internal static byte[] RollPlan() => RollPlanWriter.Json(StrikePlanner.Run(new()
+    {
+        Layout = RollCases.Squares,
+        Roll = RollCases.Roll(200, 20),
+        RepeatsPerStrike = 2,
+        GuidePlayMm = 3,
+        FromMm = 0,
+    }));
 
     internal static byte[] OrderPlan() => OrderPlanWriter.Json(OrderPlanner.Run(OrderCases.Workshop(3, 3, 4), 1));
 

@@ -24,7 +24,7 @@ public sealed class DrawnDieTests : IDisposable
     public void A_drawn_die_is_the_layout_it_cuts()
     {
         List<string> notes = [];
-        RollLayout die = DrawnDie.Read(folder.Write("today.svg", Squares), 110, new EdgeTrims(15, 10), notes);
+        RollLayout die = DrawnDie.Read(folder.Write("today.svg", Squares), 110, new EdgeTrims { LowerMm = 15, UpperMm = 10 }, notes);
 
         Assert.Equal((135, 4, 110), (die.RollWidthMm, die.Bands[0].Repeat.Panels.Count, die.Bands[0].Repeat.LengthMm));
         Assert.Equal(4 / 0.110, die.PanelsPerMetre, 1e-9);
@@ -42,7 +42,7 @@ public sealed class DrawnDieTests : IDisposable
     public void Cavities_that_overlap_at_the_feed_are_refused()
     {
         string path = folder.Write("today.svg", Squares);
-        string message = Assert.Throws<InputException>(() => DrawnDie.Read(path, 100, 15, [])).Message;
+        string message = Assert.Throws<InputException>(() => DrawnDie.Read(path, 100, EdgeTrims.Both(15), [])).Message;
 
         Assert.Contains(
             "today.svg: its 4 cavities do not clear each other when struck again after 100 mm", message, StringComparison.Ordinal);
@@ -53,7 +53,7 @@ public sealed class DrawnDieTests : IDisposable
     public void A_drawing_of_closed_polylines_in_inches_is_read_in_mm()
     {
         string path = folder.Write("today.dxf", Dxf(1, (0, 0), (3, 0)));
-        RollLayout die = DrawnDie.Read(path, 152.4, 0.0, []);
+        RollLayout die = DrawnDie.Read(path, 152.4, EdgeTrims.Both(0.0), []);
 
         Assert.Equal(2, die.Parts.Count);
         Assert.Equal(50.8, die.RollWidthMm, 1e-9);
@@ -69,7 +69,7 @@ public sealed class DrawnDieTests : IDisposable
                 """<rect x="75" y="80" width="50" height="50"/>""", """<polyline points="75,80 125,80 125,130"/>""",
                 StringComparison.Ordinal));
         Assert.Contains(
-            "is open: a line ends near", Assert.Throws<InputException>(() => DrawnDie.Read(path, 110, 15, [])).Message,
+            "is open: a line ends near", Assert.Throws<InputException>(() => DrawnDie.Read(path, 110, EdgeTrims.Both(15), [])).Message,
             StringComparison.Ordinal);
     }
 

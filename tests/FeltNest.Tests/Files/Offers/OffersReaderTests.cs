@@ -20,9 +20,21 @@ public sealed class OffersReaderTests : IDisposable
 
         Assert.Equal(3, offers.Count);
         Assert.Equal(
-            new FeltOffer(
-                "Birch 1370", "woven B (invented)", 1370, 60, new FeltPrice(12.10m, PriceUnit.SquareMetre, "EUR"), 1360, 12, 800, "bare",
-                2.5, 600, "B-7"), offers[1]);
+            new FeltOffer
+            {
+                Name = "Birch 1370",
+                Felt = "woven B (invented)",
+                WidthMm = 1370,
+                LengthM = 60,
+                Price = new FeltPrice(12.10m, PriceUnit.SquareMetre, "EUR"),
+                LeastWidthMm = 1360,
+                EdgeMm = 12,
+                MassPerAreaGsm = 800,
+                MassBasis = "bare",
+                FaultPercent = 2.5,
+                MinimumM = 600,
+                Lot = "B-7",
+            }, offers[1]);
         Assert.Equal((PriceUnit.Kilogram, "USD", 1600d), (offers[2].Price.Unit, offers[2].Price.Currency, offers[2].PlannedWidthMm));
     }
 
@@ -33,8 +45,21 @@ public sealed class OffersReaderTests : IDisposable
     [InlineData("currency,priceUnit,price,lengthM,widthMm,felt,name\nEUR,m,18.4,50,1500,f, A ")]
     public void Separators_quotes_line_ends_blank_lines_and_the_order_of_columns_do_not_matter(string text)
     {
-        FeltOffer expected = new(
-            "A", "f", 1500, 50, new FeltPrice(18.4m, PriceUnit.Metre, "EUR"), null, null, null, null, null, null, null);
+        FeltOffer expected = new()
+        {
+            Name = "A",
+            Felt = "f",
+            WidthMm = 1500,
+            LengthM = 50,
+            Price = new FeltPrice(18.4m, PriceUnit.Metre, "EUR"),
+            LeastWidthMm = null,
+            EdgeMm = null,
+            MassPerAreaGsm = null,
+            MassBasis = null,
+            FaultPercent = null,
+            MinimumM = null,
+            Lot = null,
+        };
         Assert.Equal(expected, Assert.Single(Read(text)));
         Assert.Equal(
             expected, Assert.Single(OffersReader.Read(File(Encoding.UTF8.GetPreamble().Concat(Encoding.UTF8.GetBytes(text)).ToArray()))));

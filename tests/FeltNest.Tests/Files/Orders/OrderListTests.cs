@@ -29,8 +29,26 @@ public sealed class OrderListTests : IDisposable
 
         Assert.Equal(
             [
-                new CoverOrder("K 1; first", "T2", 2500, new DateOnly(2026, 3, 31), false, null, 0),
-                new CoverOrder("K2", "T2", 1000, new DateOnly(2026, 4, 1), true, null, 0),
+                new CoverOrder
+                {
+                    Name = "K 1; first",
+                    Ball = "T2",
+                    Balls = 2500,
+                    Due = new DateOnly(2026, 3, 31),
+                    OneLot = false,
+                    Felt = null,
+                    ReserveBalls = 0,
+                },
+                new CoverOrder
+                {
+                    Name = "K2",
+                    Ball = "T2",
+                    Balls = 1000,
+                    Due = new DateOnly(2026, 4, 1),
+                    OneLot = true,
+                    Felt = null,
+                    ReserveBalls = 0,
+                },
             ], orders);
     }
 

@@ -167,7 +167,7 @@ internal sealed class PiecewiseRegion
     {
         foreach (double split in splits.Where(s => s > from && s < to).Append(to))
         {
-            open.Add(new NoFitSlit(start + ((end - start) * from), start + ((end - start) * split)));
+            open.Add(new NoFitSlit { From = start + ((end - start) * from), To = start + ((end - start) * split) });
             from = split;
         }
     }

@@ -17,8 +17,8 @@ public sealed class SharedRepeatTests
     {
         // 3 x 40 = 120 and 2 x 60.5 = 121; no other small multiples are within 2 % of each other. Two rows of three and three rows of two:
         // 12 panels.
-        RowLattice lower = new(0, 2, 40, 7, 15);
-        RowLattice upper = new(Math.PI / 2, 3, 60.5, 5, 36);
+        RowLattice lower = new() { Tilt = 0, Rows = 2, Pitch = 40, Shift = 7, Step = 15 };
+        RowLattice upper = new() { Tilt = Math.PI / 2, Rows = 3, Pitch = 60.5, Shift = 5, Step = 36 };
         LayStart[] starts = [.. SharedRepeat.Starts(Request, lower, upper, TiltRange.Of(Request.Rules))];
         Assert.Equal(3, starts.Length);
         Assert.All(starts, s => Assert.Equal(12 / 121.0, s.Density, 1e-12));
@@ -55,13 +55,13 @@ public sealed class SharedRepeatTests
     public void Repeats_within_two_per_cent_and_of_at_most_nine_pitches_are_shared(double first, double second, int starts) =>
         Assert.Equal(
             starts,
-            SharedRepeat.Starts(Request, new(0, 2, first, 7, 15), new(0, 2, second, 5, 15), TiltRange.Of(Request.Rules))
+            SharedRepeat.Starts(Request, new() { Tilt = 0, Rows = 2, Pitch = first, Shift = 7, Step = 15 }, new() { Tilt = 0, Rows = 2, Pitch = second, Shift = 5, Step = 15 }, TiltRange.Of(Request.Rules))
                 .Count(s => s.Model.Panels.Count <= 20));
 
     [Fact]
     public void A_die_of_more_than_a_hundred_and_twenty_panels_is_not_begun()
     {
-        Assert.Equal(3, SharedRepeat.Starts(Request, new(0, 60, 40, 7, 1), new(0, 60, 40, 5, 1), TiltRange.Of(Request.Rules)).Count());
-        Assert.Empty(SharedRepeat.Starts(Request, new(0, 61, 40, 7, 1), new(0, 60, 40, 5, 1), TiltRange.Of(Request.Rules)));
+        Assert.Equal(3, SharedRepeat.Starts(Request, new() { Tilt = 0, Rows = 60, Pitch = 40, Shift = 7, Step = 1 }, new() { Tilt = 0, Rows = 60, Pitch = 40, Shift = 5, Step = 1 }, TiltRange.Of(Request.Rules)).Count());
+        Assert.Empty(SharedRepeat.Starts(Request, new() { Tilt = 0, Rows = 61, Pitch = 40, Shift = 7, Step = 1 }, new() { Tilt = 0, Rows = 60, Pitch = 40, Shift = 5, Step = 1 }, TiltRange.Of(Request.Rules)));
     }
 }

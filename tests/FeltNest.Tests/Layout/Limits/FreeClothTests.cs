@@ -9,21 +9,21 @@ namespace FeltNest.Tests.Layout.Limits;
 public sealed class FreeClothTests
 {
     private static readonly LayoutRequest Request =
-        Shapes.Request(Shapes.Of(1, 0, 0, 10, 0, 10, 10, 0, 10), 100, gap: 4) with { Trims = new EdgeTrims(5, 10) };
+        Shapes.Request(Shapes.Of(1, 0, 0, 10, 0, 10, 10, 0, 10), 100, gap: 4) with { Trims = new EdgeTrims { LowerMm = 5, UpperMm = 10 } };
 
     [Fact]
     public void Stripes_split_the_cloth_whatever_their_order() =>
-        Assert.Equal([(5, 20), (30, 50), (60, 90)], Runs(new(50, 60), new(20, 30)));
+        Assert.Equal([(5, 20), (30, 50), (60, 90)], Runs(new() { YFromMm = 50, YToMm = 60 }, new() { YFromMm = 20, YToMm = 30 }));
 
     [Fact]
     public void A_stripe_within_another_and_one_beside_it_change_nothing() =>
-        Assert.Equal([(5, 20), (50, 90)], Runs(new(20, 40), new(25, 30), new(40, 50)));
+        Assert.Equal([(5, 20), (50, 90)], Runs(new() { YFromMm = 20, YToMm = 40 }, new() { YFromMm = 25, YToMm = 30 }, new() { YFromMm = 40, YToMm = 50 }));
 
     [Fact]
-    public void A_stripe_narrower_than_the_gap_takes_the_gap() => Assert.Equal([(5, 38.5), (42.5, 90)], Runs(new ForbiddenStrip(40, 41)));
+    public void A_stripe_narrower_than_the_gap_takes_the_gap() => Assert.Equal([(5, 38.5), (42.5, 90)], Runs(new ForbiddenStrip { YFromMm = 40, YToMm = 41 }));
 
     [Fact]
-    public void A_stripe_as_wide_as_the_gap_takes_itself() => Assert.Equal([(5, 40), (44, 90)], Runs(new ForbiddenStrip(40, 44)));
+    public void A_stripe_as_wide_as_the_gap_takes_itself() => Assert.Equal([(5, 40), (44, 90)], Runs(new ForbiddenStrip { YFromMm = 40, YToMm = 44 }));
 
     [Theory]
     [InlineData(0, 5, 5, 90)]
@@ -35,25 +35,25 @@ public sealed class FreeClothTests
     [InlineData(91, 92, 5, 90)]
     [InlineData(3, 4, 5, 90)]
     public void A_stripe_at_an_edge_leaves_one_run(double from, double to, double low, double high) =>
-        Assert.Equal([(low, high)], Runs(new ForbiddenStrip(from, to)));
+        Assert.Equal([(low, high)], Runs(new ForbiddenStrip { YFromMm = from, YToMm = to }));
 
     [Fact]
-    public void Two_stripes_in_the_upper_trim_leave_the_cloth_as_it_is() => Assert.Equal([(5, 90)], Runs(new(91, 95), new(96, 100)));
+    public void Two_stripes_in_the_upper_trim_leave_the_cloth_as_it_is() => Assert.Equal([(5, 90)], Runs(new() { YFromMm = 91, YToMm = 95 }, new() { YFromMm = 96, YToMm = 100 }));
 
     [Fact]
-    public void Stripes_over_all_of_the_cloth_leave_no_run() => Assert.Empty(Runs(new(0, 50), new(50, 95)));
+    public void Stripes_over_all_of_the_cloth_leave_no_run() => Assert.Empty(Runs(new() { YFromMm = 0, YToMm = 50 }, new() { YFromMm = 50, YToMm = 95 }));
 
     [Fact]
     public void A_run_is_a_roll_of_the_same_width_with_wider_trims()
     {
-        LayoutRequest run = FreeCloth.Run(Request with { Rules = Request.Rules with { Forbidden = [new(20, 30)] } }, 30, 88);
-        Assert.Equal((100, new EdgeTrims(30, 12), (30, 88), 58), (run.RollWidthMm, run.Trims, run.Usable, run.UsableWidthMm));
+        LayoutRequest run = FreeCloth.Run(Request with { Rules = Request.Rules with { Forbidden = [new() { YFromMm = 20, YToMm = 30 }] } }, 30, 88);
+        Assert.Equal((100, new EdgeTrims { LowerMm = 30, UpperMm = 12 }, (30, 88), 58), (run.RollWidthMm, run.Trims, run.Usable, run.UsableWidthMm));
         Assert.Empty(run.Rules.Forbidden);
     }
 
     [Fact]
     public void Trims_are_equal_or_not() =>
-        Assert.Equal((true, false, 15.0), (((EdgeTrims)7).AreEqual, new EdgeTrims(5, 10).AreEqual, Request.Trims.TotalMm));
+        Assert.Equal((true, false, 15.0), (((EdgeTrims)7).AreEqual, new EdgeTrims { LowerMm = 5, UpperMm = 10 }.AreEqual, Request.Trims.TotalMm));
 
     private static IReadOnlyList<(double Low, double High)> Runs(params ForbiddenStrip[] stripes) =>
         FreeCloth.Of(Request with { Rules = Request.Rules with { Forbidden = stripes } });

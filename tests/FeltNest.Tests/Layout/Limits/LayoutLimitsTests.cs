@@ -30,8 +30,8 @@ public sealed class LayoutLimitsTests
     {
         LayoutRequest request = Shapes.Request(Speck, 11_999, gap: 1);
 
-        LayoutLimits.Require(request with { Rules = request.Rules with { Forbidden = [new(5999, 6000)] } });
+        LayoutLimits.Require(request with { Rules = request.Rules with { Forbidden = [new() { YFromMm = 5999, YToMm = 6000 }] } });
         Assert.Throws<NoAnswerException>(() =>
-            LayoutLimits.Require(request with { Rules = request.Rules with { Forbidden = [new(1, 2)] } }));
+            LayoutLimits.Require(request with { Rules = request.Rules with { Forbidden = [new() { YFromMm = 1, YToMm = 2 }] } }));
     }
 }

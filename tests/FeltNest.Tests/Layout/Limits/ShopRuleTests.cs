@@ -16,7 +16,7 @@ public sealed class ShopRuleTests
     public void Only_the_sum_of_unequal_trims_counts()
     {
         RollLayout equal = Shapes.Lay(Request);
-        RollLayout unequal = Shapes.Lay(Request with { Trims = new EdgeTrims(5, 25) });
+        RollLayout unequal = Shapes.Lay(Request with { Trims = new EdgeTrims { LowerMm = 5, UpperMm = 25 } });
         Assert.Equal(equal.PanelsPerMetre, unequal.PanelsPerMetre, 1e-6);
         Assert.Equal(5, unequal.Bands[0].YFromMm);
         Assert.Equal(675, unequal.Bands[0].YToMm);
@@ -62,7 +62,7 @@ public sealed class ShopRuleTests
     public void A_die_of_few_panels_cuts_parallel_rows_in_equal_strikes(int most, int expectedAtMost)
     {
         RollLayout free = Shapes.Lay(Request);
-        RollLayout limited = Shapes.Lay(With(new DieLimit(most, null, null)));
+        RollLayout limited = Shapes.Lay(With(new DieLimit { MostPanels = most, BedLengthMm = null, BedWidthMm = null }));
         StrikeBlock strike = limited.Bands[0].Repeat.Strike!;
         Assert.InRange(strike.Panels, 1, expectedAtMost);
         Assert.Equal(limited.Bands[0].Repeat.Panels.Count, strike.Panels * strike.Places.Count);
@@ -74,7 +74,7 @@ public sealed class ShopRuleTests
     [Fact]
     public void A_short_bed_turns_the_panels_until_they_fit_it()
     {
-        RollLayout layout = Shapes.Lay(With(new DieLimit(null, 120, 400)));
+        RollLayout layout = Shapes.Lay(With(new DieLimit { MostPanels = null, BedLengthMm = 120, BedWidthMm = 400 }));
         StrikeBlock strike = layout.Bands[0].Repeat.Strike!;
         Assert.InRange(strike.LengthMm, 0, 120);
         Assert.InRange(strike.WidthMm, 0, 400);
@@ -92,7 +92,7 @@ public sealed class ShopRuleTests
     [Fact]
     public void A_die_and_a_least_repeat_that_contradict_are_both_named()
     {
-        LayoutRequest request = With(new DieLimit(1, null, null));
+        LayoutRequest request = With(new DieLimit { MostPanels = 1, BedLengthMm = null, BedWidthMm = null });
         NoAnswerException error =
             Assert.Throws<NoAnswerException>(() => Shapes.Lay(request with { Rules = request.Rules with { LeastRepeatMm = 500 } }));
         Assert.Contains("at most 1 panels", error.Message, StringComparison.Ordinal);
@@ -112,13 +112,13 @@ public sealed class ShopRuleTests
     public void A_bed_that_holds_no_panel_and_a_gap_that_swallows_it_are_refused()
     {
         Assert.Contains(
-            "die bed", Assert.Throws<NoAnswerException>(() => Shapes.Lay(With(new DieLimit(null, 60, 60)))).Message,
+            "die bed", Assert.Throws<NoAnswerException>(() => Shapes.Lay(With(new DieLimit { MostPanels = null, BedLengthMm = 60, BedWidthMm = 60 }))).Message,
             StringComparison.Ordinal);
         Assert.Equal(AskedFor.Gap, Assert.Throws<InputException>(() => Shapes.Lay(Request with { GapMm = 60 })).Asked);
     }
 
     private static LayoutRequest Forbidding(double from, double to) =>
-        Request with { Rules = Request.Rules with { Forbidden = [new ForbiddenStrip(from, to)] } };
+        Request with { Rules = Request.Rules with { Forbidden = [new ForbiddenStrip { YFromMm = from, YToMm = to }] } };
 
     private static LayoutRequest With(DieLimit die) => Request with { Rules = Request.Rules with { Die = die } };
 }

@@ -44,7 +44,7 @@ public sealed class RowModelsTests
     public void A_model_begins_with_its_rows_on_the_lower_edge()
     {
         // Tilted by 30 degrees the bar reaches 15 sin 30 + 5 cos 30 below its middle.
-        PoseModel model = RowModels.Of(Request, new RowLattice(Math.PI / 6, 3, 50, 7, 26), Free);
+        PoseModel model = RowModels.Of(Request, new RowLattice { Tilt = Math.PI / 6, Rows = 3, Pitch = 50, Shift = 7, Step = 26 }, Free);
         double low = 5 + (15 * 0.5) + (5 * Math.Sqrt(3) / 2);
         Assert.Equal([0, 7, 14], model.Panels.Select(p => p.X.At(model.Parameters)));
         Assert.Equal([low, low + 26, low + 52], model.Panels.Select(p => p.Y.At(model.Parameters)), (a, b) => Math.Abs(a - b) < 1e-9);
@@ -56,7 +56,7 @@ public sealed class RowModelsTests
     public void Of_many_rows_those_that_can_meet_and_the_last_stand_in_the_model()
     {
         // Rows 12 apart, and panels that reach 2.5 x 15.8 and a gap of 4: 43.5, so two and four more rows, and the last.
-        PoseModel model = RowModels.Of(Request with { RollWidthMm = 1000 }, new RowLattice(0, 50, 34, 0, 12), Free);
+        PoseModel model = RowModels.Of(Request with { RollWidthMm = 1000 }, new RowLattice { Tilt = 0, Rows = 50, Pitch = 34, Shift = 0, Step = 12 }, Free);
         Assert.Equal([0, 1, 2, 3, 4, 5, 49], model.Panels.Select(p => (int)Math.Round((p.Y.At(model.Parameters) - 10) / 12)));
     }
 
@@ -65,7 +65,7 @@ public sealed class RowModelsTests
     {
         PoseModel model = RowModels.Mixed(
             Request, 90, [(0.2, -1, 1), (0.3, -2, 2)],
-            [new MixedRow(0, 1, 0, new Point2(4, 20), 3), new MixedRow(1, -1, Math.PI, new Point2(6, 60), 1)]);
+            [new MixedRow { Tilt = 0, Factor = 1, Turn = 0, At = new Point2(4, 20), Copies = 3 }, new MixedRow { Tilt = 1, Factor = -1, Turn = Math.PI, At = new Point2(6, 60), Copies = 1 }]);
         Assert.Equal(
             [(4, 20, 0.2), (34, 20, 0.2), (64, 20, 0.2), (6, 60, Math.PI - 0.3)],
             model.Panels.Select(p => (p.X.At(model.Parameters), p.Y.At(model.Parameters), p.Angle.At(model.Parameters))));
@@ -76,7 +76,7 @@ public sealed class RowModelsTests
     [Fact]
     public void The_cell_of_the_plane_is_its_sides_cross_product_and_its_slope_is_that_of_differences()
     {
-        PoseModel model = RowModels.PlanePaired(Request, new RowLattice(0.4, 2, 34, 7, 26), new Point2(20, 3));
+        PoseModel model = RowModels.PlanePaired(Request, new RowLattice { Tilt = 0.4, Rows = 2, Pitch = 34, Shift = 7, Step = 26 }, new Point2(20, 3));
         double[] at = [.. model.Parameters];
         Assert.Equal(34 * 26, model.Cost(at), 1e-9);
         double[] slope = model.CostGradient(at);
@@ -104,7 +104,7 @@ public sealed class RowModelsTests
     public void A_part_is_scaled_by_a_power_of_two_to_the_size_of_a_panel(double radius, double factor)
     {
         Assert.Equal(factor, PoseScale.Of(radius));
-        PoseModel model = RowModels.Mixed(Request, 90, [(0.2, -1, 1)], [new MixedRow(0, 1, 0, new Point2(4, 20), 3)]);
+        PoseModel model = RowModels.Mixed(Request, 90, [(0.2, -1, 1)], [new MixedRow { Tilt = 0, Factor = 1, Turn = 0, At = new Point2(4, 20), Copies = 3 }]);
         PoseModel scaled = PoseScale.Scaled(model, factor);
         Assert.Equal([90 * factor, 0.2, 4 * factor, 20 * factor], scaled.Parameters);
         Assert.Equal(

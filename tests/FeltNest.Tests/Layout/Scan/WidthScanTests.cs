@@ -40,7 +40,12 @@ public sealed class WidthScanTests
         RollLayout On(double width) => die with
         {
             RollWidthMm = width,
-            Bands = [new LayoutBand(10, width - 10, new LayoutRepeat(die.Bands[0].Repeat.LengthMm, kept))],
+            Bands = [new LayoutBand
+            {
+                YFromMm = 10,
+                YToMm = width - 10,
+                Repeat = new LayoutRepeat(die.Bands[0].Repeat.LengthMm, kept),
+            }],
         };
         Assert.Empty(LayoutCheck.Verify(On(fewer.LeastWidthMm + 1e-6)).Violations);
         Assert.NotEmpty(LayoutCheck.Verify(On(fewer.LeastWidthMm - 0.1)).Violations);

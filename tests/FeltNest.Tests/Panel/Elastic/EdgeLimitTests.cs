@@ -40,7 +40,7 @@ public sealed class EdgeLimitTests
         }
 
         Assert.Equal(100, limited.EdgeLimit!.SharePercent, 1e-9);
-        Assert.Equal([new SeamInterval(0, 2 * Math.PI)], limited.EdgeLimit.Where);
+        Assert.Equal([new SeamInterval { FromS = 0, ToS = 2 * Math.PI }], limited.EdgeLimit.Where);
     }
 
     [Fact]

@@ -25,7 +25,15 @@ public sealed class ElasticProblemTests
     [InlineData(EdgeRule.True, false, null)]
     public void Derivatives_agree_with_differences(EdgeRule rule, bool mirrors, double? limit)
     {
-        FeltLaw law = mirrors ? FeltLaw.Isotropic(1, 0.3) : new FeltLaw(1.2, 0.3, 0.9, 0.1, 0.05, 0.4);
+        FeltLaw law = mirrors ? FeltLaw.Isotropic(1, 0.3) : new FeltLaw
+        {
+            UU = 1.2,
+            UV = 0.3,
+            VV = 0.9,
+            US = 0.1,
+            VS = 0.05,
+            SS = 0.4,
+        };
         FlatSpace space = FlatSpace.Of(9, mirrors);
         ElasticProblem problem = new(Domain, space, law, rule, limit);
         problem.Edge.Held = limit is null ? [] : [0, 1];
@@ -99,7 +107,15 @@ public sealed class ElasticProblemTests
     [Fact]
     public void A_felt_that_pulls_askew_turns_the_panel_unless_its_chord_is_held()
     {
-        FeltLaw skew = new(1.1, 0.33, 1.1, 0.05, 0.02, 0.38);
+        FeltLaw skew = new()
+        {
+            UU = 1.1,
+            UV = 0.33,
+            VV = 1.1,
+            US = 0.05,
+            VS = 0.02,
+            SS = 0.38,
+        };
 
         (FlatMap map, PanelSolve solve) = new ElasticFlattening(skew, EdgeRule.Mated, null, 17).Flatten(Domain);
 

@@ -6,7 +6,15 @@ namespace FeltNest.Tests.Panel.Felt;
 
 public sealed class EnergyDensityTests
 {
-    private static readonly FeltLaw Uneven = new(2.1, 0.5, 1.3, 0.2, -0.1, 0.7);
+    private static readonly FeltLaw Uneven = new()
+    {
+        UU = 2.1,
+        UV = 0.5,
+        VV = 1.3,
+        US = 0.2,
+        VS = -0.1,
+        SS = 0.7,
+    };
     private static readonly Metric Sphere = new(1.3, 0.2, 0.8);
 
     [Fact]

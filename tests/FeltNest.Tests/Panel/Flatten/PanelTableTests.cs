@@ -106,7 +106,18 @@ public sealed class PanelTableTests
     }
 
     internal static PanelRequest Request(SeamCurve seam, FlatteningMethod method, EdgeRule edge) =>
-        new(Radius, seam, method, edge, FeltLaw.Isotropic(1, 0.3), 0, 0, 0, null);
+        new()
+        {
+            RadiusMm = Radius,
+            Seam = seam,
+            Method = method,
+            Edge = edge,
+            Law = FeltLaw.Isotropic(1, 0.3),
+            SeamGapMm = 0,
+            ShrinkWarp = 0,
+            ShrinkWeft = 0,
+            WarpAngle = null,
+        };
 
     private static FlatPanel Flat(double beta, FlatteningMethod method, EdgeRule edge) =>
         PanelFlattener.Flatten(Request(TwoHarmonicSeam.ForWaist(2 * Math.Asin(1 - (2 * beta))), method, edge));

@@ -100,8 +100,16 @@ public sealed class ProvenPanelTests
         BallSpec moved = With(0.5 + weakest.Changes[0], 26 + weakest.Changes[1], 9 + weakest.Changes[2]);
         MeasuredEdge edge = new(made.Arcs);
         ProvenState there = new ProvenSearch(new ProvenModel(Balls.Usual(), 29), edge, 0).Run(
-            new ProvenState(
-                [moved.Felt.NeutralLayer, moved.Seam.WaistMm, moved.Felt.MaxEdgeCompressionPercent], 0, default, [], [], [], []))!;
+            new ProvenState
+            {
+                Values = [moved.Felt.NeutralLayer, moved.Seam.WaistMm, moved.Felt.MaxEdgeCompressionPercent],
+                Turn = 0,
+                Move = default,
+                Parameters = [],
+                Feet = [],
+                Outward = [],
+                Off = [],
+            })!;
         Assert.Equal(fit.TellableMm, there.Rms, 0.1 * fit.TellableMm);
         Assert.Contains("trade against each other", fit.Weakest, StringComparison.Ordinal);
         Assert.All(fit.Values, (value, i) => Assert.True(value.Spread >= Math.Abs(weakest.Changes[i])));
@@ -131,7 +139,7 @@ public sealed class ProvenPanelTests
         Assert.Equal(
             "seam.curve",
             Assert.Throws<InputException>(() =>
-                ProvenPanel.Fit(Balls.Usual() with { Seam = new SeamSpec(SeamFamily.Points, 0, 0) }, made)).Field);
+                ProvenPanel.Fit(Balls.Usual() with { Seam = new SeamSpec { Curve = SeamFamily.Points, WaistMm = 0, SeamGapMm = 0 } }, made)).Field);
     }
 
     private static BallSpec With(double neutralLayer, double waistMm, double limitPercent) => Balls.Usual() with

@@ -32,11 +32,15 @@ public sealed class CuttingStockTests
         [
             .. wanted.Split(' ').Select(item => (int.Parse(item.Split(':')[0]), int.Parse(item.Split(':')[1]))),
         ];
-        OrderQuestion question = new(
-            [.. items.Select(i => OrderCases.Order($"{i.Length}", $"{i.Length}", i.Count))],
-            [.. Enumerable.Range(1, least + 12).Select(k => OrderCases.Roll($"roll {k}", raw / 1000.0, 1000m / raw))],
-            [], [.. items.Select(i => OrderCases.Die($"{i.Length}", $"{i.Length}", 2, i.Length, i.Length))], [OrderCases.FreePress],
-            OrderCases.Bare);
+        OrderQuestion question = new()
+        {
+            Orders = [.. items.Select(i => OrderCases.Order($"{i.Length}", $"{i.Length}", i.Count))],
+            Rolls = [.. Enumerable.Range(1, least + 12).Select(k => OrderCases.Roll($"roll {k}", raw / 1000.0, 1000m / raw))],
+            Offers = [],
+            Dies = [.. items.Select(i => OrderCases.Die($"{i.Length}", $"{i.Length}", 2, i.Length, i.Length))],
+            Presses = [OrderCases.FreePress],
+            Rules = OrderCases.Bare,
+        };
 
         OrderPlan plan = OrderPlanner.Run(question, stop: TestContext.Current.CancellationToken);
 

@@ -151,7 +151,15 @@ public sealed class FirstFitTests
         Sound(FirstFitPlanner.Run(Question(orders, rolls, dies)));
 
     private static OrderQuestion Question(CoverOrder[] orders, StockRoll[] rolls, params CutDie[] dies) =>
-        new(orders, rolls, [], dies.Length == 0 ? [Plain] : dies, [OrderCases.FreePress], OrderCases.Bare);
+        new()
+        {
+            Orders = orders,
+            Rolls = rolls,
+            Offers = [],
+            Dies = dies.Length == 0 ? [Plain] : dies,
+            Presses = [OrderCases.FreePress],
+            Rules = OrderCases.Bare,
+        };
 
     private static OrderPlan Sound(OrderPlan plan)
     {

@@ -290,7 +290,15 @@ public sealed class OrderPlannerTests
         Verified(OrderPlanner.Run(Question(orders, rolls, dies), stop: Stop));
 
     private static OrderQuestion Question(CoverOrder[] orders, StockRoll[] rolls, params CutDie[] dies) =>
-        new(orders, rolls, [], dies.Length == 0 ? [Plain] : dies, [OrderCases.FreePress], OrderCases.Bare);
+        new()
+        {
+            Orders = orders,
+            Rolls = rolls,
+            Offers = [],
+            Dies = dies.Length == 0 ? [Plain] : dies,
+            Presses = [OrderCases.FreePress],
+            Rules = OrderCases.Bare,
+        };
 
     private static OrderPlan Verified(OrderPlan plan)
     {
@@ -326,9 +334,28 @@ public sealed class OrderPlannerTests
             .. Enumerable.Range(0, 2)
                 .Select(i => OrderCases.Order($"O{i}", i == 0 ? "x" : dies[1].Ball, 2 + random.Next(14), oneLot: random.Next(2) == 0)),
         ];
-        OrderRules rules = new(
-            "EUR", OrderCases.Monday, 8, random.Next(2) * 30, 0, 0, random.Next(3) * 50, random.Next(3) * 0.1, 0, random.Next(2) * 0.05m,
-            random.Next(2) * 2m);
-        return new OrderQuestion(orders, rolls, [], dies, [OrderCases.Press("P", 1, 6, random.Next(3) == 0 ? 0.25 : 10)], rules);
+        OrderRules rules = new()
+        {
+            Currency = "EUR",
+            Start = OrderCases.Monday,
+            HoursPerDay = 8,
+            EndLossMm = random.Next(2) * 30,
+            RejectPercent = 0,
+            UnpairedPercent = 0,
+            RemnantValuePercent = random.Next(3) * 50,
+            LeastRemnantM = random.Next(3) * 0.1,
+            LeastCutM = 0,
+            PerStrike = random.Next(2) * 0.05m,
+            HourRate = random.Next(2) * 2m,
+        };
+        return new OrderQuestion
+        {
+            Orders = orders,
+            Rolls = rolls,
+            Offers = [],
+            Dies = dies,
+            Presses = [OrderCases.Press("P", 1, 6, random.Next(3) == 0 ? 0.25 : 10)],
+            Rules = rules,
+        };
     }
 }

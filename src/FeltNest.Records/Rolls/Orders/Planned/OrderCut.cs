@@ -1,20 +1,38 @@
 namespace FeltNest.Rolls.Orders.Planned;
 
 /// <summary>One piece of work: an order cut from one roll by one die in one run of strikes.</summary>
-/// <param name="Number">Place in the work list: press by press, in the order of cutting.</param>
-/// <param name="Order">The order.</param>
-/// <param name="Roll">The roll.</param>
-/// <param name="Die">The die.</param>
-/// <param name="Press">The press.</param>
-/// <param name="Strikes">Strikes.</param>
-/// <param name="GoodBalls">Whole good balls to expect.</param>
-/// <param name="FromM">Where its cloth begins on the roll, m.</param>
-/// <param name="StartHour">Hour of the press at which it begins.</param>
-/// <param name="EndHour">Hour of the press at which it ends.</param>
-public sealed record OrderCut(
-    int Number, CoverOrder Order, StockRoll Roll, CutDie Die, PressSpec Press, int Strikes, int GoodBalls, double FromM, double StartHour,
-    double EndHour)
+public sealed record OrderCut
 {
+    /// <summary>Place in the work list: press by press, in the order of cutting.</summary>
+    public required int Number { get; init; }
+
+    /// <summary>The order.</summary>
+    public required CoverOrder Order { get; init; }
+
+    /// <summary>The roll.</summary>
+    public required StockRoll Roll { get; init; }
+
+    /// <summary>The die.</summary>
+    public required CutDie Die { get; init; }
+
+    /// <summary>The press.</summary>
+    public required PressSpec Press { get; init; }
+
+    /// <summary>Strikes.</summary>
+    public required int Strikes { get; init; }
+
+    /// <summary>Whole good balls to expect.</summary>
+    public required int GoodBalls { get; init; }
+
+    /// <summary>Where its cloth begins on the roll, m.</summary>
+    public required double FromM { get; init; }
+
+    /// <summary>Hour of the press at which it begins.</summary>
+    public required double StartHour { get; init; }
+
+    /// <summary>Hour of the press at which it ends.</summary>
+    public required double EndHour { get; init; }
+
     /// <summary>Cloth it takes, m.</summary>
     public double Metres => Die.Shape.MetresOf(Strikes);
 

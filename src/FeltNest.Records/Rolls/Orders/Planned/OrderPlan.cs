@@ -1,18 +1,29 @@
 namespace FeltNest.Rolls.Orders.Planned;
 
 /// <summary>Which rolls are cut for which order: fewest balls short, of these fewest orders late, of these least cost.</summary>
-/// <param name="Question">The question.</param>
-/// <param name="Cuts">The work, in the order of its numbers.</param>
-/// <param name="Purchases">Rolls to buy.</param>
-/// <param name="Remnants">What goes back to stock, and what is kept back there.</param>
-/// <param name="Results">One for each order, in the order of the list.</param>
-/// <param name="Dies">Dies used, in the order of their campaigns, press by press.</param>
-/// <param name="Proof">How far it is the best.</param>
-public sealed record OrderPlan(
-    OrderQuestion Question, IReadOnlyList<OrderCut> Cuts, IReadOnlyList<RollPurchase> Purchases, IReadOnlyList<KeptRemnant> Remnants,
-    IReadOnlyList<OrderResult> Results, IReadOnlyList<DieWork> Dies,
-    PlanProof Proof)
+public sealed record OrderPlan
 {
+    /// <summary>The question.</summary>
+    public required OrderQuestion Question { get; init; }
+
+    /// <summary>The work, in the order of its numbers.</summary>
+    public required IReadOnlyList<OrderCut> Cuts { get; init; }
+
+    /// <summary>Rolls to buy.</summary>
+    public required IReadOnlyList<RollPurchase> Purchases { get; init; }
+
+    /// <summary>What goes back to stock, and what is kept back there.</summary>
+    public required IReadOnlyList<KeptRemnant> Remnants { get; init; }
+
+    /// <summary>One for each order, in the order of the list.</summary>
+    public required IReadOnlyList<OrderResult> Results { get; init; }
+
+    /// <summary>Dies used, in the order of their campaigns, press by press.</summary>
+    public required IReadOnlyList<DieWork> Dies { get; init; }
+
+    /// <summary>How far it is the best.</summary>
+    public required PlanProof Proof { get; init; }
+
     /// <summary>Good balls to expect, no order counted above what it wants.</summary>
     public int BallsServed => Results.Sum(r => Math.Min(r.GoodBalls, r.Order.Balls));
 
@@ -33,13 +44,15 @@ public sealed record OrderPlan(
         {
             OrderRules rules = Question.Rules;
             decimal share = (decimal)rules.RemnantValuePercent / 100;
-            return new PlanCost(
-                Begun.Where(roll => roll.Offer is null).Sum(roll => (decimal)roll.LengthM * roll.PricePerMetre)
+            return new PlanCost
+            {
+                Felt = Begun.Where(roll => roll.Offer is null).Sum(roll => (decimal)roll.LengthM * roll.PricePerMetre)
                     + Purchases.Sum(p => p.Price),
-                Remnants.Where(r => r.Begun || r.Roll.Offer is not null).Sum(r => (decimal)r.LengthM * r.Roll.PricePerMetre * share),
-                Dies.Sum(d => d.Strikes) * rules.PerStrike,
-                Dies.Sum(d => d.Price),
-                Dies.Sum(d => rules.HourRate * (decimal)d.Press.ChangeOverMinutes / 60));
+                KeptValue = Remnants.Where(r => r.Begun || r.Roll.Offer is not null).Sum(r => (decimal)r.LengthM * r.Roll.PricePerMetre * share),
+                Strikes = Dies.Sum(d => d.Strikes) * rules.PerStrike,
+                Dies = Dies.Sum(d => d.Price),
+                ChangeOvers = Dies.Sum(d => rules.HourRate * (decimal)d.Press.ChangeOverMinutes / 60),
+            };
         }
     }
 

@@ -1,14 +1,26 @@
 namespace FeltNest.Rolls.Orders.Planned;
 
 /// <summary>What a plan does for one order.</summary>
-/// <param name="Order">The order.</param>
-/// <param name="GoodBalls">Good balls to expect.</param>
-/// <param name="Done">Day on which its last cover is cut, or null where nothing is cut.</param>
-/// <param name="DaysLate">Days that is after its due day; 0 in time.</param>
-/// <param name="ReservedBalls">Balls that the felt kept back for it would give.</param>
-/// <param name="Reason">Why it is short, and what would help; null where it is not.</param>
-public sealed record OrderResult(CoverOrder Order, int GoodBalls, DateOnly? Done, int DaysLate, int ReservedBalls, string? Reason)
+public sealed record OrderResult
 {
+    /// <summary>The order.</summary>
+    public required CoverOrder Order { get; init; }
+
+    /// <summary>Good balls to expect.</summary>
+    public required int GoodBalls { get; init; }
+
+    /// <summary>Day on which its last cover is cut, or null where nothing is cut.</summary>
+    public required DateOnly? Done { get; init; }
+
+    /// <summary>Days that is after its due day; 0 in time.</summary>
+    public required int DaysLate { get; init; }
+
+    /// <summary>Balls that the felt kept back for it would give.</summary>
+    public required int ReservedBalls { get; init; }
+
+    /// <summary>Why it is short, and what would help; null where it is not.</summary>
+    public required string? Reason { get; init; }
+
     /// <summary>Balls short.</summary>
     public int ShortBalls => Math.Max(0, Order.Balls - GoodBalls);
 

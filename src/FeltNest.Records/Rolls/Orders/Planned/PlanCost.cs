@@ -1,13 +1,23 @@
 namespace FeltNest.Rolls.Orders.Planned;
 
 /// <summary>The cost of a plan, in its currency.</summary>
-/// <param name="Felt">Rolls begun and rolls bought, at their price.</param>
-/// <param name="KeptValue">What goes back to stock of them, at what remnants are worth.</param>
-/// <param name="Strikes">Labour, machine and board.</param>
-/// <param name="Dies">Making and ruling dies.</param>
-/// <param name="ChangeOvers">Hours of changing dies.</param>
-public sealed record PlanCost(decimal Felt, decimal KeptValue, decimal Strikes, decimal Dies, decimal ChangeOvers)
+public sealed record PlanCost
 {
+    /// <summary>Rolls begun and rolls bought, at their price.</summary>
+    public required decimal Felt { get; init; }
+
+    /// <summary>What goes back to stock of them, at what remnants are worth.</summary>
+    public required decimal KeptValue { get; init; }
+
+    /// <summary>Labour, machine and board.</summary>
+    public required decimal Strikes { get; init; }
+
+    /// <summary>Making and ruling dies.</summary>
+    public required decimal Dies { get; init; }
+
+    /// <summary>Hours of changing dies.</summary>
+    public required decimal ChangeOvers { get; init; }
+
     /// <summary>All of it.</summary>
     public decimal Total => Felt - KeptValue + Strikes + Dies + ChangeOvers;
 }

@@ -27,21 +27,41 @@ internal static class Assumptions
 
             double low = range is { } stated ? (double)stated.Low : 0;
             double high = range is { } other ? (double)other.High : Math.Max(now, figure.UsualMost!(now));
-            all.Add(new Assumption(figure.Words, now, low, high, range is not null, v => new PriceChange(figure.With(costs, v))));
+            all.Add(new Assumption
+            {
+                Words = figure.Words,
+                Now = now,
+                Low = low,
+                High = high,
+                IsStated = range is not null,
+                At = v => new PriceChange(figure.With(costs, v)),
+            });
         }
 
         CompareRow best = rows.First(r => r.Rank == 1);
         double faults = best.Case.Offer?.FaultPercent ?? costs.Losses.FaultPercent;
         all.Add(
-            new Assumption(
-                $"faults of {best.Case.Name} alone, %", faults, 0, Math.Max(MostPercent, faults), false,
-                v => new PriceChange(costs, best.Case.Name, FaultPercent: v)));
+            new Assumption
+            {
+                Words = $"faults of {best.Case.Name} alone, %",
+                Now = faults,
+                Low = 0,
+                High = Math.Max(MostPercent, faults),
+                IsStated = false,
+                At = v => new PriceChange(costs, best.Case.Name, FaultPercent: v),
+            });
         foreach (CompareRow row in rows.Where(r => r.Case.Offer?.PriceRange is not null))
         {
             (decimal low, decimal high) = row.Case.Offer!.PriceRange!.Value;
-            all.Add(new Assumption(
-                $"price of {row.Case.Name}", (double)row.Case.Offer.Price.Amount, (double)low, (double)high, true,
-                v => new PriceChange(costs, row.Case.Name, Price: (decimal)v)));
+            all.Add(new Assumption
+            {
+                Words = $"price of {row.Case.Name}",
+                Now = (double)row.Case.Offer.Price.Amount,
+                Low = (double)low,
+                High = (double)high,
+                IsStated = true,
+                At = v => new PriceChange(costs, row.Case.Name, Price: (decimal)v),
+            });
         }
 
         return all;

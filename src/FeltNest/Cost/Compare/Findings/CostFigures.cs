@@ -13,16 +13,27 @@ internal static class CostFigures
     /// <summary>All of them.</summary>
     public static IReadOnlyList<CostFigure> Of(CostInputs costs) =>
     [
-        .. costs.Rates.Select((rate, i) => new CostFigure(
-            $"rates[{i}].rate", $"{costs.Currency} for one {rate.Currency}", c => (double)c.Rates[i].Rate,
-            (c, v) => c with { Rates = [.. c.Rates.Select((r, k) => k == i ? r with { Rate = (decimal)v } : r)] }, Times)),
+        .. costs.Rates.Select((rate, i) => new CostFigure
+        {
+            Field = $"rates[{i}].rate",
+            Words = $"{costs.Currency} for one {rate.Currency}",
+            Get = c => (double)c.Rates[i].Rate,
+            With = (c, v) => c with { Rates = [.. c.Rates.Select((r, k) => k == i ? r with { Rate = (decimal)v } : r)] },
+            UsualMost = Times,
+        }),
         Loss("roll.lengthM", "length of a roll, m", l => l.RollLengthM, (l, v) => l with { RollLengthM = v }),
         Loss("roll.endLossMm", "length lost at each roll end, mm", l => l.EndLossMm, (l, v) => l with { EndLossMm = v }, MostEndMm),
         Loss("roll.faultPercent", "faults, %", l => l.FaultPercent, (l, v) => l with { FaultPercent = v }),
         Loss("roll.rejectPercent", "rejects, %", l => l.RejectPercent, (l, v) => l with { RejectPercent = v }, MostPercent),
         Loss("roll.unpairedPercent", "unpaired panels, %", l => l.UnpairedPercent, (l, v) => l with { UnpairedPercent = v }),
         Money("felt.price", "price of the felt", c => c.Felt?.Amount, (c, v) => c with { Felt = c.Felt! with { Amount = v } }),
-        new("felt.massPerAreaGsm", "mass of the felt, g/m2", c => c.MassPerAreaGsm, (c, v) => c with { MassPerAreaGsm = v }),
+        new()
+        {
+            Field = "felt.massPerAreaGsm",
+            Words = "mass of the felt, g/m2",
+            Get = c => c.MassPerAreaGsm,
+            With = (c, v) => c with { MassPerAreaGsm = v },
+        },
         Money("recovery.pricePerKg", "price of a kilogram of waste", c => c.RecoveryPerKg, (c, v) => c with { RecoveryPerKg = v }, Times),
         Money("strike.price", "labour and machine of a strike", c => c.PerStrike, (c, v) => c with { PerStrike = v }, Times),
         Money("strike.boardPrice", "board of a strike", c => c.BoardPerStrike, (c, v) => c with { BoardPerStrike = v }),
@@ -49,10 +60,24 @@ internal static class CostFigures
 
     private static CostFigure Loss(
         string field, string words, Func<FeltLosses, double?> get, Func<FeltLosses, double, FeltLosses> with, double? most = null) =>
-        new(field, words, c => get(c.Losses), (c, v) => c with { Losses = with(c.Losses, v) }, most is { } usual ? _ => usual : null);
+        new()
+        {
+            Field = field,
+            Words = words,
+            Get = c => get(c.Losses),
+            With = (c, v) => c with { Losses = with(c.Losses, v) },
+            UsualMost = most is { } usual ? _ => usual : null,
+        };
 
     private static CostFigure Money(
         string field, string words, Func<CostInputs, decimal?> get, Func<CostInputs, decimal, CostInputs> with,
         Func<double, double>? most = null) =>
-        new(field, words, c => (double?)get(c), (c, v) => with(c, (decimal)v), most);
+        new()
+        {
+            Field = field,
+            Words = words,
+            Get = c => (double?)get(c),
+            With = (c, v) => with(c, (decimal)v),
+            UsualMost = most,
+        };
 }

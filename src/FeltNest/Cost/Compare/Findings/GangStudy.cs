@@ -33,9 +33,17 @@ internal static class GangStudy
                 if (!choices.Exists(c => c.Plies == plies && Math.Abs(c.PanelsPerStrike - perStrike) < 1e-9))
                 {
                     decimal running = priced(here with { Die = null }, plies)!.Value.Sheet.Total;
-                    choices.Add(new GangChoice(
-                        cavities, plies, perStrike, first.Account.StrikesPerThousandBalls, first.Sheet.Die!.Price, running,
-                        first.Sheet.Total, null));
+                    choices.Add(new GangChoice
+                    {
+                        Cavities = cavities,
+                        Plies = plies,
+                        PanelsPerStrike = perStrike,
+                        StrikesPerThousandBalls = first.Account.StrikesPerThousandBalls,
+                        DiePrice = first.Sheet.Die!.Price,
+                        RunningCost = running,
+                        Total = first.Sheet.Total,
+                        PaysFromThousandBalls = null,
+                    });
                 }
             }
         }

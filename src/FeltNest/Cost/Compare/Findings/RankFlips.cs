@@ -16,7 +16,14 @@ internal sealed class RankFlips(IReadOnlyList<CompareRow> rows, Func<CompareRow,
         .. from a in assumptions
            from at in new[] { Nearest(a, a.Low), Nearest(a, a.High) }
            where at is not null
-           select new RankFlip(a.Words, a.Now, at.Value, Winner(a, at.Value), a.IsStated),
+           select new RankFlip
+           {
+               Assumption = a.Words,
+               Now = a.Now,
+               At = at.Value,
+               Best = Winner(a, at.Value),
+               IsStated = a.IsStated,
+           },
     ];
 
     /// <summary>What each stated range does, the widest first.</summary>
@@ -24,9 +31,17 @@ internal sealed class RankFlips(IReadOnlyList<CompareRow> rows, Func<CompareRow,
     [
         .. assumptions.Where(a => a.IsStated)
             .Select(a =>
-                new CostSwing(
-                    a.Words, a.Low, a.Now, a.High, total(best, a.At(a.Low).For(best.Case.Name)),
-                    total(best, a.At(a.High).For(best.Case.Name)), Winner(a, a.Low), Winner(a, a.High)))
+                new CostSwing
+                {
+                    Assumption = a.Words,
+                    Low = a.Low,
+                    Likely = a.Now,
+                    High = a.High,
+                    TotalAtLow = total(best, a.At(a.Low).For(best.Case.Name)),
+                    TotalAtHigh = total(best, a.At(a.High).For(best.Case.Name)),
+                    BestAtLow = Winner(a, a.Low),
+                    BestAtHigh = Winner(a, a.High),
+                })
             .OrderByDescending(s => s.Span),
     ];
 

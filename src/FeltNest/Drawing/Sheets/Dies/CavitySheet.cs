@@ -26,7 +26,13 @@ public static class CavitySheet
         double table = CellTable.Height(edge.Pieces.Count);
         (PaperSize size, DrawingScale scale) = Chosen(extent, table);
         List<Mark> marks =
-            DieParts.Base(size, order, new SheetPlace(number, count, scale.Words, DieParts.OfPart(design, part, "One cavity")));
+            DieParts.Base(size, order, new SheetPlace
+            {
+                Number = number,
+                Count = count,
+                Scale = scale.Words,
+                Part = DieParts.OfPart(design, part, "One cavity"),
+            });
         Point2 top = DieParts.ColumnTop(size);
         double left = size.Space.MinX + DieParts.Rim;
         double right = top.X - DieParts.Rim;
@@ -53,10 +59,15 @@ public static class CavitySheet
         double y = Paper(new(0, extent.MinY)).Y - 20;
         marks.AddRange(Figures(design, part, extent, new Point2(left, y), right - left));
         marks.AddRange(DieParts.Bar(new Point2(left + 2, size.Space.MinY + safetyHigh + 14)));
-        return new Sheet(
-            $"{order.Name}: {DieParts.OfPart(design, part, "one cavity")}",
-            $"Cutting edge of one cavity at {scale.Words} with dimensions and the table of its {edge.Pieces.Count} arcs.", size.WidthMm,
-            size.HeightMm, [], marks);
+        return new Sheet
+        {
+            Title = $"{order.Name}: {DieParts.OfPart(design, part, "one cavity")}",
+            Description = $"Cutting edge of one cavity at {scale.Words} with dimensions and the table of its {edge.Pieces.Count} arcs.",
+            WidthMm = size.WidthMm,
+            HeightMm = size.HeightMm,
+            Symbols = [],
+            Marks = marks,
+        };
     }
 
     private static (PaperSize Size, DrawingScale Scale) Chosen(Box extent, double table)
@@ -200,9 +211,14 @@ public static class CavitySheet
             bool leftward = outer.X < tip.X;
             yield return new PathMark([Chain.Open(outer, tip)], Ink.Narrow);
             yield return Arrows.Head(outer, tip, 2.5, Ink.Dark);
-            yield return new TextMark(
-                $"R {F(tight.RadiusMm)} least", outer + new Point2(leftward ? -2 : 2, 1.2), Ink.Label, Ink.Dark,
-                leftward ? TextAnchor.End : TextAnchor.Start);
+            yield return new TextMark
+            {
+                Text = $"R {F(tight.RadiusMm)} least",
+                At = outer + new Point2(leftward ? -2 : 2, 1.2),
+                HeightMm = Ink.Label,
+                Colour = Ink.Dark,
+                Anchor = leftward ? TextAnchor.End : TextAnchor.Start,
+            };
         }
 
         double half = design.Request.Order.Board.BridgeMm / 2;

@@ -50,10 +50,22 @@ internal static class DieParts
         double head = heading.Length > 0 ? 6 : 0;
         double height = TextBlock.Height(words, width - 4) + head + 3;
         Point2 top = lowerLeft + new Point2(2, height - 1);
-        IEnumerable<Mark> title = heading.Length > 0 ? [new TextMark(heading, top - new Point2(0, 4.5), Ink.Label, Ink.Dark)] : [];
+        IEnumerable<Mark> title = heading.Length > 0 ? [new TextMark
+        {
+            Text = heading,
+            At = top - new Point2(0, 4.5),
+            HeightMm = Ink.Label,
+            Colour = Ink.Dark,
+        }] : [];
         return (
             [
-                new PathMark([Chain.Rectangle(new Box(lowerLeft.X, lowerLeft.Y, lowerLeft.X + width, lowerLeft.Y + height))], Ink.Wide),
+                new PathMark([Chain.Rectangle(new Box
+                {
+                    MinX = lowerLeft.X,
+                    MinY = lowerLeft.Y,
+                    MaxX = lowerLeft.X + width,
+                    MaxY = lowerLeft.Y + height,
+                })], Ink.Wide),
                 .. title, .. TextBlock.Draw(top - new Point2(0, head), width - 4, words),
             ],
             height);
@@ -61,7 +73,13 @@ internal static class DieParts
 
     /// <summary>A bar of 100 mm on paper, to lay a rule on.</summary>
     public static IEnumerable<Mark> Bar(Point2 at) =>
-        ScaleBar.Draw(at, 100, 1).Append(new TextMark("check bar: 100 mm on this sheet", at + new Point2(0, -4.5), Ink.Note, Ink.Soft));
+        ScaleBar.Draw(at, 100, 1).Append(new TextMark
+        {
+            Text = "check bar: 100 mm on this sheet",
+            At = at + new Point2(0, -4.5),
+            HeightMm = Ink.Note,
+            Colour = Ink.Soft,
+        });
 
     /// <summary>The edge moved outwards by so much, mm: pieces keep their centres.</summary>
     public static Chain Offset(DieEdge edge, double outside) => new(
@@ -76,7 +94,13 @@ internal static class DieParts
     public static Box Extent(DieEdge edge)
     {
         IReadOnlyList<Point2> points = new Chain(edge.Arcs.Vertices, true).Flattened(1e-3);
-        return new Box(points.Min(p => p.X), points.Min(p => p.Y), points.Max(p => p.X), points.Max(p => p.Y));
+        return new Box
+        {
+            MinX = points.Min(p => p.X),
+            MinY = points.Min(p => p.Y),
+            MaxX = points.Max(p => p.X),
+            MaxY = points.Max(p => p.Y),
+        };
     }
 
     /// <summary>Width of the edge across its middle (at x = 0): the lower and upper place, or null where the line meets it otherwise than
@@ -103,7 +127,7 @@ internal static class DieParts
             ? new Point2(
                 Math.Max(from.X, from.X + way.X) + 2,
                 from.Y - 1.2) : new Point2(from.X - (StrokeFont.Width(word, Ink.Note) / 2), Math.Max(from.Y, from.Y + way.Y) + 2);
-        yield return new TextMark(word, at, Ink.Note, Ink.Dark);
+        yield return new TextMark { Text = word, At = at, HeightMm = Ink.Note, Colour = Ink.Dark };
     }
 
     /// <summary>Name of a bevel with its side.</summary>
@@ -137,9 +161,21 @@ internal static class DieParts
         return (
             [
                 new PathMark(
-                    [Chain.Rectangle(new Box(lowerLeft.X, lowerLeft.Y, lowerLeft.X + width, lowerLeft.Y + height))], new Pen(1, Ink.Dark)),
+                    [Chain.Rectangle(new Box
+                    {
+                        MinX = lowerLeft.X,
+                        MinY = lowerLeft.Y,
+                        MaxX = lowerLeft.X + width,
+                        MaxY = lowerLeft.Y + height,
+                    })], new Pen(1, Ink.Dark)),
                 .. lines.Select((line, i) =>
-                    new TextMark(line, lowerLeft + new Point2(rim, height - rim - (1.2 * letters) - (i * step)), letters, Ink.Dark)),
+                    new TextMark
+                    {
+                        Text = line,
+                        At = lowerLeft + new Point2(rim, height - rim - (1.2 * letters) - (i * step)),
+                        HeightMm = letters,
+                        Colour = Ink.Dark,
+                    }),
             ],
             height);
     }

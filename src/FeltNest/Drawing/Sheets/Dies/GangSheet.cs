@@ -28,7 +28,7 @@ public static class GangSheet
         DieOrder order = design.Request.Order;
         DieGang gang = design.Gang;
         (PaperSize size, DrawingScale scale, bool turned) = Chosen(design);
-        List<Mark> marks = DieParts.Base(size, order, new SheetPlace(number, count, scale.Words, "Gang die"));
+        List<Mark> marks = DieParts.Base(size, order, new SheetPlace { Number = number, Count = count, Scale = scale.Words, Part = "Gang die" });
         Point2 top = DieParts.ColumnTop(size);
         double left = size.Space.MinX + DieParts.Rim;
         double right = top.X - DieParts.Rim;
@@ -54,7 +54,7 @@ public static class GangSheet
             Seen(die) is var p && turned
                 ? corner + (new Point2(gang.BoardWidthMm - p.Y, p.X) * scale.Factor)
                 : corner + (Seen(die) * scale.Factor);
-        marks.Add(new PathMark([Chain.Rectangle(new Box(corner.X, corner.Y, corner.X + wide, corner.Y + high))], Ink.Wide));
+        marks.Add(new PathMark([Chain.Rectangle(new Box { MinX = corner.X, MinY = corner.Y, MaxX = corner.X + wide, MaxY = corner.Y + high })], Ink.Wide));
         foreach (DieCavity cavity in gang.Cavities)
         {
             marks.AddRange(Cavity(design, cavity, Paper));
@@ -71,21 +71,36 @@ public static class GangSheet
             BoardDimensions(
                 order, corner, wide, high, turned ? gang.BoardWidthMm : gang.BoardLengthMm,
                 turned ? gang.BoardLengthMm : gang.BoardWidthMm));
-        marks.AddRange(GangDimensions.Draw(design, Paper, new Box(corner.X, corner.Y, corner.X + wide, corner.Y + high)));
+        marks.AddRange(GangDimensions.Draw(design, Paper, new Box { MinX = corner.X, MinY = corner.Y, MaxX = corner.X + wide, MaxY = corner.Y + high }));
         Point2 feed = Paper(new(1, 0)) - Paper(default);
         Point2 origin = Paper(new(order.DieView ? gang.BoardLengthMm : 0, 0));
         marks.Add(
-            new PathMark([Chain.Rectangle(new Box(origin.X - 1.5, origin.Y - 1.5, origin.X + 1.5, origin.Y + 1.5))], Ink.Narrow, Ink.Dark));
+            new PathMark([Chain.Rectangle(new Box
+            {
+                MinX = origin.X - 1.5,
+                MinY = origin.Y - 1.5,
+                MaxX = origin.X + 1.5,
+                MaxY = origin.Y + 1.5,
+            })], Ink.Narrow, Ink.Dark));
         marks.AddRange(Ways(new Point2(left + 4, size.Space.MinY + 31), feed * (1 / feed.Length), order));
         marks.Add(
-            new TextMark(
-                DieParts.View(order) + "; cross: centre of the load; square: origin of x and y", new Point2(left, size.Space.MinY + 16.5),
-                Ink.Note, Ink.Dark));
+            new TextMark
+            {
+                Text = DieParts.View(order) + "; cross: centre of the load; square: origin of x and y",
+                At = new Point2(left, size.Space.MinY + 16.5),
+                HeightMm = Ink.Note,
+                Colour = Ink.Dark,
+            });
         if (order.Force.Basis == ForceBasis.Placeholder)
         {
             marks.Add(
-                new TextMark(
-                    "FORCE NOT MEASURED: do not set the press from it", new Point2(left, size.Space.MinY + 21), Ink.Label, Ink.Dark));
+                new TextMark
+                {
+                    Text = "FORCE NOT MEASURED: do not set the press from it",
+                    At = new Point2(left, size.Space.MinY + 21),
+                    HeightMm = Ink.Label,
+                    Colour = Ink.Dark,
+                });
         }
 
         if (design.DoNotRun is { } words)
@@ -94,10 +109,15 @@ public static class GangSheet
         }
 
         marks.AddRange(DieParts.Bar(new Point2(left + 2, size.Space.MinY + 9)));
-        return new Sheet(
-            $"{order.Name}: gang die",
-            $"Gang of {gang.Cavities.Count} cavities at {scale.Words} with coordinates, strikes, force and safety.", size.WidthMm,
-            size.HeightMm, [], marks);
+        return new Sheet
+        {
+            Title = $"{order.Name}: gang die",
+            Description = $"Gang of {gang.Cavities.Count} cavities at {scale.Words} with coordinates, strikes, force and safety.",
+            WidthMm = size.WidthMm,
+            HeightMm = size.HeightMm,
+            Symbols = [],
+            Marks = marks,
+        };
     }
 
     private static double Below(DieDesign design, PaperSize size) => design.DoNotRun is { } words
@@ -155,7 +175,13 @@ public static class GangSheet
                 Chain.Open(origin - new Point2(1, 0), origin + new Point2(1, 0)),
                 Chain.Open(origin - new Point2(0, 1), origin + new Point2(0, 1)),
             ], Ink.Narrow);
-        yield return new TextMark(Name(design, cavity), origin + new Point2(1.5, -Ink.Note / 2), Ink.Note, Ink.Dark);
+        yield return new TextMark
+        {
+            Text = Name(design, cavity),
+            At = origin + new Point2(1.5, -Ink.Note / 2),
+            HeightMm = Ink.Note,
+            Colour = Ink.Dark,
+        };
     }
 
     private static IEnumerable<Mark> BoardDimensions(
@@ -199,7 +225,13 @@ public static class GangSheet
 
         if (order.Nap is not { } nap)
         {
-            yield return new TextMark("nap: not stated", at + new Point2(beside + 22, -1.2), Ink.Note, Ink.Dark);
+            yield return new TextMark
+            {
+                Text = "nap: not stated",
+                At = at + new Point2(beside + 22, -1.2),
+                HeightMm = Ink.Note,
+                Colour = Ink.Dark,
+            };
             yield break;
         }
 

@@ -39,21 +39,38 @@ public static class LifeSheet
                     double.IsFinite(Worst(g, strikes[^1])) ? $"{g.Cavity} {g.Ply}" : string.Empty, [.. strikes.Select(x => Worst(g, x))],
                     new Pen(0.35, colours[i % colours.Length]))),
         ];
-        LineChart chart = new("Worst place off the outline, mm", "strikes", strikes, lines, null);
+        LineChart chart = new()
+        {
+            Title = "Worst place off the outline, mm",
+            XTitle = "strikes",
+            X = strikes,
+            Series = lines,
+            MarkX = null,
+        };
         string named = life.Revision is { } r ? $"{life.Name}, revision {r}" : life.Name;
         List<Mark> marks =
         [
-            new TextMark(StrokeFont.Fitted($"Life of die {named}", Ink.Title, 240), new Point2(Left, Height - 18), Ink.Title, Ink.Dark),
+            new TextMark
+            {
+                Text = StrokeFont.Fitted($"Life of die {named}", Ink.Title, 240),
+                At = new Point2(Left, Height - 18),
+                HeightMm = Ink.Title,
+                Colour = Ink.Dark,
+            },
         ];
         if (life.SupersededBy is { } newer)
         {
             marks.Add(
-                new TextMark(
-                    StrokeFont.Fitted($"SUPERSEDED by {newer}: do not strike with this die", Ink.Title, 260), new Point2(Left, Height - 27),
-                    Ink.Title, Colour.Of(0xB2402A)));
+                new TextMark
+                {
+                    Text = StrokeFont.Fitted($"SUPERSEDED by {newer}: do not strike with this die", Ink.Title, 260),
+                    At = new Point2(Left, Height - 27),
+                    HeightMm = Ink.Title,
+                    Colour = Colour.Of(0xB2402A),
+                });
         }
 
-        marks.AddRange(chart.Draw(new Box(Left, 66, Right, Height - 32)));
+        marks.AddRange(chart.Draw(new Box { MinX = Left, MinY = 66, MaxX = Right, MaxY = Height - 32 }));
         string f(double? v) => v is { } number ? number.ToString("0", CultureInfo.InvariantCulture) : "not known";
         marks.AddRange(FigureTable.Draw(
             new Point2(Left, 60), 128,
@@ -70,6 +87,14 @@ public static class LifeSheet
                         + "each; a knock or a re-ruling breaks it: begin a new file then.",
                 ]));
         marks.AddRange(TextBlock.Draw(new Point2(Left, 30), Right - Left, SafetyWords.Brief));
-        return new Sheet($"Life of die {named}", "Worst place of readings over strikes, with the tolerance.", Width, Height, [], marks);
+        return new Sheet
+        {
+            Title = $"Life of die {named}",
+            Description = "Worst place of readings over strikes, with the tolerance.",
+            WidthMm = Width,
+            HeightMm = Height,
+            Symbols = [],
+            Marks = marks,
+        };
     }
 }

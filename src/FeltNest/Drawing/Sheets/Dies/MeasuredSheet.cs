@@ -31,13 +31,30 @@ public static class MeasuredSheet
         Target[] whiskers =
         [
             .. panel.Points.Select(p =>
-                new Target(Paper(p.Place), Normal(points, p.Place), p.OffMm * factor, Math.Abs(p.OffMm) > panel.ToleranceMm / 2)),
+                new Target
+                {
+                    Foot = Paper(p.Place),
+                    Normal = Normal(points, p.Place),
+                    Length = p.OffMm * factor,
+                    Fails = Math.Abs(p.OffMm) > panel.ToleranceMm / 2,
+                }),
         ];
         List<Mark> marks =
         [
-            new TextMark(panel.Passed ? "PASS" : "FAIL", new Point2(Left, Height - 22), 10, panel.Passed ? Ink.Dark : Ink.Classes[1]),
-            new TextMark(
-                StrokeFont.Fitted($"{name}: measured panel", Ink.Title, 200), new Point2(Left + 44, Height - 20), Ink.Title, Ink.Dark),
+            new TextMark
+            {
+                Text = panel.Passed ? "PASS" : "FAIL",
+                At = new Point2(Left, Height - 22),
+                HeightMm = 10,
+                Colour = panel.Passed ? Ink.Dark : Ink.Classes[1],
+            },
+            new TextMark
+            {
+                Text = StrokeFont.Fitted($"{name}: measured panel", Ink.Title, 200),
+                At = new Point2(Left + 44, Height - 20),
+                HeightMm = Ink.Title,
+                Colour = Ink.Dark,
+            },
             new PathMark(
                 [new Chain([.. outline.Select(v => Paper(v.Point) is var p ? new ArcVertex(p.X, p.Y, v.Turn) : default)], true)], Ink.Wide,
                 Ink.Cloth),
@@ -77,9 +94,15 @@ public static class MeasuredSheet
                     "A pass is a matter of shape alone: whether die and press are fit to run is for qualified people, local codes and "
                         + "the machine maker to say.",
                 ]));
-        return new Sheet(
-            $"{name}: measured panel", panel.Passed ? "The panel lies within its tolerance." : "The panel leaves its tolerance.", Width,
-            Height, [], marks);
+        return new Sheet
+        {
+            Title = $"{name}: measured panel",
+            Description = panel.Passed ? "The panel lies within its tolerance." : "The panel leaves its tolerance.",
+            WidthMm = Width,
+            HeightMm = Height,
+            Symbols = [],
+            Marks = marks,
+        };
     }
 
     private static double Larger(double wanted) => new[] { 1.0, 2, 5, 10, 20, 50, 100, 200 }.LastOrDefault(f => f <= wanted, 1);
@@ -91,5 +114,14 @@ public static class MeasuredSheet
         return -way.Left * (1 / way.Length);
     }
 
-    private readonly record struct Target(Point2 Foot, Point2 Normal, double Length, bool Fails);
+    private readonly record struct Target
+    {
+        public required Point2 Foot { get; init; }
+
+        public required Point2 Normal { get; init; }
+
+        public required double Length { get; init; }
+
+        public required bool Fails { get; init; }
+    }
 }

@@ -18,11 +18,17 @@ public static class OrderSheet
     public static Sheet Draw(DieDesign design, int number, int count)
     {
         DieOrder order = design.Request.Order;
-        List<Mark> marks = DieParts.Base(Size, order, new SheetPlace(number, count, "-", "Order"));
+        List<Mark> marks = DieParts.Base(Size, order, new SheetPlace { Number = number, Count = count, Scale = "-", Part = "Order" });
         double left = Size.Space.MinX + 3;
         double width = Size.Space.Width - 6;
         double top = Size.Space.MaxY - 3;
-        marks.Add(new TextMark($"Order for {DieParts.Named(design)}", new Point2(left, top - 7), Ink.Title, Ink.Dark));
+        marks.Add(new TextMark
+        {
+            Text = $"Order for {DieParts.Named(design)}",
+            At = new Point2(left, top - 7),
+            HeightMm = Ink.Title,
+            Colour = Ink.Dark,
+        });
         double below = top - 10;
         if (design.DoNotRun is { } words)
         {
@@ -34,7 +40,15 @@ public static class OrderSheet
         marks.AddRange(FigureTable.Draw(new Point2(left, below), width, Lines(design)));
         (IEnumerable<Mark> safety, _) = DieParts.BriefSafety(new Point2(left, DieParts.TitleTop(Size) + 3), width);
         marks.AddRange(safety);
-        return new Sheet($"{order.Name}: order", "What the toolmaker is to make, field by field.", Size.WidthMm, Size.HeightMm, [], marks);
+        return new Sheet
+        {
+            Title = $"{order.Name}: order",
+            Description = "What the toolmaker is to make, field by field.",
+            WidthMm = Size.WidthMm,
+            HeightMm = Size.HeightMm,
+            Symbols = [],
+            Marks = marks,
+        };
     }
 
     private static List<(string, string)> Lines(DieDesign design)

@@ -17,7 +17,7 @@ public static class SectionSheet
     {
         DieOrder order = design.Request.Order;
         DrawingScale scale = DrawingScale.Fitting(30, order.Rule.HeightMm + order.StackMm, 180, 150, 10);
-        List<Mark> marks = DieParts.Base(Size, order, new SheetPlace(number, count, scale.Words, "Edge section"));
+        List<Mark> marks = DieParts.Base(Size, order, new SheetPlace { Number = number, Count = count, Scale = scale.Words, Part = "Edge section" });
         Point2 top = DieParts.ColumnTop(Size);
         double left = Size.Space.MinX + DieParts.Rim;
         double right = top.X - DieParts.Rim;
@@ -31,9 +31,15 @@ public static class SectionSheet
         marks.AddRange(procedure);
         double notesTop = Size.Space.MinY + 4 + high + 4 + TextBlock.Height(Notes(design), right - left);
         marks.AddRange(TextBlock.Draw(new Point2(left, notesTop), right - left, Notes(design)));
-        return new Sheet(
-            $"{order.Name}: edge section", $"Section of the edge at {scale.Words}, force, what to watch and safety.", Size.WidthMm,
-            Size.HeightMm, [], marks);
+        return new Sheet
+        {
+            Title = $"{order.Name}: edge section",
+            Description = $"Section of the edge at {scale.Words}, force, what to watch and safety.",
+            WidthMm = Size.WidthMm,
+            HeightMm = Size.HeightMm,
+            Symbols = [],
+            Marks = marks,
+        };
     }
 
     private static string[] Notes(DieDesign design) =>
@@ -74,13 +80,43 @@ public static class SectionSheet
             new PathMark(
                 [Area((-half, felt), (half, felt), (half, felt + order.StackMm), (-half, felt + order.StackMm))], Ink.Narrow, Ink.Cloth),
             new PathMark([Chain.Open(Paper(0, height + 0.3), Paper(0, felt + order.StackMm))], Ink.Centre),
-            new TextMark("board", Paper(-half + 1, board / 2), Ink.Label, Ink.Dark),
-            new TextMark("ejection", Paper(-half + 1, (board + height) / 2), Ink.Label, Ink.Dark),
-            new TextMark("felt: panel", Paper(-half + 1, felt + (order.StackMm / 2) + (1.75 / scale)), Ink.Label, Ink.Dark),
-            new TextMark("waste", Paper(half - 1, felt + (order.StackMm / 2) + (1.75 / scale)), Ink.Label, Ink.Dark, TextAnchor.End),
-            new TextMark(
-                "dimensioned line: the cutting edge", Paper(0, felt + order.StackMm) - new Point2(0, 5), Ink.Note, Ink.Dark,
-                TextAnchor.Middle),
+            new TextMark
+            {
+                Text = "board",
+                At = Paper(-half + 1, board / 2),
+                HeightMm = Ink.Label,
+                Colour = Ink.Dark,
+            },
+            new TextMark
+            {
+                Text = "ejection",
+                At = Paper(-half + 1, (board + height) / 2),
+                HeightMm = Ink.Label,
+                Colour = Ink.Dark,
+            },
+            new TextMark
+            {
+                Text = "felt: panel",
+                At = Paper(-half + 1, felt + (order.StackMm / 2) + (1.75 / scale)),
+                HeightMm = Ink.Label,
+                Colour = Ink.Dark,
+            },
+            new TextMark
+            {
+                Text = "waste",
+                At = Paper(half - 1, felt + (order.StackMm / 2) + (1.75 / scale)),
+                HeightMm = Ink.Label,
+                Colour = Ink.Dark,
+                Anchor = TextAnchor.End,
+            },
+            new TextMark
+            {
+                Text = "dimensioned line: the cutting edge",
+                At = Paper(0, felt + order.StackMm) - new Point2(0, 5),
+                HeightMm = Ink.Note,
+                Colour = Ink.Dark,
+                Anchor = TextAnchor.Middle,
+            },
         ];
         marks.AddRange(
             Dimension.Upright(

@@ -26,7 +26,13 @@ public static class TemplateSheet
         PaperSize size = PaperSize.All.Where(s => s.Name != "A4")
             .FirstOrDefault(s => extent.Width + 24 < DieParts.ColumnTop(s).X - s.Space.MinX && extent.Height + 110 < s.Space.Height)
             ?? PaperSize.Of("A0");
-        List<Mark> marks = DieParts.Base(size, order, new SheetPlace(number, count, "1:1", DieParts.OfPart(design, part, "Template")));
+        List<Mark> marks = DieParts.Base(size, order, new SheetPlace
+        {
+            Number = number,
+            Count = count,
+            Scale = "1:1",
+            Part = DieParts.OfPart(design, part, "Template"),
+        });
         Point2 top = DieParts.ColumnTop(size);
         double left = size.Space.MinX + DieParts.Rim;
         double right = top.X - DieParts.Rim;
@@ -37,7 +43,13 @@ public static class TemplateSheet
                 [DieParts.Offset(edge, half).Placed(1, 0, centre), DieParts.Offset(edge, -half).Placed(1, 0, centre)],
                 new Pen(0.25, Ink.Dark)));
         marks.AddRange(Places(edge, centre));
-        marks.Add(new TextMark("panel view, nap side up", new Point2(left, size.Space.MaxY - 8), Ink.Note, Ink.Dark));
+        marks.Add(new TextMark
+        {
+            Text = "panel view, nap side up",
+            At = new Point2(left, size.Space.MaxY - 8),
+            HeightMm = Ink.Note,
+            Colour = Ink.Dark,
+        });
         string f(double v) => v.ToString("0.###", CultureInfo.InvariantCulture);
         string[] words =
         [
@@ -56,9 +68,15 @@ public static class TemplateSheet
         marks.AddRange(TextBlock.Draw(new Point2(left, below), right - left, words));
         marks.AddRange(DieParts.Bar(new Point2(left + 2, size.Space.MinY + safetyHigh + 14)));
         marks.AddRange(Readings(top, extent, DieParts.TitleTop(size)));
-        return new Sheet(
-            $"{order.Name}: {DieParts.OfPart(design, part, "template and first article")}",
-            "Template at 1:1 with the lines of the tolerance, and a table for the first panels.", size.WidthMm, size.HeightMm, [], marks);
+        return new Sheet
+        {
+            Title = $"{order.Name}: {DieParts.OfPart(design, part, "template and first article")}",
+            Description = "Template at 1:1 with the lines of the tolerance, and a table for the first panels.",
+            WidthMm = size.WidthMm,
+            HeightMm = size.HeightMm,
+            Symbols = [],
+            Marks = marks,
+        };
     }
 
     private static IEnumerable<Mark> Places(DieEdge edge, Point2 centre)
@@ -76,9 +94,14 @@ public static class TemplateSheet
                 Point2 at = piece.At(share) + centre;
                 Point2 outward = -piece.Direction(share).Left;
                 yield return new PathMark([Chain.Open(at + (outward * 1.5), at + (outward * 5))], Ink.Narrow);
-                yield return new TextMark(
-                    number++.ToString(CultureInfo.InvariantCulture), at + (outward * 7.5) - new Point2(0, Ink.Note / 2), Ink.Note, Ink.Dark,
-                    TextAnchor.Middle);
+                yield return new TextMark
+                {
+                    Text = number++.ToString(CultureInfo.InvariantCulture),
+                    At = at + (outward * 7.5) - new Point2(0, Ink.Note / 2),
+                    HeightMm = Ink.Note,
+                    Colour = Ink.Dark,
+                    Anchor = TextAnchor.Middle,
+                };
             }
 
             along += piece.LengthMm;
@@ -91,13 +114,24 @@ public static class TemplateSheet
         double[] columns = [22, 22, 18, 18, 25, 25, 25, 25];
         string[] names = ["date", "strikes", "cavity", "ply", "length", "width", "worst place", "accepted"];
         double step = Math.Min(9, (top.Y - 24 - bottom) / (Blanks + 1));
-        yield return new TextMark(
-            $"First article: length {f(extent.Width)}, width {f(extent.Height)} mm wanted", top - new Point2(0, 5), Ink.Label, Ink.Dark);
+        yield return new TextMark
+        {
+            Text = $"First article: length {f(extent.Width)}, width {f(extent.Height)} mm wanted",
+            At = top - new Point2(0, 5),
+            HeightMm = Ink.Label,
+            Colour = Ink.Dark,
+        };
         double y = top.Y - 10;
         double x = top.X;
         for (int c = 0; c < columns.Length; c++)
         {
-            yield return new TextMark(names[c], new Point2(x + 1.2, y - 5), Ink.Note, Ink.Soft);
+            yield return new TextMark
+            {
+                Text = names[c],
+                At = new Point2(x + 1.2, y - 5),
+                HeightMm = Ink.Note,
+                Colour = Ink.Soft,
+            };
             x += columns[c];
         }
 

@@ -20,9 +20,20 @@ internal static class NarrowBand
         int split = words.IndexOf(": ", StringComparison.Ordinal) + 1;
         return new GroupMark("too-narrow", [
             new PathMark([Chain.Rectangle(box)], Ink.Wide, Ink.Dark),
-            new TextMark(StrokeFont.Fitted(words[..split], Ink.Title, room), new Point2(box.MinX + 3, box.MaxY - 7), Ink.Title, Light),
-            new TextMark(
-                StrokeFont.Fitted(words[split..].Trim(), Ink.Title, room), new Point2(box.MinX + 3, box.MinY + 2), Ink.Title, Light),
+            new TextMark
+            {
+                Text = StrokeFont.Fitted(words[..split], Ink.Title, room),
+                At = new Point2(box.MinX + 3, box.MaxY - 7),
+                HeightMm = Ink.Title,
+                Colour = Light,
+            },
+            new TextMark
+            {
+                Text = StrokeFont.Fitted(words[split..].Trim(), Ink.Title, room),
+                At = new Point2(box.MinX + 3, box.MinY + 2),
+                HeightMm = Ink.Title,
+                Colour = Light,
+            },
         ]);
     }
 }

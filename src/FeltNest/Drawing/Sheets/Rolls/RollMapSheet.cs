@@ -54,7 +54,7 @@ public static class RollMapSheet
         if (narrow is not null)
         {
             double top = height - Margin - TitleRoom + 3;
-            marks.Add(NarrowBand.Draw(narrow, new Box(Margin, top - NarrowBand.Height, width - Margin, top)));
+            marks.Add(NarrowBand.Draw(narrow, new Box { MinX = Margin, MinY = top - NarrowBand.Height, MaxX = width - Margin, MaxY = top }));
         }
 
         for (int i = 0; i < lines; i++)
@@ -69,7 +69,15 @@ public static class RollMapSheet
             $"{plan.Strikes.Count} strikes on {roll.LengthMm / 1000:0.##} m of roll {roll.Name}: {plan.GoodPanels} good panels; lost "
                 + $"panels, {roll.Faults.Count} faults and {roll.JointsMm.Count} joints are marked. The roll is folded into {lines} "
                 + $"lines.");
-        return new Sheet($"Map of roll {roll.Name}", words, width, height, [.. good, .. lost], marks);
+        return new Sheet
+        {
+            Title = $"Map of roll {roll.Name}",
+            Description = words,
+            WidthMm = width,
+            HeightMm = height,
+            Symbols = [.. good, .. lost],
+            Marks = marks,
+        };
     }
 
     // Whole metres a line where that leaves something to see, so that the fold is found with a tape.
@@ -103,10 +111,22 @@ public static class RollMapSheet
         string name = string.Create(
             CultureInfo.InvariantCulture,
             $"Roll {plan.Request.Roll.Name}: {plan.Strikes.Count} strikes, {plan.GoodPanels} good panels, {plan.Balls} balls");
-        yield return new TextMark(StrokeFont.Fitted(name, Ink.Title, room), new Point2(Margin, top - Ink.Title), Ink.Title, Ink.Dark);
+        yield return new TextMark
+        {
+            Text = StrokeFont.Fitted(name, Ink.Title, room),
+            At = new Point2(Margin, top - Ink.Title),
+            HeightMm = Ink.Title,
+            Colour = Ink.Dark,
+        };
         string words = $"{plan.Request.Layout.Parts[0].Name}   seen from the nap side   SCALE 1:{divisor}   lines follow each other as "
             + $"the lines of a page; feed to the right";
-        yield return new TextMark(StrokeFont.Fitted(words, Ink.Note, room), new Point2(Margin, top - 11), Ink.Note, Ink.Soft);
+        yield return new TextMark
+        {
+            Text = StrokeFont.Fitted(words, Ink.Note, room),
+            At = new Point2(Margin, top - 11),
+            HeightMm = Ink.Note,
+            Colour = Ink.Soft,
+        };
         yield return new PathMark([Chain.Open(new Point2(Margin, top - 14), new Point2(width - Margin, top - 14))], Ink.Wide);
     }
 
@@ -116,8 +136,8 @@ public static class RollMapSheet
         double x = at.X;
         foreach ((Mark[] sign, string words) in new (Mark[], string)[]
         {
-            ([new PathMark([Chain.Rectangle(new Box(x, at.Y, x + 5, at.Y + 3))], Ink.Faint, Ink.Classes[0])], "good panel"),
-            ([new PathMark([Chain.Rectangle(new Box(x + 34, at.Y, x + 39, at.Y + 3))], Ink.Narrow, Ink.Classes[1])], "lost panel"),
+            ([new PathMark([Chain.Rectangle(new Box { MinX = x, MinY = at.Y, MaxX = x + 5, MaxY = at.Y + 3 })], Ink.Faint, Ink.Classes[0])], "good panel"),
+            ([new PathMark([Chain.Rectangle(new Box { MinX = x + 34, MinY = at.Y, MaxX = x + 39, MaxY = at.Y + 3 })], Ink.Narrow, Ink.Classes[1])], "lost panel"),
             ([
                 new PathMark([Chain.Circle(new Point2(x + 69, at.Y + 1.5), 1.4)], new Pen(0.3, fault)),
                 new PathMark([Chain.Circle(new Point2(x + 69, at.Y + 1.5), 0.4)], null, fault),
@@ -132,23 +152,38 @@ public static class RollMapSheet
                 yield return mark;
             }
 
-            yield return new TextMark(
-                words, new Point2(x + words switch { "good panel" => 7, "lost panel" => 41, "roll splice" => 140, _ => 72 }, at.Y + 0.2),
-                Ink.Note, Ink.Dark);
+            yield return new TextMark
+            {
+                Text = words,
+                At = new Point2(x + words switch { "good panel" => 7, "lost panel" => 41, "roll splice" => 140, _ => 72 }, at.Y + 0.2),
+                HeightMm = Ink.Note,
+                Colour = Ink.Dark,
+            };
         }
 
         string counts = string.Create(
             CultureInfo.InvariantCulture,
             $"lost: {plan.LostPanels(LossCause.Fault)} at faults, {plan.LostPanels(LossCause.Joint)} at joints, "
                 + $"{plan.LostPanels(LossCause.Width)} outside the usable width, {plan.LostPanels(LossCause.RollEnd)} past the end");
-        yield return new TextMark(counts, new Point2(x, at.Y - 6), Ink.Note, Ink.Dark);
-        yield return new TextMark(
-            $"numbers: every fifth strike, and the first of each run one feed apart (longer tick)"
-                + $"{(plan.Request.FromMm > 0 ? "; tinted: cut before" : string.Empty)}", new Point2(
-                x, at.Y - 11), Ink.Note, Ink.Soft);
+        yield return new TextMark { Text = counts, At = new Point2(x, at.Y - 6), HeightMm = Ink.Note, Colour = Ink.Dark };
+        yield return new TextMark
+        {
+            Text = $"numbers: every fifth strike, and the first of each run one feed apart (longer tick)"
+                + $"{(plan.Request.FromMm > 0 ? "; tinted: cut before" : string.Empty)}",
+            At = new Point2(
+            x, at.Y - 11),
+            HeightMm = Ink.Note,
+            Colour = Ink.Soft,
+        };
         for (int i = 0; i < SafetyWords.Brief.Count; i++)
         {
-            yield return new TextMark(SafetyWords.Brief[i], new Point2(x, at.Y - 17 - (i * 4.2)), Ink.Note, Ink.Dark);
+            yield return new TextMark
+            {
+                Text = SafetyWords.Brief[i],
+                At = new Point2(x, at.Y - 17 - (i * 4.2)),
+                HeightMm = Ink.Note,
+                Colour = Ink.Dark,
+            };
         }
     }
 }

@@ -31,7 +31,13 @@ internal sealed class RollStrip
     public RollStrip(RollPlan plan, double scale, double from, double to, Point2 corner)
     {
         (this.plan, this.scale, this.from, this.to, this.corner) = (plan, scale, from, to, corner);
-        cloth = new Box(corner.X, corner.Y, corner.X + ((to - from) * scale), corner.Y + (plan.Request.Roll.MostWidthMm * scale));
+        cloth = new Box
+        {
+            MinX = corner.X,
+            MinY = corner.Y,
+            MaxX = corner.X + ((to - from) * scale),
+            MaxY = corner.Y + (plan.Request.Roll.MostWidthMm * scale),
+        };
     }
 
     /// <summary>The marks of the line.</summary>
@@ -129,7 +135,7 @@ internal sealed class RollStrip
             bool clear = next < 0 || next >= plan.Strikes.Count || Paper(plan.Strikes[next].XMm) > at + width + 1.5;
             if (at > free && at + width < cloth.MaxX + 4 && (first || (clear && (i + 1) % 5 == 0)))
             {
-                yield return new TextMark(number, new Point2(at, y + 2.8), Ink.Note, Ink.Dark);
+                yield return new TextMark { Text = number, At = new Point2(at, y + 2.8), HeightMm = Ink.Note, Colour = Ink.Dark };
                 free = at + width + 1.5;
             }
         }
@@ -142,7 +148,13 @@ internal sealed class RollStrip
             double x = Paper(joint);
             yield return new PathMark(
                 [Chain.Open(new Point2(x, cloth.MinY - 1.5), new Point2(x, cloth.MaxY))], new Pen(0.7, FaultColour, 3, 1.2));
-            yield return new TextMark("splice", new Point2(x + 1, cloth.MinY - 4), Ink.Note, FaultColour);
+            yield return new TextMark
+            {
+                Text = "splice",
+                At = new Point2(x + 1, cloth.MinY - 4),
+                HeightMm = Ink.Note,
+                Colour = FaultColour,
+            };
         }
     }
 
@@ -158,7 +170,13 @@ internal sealed class RollStrip
             yield return fault.RadiusMm is not null
                 ? new PathMark([Chain.Circle(middle, Math.Max(wide, high))], null, FaultColour)
                 : new PathMark(
-                    [Chain.Rectangle(new Box(middle.X - wide, middle.Y - high, middle.X + wide, middle.Y + high))], null, FaultColour);
+                    [Chain.Rectangle(new Box
+                    {
+                        MinX = middle.X - wide,
+                        MinY = middle.Y - high,
+                        MaxX = middle.X + wide,
+                        MaxY = middle.Y + high,
+                    })], null, FaultColour);
             if (Math.Max(wide, high) < LeastMark)
             {
                 yield return new PathMark([Chain.Circle(middle, LeastMark)], new Pen(0.3, FaultColour));
@@ -177,9 +195,14 @@ internal sealed class RollStrip
             yield return new PathMark([Chain.Open(new Point2(at, cloth.MinY), new Point2(at, cloth.MinY - 1.5))], Ink.Narrow);
             if (plan.Request.Roll.JointsMm.All(j => Math.Abs(Paper(j) - at + 4) > 10))
             {
-                yield return new TextMark(
-                    (x / 1000).ToString("0.#", CultureInfo.InvariantCulture) + " m", new Point2(at, cloth.MinY - 5), Ink.Note, Ink.Soft,
-                    TextAnchor.Middle);
+                yield return new TextMark
+                {
+                    Text = (x / 1000).ToString("0.#", CultureInfo.InvariantCulture) + " m",
+                    At = new Point2(at, cloth.MinY - 5),
+                    HeightMm = Ink.Note,
+                    Colour = Ink.Soft,
+                    Anchor = TextAnchor.Middle,
+                };
             }
         }
     }

@@ -36,7 +36,7 @@ public static class TicketSheet
         if (narrow is not null)
         {
             y -= NarrowBand.Height;
-            marks.Add(NarrowBand.Draw(narrow, new Box(Left, y + 1, Right, y + NarrowBand.Height)));
+            marks.Add(NarrowBand.Draw(narrow, new Box { MinX = Left, MinY = y + 1, MaxX = Right, MaxY = y + NarrowBand.Height }));
         }
 
         (y, IEnumerable<Mark> facts) = Facts(plan, cut, y);
@@ -46,21 +46,42 @@ public static class TicketSheet
         marks.AddRange(Blanks(y - 9));
         marks.AddRange(Safety());
         FeltRoll roll = plan.Request.Roll;
-        return new Sheet(
-            $"Cutting ticket of roll {roll.Name}",
-            Invariant($"{plan.Strikes.Count} strikes, {plan.GoodPanels} good panels expected; blanks for what came out."), Width, Height,
-            [],
-            marks);
+        return new Sheet
+        {
+            Title = $"Cutting ticket of roll {roll.Name}",
+            Description = Invariant($"{plan.Strikes.Count} strikes, {plan.GoodPanels} good panels expected; blanks for what came out."),
+            WidthMm = Width,
+            HeightMm = Height,
+            Symbols = [],
+            Marks = marks,
+        };
     }
 
     private static IEnumerable<Mark> Head(RollPlan plan)
     {
-        yield return new TextMark("Cutting ticket", new Point2(Left, Top - 7), 7, Ink.Dark);
-        yield return new TextMark(
-            StrokeFont.Fitted($"roll {plan.Request.Roll.Name}", Ink.Title, 90), new Point2(Right, Top - 7), Ink.Title, Ink.Dark,
-            TextAnchor.End);
+        yield return new TextMark
+        {
+            Text = "Cutting ticket",
+            At = new Point2(Left, Top - 7),
+            HeightMm = 7,
+            Colour = Ink.Dark,
+        };
+        yield return new TextMark
+        {
+            Text = StrokeFont.Fitted($"roll {plan.Request.Roll.Name}", Ink.Title, 90),
+            At = new Point2(Right, Top - 7),
+            HeightMm = Ink.Title,
+            Colour = Ink.Dark,
+            Anchor = TextAnchor.End,
+        };
         string expected = Invariant($"{plan.GoodPanels} good panels expected, {plan.Balls} balls, in {plan.Strikes.Count} strikes");
-        yield return new TextMark(expected, new Point2(Left, Top - 17), Ink.Title, Ink.Dark);
+        yield return new TextMark
+        {
+            Text = expected,
+            At = new Point2(Left, Top - 17),
+            HeightMm = Ink.Title,
+            Colour = Ink.Dark,
+        };
         yield return Rule(Top - 21, Ink.Wide);
     }
 
@@ -97,21 +118,39 @@ public static class TicketSheet
         foreach ((string name, string value) in lines)
         {
             y -= Step;
-            marks.Add(new TextMark(name, new Point2(Left, y), Ink.Note, Ink.Soft));
-            marks.Add(new TextMark(StrokeFont.Fitted(value, Ink.Label, 142), new Point2(Left + 36, y), Ink.Label, Ink.Dark));
+            marks.Add(new TextMark { Text = name, At = new Point2(Left, y), HeightMm = Ink.Note, Colour = Ink.Soft });
+            marks.Add(new TextMark
+            {
+                Text = StrokeFont.Fitted(value, Ink.Label, 142),
+                At = new Point2(Left + 36, y),
+                HeightMm = Ink.Label,
+                Colour = Ink.Dark,
+            });
         }
 
         // The arrows stand at the right of the nap's line: feed, and nap where it is known.
         Point2 at = new(Right - 36, y - 7);
         marks.AddRange(Arrows.Line(at, at + new Point2(24, 0), Ink.Wide, 3.5));
-        marks.Add(new TextMark("feed", at + new Point2(26, -1.2), Ink.Note, Ink.Dark));
+        marks.Add(new TextMark
+        {
+            Text = "feed",
+            At = at + new Point2(26, -1.2),
+            HeightMm = Ink.Note,
+            Colour = Ink.Dark,
+        });
         if (roll.Nap is { } way)
         {
             Point2 start = new(Right - 80, y - 7);
             Point2 end = start + new Point2(24, 0);
             marks.AddRange(
                 way == NapDirection.Forward ? Arrows.Line(start, end, Ink.Narrow, 3.5) : Arrows.Line(end, start, Ink.Narrow, 3.5));
-            marks.Add(new TextMark("nap", end + new Point2(2, -1.2), Ink.Note, Ink.Dark));
+            marks.Add(new TextMark
+            {
+                Text = "nap",
+                At = end + new Point2(2, -1.2),
+                HeightMm = Ink.Note,
+                Colour = Ink.Dark,
+            });
         }
 
         marks.Add(Blank("die, revision", Left, 80, y - 8));
@@ -142,22 +181,38 @@ public static class TicketSheet
         {
             y -= 5;
             marks.Add(
-                new TextMark(
-                    Invariant($"and {runs.Count - most} more runs: this ticket goes with the strike list roll.csv"), new Point2(Left, y),
-                    Ink.Note,
-                    Ink.Dark));
+                new TextMark
+                {
+                    Text = Invariant($"and {runs.Count - most} more runs: this ticket goes with the strike list roll.csv"),
+                    At = new Point2(Left, y),
+                    HeightMm = Ink.Note,
+                    Colour = Ink.Dark,
+                });
         }
 
         return (y, marks);
 
         IEnumerable<Mark> Row(double at, double height, Colour colour, params string[] cells) =>
-            cells.Select((cell, i) => (Mark)new TextMark(cell, new Point2(columns[i], at), height, colour, TextAnchor.End));
+            cells.Select((cell, i) => (Mark)new TextMark
+            {
+                Text = cell,
+                At = new Point2(columns[i], at),
+                HeightMm = height,
+                Colour = colour,
+                Anchor = TextAnchor.End,
+            });
     }
 
     private static IEnumerable<Mark> Blanks(double y)
     {
         yield return Rule(y + 4, Ink.Wide);
-        yield return new TextMark("As cut", new Point2(Left, y - 1), Ink.Label, Ink.Dark);
+        yield return new TextMark
+        {
+            Text = "As cut",
+            At = new Point2(Left, y - 1),
+            HeightMm = Ink.Label,
+            Colour = Ink.Dark,
+        };
         yield return Blank("metres used", Left, 56, y - 10);
         yield return Blank("at ends, m", Left + 62, 56, y - 10);
         yield return Blank("width, mm", Left + 124, 56, y - 10);
@@ -174,11 +229,23 @@ public static class TicketSheet
     private static IEnumerable<Mark> Safety()
     {
         double y = 10 + (SafetyWords.Ticket.Count * 4.2);
-        yield return new TextMark("Cautions", new Point2(Left, y + 6), Ink.Label, Ink.Dark);
-        yield return new PathMark([Chain.Rectangle(new Box(Left, 11, Right, y + 4))], Ink.Wide);
+        yield return new TextMark
+        {
+            Text = "Cautions",
+            At = new Point2(Left, y + 6),
+            HeightMm = Ink.Label,
+            Colour = Ink.Dark,
+        };
+        yield return new PathMark([Chain.Rectangle(new Box { MinX = Left, MinY = 11, MaxX = Right, MaxY = y + 4 })], Ink.Wide);
         for (int i = 0; i < SafetyWords.Ticket.Count; i++)
         {
-            yield return new TextMark(SafetyWords.Ticket[i], new Point2(Left + 2, y - (i * 4.2)), Ink.Note, Ink.Dark);
+            yield return new TextMark
+            {
+                Text = SafetyWords.Ticket[i],
+                At = new Point2(Left + 2, y - (i * 4.2)),
+                HeightMm = Ink.Note,
+                Colour = Ink.Dark,
+            };
         }
     }
 
@@ -205,7 +272,7 @@ public static class TicketSheet
     private static GroupMark Blank(string name, double x, double width, double y) => new(
         $"blank-{name.Replace(", ", "-", StringComparison.Ordinal).Replace(' ', '-')}",
         [
-            new TextMark(name, new Point2(x, y), Ink.Note, Ink.Soft),
+            new TextMark { Text = name, At = new Point2(x, y), HeightMm = Ink.Note, Colour = Ink.Soft },
             new PathMark(
                 [Chain.Open(new Point2(x + StrokeFont.Width(name, Ink.Note) + 2, y - 1), new Point2(x + width, y - 1))], Ink.Narrow),
         ]);

@@ -53,7 +53,7 @@ internal static class ConvolutionCurves
                 int edge = moved.Order[(start + k) % m];
                 Point2 p = moved.Points[edge] + at;
                 Point2 q = moved.Points[(edge + 1) % m] + at;
-                pieces.Add(left ? new CurvePiece(p, q) : new CurvePiece(q, p, Joins: true));
+                pieces.Add(left ? new CurvePiece { From = p, To = q } : new CurvePiece { From = q, To = p, Joins = true });
                 length += moved.Length[edge];
             }
 

@@ -124,6 +124,14 @@ internal sealed class CurveArrangement
 
         (int a, int b) = from < to ? (from, to) : (to, from);
         ref CurveEdge edge = ref CollectionsMarshal.GetValueRefOrAddDefault(edges, (a, b), out bool known);
-        edge = (known ? edge : new CurveEdge(a, b, 0, 0, 0, 0)).With(from == a, joins);
+        edge = (known ? edge : new CurveEdge
+        {
+            A = a,
+            B = b,
+            Forward = 0,
+            Backward = 0,
+            ForwardJoins = 0,
+            BackwardJoins = 0,
+        }).With(from == a, joins);
     }
 }

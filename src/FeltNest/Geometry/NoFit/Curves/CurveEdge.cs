@@ -1,14 +1,26 @@
 namespace FeltNest.Geometry.NoFit.Curves;
 
 /// <summary>An edge of an arrangement with the pieces that run along it, counted by direction and kind.</summary>
-/// <param name="A">Place with the lower number.</param>
-/// <param name="B">Place with the higher number.</param>
-/// <param name="Forward">Pieces from A to B at which a meeting begins on their left.</param>
-/// <param name="Backward">The same from B to A.</param>
-/// <param name="ForwardJoins">Pieces from A to B at which two meetings join.</param>
-/// <param name="BackwardJoins">The same from B to A.</param>
-internal readonly record struct CurveEdge(int A, int B, int Forward, int Backward, int ForwardJoins, int BackwardJoins)
+internal readonly record struct CurveEdge
 {
+    /// <summary>Place with the lower number.</summary>
+    public required int A { get; init; }
+
+    /// <summary>Place with the higher number.</summary>
+    public required int B { get; init; }
+
+    /// <summary>Pieces from A to B at which a meeting begins on their left.</summary>
+    public required int Forward { get; init; }
+
+    /// <summary>The same from B to A.</summary>
+    public required int Backward { get; init; }
+
+    /// <summary>Pieces from A to B at which two meetings join.</summary>
+    public required int ForwardJoins { get; init; }
+
+    /// <summary>The same from B to A.</summary>
+    public required int BackwardJoins { get; init; }
+
     /// <summary>How much higher the winding number is on the left of A to B than on the right.</summary>
     internal int Rise => Forward + ForwardJoins - Backward - BackwardJoins;
 

@@ -27,7 +27,7 @@ internal sealed record CurveRegion(IReadOnlyList<Point2[]> Rings, IReadOnlyList<
                 Point2 near = ring.MaxBy(p => (p - far).Length);
                 if ((far - near).Length > 4 * touch)
                 {
-                    slits.Add(new NoFitSlit(near, far));
+                    slits.Add(new NoFitSlit { From = near, To = far });
                 }
                 else
                 {
@@ -65,8 +65,8 @@ internal sealed record CurveRegion(IReadOnlyList<Point2[]> Rings, IReadOnlyList<
 
     // Its boundary as closed curves again; a slit is run along both ways.
     private IEnumerable<CurvePiece> Curves() =>
-        Rings.SelectMany(ring => ring.Select((p, i) => new CurvePiece(p, ring[(i + 1) % ring.Length])))
-            .Concat(Slits.SelectMany(s => new[] { new CurvePiece(s.From, s.To), new CurvePiece(s.To, s.From) }));
+        Rings.SelectMany(ring => ring.Select((p, i) => new CurvePiece { From = p, To = ring[(i + 1) % ring.Length] }))
+            .Concat(Slits.SelectMany(s => new[] { new CurvePiece { From = s.From, To = s.To }, new CurvePiece { From = s.To, To = s.From } }));
 
     private static double Length(Point2[] ring) => ring.Select((p, i) => (ring[(i + 1) % ring.Length] - p).Length).Sum();
 
@@ -77,7 +77,11 @@ internal sealed record CurveRegion(IReadOnlyList<Point2[]> Rings, IReadOnlyList<
         {
             if (faces.Left(2 * e) > 0 && faces.Left((2 * e) + 1) > 0 && arrangement.Edges[e].Meetings(faces.Left(2 * e)) <= 0)
             {
-                NoFitSlit slit = new(arrangement.Places[arrangement.Edges[e].A], arrangement.Places[arrangement.Edges[e].B]);
+                NoFitSlit slit = new()
+                {
+                    From = arrangement.Places[arrangement.Edges[e].A],
+                    To = arrangement.Places[arrangement.Edges[e].B],
+                };
                 while (slits.FindIndex(s => Joined(s, slit, touch) is not null) is >= 0 and int known)
                 {
                     slit = Joined(slits[known], slit, touch)!.Value;
@@ -102,7 +106,7 @@ internal sealed record CurveRegion(IReadOnlyList<Point2[]> Rings, IReadOnlyList<
                 && Math.Abs((other - far).Cross(middle - far)) <= touch * (other - far).Length
                 && (other - middle).Dot(middle - far) > 0)
             {
-                return new NoFitSlit(far, other);
+                return new NoFitSlit { From = far, To = other };
             }
         }
 

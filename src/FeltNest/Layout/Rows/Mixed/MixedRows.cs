@@ -133,8 +133,22 @@ internal static class MixedRows
             }
 
             rows.Add(isAlternate
-                ? new MixedRow(0, kinds.Tilt(kind) == kinds.Tilt(0) ? 1 : -1, 0, new Point2(x, y), sequence.Steps.Copies(kind))
-                : new MixedRow(Array.IndexOf(used, kind), 1, kinds.Turn(kind), new Point2(x, y), sequence.Steps.Copies(kind)));
+                ? new MixedRow
+                {
+                    Tilt = 0,
+                    Factor = kinds.Tilt(kind) == kinds.Tilt(0) ? 1 : -1,
+                    Turn = 0,
+                    At = new Point2(x, y),
+                    Copies = sequence.Steps.Copies(kind),
+                }
+                : new MixedRow
+                {
+                    Tilt = Array.IndexOf(used, kind),
+                    Factor = 1,
+                    Turn = kinds.Turn(kind),
+                    At = new Point2(x, y),
+                    Copies = sequence.Steps.Copies(kind),
+                });
         }
 
         (double, double, double)[] free = isAlternate

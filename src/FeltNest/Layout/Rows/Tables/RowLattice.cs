@@ -1,13 +1,23 @@
 namespace FeltNest.Layout.Rows.Tables;
 
 /// <summary>Parallel rows of parallel panels, each row the same step and shift from the one below.</summary>
-/// <param name="Tilt">Tilt of every panel, radians.</param>
-/// <param name="Rows">How many rows.</param>
-/// <param name="Pitch">Step along a row, mm.</param>
-/// <param name="Shift">Shift along the roll from row to row, mm.</param>
-/// <param name="Step">Step across from row to row, mm.</param>
-internal sealed record RowLattice(double Tilt, int Rows, double Pitch, double Shift, double Step)
+internal sealed record RowLattice
 {
+    /// <summary>Tilt of every panel, radians.</summary>
+    public required double Tilt { get; init; }
+
+    /// <summary>How many rows.</summary>
+    public required int Rows { get; init; }
+
+    /// <summary>Step along a row, mm.</summary>
+    public required double Pitch { get; init; }
+
+    /// <summary>Shift along the roll from row to row, mm.</summary>
+    public required double Shift { get; init; }
+
+    /// <summary>Step across from row to row, mm.</summary>
+    public required double Step { get; init; }
+
     /// <summary>Panels per mm of roll.</summary>
     internal double Density => Rows / Pitch;
 }

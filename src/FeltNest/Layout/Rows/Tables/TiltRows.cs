@@ -60,12 +60,12 @@ internal sealed class TiltRows
 
         if (rows == 1)
         {
-            return new RowLattice(Tilt, 1, OwnPitch, 0, 0);
+            return new RowLattice { Tilt = Tilt, Rows = 1, Pitch = OwnPitch, Shift = 0, Step = 0 };
         }
 
         double step = room / (rows - 1);
         return (LeastPitch(rows, step) ?? DeepPitch(rows, step, mostPitch)) is { } found
-            ? new RowLattice(Tilt, rows, found.Pitch, found.Shift, step)
+            ? new RowLattice { Tilt = Tilt, Rows = rows, Pitch = found.Pitch, Shift = found.Shift, Step = step }
             : null;
     }
 
@@ -94,7 +94,7 @@ internal sealed class TiltRows
     internal RowLattice Plane()
     {
         (double step, double shift) = steps.LeastOverRow(OwnPitch);
-        return new RowLattice(Tilt, 2, OwnPitch, shift, step);
+        return new RowLattice { Tilt = Tilt, Rows = 2, Pitch = OwnPitch, Shift = shift, Step = step };
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]

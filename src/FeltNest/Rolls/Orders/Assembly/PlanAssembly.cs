@@ -35,8 +35,19 @@ internal static class PlanAssembly
                 {
                     double end = hour + (piece.Strikes / press.StrokesPerMinute / 60);
                     cuts.Add(
-                        new OrderCut(
-                            cuts.Count + 1, piece.Order, piece.Roll, die, press, piece.Strikes, piece.BallsIn(question), 0, hour, end));
+                        new OrderCut
+                        {
+                            Number = cuts.Count + 1,
+                            Order = piece.Order,
+                            Roll = piece.Roll,
+                            Die = die,
+                            Press = press,
+                            Strikes = piece.Strikes,
+                            GoodBalls = piece.BallsIn(question),
+                            FromM = 0,
+                            StartHour = hour,
+                            EndHour = end,
+                        });
                     hour = end;
                 }
 
@@ -45,7 +56,16 @@ internal static class PlanAssembly
         }
 
         cuts = Placed(cuts, question);
-        OrderPlan plan = new(question, cuts, bought, RemnantList.Of(question, cuts, bought, reserves), [], dies, PlanProof.None);
+        OrderPlan plan = new()
+        {
+            Question = question,
+            Cuts = cuts,
+            Purchases = bought,
+            Remnants = RemnantList.Of(question, cuts, bought, reserves),
+            Results = [],
+            Dies = dies,
+            Proof = PlanProof.None,
+        };
         return plan with { Results = [.. question.Orders.Select(order => Result(plan, order))] };
 
         IEnumerable<CutPiece> InTurn(CutDie die) => byDie[die].OrderBy(p => p.Order.Due);
@@ -93,8 +113,15 @@ internal static class PlanAssembly
         DateOnly? done = own.Length == 0 ? null : rules.DayOf(last);
         double reserved = plan.Remnants.Sum(r =>
             r.Reserved.Where(x => x.Order == order).Sum(x => x.Metres * OrderRows.BallsPerMetre(plan.Question, order, r.Roll)));
-        OrderResult result = new(
-            order, good, done, done > order.Due ? done.Value.DayNumber - order.Due.DayNumber : 0, (int)Math.Floor(reserved + 1e-3), null);
+        OrderResult result = new()
+        {
+            Order = order,
+            GoodBalls = good,
+            Done = done,
+            DaysLate = done > order.Due ? done.Value.DayNumber - order.Due.DayNumber : 0,
+            ReservedBalls = (int)Math.Floor(reserved + 1e-3),
+            Reason = null,
+        };
         return result.ShortBalls == 0 ? result : result with { Reason = ShortReason.Of(plan, order, result.ShortBalls) };
     }
 }

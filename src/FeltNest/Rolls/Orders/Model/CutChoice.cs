@@ -1,12 +1,20 @@
 namespace FeltNest.Rolls.Orders.Model;
 
 /// <summary>An order cut by a die from one roll.</summary>
-/// <param name="Order">The order.</param>
-/// <param name="Die">The die.</param>
-/// <param name="Least">Least strikes of a piece.</param>
-/// <param name="Most">Most strikes of a piece.</param>
-internal sealed record CutChoice(CoverOrder Order, CutDie Die, int Least, int Most)
+internal sealed record CutChoice
 {
+    /// <summary>The order.</summary>
+    public required CoverOrder Order { get; init; }
+
+    /// <summary>The die.</summary>
+    public required CutDie Die { get; init; }
+
+    /// <summary>Least strikes of a piece.</summary>
+    public required int Least { get; init; }
+
+    /// <summary>Most strikes of a piece.</summary>
+    public required int Most { get; init; }
+
     /// <summary>The choices a roll offers.</summary>
     public static CutChoice[] On(StockRoll roll, OrderQuestion question) =>
     [
@@ -16,7 +24,7 @@ internal sealed record CutChoice(CoverOrder Order, CutDie Die, int Least, int Mo
            let least = question.LeastStrikes(order, roll, die)
            let most = Math.Min(die.Shape.StrikesIn(question.ClearM(roll)), Enough(order, roll, die, question))
            where most >= least
-           select new CutChoice(order, die, least, most),
+           select new CutChoice { Order = order, Die = die, Least = least, Most = most },
     ];
 
     // What the order needs were it all cut here, in the safe count of the model: one strike covers what uneven classes leave.

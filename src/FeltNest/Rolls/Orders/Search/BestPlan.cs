@@ -76,9 +76,15 @@ internal sealed class BestPlan(OrderPlan first, IProgress<string>? progress)
             ];
             return best with
             {
-                Proof = new PlanProof(
-                    costs.Length == 0 ? null : (decimal)costs.Max(), Math.Min(leastShort, balls), Math.Min(leastLate, late), cutShort,
-                    effort, searched),
+                Proof = new PlanProof
+                {
+                    CostBound = costs.Length == 0 ? null : (decimal)costs.Max(),
+                    LeastShort = Math.Min(leastShort, balls),
+                    LeastLate = Math.Min(leastLate, late),
+                    CutShort = cutShort,
+                    Effort = effort,
+                    Searched = searched,
+                },
             };
         }
     }

@@ -40,7 +40,7 @@ internal static class LevelLine
             {
                 double from = under.Y < low ? AtHeight(under, over, low) : under.X;
                 double to = over.Y > high ? AtHeight(under, over, high) : over.X;
-                met.Add(new XRange(Math.Min(from, to), Math.Max(from, to)));
+                met.Add(new XRange { From = Math.Min(from, to), To = Math.Max(from, to) });
             }
 
             a = b;
@@ -67,7 +67,7 @@ internal static class LevelLine
         }
 
         crossed.Sort();
-        return [.. crossed.Chunk(2).Select(pair => new XRange(pair[0], pair[1]))];
+        return [.. crossed.Chunk(2).Select(pair => new XRange { From = pair[0], To = pair[1] })];
     }
 
     // An edge and all within a distance is two discs and the rectangle between them; a line cuts so round a shape in one range.
@@ -101,7 +101,7 @@ internal static class LevelLine
         }
 
         // Rounding can leave a line that only grazes with nothing: the whole reach of the edge is on the safe side.
-        return from <= to ? new XRange(from, to) : new XRange(Math.Min(a.X, b.X) - distance, Math.Max(a.X, b.X) + distance);
+        return from <= to ? new XRange { From = from, To = to } : new XRange { From = Math.Min(a.X, b.X) - distance, To = Math.Max(a.X, b.X) + distance };
     }
 
     private static double AtHeight(Point2 a, Point2 b, double y) => a.X + ((b.X - a.X) * ((y - a.Y) / (b.Y - a.Y)));

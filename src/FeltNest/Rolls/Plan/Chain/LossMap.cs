@@ -121,7 +121,7 @@ internal sealed class LossMap
     internal static IEnumerable<XRange> Narrow(FeltRoll roll, double width)
     {
         WidthReading[] readings =
-            [new(double.NegativeInfinity, roll.Widths[0].WidthMm), .. roll.Widths, new(double.PositiveInfinity, roll.Widths[^1].WidthMm)];
+            [new() { XMm = double.NegativeInfinity, WidthMm = roll.Widths[0].WidthMm }, .. roll.Widths, new() { XMm = double.PositiveInfinity, WidthMm = roll.Widths[^1].WidthMm }];
         for (int i = 1; i < readings.Length; i++)
         {
             (WidthReading a, WidthReading b) = (readings[i - 1], readings[i]);
@@ -131,7 +131,11 @@ internal sealed class LossMap
             }
 
             double crossing = a.XMm + ((b.XMm - a.XMm) * ((width - a.WidthMm) / (b.WidthMm - a.WidthMm)));
-            yield return new XRange(a.WidthMm < width ? a.XMm : crossing, b.WidthMm < width ? b.XMm : crossing);
+            yield return new XRange
+            {
+                From = a.WidthMm < width ? a.XMm : crossing,
+                To = b.WidthMm < width ? b.XMm : crossing,
+            };
         }
     }
 }

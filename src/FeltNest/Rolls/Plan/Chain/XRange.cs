@@ -1,4 +1,9 @@
 namespace FeltNest.Rolls.Plan.Chain;
 
 /// <summary>A closed range along the roll, mm.</summary>
-internal readonly record struct XRange(double From, double To);
+internal readonly record struct XRange
+{
+    public required double From { get; init; }
+
+    public required double To { get; init; }
+}

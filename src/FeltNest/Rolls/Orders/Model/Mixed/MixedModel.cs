@@ -152,12 +152,17 @@ internal sealed class MixedModel : IDisposable
         double[] found = [.. variables.Select(v => v.SolutionValue())];
         double bound = objective.BestBound();
         values = found;
-        return new ModelReach(ValueOf(aim), bound, status == Solver.ResultStatus.OPTIMAL);
+        return new ModelReach
+        {
+            Value = ValueOf(aim),
+            Bound = bound,
+            Proved = status == Solver.ResultStatus.OPTIMAL,
+        };
     }
 
     // What the last solution is worth, where it has a value for every variable.
     private ModelReach? Last(LinearSum aim) =>
-        values?.Length == variables.Count ? new ModelReach(ValueOf(aim), double.NegativeInfinity, false) : null;
+        values?.Length == variables.Count ? new ModelReach { Value = ValueOf(aim), Bound = double.NegativeInfinity, Proved = false } : null;
 
     /// <inheritdoc/>
     public void Dispose() => solver.Dispose();

@@ -1,7 +1,14 @@
 namespace FeltNest.Rolls.Orders.Model.Mixed;
 
 /// <summary>How far an aim was reached.</summary>
-/// <param name="Value">What was reached.</param>
-/// <param name="Bound">What no solution can be below.</param>
-/// <param name="Proved">Whether the two meet.</param>
-internal readonly record struct ModelReach(double Value, double Bound, bool Proved);
+internal readonly record struct ModelReach
+{
+    /// <summary>What was reached.</summary>
+    public required double Value { get; init; }
+
+    /// <summary>What no solution can be below.</summary>
+    public required double Bound { get; init; }
+
+    /// <summary>Whether the two meet.</summary>
+    public required bool Proved { get; init; }
+}
