@@ -16,7 +16,8 @@ internal sealed class AddressReader(IQueryCollection query, BallShelf shelf)
     [
         new("core", null, BallRanges.CoreDiameter), new("cement", null, BallRanges.CementThickness),
         new("felt", null, BallRanges.FeltThickness), new("waist", null, 1, 200, "mm"),
-        new("edgeLimit", null, BallRanges.MaxEdgeCompression), new("width", 1500, ShopRanges.RollWidth), new("gap", 4, ShopRanges.LengthOrNone),
+        new("edgeLimit", null, BallRanges.MaxEdgeCompression), new("width", 1500, ShopRanges.RollWidth),
+        new("gap", 4, ShopRanges.LengthOrNone),
         new("lower", 15, ShopRanges.EdgeTrim), new("upper", 15, ShopRanges.EdgeTrim), new("warpDeg", 0, BallRanges.WarpAngle),
         new("effort", 5, 1, 60, string.Empty), new("price", null, ShopRanges.FeltPrice, "per unit"),
         new("rollLength", 50, ShopRanges.RollLength), new("endLoss", 300, ShopRanges.EndLoss), new("faults", 1.5, ShopRanges.LossShare),

@@ -48,7 +48,8 @@ public sealed class SpoiledDocumentTests
             TheoryData<string, string> all = [];
             foreach (string file in (string[])
             [
-                "balls/type-2.json", "outlines/dog-bone.json", "demo/costs.json", "demo/presses/beam-press.json", "demo/rolls/roll-a17.json",
+                "balls/type-2.json", "outlines/dog-bone.json", "demo/costs.json", "demo/presses/beam-press.json",
+                "demo/rolls/roll-a17.json",
                 "demo/dies/gang-die.json",
             ])
             {
@@ -102,7 +103,8 @@ public sealed class SpoiledDocumentTests
 
         Assert.Same(ShopRanges.BedSide, field.Range);
         Assert.Contains($"\"maximum\": {field.Range.High}", JsonSchema.Text(PressDocument.Document), StringComparison.Ordinal);
-        Assert.Contains("| `bed.lengthMm` | number | 20 to 10000 | mm |", ReferenceTable.Of(PressDocument.Document), StringComparison.Ordinal);
+        Assert.Contains(
+            "| `bed.lengthMm` | number | 20 to 10000 | mm |", ReferenceTable.Of(PressDocument.Document), StringComparison.Ordinal);
     }
 
     [Theory]

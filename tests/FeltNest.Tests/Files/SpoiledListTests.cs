@@ -34,7 +34,8 @@ public sealed class SpoiledListTests
     {
         {
             "offers",
-            "name,felt,widthMm,lengthM,price,priceUnit,currency,leastWidthMm,edgeMm,massPerAreaGsm,faultPercent,minimumM,priceLow,priceHigh\n"
+            "name,felt,widthMm,lengthM,price,priceUnit,currency,leastWidthMm,edgeMm,massPerAreaGsm,"
+                + "faultPercent,minimumM,priceLow,priceHigh\n"
                 + "A,w,1500,50,18,m,EUR,1480,15,700,1,10,17,19\n"
         },
         { "actuals", "roll,metres,goodPanels,widthMm,endsM,faultPanels,rejectedPanels,unpairedPanels\nR,50,9000,1500,1,10,10,2\n" },

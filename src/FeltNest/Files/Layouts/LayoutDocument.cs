@@ -110,7 +110,11 @@ internal static class LayoutDocument
         internal static readonly FieldSet Set = new();
 
         public static readonly WholeField MostPanels = Set.Add(
-            new WholeField("mostPanels", 1, LayoutLimits.MostDiePanels, "most panels one die cuts in a strike, or null") { Optional = true, OrNull = true });
+            new WholeField("mostPanels", 1, LayoutLimits.MostDiePanels, "most panels one die cuts in a strike, or null")
+            {
+                Optional = true,
+                OrNull = true,
+            });
         public static readonly NumberField BedLengthMm = Set.Add(
             new NumberField("bedLengthMm", 0, NumberField.NoMost, "room along the roll, or null") { Optional = true, OrNull = true });
         public static readonly NumberField BedWidthMm = Set.Add(

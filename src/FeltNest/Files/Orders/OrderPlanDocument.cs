@@ -202,7 +202,8 @@ internal static class OrderPlanDocument
         public static readonly NumberField UnpairedPercent = Set.Add(new NumberField("unpairedPercent", 0, 100, "unpaired"));
         public static readonly NumberField RemnantValuePercent = Set.Add(
             new NumberField(ShopRanges.RemnantValue, "worth of felt kept, % of its price"));
-        public static readonly NumberField LeastRemnantM = Set.Add(new NumberField("leastRemnantM", ShopRanges.LeastPiece, "shortest remnant kept"));
+        public static readonly NumberField LeastRemnantM =
+            Set.Add(new NumberField("leastRemnantM", ShopRanges.LeastPiece, "shortest remnant kept"));
         public static readonly NumberField LeastCutM = Set.Add(new NumberField("leastCutM", ShopRanges.LeastPiece, "shortest piece cut"));
         public static readonly NumberField PerStrike = Set.Add(new NumberField("perStrike", ShopRanges.PlanAmount, "money for a strike"));
         public static readonly NumberField HourRate =
