@@ -54,9 +54,20 @@ public sealed class CheckRun
 
     private static LayoutVerdict Geometry(LayoutInput input, CheckedInput read)
     {
-        LayoutVerdict geometry = read.Plan is { } plan ? RollPlanCheck.Verify(input.Layout, plan.Roll, plan.Plan)
-            : read.Die is { } die ? DieCheck.Verify(input.Layout, die.Die)
-            : LayoutCheck.Verify(input.Layout);
+        LayoutVerdict geometry;
+        if (read.Plan is { } plan)
+        {
+            geometry = RollPlanCheck.Verify(input.Layout, plan.Roll, plan.Plan);
+        }
+        else if (read.Die is { } die)
+        {
+            geometry = DieCheck.Verify(input.Layout, die.Die);
+        }
+        else
+        {
+            geometry = LayoutCheck.Verify(input.Layout);
+        }
+
         return geometry with { Violations = [.. geometry.Violations, .. StatedYield.Contradictions(input, YieldAccount.Of(input.Layout))] };
     }
 }

@@ -2,7 +2,6 @@ using FeltNest.Ball;
 using FeltNest.Design;
 using FeltNest.Files;
 using FeltNest.Files.Outlines;
-using FeltNest.Geometry;
 using FeltNest.Layout;
 using FeltNest.Panel;
 

@@ -1,3 +1,4 @@
+using FeltNest.Layout.Limits;
 using FeltNest.Geometry;
 using FeltNest.Layout;
 

@@ -60,6 +60,7 @@ internal static class LayoutCommand
     private sealed class ChoiceLines(Terminal terminal) : IProgress<DesignChoice>
     {
         public void Report(DesignChoice value) => terminal.Say(Invariant(
-            $"{value.Name}: {value.DesignAngleDeg:0.##} degrees, {value.Yield.PerThousandBalls.SquareMetres:0.00} m2 per thousand balls before losses"));
+            $"{value.Name}: {value.DesignAngleDeg:0.##} degrees, {value.Yield.PerThousandBalls.SquareMetres:0.00} m2 per thousand balls "
+                + $"before losses"));
     }
 }

@@ -2,7 +2,6 @@ using System.CommandLine;
 using System.CommandLine.Parsing;
 using FeltNest.Files;
 using FeltNest.Layout;
-using FeltNest.Layout.Check;
 using FeltNest.Layout.Limits;
 
 namespace FeltNest.Cli.Options;

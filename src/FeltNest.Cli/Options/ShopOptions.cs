@@ -105,7 +105,9 @@ internal sealed class ShopOptions
             {
                 Bands = parse.GetValue(bands),
                 Forbidden = [.. (parse.GetValue(forbid) ?? []).OrderBy(s => s.YFromMm)],
-                Die = most is null && bed is null ? null : new DieLimit { MostPanels = most, BedLengthMm = bed?.Length, BedWidthMm = bed?.Width },
+                Die = most is null && bed is null
+                    ? null
+                    : new DieLimit { MostPanels = most, BedLengthMm = bed?.Length, BedWidthMm = bed?.Width },
                 LeastRepeatMm = parse.GetValue(leastRepeat),
                 Plies = new Plies(parse.GetValue(plies), parse.GetValue(faceToFace)),
             },

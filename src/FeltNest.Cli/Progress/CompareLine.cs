@@ -20,7 +20,8 @@ internal sealed class CompareLine(Terminal terminal, int count) : IProgress<Comp
             terminal.Say(string.Create(
                 CultureInfo.InvariantCulture,
                 $"{value.Case.Name} ({done} of {count}): {value.Account.PerThousandBalls.SquareMetres:0.00} m2"
-                    + $"{(value.Sheet is { } sheet ? $", {sheet.Total:0.00} {sheet.Currency}" : string.Empty)} per thousand balls, bought"));
+                    + $"{(value.Sheet is { } sheet ? $", {sheet.Total:0.00} {sheet.Currency}" : string.Empty)} per thousand balls, "
+                    + $"bought"));
         }
     }
 }

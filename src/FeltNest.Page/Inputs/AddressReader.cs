@@ -161,11 +161,17 @@ internal sealed class AddressReader(IQueryCollection query, BallShelf shelf)
     private string Word(string name)
     {
         string[] words = Choices.First(c => c.Name == name).Words;
-        return Text(name) is not { } word
-            ? words[0]
-            : words.Contains(word)
-            ? word
-            : Fault(name, $"'{OneWord(word)}' is not allowed: {string.Join(", ", words)}", words[0]);
+        if (Text(name) is not { } word)
+        {
+            return words[0];
+        }
+
+        if (words.Contains(word))
+        {
+            return word;
+        }
+
+        return Fault(name, $"'{OneWord(word)}' is not allowed: {string.Join(", ", words)}", words[0]);
     }
 
     // The first of several values counts.

@@ -28,7 +28,9 @@ internal static class PageFault
         }
 
         string? field = input.Asked is { } asked ? Asked(asked) : Fields.GetValueOrDefault(named);
-        return field is null ? new FieldFault { Field = "page", Problem = $"{named}: {input.Problem}" } : new FieldFault { Field = field, Problem = input.Problem };
+        return field is null
+            ? new FieldFault { Field = "page", Problem = $"{named}: {input.Problem}" }
+            : new FieldFault { Field = field, Problem = input.Problem };
     }
 
     private static string? Asked(AskedFor asked) => asked switch

@@ -30,7 +30,8 @@ public readonly record struct RollFault
     };
 
     /// <summary>A box by its corner nearest to the roll's start and the lower selvedge.</summary>
-    public static RollFault Box(double x, double y, double length, double width) => new() { XMm = x, YMm = y, LengthMm = length, WidthMm = width, RadiusMm = null };
+    public static RollFault Box(double x, double y, double length, double width) =>
+        new() { XMm = x, YMm = y, LengthMm = length, WidthMm = width, RadiusMm = null };
 
     /// <summary>Middle along the roll, mm.</summary>
     public double MiddleX => XMm + (LengthMm / 2);

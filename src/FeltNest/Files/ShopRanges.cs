@@ -57,10 +57,24 @@ public static class ShopRanges
     };
 
     /// <summary>Width of a roll on offer, in stock or as it was cut.</summary>
-    public static readonly FieldRange RollWidth = new() { Field = "widthMm", Low = 10, High = 10_000, Unit = "mm", Reason = "looms end well before" };
+    public static readonly FieldRange RollWidth = new()
+    {
+        Field = "widthMm",
+        Low = 10,
+        High = 10_000,
+        Unit = "mm",
+        Reason = "looms end well before",
+    };
 
     /// <summary>Edge trim of a roll on offer.</summary>
-    public static readonly FieldRange EdgeTrim = new() { Field = "edgeMm", Low = 0, High = 1000, Unit = "mm", Reason = "selvedges are narrower" };
+    public static readonly FieldRange EdgeTrim = new()
+    {
+        Field = "edgeMm",
+        Low = 0,
+        High = 1000,
+        Unit = "mm",
+        Reason = "selvedges are narrower",
+    };
 
     /// <summary>Length lost at each end of a roll.</summary>
     public static readonly FieldRange EndLoss = new() { Field = "endLossMm", Low = 0, High = 100_000, Unit = "mm", Reason = string.Empty };
@@ -79,10 +93,24 @@ public static class ShopRanges
     };
 
     /// <summary>An amount of money.</summary>
-    public static readonly FieldRange Money = new() { Field = "price", Low = 0, High = MostMoney, Unit = string.Empty, Reason = string.Empty };
+    public static readonly FieldRange Money = new()
+    {
+        Field = "price",
+        Low = 0,
+        High = MostMoney,
+        Unit = string.Empty,
+        Reason = string.Empty,
+    };
 
     /// <summary>An amount of money of a whole plan: far above any sound one, far below where sums of amounts cannot be held.</summary>
-    public static readonly FieldRange PlanAmount = new() { Field = "amount", Low = -1e12, High = 1e12, Unit = string.Empty, Reason = string.Empty };
+    public static readonly FieldRange PlanAmount = new()
+    {
+        Field = "amount",
+        Low = -1e12,
+        High = 1e12,
+        Unit = string.Empty,
+        Reason = string.Empty,
+    };
 
     /// <summary>Strikes until a rule is dull.</summary>
     public static readonly FieldRange LifeStrikes = new()
@@ -95,7 +123,14 @@ public static class ShopRanges
     };
 
     /// <summary>How often a die may be ruled again.</summary>
-    public static readonly FieldRange ReRules = new() { Field = "reRules", Low = 0, High = 1000, Unit = string.Empty, Reason = string.Empty };
+    public static readonly FieldRange ReRules = new()
+    {
+        Field = "reRules",
+        Low = 0,
+        High = 1000,
+        Unit = string.Empty,
+        Reason = string.Empty,
+    };
 
     /// <summary>Thickness of felt as cut, for a die: as of a ball's felt.</summary>
     public static readonly FieldRange FeltThickness = BallRanges.FeltThickness;
@@ -107,10 +142,24 @@ public static class ShopRanges
     public static readonly FieldRange Plies = new() { Field = "plies", Low = 1, High = 100, Unit = string.Empty, Reason = string.Empty };
 
     /// <summary>Hours a press runs on a working day.</summary>
-    public static readonly FieldRange HoursPerDay = new() { Field = "hoursPerDay", Low = 0.1, High = 24, Unit = "hours", Reason = string.Empty };
+    public static readonly FieldRange HoursPerDay = new()
+    {
+        Field = "hoursPerDay",
+        Low = 0.1,
+        High = 24,
+        Unit = "hours",
+        Reason = string.Empty,
+    };
 
     /// <summary>What felt is worth that goes back to stock, of its price.</summary>
-    public static readonly FieldRange RemnantValue = new() { Field = "remnantValuePercent", Low = 0, High = 100, Unit = "%", Reason = string.Empty };
+    public static readonly FieldRange RemnantValue = new()
+    {
+        Field = "remnantValuePercent",
+        Low = 0,
+        High = 100,
+        Unit = "%",
+        Reason = string.Empty,
+    };
 
     /// <summary>Shortest remnant kept, or shortest piece cut.</summary>
     public static readonly FieldRange LeastPiece = new() { Field = "leastCutM", Low = 0, High = 1000, Unit = "m", Reason = string.Empty };
@@ -122,11 +171,32 @@ public static class ShopRanges
     public static readonly FieldRange BedMargin = new() { Field = "marginMm", Low = 0, High = 500, Unit = "mm", Reason = string.Empty };
 
     /// <summary>Force of a press.</summary>
-    public static readonly FieldRange PressForce = new() { Field = "ratedForceKn", Low = 1, High = 20_000, Unit = "kN", Reason = string.Empty };
+    public static readonly FieldRange PressForce = new()
+    {
+        Field = "ratedForceKn",
+        Low = 1,
+        High = 20_000,
+        Unit = "kN",
+        Reason = string.Empty,
+    };
 
     /// <summary>How far the feed may stop off its length.</summary>
-    public static readonly FieldRange FeedTolerance = new() { Field = "feedToleranceMm", Low = 0, High = 20, Unit = "mm", Reason = string.Empty };
+    public static readonly FieldRange FeedTolerance = new()
+    {
+        Field = "feedToleranceMm",
+        Low = 0,
+        High = 20,
+        Unit = "mm",
+        Reason = string.Empty,
+    };
 
     /// <summary>How far the side guide may let the felt wander.</summary>
-    public static readonly FieldRange GuideTolerance = new() { Field = "guideToleranceMm", Low = 0, High = 20, Unit = "mm", Reason = string.Empty };
+    public static readonly FieldRange GuideTolerance = new()
+    {
+        Field = "guideToleranceMm",
+        Low = 0,
+        High = 20,
+        Unit = "mm",
+        Reason = string.Empty,
+    };
 }

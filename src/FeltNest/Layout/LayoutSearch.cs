@@ -304,11 +304,17 @@ public sealed class LayoutSearch
     private LayoutRepeat? Struck(LayoutRepeat repeat)
     {
         int times = StrikeDivision.Times(repeat, request.Rules.LeastRepeatMm);
-        return request.Rules.Die is { } die
-            ? StrikeDivision.Divided(repeat, times, request.Parts, die)
-            : times == 1
-            ? repeat
-            : new LayoutRepeat(
+        if (request.Rules.Die is { } die)
+        {
+            return StrikeDivision.Divided(repeat, times, request.Parts, die);
+        }
+
+        if (times == 1)
+        {
+            return repeat;
+        }
+
+        return new LayoutRepeat(
             times * repeat.LengthMm,
             [
                 ..

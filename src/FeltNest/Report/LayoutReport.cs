@@ -59,7 +59,9 @@ public static class LayoutReport
         table.Heading("Yield (full roll width, one repeat, before roll ends and faults)")
             .Line("panels per metre", yields.PanelsPerMetre, "0.000", string.Empty, "the trade says cuts per metre")
             .Line("balls per metre", yields.BallsPerMetre, "0.000", string.Empty, "pairs of one pairing group")
-            .Line(layout.Parts.Count > 1 ? "felt per thousand balls of both" : "felt per thousand balls", felt.Metres, "0.00", "m", "before losses")
+            .Line(
+                layout.Parts.Count > 1 ? "felt per thousand balls of both" : "felt per thousand balls", felt.Metres, "0.00", "m",
+                "before losses")
             .Line(string.Empty, felt.SquareMetres, "0.00", "m2")
             .Line(
                 string.Empty,

@@ -33,7 +33,9 @@ public static class SeamsReport
         }
 
         TextTable foot = new();
-        foot.Note("seam, radius: its length and least geodesic radius on the fitted sphere; panel: as cut; felt: m2 per thousand balls, before losses.");
+        foot.Note(
+            "seam, radius: its length and least geodesic radius on the fitted sphere; panel: as cut; felt: m2 per thousand balls, "
+                + "before losses.");
         if (comparison.Entries.Any(e => !e.StretchAllowed || !e.EdgeAllowed))
         {
             foot.Note("! above the limit in the ball file.");

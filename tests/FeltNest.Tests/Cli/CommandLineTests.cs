@@ -101,7 +101,9 @@ public sealed class CommandLineTests : IDisposable
     {
         using StringWriter results = new(), messages = new() { NewLine = "\n" };
 
-        int code = FaultLine.Tell(new InvalidOperationException("first\nsecond"), new Terminal { Results = results, Messages = messages }, CancellationToken.None);
+        int code = FaultLine.Tell(
+            new InvalidOperationException("first\nsecond"), new Terminal { Results = results, Messages = messages },
+            CancellationToken.None);
 
         Assert.Equal((1, string.Empty), (code, results.ToString()));
         Assert.Equal(

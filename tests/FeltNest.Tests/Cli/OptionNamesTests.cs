@@ -7,7 +7,9 @@ public sealed class OptionNamesTests
 {
     private static readonly string[] Known =
     [
-        .. CommandLine.Root(new Terminal { Results = TextWriter.Null, Messages = TextWriter.Null }).Subcommands.SelectMany(c => c.Options).Select(o => o.Name),
+        .. CommandLine.Root(new Terminal { Results = TextWriter.Null, Messages = TextWriter.Null }).Subcommands
+            .SelectMany(c => c.Options)
+            .Select(o => o.Name),
     ];
 
     [Theory]

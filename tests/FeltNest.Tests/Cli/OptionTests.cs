@@ -1,3 +1,4 @@
+using FeltNest.Layout.Limits;
 using FeltNest.Cli;
 using FeltNest.Cli.Options;
 using FeltNest.Layout;
@@ -48,7 +49,8 @@ public sealed class OptionTests
     {
         LayoutRequest[] requests =
         [
-            Usual, Usual with { RollWidthMm = 1371.6 }, Usual with { GapMm = 0 }, Usual with { Trims = EdgeTrims.Both(10) }, Usual with { Effort = 50 },
+            Usual, Usual with { RollWidthMm = 1371.6 }, Usual with { GapMm = 0 }, Usual with { Trims = EdgeTrims.Both(10) },
+            Usual with { Effort = 50 },
             Usual with { Seed = 2 },
             Usual with { Rules = Usual.Rules with { WarpAngleDeg = 30 } }, Usual with { Rules = Usual.Rules with { WarpToleranceDeg = 3 } },
             Usual with { Rules = Usual.Rules with { Rows = RowRule.Any } }, Usual with { Rules = Usual.Rules with { OneWay = true } },

@@ -1,3 +1,4 @@
+using FeltNest.Layout.Limits;
 using FeltNest.Ball;
 using FeltNest.Cost.Compare;
 using FeltNest.Cost.Usage;

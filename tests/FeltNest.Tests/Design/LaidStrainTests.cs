@@ -1,4 +1,5 @@
 using System.Text.Json;
+using FeltNest.Layout.Limits;
 using FeltNest.Ball;
 using FeltNest.Design;
 using FeltNest.Files.Balls;

@@ -1,3 +1,4 @@
+using FeltNest.Layout.Limits;
 using FeltNest.Ball;
 using FeltNest.Design;
 using FeltNest.Die;
@@ -54,7 +55,8 @@ internal static class DieCases
 
     /// <summary>Two rows of 40 x 20 plates, 44 apart along the roll and 24 across, the upper row 22 further on: gap 4 everywhere, all
     /// parallel.</summary>
-    public static RollLayout Plates { get; } = Of(44, new PlacedPanel { Part = 0, XMm = 0, YMm = 25, AngleDeg = 0 }, new PlacedPanel { Part = 0, XMm = 22, YMm = 49, AngleDeg = 0 });
+    public static RollLayout Plates { get; } = Of(
+        44, new PlacedPanel { Part = 0, XMm = 0, YMm = 25, AngleDeg = 0 }, new PlacedPanel { Part = 0, XMm = 22, YMm = 49, AngleDeg = 0 });
 
     /// <summary>Plates of 40 x 20 and of 30 x 20 in turn in one row: gap 4.</summary>
     public static RollLayout TwoParts { get; } = new()
@@ -79,7 +81,12 @@ internal static class DieCases
         {
             YFromMm = 15,
             YToMm = 35,
-            Repeat = new LayoutRepeat(78, [new PlacedPanel { Part = 0, XMm = 22, YMm = 25, AngleDeg = 0 }, new PlacedPanel { Part = 1, XMm = 61, YMm = 25, AngleDeg = 0 }]),
+            Repeat = new LayoutRepeat(
+                78,
+                [
+                    new PlacedPanel { Part = 0, XMm = 22, YMm = 25, AngleDeg = 0 },
+                    new PlacedPanel { Part = 1, XMm = 61, YMm = 25, AngleDeg = 0 },
+                ]),
         }],
         Search = new SearchRecord
         {
@@ -95,7 +102,9 @@ internal static class DieCases
     };
 
     /// <summary>Plates laid as bricks without a gap: two rows, the upper half a plate further on.</summary>
-    public static RollLayout Bricks { get; } = Of(40, new PlacedPanel { Part = 0, XMm = 20, YMm = 25, AngleDeg = 0 }, new PlacedPanel { Part = 0, XMm = 40, YMm = 45, AngleDeg = 0 }) with
+    public static RollLayout Bricks { get; } = Of(
+        40, new PlacedPanel { Part = 0, XMm = 20, YMm = 25, AngleDeg = 0 },
+        new PlacedPanel { Part = 0, XMm = 40, YMm = 45, AngleDeg = 0 }) with
     {
         RollWidthMm = 70,
         GapMm = 0,
@@ -103,7 +112,12 @@ internal static class DieCases
         {
             YFromMm = 15,
             YToMm = 55,
-            Repeat = new LayoutRepeat(40, [new PlacedPanel { Part = 0, XMm = 20, YMm = 25, AngleDeg = 0 }, new PlacedPanel { Part = 0, XMm = 40, YMm = 45, AngleDeg = 0 }]),
+            Repeat = new LayoutRepeat(
+                40,
+                [
+                    new PlacedPanel { Part = 0, XMm = 20, YMm = 25, AngleDeg = 0 },
+                    new PlacedPanel { Part = 0, XMm = 40, YMm = 45, AngleDeg = 0 },
+                ]),
         }],
     };
 

@@ -16,11 +16,19 @@ public sealed class PngWriterTests
         Description = "d",
         WidthMm = 25.4,
         HeightMm = 50.8,
-        Symbols = [new Symbol("dot", [new PathMark([Chain.Rectangle(new Box { MinX = 0, MinY = 0, MaxX = 5, MaxY = 2 })], null, Colour.Of(0x0000FF))])],
+        Symbols =
+        [
+            new Symbol(
+                "dot", [new PathMark([Chain.Rectangle(new Box { MinX = 0, MinY = 0, MaxX = 5, MaxY = 2 })], null, Colour.Of(0x0000FF))]),
+        ],
         Marks = [
             new PathMark([Chain.Rectangle(new Box { MinX = 0, MinY = 0, MaxX = 12.7, MaxY = 25.4 })], null, Colour.Of(0xFF0000)),
             new GroupMark(
-                "clipped", [new PathMark([Chain.Rectangle(new Box { MinX = 12.7, MinY = 25.4, MaxX = 25.4, MaxY = 50.8 })], null, Colour.Of(0x00FF00))],
+                "clipped",
+                [
+                    new PathMark(
+                        [Chain.Rectangle(new Box { MinX = 12.7, MinY = 25.4, MaxX = 25.4, MaxY = 50.8 })], null, Colour.Of(0x00FF00)),
+                ],
                 new Box { MinX = 12.7, MinY = 25.4, MaxX = 19, MaxY = 50.8 }),
         ],
     };

@@ -27,7 +27,10 @@ public sealed class SvgWriterTests
                     "cut", [new CopyMark(disc, new Point2(30, 20.5), 90), new CopyMark(disc, new Point2(10, 10.5), 0)],
                     new Box { MinX = 5, MinY = 5, MaxX = 45, MaxY = 35 }),
                 new PathMark(
-                    [Chain.Rectangle(new Box { MinX = 1, MinY = 1, MaxX = 3, MaxY = 2 }), Chain.Rectangle(new Box { MinX = 1.5, MinY = 1.25, MaxX = 2.5, MaxY = 1.75 })], null, Colour.Of(0x00FF00)),
+                    [
+                        Chain.Rectangle(new Box { MinX = 1, MinY = 1, MaxX = 3, MaxY = 2 }),
+                        Chain.Rectangle(new Box { MinX = 1.5, MinY = 1.25, MaxX = 2.5, MaxY = 1.75 }),
+                    ], null, Colour.Of(0x00FF00)),
                 new TextMark { Text = "I<", At = new Point2(5, 30.5), HeightMm = 10, Colour = Colour.Of(0x010203) },
             ],
         };

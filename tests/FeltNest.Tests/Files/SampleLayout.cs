@@ -24,7 +24,12 @@ public static class SampleLayout
         {
             YFromMm = 15,
             YToMm = 45,
-            Repeat = new LayoutRepeat(50, [new PlacedPanel { Part = 0, XMm = 0, YMm = 20, AngleDeg = 0 }, new PlacedPanel { Part = 0, XMm = 12.345678901234567, YMm = 35, AngleDeg = 180 }]),
+            Repeat = new LayoutRepeat(
+                50,
+                [
+                    new PlacedPanel { Part = 0, XMm = 0, YMm = 20, AngleDeg = 0 },
+                    new PlacedPanel { Part = 0, XMm = 12.345678901234567, YMm = 35, AngleDeg = 180 },
+                ]),
         }],
         Search = new SearchRecord
         {

@@ -1,3 +1,4 @@
+using FeltNest.Layout.Limits;
 using FeltNest.Ball;
 using FeltNest.Cost.Compare;
 using FeltNest.Cost.Offers;
@@ -150,7 +151,10 @@ public sealed class StudySchemaTests
     {
         IReadOnlyList<FeltOffer> offers = OffersReader.Read(RepositoryFile.PathOf("shapes", "demo", "offers.csv"));
         LayoutRequest lay = Lay(SampleLayout.Part) with { RollWidthMm = 0 };
-        CompareCase[] cases = [.. offers.Take(2).Select(offer => CompareCase.Of(offer with { WidthMm = 220, LeastWidthMm = 200 }, EdgeTrims.Both(15)))];
+        CompareCase[] cases =
+        [
+            .. offers.Take(2).Select(offer => CompareCase.Of(offer with { WidthMm = 220, LeastWidthMm = 200 }, EdgeTrims.Both(15))),
+        ];
         RollLayout kept = SampleLayout.OneRepeat;
 
         Fits("compare", CompareWriter.Json(CompareStudy.Run(
@@ -160,7 +164,8 @@ public sealed class StudySchemaTests
             "compare",
             CompareWriter.Json(
                 CompareStudy.Run(
-                    new CompareQuestion(lay, [CompareCase.Of(200, EdgeTrims.Both(15))], true, null, null), null, TestContext.Current.CancellationToken)));
+                    new CompareQuestion(lay, [CompareCase.Of(200, EdgeTrims.Both(15))], true, null, null), null,
+                    TestContext.Current.CancellationToken)));
     }
 
     [Fact]

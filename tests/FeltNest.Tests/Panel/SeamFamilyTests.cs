@@ -59,7 +59,8 @@ public sealed class SeamFamilyTests
         SeamPoint[] points = PointSeamTests.Points(TwoHarmonicSeam.ForWaist(26 / 31.75).At, 120, 31.75);
 
         FlatPanel known = PanelFlattener.Flatten(ball);
-        FlatPanel panel = PanelFlattener.Flatten(ball with { Seam = new SeamSpec { Curve = SeamFamily.Points, WaistMm = 0, SeamGapMm = 0.4, Points = points } });
+        FlatPanel panel = PanelFlattener.Flatten(
+            ball with { Seam = new SeamSpec { Curve = SeamFamily.Points, WaistMm = 0, SeamGapMm = 0.4, Points = points } });
 
         Assert.Equal(known.LengthMm, panel.LengthMm, 1e-4);
         Assert.Equal(known.AreaMm2, panel.AreaMm2, 0.5);

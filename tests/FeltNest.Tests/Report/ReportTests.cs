@@ -97,7 +97,8 @@ public sealed class ReportTests
     [Fact]
     public void Strains_over_the_limits_of_the_ball_file_are_warned_of()
     {
-        IReadOnlyList<string> warnings = PanelWarnings.Of(SamplePanel.Ball, SamplePanel.Panel, new MassBudget { CoreG = 5, CementG = 1, FeltG = 3 });
+        IReadOnlyList<string> warnings =
+            PanelWarnings.Of(SamplePanel.Ball, SamplePanel.Panel, new MassBudget { CoreG = 5, CementG = 1, FeltG = 3 });
 
         Assert.Equal(2, warnings.Count);
         Assert.Equal("the felt is stretched by up to 5.0 %, more than the 4.0 % the ball file allows", warnings[0]);

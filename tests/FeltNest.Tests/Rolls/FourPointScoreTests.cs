@@ -42,7 +42,10 @@ public sealed class FourPointScoreTests
     [Fact]
     public void Cuttable_width_is_the_mean_width_less_the_trims()
     {
-        FeltRoll roll = RollCases.Roll(1000, 0, RollFault.Disc(10, 10, 1)) with { Widths = [new() { XMm = 0, WidthMm = 1000 }, new() { XMm = 1000, WidthMm = 1100 }] };
+        FeltRoll roll = RollCases.Roll(1000, 0, RollFault.Disc(10, 10, 1)) with
+        {
+            Widths = [new() { XMm = 0, WidthMm = 1000 }, new() { XMm = 1000, WidthMm = 1100 }],
+        };
 
         // One point on 1 m x 1.02 m.
         Assert.Equal(100 / 1.02, FourPointScore.Of(roll, 30).Per100SquareMetres, 9);

@@ -1,3 +1,4 @@
+using FeltNest.Layout.Limits;
 using FeltNest.Geometry;
 using FeltNest.Layout;
 using FeltNest.Rolls;
@@ -49,7 +50,12 @@ internal static class RollCases
         {
             YFromMm = 5,
             YToMm = 27,
-            Repeat = new LayoutRepeat(12, [new PlacedPanel { Part = 0, XMm = 0, YMm = 10, AngleDeg = 0 }, new PlacedPanel { Part = 0, XMm = 0, YMm = 22, AngleDeg = 0 }]),
+            Repeat = new LayoutRepeat(
+                12,
+                [
+                    new PlacedPanel { Part = 0, XMm = 0, YMm = 10, AngleDeg = 0 },
+                    new PlacedPanel { Part = 0, XMm = 0, YMm = 22, AngleDeg = 0 },
+                ]),
         }],
         Search = new SearchRecord
         {
@@ -77,7 +83,12 @@ internal static class RollCases
         {
             YFromMm = 5,
             YToMm = 14,
-            Repeat = new LayoutRepeat(48, [new PlacedPanel { Part = 0, XMm = 0, YMm = 5, AngleDeg = 0 }, new PlacedPanel { Part = 0, XMm = 65, YMm = 14, AngleDeg = 180 }]),
+            Repeat = new LayoutRepeat(
+                48,
+                [
+                    new PlacedPanel { Part = 0, XMm = 0, YMm = 5, AngleDeg = 0 },
+                    new PlacedPanel { Part = 0, XMm = 65, YMm = 14, AngleDeg = 180 },
+                ]),
         }],
         Search = new SearchRecord
         {
@@ -132,7 +143,8 @@ internal static class RollCases
         {
             Widths =
             [
-                new() { XMm = 0, WidthMm = width + 1 - random.NextDouble() }, new() { XMm = length * 0.4, WidthMm = width - (2 * random.NextDouble()) }, new() { XMm = length, WidthMm = width + 2 },
+                new() { XMm = 0, WidthMm = width + 1 - random.NextDouble() },
+                new() { XMm = length * 0.4, WidthMm = width - (2 * random.NextDouble()) }, new() { XMm = length, WidthMm = width + 2 },
             ],
             JointsMm = random.Next(2) == 0 ? [] : [length * random.NextDouble()],
         };

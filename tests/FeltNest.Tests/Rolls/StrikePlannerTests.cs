@@ -94,7 +94,14 @@ public sealed class StrikePlannerTests
     public void The_least_width_over_a_panels_span_decides()
     {
         // 19 wide at 5 and 20 at both ends: the first square of 0 to 10 does not fit anywhere it would cross the narrow place.
-        FeltRoll roll = RollCases.Roll(22, 20) with { Widths = [new() { XMm = 0, WidthMm = 20 }, new() { XMm = 4, WidthMm = 20 }, new() { XMm = 5, WidthMm = 19 }, new() { XMm = 6, WidthMm = 20 }, new() { XMm = 22, WidthMm = 20 }] };
+        FeltRoll roll = RollCases.Roll(22, 20) with
+        {
+            Widths =
+            [
+                new() { XMm = 0, WidthMm = 20 }, new() { XMm = 4, WidthMm = 20 }, new() { XMm = 5, WidthMm = 19 },
+                new() { XMm = 6, WidthMm = 20 }, new() { XMm = 22, WidthMm = 20 },
+            ],
+        };
 
         RollPlan plan = Plan(RollCases.Squares, roll);
 
@@ -177,5 +184,6 @@ public sealed class StrikePlannerTests
         }
     }
 
-    private static RollPlan Plan(RollLayout layout, FeltRoll roll) => StrikePlanner.Run(new RollRequest { Layout = layout, Roll = roll, RepeatsPerStrike = 1, GuidePlayMm = 0, FromMm = 0 });
+    private static RollPlan Plan(RollLayout layout, FeltRoll roll) =>
+        StrikePlanner.Run(new RollRequest { Layout = layout, Roll = roll, RepeatsPerStrike = 1, GuidePlayMm = 0, FromMm = 0 });
 }

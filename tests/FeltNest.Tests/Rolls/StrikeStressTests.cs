@@ -132,7 +132,10 @@ public sealed class StrikeStressTests
     private static RollRequest Question(int seed, double? wider = null, double length = 90)
     {
         RollLayout layout = RollCases.Interlocked(seed);
-        FeltRoll roll = RollCases.Random(seed, layout, length) with { Widths = [new() { XMm = 0, WidthMm = layout.RollWidthMm + (wider ?? seed % 3) }] };
+        FeltRoll roll = RollCases.Random(seed, layout, length) with
+        {
+            Widths = [new() { XMm = 0, WidthMm = layout.RollWidthMm + (wider ?? seed % 3) }],
+        };
         return new RollRequest
         {
             Layout = layout,

@@ -107,7 +107,8 @@ public sealed class PointSeamTests
     public void Points_that_are_no_seam_of_two_equal_panels_are_refused(string message, SeamPoint[] points)
     {
         InputException error =
-            Assert.Throws<InputException>(() => SeamCurve.For(new SeamSpec { Curve = SeamFamily.Points, WaistMm = 0, SeamGapMm = 0, Points = points }, 32));
+            Assert.Throws<InputException>(() =>
+                SeamCurve.For(new SeamSpec { Curve = SeamFamily.Points, WaistMm = 0, SeamGapMm = 0, Points = points }, 32));
 
         Assert.Equal("seam.points", error.Field);
         Assert.Contains(message, error.Message, StringComparison.Ordinal);
@@ -120,11 +121,16 @@ public sealed class PointSeamTests
 
         Assert.Equal(
             "seam.waistMm",
-            Assert.Throws<InputException>(() => SeamCurve.For(new SeamSpec { Curve = SeamFamily.Points, WaistMm = 26, SeamGapMm = 0, Points = points }, 32)).Field);
+            Assert.Throws<InputException>(() =>
+                SeamCurve.For(new SeamSpec { Curve = SeamFamily.Points, WaistMm = 26, SeamGapMm = 0, Points = points }, 32)).Field);
         Assert.Equal(
             "seam.points",
-            Assert.Throws<InputException>(() => SeamCurve.For(new SeamSpec { Curve = SeamFamily.Elastica, WaistMm = 26, SeamGapMm = 0, Points = points }, 32)).Field);
-        Assert.Equal("seam.points", Assert.Throws<InputException>(() => SeamCurve.For(new SeamSpec { Curve = SeamFamily.Points, WaistMm = 0, SeamGapMm = 0 }, 32)).Field);
+            Assert.Throws<InputException>(() =>
+                SeamCurve.For(new SeamSpec { Curve = SeamFamily.Elastica, WaistMm = 26, SeamGapMm = 0, Points = points }, 32)).Field);
+        Assert.Equal(
+            "seam.points",
+            Assert.Throws<InputException>(() =>
+                SeamCurve.For(new SeamSpec { Curve = SeamFamily.Points, WaistMm = 0, SeamGapMm = 0 }, 32)).Field);
     }
 
     internal static SeamPoint[] Points(Func<double, SeamJet> at, int count, double radius) =>

@@ -78,7 +78,8 @@ public sealed class SeamCurveTests
     [InlineData(SeamFamily.Elastica)]
     public void A_waist_out_of_range_is_refused_in_millimetres(SeamFamily family)
     {
-        InputException error = Assert.Throws<InputException>(() => SeamCurve.For(new SeamSpec { Curve = family, WaistMm = 60, SeamGapMm = 0 }, 31.75));
+        InputException error =
+            Assert.Throws<InputException>(() => SeamCurve.For(new SeamSpec { Curve = family, WaistMm = 60, SeamGapMm = 0 }, 31.75));
 
         Assert.Equal("seam.waistMm", error.Field);
         Assert.Contains(

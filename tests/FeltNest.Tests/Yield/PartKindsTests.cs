@@ -43,7 +43,8 @@ public sealed class PartKindsTests
         {
             YFromMm = 0,
             YToMm = 1000,
-            Repeat = new LayoutRepeat(200, [.. angles.Select((a, i) => new PlacedPanel { Part = 0, XMm = 0, YMm = 100 + (200 * i), AngleDeg = a })]),
+            Repeat = new LayoutRepeat(
+                200, [.. angles.Select((a, i) => new PlacedPanel { Part = 0, XMm = 0, YMm = 100 + (200 * i), AngleDeg = a })]),
         }],
         Search = new SearchRecord
         {

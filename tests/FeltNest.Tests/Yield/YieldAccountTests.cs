@@ -1,3 +1,4 @@
+using FeltNest.Layout.Limits;
 using FeltNest.Geometry;
 using FeltNest.Layout;
 using FeltNest.Yield;
@@ -41,7 +42,14 @@ public sealed class YieldAccountTests
     {
         // By hand: two panels a repeat of 50 mm: 40 panels and 20 balls a metre, so 50 m per thousand; roll 1 m wide, 800 g/m2.
         Outline square = Outline.From([new(-10, -10), new(10, -10), new(10, 10), new(-10, 10)]);
-        RollLayout layout = Lay(square, 1000, 0, new LayoutRepeat(50, [new PlacedPanel { Part = 0, XMm = 0, YMm = 20, AngleDeg = 0 }, new PlacedPanel { Part = 0, XMm = 25, YMm = 50, AngleDeg = 180 }]));
+        RollLayout layout = Lay(
+            square, 1000, 0,
+            new LayoutRepeat(
+                50,
+                [
+                    new PlacedPanel { Part = 0, XMm = 0, YMm = 20, AngleDeg = 0 },
+                    new PlacedPanel { Part = 0, XMm = 25, YMm = 50, AngleDeg = 180 },
+                ]));
         layout = layout with { Parts = [layout.Parts[0] with { MassPerAreaGsm = 800 }] };
         YieldFigures yields = YieldAccount.Of(layout);
         Assert.Equal(40, yields.PanelsPerMetre, 1e-9);
@@ -57,7 +65,13 @@ public sealed class YieldAccountTests
         Outline square = Outline.From([new(-10, -10), new(10, -10), new(10, 10), new(-10, 10)]);
         RollLayout layout = Lay(
             square, 1000, 0,
-            new LayoutRepeat(100, [new PlacedPanel { Part = 0, XMm = 0, YMm = 20, AngleDeg = 30 }, new PlacedPanel { Part = 0, XMm = 50, YMm = 50, AngleDeg = -30 }, new PlacedPanel { Part = 0, XMm = 50, YMm = 90, AngleDeg = 150 }]));
+            new LayoutRepeat(
+                100,
+                [
+                    new PlacedPanel { Part = 0, XMm = 0, YMm = 20, AngleDeg = 30 },
+                    new PlacedPanel { Part = 0, XMm = 50, YMm = 50, AngleDeg = -30 },
+                    new PlacedPanel { Part = 0, XMm = 50, YMm = 90, AngleDeg = 150 },
+                ]));
         Assert.Equal(
             [(0, 30.0, 10.0), (0, 150.0, 20.0)],
             YieldAccount.Classes(layout).Select(c => (c.Class.Part, c.Class.AngleDeg, c.PanelsPerMetre)));

@@ -6,7 +6,6 @@ using FeltNest.Design;
 using FeltNest.Files;
 using FeltNest.Files.Balls;
 using FeltNest.Files.Outlines;
-using FeltNest.Geometry;
 using FeltNest.Layout;
 using FeltNest.Panel;
 using FeltNest.Runs;

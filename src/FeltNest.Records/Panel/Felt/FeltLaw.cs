@@ -164,6 +164,16 @@ public readonly record struct FeltLaw
         // Angles this near to a quarter turn, radians, are it: 90 degrees is not exact in binary.
         const double straight = 1e-12;
         double quarters = Math.Round(angle / (Math.PI / 2));
-        return Math.Abs(angle - (quarters * Math.PI / 2)) > straight ? Math.SinCos(angle) : quarters % 2 == 0 ? (0, 1) : (1, 0);
+        if (Math.Abs(angle - (quarters * Math.PI / 2)) > straight)
+        {
+            return Math.SinCos(angle);
+        }
+
+        if (quarters % 2 == 0)
+        {
+            return (0, 1);
+        }
+
+        return (1, 0);
     }
 }

@@ -25,7 +25,9 @@ public readonly record struct WarpReport
             Part = panel.Part,
             LaidAngleDeg = Half(panel.AngleDeg),
             WarpAngleDeg = Half(panel.AngleDeg - skewDeg),
-            OffDesignDeg = layout.Parts[panel.Part].WarpAngleDeg is { } design ? Math.IEEERemainder(panel.AngleDeg - skewDeg - design, 180) : null,
+            OffDesignDeg = layout.Parts[panel.Part].WarpAngleDeg is { } design
+                ? Math.IEEERemainder(panel.AngleDeg - skewDeg - design, 180)
+                : null,
         }),
     ];
 

@@ -29,9 +29,17 @@ public sealed class StatedFields
     public double? Optional(string field)
     {
         JsonElement? value = Value(field);
-        return value is null ? null
-            : value.Value.ValueKind == JsonValueKind.Number && double.IsFinite(value.Value.GetDouble()) ? value.Value.GetDouble()
-            : throw Wrong(field, $"holds {Kind(value.Value)} where a number is wanted");
+        if (value is null)
+        {
+            return null;
+        }
+
+        if (value.Value.ValueKind == JsonValueKind.Number && double.IsFinite(value.Value.GetDouble()))
+        {
+            return value.Value.GetDouble();
+        }
+
+        throw Wrong(field, $"holds {Kind(value.Value)} where a number is wanted");
     }
 
     /// <summary>A text, or null where none is stated.</summary>
@@ -39,9 +47,17 @@ public sealed class StatedFields
     public string? Text(string field)
     {
         JsonElement? value = Value(field);
-        return value is null ? null
-            : value.Value.ValueKind == JsonValueKind.String ? value.Value.GetString()
-            : throw Wrong(field, $"holds {Kind(value.Value)} where text is wanted");
+        if (value is null)
+        {
+            return null;
+        }
+
+        if (value.Value.ValueKind == JsonValueKind.String)
+        {
+            return value.Value.GetString();
+        }
+
+        throw Wrong(field, $"holds {Kind(value.Value)} where text is wanted");
     }
 
     /// <summary>A yes or no that has to be there.</summary>

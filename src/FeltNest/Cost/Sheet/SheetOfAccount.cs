@@ -22,11 +22,21 @@ public static class SheetOfAccount
             double quantity = FeltPrice.QuantityOf(price.Unit, gross);
             double waste = gross.SquareMetres - account.NetSquareMetres;
             decimal felt = (decimal)quantity * price.Amount * costs.RateOf(price.Currency);
-            double wasteKg = costs.RecoveryPerKg is null ? 0
-                : gross.Kilograms is { } kg
-                ? kg * waste / gross.SquareMetres
-                : throw new InputException(
+            double wasteKg;
+            if (costs.RecoveryPerKg is null)
+            {
+                wasteKg = 0;
+            }
+            else if (gross.Kilograms is { } kg)
+            {
+                wasteKg = kg * waste / gross.SquareMetres;
+            }
+            else
+            {
+                throw new InputException(
                     null, "massPerAreaGsm", "is not known, and waste is sold by the kilogram: give the mass per area of the felt");
+            }
+
             decimal strikes = (decimal)account.StrikesPerThousandBalls;
             DieCost? made = costs.DieOf(account.Cavities);
             decimal? recovery = costs.RecoveryPerKg * (decimal)wasteKg;

@@ -184,12 +184,20 @@ public sealed class UsageStudy
     }
 
     // The share that is not lost of a count; null where it was not recorded.
-    private static double? Share(IReadOnlyList<ActualRoll> rolls, Func<ActualRoll, int?> lost, double count, bool among) =>
-        lost(rolls[0]) is null
-            ? null
-            : among
-            ? (count - rolls.Sum(r => lost(r)!.Value)) / count
-            : count / (count + rolls.Sum(r => lost(r)!.Value));
+    private static double? Share(IReadOnlyList<ActualRoll> rolls, Func<ActualRoll, int?> lost, double count, bool among)
+    {
+        if (lost(rolls[0]) is null)
+        {
+            return null;
+        }
+
+        if (among)
+        {
+            return (count - rolls.Sum(r => lost(r)!.Value)) / count;
+        }
+
+        return count / (count + rolls.Sum(r => lost(r)!.Value));
+    }
 
     private double RowsOf(ActualRoll roll) =>
         roll.WidthMm is { } width ? KeptDie.PanelsPerMetreAt(question.Layout, width) / plan.PanelsPerMetre : 1;

@@ -178,7 +178,17 @@ public static class EdgeFitter
         public CurvePoint At(double parameter)
         {
             CurvePoint at = inner.At(parameter);
-            return parameter <= 0 ? On(at, startAxis, startSmooth) : parameter >= span ? On(at, endAxis, endSmooth) : at;
+            if (parameter <= 0)
+            {
+                return On(at, startAxis, startSmooth);
+            }
+
+            if (parameter >= span)
+            {
+                return On(at, endAxis, endSmooth);
+            }
+
+            return at;
         }
 
         private static CurvePoint On(CurvePoint at, Point2 axis, bool smooth)

@@ -58,7 +58,8 @@ internal sealed record StackedBars(
                 double width = scale * values[k];
                 if (width > 0)
                 {
-                    yield return new PathMark([Chain.Rectangle(new Box { MinX = x, MinY = y, MaxX = x + width, MaxY = y + thick })], null, Parts[k].Colour);
+                    yield return new PathMark(
+                        [Chain.Rectangle(new Box { MinX = x, MinY = y, MaxX = x + width, MaxY = y + thick })], null, Parts[k].Colour);
                     x += width;
                 }
             }
@@ -70,7 +71,8 @@ internal sealed record StackedBars(
         foreach ((string name, Colour colour, double x, int row) in key)
         {
             double y = frame.MinY + keyRoom - ((row + 1) * KeyStep) + 1;
-            yield return new PathMark([Chain.Rectangle(new Box { MinX = x, MinY = y, MaxX = x + Swatch, MaxY = y + Swatch })], null, colour);
+            yield return new PathMark(
+                [Chain.Rectangle(new Box { MinX = x, MinY = y, MaxX = x + Swatch, MaxY = y + Swatch })], null, colour);
             yield return new TextMark
             {
                 Text = name,

@@ -27,7 +27,10 @@ public sealed record PaperSize
     /// <summary>The sizes, smallest first; fields from memory.</summary>
     public static IReadOnlyList<PaperSize> All { get; } =
     [
-        new() { Name = "A4", WidthMm = 210, HeightMm = 297, FieldsAcross = 4, FieldsUp = 6 }, new() { Name = "A3", WidthMm = 420, HeightMm = 297, FieldsAcross = 8, FieldsUp = 6 }, new() { Name = "A2", WidthMm = 594, HeightMm = 420, FieldsAcross = 12, FieldsUp = 8 }, new() { Name = "A1", WidthMm = 841, HeightMm = 594, FieldsAcross = 16, FieldsUp = 12 },
+        new() { Name = "A4", WidthMm = 210, HeightMm = 297, FieldsAcross = 4, FieldsUp = 6 },
+        new() { Name = "A3", WidthMm = 420, HeightMm = 297, FieldsAcross = 8, FieldsUp = 6 },
+        new() { Name = "A2", WidthMm = 594, HeightMm = 420, FieldsAcross = 12, FieldsUp = 8 },
+        new() { Name = "A1", WidthMm = 841, HeightMm = 594, FieldsAcross = 16, FieldsUp = 12 },
         new() { Name = "A0", WidthMm = 1189, HeightMm = 841, FieldsAcross = 24, FieldsUp = 16 },
     ];
 

@@ -44,7 +44,9 @@ internal static class TitleBlock
             double at = x;
             foreach ((string label, string? value, double wide, double high) in rows[r])
             {
-                foreach (Mark mark in Cell(new Box { MinX = at, MinY = y + (r * Row), MaxX = at + wide, MaxY = y + ((r + 1) * Row) }, label, value ?? string.Empty, high))
+                foreach (Mark mark in Cell(
+                    new Box { MinX = at, MinY = y + (r * Row), MaxX = at + wide, MaxY = y + ((r + 1) * Row) }, label, value ?? string.Empty,
+                    high))
                 {
                     yield return mark;
                 }
@@ -55,7 +57,8 @@ internal static class TitleBlock
 
         Box strip = new() { MinX = x, MinY = y + Height, MaxX = x + Width, MaxY = y + Height + Strip };
         yield return new PathMark([Chain.Rectangle(strip)], Ink.Wide);
-        foreach (Mark mark in Cell(new Box { MinX = x, MinY = strip.MinY, MaxX = x + 36, MaxY = strip.MaxY }, "scale", $"SCALE {place.Scale}", Ink.Label))
+        foreach (Mark mark in Cell(
+            new Box { MinX = x, MinY = strip.MinY, MaxX = x + 36, MaxY = strip.MaxY }, "scale", $"SCALE {place.Scale}", Ink.Label))
         {
             yield return mark;
         }
@@ -68,7 +71,8 @@ internal static class TitleBlock
         }
 
         foreach (Mark mark in Cell(
-            new Box { MinX = x + 120, MinY = strip.MinY, MaxX = x + Width, MaxY = strip.MaxY }, "projection", order.ThirdAngle ? "third angle" : "first angle", Ink.Note)
+            new Box { MinX = x + 120, MinY = strip.MinY, MaxX = x + Width, MaxY = strip.MaxY }, "projection",
+            order.ThirdAngle ? "third angle" : "first angle", Ink.Note)
             .Concat(Cone(new Point2(x + 154, strip.MinY + 4.5), order.ThirdAngle)))
         {
             yield return mark;

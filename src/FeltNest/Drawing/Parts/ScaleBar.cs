@@ -28,7 +28,8 @@ internal static class ScaleBar
                         MaxY = at.Y + Height,
                     })),
             ], null, Ink.Dark);
-        yield return new PathMark([Chain.Rectangle(new Box { MinX = at.X, MinY = at.Y, MaxX = at.X + (Parts * step), MaxY = at.Y + Height })], Ink.Narrow);
+        yield return new PathMark(
+            [Chain.Rectangle(new Box { MinX = at.X, MinY = at.Y, MaxX = at.X + (Parts * step), MaxY = at.Y + Height })], Ink.Narrow);
         yield return new TextMark
         {
             Text = "0",

@@ -39,8 +39,12 @@ public static class CompareSheet
         Mark[] marks =
         [
             new GroupMark("title", [.. Title(title, comparison)]),
-            new GroupMark("waste", [.. Waste(comparison).Draw(new Box { MinX = Margin, MinY = half + (Room / 2), MaxX = Width - Margin, MaxY = high })]),
-            new GroupMark("bars", [.. Bars(comparison).Draw(new Box { MinX = Margin, MinY = Margin, MaxX = Width - Margin, MaxY = half - (Room / 2) })]),
+            new GroupMark(
+                "waste",
+                [.. Waste(comparison).Draw(new Box { MinX = Margin, MinY = half + (Room / 2), MaxX = Width - Margin, MaxY = high })]),
+            new GroupMark(
+                "bars",
+                [.. Bars(comparison).Draw(new Box { MinX = Margin, MinY = Margin, MaxX = Width - Margin, MaxY = half - (Room / 2) })]),
         ];
         return new Sheet
         {

@@ -164,7 +164,20 @@ internal sealed class LayoutDetail
     private static TextMark LabelBeyond(Point2 end, Point2 unit, double tail, string words)
     {
         Point2 at = end + (unit * (tail + 1.5));
-        TextAnchor anchor = unit.X < -0.3 ? TextAnchor.End : unit.X > 0.3 ? TextAnchor.Start : TextAnchor.Middle;
+        TextAnchor anchor;
+        if (unit.X < -0.3)
+        {
+            anchor = TextAnchor.End;
+        }
+        else if (unit.X > 0.3)
+        {
+            anchor = TextAnchor.Start;
+        }
+        else
+        {
+            anchor = TextAnchor.Middle;
+        }
+
         Point2 place = at + new Point2(0, unit.Y < -0.3 ? -Ink.Note : unit.Y < 0.3 ? -Ink.Note / 2 : 0);
         return new TextMark { Text = words, At = place, HeightMm = Ink.Note, Colour = Ink.Dark, Anchor = anchor };
     }

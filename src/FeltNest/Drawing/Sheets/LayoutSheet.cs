@@ -71,7 +71,8 @@ public static class LayoutSheet
     {
         double room = width - (2 * Margin);
         string name = string.Create(
-            CultureInfo.InvariantCulture, $"Layout: {string.Join(" and ", layout.Parts.Select(p => p.Name))} on {layout.RollWidthMm:0.##} mm");
+            CultureInfo.InvariantCulture,
+            $"Layout: {string.Join(" and ", layout.Parts.Select(p => p.Name))} on {layout.RollWidthMm:0.##} mm");
         yield return new TextMark
         {
             Text = StrokeFont.Fitted(name, Ink.Title, room),

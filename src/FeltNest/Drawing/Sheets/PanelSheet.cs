@@ -201,7 +201,8 @@ public static class PanelSheet
         ]);
     }
 
-    private static Box Around(Point2 p, double half) => new() { MinX = p.X - half, MinY = p.Y - half, MaxX = p.X + half, MaxY = p.Y + half };
+    private static Box Around(Point2 p, double half) =>
+        new() { MinX = p.X - half, MinY = p.Y - half, MaxX = p.X + half, MaxY = p.Y + half };
 
     private static Point2 Extreme(Outline outline, Func<Point2, double> direction) => outline.Points.MaxBy(direction);
 

@@ -54,16 +54,23 @@ public static class WaistSheet
             Line("edge compression", Blue, p => p.Strain.EdgeMaxCompressionPercent),
             Limit("edge limit", Blue, study.Ball.Felt.MaxEdgeCompressionPercent));
         LineChart felt = Chart(
-            "Felt per thousand balls before losses, m\u00B2 of full roll width", Line(string.Empty, Green, p => p.Yield.PerThousandBalls.SquareMetres));
+            "Felt per thousand balls before losses, m\u00B2 of full roll width",
+            Line(string.Empty, Green, p => p.Yield.PerThousandBalls.SquareMetres));
         LineChart area = Chart("Area of the cut panel, cm\u00B2", Line(string.Empty, Slate, p => p.PanelAreaMm2 / 100));
         LineChart seam = Chart("Length of the seam, mm", Line(string.Empty, Slate, p => p.SeamLengthMm));
         Mark[] marks =
         [
             new GroupMark("title", [.. Title(study)]),
-            new GroupMark("strain", [.. strain.Draw(new Box { MinX = Margin, MinY = half + (Room / 2), MaxX = middle - (Room / 2), MaxY = high })]),
-            new GroupMark("felt", [.. felt.Draw(new Box { MinX = middle + (Room / 2), MinY = half + (Room / 2), MaxX = Width - Margin, MaxY = high })]),
-            new GroupMark("area", [.. area.Draw(new Box { MinX = Margin, MinY = low, MaxX = middle - (Room / 2), MaxY = half - (Room / 2) })]),
-            new GroupMark("seam", [.. seam.Draw(new Box { MinX = middle + (Room / 2), MinY = low, MaxX = Width - Margin, MaxY = half - (Room / 2) })]),
+            new GroupMark(
+                "strain", [.. strain.Draw(new Box { MinX = Margin, MinY = half + (Room / 2), MaxX = middle - (Room / 2), MaxY = high })]),
+            new GroupMark(
+                "felt",
+                [.. felt.Draw(new Box { MinX = middle + (Room / 2), MinY = half + (Room / 2), MaxX = Width - Margin, MaxY = high })]),
+            new GroupMark(
+                "area", [.. area.Draw(new Box { MinX = Margin, MinY = low, MaxX = middle - (Room / 2), MaxY = half - (Room / 2) })]),
+            new GroupMark(
+                "seam",
+                [.. seam.Draw(new Box { MinX = middle + (Room / 2), MinY = low, MaxX = Width - Margin, MaxY = half - (Room / 2) })]),
             new GroupMark("finding", [.. Finding(study)]),
         ];
         return new Sheet

@@ -76,10 +76,12 @@ internal sealed class StrainMap
         for (int band = -scale.Bands; band < scale.Bands; band++)
         {
             double x = at.X + ((band + scale.Bands) * step);
-            yield return new PathMark([Chain.Rectangle(new Box { MinX = x, MinY = at.Y, MaxX = x + step, MaxY = at.Y + height })], null, scale.OfBand(band));
+            yield return new PathMark(
+                [Chain.Rectangle(new Box { MinX = x, MinY = at.Y, MaxX = x + step, MaxY = at.Y + height })], null, scale.OfBand(band));
         }
 
-        yield return new PathMark([Chain.Rectangle(new Box { MinX = at.X, MinY = at.Y, MaxX = at.X + width, MaxY = at.Y + height })], Ink.Narrow);
+        yield return new PathMark(
+            [Chain.Rectangle(new Box { MinX = at.X, MinY = at.Y, MaxX = at.X + width, MaxY = at.Y + height })], Ink.Narrow);
         for (int edge = -scale.Bands; edge <= scale.Bands; edge++)
         {
             double x = at.X + ((edge + scale.Bands) * step);

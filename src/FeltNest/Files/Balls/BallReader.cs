@@ -66,7 +66,8 @@ public static class BallReader
             },
             Felt = FeltOf(top.Object(Felt)),
             Seam = BallSeam.Of(top, path),
-            Panel = new PanelSpec(panel.Word(PanelFields.Flattening), panel.Word(PanelFields.Edge), panel.NumberOr(PanelFields.WarpAngleDeg))
+            Panel = new PanelSpec(
+                panel.Word(PanelFields.Flattening), panel.Word(PanelFields.Edge), panel.NumberOr(PanelFields.WarpAngleDeg))
             {
                 DieOffsetMm = panel.Number(PanelFields.DieOffsetMm),
             },

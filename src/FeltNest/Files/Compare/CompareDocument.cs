@@ -10,7 +10,12 @@ internal static class CompareDocument
     private static readonly FieldSet Fields = new();
 
     /// <summary>The document.</summary>
-    public static readonly Document Document = new() { Schema = SchemaName.Compare, Title = "Widths or offers side by side", Fields = Fields };
+    public static readonly Document Document = new()
+    {
+        Schema = SchemaName.Compare,
+        Title = "Widths or offers side by side",
+        Fields = Fields,
+    };
 
     public static readonly TextField Part = Fields.Add(new TextField("part"));
     public static readonly TextField Costs = Fields.Add(new TextField("costs", "name in the costs file") { OrNull = true });

@@ -21,7 +21,12 @@ internal static class DieOrderDocument
     private static readonly FieldSet Fields = new();
 
     /// <summary>The document.</summary>
-    public static readonly Document Document = new() { Schema = SchemaName.DieOrder, Title = "What a shop wants of a die", Fields = Fields };
+    public static readonly Document Document = new()
+    {
+        Schema = SchemaName.DieOrder,
+        Title = "What a shop wants of a die",
+        Fields = Fields,
+    };
 
     public static readonly TextField Name = Fields.Add(new TextField("name", "name or number of the die") { MostLetters = MostLetters });
     public static readonly ObjectField Rule = Fields.Add(new ObjectField("rule", RuleFields.Set, "the steel rule"));

@@ -20,7 +20,23 @@ internal abstract class ListField(string name, string meaning) : Field(name, mea
     protected abstract string ItemKind { get; }
 
     /// <inheritdoc/>
-    protected override string OwnRange => Most is { } most ? $"{Least} to {most} entries" : Least > 0 ? $"at least {Least}" : string.Empty;
+    protected override string OwnRange
+    {
+        get
+        {
+            if (Most is { } most)
+            {
+                return $"{Least} to {most} entries";
+            }
+
+            if (Least > 0)
+            {
+                return $"at least {Least}";
+            }
+
+            return string.Empty;
+        }
+    }
 
     /// <summary>What a schema says of one entry.</summary>
     protected abstract JsonObject ItemSchema();

@@ -37,9 +37,20 @@ internal static class JsonInput
     /// <exception cref="InputException">Missing or not text.</exception>
     public static string SchemaOf(JsonElement root, string path, params string[] allowed)
     {
-        string found = !root.TryGetProperty(Document.SchemaField, out JsonElement schema)
-            ? throw new InputException(path, Document.SchemaField, $"is missing; allowed: {string.Join(", ", allowed)}")
-            : schema.ValueKind == JsonValueKind.String ? schema.GetString()! : schema.GetRawText();
+        string found;
+        if (!root.TryGetProperty(Document.SchemaField, out JsonElement schema))
+        {
+            throw new InputException(path, Document.SchemaField, $"is missing; allowed: {string.Join(", ", allowed)}");
+        }
+        else if (schema.ValueKind == JsonValueKind.String)
+        {
+            found = schema.GetString()!;
+        }
+        else
+        {
+            found = schema.GetRawText();
+        }
+
         return Array.IndexOf(allowed, found) >= 0
             ? found
             : throw new InputException(

@@ -68,7 +68,8 @@ internal static class LayoutRulesJson
         };
     }
 
-    private static ForbiddenStrip Strip(JsonFields item) => new() { YFromMm = item.Number(ForbiddenFields.YFromMm), YToMm = item.Number(ForbiddenFields.YToMm) };
+    private static ForbiddenStrip Strip(JsonFields item) =>
+        new() { YFromMm = item.Number(ForbiddenFields.YFromMm), YToMm = item.Number(ForbiddenFields.YToMm) };
 
     private static DieLimit Die(JsonFields die) => new()
     {

@@ -25,7 +25,12 @@ internal static class OrderPlanDocument
     private static readonly FieldSet Fields = new();
 
     /// <summary>The document.</summary>
-    public static readonly Document Document = new() { Schema = SchemaName.OrderPlan, Title = "Orders planned against stock", Fields = Fields };
+    public static readonly Document Document = new()
+    {
+        Schema = SchemaName.OrderPlan,
+        Title = "Orders planned against stock",
+        Fields = Fields,
+    };
 
     public static readonly NumberField Cost = Fields.Add(new NumberField("cost", ShopRanges.PlanAmount, "cost of the plan"));
     public static readonly CurrencyField Currency = Fields.Add(new CurrencyField("currency", "its currency"));

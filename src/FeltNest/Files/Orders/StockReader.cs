@@ -114,12 +114,18 @@ public sealed class StockReader
     private static StockRoll WithMeasured(CsvRow row, StockRoll roll, string file)
     {
         FeltRoll measured = RollReader.Read(file);
-        return measured.Name != roll.Name
-            ? throw row.Fault(StockListing.Measured, $"'{file}' is of roll {measured.Name}, not of {roll.Name}")
-            : (measured.Felt ?? roll.Felt) != roll.Felt || (measured.Lot ?? roll.Lot) != roll.Lot
-            ? throw row.Fault(
-                StockListing.Measured, $"'{file}' is of felt {measured.Felt}, lot {measured.Lot}; the stock says {roll.Felt}, {roll.Lot}")
-            : Left(row, roll, measured, file);
+        if (measured.Name != roll.Name)
+        {
+            throw row.Fault(StockListing.Measured, $"'{file}' is of roll {measured.Name}, not of {roll.Name}");
+        }
+
+        if ((measured.Felt ?? roll.Felt) != roll.Felt || (measured.Lot ?? roll.Lot) != roll.Lot)
+        {
+            throw row.Fault(
+                StockListing.Measured, $"'{file}' is of felt {measured.Felt}, lot {measured.Lot}; the stock says {roll.Felt}, {roll.Lot}");
+        }
+
+        return Left(row, roll, measured, file);
     }
 
     // What the stock list says is left of a measured roll: what is missing was cut from its start.

@@ -22,7 +22,11 @@ internal static class PanelReader
             Ball = top.OptionalText(PanelDocument.Ball),
             MassPerAreaGsm = top.OptionalNumber(PanelDocument.MassPerAreaGsm),
             EdgeMap = top.Has(PanelDocument.EdgeMap)
-                ? [.. JsonShapes.SpacePoints(top, PanelDocument.EdgeMap, path).Select(p => new EdgePoint { U = p.X, V = p.Y, S = p.Z, StretchPercent = 0 })]
+                ?
+                [
+                    .. JsonShapes.SpacePoints(top, PanelDocument.EdgeMap, path)
+                        .Select(p => new EdgePoint { U = p.X, V = p.Y, S = p.Z, StretchPercent = 0 }),
+                ]
                 : null,
             WarpAngleDeg = top.Has(PanelDocument.WarpAngleDeg) ? top.NumberOr(PanelDocument.WarpAngleDeg) : null,
         };

@@ -8,7 +8,12 @@ internal static class ProvenDocument
     private static readonly FieldSet Fields = new();
 
     /// <summary>The document.</summary>
-    public static readonly Document Document = new() { Schema = SchemaName.Proven, Title = "Ball fitted to a measured outline", Fields = Fields };
+    public static readonly Document Document = new()
+    {
+        Schema = SchemaName.Proven,
+        Title = "Ball fitted to a measured outline",
+        Fields = Fields,
+    };
 
     public static readonly TextField Ball = Fields.Add(new TextField("ball", "name of the ball"));
     public static readonly TextField Outline = Fields.Add(new TextField("outline", "name of the outline"));

@@ -12,7 +12,12 @@ internal static class RollPlanDocument
     private static readonly FieldSet Fields = new();
 
     /// <summary>The document.</summary>
-    public static readonly Document Document = new() { Schema = SchemaName.RollPlan, Title = "Strikes planned for one roll", Fields = Fields };
+    public static readonly Document Document = new()
+    {
+        Schema = SchemaName.RollPlan,
+        Title = "Strikes planned for one roll",
+        Fields = Fields,
+    };
 
     public static readonly WholeField GoodPanels = Fields.Add(new WholeField("goodPanels", 0, ShopRanges.MostCount, "of all strikes"));
     public static readonly WholeField BackToBackGoodPanels = Fields.Add(

@@ -65,7 +65,20 @@ internal static class SvgShapes
         }
 
         // A radius that is not given, or auto, follows the other one.
-        double Corner(string name, string other) => Given(name) ? Number(name) : Given(other) ? Number(other) : 0;
+        double Corner(string name, string other)
+        {
+            if (Given(name))
+            {
+                return Number(name);
+            }
+
+            if (Given(other))
+            {
+                return Number(other);
+            }
+
+            return 0;
+        }
 
         bool Given(string name) => SvgScale.Text(element, name) is not (null or "auto");
     }

@@ -125,7 +125,9 @@ internal static class ArcSplineFitter
             first[0].AddRange(
                 endsHeld
                     ? [new Way { Direction = own, From = -1, FromWay = -1 }]
-                    : Enumerable.Range(-leans, (2 * leans) + 1).OrderBy(Math.Abs).Select(k => new Way { Direction = own + (k * lean), From = -1, FromWay = -1 }));
+                    : Enumerable.Range(-leans, (2 * leans) + 1)
+                        .OrderBy(Math.Abs)
+                        .Select(k => new Way { Direction = own + (k * lean), From = -1, FromWay = -1 }));
             return first;
         }
 

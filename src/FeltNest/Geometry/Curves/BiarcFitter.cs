@@ -119,10 +119,22 @@ public static class BiarcFitter
     private static CurvePoint End(IPlaneCurve curve, double parameter, double span, CurveSymmetry symmetry)
     {
         CurvePoint end = curve.At(parameter);
-        return symmetry != CurveSymmetry.Mirrors ? end
-            : parameter == 0 ? new CurvePoint(new(0, end.Place.Y), new(1, 0))
-            : parameter == span ? new CurvePoint(new(end.Place.X, 0), new(0, 1))
-            : end;
+        if (symmetry != CurveSymmetry.Mirrors)
+        {
+            return end;
+        }
+
+        if (parameter == 0)
+        {
+            return new CurvePoint(new(0, end.Place.Y), new(1, 0));
+        }
+
+        if (parameter == span)
+        {
+            return new CurvePoint(new(end.Place.X, 0), new(0, 1));
+        }
+
+        return end;
     }
 
     private static List<ArcVertex> Whole(List<Biarc> pieces, CurveSymmetry symmetry)

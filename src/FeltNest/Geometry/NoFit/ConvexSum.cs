@@ -52,7 +52,20 @@ internal sealed class ConvexSum
             Point2 alongA = a[(i + 1) % a.Length] - a[i % a.Length];
             Point2 alongB = b[(k + 1) % b.Length] - b[k % b.Length];
             sum.Add(here);
-            double cross = i >= a.Length ? -1 : k >= b.Length ? 1 : alongA.Cross(alongB);
+            double cross;
+            if (i >= a.Length)
+            {
+                cross = -1;
+            }
+            else if (k >= b.Length)
+            {
+                cross = 1;
+            }
+            else
+            {
+                cross = alongA.Cross(alongB);
+            }
+
             // Parallel edges run together as one; "parallel" within rounding, else a sliver edge is left that is shorter than any
             // tolerance.
             bool parallel =

@@ -163,5 +163,6 @@ internal sealed class BandSearch
     }
 
     private RowBand? Polished(double low, double high, RowLattice near, bool oneTilt) =>
-        RowBand.Polished(request, low, high, near, oneTilt ? new TiltRange { Least = near.Tilt, Most = near.Tilt, IsFree = false } : tilts, effort);
+        RowBand.Polished(
+            request, low, high, near, oneTilt ? new TiltRange { Least = near.Tilt, Most = near.Tilt, IsFree = false } : tilts, effort);
 }

@@ -66,7 +66,9 @@ internal sealed class FreeSearch
 
         return searches.AsParallel().AsOrdered().WithDegreeOfParallelism(2).Select(search => (Repeat: search.Run(), search.Method))
             .Where(end => end.Repeat is not null)
-            .Select(end => new LayCandidate(end.Method, [new LayoutBand { YFromMm = request.Usable.Low, YToMm = request.Usable.High, Repeat = end.Repeat! }]))
+            .Select(end =>
+                new LayCandidate(
+                    end.Method, [new LayoutBand { YFromMm = request.Usable.Low, YToMm = request.Usable.High, Repeat = end.Repeat! }]))
             .MaxBy(lay => lay.Density);
     }
 

@@ -27,7 +27,9 @@ internal static class BoxRows
         }
 
         LayoutRepeat repeat = new(
-            turned.MaxX - turned.MinX + gap, [.. places.Select(y => new PlacedPanel { Part = 0, XMm = 0, YMm = y, AngleDeg = RowModels.Degrees(tilt) })]);
-        return new LayCandidate("rows of bounding boxes", [new LayoutBand { YFromMm = request.Usable.Low, YToMm = request.Usable.High, Repeat = repeat }]);
+            turned.MaxX - turned.MinX + gap,
+            [.. places.Select(y => new PlacedPanel { Part = 0, XMm = 0, YMm = y, AngleDeg = RowModels.Degrees(tilt) })]);
+        return new LayCandidate(
+            "rows of bounding boxes", [new LayoutBand { YFromMm = request.Usable.Low, YToMm = request.Usable.High, Repeat = repeat }]);
     }
 }

@@ -49,7 +49,9 @@ public sealed class WidthScan
 
         // Parts that no start settles for still have their boxes.
         LayCandidate lay = Best(widthMm) is { } best
-            ? new LayCandidate("parallel rows, polished", [new LayoutBand { YFromMm = best.Low, YToMm = best.High, Repeat = best.Repeat }]) : BoxRows.Lay(run, tilts);
+            ? new LayCandidate(
+                "parallel rows, polished",
+                [new LayoutBand { YFromMm = best.Low, YToMm = best.High, Repeat = best.Repeat }]) : BoxRows.Lay(run, tilts);
         return new RollLayout
         {
             Parts = [request.Part],

@@ -20,9 +20,17 @@ internal readonly record struct DiscMode(int Turns, bool IsSine, int Order)
         get
         {
             double whole = Turns == 0 ? 2 * Math.PI : Math.PI;
-            return IsBubble
-                ? Math.Sqrt(((2 * Order) + Turns + 2) / (2 * whole)) / (Order + 1)
-                : Turns == 0 ? 1 : Math.Sqrt(1 / (whole * Turns));
+            if (IsBubble)
+            {
+                return Math.Sqrt(((2 * Order) + Turns + 2) / (2 * whole)) / (Order + 1);
+            }
+
+            if (Turns == 0)
+            {
+                return 1;
+            }
+
+            return Math.Sqrt(1 / (whole * Turns));
         }
     }
 }

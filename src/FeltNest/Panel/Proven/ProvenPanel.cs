@@ -163,7 +163,10 @@ public static class ProvenPanel
             };
         }
 
-        ProvenDeviation[] deviations = [.. found.Off.Select((off, i) => new ProvenDeviation { Place = found.Feet[i], Outward = found.Outward[i], OffMm = off })];
+        ProvenDeviation[] deviations =
+        [
+            .. found.Off.Select((off, i) => new ProvenDeviation { Place = found.Feet[i], Outward = found.Outward[i], OffMm = off }),
+        ];
         return new ProvenFit
         {
             Ball = ball,
@@ -175,9 +178,20 @@ public static class ProvenPanel
             TurnDeg = (found.Turn - measured.Axis) * 180 / Math.PI,
         };
 
-        static string? End(double value, FieldRange range) =>
-            value <= range.Low ? FormattableString.Invariant($"at the least allowed, {range.Low}")
-            : value >= range.High ? FormattableString.Invariant($"at the greatest allowed, {range.High}") : null;
+        static string? End(double value, FieldRange range)
+        {
+            if (value <= range.Low)
+            {
+                return FormattableString.Invariant($"at the least allowed, {range.Low}");
+            }
+
+            if (value >= range.High)
+            {
+                return FormattableString.Invariant($"at the greatest allowed, {range.High}");
+            }
+
+            return null;
+        }
     }
 
     // Mean products of the columns of the values, with what turning and moving the outline could make good taken out.

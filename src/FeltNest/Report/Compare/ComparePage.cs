@@ -89,12 +89,20 @@ public static class ComparePage
         page.Append("</table>\n");
     }
 
-    private static string Cell(CostLine line) =>
-        line.Number <= 9
-            ? Text(line.Quantity, "0.000")
-            : line.Amount is { } money
-            ? money.ToString("0.00", CultureInfo.InvariantCulture)
-            : "not given";
+    private static string Cell(CostLine line)
+    {
+        if (line.Number <= 9)
+        {
+            return Text(line.Quantity, "0.000");
+        }
+
+        if (line.Amount is { } money)
+        {
+            return money.ToString("0.00", CultureInfo.InvariantCulture);
+        }
+
+        return "not given";
+    }
 
     private static void Head(StringBuilder page, string title, string[] names)
     {

@@ -47,7 +47,11 @@ public sealed class CompareRiskTests
         {
             Losses = FeltLosses.None with { RejectPercent = 1 },
             HandlingPerThousandBalls = 5,
-            Ranges = [new CostRange { Field = "handlingPerThousandBalls", Low = 4, High = 6 }, new CostRange { Field = "roll.rejectPercent", Low = 0, High = 4 }],
+            Ranges =
+            [
+                new CostRange { Field = "handlingPerThousandBalls", Low = 4, High = 6 },
+                new CostRange { Field = "roll.rejectPercent", Low = 0, High = 4 },
+            ],
         };
 
         IReadOnlyList<CostSwing> swings = Compare(costs, Offer("A", 150, 3m)).Swings;
@@ -65,7 +69,13 @@ public sealed class CompareRiskTests
     public void A_gang_die_pays_where_its_price_meets_the_strikes_it_saves()
     {
         CostInputs costs =
-            Bare with { PerStrike = 1, Die = new DieCost { Price = 100, LifeStrikes = 1_000_000_000, ReRules = 0, ReRulePrice = 0 }, Gang = new GangOptions
+            Bare with { PerStrike = 1, Die = new DieCost
+            {
+                Price = 100,
+                LifeStrikes = 1_000_000_000,
+                ReRules = 0,
+                ReRulePrice = 0,
+            }, Gang = new GangOptions
             {
                 Cavities = [3, 4, 6],
                 Plies = [1, 2],
@@ -101,7 +111,8 @@ public sealed class CompareRiskTests
     {
         Outline rhomb = Outline.From([new(-80, 0), new(0, -25), new(80, 0), new(0, 25)]);
         Comparison comparison = CompareStudy.Run(
-            new CompareQuestion(Lay with { Part = Shapes.Part(rhomb) }, [CompareCase.Of(150, EdgeTrims.Both(0.0))], false, null, null), null,
+            new CompareQuestion(Lay with { Part = Shapes.Part(rhomb) }, [CompareCase.Of(150, EdgeTrims.Both(0.0))], false, null, null),
+            null,
             TestContext.Current.CancellationToken);
         LengthValue value = comparison.Values.Single(v => v.Change == "panel 159.0 instead of 160.0 mm long");
 
@@ -128,6 +139,6 @@ public sealed class CompareRiskTests
         };
 
     private static Comparison Compare(CostInputs? costs, params FeltOffer[] offers) => CompareStudy.Run(
-        new CompareQuestion(Lay, [.. offers.Select(o => CompareCase.Of(o, (EdgeTrims)0.0))], false, costs, null), null,
+        new CompareQuestion(Lay, [.. offers.Select(o => CompareCase.Of(o, EdgeTrims.Both(0.0)))], false, costs, null), null,
         TestContext.Current.CancellationToken);
 }

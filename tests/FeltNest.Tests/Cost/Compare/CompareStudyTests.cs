@@ -1,3 +1,4 @@
+using FeltNest.Layout.Limits;
 using FeltNest.Cost.Compare;
 using FeltNest.Cost.Compare.Findings;
 using FeltNest.Cost.Offers;
@@ -56,7 +57,8 @@ public sealed class CompareStudyTests
     [Fact]
     public void At_its_break_even_price_an_offer_costs_what_the_other_does()
     {
-        Comparison comparison = Compare(null, CompareCase.Of(Offer("A", 150, 3m), EdgeTrims.Both(0)), CompareCase.Of(Offer("B", 100, 2.5m), EdgeTrims.Both(0)));
+        Comparison comparison =
+            Compare(null, CompareCase.Of(Offer("A", 150, 3m), EdgeTrims.Both(0)), CompareCase.Of(Offer("B", 100, 2.5m), EdgeTrims.Both(0)));
 
         // A: 33.337 m at 3 are 100.01; B: 50.006 m at 2.5 are 125.01. B equals A at 2, A equals B at 3.75.
         Assert.Equal("A", comparison.Best.Case.Name);
@@ -69,7 +71,10 @@ public sealed class CompareStudyTests
     {
         // A: 33.337 m at 3 are 100.01; B: 50.006 m at 2.2 are 110.01; faults f of A alone divide its felt by 1 - f: equal at f = 1/11,
         // 9.0909 %.
-        CompareCase[] cases = [CompareCase.Of(Offer("A", 150, 3m), EdgeTrims.Both(0)), CompareCase.Of(Offer("B", 100, 2.2m), EdgeTrims.Both(0))];
+        CompareCase[] cases =
+        [
+            CompareCase.Of(Offer("A", 150, 3m), EdgeTrims.Both(0)), CompareCase.Of(Offer("B", 100, 2.2m), EdgeTrims.Both(0)),
+        ];
         Comparison comparison = Compare(Costs with { Die = null }, cases);
 
         RankFlip flip = Assert.Single(comparison.Flips);
@@ -111,7 +116,8 @@ public sealed class CompareStudyTests
         RollLayout kept = ByHand(50, 25, 75, 125);
         CompareCase[] cases =
         [
-            CompareCase.Of(Offer("A", 160, 3m) with { EdgeMm = 10 }, EdgeTrims.Both(0)), CompareCase.Of(Offer("B", 170, 3m) with { EdgeMm = 10 }, EdgeTrims.Both(0)),
+            CompareCase.Of(Offer("A", 160, 3m) with { EdgeMm = 10 }, EdgeTrims.Both(0)),
+            CompareCase.Of(Offer("B", 170, 3m) with { EdgeMm = 10 }, EdgeTrims.Both(0)),
         ];
         Comparison comparison =
             CompareStudy.Run(new CompareQuestion(Lay, cases, false, Costs, kept), null, TestContext.Current.CancellationToken);
@@ -128,7 +134,8 @@ public sealed class CompareStudyTests
         LayoutRequest other = Shapes.Request(large, 300, gap: 0, edge: 0) with { Rules = new LayoutRules(0, 0, RowRule.Same, false) };
         RollLayout kept = LayoutSearch.Run(other, null, TestContext.Current.CancellationToken);
         Comparison comparison = CompareStudy.Run(
-            new CompareQuestion(Lay, [CompareCase.Of(115, EdgeTrims.Both(10))], false, null, kept), null, TestContext.Current.CancellationToken);
+            new CompareQuestion(Lay, [CompareCase.Of(115, EdgeTrims.Both(10))], false, null, kept), null,
+            TestContext.Current.CancellationToken);
 
         Assert.Null(Assert.Single(comparison.Rows).Kept);
         Assert.Contains(
@@ -140,7 +147,8 @@ public sealed class CompareStudyTests
     public void A_die_has_one_price_in_sheet_gang_and_payback()
     {
         // Squares on 150 mm: the die cuts two repeats of three, 6 cavities at 10 on top of 1000.
-        CostInputs costs = Costs with { PerStrike = 1, Gang = new GangOptions { Cavities = [6], Plies = [1], PricePerCavity = 10, PricePerExtraPly = 0 } };
+        CostInputs costs =
+            Costs with { PerStrike = 1, Gang = new GangOptions { Cavities = [6], Plies = [1], PricePerCavity = 10, PricePerExtraPly = 0 } };
         RollLayout kept = ByHand(75, 25, 75, 125);
         CompareQuestion question = new(Lay, [CompareCase.Of(Offer("A", 150, 2m), EdgeTrims.Both(0))], false, costs, kept);
         Comparison comparison = CompareStudy.Run(question, null, TestContext.Current.CancellationToken);

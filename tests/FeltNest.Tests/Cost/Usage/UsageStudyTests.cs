@@ -108,7 +108,12 @@ public sealed class UsageStudyTests
             {
                 YFromMm = 5,
                 YToMm = 27,
-                Repeat = new LayoutRepeat(12, [new PlacedPanel { Part = 0, XMm = 0, YMm = 10, AngleDeg = 0 }, new PlacedPanel { Part = 0, XMm = 0, YMm = 22, AngleDeg = 0 }]),
+                Repeat = new LayoutRepeat(
+                    12,
+                    [
+                        new PlacedPanel { Part = 0, XMm = 0, YMm = 10, AngleDeg = 0 },
+                        new PlacedPanel { Part = 0, XMm = 0, YMm = 22, AngleDeg = 0 },
+                    ]),
             }],
         };
         ActualRoll actual = new()

@@ -26,7 +26,11 @@ public sealed class GangWorkTests
         ];
         RollLayout lay = DieCases.Of(88, placed);
         double top = 49 + (panels / 2 * 24);
-        return lay with { RollWidthMm = top + 30, Bands = [new LayoutBand { YFromMm = 15, YToMm = top, Repeat = new LayoutRepeat(88, placed) }] };
+        return lay with
+        {
+            RollWidthMm = top + 30,
+            Bands = [new LayoutBand { YFromMm = 15, YToMm = top, Repeat = new LayoutRepeat(88, placed) }],
+        };
     }
 
     [Theory]

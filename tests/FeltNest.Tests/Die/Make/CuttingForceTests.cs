@@ -52,13 +52,20 @@ public sealed class CuttingForceTests
     public void Two_facing_sides_add_half_of_one()
     {
         RollLayout lay = DieCases.Plates;
-        DieCavity[] pair = [new(1, new PlacedPanel { Part = 0, XMm = 0, YMm = 0, AngleDeg = 0 }), new(2, new PlacedPanel { Part = 0, XMm = 0, YMm = 24, AngleDeg = 0 })];
+        DieCavity[] pair =
+        [
+            new(1, new PlacedPanel { Part = 0, XMm = 0, YMm = 0, AngleDeg = 0 }),
+            new(2, new PlacedPanel { Part = 0, XMm = 0, YMm = 24, AngleDeg = 0 }),
+        ];
         double close = CloseRules.LengthMm(lay.Parts, pair, CommonCuts.None, 6.35, new DieWork(default));
 
         Assert.InRange(close, 80 + (4 * 2.35) - 4, 80 + (4 * 2.35) + 4);
         Assert.Equal(20, CuttingForce.Of(240, 80, 1, Figures(20, 0, 0)).CloseAddedMm, 1e-9);
         Assert.Equal(
-            0, CloseRules.LengthMm(lay.Parts, [pair[0], new(2, new PlacedPanel { Part = 0, XMm = 0, YMm = 27, AngleDeg = 0 })], CommonCuts.None, 6.35, new DieWork(default)),
+            0,
+            CloseRules.LengthMm(
+                lay.Parts, [pair[0], new(2, new PlacedPanel { Part = 0, XMm = 0, YMm = 27, AngleDeg = 0 })], CommonCuts.None, 6.35,
+                new DieWork(default)),
             1e-9);
     }
 

@@ -81,7 +81,8 @@ public sealed class EjectionTests
     {
         DieDesign design = DieDesigner.Run(
             new GangRequest(
-                DieCases.Plates, 0, DieCases.Order with { Ejection = new DieEjection { Material = "rubber", RoomMm = 25, ClearMm = 2 } }, DieCases.Press(110, 200), null),
+                DieCases.Plates, 0, DieCases.Order with { Ejection = new DieEjection { Material = "rubber", RoomMm = 25, ClearMm = 2 } },
+                DieCases.Press(110, 200), null),
                 TestContext.Current.CancellationToken);
 
         Assert.Contains(design.Notes, n => n.Text.StartsWith("no ejection has room in cavities 1, 2", StringComparison.Ordinal));
@@ -91,7 +92,9 @@ public sealed class EjectionTests
     {
         DieDesign design = DieDesigner.Run(
             new GangRequest(
-                DieCases.Plates, 0, DieCases.Order with { Ejection = new DieEjection { Material = "rubber", RoomMm = room, ClearMm = 0.5 } }, DieCases.Press(200, 200), 4));
+                DieCases.Plates, 0,
+                DieCases.Order with { Ejection = new DieEjection { Material = "rubber", RoomMm = room, ClearMm = 0.5 } },
+                DieCases.Press(200, 200), 4));
         DieCavity[] row = [.. design.Gang.Cavities.Take(2)];
         Point middle = new((row[0].Placed.XMm + row[1].Placed.XMm) / 2, row[0].Placed.YMm);
         return EjectionOutlines.Of(design).Rings

@@ -147,7 +147,8 @@ public sealed class FoundInputTests : IDisposable
         long before = GC.GetAllocatedBytesForCurrentThread();
 
         Assert.Contains(
-            "do not clear each other when struck again after 350 mm", Told(() => DrawnDie.Read(path, 350, new EdgeTrims { LowerMm = 15, UpperMm = 15 }, [])),
+            "do not clear each other when struck again after 350 mm",
+            Told(() => DrawnDie.Read(path, 350, new EdgeTrims { LowerMm = 15, UpperMm = 15 }, [])),
             StringComparison.Ordinal);
         Assert.InRange(GC.GetAllocatedBytesForCurrentThread() - before, 0, 100L << 20);
     }
@@ -161,7 +162,8 @@ public sealed class FoundInputTests : IDisposable
         long before = GC.GetAllocatedBytesForCurrentThread();
 
         Assert.Contains(
-            "its 1000 cavities do not clear each other", Told(() => DrawnDie.Read(path, 350, new EdgeTrims { LowerMm = 15, UpperMm = 15 }, [])),
+            "its 1000 cavities do not clear each other",
+            Told(() => DrawnDie.Read(path, 350, new EdgeTrims { LowerMm = 15, UpperMm = 15 }, [])),
             StringComparison.Ordinal);
         Assert.InRange(GC.GetAllocatedBytesForCurrentThread() - before, 0, 1L << 30);
     }

@@ -63,7 +63,8 @@ internal static class HostileReaders
         ("outline drawing", ".svg", path => OutlineReader.Read(path), () => [.. Folder("outlines", "*.svg"), .. Drawings.Select(Utf8)]),
         ("outline exchange", ".dxf", path => OutlineReader.Read(path), () => [.. Folder("outlines", "*.dxf"), Utf8(Disc)]),
         ("die drawing", ".svg", path =>
-            DrawnDie.Read(path, 350, new EdgeTrims { LowerMm = 15, UpperMm = 15 }, []), () => [.. Folder("outlines", "*.svg"), .. Drawings.Select(Utf8)]),
+            DrawnDie.Read(path, 350, new EdgeTrims { LowerMm = 15, UpperMm = 15 }, []),
+            () => [.. Folder("outlines", "*.svg"), .. Drawings.Select(Utf8)]),
         ("die exchange", ".dxf", path =>
             DrawnDie.Read(path, 350, new EdgeTrims { LowerMm = 15, UpperMm = 15 }, []), () => [.. Folder("outlines", "*.dxf"), Utf8(Disc)]),
         ("layout", ".json", path =>

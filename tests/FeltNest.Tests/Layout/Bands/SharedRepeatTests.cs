@@ -55,13 +55,23 @@ public sealed class SharedRepeatTests
     public void Repeats_within_two_per_cent_and_of_at_most_nine_pitches_are_shared(double first, double second, int starts) =>
         Assert.Equal(
             starts,
-            SharedRepeat.Starts(Request, new() { Tilt = 0, Rows = 2, Pitch = first, Shift = 7, Step = 15 }, new() { Tilt = 0, Rows = 2, Pitch = second, Shift = 5, Step = 15 }, TiltRange.Of(Request.Rules))
+            SharedRepeat.Starts(
+                Request, new() { Tilt = 0, Rows = 2, Pitch = first, Shift = 7, Step = 15 },
+                new() { Tilt = 0, Rows = 2, Pitch = second, Shift = 5, Step = 15 }, TiltRange.Of(Request.Rules))
                 .Count(s => s.Model.Panels.Count <= 20));
 
     [Fact]
     public void A_die_of_more_than_a_hundred_and_twenty_panels_is_not_begun()
     {
-        Assert.Equal(3, SharedRepeat.Starts(Request, new() { Tilt = 0, Rows = 60, Pitch = 40, Shift = 7, Step = 1 }, new() { Tilt = 0, Rows = 60, Pitch = 40, Shift = 5, Step = 1 }, TiltRange.Of(Request.Rules)).Count());
-        Assert.Empty(SharedRepeat.Starts(Request, new() { Tilt = 0, Rows = 61, Pitch = 40, Shift = 7, Step = 1 }, new() { Tilt = 0, Rows = 60, Pitch = 40, Shift = 5, Step = 1 }, TiltRange.Of(Request.Rules)));
+        Assert.Equal(
+            3,
+            SharedRepeat.Starts(
+                Request, new() { Tilt = 0, Rows = 60, Pitch = 40, Shift = 7, Step = 1 },
+                new() { Tilt = 0, Rows = 60, Pitch = 40, Shift = 5, Step = 1 }, TiltRange.Of(Request.Rules))
+                .Count());
+        Assert.Empty(
+            SharedRepeat.Starts(
+                Request, new() { Tilt = 0, Rows = 61, Pitch = 40, Shift = 7, Step = 1 },
+                new() { Tilt = 0, Rows = 60, Pitch = 40, Shift = 5, Step = 1 }, TiltRange.Of(Request.Rules)));
     }
 }

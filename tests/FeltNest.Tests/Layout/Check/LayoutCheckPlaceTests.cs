@@ -1,3 +1,4 @@
+using FeltNest.Layout.Limits;
 using FeltNest.Geometry;
 using FeltNest.Layout;
 using FeltNest.Layout.Check;
@@ -42,7 +43,9 @@ public sealed class LayoutCheckPlaceTests
     [InlineData(100_000)]
     public void A_panel_written_some_repeats_away_is_the_same_panel(int repeats)
     {
-        LayoutVerdict verdict = Verify(80, 50, new PlacedPanel { Part = 0, XMm = 0, YMm = 20, AngleDeg = 0 }, new PlacedPanel { Part = 0, XMm = 11 + (repeats * 50.0), YMm = 35, AngleDeg = 0 });
+        LayoutVerdict verdict = Verify(
+            80, 50, new PlacedPanel { Part = 0, XMm = 0, YMm = 20, AngleDeg = 0 },
+            new PlacedPanel { Part = 0, XMm = 11 + (repeats * 50.0), YMm = 35, AngleDeg = 0 });
 
         // The upper wedge's long side is 15 above the lower one's; the nearest places are its corner (11, 35) and the slope through (0, 30)
         // and (30, 20), the line x + 3 y = 90.
@@ -56,7 +59,10 @@ public sealed class LayoutCheckPlaceTests
         // Squares of 10 in one row, 16, 17 and 19 apart on a repeat of 52: gaps 6, 7 and 9.
         Outline square = Outline.From([new(-5, -5), new(5, -5), new(5, 5), new(-5, 5)]);
         LayoutVerdict verdict = LayoutCheck.Verify(
-            Of(square, 40, 52, 5, new PlacedPanel { Part = 0, XMm = 0, YMm = 20, AngleDeg = 0 }, new PlacedPanel { Part = 0, XMm = 16, YMm = 20, AngleDeg = 0 }, new PlacedPanel { Part = 0, XMm = 33, YMm = 20, AngleDeg = 0 }));
+            Of(
+                square, 40, 52, 5, new PlacedPanel { Part = 0, XMm = 0, YMm = 20, AngleDeg = 0 },
+                new PlacedPanel { Part = 0, XMm = 16, YMm = 20, AngleDeg = 0 },
+                new PlacedPanel { Part = 0, XMm = 33, YMm = 20, AngleDeg = 0 }));
 
         // Looked at are those whose boxes come within the gap and 1 mm: only the pair 16 apart.
         Assert.Equal((6, 1), (Math.Round(verdict.LeastGapMm, 9), verdict.Pairs));
@@ -70,7 +76,10 @@ public sealed class LayoutCheckPlaceTests
     public void The_trims_may_differ_and_each_holds_on_its_side(double y, int violations)
     {
         // The wedge is 10 high, and so is the cloth between trims of 10 and 25 on a roll of 45.
-        RollLayout layout = Of(Wedge, 45, 40, 4, new PlacedPanel { Part = 0, XMm = 0, YMm = y, AngleDeg = 0 }) with { Trims = new() { LowerMm = 10, UpperMm = 25 } };
+        RollLayout layout = Of(Wedge, 45, 40, 4, new PlacedPanel { Part = 0, XMm = 0, YMm = y, AngleDeg = 0 }) with
+        {
+            Trims = new() { LowerMm = 10, UpperMm = 25 },
+        };
         Assert.Equal(
             violations, LayoutCheck.Verify(layout with { Bands = [layout.Bands[0] with { YFromMm = 0, YToMm = 45 }] }).Violations.Count);
     }
@@ -88,10 +97,17 @@ public sealed class LayoutCheckPlaceTests
     public void The_warp_angle_has_a_sign()
     {
         LayoutRules held = new(30, 1, RowRule.Any, false);
-        Assert.Empty(LayoutCheck.Verify(Of(Wedge, 80, 60, 4, new PlacedPanel { Part = 0, XMm = 0, YMm = 40, AngleDeg = 210.5 }) with { Rules = held }).Violations);
+        Assert.Empty(
+            LayoutCheck.Verify(
+                Of(Wedge, 80, 60, 4, new PlacedPanel { Part = 0, XMm = 0, YMm = 40, AngleDeg = 210.5 }) with { Rules = held }).Violations);
         Assert.Contains(
             "off the warp angle 30",
-            Assert.Single(LayoutCheck.Verify(Of(Wedge, 80, 60, 4, new PlacedPanel { Part = 0, XMm = 0, YMm = 40, AngleDeg = -30 }) with { Rules = held }).Violations),
+            Assert.Single(
+                LayoutCheck.Verify(
+                    Of(Wedge, 80, 60, 4, new PlacedPanel { Part = 0, XMm = 0, YMm = 40, AngleDeg = -30 }) with
+                    {
+                        Rules = held,
+                    }).Violations),
             StringComparison.Ordinal);
     }
 
@@ -101,13 +117,18 @@ public sealed class LayoutCheckPlaceTests
         // Turned by 180 degrees and moved to (40, 33) the wedge has corners (40, 33), (10, 33), (40, 23); the slope from (10, 33) to (40,
         // 23) runs along that from (0, 30) to (30, 20), so the gap is what x + 3 y grows from 90 to 109 over sqrt 10. The boxes cross by 20
         // x 7.
-        LayoutVerdict verdict = Verify(80, 90, new PlacedPanel { Part = 0, XMm = 0, YMm = 20, AngleDeg = 0 }, new PlacedPanel { Part = 0, XMm = 40, YMm = 33, AngleDeg = 180 });
+        LayoutVerdict verdict = Verify(
+            80, 90, new PlacedPanel { Part = 0, XMm = 0, YMm = 20, AngleDeg = 0 },
+            new PlacedPanel { Part = 0, XMm = 40, YMm = 33, AngleDeg = 180 });
         Assert.Equal(19 / Math.Sqrt(10), verdict.LeastGapMm, 1e-9);
         Assert.Empty(verdict.Violations);
 
         // A quarter turn is no mirror: corners (40, 22), (40, 52) and (30, 22), the last of them the nearest.
         Assert.Equal(
-            (30 + (3 * 22) - 90) / Math.Sqrt(10), Verify(80, 90, new PlacedPanel { Part = 0, XMm = 0, YMm = 20, AngleDeg = 0 }, new PlacedPanel { Part = 0, XMm = 40, YMm = 22, AngleDeg = 90 }).LeastGapMm,
+            (30 + (3 * 22) - 90) / Math.Sqrt(10),
+            Verify(
+                80, 90, new PlacedPanel { Part = 0, XMm = 0, YMm = 20, AngleDeg = 0 },
+                new PlacedPanel { Part = 0, XMm = 40, YMm = 22, AngleDeg = 90 }).LeastGapMm,
             1e-9);
     }
 
@@ -119,7 +140,9 @@ public sealed class LayoutCheckPlaceTests
         // Where nothing meets but all of one part lies in the other: the specks of 2 are 8 from the edges of the square of 20.
         Outline large = Outline.From([new(-10, -10), new(10, -10), new(10, 10), new(-10, 10)]);
         Outline speck = Outline.From([new(-1, -1), new(1, -1), new(1, 1), new(-1, 1)]);
-        RollLayout layout = Of(large, 50, 40, 4, new PlacedPanel { Part = first, XMm = 0, YMm = 25, AngleDeg = 0 }, new PlacedPanel { Part = second, XMm = 0.5, YMm = 25, AngleDeg = 0 });
+        RollLayout layout = Of(
+            large, 50, 40, 4, new PlacedPanel { Part = first, XMm = 0, YMm = 25, AngleDeg = 0 },
+            new PlacedPanel { Part = second, XMm = 0.5, YMm = 25, AngleDeg = 0 });
         LayoutVerdict verdict = LayoutCheck.Verify(layout with { Parts = [.. layout.Parts, layout.Parts[0] with { Outline = speck }] });
         Assert.Equal((0, 1), (verdict.LeastGapMm, verdict.Violations.Count));
     }
@@ -132,12 +155,21 @@ public sealed class LayoutCheckPlaceTests
         // The lower band's panels reach from 15 to 35, the upper one's from y - 10 up: 4 apart at 49.
         Outline square = Outline.From([new(-5, -5), new(5, -5), new(5, 5), new(-5, 5)]);
         RollLayout roll =
-            Of(square, 120, 60, 4, new PlacedPanel { Part = 0, XMm = 0, YMm = 20, AngleDeg = 0 }, new PlacedPanel { Part = 0, XMm = 20, YMm = 30, AngleDeg = 0 }, new PlacedPanel { Part = 0, XMm = 40, YMm = 20, AngleDeg = 0 });
+            Of(
+                square, 120, 60, 4, new PlacedPanel { Part = 0, XMm = 0, YMm = 20, AngleDeg = 0 },
+                new PlacedPanel { Part = 0, XMm = 20, YMm = 30, AngleDeg = 0 },
+                new PlacedPanel { Part = 0, XMm = 40, YMm = 20, AngleDeg = 0 });
         LayoutBand upper = new()
         {
             YFromMm = 35,
             YToMm = 105,
-            Repeat = new LayoutRepeat(70, [new PlacedPanel { Part = 0, XMm = 0, YMm = y + 20, AngleDeg = 0 }, new PlacedPanel { Part = 0, XMm = 20, YMm = y - 5, AngleDeg = 0 }, new PlacedPanel { Part = 0, XMm = 40, YMm = y + 5, AngleDeg = 0 }]),
+            Repeat = new LayoutRepeat(
+                70,
+                [
+                    new PlacedPanel { Part = 0, XMm = 0, YMm = y + 20, AngleDeg = 0 },
+                    new PlacedPanel { Part = 0, XMm = 20, YMm = y - 5, AngleDeg = 0 },
+                    new PlacedPanel { Part = 0, XMm = 40, YMm = y + 5, AngleDeg = 0 },
+                ]),
         };
         RollLayout two = roll with { Rules = roll.Rules with { Bands = 2 } };
         foreach (LayoutBand[] bands in new[] { new[] { roll.Bands[0], upper }, [upper, roll.Bands[0]] })
@@ -151,7 +183,9 @@ public sealed class LayoutCheckPlaceTests
     [Fact]
     public void A_second_part_is_held_to_its_own_warp_angle()
     {
-        RollLayout layout = Of(Wedge, 120, 60, 4, new PlacedPanel { Part = 0, XMm = 0, YMm = 20, AngleDeg = 0 }, new PlacedPanel { Part = 1, XMm = 0, YMm = 60, AngleDeg = 50 });
+        RollLayout layout = Of(
+            Wedge, 120, 60, 4, new PlacedPanel { Part = 0, XMm = 0, YMm = 20, AngleDeg = 0 },
+            new PlacedPanel { Part = 1, XMm = 0, YMm = 60, AngleDeg = 50 });
         layout = layout with { Rules = layout.Rules with { WarpAngleDeg = 0 } };
         Assert.Empty(LayoutCheck.Verify(layout with { Parts = [.. layout.Parts, layout.Parts[0] with { WarpAngleDeg = 50 }] }).Violations);
         Assert.Empty(LayoutCheck.Verify(layout with { Parts = [.. layout.Parts, layout.Parts[0]] }).Violations);
@@ -169,7 +203,9 @@ public sealed class LayoutCheckPlaceTests
     [InlineData(RowRule.Alternate, 10, 169, false)]
     public void Rows_are_told_apart_by_their_angles_but_for_half_turns(RowRule rule, double first, double second, bool kept)
     {
-        RollLayout layout = Of(Wedge, 150, 90, 4, new PlacedPanel { Part = 0, XMm = 0, YMm = 40, AngleDeg = first }, new PlacedPanel { Part = 0, XMm = 0, YMm = 100, AngleDeg = second });
+        RollLayout layout = Of(
+            Wedge, 150, 90, 4, new PlacedPanel { Part = 0, XMm = 0, YMm = 40, AngleDeg = first },
+            new PlacedPanel { Part = 0, XMm = 0, YMm = 100, AngleDeg = second });
         IReadOnlyList<string> violations = LayoutCheck.Verify(layout with { Rules = layout.Rules with { Rows = rule } }).Violations;
         Assert.Equal(
             kept
@@ -190,7 +226,9 @@ public sealed class LayoutCheckPlaceTests
     [InlineData(-100, 80, false)]
     public void One_way_spans_less_than_a_half_turn(double first, double second, bool kept)
     {
-        RollLayout layout = Of(Wedge, 180, 90, 4, new PlacedPanel { Part = 0, XMm = 0, YMm = 60, AngleDeg = first }, new PlacedPanel { Part = 0, XMm = 0, YMm = 120, AngleDeg = second });
+        RollLayout layout = Of(
+            Wedge, 180, 90, 4, new PlacedPanel { Part = 0, XMm = 0, YMm = 60, AngleDeg = first },
+            new PlacedPanel { Part = 0, XMm = 0, YMm = 120, AngleDeg = second });
         Assert.Equal(kept ? 0 : 1, LayoutCheck.Verify(layout with { Rules = layout.Rules with { OneWay = true } }).Violations.Count);
     }
 
@@ -230,7 +268,9 @@ public sealed class LayoutCheckPlaceTests
     [Fact]
     public void Twenty_violations_are_told_at_most()
     {
-        RollLayout layout = Of(Wedge, 80, 400, 4, [.. Enumerable.Range(0, 25).Select(i => new PlacedPanel { Part = 0, XMm = 16 * i, YMm = 14, AngleDeg = 0 })]);
+        RollLayout layout = Of(
+            Wedge, 80, 400, 4,
+            [.. Enumerable.Range(0, 25).Select(i => new PlacedPanel { Part = 0, XMm = 16 * i, YMm = 14, AngleDeg = 0 })]);
         Assert.Equal(20, LayoutCheck.Verify(layout).Violations.Count);
     }
 

@@ -1,3 +1,4 @@
+using FeltNest.Layout.Limits;
 using FeltNest.Geometry;
 using FeltNest.Layout;
 using FeltNest.Layout.Check;
@@ -31,14 +32,18 @@ public sealed class LayoutCheckTests
     {
         RollLayout layout =
             Lay(30, 0) with { Parts = [Part(Square), Part(Outline.From([new(-1, -1), new(1, -1), new(1, 1), new(-1, 1)]))] };
-        layout = With(layout, new PlacedPanel { Part = 0, XMm = 0, YMm = 20, AngleDeg = 0 }, new PlacedPanel { Part = 1, XMm = 0, YMm = 20, AngleDeg = 0 });
+        layout = With(
+            layout, new PlacedPanel { Part = 0, XMm = 0, YMm = 20, AngleDeg = 0 },
+            new PlacedPanel { Part = 1, XMm = 0, YMm = 20, AngleDeg = 0 });
         Assert.NotEmpty(Verify(layout).Violations);
     }
 
     [Fact]
     public void Panels_written_far_along_the_roll_meet_their_neighbours_all_the_same()
     {
-        RollLayout layout = With(Lay(50, 4), new PlacedPanel { Part = 0, XMm = 0, YMm = 20, AngleDeg = 0 }, new PlacedPanel { Part = 0, XMm = 1000 + 22, YMm = 20, AngleDeg = 0 });
+        RollLayout layout = With(
+            Lay(50, 4), new PlacedPanel { Part = 0, XMm = 0, YMm = 20, AngleDeg = 0 },
+            new PlacedPanel { Part = 0, XMm = 1000 + 22, YMm = 20, AngleDeg = 0 });
         Assert.NotEmpty(Verify(layout).Violations);
     }
 
@@ -60,14 +65,23 @@ public sealed class LayoutCheckTests
     public void A_half_turn_in_a_one_way_lay_is_caught()
     {
         LayoutRules rules = new(null, 0, RowRule.Any, true);
-        Assert.Empty(Verify(With(Lay(60, 4, rules), new PlacedPanel { Part = 0, XMm = 0, YMm = 20, AngleDeg = 0 }, new PlacedPanel { Part = 0, XMm = 30, YMm = 20, AngleDeg = 90 })).Violations);
+        Assert.Empty(
+            Verify(
+                With(
+                    Lay(60, 4, rules), new PlacedPanel { Part = 0, XMm = 0, YMm = 20, AngleDeg = 0 },
+                    new PlacedPanel { Part = 0, XMm = 30, YMm = 20, AngleDeg = 90 })).Violations);
         Assert.Equal(
             "one way: panels do not lie within 90 degrees of one direction",
-            Assert.Single(Verify(With(Lay(60, 4, rules), new PlacedPanel { Part = 0, XMm = 0, YMm = 20, AngleDeg = 350 }, new PlacedPanel { Part = 0, XMm = 30, YMm = 20, AngleDeg = 170 })).Violations));
+            Assert.Single(
+                Verify(
+                    With(
+                        Lay(60, 4, rules), new PlacedPanel { Part = 0, XMm = 0, YMm = 20, AngleDeg = 350 },
+                        new PlacedPanel { Part = 0, XMm = 30, YMm = 20, AngleDeg = 170 })).Violations));
         Assert.Single(
             Verify(
                 With(
-                    Lay(90, 4, rules, 10), new PlacedPanel { Part = 0, XMm = 0, YMm = 25, AngleDeg = 100 }, new PlacedPanel { Part = 0, XMm = 30, YMm = 25, AngleDeg = 0 },
+                    Lay(90, 4, rules, 10), new PlacedPanel { Part = 0, XMm = 0, YMm = 25, AngleDeg = 100 },
+                    new PlacedPanel { Part = 0, XMm = 30, YMm = 25, AngleDeg = 0 },
                     new PlacedPanel { Part = 0, XMm = 60, YMm = 25, AngleDeg = -100 })).Violations);
         Assert.Empty(
             Verify(
@@ -79,7 +93,11 @@ public sealed class LayoutCheckTests
     [Fact]
     public void Rows_that_break_their_rule_are_caught()
     {
-        PlacedPanel[] mixed = [new PlacedPanel { Part = 0, XMm = 0, YMm = 20, AngleDeg = 10 }, new PlacedPanel { Part = 0, XMm = 40, YMm = 20, AngleDeg = -10 }];
+        PlacedPanel[] mixed =
+        [
+            new PlacedPanel { Part = 0, XMm = 0, YMm = 20, AngleDeg = 10 },
+            new PlacedPanel { Part = 0, XMm = 40, YMm = 20, AngleDeg = -10 },
+        ];
         Assert.NotEmpty(Verify(With(Lay(80, 4, new LayoutRules(null, 0, RowRule.Same, false), 10), mixed)).Violations);
         Assert.Empty(Verify(With(Lay(80, 4, new LayoutRules(null, 0, RowRule.Alternate, false), 10), mixed)).Violations);
         mixed[1] = mixed[1] with { AngleDeg = 20 };
@@ -131,8 +149,26 @@ public sealed class LayoutCheckTests
         LayoutRepeat near = new(25, [new PlacedPanel { Part = 0, XMm = 0, YMm = 38, AngleDeg = 0 }]);
         RollLayout roll = Lay(24, 4);
         roll = roll with { RollWidthMm = 60, Rules = roll.Rules with { Bands = 2 } };
-        Assert.Empty(Verify(roll with { Bands = [new LayoutBand { YFromMm = 5, YToMm = 27, Repeat = low }, new LayoutBand { YFromMm = 27, YToMm = 55, Repeat = high }] }).Violations);
-        Assert.NotEmpty(Verify(roll with { Bands = [new LayoutBand { YFromMm = 5, YToMm = 27, Repeat = low }, new LayoutBand { YFromMm = 27, YToMm = 55, Repeat = near }] }).Violations);
+        Assert.Empty(
+            Verify(
+                roll with
+                {
+                    Bands =
+                    [
+                        new LayoutBand { YFromMm = 5, YToMm = 27, Repeat = low },
+                        new LayoutBand { YFromMm = 27, YToMm = 55, Repeat = high },
+                    ],
+                }).Violations);
+        Assert.NotEmpty(
+            Verify(
+                roll with
+                {
+                    Bands =
+                    [
+                        new LayoutBand { YFromMm = 5, YToMm = 27, Repeat = low },
+                        new LayoutBand { YFromMm = 27, YToMm = 55, Repeat = near },
+                    ],
+                }).Violations);
     }
 
     private static LayoutVerdict Verify(RollLayout layout) => LayoutCheck.Verify(layout);

@@ -21,7 +21,12 @@ public sealed class ShopCheckTests
         {
             YFromMm = 5,
             YToMm = 45,
-            Repeat = new LayoutRepeat(40, [new() { Part = 0, XMm = 0, YMm = 15, AngleDeg = 0 }, new() { Part = 0, XMm = 20, YMm = 15, AngleDeg = 0 }, new() { Part = 0, XMm = 0, YMm = 35, AngleDeg = 0 }, new() { Part = 0, XMm = 20, YMm = 35, AngleDeg = 0 }]),
+            Repeat = new LayoutRepeat(
+                40,
+                [
+                    new() { Part = 0, XMm = 0, YMm = 15, AngleDeg = 0 }, new() { Part = 0, XMm = 20, YMm = 15, AngleDeg = 0 },
+                    new() { Part = 0, XMm = 0, YMm = 35, AngleDeg = 0 }, new() { Part = 0, XMm = 20, YMm = 35, AngleDeg = 0 },
+                ]),
         }],
         Search = new SearchRecord
         {
@@ -37,7 +42,8 @@ public sealed class ShopCheckTests
     };
 
     [Fact]
-    public void A_sound_lay_with_its_die_passes() => Assert.Empty(Violations(Struck(2, 2, 0, 20), new DieLimit { MostPanels = 2, BedLengthMm = 30, BedWidthMm = 10 }));
+    public void A_sound_lay_with_its_die_passes() =>
+        Assert.Empty(Violations(Struck(2, 2, 0, 20), new DieLimit { MostPanels = 2, BedLengthMm = 30, BedWidthMm = 10 }));
 
     [Fact]
     public void A_panel_in_a_forbidden_stripe_is_named()
@@ -82,11 +88,14 @@ public sealed class ShopCheckTests
     [InlineData(4, 1, 0, 0, "holds 4 panels")]
     public void A_die_that_does_not_cut_the_repeat_is_named(int panels, int across, double x, double y, string words) =>
         Assert.Contains(
-            Violations(Struck(panels, across, x, y), new DieLimit { MostPanels = 2, BedLengthMm = null, BedWidthMm = null }), v => v.Contains(words, StringComparison.Ordinal));
+            Violations(Struck(panels, across, x, y), new DieLimit { MostPanels = 2, BedLengthMm = null, BedWidthMm = null }),
+            v => v.Contains(words, StringComparison.Ordinal));
 
     [Fact]
     public void A_die_larger_than_its_bed_is_named() =>
-        Assert.Contains(Violations(Struck(2, 2, 0, 20), new DieLimit { MostPanels = 2, BedLengthMm = 29, BedWidthMm = 10 }), v => v.Contains("the bed has", StringComparison.Ordinal));
+        Assert.Contains(
+            Violations(Struck(2, 2, 0, 20), new DieLimit { MostPanels = 2, BedLengthMm = 29, BedWidthMm = 10 }),
+            v => v.Contains("the bed has", StringComparison.Ordinal));
 
     // The rows of squares reach from 10 to 20 and from 30 to 40.
     [Theory]
@@ -114,12 +123,18 @@ public sealed class ShopCheckTests
     {
         // A wedge with corners (0, 0), (20, 0), (0, 10) at 30 degrees: its corners stand 0, 20 sin 30 = 10 and 10 cos 30 = 8.66 above its
         // origin at 15.
-        RollLayout layout = Lone(new PlacedPanel { Part = 0, XMm = 0, YMm = 15, AngleDeg = 30 }, new DieLimit { MostPanels = null, BedLengthMm = null, BedWidthMm = null });
+        RollLayout layout = Lone(
+            new PlacedPanel { Part = 0, XMm = 0, YMm = 15, AngleDeg = 30 },
+            new DieLimit { MostPanels = null, BedLengthMm = null, BedWidthMm = null });
         Assert.Equal(lines, Stripes(layout, above, 40));
         Assert.Equal(lines, Stripes(layout, 0, below));
 
         static int Stripes(RollLayout layout, double from, double to) =>
-            LayoutCheck.Verify(layout with { Rules = layout.Rules with { Forbidden = [new ForbiddenStrip { YFromMm = from, YToMm = to }] } }).Violations.Count;
+            LayoutCheck.Verify(
+                layout with
+                {
+                    Rules = layout.Rules with { Forbidden = [new ForbiddenStrip { YFromMm = from, YToMm = to }] },
+                }).Violations.Count;
     }
 
     [Theory]
@@ -134,15 +149,31 @@ public sealed class ShopCheckTests
     {
         // The same wedge reaches from -10 sin 30 = -5 to 20 cos 30 = 17.3205 along: 22.3205 by 10.
         Assert.Equal(
-            lines, LayoutCheck.Verify(Lone(new PlacedPanel { Part = 0, XMm = 0, YMm = 15, AngleDeg = 30 }, new DieLimit { MostPanels = null, BedLengthMm = length + 0.0005, BedWidthMm = width })).Violations.Count);
+            lines,
+            LayoutCheck.Verify(
+                Lone(
+                    new PlacedPanel { Part = 0, XMm = 0, YMm = 15, AngleDeg = 30 },
+                    new DieLimit { MostPanels = null, BedLengthMm = length + 0.0005, BedWidthMm = width })).Violations.Count);
 
         // Half-turned it reaches as far; a quarter turn on, its length is its width.
         Assert.Equal(
-            lines, LayoutCheck.Verify(Lone(new PlacedPanel { Part = 0, XMm = 0, YMm = 30, AngleDeg = 210 }, new DieLimit { MostPanels = null, BedLengthMm = length + 0.0005, BedWidthMm = width })).Violations.Count);
+            lines,
+            LayoutCheck.Verify(
+                Lone(
+                    new PlacedPanel { Part = 0, XMm = 0, YMm = 30, AngleDeg = 210 },
+                    new DieLimit { MostPanels = null, BedLengthMm = length + 0.0005, BedWidthMm = width })).Violations.Count);
         Assert.Equal(
-            lines, LayoutCheck.Verify(Lone(new PlacedPanel { Part = 0, XMm = 0, YMm = 15, AngleDeg = 120 }, new DieLimit { MostPanels = null, BedLengthMm = width, BedWidthMm = length + 0.0005 })).Violations.Count);
+            lines,
+            LayoutCheck.Verify(
+                Lone(
+                    new PlacedPanel { Part = 0, XMm = 0, YMm = 15, AngleDeg = 120 },
+                    new DieLimit { MostPanels = null, BedLengthMm = width, BedWidthMm = length + 0.0005 })).Violations.Count);
         Assert.Equal(
-            lines, LayoutCheck.Verify(Lone(new PlacedPanel { Part = 0, XMm = 0, YMm = 40, AngleDeg = 300 }, new DieLimit { MostPanels = null, BedLengthMm = width, BedWidthMm = length + 0.0005 })).Violations.Count);
+            lines,
+            LayoutCheck.Verify(
+                Lone(
+                    new PlacedPanel { Part = 0, XMm = 0, YMm = 40, AngleDeg = 300 },
+                    new DieLimit { MostPanels = null, BedLengthMm = width, BedWidthMm = length + 0.0005 })).Violations.Count);
     }
 
     [Theory]
@@ -156,24 +187,35 @@ public sealed class ShopCheckTests
     public void A_strike_cuts_its_panels_wherever_the_repeat_begins(double x, double y, double angle, int lines)
     {
         // Rows at 15 and 35, the upper one 13 further along; the die is the lower row.
-        LayoutRepeat repeat = new(40, [new() { Part = 0, XMm = 3, YMm = 15, AngleDeg = 0 }, new() { Part = 0, XMm = 23, YMm = 15, AngleDeg = 0 }, new() { Part = 0, XMm = 16, YMm = 35, AngleDeg = angle }, new() { Part = 0, XMm = 36, YMm = 35, AngleDeg = angle }])
+        LayoutRepeat repeat = new(
+            40,
+            [
+                new() { Part = 0, XMm = 3, YMm = 15, AngleDeg = 0 }, new() { Part = 0, XMm = 23, YMm = 15, AngleDeg = 0 },
+                new() { Part = 0, XMm = 16, YMm = 35, AngleDeg = angle }, new() { Part = 0, XMm = 36, YMm = 35, AngleDeg = angle },
+            ])
         {
             Strike = new StrikeBlock { Panels = 2, Places = [default, new Point2(x, y)], LengthMm = 30, WidthMm = 10 },
         };
         Assert.Equal(
             lines,
-            Violations(Squares with { Bands = [Squares.Bands[0] with { Repeat = repeat }] }, new DieLimit { MostPanels = 2, BedLengthMm = 30, BedWidthMm = 10 })
+            Violations(
+                Squares with { Bands = [Squares.Bands[0] with { Repeat = repeat }] },
+                new DieLimit { MostPanels = 2, BedLengthMm = 30, BedWidthMm = 10 })
                 .Count(line => line.Contains("is not cut by strike 1", StringComparison.Ordinal)));
     }
 
     [Fact]
     public void A_strike_cuts_panels_at_the_angle_of_its_die()
     {
-        LayoutRepeat repeat = new(40, [new() { Part = 0, XMm = 3, YMm = 15, AngleDeg = 90 }, new() { Part = 0, XMm = 16, YMm = 35, AngleDeg = 450 }])
+        LayoutRepeat repeat = new(
+            40, [new() { Part = 0, XMm = 3, YMm = 15, AngleDeg = 90 }, new() { Part = 0, XMm = 16, YMm = 35, AngleDeg = 450 }])
         {
             Strike = new StrikeBlock { Panels = 1, Places = [default, new Point2(13, 20)], LengthMm = 10, WidthMm = 10 },
         };
-        Assert.Empty(Violations(Squares with { Bands = [Squares.Bands[0] with { Repeat = repeat }] }, new DieLimit { MostPanels = 1, BedLengthMm = 10, BedWidthMm = 10 }));
+        Assert.Empty(
+            Violations(
+                Squares with { Bands = [Squares.Bands[0] with { Repeat = repeat }] },
+                new DieLimit { MostPanels = 1, BedLengthMm = 10, BedWidthMm = 10 }));
     }
 
     [Fact]
@@ -200,10 +242,17 @@ public sealed class ShopCheckTests
     public void A_die_may_lie_over_the_end_of_the_repeat(double bed, int lines)
     {
         // Squares at 2 and 38 of 40 are 4 apart over the end: 14 in all, though 46 as written.
-        LayoutRepeat repeat = new(40, [new() { Part = 0, XMm = 2, YMm = 15, AngleDeg = 0 }, new() { Part = 0, XMm = 38, YMm = 35, AngleDeg = 0 }]);
+        LayoutRepeat repeat = new(
+            40, [new() { Part = 0, XMm = 2, YMm = 15, AngleDeg = 0 }, new() { Part = 0, XMm = 38, YMm = 35, AngleDeg = 0 }]);
         Assert.Equal(
-            lines, Violations(Squares with { Bands = [Squares.Bands[0] with { Repeat = repeat }] }, new DieLimit { MostPanels = 2, BedLengthMm = bed, BedWidthMm = 30 }).Count);
-        Assert.Single(Violations(Squares with { Bands = [Squares.Bands[0] with { Repeat = repeat }] }, new DieLimit { MostPanels = 2, BedLengthMm = 14, BedWidthMm = 29.999 }));
+            lines,
+            Violations(
+                Squares with { Bands = [Squares.Bands[0] with { Repeat = repeat }] },
+                new DieLimit { MostPanels = 2, BedLengthMm = bed, BedWidthMm = 30 }).Count);
+        Assert.Single(
+            Violations(
+                Squares with { Bands = [Squares.Bands[0] with { Repeat = repeat }] },
+                new DieLimit { MostPanels = 2, BedLengthMm = 14, BedWidthMm = 29.999 }));
     }
 
     private static RollLayout Lone(PlacedPanel panel, DieLimit die) => Squares with

@@ -17,13 +17,17 @@ public sealed class FreeClothTests
 
     [Fact]
     public void A_stripe_within_another_and_one_beside_it_change_nothing() =>
-        Assert.Equal([(5, 20), (50, 90)], Runs(new() { YFromMm = 20, YToMm = 40 }, new() { YFromMm = 25, YToMm = 30 }, new() { YFromMm = 40, YToMm = 50 }));
+        Assert.Equal(
+            [(5, 20), (50, 90)],
+            Runs(new() { YFromMm = 20, YToMm = 40 }, new() { YFromMm = 25, YToMm = 30 }, new() { YFromMm = 40, YToMm = 50 }));
 
     [Fact]
-    public void A_stripe_narrower_than_the_gap_takes_the_gap() => Assert.Equal([(5, 38.5), (42.5, 90)], Runs(new ForbiddenStrip { YFromMm = 40, YToMm = 41 }));
+    public void A_stripe_narrower_than_the_gap_takes_the_gap() =>
+        Assert.Equal([(5, 38.5), (42.5, 90)], Runs(new ForbiddenStrip { YFromMm = 40, YToMm = 41 }));
 
     [Fact]
-    public void A_stripe_as_wide_as_the_gap_takes_itself() => Assert.Equal([(5, 40), (44, 90)], Runs(new ForbiddenStrip { YFromMm = 40, YToMm = 44 }));
+    public void A_stripe_as_wide_as_the_gap_takes_itself() =>
+        Assert.Equal([(5, 40), (44, 90)], Runs(new ForbiddenStrip { YFromMm = 40, YToMm = 44 }));
 
     [Theory]
     [InlineData(0, 5, 5, 90)]
@@ -38,22 +42,28 @@ public sealed class FreeClothTests
         Assert.Equal([(low, high)], Runs(new ForbiddenStrip { YFromMm = from, YToMm = to }));
 
     [Fact]
-    public void Two_stripes_in_the_upper_trim_leave_the_cloth_as_it_is() => Assert.Equal([(5, 90)], Runs(new() { YFromMm = 91, YToMm = 95 }, new() { YFromMm = 96, YToMm = 100 }));
+    public void Two_stripes_in_the_upper_trim_leave_the_cloth_as_it_is() =>
+        Assert.Equal([(5, 90)], Runs(new() { YFromMm = 91, YToMm = 95 }, new() { YFromMm = 96, YToMm = 100 }));
 
     [Fact]
-    public void Stripes_over_all_of_the_cloth_leave_no_run() => Assert.Empty(Runs(new() { YFromMm = 0, YToMm = 50 }, new() { YFromMm = 50, YToMm = 95 }));
+    public void Stripes_over_all_of_the_cloth_leave_no_run() =>
+        Assert.Empty(Runs(new() { YFromMm = 0, YToMm = 50 }, new() { YFromMm = 50, YToMm = 95 }));
 
     [Fact]
     public void A_run_is_a_roll_of_the_same_width_with_wider_trims()
     {
-        LayoutRequest run = FreeCloth.Run(Request with { Rules = Request.Rules with { Forbidden = [new() { YFromMm = 20, YToMm = 30 }] } }, 30, 88);
-        Assert.Equal((100, new EdgeTrims { LowerMm = 30, UpperMm = 12 }, (30, 88), 58), (run.RollWidthMm, run.Trims, run.Usable, run.UsableWidthMm));
+        LayoutRequest run =
+            FreeCloth.Run(Request with { Rules = Request.Rules with { Forbidden = [new() { YFromMm = 20, YToMm = 30 }] } }, 30, 88);
+        Assert.Equal(
+            (100, new EdgeTrims { LowerMm = 30, UpperMm = 12 }, (30, 88), 58), (run.RollWidthMm, run.Trims, run.Usable, run.UsableWidthMm));
         Assert.Empty(run.Rules.Forbidden);
     }
 
     [Fact]
     public void Trims_are_equal_or_not() =>
-        Assert.Equal((true, false, 15.0), (((EdgeTrims)7).AreEqual, new EdgeTrims { LowerMm = 5, UpperMm = 10 }.AreEqual, Request.Trims.TotalMm));
+        Assert.Equal(
+            (true, false, 15.0),
+            ((EdgeTrims.Both(7)).AreEqual, new EdgeTrims { LowerMm = 5, UpperMm = 10 }.AreEqual, Request.Trims.TotalMm));
 
     private static IReadOnlyList<(double Low, double High)> Runs(params ForbiddenStrip[] stripes) =>
         FreeCloth.Of(Request with { Rules = Request.Rules with { Forbidden = stripes } });

@@ -53,7 +53,8 @@ public sealed class LayoutLimitRangeTests
     [Fact]
     public void Trims_that_leave_nothing_are_refused()
     {
-        InputException error = Assert.Throws<InputException>(() => LayoutLimits.Require(Request with { Trims = new EdgeTrims { LowerMm = 40, UpperMm = 60 } }));
+        InputException error = Assert.Throws<InputException>(() =>
+            LayoutLimits.Require(Request with { Trims = new EdgeTrims { LowerMm = 40, UpperMm = 60 } }));
         Assert.Equal((AskedFor.EdgeTrims, "edge trims of 40 and 60 mm leave nothing of a 100 mm roll"), (error.Asked, error.Problem));
         LayoutLimits.Require(Request with { Trims = new EdgeTrims { LowerMm = 40, UpperMm = 50 } });
     }
@@ -100,7 +101,12 @@ public sealed class LayoutLimitRangeTests
     {
         // Upright the bar is 30 high; with trims of 5 and 7 it needs 42, rounded up to a hundredth where it is 30.003.
         LayoutRequest upright =
-            Request with { RollWidthMm = 42, Trims = new EdgeTrims { LowerMm = 5, UpperMm = 7 }, Rules = Request.Rules with { WarpAngleDeg = 90 } };
+            Request with
+            {
+                RollWidthMm = 42,
+                Trims = new EdgeTrims { LowerMm = 5, UpperMm = 7 },
+                Rules = Request.Rules with { WarpAngleDeg = 90 },
+            };
         LayoutLimits.Require(upright);
         LayoutRequest higher = upright with { Part = Shapes.Part(Shapes.Of(1, 0, 0, 30.003, 0, 30.003, 10, 0, 10)) };
         Assert.EndsWith(
@@ -150,7 +156,14 @@ public sealed class LayoutLimitRangeTests
     {
         // At 45 degrees the bar is (30 + 10)/sqrt 2 = 28.284 both ways.
         LayoutRequest request =
-            Request with { Rules = Request.Rules with { WarpAngleDeg = warp, Die = new DieLimit { MostPanels = null, BedLengthMm = length, BedWidthMm = width } } };
+            Request with
+            {
+                Rules = Request.Rules with
+                {
+                    WarpAngleDeg = warp,
+                    Die = new DieLimit { MostPanels = null, BedLengthMm = length, BedWidthMm = width },
+                },
+            };
         Exception? error = Record.Exception(() => LayoutLimits.Require(request));
         Assert.Equal(allowed, error is null);
         Assert.True(allowed || error is NoAnswerException);
@@ -160,7 +173,11 @@ public sealed class LayoutLimitRangeTests
     public void The_nearest_tilt_for_a_bed_is_told() => Assert.EndsWith(
         "the nearest needs 28.284 mm along and 28.284 mm across",
         Assert.Throws<NoAnswerException>(() =>
-            LayoutLimits.Require(Request with { Rules = Request.Rules with { Die = new DieLimit { MostPanels = null, BedLengthMm = 28, BedWidthMm = 28 } } })).Message,
+            LayoutLimits.Require(
+                Request with
+                {
+                    Rules = Request.Rules with { Die = new DieLimit { MostPanels = null, BedLengthMm = 28, BedWidthMm = 28 } },
+                })).Message,
             StringComparison.Ordinal);
 
     // Tilts +a and -a are both allowed where the range holds a tilt that is its own mirror: along or across the roll.

@@ -112,7 +112,9 @@ public sealed class ShopRuleTests
     public void A_bed_that_holds_no_panel_and_a_gap_that_swallows_it_are_refused()
     {
         Assert.Contains(
-            "die bed", Assert.Throws<NoAnswerException>(() => Shapes.Lay(With(new DieLimit { MostPanels = null, BedLengthMm = 60, BedWidthMm = 60 }))).Message,
+            "die bed",
+            Assert.Throws<NoAnswerException>(() =>
+                Shapes.Lay(With(new DieLimit { MostPanels = null, BedLengthMm = 60, BedWidthMm = 60 }))).Message,
             StringComparison.Ordinal);
         Assert.Equal(AskedFor.Gap, Assert.Throws<InputException>(() => Shapes.Lay(Request with { GapMm = 60 })).Asked);
     }

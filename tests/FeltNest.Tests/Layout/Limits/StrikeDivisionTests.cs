@@ -10,11 +10,18 @@ public sealed class StrikeDivisionTests
 {
     private static readonly LayoutPart Square = Shapes.Part(Shapes.Of(1, 0, 0, 10, 0, 10, 10, 0, 10));
     private static readonly LayoutPart Bar = Shapes.Part(Shapes.Of(1, 0, 0, 20, 0, 20, 10, 0, 10));
-    private static readonly PlacedPanel[] TwoRows = [new() { Part = 0, XMm = 0, YMm = 15, AngleDeg = 0 }, new() { Part = 0, XMm = 20, YMm = 35, AngleDeg = 0 }];
+    private static readonly PlacedPanel[] TwoRows =
+    [
+        new() { Part = 0, XMm = 0, YMm = 15, AngleDeg = 0 }, new() { Part = 0, XMm = 20, YMm = 35, AngleDeg = 0 },
+    ];
 
     // Of each two rows the upper panel stands at another angle, so no single panel is a die; the upper pair's second panel is written a
     // repeat back.
-    private static readonly PlacedPanel[] Pairs = [new() { Part = 0, XMm = 0, YMm = 15, AngleDeg = 0 }, new() { Part = 0, XMm = 12, YMm = 35, AngleDeg = 30 }, new() { Part = 0, XMm = 30, YMm = 55, AngleDeg = 360 }, new() { Part = 0, XMm = 2, YMm = 75, AngleDeg = 30 }];
+    private static readonly PlacedPanel[] Pairs =
+    [
+        new() { Part = 0, XMm = 0, YMm = 15, AngleDeg = 0 }, new() { Part = 0, XMm = 12, YMm = 35, AngleDeg = 30 },
+        new() { Part = 0, XMm = 30, YMm = 55, AngleDeg = 360 }, new() { Part = 0, XMm = 2, YMm = 75, AngleDeg = 30 },
+    ];
 
     [Theory]
     [InlineData(0, 1)]
@@ -46,10 +53,20 @@ public sealed class StrikeDivisionTests
     public void A_die_is_as_short_as_the_copies_of_its_panels_allow()
     {
         // At x = 2 and 38 the panels stand 36 apart, and 4 apart over the end of the repeat.
-        Assert.Equal(14, Die([new() { Part = 0, XMm = 2, YMm = 15, AngleDeg = 0 }, new() { Part = 0, XMm = 38, YMm = 35, AngleDeg = 0 }], 1, new DieLimit { MostPanels = null, BedLengthMm = null, BedWidthMm = null })!.LengthMm, 1e-9);
+        Assert.Equal(
+            14,
+            Die(
+                [new() { Part = 0, XMm = 2, YMm = 15, AngleDeg = 0 }, new() { Part = 0, XMm = 38, YMm = 35, AngleDeg = 0 }], 1,
+                new DieLimit { MostPanels = null, BedLengthMm = null, BedWidthMm = null })!.LengthMm, 1e-9);
 
         // At 0, 10 and 25 the widest opening is the one of 15 on either side of 25; 40 - 15 + 10 is left.
-        Assert.Equal(35, Die([new() { Part = 0, XMm = 0, YMm = 15, AngleDeg = 0 }, new() { Part = 0, XMm = 10, YMm = 35, AngleDeg = 0 }, new() { Part = 0, XMm = 25, YMm = 55, AngleDeg = 0 }], 1, new DieLimit { MostPanels = 3, BedLengthMm = null, BedWidthMm = null })!.LengthMm, 1e-9);
+        Assert.Equal(
+            35,
+            Die(
+                [
+                    new() { Part = 0, XMm = 0, YMm = 15, AngleDeg = 0 }, new() { Part = 0, XMm = 10, YMm = 35, AngleDeg = 0 },
+                    new() { Part = 0, XMm = 25, YMm = 55, AngleDeg = 0 },
+                ], 1, new DieLimit { MostPanels = 3, BedLengthMm = null, BedWidthMm = null })!.LengthMm, 1e-9);
     }
 
     [Theory]
@@ -62,7 +79,9 @@ public sealed class StrikeDivisionTests
 
     [Fact]
     public void Groups_moved_alike_but_for_whole_repeats_are_one_die() =>
-        Assert.Equal([new Point2(0, 0), new Point2(30, 40)], Die(Pairs, 1, new DieLimit { MostPanels = 2, BedLengthMm = null, BedWidthMm = null })!.Places);
+        Assert.Equal(
+            [new Point2(0, 0), new Point2(30, 40)],
+            Die(Pairs, 1, new DieLimit { MostPanels = 2, BedLengthMm = null, BedWidthMm = null })!.Places);
 
     [Theory]
     [InlineData(0, 1e-3, 0, 0)]
@@ -73,7 +92,9 @@ public sealed class StrikeDivisionTests
     {
         PlacedPanel last = Pairs[3];
         Assert.Null(
-            Die([.. Pairs.SkipLast(1), new() { Part = part, XMm = last.XMm + x, YMm = last.YMm + y, AngleDeg = last.AngleDeg + angle }], 1, new DieLimit { MostPanels = 2, BedLengthMm = null, BedWidthMm = null }));
+            Die(
+                [.. Pairs.SkipLast(1), new() { Part = part, XMm = last.XMm + x, YMm = last.YMm + y, AngleDeg = last.AngleDeg + angle }], 1,
+                new DieLimit { MostPanels = 2, BedLengthMm = null, BedWidthMm = null }));
     }
 
     [Fact]
@@ -102,10 +123,14 @@ public sealed class StrikeDivisionTests
     {
         // A bar of 20 by 10 stands upright at 90 degrees; at 30 it is 20 cos 30 + 10 sin 30 long and 20 sin 30 + 10 cos 30 high.
         StrikeBlock up =
-            StrikeDivision.Divided(new LayoutRepeat(40, [new() { Part = 1, XMm = 0, YMm = 15, AngleDeg = 90 }]), 1, [Square, Bar], new DieLimit { MostPanels = 1, BedLengthMm = null, BedWidthMm = null })!.Strike!;
+            StrikeDivision.Divided(
+                new LayoutRepeat(40, [new() { Part = 1, XMm = 0, YMm = 15, AngleDeg = 90 }]), 1, [Square, Bar],
+                new DieLimit { MostPanels = 1, BedLengthMm = null, BedWidthMm = null })!.Strike!;
         Assert.Equal((10, 20), (Rounded(up.LengthMm), Rounded(up.WidthMm)));
         StrikeBlock askew =
-            StrikeDivision.Divided(new LayoutRepeat(40, [new() { Part = 1, XMm = 0, YMm = 15, AngleDeg = 30 }]), 1, [Square, Bar], new DieLimit { MostPanels = 1, BedLengthMm = null, BedWidthMm = null })!.Strike!;
+            StrikeDivision.Divided(
+                new LayoutRepeat(40, [new() { Part = 1, XMm = 0, YMm = 15, AngleDeg = 30 }]), 1, [Square, Bar],
+                new DieLimit { MostPanels = 1, BedLengthMm = null, BedWidthMm = null })!.Strike!;
         Assert.Equal((10 * Math.Sqrt(3)) + 5, askew.LengthMm, 1e-9);
         Assert.Equal(10 + (5 * Math.Sqrt(3)), askew.WidthMm, 1e-9);
     }

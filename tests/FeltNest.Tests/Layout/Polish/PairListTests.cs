@@ -23,7 +23,8 @@ public sealed class PairListTests
         PoseModel model = RowModels.Mixed(
             Request, 90, [(0.2, -1, 1), (0.3, -2, 2)],
             [
-                new MixedRow { Tilt = 0, Factor = 1, Turn = 0, At = new Point2(4, 20), Copies = 3 }, new MixedRow { Tilt = 1, Factor = -1, Turn = Math.PI, At = new Point2(206, 50), Copies = 1 },
+                new MixedRow { Tilt = 0, Factor = 1, Turn = 0, At = new Point2(4, 20), Copies = 3 },
+                new MixedRow { Tilt = 1, Factor = -1, Turn = Math.PI, At = new Point2(206, 50), Copies = 1 },
                 new MixedRow { Tilt = 0, Factor = 1, Turn = 0, At = new Point2(-300, 90), Copies = 2 },
             ]);
         AllWithin(model, reach);
@@ -33,14 +34,17 @@ public sealed class PairListTests
     [InlineData(30)]
     [InlineData(75)]
     public void No_copy_within_reach_in_the_plane_is_missing(double reach) =>
-        AllWithin(RowModels.PlanePaired(Request, new RowLattice { Tilt = 0.4, Rows = 2, Pitch = 34, Shift = -47, Step = 26 }, new Point2(20, 3)), reach);
+        AllWithin(
+            RowModels.PlanePaired(Request, new RowLattice { Tilt = 0.4, Rows = 2, Pitch = 34, Shift = -47, Step = 26 }, new Point2(20, 3)),
+            reach);
 
     [Fact]
     public void Rows_that_move_as_one_are_paired_once()
     {
         // Five rows a step of 15 and half a pitch of 34 apart, and reach for two of them: a panel with its own copy, the next row's two
         // nearest and the one above these.
-        PoseModel model = RowModels.Of(Request, new RowLattice { Tilt = 0, Rows = 5, Pitch = 34, Shift = 17, Step = 15 }, TiltRange.Of(Request.Rules));
+        PoseModel model =
+            RowModels.Of(Request, new RowLattice { Tilt = 0, Rows = 5, Pitch = 34, Shift = 17, Step = 15 }, TiltRange.Of(Request.Rules));
         List<PanelPair> pairs = PairList.Of(model, model.Parameters, 35);
         Assert.Equal(
             ["-17 15", "0 30", "17 15", "34 0"],

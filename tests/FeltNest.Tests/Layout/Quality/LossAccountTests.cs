@@ -18,7 +18,10 @@ public sealed class LossAccountTests
     {
         // Two rows on 22 mm of cloth between trims of 5: 2 x 100 of 12 x 32. A row is 10 high and takes 12 in the lattice, so both edges
         // together save 2 of 32 at 100/144.
-        LossSplit loss = LossAccount.Of(Request, Lay(Request, 12, new() { Part = 0, XMm = 0, YMm = 10, AngleDeg = 0 }, new() { Part = 0, XMm = 6, YMm = 22, AngleDeg = 0 }), NoGap, Plane);
+        LossSplit loss = LossAccount.Of(
+            Request,
+            Lay(Request, 12, new() { Part = 0, XMm = 0, YMm = 10, AngleDeg = 0 }, new() { Part = 0, XMm = 6, YMm = 22, AngleDeg = 0 }),
+            NoGap, Plane);
         Assert.Equal(0, loss.ShapePercent, 1e-9);
         Assert.Equal(100 * (1 - (100 / 144.0)), loss.GapPercent, 1e-9);
         Assert.Equal(100 * 100 / 144.0 * 10 / 32, loss.TrimPercent, 1e-9);
@@ -32,7 +35,9 @@ public sealed class LossAccountTests
         // 3 mm more between the rows, and a repeat of 15 in the place of 12: a row then takes 144/15 = 9.6 in the lattice, so the edges
         // cost 0.4 of 35.
         LayoutRequest wider = Request with { RollWidthMm = 35 };
-        LossSplit loss = LossAccount.Of(wider, Lay(wider, 15, new() { Part = 0, XMm = 0, YMm = 10, AngleDeg = 0 }, new() { Part = 0, XMm = 6, YMm = 25, AngleDeg = 0 }), NoGap, Plane);
+        LossSplit loss = LossAccount.Of(
+            wider, Lay(wider, 15, new() { Part = 0, XMm = 0, YMm = 10, AngleDeg = 0 }, new() { Part = 0, XMm = 6, YMm = 25, AngleDeg = 0 }),
+            NoGap, Plane);
         Assert.Equal(100 * 100 / 144.0 * 0.4 / 35, loss.EdgesPercent, 1e-9);
         Assert.Equal((100 * 100 / 144.0 * (25 - 0.4) / 35) - (100 * 200.0 / 15 / 35), loss.RowFitPercent, 1e-9);
     }
@@ -42,7 +47,10 @@ public sealed class LossAccountTests
     {
         // The same lattice with two panels a row written in a repeat of 24.
         LossSplit loss = LossAccount.Of(
-            Request, Lay(Request, 24, new() { Part = 0, XMm = 0, YMm = 10, AngleDeg = 0 }, new() { Part = 0, XMm = 12, YMm = 10, AngleDeg = 0 }, new() { Part = 0, XMm = 6, YMm = 22, AngleDeg = 0 }, new() { Part = 0, XMm = 18, YMm = 22, AngleDeg = 0 }), NoGap, Plane);
+            Request,
+            Lay(
+                Request, 24, new() { Part = 0, XMm = 0, YMm = 10, AngleDeg = 0 }, new() { Part = 0, XMm = 12, YMm = 10, AngleDeg = 0 },
+                new() { Part = 0, XMm = 6, YMm = 22, AngleDeg = 0 }, new() { Part = 0, XMm = 18, YMm = 22, AngleDeg = 0 }), NoGap, Plane);
         Assert.Equal(-100 * 100 / 144.0 * 2 / 32, loss.EdgesPercent, 1e-9);
         Assert.Equal(0, loss.RowFitPercent, 1e-9);
     }
@@ -51,8 +59,12 @@ public sealed class LossAccountTests
     public void A_stripe_counts_as_trim_and_has_edges_of_its_own()
     {
         // A stripe of 8 between the rows: cloth from 5 to 15 and from 23 to 33, a row in each, four edges at -1.
-        LayoutRequest striped = Request with { RollWidthMm = 38, Rules = Request.Rules with { Forbidden = [new ForbiddenStrip { YFromMm = 15, YToMm = 23 }] } };
-        LossSplit loss = LossAccount.Of(striped, Lay(striped, 12, new() { Part = 0, XMm = 0, YMm = 10, AngleDeg = 0 }, new() { Part = 0, XMm = 6, YMm = 28, AngleDeg = 0 }), NoGap, Plane);
+        LayoutRequest striped =
+            Request with { RollWidthMm = 38, Rules = Request.Rules with { Forbidden = [new ForbiddenStrip { YFromMm = 15, YToMm = 23 }] } };
+        LossSplit loss = LossAccount.Of(
+            striped,
+            Lay(striped, 12, new() { Part = 0, XMm = 0, YMm = 10, AngleDeg = 0 }, new() { Part = 0, XMm = 6, YMm = 28, AngleDeg = 0 }),
+            NoGap, Plane);
         Assert.Equal(100 * 100 / 144.0 * 18 / 38, loss.TrimPercent, 1e-9);
         Assert.Equal(-100 * 100 / 144.0 * 4 / 38, loss.EdgesPercent, 1e-9);
         Assert.Equal(0, loss.RowFitPercent, 1e-9);
@@ -63,7 +75,10 @@ public sealed class LossAccountTests
     {
         // 0.51 mm, a twentieth of a row and a little, below the first row.
         LayoutRequest wider = Request with { RollWidthMm = 32.51 };
-        LossSplit loss = LossAccount.Of(wider, Lay(wider, 12, new() { Part = 0, XMm = 0, YMm = 10.51, AngleDeg = 0 }, new() { Part = 0, XMm = 6, YMm = 22.51, AngleDeg = 0 }), NoGap, Plane);
+        LossSplit loss = LossAccount.Of(
+            wider,
+            Lay(wider, 12, new() { Part = 0, XMm = 0, YMm = 10.51, AngleDeg = 0 }, new() { Part = 0, XMm = 6, YMm = 22.51, AngleDeg = 0 }),
+            NoGap, Plane);
         Assert.Equal(-100 * 100 / 144.0 * 1 / 32.51, loss.EdgesPercent, 1e-9);
     }
 
@@ -73,7 +88,11 @@ public sealed class LossAccountTests
         // Had the best lattice one part in 125 mm2, a fifth of the cloth would be lost to the shape. At the lower edge stand a square and
         // one on its corner: (10 + 14.142)/2 high, each taking 144/24 = 6 of width in a repeat of 24, 12 together.
         LossSplit loss =
-            LossAccount.Of(Request, Lay(Request, 24, new() { Part = 0, XMm = 0, YMm = 10, AngleDeg = 0 }, new() { Part = 0, XMm = 12, YMm = 5 + (5 * Math.Sqrt(2)), AngleDeg = 45 }), 1 / 125.0, Plane);
+            LossAccount.Of(
+                Request,
+                Lay(
+                    Request, 24, new() { Part = 0, XMm = 0, YMm = 10, AngleDeg = 0 },
+                    new() { Part = 0, XMm = 12, YMm = 5 + (5 * Math.Sqrt(2)), AngleDeg = 45 }), 1 / 125.0, Plane);
         Assert.Equal(20, loss.ShapePercent, 1e-9);
         Assert.Equal(80 - (100 * 100 / 144.0), loss.GapPercent, 1e-9);
         Assert.Equal(100 * 100 / 144.0 / 32 * (5 + (5 * Math.Sqrt(2)) - 12) / 2, loss.EdgesPercent, 1e-9);

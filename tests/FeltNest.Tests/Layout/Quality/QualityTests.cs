@@ -71,7 +71,8 @@ public sealed class QualityTests
         BallSpec ball = BallReader.Read(RepositoryFile.PathOf("shapes", "balls", "type-2.json")).Ball;
         LayoutRequest request =
             Shapes.Request(Bone, 870, gap: 2, rows: RowRule.Any) with { Part = CoverPart.Of(ball, PanelFlattener.Flatten(ball)) };
-        RollLayout layout = Shapes.Lay(request with { Rules = request.Rules with { Die = new DieLimit { MostPanels = 1, BedLengthMm = null, BedWidthMm = null } } });
+        RollLayout layout = Shapes.Lay(
+            request with { Rules = request.Rules with { Die = new DieLimit { MostPanels = 1, BedLengthMm = null, BedWidthMm = null } } });
         Assert.Equal(layout.Search.Method, layout.Search.Methods[0].Method);
         Assert.All(layout.Search.Methods, m => Assert.True(m.PanelsPerMetre <= layout.PanelsPerMetre * (1 + 1e-9)));
     }

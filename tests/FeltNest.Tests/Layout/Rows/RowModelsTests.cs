@@ -56,7 +56,8 @@ public sealed class RowModelsTests
     public void Of_many_rows_those_that_can_meet_and_the_last_stand_in_the_model()
     {
         // Rows 12 apart, and panels that reach 2.5 x 15.8 and a gap of 4: 43.5, so two and four more rows, and the last.
-        PoseModel model = RowModels.Of(Request with { RollWidthMm = 1000 }, new RowLattice { Tilt = 0, Rows = 50, Pitch = 34, Shift = 0, Step = 12 }, Free);
+        PoseModel model = RowModels.Of(
+            Request with { RollWidthMm = 1000 }, new RowLattice { Tilt = 0, Rows = 50, Pitch = 34, Shift = 0, Step = 12 }, Free);
         Assert.Equal([0, 1, 2, 3, 4, 5, 49], model.Panels.Select(p => (int)Math.Round((p.Y.At(model.Parameters) - 10) / 12)));
     }
 
@@ -65,7 +66,10 @@ public sealed class RowModelsTests
     {
         PoseModel model = RowModels.Mixed(
             Request, 90, [(0.2, -1, 1), (0.3, -2, 2)],
-            [new MixedRow { Tilt = 0, Factor = 1, Turn = 0, At = new Point2(4, 20), Copies = 3 }, new MixedRow { Tilt = 1, Factor = -1, Turn = Math.PI, At = new Point2(6, 60), Copies = 1 }]);
+            [
+                new MixedRow { Tilt = 0, Factor = 1, Turn = 0, At = new Point2(4, 20), Copies = 3 },
+                new MixedRow { Tilt = 1, Factor = -1, Turn = Math.PI, At = new Point2(6, 60), Copies = 1 },
+            ]);
         Assert.Equal(
             [(4, 20, 0.2), (34, 20, 0.2), (64, 20, 0.2), (6, 60, Math.PI - 0.3)],
             model.Panels.Select(p => (p.X.At(model.Parameters), p.Y.At(model.Parameters), p.Angle.At(model.Parameters))));
@@ -76,7 +80,8 @@ public sealed class RowModelsTests
     [Fact]
     public void The_cell_of_the_plane_is_its_sides_cross_product_and_its_slope_is_that_of_differences()
     {
-        PoseModel model = RowModels.PlanePaired(Request, new RowLattice { Tilt = 0.4, Rows = 2, Pitch = 34, Shift = 7, Step = 26 }, new Point2(20, 3));
+        PoseModel model =
+            RowModels.PlanePaired(Request, new RowLattice { Tilt = 0.4, Rows = 2, Pitch = 34, Shift = 7, Step = 26 }, new Point2(20, 3));
         double[] at = [.. model.Parameters];
         Assert.Equal(34 * 26, model.Cost(at), 1e-9);
         double[] slope = model.CostGradient(at);
@@ -104,7 +109,8 @@ public sealed class RowModelsTests
     public void A_part_is_scaled_by_a_power_of_two_to_the_size_of_a_panel(double radius, double factor)
     {
         Assert.Equal(factor, PoseScale.Of(radius));
-        PoseModel model = RowModels.Mixed(Request, 90, [(0.2, -1, 1)], [new MixedRow { Tilt = 0, Factor = 1, Turn = 0, At = new Point2(4, 20), Copies = 3 }]);
+        PoseModel model = RowModels.Mixed(
+            Request, 90, [(0.2, -1, 1)], [new MixedRow { Tilt = 0, Factor = 1, Turn = 0, At = new Point2(4, 20), Copies = 3 }]);
         PoseModel scaled = PoseScale.Scaled(model, factor);
         Assert.Equal([90 * factor, 0.2, 4 * factor, 20 * factor], scaled.Parameters);
         Assert.Equal(

@@ -12,8 +12,16 @@ public sealed class KeptDieTests
     public void Of_the_windows_of_rows_the_narrowest_counts()
     {
         // Rows at 15, 45, 65: two of them are 40 high, or 30, three 60.
-        IReadOnlyList<DropWidth> widths = KeptDie.Widths(Die([new() { Part = 0, XMm = 0, YMm = 15, AngleDeg = 0 }, new() { Part = 0, XMm = 0, YMm = 45, AngleDeg = 0 }, new() { Part = 0, XMm = 0, YMm = 65, AngleDeg = 0 }]), 200);
-        Assert.Equal([new() { Rows = 1, LeastWidthMm = 18, PanelsPerMetre = 25 }, new() { Rows = 2, LeastWidthMm = 38, PanelsPerMetre = 50 }, new DropWidth { Rows = 3, LeastWidthMm = 68, PanelsPerMetre = 75 }], widths.Select(Rounded));
+        IReadOnlyList<DropWidth> widths = KeptDie.Widths(
+            Die([
+                new() { Part = 0, XMm = 0, YMm = 15, AngleDeg = 0 }, new() { Part = 0, XMm = 0, YMm = 45, AngleDeg = 0 },
+                new() { Part = 0, XMm = 0, YMm = 65, AngleDeg = 0 },
+            ]), 200);
+        Assert.Equal(
+            [
+                new() { Rows = 1, LeastWidthMm = 18, PanelsPerMetre = 25 }, new() { Rows = 2, LeastWidthMm = 38, PanelsPerMetre = 50 },
+                new DropWidth { Rows = 3, LeastWidthMm = 68, PanelsPerMetre = 75 },
+            ], widths.Select(Rounded));
     }
 
     [Fact]
@@ -21,7 +29,11 @@ public sealed class KeptDieTests
     {
         // Rows of one, two and one panels, unevenly apart.
         IReadOnlyList<DropWidth> widths =
-            KeptDie.Widths(Die([new() { Part = 0, XMm = 0, YMm = 15, AngleDeg = 0 }, new() { Part = 0, XMm = 0, YMm = 35, AngleDeg = 0 }, new() { Part = 0, XMm = 20, YMm = 35, AngleDeg = 0 }, new() { Part = 0, XMm = 0, YMm = 70, AngleDeg = 0 }]), 200);
+            KeptDie.Widths(
+                Die([
+                    new() { Part = 0, XMm = 0, YMm = 15, AngleDeg = 0 }, new() { Part = 0, XMm = 0, YMm = 35, AngleDeg = 0 },
+                    new() { Part = 0, XMm = 20, YMm = 35, AngleDeg = 0 }, new() { Part = 0, XMm = 0, YMm = 70, AngleDeg = 0 },
+                ]), 200);
         Assert.Equal([(1, 50.0), (2, 75.0), (3, 100.0)], widths.Select(w => (w.Rows, w.PanelsPerMetre)));
         Assert.Equal([18.0, 38, 73], widths.Select(w => Math.Round(w.LeastWidthMm, 9)));
     }
@@ -29,11 +41,16 @@ public sealed class KeptDieTests
     [Fact]
     public void Panels_less_than_a_hundredth_apart_across_stand_in_one_row()
     {
-        DropWidth one = Assert.Single(KeptDie.Widths(Die([new() { Part = 0, XMm = 0, YMm = 15.009, AngleDeg = 0 }, new() { Part = 0, XMm = 20, YMm = 15, AngleDeg = 0 }]), 500));
+        DropWidth one = Assert.Single(
+            KeptDie.Widths(
+                Die([new() { Part = 0, XMm = 0, YMm = 15.009, AngleDeg = 0 }, new() { Part = 0, XMm = 20, YMm = 15, AngleDeg = 0 }]), 500));
         Assert.Equal(new DropWidth { Rows = 1, LeastWidthMm = 18.009, PanelsPerMetre = 50 }, Rounded(one));
         Assert.Equal(
             [18, 18.011],
-            KeptDie.Widths(Die([new() { Part = 0, XMm = 0, YMm = 15, AngleDeg = 0 }, new() { Part = 0, XMm = 20, YMm = 15.011, AngleDeg = 0 }]), 18.015).Select(w => Math.Round(w.LeastWidthMm, 9)));
+            KeptDie.Widths(
+                Die([new() { Part = 0, XMm = 0, YMm = 15, AngleDeg = 0 }, new() { Part = 0, XMm = 20, YMm = 15.011, AngleDeg = 0 }]),
+                18.015)
+                .Select(w => Math.Round(w.LeastWidthMm, 9)));
     }
 
     [Theory]
@@ -43,7 +60,11 @@ public sealed class KeptDieTests
     [InlineData(17.999, 0)]
     public void Equal_rows_equally_apart_go_on_up_to_the_width_asked(double most, int rows)
     {
-        IReadOnlyList<DropWidth> widths = KeptDie.Widths(Die([new() { Part = 0, XMm = 0, YMm = 15, AngleDeg = 0 }, new() { Part = 0, XMm = 7, YMm = 35, AngleDeg = 0 }, new() { Part = 0, XMm = 14, YMm = 55, AngleDeg = 0 }]), most);
+        IReadOnlyList<DropWidth> widths = KeptDie.Widths(
+            Die([
+                new() { Part = 0, XMm = 0, YMm = 15, AngleDeg = 0 }, new() { Part = 0, XMm = 7, YMm = 35, AngleDeg = 0 },
+                new() { Part = 0, XMm = 14, YMm = 55, AngleDeg = 0 },
+            ]), most);
         Assert.Equal(rows, widths.Count);
         Assert.All(widths, w => Assert.Equal((18 + (20 * (w.Rows - 1)), 25.0 * w.Rows), (w.LeastWidthMm, w.PanelsPerMetre)));
     }
@@ -52,19 +73,37 @@ public sealed class KeptDieTests
     [InlineData(55.001, 0)]
     [InlineData(55, 5)]
     public void Rows_that_differ_in_step_or_height_do_not_go_on(double y, double angle) =>
-        Assert.Equal(3, KeptDie.Widths(Die([new() { Part = 0, XMm = 0, YMm = 15, AngleDeg = 0 }, new() { Part = 0, XMm = 7, YMm = 35, AngleDeg = 0 }, new() { Part = 0, XMm = 14, YMm = y, AngleDeg = angle }]), 500).Count);
+        Assert.Equal(
+            3,
+            KeptDie.Widths(
+                Die([
+                    new() { Part = 0, XMm = 0, YMm = 15, AngleDeg = 0 }, new() { Part = 0, XMm = 7, YMm = 35, AngleDeg = 0 },
+                    new() { Part = 0, XMm = 14, YMm = y, AngleDeg = angle },
+                ]), 500).Count);
 
     [Fact]
     public void Rows_of_unlike_numbers_of_panels_do_not_go_on() =>
-        Assert.Equal(3, KeptDie.Widths(Die([new() { Part = 0, XMm = 0, YMm = 15, AngleDeg = 0 }, new() { Part = 0, XMm = 7, YMm = 35, AngleDeg = 0 }, new() { Part = 0, XMm = 14, YMm = 55, AngleDeg = 0 }, new() { Part = 0, XMm = 34, YMm = 55, AngleDeg = 0 }]), 500).Count);
+        Assert.Equal(
+            3,
+            KeptDie.Widths(
+                Die([
+                    new() { Part = 0, XMm = 0, YMm = 15, AngleDeg = 0 }, new() { Part = 0, XMm = 7, YMm = 35, AngleDeg = 0 },
+                    new() { Part = 0, XMm = 14, YMm = 55, AngleDeg = 0 }, new() { Part = 0, XMm = 34, YMm = 55, AngleDeg = 0 },
+                ]), 500).Count);
 
     [Fact]
     public void Rows_of_two_panels_go_on_with_two_panels_each() => Assert.Equal(
         [50, 100, 150, 200],
-        KeptDie.Widths(Die([new() { Part = 0, XMm = 0, YMm = 15, AngleDeg = 0 }, new() { Part = 0, XMm = 20, YMm = 15, AngleDeg = 0 }, new() { Part = 0, XMm = 7, YMm = 35, AngleDeg = 0 }, new() { Part = 0, XMm = 27, YMm = 35, AngleDeg = 0 }]), 78).Select(w => w.PanelsPerMetre));
+        KeptDie.Widths(
+            Die([
+                new() { Part = 0, XMm = 0, YMm = 15, AngleDeg = 0 }, new() { Part = 0, XMm = 20, YMm = 15, AngleDeg = 0 },
+                new() { Part = 0, XMm = 7, YMm = 35, AngleDeg = 0 }, new() { Part = 0, XMm = 27, YMm = 35, AngleDeg = 0 },
+            ]), 78)
+            .Select(w => w.PanelsPerMetre));
 
     [Fact]
-    public void A_single_row_does_not_go_on() => Assert.Single(KeptDie.Widths(Die([new() { Part = 0, XMm = 0, YMm = 15, AngleDeg = 0 }]), 500));
+    public void A_single_row_does_not_go_on() =>
+        Assert.Single(KeptDie.Widths(Die([new() { Part = 0, XMm = 0, YMm = 15, AngleDeg = 0 }]), 500));
 
     [Theory]
     [InlineData(17.999, 0)]
@@ -74,7 +113,13 @@ public sealed class KeptDieTests
     [InlineData(67.999, 50)]
     [InlineData(68, 75)]
     public void On_a_width_the_window_with_the_most_panels_is_cut(double width, double perMetre) =>
-        Assert.Equal(perMetre, KeptDie.PanelsPerMetreAt(Die([new() { Part = 0, XMm = 0, YMm = 15, AngleDeg = 0 }, new() { Part = 0, XMm = 0, YMm = 45, AngleDeg = 0 }, new() { Part = 0, XMm = 0, YMm = 65, AngleDeg = 0 }]), width));
+        Assert.Equal(
+            perMetre,
+            KeptDie.PanelsPerMetreAt(
+                Die([
+                    new() { Part = 0, XMm = 0, YMm = 15, AngleDeg = 0 }, new() { Part = 0, XMm = 0, YMm = 45, AngleDeg = 0 },
+                    new() { Part = 0, XMm = 0, YMm = 65, AngleDeg = 0 },
+                ]), width));
 
     [Fact]
     public void Bands_count_with_their_own_repeats_and_have_no_drop_widths()

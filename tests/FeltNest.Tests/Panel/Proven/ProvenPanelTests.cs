@@ -139,7 +139,8 @@ public sealed class ProvenPanelTests
         Assert.Equal(
             "seam.curve",
             Assert.Throws<InputException>(() =>
-                ProvenPanel.Fit(Balls.Usual() with { Seam = new SeamSpec { Curve = SeamFamily.Points, WaistMm = 0, SeamGapMm = 0 } }, made)).Field);
+                ProvenPanel.Fit(
+                    Balls.Usual() with { Seam = new SeamSpec { Curve = SeamFamily.Points, WaistMm = 0, SeamGapMm = 0 } }, made)).Field);
     }
 
     private static BallSpec With(double neutralLayer, double waistMm, double limitPercent) => Balls.Usual() with

@@ -236,7 +236,8 @@ public sealed class PanelWrapTests
         Assert.Equal(
             "edgeMap",
             Assert.Throws<InputException>(() =>
-                PanelWrap.Lay(new WrapRequest(31.75, Seam, Felt, null, [new EdgePoint { U = 1, V = 0, S = 0, StretchPercent = 0 }]))).Field);
+                PanelWrap.Lay(
+                    new WrapRequest(31.75, Seam, Felt, null, [new EdgePoint { U = 1, V = 0, S = 0, StretchPercent = 0 }]))).Field);
     }
 
     [Fact]

@@ -48,7 +48,8 @@ public sealed record OrderPlan
             {
                 Felt = Begun.Where(roll => roll.Offer is null).Sum(roll => (decimal)roll.LengthM * roll.PricePerMetre)
                     + Purchases.Sum(p => p.Price),
-                KeptValue = Remnants.Where(r => r.Begun || r.Roll.Offer is not null).Sum(r => (decimal)r.LengthM * r.Roll.PricePerMetre * share),
+                KeptValue = Remnants.Where(r => r.Begun || r.Roll.Offer is not null)
+                    .Sum(r => (decimal)r.LengthM * r.Roll.PricePerMetre * share),
                 Strikes = Dies.Sum(d => d.Strikes) * rules.PerStrike,
                 Dies = Dies.Sum(d => d.Price),
                 ChangeOvers = Dies.Sum(d => rules.HourRate * (decimal)d.Press.ChangeOverMinutes / 60),
@@ -57,7 +58,23 @@ public sealed record OrderPlan
     }
 
     /// <summary>How far the cost may be above the least, per cent of it; null where there is no bound.</summary>
-    public double? GapPercent => Bound is not { } bound ? null : Cost.Total == 0 ? 0 : (double)(100 * (Cost.Total - bound) / Cost.Total);
+    public double? GapPercent
+    {
+        get
+        {
+            if (Bound is not { } bound)
+            {
+                return null;
+            }
+
+            if (Cost.Total == 0)
+            {
+                return 0;
+            }
+
+            return (double)(100 * (Cost.Total - bound) / Cost.Total);
+        }
+    }
 
     /// <summary>What no plan with as few balls short and orders late can cost less than; null where nothing worth saying is known: no
     /// bound, one below half the cost, or one that the plan itself disproves.</summary>

@@ -53,8 +53,20 @@ internal static class CostRules
                 $"cost: {stated.Cost:0.######} stated, rolls, strikes, dies and change-overs add to {cost:0.######}");
         }
 
-        double? gap =
-            plan.Proof.CostBound is not { } bound ? null : stated.Cost == 0 ? 0 : (double)(100 * (stated.Cost - bound) / stated.Cost);
+        double? gap;
+        if (plan.Proof.CostBound is not { } bound)
+        {
+            gap = null;
+        }
+        else if (stated.Cost == 0)
+        {
+            gap = 0;
+        }
+        else
+        {
+            gap = (double)(100 * (stated.Cost - bound) / stated.Cost);
+        }
+
         if (gap is null != stated.GapPercent is null || Math.Abs((gap - stated.GapPercent) ?? 0) > 1e-3)
         {
             yield return string.Create(

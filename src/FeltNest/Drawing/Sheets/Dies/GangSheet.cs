@@ -28,7 +28,8 @@ public static class GangSheet
         DieOrder order = design.Request.Order;
         DieGang gang = design.Gang;
         (PaperSize size, DrawingScale scale, bool turned) = Chosen(design);
-        List<Mark> marks = DieParts.Base(size, order, new SheetPlace { Number = number, Count = count, Scale = scale.Words, Part = "Gang die" });
+        List<Mark> marks =
+            DieParts.Base(size, order, new SheetPlace { Number = number, Count = count, Scale = scale.Words, Part = "Gang die" });
         Point2 top = DieParts.ColumnTop(size);
         double left = size.Space.MinX + DieParts.Rim;
         double right = top.X - DieParts.Rim;
@@ -54,7 +55,9 @@ public static class GangSheet
             Seen(die) is var p && turned
                 ? corner + (new Point2(gang.BoardWidthMm - p.Y, p.X) * scale.Factor)
                 : corner + (Seen(die) * scale.Factor);
-        marks.Add(new PathMark([Chain.Rectangle(new Box { MinX = corner.X, MinY = corner.Y, MaxX = corner.X + wide, MaxY = corner.Y + high })], Ink.Wide));
+        marks.Add(
+            new PathMark(
+                [Chain.Rectangle(new Box { MinX = corner.X, MinY = corner.Y, MaxX = corner.X + wide, MaxY = corner.Y + high })], Ink.Wide));
         foreach (DieCavity cavity in gang.Cavities)
         {
             marks.AddRange(Cavity(design, cavity, Paper));
@@ -71,7 +74,9 @@ public static class GangSheet
             BoardDimensions(
                 order, corner, wide, high, turned ? gang.BoardWidthMm : gang.BoardLengthMm,
                 turned ? gang.BoardLengthMm : gang.BoardWidthMm));
-        marks.AddRange(GangDimensions.Draw(design, Paper, new Box { MinX = corner.X, MinY = corner.Y, MaxX = corner.X + wide, MaxY = corner.Y + high }));
+        marks.AddRange(
+            GangDimensions.Draw(
+                design, Paper, new Box { MinX = corner.X, MinY = corner.Y, MaxX = corner.X + wide, MaxY = corner.Y + high }));
         Point2 feed = Paper(new(1, 0)) - Paper(default);
         Point2 origin = Paper(new(order.DieView ? gang.BoardLengthMm : 0, 0));
         marks.Add(
@@ -306,12 +311,20 @@ public static class GangSheet
         double.IsFinite(gapMm) ? $"{DieParts.Mm(gapMm)}, {DieParts.Mm(worstMm)} mm" : "none";
 
     // A lay that goes one way needs the nap; any other is only told it.
-    private static string Nap(DieDesign design) =>
-        design.Request.Order.Nap is not null
-            ? DieParts.Nap(design.Request.Order)
-            : design.Request.Layout.Rules.OneWay
-            ? "not stated: a one-way layout, so ask before striking"
-            : DieParts.Nap(design.Request.Order);
+    private static string Nap(DieDesign design)
+    {
+        if (design.Request.Order.Nap is not null)
+        {
+            return DieParts.Nap(design.Request.Order);
+        }
+
+        if (design.Request.Layout.Rules.OneWay)
+        {
+            return "not stated: a one-way layout, so ask before striking";
+        }
+
+        return DieParts.Nap(design.Request.Order);
+    }
 
     /// <summary>Lines on the force.</summary>
     internal static IEnumerable<(string, string)> Force(DieDesign design)

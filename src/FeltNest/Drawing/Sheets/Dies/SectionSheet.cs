@@ -17,7 +17,8 @@ public static class SectionSheet
     {
         DieOrder order = design.Request.Order;
         DrawingScale scale = DrawingScale.Fitting(30, order.Rule.HeightMm + order.StackMm, 180, 150, 10);
-        List<Mark> marks = DieParts.Base(Size, order, new SheetPlace { Number = number, Count = count, Scale = scale.Words, Part = "Edge section" });
+        List<Mark> marks =
+            DieParts.Base(Size, order, new SheetPlace { Number = number, Count = count, Scale = scale.Words, Part = "Edge section" });
         Point2 top = DieParts.ColumnTop(Size);
         double left = Size.Space.MinX + DieParts.Rim;
         double right = top.X - DieParts.Rim;

@@ -54,7 +54,8 @@ public static class RollMapSheet
         if (narrow is not null)
         {
             double top = height - Margin - TitleRoom + 3;
-            marks.Add(NarrowBand.Draw(narrow, new Box { MinX = Margin, MinY = top - NarrowBand.Height, MaxX = width - Margin, MaxY = top }));
+            marks.Add(
+                NarrowBand.Draw(narrow, new Box { MinX = Margin, MinY = top - NarrowBand.Height, MaxX = width - Margin, MaxY = top }));
         }
 
         for (int i = 0; i < lines; i++)
@@ -84,7 +85,17 @@ public static class RollMapSheet
     private static double LineMm(FeltRoll roll, int divisor)
     {
         double most = LineLength * divisor;
-        return roll.LengthMm <= most ? roll.LengthMm : most >= 1000 ? Math.Floor(most / 1000) * 1000 : most;
+        if (roll.LengthMm <= most)
+        {
+            return roll.LengthMm;
+        }
+
+        if (most >= 1000)
+        {
+            return Math.Floor(most / 1000) * 1000;
+        }
+
+        return most;
     }
 
     private static int Lines(FeltRoll roll, int divisor) => (int)Math.Ceiling((roll.LengthMm / LineMm(roll, divisor)) - 1e-9);
@@ -136,8 +147,14 @@ public static class RollMapSheet
         double x = at.X;
         foreach ((Mark[] sign, string words) in new (Mark[], string)[]
         {
-            ([new PathMark([Chain.Rectangle(new Box { MinX = x, MinY = at.Y, MaxX = x + 5, MaxY = at.Y + 3 })], Ink.Faint, Ink.Classes[0])], "good panel"),
-            ([new PathMark([Chain.Rectangle(new Box { MinX = x + 34, MinY = at.Y, MaxX = x + 39, MaxY = at.Y + 3 })], Ink.Narrow, Ink.Classes[1])], "lost panel"),
+            ([
+                new PathMark(
+                    [Chain.Rectangle(new Box { MinX = x, MinY = at.Y, MaxX = x + 5, MaxY = at.Y + 3 })], Ink.Faint, Ink.Classes[0]),
+            ], "good panel"),
+            ([
+                new PathMark(
+                    [Chain.Rectangle(new Box { MinX = x + 34, MinY = at.Y, MaxX = x + 39, MaxY = at.Y + 3 })], Ink.Narrow, Ink.Classes[1]),
+            ], "lost panel"),
             ([
                 new PathMark([Chain.Circle(new Point2(x + 69, at.Y + 1.5), 1.4)], new Pen(0.3, fault)),
                 new PathMark([Chain.Circle(new Point2(x + 69, at.Y + 1.5), 0.4)], null, fault),

@@ -250,10 +250,20 @@ public static class TicketSheet
     }
 
     // Of a roll that is partly cut both lengths: what is left, and from which metre on.
-    private static string Length(FeltRoll roll, OrderCut? cut) => cut is null ? Invariant($"{roll.LengthMm / 1000:0.##} m")
-        : cut.Roll.BeginM > 0
-        ? Invariant($"{cut.Roll.LengthM:0.##} m left, from {cut.Roll.BeginM:0.##} to {cut.Roll.EndM:0.##} m")
-        : Invariant($"{cut.Roll.LengthM:0.##} m");
+    private static string Length(FeltRoll roll, OrderCut? cut)
+    {
+        if (cut is null)
+        {
+            return Invariant($"{roll.LengthMm / 1000:0.##} m");
+        }
+
+        if (cut.Roll.BeginM > 0)
+        {
+            return Invariant($"{cut.Roll.LengthM:0.##} m left, from {cut.Roll.BeginM:0.##} to {cut.Roll.EndM:0.##} m");
+        }
+
+        return Invariant($"{cut.Roll.LengthM:0.##} m");
+    }
 
     // What lies in the cloth that is to be cut.
     private static string Faults(RollPlan plan)

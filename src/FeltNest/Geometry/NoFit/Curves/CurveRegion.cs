@@ -66,7 +66,8 @@ internal sealed record CurveRegion(IReadOnlyList<Point2[]> Rings, IReadOnlyList<
     // Its boundary as closed curves again; a slit is run along both ways.
     private IEnumerable<CurvePiece> Curves() =>
         Rings.SelectMany(ring => ring.Select((p, i) => new CurvePiece { From = p, To = ring[(i + 1) % ring.Length] }))
-            .Concat(Slits.SelectMany(s => new[] { new CurvePiece { From = s.From, To = s.To }, new CurvePiece { From = s.To, To = s.From } }));
+            .Concat(
+                Slits.SelectMany(s => new[] { new CurvePiece { From = s.From, To = s.To }, new CurvePiece { From = s.To, To = s.From } }));
 
     private static double Length(Point2[] ring) => ring.Select((p, i) => (ring[(i + 1) % ring.Length] - p).Length).Sum();
 
@@ -100,7 +101,20 @@ internal sealed record CurveRegion(IReadOnlyList<Point2[]> Rings, IReadOnlyList<
     {
         foreach ((Point2 far, Point2 middle) in new[] { (a.From, a.To), (a.To, a.From) })
         {
-            Point2? end = b.From == middle ? b.To : b.To == middle ? b.From : null;
+            Point2? end;
+            if (b.From == middle)
+            {
+                end = b.To;
+            }
+            else if (b.To == middle)
+            {
+                end = b.From;
+            }
+            else
+            {
+                end = null;
+            }
+
             if (end is { } other
                 && (other - far).Dot(middle - far) > 0
                 && Math.Abs((other - far).Cross(middle - far)) <= touch * (other - far).Length

@@ -73,7 +73,17 @@ internal sealed class RowKinds
     private int Copies(double own, double pitch, double grid)
     {
         int most = (int)Math.Floor((pitch + grid) / own);
-        return !several ? Math.Min(1, most) : most > 0 && pitch / most > (1 + LoosestPitch) * own ? 0 : most;
+        if (!several)
+        {
+            return Math.Min(1, most);
+        }
+
+        if (most > 0 && pitch / most > (1 + LoosestPitch) * own)
+        {
+            return 0;
+        }
+
+        return most;
     }
 
     // Two rows evenly spaced m and n times in a repeat meet as two rows spaced by the least common multiple of m and n do.

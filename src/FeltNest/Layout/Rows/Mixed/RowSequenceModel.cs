@@ -125,10 +125,24 @@ internal sealed class RowSequenceModel
 
         double Enter(int s) => pairs ? bottoms[s / kinds] + steps[s / kinds, s % kinds] : bottoms[s];
 
-        double Between(int s, int next) =>
-            copies[Upper(s)] == 0 || copies[Upper(next)] == 0 ? double.PositiveInfinity : !pairs ? steps[s, next]
-            : s % kinds != next / kinds || meets(s / kinds, s % kinds, next % kinds)
-            ? double.PositiveInfinity
-            : steps[s % kinds, next % kinds];
+        double Between(int s, int next)
+        {
+            if (copies[Upper(s)] == 0 || copies[Upper(next)] == 0)
+            {
+                return double.PositiveInfinity;
+            }
+
+            if (!pairs)
+            {
+                return steps[s, next];
+            }
+
+            if (s % kinds != next / kinds || meets(s / kinds, s % kinds, next % kinds))
+            {
+                return double.PositiveInfinity;
+            }
+
+            return steps[s % kinds, next % kinds];
+        }
     }
 }

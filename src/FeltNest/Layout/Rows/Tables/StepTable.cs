@@ -175,7 +175,20 @@ internal sealed class StepTable
 
         double a = steps[i];
         double b = steps[i + 1];
-        double share = double.IsInfinity(a) ? 1 : double.IsInfinity(b) ? 0 : (level - a) / (b - a);
+        double share;
+        if (double.IsInfinity(a))
+        {
+            share = 1;
+        }
+        else if (double.IsInfinity(b))
+        {
+            share = 0;
+        }
+        else
+        {
+            share = (level - a) / (b - a);
+        }
+
         return (first + i + share) * grid;
     }
 

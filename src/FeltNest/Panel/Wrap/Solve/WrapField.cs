@@ -23,7 +23,20 @@ internal sealed class WrapField
 
         // With mirrors a quarter of the rays is enough, the two on the axes counting half.
         int n = HasMirrors ? (region.Edge.Length / 4) + 1 : region.Half;
-        double Share(int i) => !HasMirrors ? (double)region.Edge.Length / n : i == 0 || i == n - 1 ? 2 : 4;
+        double Share(int i)
+        {
+            if (!HasMirrors)
+            {
+                return (double)region.Edge.Length / n;
+            }
+
+            if (i == 0 || i == n - 1)
+            {
+                return 2;
+            }
+
+            return 4;
+        }
         Points = new Point2[n * nodes.Length];
         Weights = new double[Points.Length];
         for (int i = 0; i < n; i++)

@@ -65,9 +65,20 @@ internal sealed class FeltRows
     private RollUnit[] Added(MixedModel model, List<StockRoll> alike, OrderQuestion question)
     {
         CutChoice[] choices = CutChoice.On(alike[0], question);
-        RollUnit[] added = choices.Length == 0 ? []
-            : alike.Count > 1 && LikeRolls.In(model, alike, choices, question) is { } group ? [group]
-            : [.. alike.Select(roll => (RollUnit)SingleRoll.In(model, roll, choices, question))];
+        RollUnit[] added;
+        if (choices.Length == 0)
+        {
+            added = [];
+        }
+        else if (alike.Count > 1 && LikeRolls.In(model, alike, choices, question) is { } group)
+        {
+            added = [group];
+        }
+        else
+        {
+            added = [.. alike.Select(roll => (RollUnit)SingleRoll.In(model, roll, choices, question))];
+        }
+
 
         // Of rolls that are alike the first are begun first.
         for (int i = 1; i < added.Length; i++)

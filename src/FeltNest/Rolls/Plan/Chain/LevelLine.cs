@@ -101,7 +101,9 @@ internal static class LevelLine
         }
 
         // Rounding can leave a line that only grazes with nothing: the whole reach of the edge is on the safe side.
-        return from <= to ? new XRange { From = from, To = to } : new XRange { From = Math.Min(a.X, b.X) - distance, To = Math.Max(a.X, b.X) + distance };
+        return from <= to
+            ? new XRange { From = from, To = to }
+            : new XRange { From = Math.Min(a.X, b.X) - distance, To = Math.Max(a.X, b.X) + distance };
     }
 
     private static double AtHeight(Point2 a, Point2 b, double y) => a.X + ((b.X - a.X) * ((y - a.Y) / (b.Y - a.Y)));

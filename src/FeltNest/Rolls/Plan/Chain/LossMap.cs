@@ -121,7 +121,10 @@ internal sealed class LossMap
     internal static IEnumerable<XRange> Narrow(FeltRoll roll, double width)
     {
         WidthReading[] readings =
-            [new() { XMm = double.NegativeInfinity, WidthMm = roll.Widths[0].WidthMm }, .. roll.Widths, new() { XMm = double.PositiveInfinity, WidthMm = roll.Widths[^1].WidthMm }];
+            [
+                new() { XMm = double.NegativeInfinity, WidthMm = roll.Widths[0].WidthMm }, .. roll.Widths,
+                new() { XMm = double.PositiveInfinity, WidthMm = roll.Widths[^1].WidthMm },
+            ];
         for (int i = 1; i < readings.Length; i++)
         {
             (WidthReading a, WidthReading b) = (readings[i - 1], readings[i]);
