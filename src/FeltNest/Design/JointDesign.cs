@@ -24,11 +24,12 @@ public static class JointDesign
     /// <param name="made">The ball's own panel where it is made already, or null.</param>
     /// <param name="progress">Told each design as it is laid; may be null.</param>
     /// <param name="stop">Ends the rounds with the best so far.</param>
+    /// <param name="search">Gives the layout of a panel; null for the search.</param>
     /// <exception cref="InputException">The ball cannot be made flat at an angle.</exception>
     /// <exception cref="NoAnswerException">No design fits the roll.</exception>
     public static JointResult Run(
         BallSpec ball, Func<LayoutPart, double?, LayoutRequest> lay, FlatPanel? made = null, IProgress<DesignChoice>? progress = null,
-        CancellationToken stop = default)
+        CancellationToken stop = default, LayoutSource? search = null)
     {
         double first = ball.Panel.WarpAngleDeg ?? 0;
         (BallSpec Ball, FlatPanel Panel, RollLayout Layout) alone = Laid(At(ball, first), ball.Panel.WarpAngleDeg is null ? null : made);
@@ -104,8 +105,10 @@ public static class JointDesign
         {
             flat ??= PanelFlattener.Flatten(designed);
             double? warp = free ? null : designed.Panel.WarpAngleDeg;
-            return (designed, flat, LayoutSearch.Run(lay(CoverPart.Of(designed, flat), warp), null, stop));
+            return (designed, flat, Found(lay(CoverPart.Of(designed, flat), warp)));
         }
+
+        RollLayout Found(LayoutRequest request) => search is null ? LayoutSearch.Run(request, null, stop) : search(request, stop);
 
         DesignChoice Told(DesignChoice choice)
         {

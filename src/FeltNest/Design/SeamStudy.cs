@@ -16,12 +16,14 @@ public static class SeamStudy
     /// <param name="lay">The question to the layout engine for a part.</param>
     /// <param name="progress">Told each seam as it is done; may be null.</param>
     /// <param name="stop">Ends the comparison with the seams done so far.</param>
+    /// <param name="search">Gives the layout of a panel; null for the search.</param>
     /// <exception cref="InputException">A seam given as points whose waist lies outside the range of the families.</exception>
     /// <exception cref="NoAnswerException">No seam has a panel that keeps the felt's limit and fits the roll; the message is the first
     /// seam's.</exception>
     /// <exception cref="OperationCanceledException">Stopped before the first seam was done.</exception>
     public static SeamComparison Run(
-        BallSpec ball, Func<LayoutPart, LayoutRequest> lay, IProgress<SeamEntry>? progress = null, CancellationToken stop = default)
+        BallSpec ball, Func<LayoutPart, LayoutRequest> lay, IProgress<SeamEntry>? progress = null, CancellationToken stop = default,
+        LayoutSource? search = null)
     {
         bool own = ball.Seam.Curve == SeamFamily.Points;
         double waist = own ? ball.FittedRadiusMm * SeamCurve.For(ball.Seam, ball.FittedRadiusMm).WaistAngle : ball.Seam.WaistMm;
@@ -43,7 +45,7 @@ public static class SeamStudy
             {
                 FlatPanel panel = PanelFlattener.Flatten(of);
                 LayoutRequest request = lay(CoverPart.Of(of, panel));
-                RollLayout layout = LayoutSearch.Run(request, null, stop);
+                RollLayout layout = search is null ? LayoutSearch.Run(request, null, stop) : search(request, stop);
 
                 // A layout that was cut short would make its seam look worse than the others: it is left out.
                 if (stop.IsCancellationRequested)

@@ -34,13 +34,14 @@ public static class WaistStudy
     /// <param name="lay">The question to the layout engine for a part.</param>
     /// <param name="progress">Told each waist as it is done; may be null.</param>
     /// <param name="stop">Ends the study with the waists done so far.</param>
+    /// <param name="search">Gives the layout of a panel; null for the search.</param>
     /// <exception cref="InputException">A waist out of its range, or a seam that has no family.</exception>
     /// <exception cref="NoAnswerException">No waist has a panel that keeps the felt's limit and fits the roll; the message is the first
     /// waist's.</exception>
     /// <exception cref="OperationCanceledException">Stopped before the first waist was done.</exception>
     public static WaistTradeOff Run(
         BallSpec ball, IReadOnlyList<double> waistsMm, Func<LayoutPart, LayoutRequest> lay, IProgress<WaistPoint>? progress = null,
-        CancellationToken stop = default)
+        CancellationToken stop = default, LayoutSource? search = null)
     {
         if (ball.Seam.Curve == SeamFamily.Points)
         {
@@ -61,7 +62,7 @@ public static class WaistStudy
             {
                 panel = PanelFlattener.Flatten(of);
                 request = lay(CoverPart.Of(of, panel));
-                layout = LayoutSearch.Run(request, null, stop);
+                layout = search is null ? LayoutSearch.Run(request, null, stop) : search(request, stop);
             }
             catch (NoAnswerException none)
             {

@@ -15,16 +15,18 @@ public sealed class CompareStudy
 
     private readonly CompareQuestion question;
     private readonly WidthLays lays;
+    private readonly LayoutSource search;
     private readonly CancellationToken stop;
 
-    private CompareStudy(CompareQuestion question, CancellationToken stop)
+    private CompareStudy(CompareQuestion question, LayoutSource search, CancellationToken stop)
     {
         this.question = question;
+        this.search = search;
         this.stop = stop;
         Widest = question.Cases.Max(c => c.Offer?.WidthMm ?? c.WidthMm);
 
         // One millimetre of width more is asked for too.
-        lays = new WidthLays(question.Lay with { RollWidthMm = Widest + 1 }, question.Scan);
+        lays = new WidthLays(question.Lay with { RollWidthMm = Widest + 1 }, question.Scan, search);
     }
 
     private double Widest { get; }
@@ -33,11 +35,13 @@ public sealed class CompareStudy
     /// <param name="question">What is compared.</param>
     /// <param name="progress">Told each row as it is done; may be null.</param>
     /// <param name="stop">Ends the work with the rows done so far.</param>
+    /// <param name="search">Gives the layout of a width; null for the search.</param>
     /// <exception cref="InputException">A number out of range, currencies without a rate, a price by the kilogram without a mass, a kept
     /// die of several bands.</exception>
     /// <exception cref="NoAnswerException">No case has a lay; the message is the first one's.</exception>
     /// <exception cref="OperationCanceledException">Stopped before the first row was done.</exception>
-    public static Comparison Run(CompareQuestion question, IProgress<CompareRow>? progress = null, CancellationToken stop = default)
+    public static Comparison Run(
+        CompareQuestion question, IProgress<CompareRow>? progress = null, CancellationToken stop = default, LayoutSource? search = null)
     {
         // What is wrong with money, or with the die, is said before any long work.
         foreach (CompareCase item in question.Cases)
@@ -46,8 +50,10 @@ public sealed class CompareStudy
         }
 
         _ = question.Kept is null ? [] : KeptDie.Widths(question.Kept, 0);
-        return new CompareStudy(question, stop).Run(progress);
+        return new CompareStudy(question, search ?? Searched, stop).Run(progress);
     }
+
+    private static RollLayout Searched(LayoutRequest request, CancellationToken stop) => LayoutSearch.Run(request, null, stop);
 
     private Comparison Run(IProgress<CompareRow>? progress)
     {
@@ -150,7 +156,7 @@ public sealed class CompareStudy
 
         LayoutRequest one =
             question.Lay with { RollWidthMm = item.WidthMm, Trims = item.Trims, Rules = question.Lay.Rules with { Bands = 1 } };
-        RollLayout best = LayoutSearch.Run(one, null, stop);
+        RollLayout best = search(one, stop);
         CostSheet? cost = Priced(item, LayPlan.Of(best)).Sheet;
         decimal? saved = cost?.Total - sheet?.Total;
         decimal? price = (sheet?.Die?.Price * layout.Bands.Count) - (cost?.Die?.Price * best.Bands.Count);
@@ -295,7 +301,7 @@ public sealed class CompareStudy
             try
             {
                 WidthLays other =
-                    ReferenceEquals(lay, question.Lay) ? lays : new WidthLays(lay with { RollWidthMm = Widest }, question.Scan);
+                    ReferenceEquals(lay, question.Lay) ? lays : new WidthLays(lay with { RollWidthMm = Widest }, question.Scan, search);
                 (FeltAccount felt, CostSheet? cost) = Priced(item, LayPlan.Of(other.On(width, item.Trims, stop)));
                 values.Add(new LengthValue(
                     change, 1000 * (felt.PerThousandBalls.SquareMetres - best.Account.PerThousandBalls.SquareMetres),

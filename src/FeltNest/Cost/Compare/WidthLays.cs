@@ -10,15 +10,18 @@ public sealed class WidthLays
 {
     private readonly LayoutRequest request;
     private readonly WidthScan? scan;
+    private readonly LayoutSource search;
 
     /// <summary>Prepares the work.</summary>
     /// <param name="request">Part, gap and rules; for a scan its width is the widest that will be asked for.</param>
     /// <param name="scanned">True for parallel rows from one set of tables.</param>
+    /// <param name="search">Gives the layout of a width where no scan does.</param>
     /// <exception cref="InputException">A rule that parallel rows do not keep.</exception>
     /// <exception cref="NoAnswerException">The part fits the widest roll at no allowed tilt.</exception>
-    public WidthLays(LayoutRequest request, bool scanned)
+    public WidthLays(LayoutRequest request, bool scanned, LayoutSource search)
     {
         this.request = request;
+        this.search = search;
         if (scanned && NotKept(request) is { } rule)
         {
             throw new InputException(
@@ -48,11 +51,11 @@ public sealed class WidthLays
         LayoutRequest here = request with { RollWidthMm = widthMm, Trims = trims };
         if (scan is null)
         {
-            return LayoutSearch.Run(here, null, stop);
+            return search(here, stop);
         }
 
         // The search says in its own words why a part does not fit, and takes over where a scanned lay fails the check.
-        return scan.At(widthMm) is { } layout && LayoutCheck.Verify(layout).Passed ? layout : LayoutSearch.Run(here, null, stop);
+        return scan.At(widthMm) is { } layout && LayoutCheck.Verify(layout).Passed ? layout : search(here, stop);
     }
 
     /// <summary>Widths between which the best number of parallel rows changes.</summary>

@@ -59,7 +59,7 @@ internal static class CompareDocument
         public static readonly WholeField Strikes = Set.Add(new WholeField("strikes", "strikes until its rule is dull"));
         public static readonly WordField Basis = Set.Add(
             new WordField(
-                "basis", ["costs", "readings"], "of the costs file, or of the readings in the file of `--life`, which goes first"));
+                "basis", ["costs", "readings"], "of the costs file, or of the die's readings, which go first"));
         public static readonly TextField Die = Set.Add(
             new TextField("die", "die whose readings they are; null where the costs file holds") { OrNull = true });
     }
@@ -110,7 +110,7 @@ internal static class CompareDocument
                 OrNull = true,
             });
         public static readonly ObjectField KeptDie = Set.Add(
-            new ObjectField("keptDie", KeptDieFields.Set, "the kept die on this width; null without --keep-die") { OrNull = true });
+            new ObjectField("keptDie", KeptDieFields.Set, "the kept die on this width; null where no die is kept") { OrNull = true });
         public static readonly ObjectField FurtherDies = Set.Add(
             new ObjectField("furtherDies", FurtherDiesFields.Set, "against the best with one die; null where one die cuts the lay")
             {

@@ -141,7 +141,7 @@ internal static class CostsDocument
         public static readonly NumberField Price = Set.Add(
             new NumberField(ShopRanges.Money, "price of the die") { OrSpread = true });
         public static readonly WholeField LifeStrikes = Set.Add(
-            new WholeField(ShopRanges.LifeStrikes, "strikes until its rule is dull; `compare --life` takes what readings show before it")
+            new WholeField(ShopRanges.LifeStrikes, "strikes until its rule is dull; what readings of the die show goes before it")
             {
                 OrSpread = true,
             });

@@ -27,7 +27,7 @@ internal static class OffersListing
             Otherwise = "`widthMm`",
         });
     public static readonly NumberField EdgeMm = Columns.Add(
-        new NumberField(ShopRanges.EdgeTrim, "edge trim each side") { Otherwise = "`--edge`" });
+        new NumberField(ShopRanges.EdgeTrim, "edge trim each side") { Otherwise = "the edge trim of the run" });
     public static readonly NumberField MassPerAreaGsm = Columns.Add(
         new NumberField(
             ShopRanges.MassPerArea, "mass per area of the felt as bought, coated or bare; wanted where the price is per kg")

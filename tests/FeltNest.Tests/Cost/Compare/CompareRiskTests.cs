@@ -20,7 +20,7 @@ public sealed class CompareRiskTests
     private static LayoutRequest Lay { get; } =
         Shapes.Request(Square, 100, gap: 0, edge: 0) with { Rules = new LayoutRules(0, 0, RowRule.Same, false) };
 
-    [Theory, Trait("tier", "long")]
+    [Theory]
     [InlineData(4, true)] // A at 3 costs 100 for a thousand balls, B 125: equal where A costs 3.75
     [InlineData(3.7, false)]
     public void A_price_that_may_be_off_flips_the_ranking_only_within_its_range(double high, bool flips)
@@ -140,5 +140,5 @@ public sealed class CompareRiskTests
 
     private static Comparison Compare(CostInputs? costs, params FeltOffer[] offers) => CompareStudy.Run(
         new CompareQuestion(Lay, [.. offers.Select(o => CompareCase.Of(o, EdgeTrims.Both(0.0)))], false, costs, null), null,
-        TestContext.Current.CancellationToken);
+        TestContext.Current.CancellationToken, BoxRows.Of);
 }

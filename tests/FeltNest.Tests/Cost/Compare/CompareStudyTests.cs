@@ -26,7 +26,7 @@ public sealed class CompareStudyTests
     private static LayoutRequest Lay { get; } =
         Shapes.Request(Square, 100, gap: 0, edge: 0) with { Rules = new LayoutRules(0, 0, RowRule.Same, false) };
 
-    [Fact, Trait("tier", "long")]
+    [Fact]
     public void Squares_of_50_on_three_widths_use_what_whole_rows_use()
     {
         Comparison comparison = Compare(Costs, Bare(125), Bare(150), Bare(149));
@@ -82,7 +82,7 @@ public sealed class CompareStudyTests
         Assert.Equal(100.0 / 11, flip.At, 1e-4);
     }
 
-    [Fact, Trait("tier", "long")]
+    [Fact]
     public void Currencies_are_not_mixed_without_a_rate()
     {
         FeltOffer foreign = Offer("B", 100, 5m) with { Price = new FeltPrice(5m, PriceUnit.Metre, "XXX") };
@@ -94,13 +94,13 @@ public sealed class CompareStudyTests
         Assert.Equal(125.013889m, Math.Round(comparison.Rows[1].Total!.Value, 6));
     }
 
-    [Fact, Trait("tier", "long")]
+    [Fact]
     public void A_kept_die_of_three_rows_keeps_two_below_150_and_says_when_a_new_one_pays()
     {
         RollLayout kept = ByHand(50, 25, 75, 125);
         FeltPrice price = new(3m, PriceUnit.Metre, "XTS");
         CompareQuestion question = new(Lay, [Bare(149), Bare(155)], false, Costs with { Felt = price }, kept);
-        Comparison comparison = CompareStudy.Run(question, null, TestContext.Current.CancellationToken);
+        Comparison comparison = CompareStudy.Run(question, null, TestContext.Current.CancellationToken, BoxRows.Of);
 
         Assert.Equal([50, 100, 150], comparison.DropWidths.Take(3).Select(d => Math.Round(d.LeastWidthMm, 6)));
         Assert.Equal([2, 3], comparison.Rows.Select(r => r.Kept!.Rows));
@@ -120,22 +120,23 @@ public sealed class CompareStudyTests
             CompareCase.Of(Offer("B", 170, 3m) with { EdgeMm = 10 }, EdgeTrims.Both(0)),
         ];
         Comparison comparison =
-            CompareStudy.Run(new CompareQuestion(Lay, cases, false, Costs, kept), null, TestContext.Current.CancellationToken);
+            CompareStudy.Run(
+                new CompareQuestion(Lay, cases, false, Costs, kept), null, TestContext.Current.CancellationToken, BoxRows.Of);
 
         Assert.Equal([2, 3], comparison.Rows.Select(r => r.Kept!.Rows));
         Assert.All(comparison.Rows, r => Assert.Equal((double)r.Total!.Value, (double)r.Kept!.Total!.Value, 1e-6));
     }
 
-    [Fact, Trait("tier", "long")]
+    [Fact]
     public void A_kept_die_of_which_no_row_fits_is_not_used_and_that_is_said()
     {
         // Squares of 50 fit 95 mm of usable width, the kept die's of 100 do not.
         Outline large = Outline.From([new(-50, -50), new(50, -50), new(50, 50), new(-50, 50)]);
         LayoutRequest other = Shapes.Request(large, 300, gap: 0, edge: 0) with { Rules = new LayoutRules(0, 0, RowRule.Same, false) };
-        RollLayout kept = LayoutSearch.Run(other, null, TestContext.Current.CancellationToken);
+        RollLayout kept = BoxRows.Of(other, TestContext.Current.CancellationToken);
         Comparison comparison = CompareStudy.Run(
             new CompareQuestion(Lay, [CompareCase.Of(115, EdgeTrims.Both(10))], false, null, kept), null,
-            TestContext.Current.CancellationToken);
+            TestContext.Current.CancellationToken, BoxRows.Of);
 
         Assert.Null(Assert.Single(comparison.Rows).Kept);
         Assert.Contains(
@@ -151,7 +152,7 @@ public sealed class CompareStudyTests
             Costs with { PerStrike = 1, Gang = new GangOptions { Cavities = [6], Plies = [1], PricePerCavity = 10, PricePerExtraPly = 0 } };
         RollLayout kept = ByHand(75, 25, 75, 125);
         CompareQuestion question = new(Lay, [CompareCase.Of(Offer("A", 150, 2m), EdgeTrims.Both(0))], false, costs, kept);
-        Comparison comparison = CompareStudy.Run(question, null, TestContext.Current.CancellationToken);
+        Comparison comparison = CompareStudy.Run(question, null, TestContext.Current.CancellationToken, BoxRows.Of);
         CompareRow row = Assert.Single(comparison.Rows);
 
         Assert.Equal(1060m, row.Sheet!.Die!.Price);
@@ -167,7 +168,7 @@ public sealed class CompareStudyTests
         // next to nothing.
         RollLayout kept = ByHand(75, 25, 75);
         CompareQuestion question = new(Lay, [Bare(100)], false, Costs with { Felt = new FeltPrice(2m, PriceUnit.Metre, "XTS") }, kept);
-        CompareRow row = Assert.Single(CompareStudy.Run(question, null, TestContext.Current.CancellationToken).Rows);
+        CompareRow row = Assert.Single(CompareStudy.Run(question, null, TestContext.Current.CancellationToken, BoxRows.Of).Rows);
 
         Assert.Equal(50m, Math.Round(row.Kept!.Total!.Value - row.Total!.Value, 2));
         Assert.Equal(20m, Math.Round(row.Kept.NewDiePaysAfterThousandBalls!.Value, 2));
@@ -205,7 +206,7 @@ public sealed class CompareStudyTests
             108, comparison.Values.Single(v => v.Change.StartsWith("width 51", StringComparison.Ordinal)).SquareMetresPerMillionBalls, 0.1);
     }
 
-    [Fact, Trait("tier", "long")]
+    [Fact]
     public void A_width_too_narrow_is_named_beside_the_others_and_alone_has_no_answer()
     {
         Comparison comparison = Compare(null, Bare(40), Bare(50));
@@ -220,12 +221,12 @@ public sealed class CompareStudyTests
     {
         using CancellationTokenSource stop = new();
         Comparison comparison =
-            CompareStudy.Run(new CompareQuestion(Lay, [Bare(100), Bare(150)], false, null, null), new After(stop), stop.Token);
+            CompareStudy.Run(new CompareQuestion(Lay, [Bare(100), Bare(150)], false, null, null), new After(stop), stop.Token, BoxRows.Of);
 
         Assert.True(comparison.CutShort);
         Assert.Equal("100 mm", Assert.Single(comparison.Rows).Case.Name);
         Assert.Throws<OperationCanceledException>(() =>
-            CompareStudy.Run(new CompareQuestion(Lay, [Bare(100)], false, null, null), null, new CancellationToken(true)));
+            CompareStudy.Run(new CompareQuestion(Lay, [Bare(100)], false, null, null), null, new CancellationToken(true), BoxRows.Of));
     }
 
     [Fact]
@@ -282,7 +283,7 @@ public sealed class CompareStudyTests
         };
 
     private static Comparison Compare(CostInputs? costs, params CompareCase[] cases) =>
-        CompareStudy.Run(new CompareQuestion(Lay, cases, false, costs, null), null, TestContext.Current.CancellationToken);
+        CompareStudy.Run(new CompareQuestion(Lay, cases, false, costs, null), null, TestContext.Current.CancellationToken, BoxRows.Of);
 
     private sealed class After(CancellationTokenSource stop) : IProgress<CompareRow>
     {
