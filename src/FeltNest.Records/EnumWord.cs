@@ -4,7 +4,7 @@ namespace FeltNest;
 
 /// <summary>Words of the files for the values of an enumeration: <c>HighAltitude</c> is written <c>high-altitude</c>, <c>Stage3Felt</c>
 /// <c>stage-3-felt</c>.</summary>
-public static class EnumWord
+internal static class EnumWord
 {
     /// <summary>The word of a value.</summary>
     public static string Of<T>(T value)

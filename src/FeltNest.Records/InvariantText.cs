@@ -4,7 +4,7 @@ using System.Runtime.CompilerServices;
 namespace FeltNest;
 
 /// <summary>Texts whose numbers have a decimal point whatever the language of the machine; long ones may be joined with +.</summary>
-public static class InvariantText
+internal static class InvariantText
 {
     /// <summary>The text of an interpolated string.</summary>
     public static string Invariant(InvariantWords words) => words.ToStringAndClear();

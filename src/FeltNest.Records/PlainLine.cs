@@ -5,7 +5,7 @@ namespace FeltNest;
 
 /// <summary>Makes one line of any text, safe to show: what a hostile input holds cannot break the line, move the cursor or turn the writing
 /// round.</summary>
-public static class PlainLine
+internal static class PlainLine
 {
     // Signs without a shape that some writing needs: soft hyphen, non-joiner, joiner.
     private static readonly int[] Harmless = [0xAD, 0x200C, 0x200D];

@@ -12,7 +12,7 @@ using FeltNest.Yield;
 namespace FeltNest.Runs;
 
 /// <summary>Verifies a result from its file alone. It writes no file.</summary>
-public sealed class CheckRun
+internal sealed class CheckRun
 {
     private readonly string path;
     private readonly CheckedInput read;

@@ -5,7 +5,7 @@ using FeltNest.Layout;
 namespace FeltNest.Runs;
 
 /// <summary>What is to be compared: widths, or a list of offers.</summary>
-public sealed record CompareAsk
+internal sealed record CompareAsk
 {
     /// <summary>What is laid.</summary>
     public required LaidPart Part { get; init; }

@@ -13,7 +13,7 @@ using FeltNest.Report.Compare;
 namespace FeltNest.Runs;
 
 /// <summary>Felt and cost of widths or offers side by side.</summary>
-public sealed class CompareRun : IRun
+internal sealed class CompareRun : IRun
 {
     private readonly List<Remark> remarks = [];
     private readonly List<string> notes;

@@ -4,7 +4,7 @@ namespace FeltNest.Runs;
 
 /// <summary>One use of the library from question to files: made with what is asked for, it knows the names of its files before any work is
 /// done. Front ends translate their words into it and its outcome into theirs.</summary>
-public interface IRun
+internal interface IRun
 {
     /// <summary>Names of the files it gives, the result's JSON first.</summary>
     public IReadOnlyList<string> FileNames { get; }

@@ -8,7 +8,7 @@ using FeltNest.Panel;
 namespace FeltNest.Runs;
 
 /// <summary>A part to lay: a ball with its flat panel, or an outline as it is.</summary>
-public sealed record LaidPart
+internal sealed record LaidPart
 {
     private LaidPart(LayoutPart part) => Part = part;
 

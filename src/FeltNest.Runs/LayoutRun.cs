@@ -12,7 +12,7 @@ using FeltNest.Yield;
 namespace FeltNest.Runs;
 
 /// <summary>A part laid over a roll width, with the account of the felt; a ball's panel is written too.</summary>
-public sealed class LayoutRun : IRun
+internal sealed class LayoutRun : IRun
 {
     /// <summary>Names of the files of a layout.</summary>
     public static IReadOnlyList<string> Names { get; } = ["layout.json", "layout.svg", "layout.png"];

@@ -1,7 +1,7 @@
 namespace FeltNest.Runs;
 
 /// <summary>What a run gives.</summary>
-public sealed record Outcome
+internal sealed record Outcome
 {
     /// <summary>Its files, the result's JSON first.</summary>
     public required IReadOnlyList<ResultFile> Files { get; init; }

@@ -4,7 +4,7 @@ using FeltNest.Drawing.Writers;
 namespace FeltNest.Runs;
 
 /// <summary>A file of a run: its name, its kind, and its bytes, made when they are first asked for.</summary>
-public sealed class ResultFile
+internal sealed class ResultFile
 {
     private readonly Lazy<byte[]> content;
 

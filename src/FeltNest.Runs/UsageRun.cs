@@ -7,7 +7,7 @@ using FeltNest.Report.Usage;
 namespace FeltNest.Runs;
 
 /// <summary>Why a shift used more or less felt than standard.</summary>
-public sealed class UsageRun : IRun
+internal sealed class UsageRun : IRun
 {
     private readonly UsageQuestion question;
 

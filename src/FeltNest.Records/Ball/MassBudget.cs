@@ -1,7 +1,7 @@
 namespace FeltNest.Ball;
 
 /// <summary>Where a ball's mass comes from, g.</summary>
-public sealed record MassBudget
+internal sealed record MassBudget
 {
     /// <summary>Core.</summary>
     public required double CoreG { get; init; }

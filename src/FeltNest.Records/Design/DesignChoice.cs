@@ -4,7 +4,7 @@ using FeltNest.Yield;
 namespace FeltNest.Design;
 
 /// <summary>One way to choose the panel's angle to the warp.</summary>
-public sealed record DesignChoice
+internal sealed record DesignChoice
 {
     /// <summary>In words.</summary>
     public required string Name { get; init; }

@@ -9,4 +9,4 @@ namespace FeltNest.Design;
 /// <param name="Panel">Its panel.</param>
 /// <param name="Layout">Its layout, at exactly that angle.</param>
 /// <param name="Choices">What each way of going about it gives, in the order tried.</param>
-public sealed record JointResult(BallSpec Ball, FlatPanel Panel, RollLayout Layout, IReadOnlyList<DesignChoice> Choices);
+internal sealed record JointResult(BallSpec Ball, FlatPanel Panel, RollLayout Layout, IReadOnlyList<DesignChoice> Choices);

@@ -4,7 +4,7 @@ using FeltNest.Layout;
 namespace FeltNest.Design;
 
 /// <summary>Seam families side by side on one ball and one roll.</summary>
-public sealed record SeamComparison
+internal sealed record SeamComparison
 {
     /// <summary>The ball; its own curve is one of those compared.</summary>
     public required BallSpec Ball { get; init; }

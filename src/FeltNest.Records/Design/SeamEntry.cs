@@ -8,7 +8,7 @@ namespace FeltNest.Design;
 /// <param name="Ball">The ball with this seam.</param>
 /// <param name="Panel">Its panel.</param>
 /// <param name="Yield">Yield of the layout on the comparison's roll.</param>
-public sealed record SeamEntry(BallSpec Ball, FlatPanel Panel, YieldFigures Yield)
+internal sealed record SeamEntry(BallSpec Ball, FlatPanel Panel, YieldFigures Yield)
 {
     /// <summary>Whether the felt takes the greatest stretch.</summary>
     public bool StretchAllowed => Ball.Felt.TakesStretch(Panel.Strain.MaxStretchPercent);

@@ -4,7 +4,7 @@ using FeltNest.Yield;
 namespace FeltNest.Design;
 
 /// <summary>One waist of a study: its panel, the strains of its felt, and what a roll yields of it.</summary>
-public sealed record WaistPoint
+internal sealed record WaistPoint
 {
     /// <summary>Waist of the seam on the fitted sphere, mm.</summary>
     public required double WaistMm { get; init; }

@@ -10,7 +10,7 @@ namespace FeltNest.Design;
 /// <param name="Points">One a waist, narrowest first; at least one.</param>
 /// <param name="Unanswered">Waists without a panel that keeps the felt's limit and fits the roll, with the reason.</param>
 /// <param name="CutShort">True when the study was stopped before all waists were done.</param>
-public sealed record WaistTradeOff(
+internal sealed record WaistTradeOff(
     BallSpec Ball, LayoutRequest Roll, IReadOnlyList<WaistPoint> Points, IReadOnlyList<(double WaistMm, string Reason)> Unanswered,
     bool CutShort)
 {

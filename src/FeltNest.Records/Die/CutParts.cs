@@ -3,7 +3,7 @@ using FeltNest.Layout;
 namespace FeltNest.Die;
 
 /// <summary>The different parts that one die cuts, and the letters that tell them apart on sheets and in names of files.</summary>
-public static class CutParts
+internal static class CutParts
 {
     /// <summary>Parts that a band of a layout holds, as places in the layout's list, in its order; none for a band that is not there. Every
     /// strike cuts all of them.</summary>

@@ -1,7 +1,7 @@
 namespace FeltNest.Geometry;
 
 /// <summary>One circular arc between two points.</summary>
-public readonly record struct ArcPiece
+internal readonly record struct ArcPiece
 {
     /// <summary>Centre of the circle, mm.</summary>
     public required Point2 Centre { get; init; }

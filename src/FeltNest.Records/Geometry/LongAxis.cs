@@ -1,7 +1,7 @@
 namespace FeltNest.Geometry;
 
 /// <summary>The direction along which a plane piece is longest, by the second moments of its area.</summary>
-public readonly record struct LongAxis
+internal readonly record struct LongAxis
 {
     /// <summary>Direction, radians, above -pi/2 to pi/2.</summary>
     public required double Angle { get; init; }

@@ -10,7 +10,7 @@ namespace FeltNest.Geometry;
 
 /// <summary>Offsets, triangles and validity of polygons: the one file of the geometry that stands on NetTopologySuite, so that the choice
 /// can be changed here alone.</summary>
-public static class PolygonSets
+internal static class PolygonSets
 {
     private static readonly GeometryFactory Factory = new NtsGeometryServices(
         CoordinateArraySequenceFactory.Instance, new PrecisionModel(), 0, GeometryOverlay.NG, new CoordinateEqualityComparer())

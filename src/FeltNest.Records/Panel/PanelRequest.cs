@@ -5,7 +5,7 @@ using FeltNest.Seam;
 namespace FeltNest.Panel;
 
 /// <summary>What a flat panel is computed from.</summary>
-public sealed record PanelRequest
+internal sealed record PanelRequest
 {
     /// <summary>Radius of the fitted sphere, mm.</summary>
     public required double RadiusMm { get; init; }

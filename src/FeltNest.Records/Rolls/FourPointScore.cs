@@ -5,7 +5,7 @@ namespace FeltNest.Rolls;
 /// <remarks>A fault up to 3 in long counts 1, up to 6 in 2, up to 9 in 3, longer 4; no running yard counts more than 4, and a fault that
 /// runs on counts 4 in every yard it is in. Length is the greater side of its box or its diameter. Holes, which the method counts by their
 /// own steps, cannot be told from other faults here.</remarks>
-public sealed record FourPointScore
+internal sealed record FourPointScore
 {
     /// <summary>Points of the whole roll.</summary>
     public required int Points { get; init; }

@@ -8,7 +8,7 @@ namespace FeltNest.Seam;
 /// end by the half-turn about the axis (1, -1, 0), which lays the second panel: s meets pi/2 - s.</para>
 /// <para>Only these two symmetries may be relied on; <see cref="IsMirrorSymmetric"/> says whether the panel has two mirror planes as
 /// well.</para></remarks>
-public abstract class SeamCurve
+internal abstract class SeamCurve
 {
     /// <summary>Family the curve belongs to.</summary>
     public abstract SeamFamily Family { get; }

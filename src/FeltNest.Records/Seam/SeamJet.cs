@@ -4,7 +4,7 @@ namespace FeltNest.Seam;
 /// <param name="Point">Place on the unit sphere.</param>
 /// <param name="First">First derivative.</param>
 /// <param name="Second">Second derivative.</param>
-public readonly record struct SeamJet(SpherePoint Point, SpherePoint First, SpherePoint Second)
+internal readonly record struct SeamJet(SpherePoint Point, SpherePoint First, SpherePoint Second)
 {
     /// <summary>Length of seam for a unit of parameter.</summary>
     public double Speed => First.Length;

@@ -6,7 +6,7 @@ namespace FeltNest.Yield;
 /// 360).</summary>
 /// <param name="Part">Index into the layout's parts.</param>
 /// <param name="AngleDeg">The angle, degrees.</param>
-public readonly record struct PairingClass(int Part, double AngleDeg)
+internal readonly record struct PairingClass(int Part, double AngleDeg)
 {
     // Angles this near are one class, degrees: far below what a die or a guide can hold.
     private const double SlackDeg = 1e-6;

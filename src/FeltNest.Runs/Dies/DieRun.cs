@@ -12,7 +12,7 @@ using FeltNest.Rolls;
 namespace FeltNest.Runs.Dies;
 
 /// <summary>The gang die of a layout: cavities, drawings, press check.</summary>
-public sealed class DieRun : IRun
+internal sealed class DieRun : IRun
 {
     private readonly GangRequest request;
     private readonly int parts;

@@ -1,7 +1,7 @@
 namespace FeltNest.Runs.Dies;
 
 /// <summary>Which measured panel is to be judged against what.</summary>
-public sealed record FirstArticleAsk
+internal sealed record FirstArticleAsk
 {
     /// <summary>File of the die or of the outline.</summary>
     public required string WantedFile { get; init; }

@@ -12,7 +12,7 @@ using static FeltNest.InvariantText;
 namespace FeltNest.Runs.Dies;
 
 /// <summary>A cut panel laid on its outline and judged.</summary>
-public sealed class FirstArticleRun : IRun
+internal sealed class FirstArticleRun : IRun
 {
     // Suggested for felt panels where no die says otherwise (common practice, no source): 1.0 to 1.6.
     private const double UsualProfileMm = 1.2;

@@ -7,7 +7,7 @@ using FeltNest.Report.Dies;
 namespace FeltNest.Runs.Dies;
 
 /// <summary>How a die wears and when to rule it again.</summary>
-public sealed class LifeRun : IRun
+internal sealed class LifeRun : IRun
 {
     private readonly DieInput die;
     private readonly IReadOnlyList<DieReading> readings;

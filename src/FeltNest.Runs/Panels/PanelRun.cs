@@ -8,7 +8,7 @@ using FeltNest.Report;
 namespace FeltNest.Runs.Panels;
 
 /// <summary>The flat panel of a ball, its strains and its fit.</summary>
-public sealed class PanelRun : IRun
+internal sealed class PanelRun : IRun
 {
     /// <summary>Names of the files of a panel.</summary>
     public static IReadOnlyList<string> Names { get; } = ["panel.json", "panel.svg", "panel.png"];

@@ -8,7 +8,7 @@ using FeltNest.Report;
 namespace FeltNest.Runs.Panels;
 
 /// <summary>The ball's values that reproduce a measured panel best.</summary>
-public sealed class ProvenRun : IRun
+internal sealed class ProvenRun : IRun
 {
     /// <summary>The ball to begin with.</summary>
     public required BallSpec Ball { get; init; }

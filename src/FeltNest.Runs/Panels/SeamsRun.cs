@@ -8,7 +8,7 @@ using FeltNest.Report;
 namespace FeltNest.Runs.Panels;
 
 /// <summary>The seam families side by side at the ball's waist.</summary>
-public sealed class SeamsRun : IRun
+internal sealed class SeamsRun : IRun
 {
     /// <summary>The ball; its seam is replaced.</summary>
     public required BallSpec Ball { get; init; }

@@ -8,7 +8,7 @@ using FeltNest.Report;
 namespace FeltNest.Runs.Panels;
 
 /// <summary>Strain against felt over a range of waists.</summary>
-public sealed class WaistRun : IRun
+internal sealed class WaistRun : IRun
 {
     /// <summary>The ball; its waist is replaced.</summary>
     public required BallSpec Ball { get; init; }

@@ -9,7 +9,7 @@ using static FeltNest.InvariantText;
 namespace FeltNest.Runs.Panels;
 
 /// <summary>Any flat outline laid on a ball.</summary>
-public sealed class WrapRun : IRun
+internal sealed class WrapRun : IRun
 {
     /// <summary>The ball.</summary>
     public required BallSpec Ball { get; init; }

@@ -1,7 +1,7 @@
 namespace FeltNest.Runs.Rolls;
 
 /// <summary>Which orders are to be cut from what.</summary>
-public sealed record OrdersAsk
+internal sealed record OrdersAsk
 {
     /// <summary>List of orders.</summary>
     public required string OrdersFile { get; init; }

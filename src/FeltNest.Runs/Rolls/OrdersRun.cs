@@ -14,7 +14,7 @@ using FeltNest.Rolls.Plan;
 namespace FeltNest.Runs.Rolls;
 
 /// <summary>Which rolls to cut for which order, what to buy, and the tickets.</summary>
-public sealed class OrdersRun : IRun
+internal sealed class OrdersRun : IRun
 {
     // A ticket takes some hundredths of a second to draw: of a run that is interrupted they are drawn only while they are few.
     private const int MostInAHurry = 20;

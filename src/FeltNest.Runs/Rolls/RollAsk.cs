@@ -1,7 +1,7 @@
 namespace FeltNest.Runs.Rolls;
 
 /// <summary>Which roll is to be cut how.</summary>
-public sealed record RollAsk
+internal sealed record RollAsk
 {
     /// <summary>File of the layout.</summary>
     public required string LayoutFile { get; init; }

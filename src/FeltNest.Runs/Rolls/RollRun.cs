@@ -12,7 +12,7 @@ using FeltNest.Rolls.Plan.Chain;
 namespace FeltNest.Runs.Rolls;
 
 /// <summary>Where to strike one real roll.</summary>
-public sealed class RollRun : IRun
+internal sealed class RollRun : IRun
 {
     private readonly RollAsk question;
     private readonly RollLayout layout;

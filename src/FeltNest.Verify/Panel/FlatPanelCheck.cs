@@ -8,7 +8,7 @@ namespace FeltNest.Panel;
 
 /// <summary>Proves a flat panel from its own record and the request, by means that share nothing with the solve: a mesh of small triangles,
 /// sums along the edge, and polygon geometry.</summary>
-public static class FlatPanelCheck
+internal static class FlatPanelCheck
 {
     // Points taken on each arc: the polygon through them is within a few thousandths of a millimetre of the arcs.
     private const int ArcPoints = 40;

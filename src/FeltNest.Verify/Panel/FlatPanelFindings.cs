@@ -1,7 +1,7 @@
 namespace FeltNest.Panel;
 
 /// <summary>What an independent look at a flat panel found: every figure is 0 for a perfect one.</summary>
-public sealed record FlatPanelFindings
+internal sealed record FlatPanelFindings
 {
     /// <summary>How far the polygon lies inside the arcs anywhere, mm.</summary>
     public required double OutlineInsideMm { get; init; }

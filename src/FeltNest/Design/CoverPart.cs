@@ -5,7 +5,7 @@ using FeltNest.Panel;
 namespace FeltNest.Design;
 
 /// <summary>The flat panel of a ball as a part to lay.</summary>
-public static class CoverPart
+internal static class CoverPart
 {
     /// <summary>The part, with the ball's name, its felt's mass and its design angle.</summary>
     public static LayoutPart Of(BallSpec ball, FlatPanel panel) =>

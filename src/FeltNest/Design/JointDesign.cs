@@ -10,7 +10,7 @@ namespace FeltNest.Design;
 /// <remarks>Felt with a warp makes the panel's shape depend on its angle to the warp, and the layout picks that angle. The two are solved
 /// in turn: design for an angle, lay free, design for the angle laid, until the angle stands; each angle met is then laid with its own
 /// design at exactly that angle, and the best of these is kept.</remarks>
-public static class JointDesign
+internal static class JointDesign
 {
     /// <summary>Rounds of design and layout: the panel changes little with the angle, so the angle stands after two or three.</summary>
     private const int MostRounds = 5;

@@ -7,7 +7,7 @@ using FeltNest.Panel.Wrap;
 namespace FeltNest.Design;
 
 /// <summary>What becomes of a panel's strains when the layout lays it at another angle to the warp than it is designed for.</summary>
-public sealed record LaidStrain
+internal sealed record LaidStrain
 {
     /// <summary>Angle designed for, degrees.</summary>
     public required double DesignAngleDeg { get; init; }

@@ -9,7 +9,7 @@ namespace FeltNest.Design;
 
 /// <summary>Makes the panel of a ball flat for every seam family at one waist, and for its own seam where that is given as points, and lays
 /// each over the same roll.</summary>
-public static class SeamStudy
+internal static class SeamStudy
 {
     /// <summary>Runs the comparison.</summary>
     /// <param name="ball">The ball; its curve is replaced, its waist kept.</param>

@@ -8,7 +8,7 @@ namespace FeltNest.Design;
 
 /// <summary>Makes the panel of a ball flat for one waist after the other and lays each over the same roll, so that strain can be weighed
 /// against felt.</summary>
-public static class WaistStudy
+internal static class WaistStudy
 {
     /// <summary>Most waists of one study: a finer look belongs in a second one.</summary>
     public const int MostWaists = 200;

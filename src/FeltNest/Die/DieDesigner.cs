@@ -10,7 +10,7 @@ using static FeltNest.InvariantText;
 namespace FeltNest.Die;
 
 /// <summary>Designs a gang die: cavities, edges, joints, force, and what to watch.</summary>
-public static class DieDesigner
+internal static class DieDesigner
 {
     /// <summary>The die of a question.</summary>
     /// <param name="request">The question.</param>

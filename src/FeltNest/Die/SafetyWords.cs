@@ -1,7 +1,7 @@
 namespace FeltNest.Die;
 
 /// <summary>Cautions printed with everything a die or a press is set from. No option leaves them out.</summary>
-public static class SafetyWords
+internal static class SafetyWords
 {
     /// <summary>Who comes first.</summary>
     public static IReadOnlyList<string> Deferral { get; } =

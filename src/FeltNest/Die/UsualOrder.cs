@@ -5,7 +5,7 @@ namespace FeltNest.Die;
 
 /// <summary>The order for a die where the shop has written none: figures that are common in the trade (common practice, no source), each to
 /// be confirmed.</summary>
-public static class UsualOrder
+internal static class UsualOrder
 {
     /// <summary>What is assumed, in one sentence.</summary>
     public const string Words = "no order file: rule, board, ejection, tolerances and force are usual figures, assumed: confirm each";

@@ -1,7 +1,7 @@
 namespace FeltNest.Drawing;
 
 /// <summary>An upright rectangle on the sheet, mm.</summary>
-public readonly record struct Box
+internal readonly record struct Box
 {
     /// <summary>Left.</summary>
     public required double MinX { get; init; }

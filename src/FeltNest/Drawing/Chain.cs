@@ -5,7 +5,7 @@ namespace FeltNest.Drawing;
 /// <summary>A line of straight pieces and arcs.</summary>
 /// <param name="Vertices">Vertices; the turn of the last one counts only when the chain is closed.</param>
 /// <param name="Closed">Whether the last vertex is joined to the first.</param>
-public sealed record Chain(IReadOnlyList<ArcVertex> Vertices, bool Closed)
+internal sealed record Chain(IReadOnlyList<ArcVertex> Vertices, bool Closed)
 {
     /// <summary>An open line through points.</summary>
     public static Chain Open(params Point2[] points) => new(Array.ConvertAll(points, p => new ArcVertex(p.X, p.Y, 0)), false);

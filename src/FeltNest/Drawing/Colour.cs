@@ -4,7 +4,7 @@ namespace FeltNest.Drawing;
 /// <param name="Red">0 to 255.</param>
 /// <param name="Green">0 to 255.</param>
 /// <param name="Blue">0 to 255.</param>
-public readonly record struct Colour(byte Red, byte Green, byte Blue)
+internal readonly record struct Colour(byte Red, byte Green, byte Blue)
 {
     /// <summary>The colour as #rrggbb.</summary>
     public string Hex => $"#{Red:x2}{Green:x2}{Blue:x2}";

@@ -1,4 +1,4 @@
 namespace FeltNest.Drawing;
 
 /// <summary>Anything that can be drawn.</summary>
-public abstract record Mark;
+internal abstract record Mark;

@@ -4,4 +4,4 @@ namespace FeltNest.Drawing;
 /// <param name="Chains">Lines and rings.</param>
 /// <param name="Pen">How the lines are drawn, or null for none.</param>
 /// <param name="Fill">Colour of the areas, or null for none.</param>
-public sealed record PathMark(IReadOnlyList<Chain> Chains, Pen? Pen, Colour? Fill = null) : Mark;
+internal sealed record PathMark(IReadOnlyList<Chain> Chains, Pen? Pen, Colour? Fill = null) : Mark;

@@ -4,4 +4,4 @@ namespace FeltNest.Drawing;
 /// <param name="WidthMm">Width of the line, mm.</param>
 /// <param name="Colour">Colour.</param>
 /// <param name="Dashes">Lengths of dash, gap, dash, gap ... in mm; empty for a full line.</param>
-public sealed record Pen(double WidthMm, Colour Colour, params double[] Dashes);
+internal sealed record Pen(double WidthMm, Colour Colour, params double[] Dashes);

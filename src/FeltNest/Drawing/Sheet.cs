@@ -2,7 +2,7 @@ namespace FeltNest.Drawing;
 
 /// <summary>A drawing: marks on a sheet of paper, in mm, origin at the lower left corner, y upwards. Every writer draws the same
 /// sheet.</summary>
-public sealed record Sheet
+internal sealed record Sheet
 {
     /// <summary>Title, also for readers who cannot see the picture.</summary>
     public required string Title { get; init; }

@@ -1,7 +1,7 @@
 namespace FeltNest.Drawing;
 
 /// <summary>Which end of a text stands at its place.</summary>
-public enum TextAnchor
+internal enum TextAnchor
 {
     /// <summary>Its start.</summary>
     Start,

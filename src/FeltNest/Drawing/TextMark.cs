@@ -3,7 +3,7 @@ using FeltNest.Geometry;
 namespace FeltNest.Drawing;
 
 /// <summary>One line of text, drawn in strokes by every writer.</summary>
-public sealed record TextMark : Mark
+internal sealed record TextMark : Mark
 {
     /// <summary>The text.</summary>
     public required string Text { get; init; }

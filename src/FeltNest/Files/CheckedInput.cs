@@ -12,5 +12,5 @@ namespace FeltNest.Files;
 /// <param name="Plan">The roll plan the layout is part of, or null.</param>
 /// <param name="Die">The die the layout is part of, or null.</param>
 /// <param name="Orders">The plan of orders, or null.</param>
-public sealed record CheckedInput(
+internal sealed record CheckedInput(
     StatedFile File, LayoutInput? Layout, RollPlanInput? Plan, DieInput? Die, StatedOrders? Orders);

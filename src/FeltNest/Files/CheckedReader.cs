@@ -10,7 +10,7 @@ namespace FeltNest.Files;
 
 /// <summary>Reads what can be verified from its file alone, every kind of result that the program writes, told apart by its
 /// schema.</summary>
-public static class CheckedReader
+internal static class CheckedReader
 {
     /// <summary>The content of a file.</summary>
     /// <exception cref="InputException">Names the file, the field, the value found and what is allowed.</exception>

@@ -3,7 +3,7 @@ using System.Text.RegularExpressions;
 namespace FeltNest.Files;
 
 /// <summary>How currencies are named in files: nothing is known of them but their names.</summary>
-public static class CurrencyWord
+internal static class CurrencyWord
 {
     /// <summary>What it must look like, as a pattern of schemas.</summary>
     public const string Pattern = "^[A-Za-z]{2,8}$";

@@ -2,7 +2,7 @@ namespace FeltNest.Files;
 
 /// <summary>A text to be read, with the name by which messages call it. Files, uploads and texts inside the program are read
 /// alike.</summary>
-public sealed record InputText
+internal sealed record InputText
 {
     private readonly string? folder;
 

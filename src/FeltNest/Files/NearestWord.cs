@@ -1,7 +1,7 @@
 namespace FeltNest.Files;
 
 /// <summary>Guesses which word was meant by a mistyped one.</summary>
-public static class NearestWord
+internal static class NearestWord
 {
     // Anything longer is no mistyped word of ours, and long to compare.
     private const int LongestSlip = 64;

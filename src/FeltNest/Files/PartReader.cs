@@ -6,7 +6,7 @@ using FeltNest.Files.Outlines;
 namespace FeltNest.Files;
 
 /// <summary>Reads whatever can be laid: a ball specification or any outline.</summary>
-public static class PartReader
+internal static class PartReader
 {
     /// <summary>The ball or the outline of a file, told apart by the file's ending and its <c>schema</c>.</summary>
     /// <param name="path">The file.</param>

@@ -1,7 +1,7 @@
 namespace FeltNest.Files;
 
 /// <summary>Names by which the files say what they are.</summary>
-public static class SchemaName
+internal static class SchemaName
 {
     /// <summary>Ball specification.</summary>
     public const string Ball = "feltnest/ball/1";

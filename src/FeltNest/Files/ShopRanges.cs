@@ -5,7 +5,7 @@ namespace FeltNest.Files;
 
 /// <summary>What quantities of the shop may be that several documents, options or fields of the page set: one range for one
 /// quantity.</summary>
-public static class ShopRanges
+internal static class ShopRanges
 {
     // Greatest sound amount of money: beyond it a slip of the keys is likelier.
     private const double MostMoney = 1_000_000_000;

@@ -1,7 +1,7 @@
 namespace FeltNest.Geometry;
 
 /// <summary>Symmetries of an outline that save search.</summary>
-public static class OutlineSymmetry
+internal static class OutlineSymmetry
 {
     /// <summary>True when the outline turned by half a turn about <paramref name="centre"/> is the same outline within
     /// <paramref name="tolerance"/> mm.</summary>

@@ -1,7 +1,7 @@
 namespace FeltNest.Geometry;
 
 /// <summary>Extents of an outline across a direction.</summary>
-public static class OutlineWidth
+internal static class OutlineWidth
 {
     /// <summary>Least extent in y over all tilts from <paramref name="least"/> to <paramref name="most"/> radians, and the tilt that has
     /// it.</summary>

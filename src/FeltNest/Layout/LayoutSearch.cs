@@ -15,7 +15,7 @@ namespace FeltNest.Layout;
 /// <summary>Lays a part over a roll width so that a metre of roll gives the most panels.</summary>
 /// <remarks>Rows over the width, rows over the runs between forbidden stripes, and bands with a repeat of their own are looked for in turn;
 /// the best that the rules on dies allow is verified by <see cref="LayoutCheck"/> and returned.</remarks>
-public sealed class LayoutSearch
+internal sealed class LayoutSearch
 {
     private readonly LayoutRequest request;
     private readonly IProgress<SearchProgress>? progress;

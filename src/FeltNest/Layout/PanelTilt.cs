@@ -1,7 +1,7 @@
 namespace FeltNest.Layout;
 
 /// <summary>How the tilt of a panel is told to people.</summary>
-public static class PanelTilt
+internal static class PanelTilt
 {
     /// <summary>The tilt without half-turns, above -90 up to 90 degrees: what stands nearest to the warp.</summary>
     public static double Shown(double angleDeg)

@@ -3,7 +3,7 @@ namespace FeltNest.Numerics;
 /// <summary>Complete elliptic integrals by the arithmetic-geometric mean.</summary>
 /// <remarks>Follows M. Abramowitz and I. Stegun, <i>Handbook of Mathematical Functions</i>, 1964, section 17.6. The argument is the
 /// parameter m, the square of the modulus.</remarks>
-public static class EllipticIntegral
+internal static class EllipticIntegral
 {
     /// <summary>Complete integral of the first kind.</summary>
     /// <param name="m">Parameter, 0 to below 1.</param>

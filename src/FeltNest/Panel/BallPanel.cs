@@ -6,7 +6,7 @@ using FeltNest.Seam;
 namespace FeltNest.Panel;
 
 /// <summary>What a ball asks of its panel.</summary>
-public static class BallPanel
+internal static class BallPanel
 {
     extension(PanelRequest)
     {

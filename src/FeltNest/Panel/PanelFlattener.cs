@@ -10,7 +10,7 @@ using FeltNest.Panel.Shape;
 namespace FeltNest.Panel;
 
 /// <summary>From the ball to the flat panel as it is cut: seam, flattening at zero gap, allowances, arcs.</summary>
-public static class PanelFlattener
+internal static class PanelFlattener
 {
     /// <summary>Greatest distance between the arcs and the computed edge, mm.</summary>
     public const double ArcTolerance = 0.01;

@@ -3,7 +3,7 @@ using FeltNest.Layout.Check;
 namespace FeltNest.Report;
 
 /// <summary>What a check prints.</summary>
-public static class CheckReport
+internal static class CheckReport
 {
     /// <summary>The text, lines ending in a line feed.</summary>
     /// <param name="path">The file.</param>

@@ -5,7 +5,7 @@ using FeltNest.Design;
 namespace FeltNest.Report;
 
 /// <summary>What the angle to the warp does to a panel: strains when laid off its design, and what designing for the tilt gains.</summary>
-public static class DesignReport
+internal static class DesignReport
 {
     /// <summary>Strains of a panel laid at other angles than designed; empty text where there are none.</summary>
     public static string Laid(BallSpec ball, IReadOnlyList<LaidStrain> laid)

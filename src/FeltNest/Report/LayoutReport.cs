@@ -6,7 +6,7 @@ using FeltNest.Yield;
 namespace FeltNest.Report;
 
 /// <summary>The table a layout prints.</summary>
-public static class LayoutReport
+internal static class LayoutReport
 {
     /// <summary>The text, lines ending in a line feed.</summary>
     public static string Text(RollLayout layout, YieldFigures yields)
@@ -40,7 +40,7 @@ public static class LayoutReport
         {
             int kinds = PartKinds.Of(layout);
             string faces = layout.Rules.Plies.FaceToFace ? "face to face" : "all nap side up";
-            string apart = kinds == 1 ? "one kind of part" : $"{kinds} kinds of part that make no pair with each other, keep them apart";
+            string apart = kinds == 1 ? "any two make a ball" : $"{kinds} kinds that make no pair with each other, keep them apart";
             table.Line("plies", $"{layout.Rules.Plies.Count}", $"{faces}: {apart}");
         }
 

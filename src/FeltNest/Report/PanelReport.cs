@@ -7,7 +7,7 @@ using FeltNest.Panel;
 namespace FeltNest.Report;
 
 /// <summary>The table a panel prints.</summary>
-public static class PanelReport
+internal static class PanelReport
 {
     /// <summary>The text, lines ending in a line feed.</summary>
     /// <param name="ball">The ball.</param>
@@ -45,7 +45,8 @@ public static class PanelReport
                 "compression along the edge", panel.Strain.EdgeMaxCompressionPercent, "0.00", "%",
                 FormattableString.Invariant($"limit in the ball file {ball.Felt.MaxEdgeCompressionPercent:0.##} %"))
             .Line(
-                "edge mismatch of a pair", panel.Strain.EdgeMismatchPercent, "0.000", "%", "how unlike two edges are that meet on the ball")
+                "edge length difference of a pair", panel.Strain.EdgeMismatchPercent, "0.000", "%",
+                "how unlike two edges are that meet on the ball")
             .Line("elastic energy", panel.Strain.EnergyNmm, "0.00", "N mm", "one panel")
             .Line(
                 "solved to", panel.Solve.Residual.ToString("0.0e+0", CultureInfo.InvariantCulture),

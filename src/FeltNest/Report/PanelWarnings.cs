@@ -5,7 +5,7 @@ using FeltNest.Panel;
 namespace FeltNest.Report;
 
 /// <summary>What a cutting room should look at before it trusts a panel.</summary>
-public static class PanelWarnings
+internal static class PanelWarnings
 {
     /// <summary>Warnings, the gravest first; empty when there is nothing to warn of.</summary>
     public static IReadOnlyList<string> Of(BallSpec ball, FlatPanel panel, MassBudget mass)

@@ -5,7 +5,7 @@ using FeltNest.Panel.Proven;
 namespace FeltNest.Report;
 
 /// <summary>The table a fit to a proven panel prints.</summary>
-public static class ProvenReport
+internal static class ProvenReport
 {
     /// <summary>The text, lines ending in a line feed.</summary>
     /// <param name="outline">Name of the outline.</param>

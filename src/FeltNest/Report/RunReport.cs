@@ -6,7 +6,7 @@ namespace FeltNest.Report;
 
 /// <summary>One run as a page that needs no other file, to be handed over or printed: pictures, tables, warnings, and what is needed to do
 /// it again.</summary>
-public sealed record RunReport
+internal sealed record RunReport
 {
     /// <summary>The command line of the run.</summary>
     public required string Command { get; init; }

@@ -7,7 +7,7 @@ using FeltNest.Panel;
 namespace FeltNest.Report;
 
 /// <summary>The table of seam families side by side.</summary>
-public static class SeamsReport
+internal static class SeamsReport
 {
     /// <summary>The text, lines ending in a line feed.</summary>
     public static string Text(SeamComparison comparison)

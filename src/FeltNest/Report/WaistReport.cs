@@ -5,7 +5,7 @@ using FeltNest.Design;
 namespace FeltNest.Report;
 
 /// <summary>The table a study of waists prints.</summary>
-public static class WaistReport
+internal static class WaistReport
 {
     /// <summary>The text, lines ending in a line feed.</summary>
     public static string Text(WaistTradeOff study)

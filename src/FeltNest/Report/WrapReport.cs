@@ -4,7 +4,7 @@ using FeltNest.Panel.Wrap;
 namespace FeltNest.Report;
 
 /// <summary>The table a wrap prints.</summary>
-public static class WrapReport
+internal static class WrapReport
 {
     /// <summary>The text, lines ending in a line feed.</summary>
     /// <param name="ball">The ball.</param>

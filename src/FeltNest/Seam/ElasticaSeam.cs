@@ -10,7 +10,7 @@ namespace FeltNest.Seam;
 /// <i>Adv. Comput. Math.</i> 2, 1994: kg = -A cn(p t, m) with A = 2 sqrt(m) p, length 8 K(m)/p, t the arc from the waist. The two numbers m
 /// and p are found here by shooting from the waist to the inflection, which must lie on the axis about which the second panel is laid; the
 /// curve is then kept as a series in its arc length.</remarks>
-public sealed class ElasticaSeam : SeamCurve
+internal sealed class ElasticaSeam : SeamCurve
 {
     /// <summary>Least waist taken, radians (20 degrees): below it the other panel's tips nearly meet.</summary>
     public const double LeastWaistAngle = 20 * Math.PI / 180;

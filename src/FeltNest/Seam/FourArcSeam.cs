@@ -9,7 +9,7 @@ namespace FeltNest.Seam;
 /// (0, -sqrt 2, q) for the arc of the waist at s = 0.</para>
 /// <para>The tangent is continuous, the curvature changes its sign at the joints s = pi/4 + k pi/2, where its mean, 0, is given. The
 /// parameter is even in arc length.</para></remarks>
-public sealed class FourArcSeam : SeamCurve
+internal sealed class FourArcSeam : SeamCurve
 {
     /// <summary>Least waist taken, radians (20 degrees): below it the other panel's tips nearly meet.</summary>
     public const double LeastWaistAngle = 20 * Math.PI / 180;

@@ -7,7 +7,7 @@ namespace FeltNest.Seam;
 /// panels.</summary>
 /// <remarks>The points' frame: the centre of the ball at 0, z through a panel's pole, x through one of its tips. The curve halves the
 /// sphere exactly, as the second panel is the first one half-turned; how far the points lie from it is <see cref="Deviation"/>.</remarks>
-public sealed class PointSeam : SeamCurve
+internal sealed class PointSeam : SeamCurve
 {
     /// <summary>How far a point may lie from the curve, radians: 1 % of the radius, 0.3 mm on a ball, about what a seam can be read off
     /// with.</summary>

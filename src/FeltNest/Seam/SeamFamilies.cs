@@ -4,7 +4,7 @@ using FeltNest.Ball;
 namespace FeltNest.Seam;
 
 /// <summary>The seam curve that a family or a ball asks for.</summary>
-public static class SeamFamilies
+internal static class SeamFamilies
 {
     extension(SeamCurve)
     {

@@ -8,7 +8,7 @@ namespace FeltNest.Seam;
 /// <remarks>Follows R. Ferreol, <i>Encyclopedie des formes mathematiques remarquables</i>, "Seam line of a tennis ball", and D. Allison, R.
 /// Diaz, K. Miller, "Generalized Baseball Curves", <i>Loci</i> (MAA) 2008, section 3; differs in the frame, which is the panel's own
 /// (turned about z so that a tip lies on +x). The closed forms of length, width and curvature are derived here.</remarks>
-public sealed class TwoHarmonicSeam : SeamCurve
+internal sealed class TwoHarmonicSeam : SeamCurve
 {
     /// <summary>Least waist taken, radians (20 degrees): below it the other panel's tips nearly meet, and flattening settles too slowly to
     /// be trusted.</summary>

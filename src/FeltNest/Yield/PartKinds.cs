@@ -4,7 +4,7 @@ using FeltNest.Layout;
 namespace FeltNest.Yield;
 
 /// <summary>The kinds of part that the layers of a strike give: panels of unlike kinds make no pair and must be kept apart.</summary>
-public static class PartKinds
+internal static class PartKinds
 {
     // Angles and outlines this near are one kind: as for pairing classes, and a hair of the part's size.
     private const double SameDeg = 1e-6;

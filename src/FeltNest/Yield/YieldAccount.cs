@@ -4,7 +4,7 @@ using FeltNest.Layout;
 namespace FeltNest.Yield;
 
 /// <summary>Turns a layout into yield, felt per thousand balls and a closed account of the cloth.</summary>
-public static class YieldAccount
+internal static class YieldAccount
 {
     /// <summary>The yield of a layout; bases are the full roll width and one repeat, before roll ends and faults.</summary>
     public static YieldFigures Of(RollLayout layout)

@@ -26,12 +26,12 @@ public sealed class RuleCheckTests
     }
 
     [Theory]
-    [InlineData(65.4, RuleVerdict.Within)]
-    [InlineData(68.6, RuleVerdict.Within)]
-    [InlineData(65.39, RuleVerdict.Outside)]
-    [InlineData(68.61, RuleVerdict.Outside)]
-    public void Limits_count_as_within(double diameter, RuleVerdict verdict) =>
-        Assert.Equal(verdict, RuleTable.Row(RuleType.Type2)!.DiameterMm.Judge(diameter));
+    [InlineData(65.4, true)]
+    [InlineData(68.6, true)]
+    [InlineData(65.39, false)]
+    [InlineData(68.61, false)]
+    public void Limits_count_as_within(double diameter, bool within) =>
+        Assert.Equal(within ? RuleVerdict.Within : RuleVerdict.Outside, RuleTable.Row(RuleType.Type2)!.DiameterMm.Judge(diameter));
 
     [Fact]
     public void Limits_from_memory_never_give_a_bare_pass_or_fail()

@@ -3,7 +3,7 @@ using FeltNest.Drawing;
 namespace FeltNest.Tests.Drawing;
 
 /// <summary>sRGB to OKLab, written for the tests: the way back from what the product computes.</summary>
-public static class OkLab
+internal static class OkLab
 {
     public static (double L, double A, double B) Of(double red, double green, double blue)
     {

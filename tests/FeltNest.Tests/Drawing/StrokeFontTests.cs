@@ -62,10 +62,10 @@ public sealed class StrokeFontTests
     }
 
     [Theory]
-    [InlineData(TextAnchor.Start, 10, 13.1)]
-    [InlineData(TextAnchor.Middle, 8.45, 11.55)]
-    [InlineData(TextAnchor.End, 6.9, 10)]
-    public void The_anchor_says_which_end_stands_at_the_place(TextAnchor anchor, double left, double right)
+    [InlineData(nameof(TextAnchor.Start), 10, 13.1)]
+    [InlineData(nameof(TextAnchor.Middle), 8.45, 11.55)]
+    [InlineData(nameof(TextAnchor.End), 6.9, 10)]
+    public void The_anchor_says_which_end_stands_at_the_place(string anchor, double left, double right)
     {
         double[] xs =
         [
@@ -75,7 +75,7 @@ public sealed class StrokeFontTests
                 At = new Point2(10, 20),
                 HeightMm = 5,
                 Colour = Colour.Of(0),
-                Anchor = anchor,
+                Anchor = Enum.Parse<TextAnchor>(anchor),
             })
                 .SelectMany(s => s.Vertices)
                 .Select(v => v.X),

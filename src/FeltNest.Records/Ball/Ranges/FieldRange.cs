@@ -3,7 +3,7 @@ using System.Globalization;
 namespace FeltNest.Ball.Ranges;
 
 /// <summary>What one number of an input may be, and why.</summary>
-public sealed record FieldRange
+internal sealed record FieldRange
 {
     /// <summary>Path of the field, such as <c>core.outerDiameterMm</c>.</summary>
     public required string Field { get; init; }

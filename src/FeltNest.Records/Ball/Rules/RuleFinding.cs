@@ -6,4 +6,4 @@ namespace FeltNest.Ball.Rules;
 /// <param name="Unit">Unit of value and limits.</param>
 /// <param name="Limits">Limits of the row, or null where no rule is asked for.</param>
 /// <param name="Verdict">What was found.</param>
-public sealed record RuleFinding(string Quantity, double? Value, string Unit, RuleLimits? Limits, RuleVerdict Verdict);
+internal sealed record RuleFinding(string Quantity, double? Value, string Unit, RuleLimits? Limits, RuleVerdict Verdict);

@@ -1,7 +1,7 @@
 namespace FeltNest.Ball.Rules;
 
 /// <summary>Limits of one measured quantity in one row of the rule table.</summary>
-public readonly record struct RuleLimits
+internal readonly record struct RuleLimits
 {
     /// <summary>Least value the rule allows.</summary>
     public required double Low { get; init; }

@@ -1,7 +1,7 @@
 namespace FeltNest.Ball.Rules;
 
 /// <summary>One row of the rule table.</summary>
-public sealed record RuleRow
+internal sealed record RuleRow
 {
     /// <summary>Ball type.</summary>
     public required RuleType Type { get; init; }

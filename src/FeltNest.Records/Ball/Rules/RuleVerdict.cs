@@ -2,7 +2,7 @@ namespace FeltNest.Ball.Rules;
 
 /// <summary>What a ball is found to be against one limit of the rules. A limit known from memory alone never gives a bare pass or a bare
 /// fail.</summary>
-public enum RuleVerdict
+internal enum RuleVerdict
 {
     /// <summary>Within the limits.</summary>
     Within,

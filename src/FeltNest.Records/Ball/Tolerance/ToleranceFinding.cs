@@ -3,7 +3,7 @@ using FeltNest.Ball.Rules;
 namespace FeltNest.Ball.Tolerance;
 
 /// <summary>One quantity of a ball with its spread against the rules.</summary>
-public sealed record ToleranceFinding
+internal sealed record ToleranceFinding
 {
     /// <summary>What is judged.</summary>
     public required string Quantity { get; init; }

@@ -1,7 +1,7 @@
 namespace FeltNest.Cost.Offers;
 
 /// <summary>The words by which files name the unit of a price.</summary>
-public static class PriceUnits
+internal static class PriceUnits
 {
     /// <summary>All words, in the order of the enumeration.</summary>
     public static IReadOnlyList<string> Words { get; } = ["m", "m2", "kg"];

@@ -1,7 +1,7 @@
 namespace FeltNest.Cost.Sheet;
 
 /// <summary>One band of a lay as it is cut.</summary>
-public sealed record CutBand
+internal sealed record CutBand
 {
     /// <summary>Length of a repeat, mm.</summary>
     public required double RepeatMm { get; init; }

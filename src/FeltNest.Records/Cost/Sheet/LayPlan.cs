@@ -4,7 +4,7 @@ using FeltNest.Layout;
 namespace FeltNest.Cost.Sheet;
 
 /// <summary>What a cost account needs to know of a lay.</summary>
-public sealed record LayPlan
+internal sealed record LayPlan
 {
     /// <summary>Full roll width, mm.</summary>
     public required double RollWidthMm { get; init; }

@@ -4,7 +4,7 @@ namespace FeltNest.Cost.Usage;
 
 /// <summary>What one roll really gave, as the cutting ticket brings it back. What is null was not recorded, on no roll of the
 /// list.</summary>
-public sealed record ActualRoll
+internal sealed record ActualRoll
 {
     /// <summary>Name of the roll.</summary>
     public required string Roll { get; init; }

@@ -1,7 +1,7 @@
 namespace FeltNest.Cost.Usage;
 
 /// <summary>Why felt was used beside the standard.</summary>
-public enum UsageCause
+internal enum UsageCause
 {
     /// <summary>The roll was wider than the layout needs, or so narrow that rows of it fell off.</summary>
     Width,

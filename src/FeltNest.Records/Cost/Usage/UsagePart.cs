@@ -1,7 +1,7 @@
 namespace FeltNest.Cost.Usage;
 
 /// <summary>One part of the difference from standard; above 0 is more than standard.</summary>
-public sealed record UsagePart
+internal sealed record UsagePart
 {
     /// <summary>Why.</summary>
     public required UsageCause Cause { get; init; }

@@ -3,7 +3,7 @@ using FeltNest.Yield;
 namespace FeltNest.Cost.Usage;
 
 /// <summary>One roll against its standard.</summary>
-public sealed record UsageRoll
+internal sealed record UsageRoll
 {
     /// <summary>What it gave.</summary>
     public required ActualRoll Actual { get; init; }

@@ -4,7 +4,7 @@ using FeltNest.Yield;
 namespace FeltNest.Cost.Usage;
 
 /// <summary>The difference between the felt used and the standard, split by cause.</summary>
-public sealed record UsageVariance
+internal sealed record UsageVariance
 {
     /// <summary>What was asked.</summary>
     public required UsageQuestion Question { get; init; }

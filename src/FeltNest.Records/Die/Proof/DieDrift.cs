@@ -1,7 +1,7 @@
 namespace FeltNest.Die.Proof;
 
 /// <summary>Drift of one cavity and ply: a straight line through its worst distances by least squares.</summary>
-public sealed record DieDrift
+internal sealed record DieDrift
 {
     /// <summary>Cavity.</summary>
     public required int Cavity { get; init; }

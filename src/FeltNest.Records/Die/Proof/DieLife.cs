@@ -1,7 +1,7 @@
 namespace FeltNest.Die.Proof;
 
 /// <summary>How a die wears: its readings, the drift of each cavity and ply, and when to rule it again.</summary>
-public sealed record DieLife
+internal sealed record DieLife
 {
     /// <summary>Die.</summary>
     public required string Name { get; init; }

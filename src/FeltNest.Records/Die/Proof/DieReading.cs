@@ -1,7 +1,7 @@
 namespace FeltNest.Die.Proof;
 
 /// <summary>One reading of a blank cut by a die.</summary>
-public sealed record DieReading
+internal sealed record DieReading
 {
     /// <summary>Date as written.</summary>
     public required string Date { get; init; }

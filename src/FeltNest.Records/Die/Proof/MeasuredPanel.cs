@@ -3,7 +3,7 @@ using FeltNest.Geometry;
 namespace FeltNest.Die.Proof;
 
 /// <summary>A measured panel laid on the outline wanted.</summary>
-public sealed record MeasuredPanel
+internal sealed record MeasuredPanel
 {
     /// <summary>Profile tolerance: width of the zone, mm; a place passes within half of it.</summary>
     public required double ToleranceMm { get; init; }

@@ -7,7 +7,7 @@ namespace FeltNest.Panel.Felt;
 /// panel.</summary>
 /// <remarks>The law is linear between the second Piola-Kirchhoff tension and the Green strain (St Venant-Kirchhoff), as in R. W. Ogden,
 /// <i>Non-Linear Elastic Deformations</i>, 1984, section 4.3. Strain order: uu, vv, twice uv. No bending, no wrinkling.</remarks>
-public readonly record struct FeltLaw
+internal readonly record struct FeltLaw
 {
     /// <summary>Tension uu for strain uu.</summary>
     public required double UU { get; init; }

@@ -3,7 +3,7 @@ using FeltNest.Geometry;
 namespace FeltNest.Panel.Proven;
 
 /// <summary>How far the measured outline lies off the fitted panel at one place.</summary>
-public readonly record struct ProvenDeviation
+internal readonly record struct ProvenDeviation
 {
     /// <summary>Place on the fitted panel's edge, panel frame, mm.</summary>
     public required Point2 Place { get; init; }

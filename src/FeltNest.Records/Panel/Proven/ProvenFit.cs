@@ -4,7 +4,7 @@ using FeltNest.Ball;
 namespace FeltNest.Panel.Proven;
 
 /// <summary>The panel of a ball that comes nearest to a measured outline.</summary>
-public sealed record ProvenFit
+internal sealed record ProvenFit
 {
     /// <summary>The ball with the values found.</summary>
     public required BallSpec Ball { get; init; }

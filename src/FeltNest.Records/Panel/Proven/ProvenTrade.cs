@@ -5,4 +5,4 @@ namespace FeltNest.Panel.Proven;
 /// (waist) and 1 % (edge limit).</param>
 /// <param name="Changes">Change of each value, in its own unit and in the order of the values, that together change the outline by
 /// <see cref="ProvenFit.TellableMm"/>.</param>
-public sealed record ProvenTrade(double SingularValue, IReadOnlyList<double> Changes);
+internal sealed record ProvenTrade(double SingularValue, IReadOnlyList<double> Changes);

@@ -1,7 +1,7 @@
 namespace FeltNest.Panel.Proven;
 
 /// <summary>One value a measured outline was asked for.</summary>
-public sealed record ProvenValue
+internal sealed record ProvenValue
 {
     /// <summary>In words.</summary>
     public required string Name { get; init; }

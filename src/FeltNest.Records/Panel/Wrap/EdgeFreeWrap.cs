@@ -3,7 +3,7 @@ using FeltNest.Seam;
 namespace FeltNest.Panel.Wrap;
 
 /// <summary>Where a flat piece comes to lie when nothing pulls its edge.</summary>
-public sealed record EdgeFreeWrap
+internal sealed record EdgeFreeWrap
 {
     /// <summary>Elastic energy, N mm.</summary>
     public required double EnergyNmm { get; init; }

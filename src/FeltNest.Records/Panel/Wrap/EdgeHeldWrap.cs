@@ -1,7 +1,7 @@
 namespace FeltNest.Panel.Wrap;
 
 /// <summary>A flat piece whose edge is drawn to the seam.</summary>
-public sealed record EdgeHeldWrap
+internal sealed record EdgeHeldWrap
 {
     /// <summary>Elastic energy, N mm.</summary>
     public required double EnergyNmm { get; init; }

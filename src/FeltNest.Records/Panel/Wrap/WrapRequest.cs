@@ -11,7 +11,7 @@ namespace FeltNest.Panel.Wrap;
 /// <param name="Outline">The flat outline, mm, in any place; not used where an edge map is given.</param>
 /// <param name="EdgeMap">The edge of one of our own panels before allowances, at equal steps of the seam parameter from 0: it then defines
 /// both the outline and where each place of it belongs. Null for any other outline, whose edge slides along the seam.</param>
-public sealed record WrapRequest(double RadiusMm, SeamCurve Seam, FeltLaw Law, ArcOutline? Outline, IReadOnlyList<EdgePoint>? EdgeMap)
+internal sealed record WrapRequest(double RadiusMm, SeamCurve Seam, FeltLaw Law, ArcOutline? Outline, IReadOnlyList<EdgePoint>? EdgeMap)
 {
     /// <summary>How far the outline was turned so that its long axis lies along u, degrees; 0 where it was drawn so, or has no long
     /// axis.</summary>

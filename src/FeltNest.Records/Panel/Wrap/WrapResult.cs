@@ -4,4 +4,4 @@ namespace FeltNest.Panel.Wrap;
 /// <param name="EdgeFree">Edge free.</param>
 /// <param name="EdgeHeld">Edge on the seam; null where the piece cannot be drawn to it.</param>
 /// <param name="WhyNotHeld">Why not, in one line; null where it can.</param>
-public sealed record WrapResult(EdgeFreeWrap EdgeFree, EdgeHeldWrap? EdgeHeld, string? WhyNotHeld);
+internal sealed record WrapResult(EdgeFreeWrap EdgeFree, EdgeHeldWrap? EdgeHeld, string? WhyNotHeld);

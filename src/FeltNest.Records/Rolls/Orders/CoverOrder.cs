@@ -1,7 +1,7 @@
 namespace FeltNest.Rolls.Orders;
 
 /// <summary>Balls somebody wants covers for.</summary>
-public sealed record CoverOrder
+internal sealed record CoverOrder
 {
     /// <summary>Name of the order, once in a list.</summary>
     public required string Name { get; init; }

@@ -3,7 +3,7 @@ using FeltNest.Layout;
 namespace FeltNest.Rolls.Orders;
 
 /// <summary>A die that is on the rack or could be made.</summary>
-public sealed record CutDie
+internal sealed record CutDie
 {
     /// <summary>Name or number on the rack, once in a list.</summary>
     public required string Name { get; init; }

@@ -1,7 +1,7 @@
 namespace FeltNest.Rolls.Orders;
 
 /// <summary>What holds for the whole plan.</summary>
-public sealed record OrderRules
+internal sealed record OrderRules
 {
     /// <summary>The one currency of its money.</summary>
     public required string Currency { get; init; }

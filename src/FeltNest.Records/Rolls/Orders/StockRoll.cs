@@ -1,7 +1,7 @@
 namespace FeltNest.Rolls.Orders;
 
 /// <summary>A roll that is in stock or could be bought.</summary>
-public sealed record StockRoll
+internal sealed record StockRoll
 {
     /// <summary>Name or number of the roll, once in a list.</summary>
     public required string Name { get; init; }

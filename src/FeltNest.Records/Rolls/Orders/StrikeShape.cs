@@ -1,7 +1,7 @@
 namespace FeltNest.Rolls.Orders;
 
 /// <summary>What one strike of a die takes of a roll and gives.</summary>
-public sealed record StrikeShape
+internal sealed record StrikeShape
 {
     /// <summary>Advance from strike to strike, mm.</summary>
     public required double FeedMm { get; init; }

@@ -4,7 +4,7 @@ using FeltNest.Yield;
 namespace FeltNest.Rolls.Plan;
 
 /// <summary>Panels of a pattern that pair with each other: the same part at the same angle, mod 180 degrees or, one way, mod 360.</summary>
-public static class PanelClasses
+internal static class PanelClasses
 {
     /// <summary>Indices of the panels of each class.</summary>
     public static IReadOnlyList<IReadOnlySet<int>> Of(StrikePattern pattern, bool oneWay)

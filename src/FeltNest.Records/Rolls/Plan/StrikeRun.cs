@@ -1,7 +1,7 @@
 namespace FeltNest.Rolls.Plan;
 
 /// <summary>Strikes that follow each other on one line, one feed apart: what an operator sets once.</summary>
-public sealed record StrikeRun
+internal sealed record StrikeRun
 {
     /// <summary>Number of its first strike, from 1.</summary>
     public required int First { get; init; }

@@ -3,7 +3,7 @@ using FeltNest.Layout;
 namespace FeltNest.Rolls.Plan;
 
 /// <summary>What the skew of a roll does to one kind of panel.</summary>
-public readonly record struct WarpReport
+internal readonly record struct WarpReport
 {
     /// <summary>Index into the layout's parts.</summary>
     public required int Part { get; init; }

@@ -13,7 +13,7 @@ namespace FeltNest.Die.Check;
 /// <remarks>Strikes at every place one feed apart must be the layout's band, each panel once. Edges may lie 0.02 mm off the true outline.
 /// Gaps are measured again, between strikes at 25 places of the play of feed and guide. Where no gap is left, the rule that cavities share
 /// is measured again (<see cref="CommonCutCheck"/>). The layout itself is checked by <see cref="LayoutCheck"/>.</remarks>
-public sealed class DieCheck
+internal sealed class DieCheck
 {
     private const double PlaceSlack = 1e-4;
     private const double GapSlack = 1e-3;

@@ -7,7 +7,7 @@ using NetTopologySuite.Operation.Distance;
 namespace FeltNest.Die.Check;
 
 /// <summary>Measures a cutting edge against the part it is to cut with NetTopologySuite; shares no code with the fit.</summary>
-public static class DieEdgeCheck
+internal static class DieEdgeCheck
 {
     // Chords stay this near to the arcs they stand for, mm.
     private const double Chord = 1e-6;

@@ -1,7 +1,7 @@
 namespace FeltNest.Die.Check;
 
 /// <summary>What the second geometry engine finds of a cutting edge.</summary>
-public sealed record EdgeVerdict
+internal sealed record EdgeVerdict
 {
     /// <summary>Greatest distance between edge and the layout's outline, either way, mm.</summary>
     public required double OffMm { get; init; }

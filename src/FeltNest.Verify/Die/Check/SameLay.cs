@@ -3,7 +3,7 @@ using FeltNest.Layout;
 namespace FeltNest.Die.Check;
 
 /// <summary>Whether two layouts place the same parts at the same places.</summary>
-public static class SameLay
+internal static class SameLay
 {
     // Places and lengths this near are the same, mm and degrees: what the check allows.
     private const double Slack = 1e-4;

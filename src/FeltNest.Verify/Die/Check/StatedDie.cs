@@ -4,7 +4,7 @@ using FeltNest.Layout;
 namespace FeltNest.Die.Check;
 
 /// <summary>A die as its file states it.</summary>
-public sealed record StatedDie
+internal sealed record StatedDie
 {
     /// <summary>Name.</summary>
     public required string Name { get; init; }

@@ -2,7 +2,7 @@ namespace FeltNest.Files.Check;
 
 /// <summary>Checks the results that hold no layout, from the file alone: sums, shares, ranks, areas of outlines.</summary>
 /// <remarks>What a file does not let one work out again is not checked, and is listed by name (<see cref="StatedFile.NotSeen"/>).</remarks>
-public static class FigureCheck
+internal static class FigureCheck
 {
     private static readonly Dictionary<string, Action<StatedFields>> Checks = new()
     {

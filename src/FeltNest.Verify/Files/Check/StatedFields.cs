@@ -4,7 +4,7 @@ using static FeltNest.InvariantText;
 namespace FeltNest.Files.Check;
 
 /// <summary>An object of a result file. Whatever is read of it counts as looked at.</summary>
-public sealed class StatedFields
+internal sealed class StatedFields
 {
     private readonly StatedFile file;
     private readonly JsonElement element;

@@ -7,7 +7,7 @@ namespace FeltNest.Files.Check;
 /// <param name="schema">What kind of result it says it is.</param>
 /// <param name="root">Its top-level object.</param>
 /// <param name="known">Names of fields that another check looks at; empty where this file's own check does.</param>
-public sealed class StatedFile(string path, string schema, JsonElement root, params IEnumerable<string> known)
+internal sealed class StatedFile(string path, string schema, JsonElement root, params IEnumerable<string> known)
 {
     private readonly HashSet<string> seen = ["schema", .. known];
     private readonly List<string> violations = [];

@@ -73,7 +73,8 @@ internal static class UsageFigures
             double own = roll.Number("balls");
             roll.Keep(own <= (good / 2) + Shares.Room(own), "balls", "is more than half the good panels");
             roll.Keep(
-                pairs is null || Math.Abs(pairs.Value - own) <= Shares.Room(own), "balls", "does not follow from good and unpaired panels");
+                pairs is null || Math.Abs(pairs.Value - own) <= Shares.Room(own), "balls",
+                "does not follow from good panels and those without a partner");
             double? each = own > 0 ? 1000 * roll.Number("metres") / own : null;
             roll.Same("metresPerThousandBalls", each, Shares.Room(each ?? 0));
             double? used;

@@ -11,7 +11,7 @@ namespace FeltNest.Layout.Check;
 /// <remarks>Gap above 0: every distance must reach gap - 1e-4 mm. Gap 0: interiors shrunk by 5e-5 mm must be disjoint, as a distance of 0
 /// says nothing about overlap. Panels must lie inside the usable width, the rules must be kept, and each part's polygon must contain its
 /// arcs, at most 0.01 mm outside.</remarks>
-public sealed class LayoutCheck
+internal sealed class LayoutCheck
 {
     private const double GapSlack = 1e-4;
     private const double Shrink = 5e-5;

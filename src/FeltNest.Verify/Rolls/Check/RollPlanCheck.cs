@@ -12,7 +12,7 @@ namespace FeltNest.Rolls.Check;
 /// the gap to each other (as in
 /// <see cref="LayoutCheck"/>); every count must be what the shapes give. A panel whose distance from a fault, joint or edge is within 1e-4
 /// mm of deciding may be counted either way.</remarks>
-public sealed class RollPlanCheck
+internal sealed class RollPlanCheck
 {
     private const double Slack = 1e-4;
     private const int MostLines = 20;

@@ -3,7 +3,7 @@ using FeltNest.Layout;
 namespace FeltNest.Rolls.Check;
 
 /// <summary>What a roll plan states, to be checked against its layout and roll.</summary>
-public sealed record StatedPlan
+internal sealed record StatedPlan
 {
     /// <summary>Repeats in one strike.</summary>
     public required int Repeats { get; init; }

@@ -1,7 +1,7 @@
 namespace FeltNest.Rolls.Check;
 
 /// <summary>A strike as a plan states it.</summary>
-public readonly record struct StatedStrike
+internal readonly record struct StatedStrike
 {
     /// <summary>Where its first cut edge stands, mm.</summary>
     public required double XMm { get; init; }

@@ -3,7 +3,7 @@ using FeltNest.Ball.Tolerance;
 namespace FeltNest.Ball.Ranges;
 
 /// <summary>What every number of a ball specification may be.</summary>
-public static class BallRanges
+internal static class BallRanges
 {
     /// <summary>Core diameter.</summary>
     public static readonly FieldRange CoreDiameter = new()

@@ -1,7 +1,7 @@
 namespace FeltNest.Ball.Rules;
 
 /// <summary>Judges a ball against its row of the rule table.</summary>
-public static class RuleCheck
+internal static class RuleCheck
 {
     /// <summary>Findings for finished diameter, mass and rebound; all not known where no rule is asked for. Rebound is not computed, so it
     /// is never judged.</summary>

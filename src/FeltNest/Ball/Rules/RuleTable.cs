@@ -4,7 +4,7 @@ namespace FeltNest.Ball.Rules;
 /// <remarks>No row was read in the rule book itself. Adult rows follow C. Lindsey, <i>Tennis Ball Performance Testing</i>, 2021, a
 /// secondary table. Of the stage rows the rebounds follow ITF, <i>About slower balls</i>, 2012; masses and diameters are from memory.
 /// Limits are inclusive.</remarks>
-public static class RuleTable
+internal static class RuleTable
 {
     /// <summary>Which editions the rows come from, and what the reader has to do about it.</summary>
     public const string Edition = "rows as quoted in 2021 (adult) and 2012 (stages): check the current rule book";

@@ -4,7 +4,7 @@ namespace FeltNest.Ball.Tolerance;
 
 /// <summary>Judges the spread of a ball's finished diameter and mass against its row of the rule table.</summary>
 /// <remarks>To first order in the tolerances; the panel's area is that of the die and has none.</remarks>
-public static class ToleranceCheck
+internal static class ToleranceCheck
 {
     /// <summary>Findings for finished diameter and mass; empty where the ball states no tolerances.</summary>
     public static IReadOnlyList<ToleranceFinding> Of(BallSpec ball, MassBudget mass, double panelAreaMm2)

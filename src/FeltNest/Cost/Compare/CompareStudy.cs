@@ -8,7 +8,7 @@ using FeltNest.Yield;
 namespace FeltNest.Cost.Compare;
 
 /// <summary>Lays one part over every width or offer and puts felt and money side by side.</summary>
-public sealed class CompareStudy
+internal sealed class CompareStudy
 {
     // Savings of a thousand balls below this are rounding.
     private const decimal Rounding = 0.000001m;

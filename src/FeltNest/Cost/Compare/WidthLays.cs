@@ -6,7 +6,7 @@ using FeltNest.Layout.Scan;
 namespace FeltNest.Cost.Compare;
 
 /// <summary>Lays one part over many widths, by search or from one set of tables, each lay checked.</summary>
-public sealed class WidthLays
+internal sealed class WidthLays
 {
     private readonly LayoutRequest request;
     private readonly WidthScan? scan;

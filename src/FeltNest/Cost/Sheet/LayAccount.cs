@@ -4,7 +4,7 @@ using FeltNest.Yield;
 namespace FeltNest.Cost.Sheet;
 
 /// <summary>Works out the account of a lay on a roll.</summary>
-public static class LayAccount
+internal static class LayAccount
 {
     // A strike that misses the end of the cloth by this share of its length, rounding alone, still fits.
     private const double Slack = 1e-9;

@@ -4,7 +4,7 @@ using FeltNest.Yield;
 namespace FeltNest.Cost.Sheet;
 
 /// <summary>Works out the cost sheet of an account.</summary>
-public static class SheetOfAccount
+internal static class SheetOfAccount
 {
     extension(CostSheet)
     {
@@ -57,7 +57,7 @@ public static class SheetOfAccount
                 new(5, "roll ends", Area(s.RollEnds), "m2", null),
                 new(6, "short remnants", Area(s.Remnant), "m2", null),
                 new(7, "fault loss", Area(s.Faults), "m2", null),
-                new(8, "rejects and unpaired", Area(s.Rejects + s.Unpaired), "m2", null),
+                new(8, "rejects and panels without a partner", Area(s.Rejects + s.Unpaired), "m2", null),
                 new(9, "gross felt", gross.SquareMetres, "m2", null),
                 new(10, "felt at its price", quantity, PriceUnits.WordOf(price.Unit), felt),
                 new(11, "less waste sold", costs.RecoveryPerKg is null ? null : wasteKg, "kg", -recovery),

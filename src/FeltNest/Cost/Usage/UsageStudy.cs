@@ -12,7 +12,7 @@ namespace FeltNest.Cost.Usage;
 /// Follows B. W. Ang, "The LMDI approach to decomposition analysis: a practical guide", Energy Policy 33 (2005) 867-871 (from memory). The
 /// price is split off as cost accountants do (standard costing, common practice): quantities at the standard price, the price's difference
 /// on the felt really used.</remarks>
-public sealed class UsageStudy
+internal sealed class UsageStudy
 {
     private readonly UsageQuestion question;
     private readonly LayPlan plan;
@@ -124,7 +124,8 @@ public sealed class UsageStudy
             {
                 throw new InputException(
                     question.ActualsFile, "unpairedPanels",
-                    $"roll {roll.Roll}: {roll.UnpairedPanels} of {roll.GoodPanels} good panels: unpaired panels are among the good ones");
+                    $"roll {roll.Roll}: {roll.UnpairedPanels} of {roll.GoodPanels} good panels: panels without a partner are among the "
+                        + $"good ones");
             }
 
             if (roll.Price is not null && price is null)

@@ -6,7 +6,7 @@ namespace FeltNest.Die.Edge;
 
 /// <summary>Turns a part's outline into a cutting edge of few tangent arcs.</summary>
 /// <remarks>Only one part of a symmetric outline is fitted and mirrored or turned, so both sides are equal to the last digit.</remarks>
-public static class EdgeFitter
+internal static class EdgeFitter
 {
     /// <summary>Most that a die's edge may lie off the true outline, mm.</summary>
     public const double ToleranceMm = 0.02;

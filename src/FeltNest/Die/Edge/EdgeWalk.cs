@@ -4,7 +4,7 @@ using FeltNest.Geometry;
 namespace FeltNest.Die.Edge;
 
 /// <summary>A closed edge by the length along it.</summary>
-public sealed class EdgeWalk
+internal sealed class EdgeWalk
 {
     // Stretches shorter than this are none, mm.
     private const double Least = 1e-9;

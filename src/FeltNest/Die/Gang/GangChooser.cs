@@ -11,7 +11,7 @@ using FeltNest.Rolls;
 namespace FeltNest.Die.Gang;
 
 /// <summary>Chooses the cavities of a die: whole repeats of a band or an equal share of them, as many as the press takes.</summary>
-public static class GangChooser
+internal static class GangChooser
 {
     /// <summary>Most cavities of one die.</summary>
     public const int MostCavities = 2000;

@@ -5,7 +5,7 @@ using FeltNest.Geometry;
 namespace FeltNest.Die.Make;
 
 /// <summary>Works out the outlines of the ejection.</summary>
-public static class EjectionOutlines
+internal static class EjectionOutlines
 {
     // Outlines are cut by hand or jet: so far they may lie off, always on the side away from the rule.
     private const double Chord = 0.02;

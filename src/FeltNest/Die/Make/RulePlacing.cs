@@ -5,7 +5,7 @@ using FeltNest.Geometry;
 namespace FeltNest.Die.Make;
 
 /// <summary>Chooses where the rule of a cavity closes and where the board bridges its slot.</summary>
-public static class RulePlacing
+internal static class RulePlacing
 {
     // Places looked at along the edge.
     private const int Looks = 720;

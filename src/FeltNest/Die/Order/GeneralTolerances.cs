@@ -2,7 +2,7 @@ namespace FeltNest.Die.Order;
 
 /// <summary>General tolerances of ISO 2768-1:1989 for lengths: fine and medium as several independent pages reproduce them; coarse and very
 /// coarse (coarse from memory).</summary>
-public static class GeneralTolerances
+internal static class GeneralTolerances
 {
     // Upper ends of the ranges, mm.
     private static readonly double[] Ends = [3, 6, 30, 120, 400, 1000, 2000, 4000];

@@ -1,7 +1,7 @@
 namespace FeltNest.Die.Proof;
 
 /// <summary>The life of a die from its readings.</summary>
-public static class DriftLines
+internal static class DriftLines
 {
     extension(DieLife)
     {

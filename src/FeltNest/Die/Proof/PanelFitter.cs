@@ -6,7 +6,7 @@ namespace FeltNest.Die.Proof;
 /// <summary>Lays measured points on an outline by the rigid move that makes the sum of squared distances least.</summary>
 /// <remarks>Steps of Gauss and Newton on distances along the normals, feet sought anew each step (point to tangent, as Y. Chen, G. Medioni,
 /// <i>Image and Vision Computing</i> 10(3), 1992, from memory), from eight turns about the centroid.</remarks>
-public static class PanelFitter
+internal static class PanelFitter
 {
     /// <summary>Fewest points that settle turn and moves and leave something to judge.</summary>
     public const int FewestPoints = 12;

@@ -3,7 +3,7 @@ namespace FeltNest.Drawing.Frames;
 /// <summary>A scale of ISO 5455.</summary>
 /// <param name="Factor">Paper over real.</param>
 /// <param name="Words">As written on a drawing.</param>
-public readonly record struct DrawingScale(double Factor, string Words)
+internal readonly record struct DrawingScale(double Factor, string Words)
 {
     /// <summary>The recommended scales, largest first.</summary>
     public static IReadOnlyList<DrawingScale> All { get; } =

@@ -1,7 +1,7 @@
 namespace FeltNest.Drawing.Frames;
 
 /// <summary>A sheet of ISO 216 with the frame of ISO 5457:1999: A4 upright, larger ones lying.</summary>
-public sealed record PaperSize
+internal sealed record PaperSize
 {
     /// <summary>Name.</summary>
     public required string Name { get; init; }

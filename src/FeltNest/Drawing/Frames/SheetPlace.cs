@@ -1,7 +1,7 @@
 namespace FeltNest.Drawing.Frames;
 
 /// <summary>Where a sheet stands in a set.</summary>
-public readonly record struct SheetPlace
+internal readonly record struct SheetPlace
 {
     /// <summary>From 1.</summary>
     public required int Number { get; init; }

@@ -10,7 +10,7 @@ namespace FeltNest.Drawing.Sheets;
 
 /// <summary>The sheet of a comparison: the saw-tooth of waste over width with the offers on it, and what a thousand balls cost, or use
 /// where no price is known.</summary>
-public static class CompareSheet
+internal static class CompareSheet
 {
     // A4 lying; margin, title and the room between charts, mm.
     private const double Width = 297;

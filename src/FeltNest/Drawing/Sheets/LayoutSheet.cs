@@ -9,7 +9,7 @@ namespace FeltNest.Drawing.Sheets;
 
 /// <summary>The sheet of a layout: the cloth over its full width with one repeat told from its copies, the main dimensions, and the
 /// yield.</summary>
-public static class LayoutSheet
+internal static class LayoutSheet
 {
     // Margins and room for title, dimensions left, right and below the cloth, the column of figures and its distance: mm on paper.
     private const double Margin = 12;

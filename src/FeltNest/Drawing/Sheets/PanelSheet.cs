@@ -9,7 +9,7 @@ using FeltNest.Panel;
 namespace FeltNest.Drawing.Sheets;
 
 /// <summary>The sheet of a flat panel: outline with main dimensions, two strain maps, key figures; everything true to size.</summary>
-public static class PanelSheet
+internal static class PanelSheet
 {
     // The sheet is at least A4 upright, which an ordinary ball's panel fits; margin, room for the dimension left of the panel and for its
     // extension, mm.

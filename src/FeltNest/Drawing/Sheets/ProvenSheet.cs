@@ -9,7 +9,7 @@ namespace FeltNest.Drawing.Sheets;
 
 /// <summary>The sheet of a fit to a proven panel: both outlines over each other, the difference enlarged and said so, and the values
 /// found.</summary>
-public static class ProvenSheet
+internal static class ProvenSheet
 {
     // The sheet is at least A4 lying; margin, title, column of figures and the room between, mm.
     private const double LeastWidth = 297;

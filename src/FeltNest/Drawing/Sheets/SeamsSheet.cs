@@ -8,7 +8,7 @@ using FeltNest.Panel;
 namespace FeltNest.Drawing.Sheets;
 
 /// <summary>The sheet of seam families side by side: the flat outlines over each other true to size, and their figures.</summary>
-public static class SeamsSheet
+internal static class SeamsSheet
 {
     // The sheet is at least A4 lying; margin and title, mm; then the table: height of a line and of its two lines of heads.
     private const double LeastWidth = 297;

@@ -9,7 +9,7 @@ using FeltNest.Layout;
 namespace FeltNest.Drawing.Sheets;
 
 /// <summary>The sheet of a study of waists: strains, felt, panel area and seam length over the waist, the best compromise marked.</summary>
-public static class WaistSheet
+internal static class WaistSheet
 {
     // A4 lying; margin, title, foot with the rule, and the room between charts, mm.
     private const double Width = 297;

@@ -11,7 +11,7 @@ namespace FeltNest.Drawing.Sheets;
 
 /// <summary>The sheet of a flat outline laid on a ball with its edge free: the edge on the sphere from two sides, two copies, and the gap
 /// along it.</summary>
-public static class WrapSheet
+internal static class WrapSheet
 {
     // A4 lying; margin and title, mm.
     private const double Width = 297;

@@ -10,7 +10,7 @@ namespace FeltNest.Drawing.Writers;
 /// no date, no identifier.</summary>
 /// <remarks>PDF 1.4 after ISO 32000-1 (from memory). Text is drawn in strokes like everywhere; arcs are Bezier curves of at most a quarter
 /// turn each, within 3e-4 of their radius.</remarks>
-public static class PdfWriter
+internal static class PdfWriter
 {
     private const double PointsPerMm = 72 / 25.4;
 

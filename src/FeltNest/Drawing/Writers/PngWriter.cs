@@ -5,7 +5,7 @@ using SkiaSharp;
 namespace FeltNest.Drawing.Writers;
 
 /// <summary>Writes a sheet as PNG, its resolution stated so that it prints true to size.</summary>
-public static class PngWriter
+internal static class PngWriter
 {
     // Dots per inch of a sheet of common size, and the most pixels a picture may have before the resolution is lowered for it.
     private const double UsualDpi = 150;

@@ -9,7 +9,7 @@ namespace FeltNest.Drawing.Writers;
 /// <summary>Writes a sheet as SVG true to size: width and height in mm, one user unit a millimetre. Same sheet, same bytes.</summary>
 /// <remarks>Text is drawn in strokes, so it looks the same everywhere; each line of text also carries its words as a title, for search and
 /// for screen readers.</remarks>
-public static class SvgWriter
+internal static class SvgWriter
 {
     private const string Namespace = "http://www.w3.org/2000/svg";
 

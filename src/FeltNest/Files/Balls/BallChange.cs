@@ -1,7 +1,7 @@
 namespace FeltNest.Files.Balls;
 
 /// <summary>One field of a ball file that is given beside the file and goes before it.</summary>
-public sealed record BallChange
+internal sealed record BallChange
 {
     /// <summary>Path of the field as in the file, such as <c>core.outerDiameterMm</c>.</summary>
     public required string Field { get; init; }

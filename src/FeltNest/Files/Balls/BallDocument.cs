@@ -68,7 +68,7 @@ internal static class BallDocument
         public static readonly NumberField MaxEdgeCompressionPercent = Set.Add(
             new NumberField(
                 BallRanges.MaxEdgeCompression,
-                "how far the edge may be pushed together, % of flat length; binds the elastic mated panel, 100 is no limit"));
+                "most edge compression, % of flat length; binds the elastic mated panel, 100 is no limit"));
         public static readonly NumberField CureShrinkWarpPercent = Set.Add(new NumberField(BallRanges.ShrinkWarp));
         public static readonly NumberField CureShrinkWeftPercent = Set.Add(new NumberField(BallRanges.ShrinkWeft));
         public static readonly NumberField ApplicationStretchWarpPercent = Set.Add(

@@ -5,4 +5,4 @@ namespace FeltNest.Files.Balls;
 /// <summary>A ball file as read.</summary>
 /// <param name="Ball">The specification.</param>
 /// <param name="Assumed">Fields the file itself lists as assumed, in its order.</param>
-public sealed record BallInput(BallSpec Ball, IReadOnlyList<string> Assumed);
+internal sealed record BallInput(BallSpec Ball, IReadOnlyList<string> Assumed);

@@ -9,7 +9,7 @@ using static FeltNest.Files.Balls.BallDocument;
 namespace FeltNest.Files.Balls;
 
 /// <summary>Reads a ball specification (schema feltnest/ball/1).</summary>
-public static class BallReader
+internal static class BallReader
 {
     /// <summary>The ball of a file, every number checked against its range, and the felt and the seam as wholes.</summary>
     /// <param name="path">The file.</param>

@@ -3,7 +3,7 @@ using System.Reflection;
 namespace FeltNest.Files.Balls;
 
 /// <summary>The example balls that come with the program.</summary>
-public static class ShippedBalls
+internal static class ShippedBalls
 {
     private const string Prefix = "balls/";
     private const string Ending = ".json";

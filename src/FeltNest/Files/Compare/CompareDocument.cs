@@ -28,7 +28,7 @@ internal static class CompareDocument
     public static readonly TextField Best = Fields.Add(new TextField("best", "name of the row of rank 1"));
     public static readonly ObjectsField Rows = Fields.Add(new ObjectsField("rows", RowFields.Set, "in the order asked"));
     public static readonly ObjectsField Unanswered = Fields.Add(
-        new ObjectsField("unanswered", UnansweredFields.Set, "widths or offers without a lay"));
+        new ObjectsField("unanswered", UnansweredFields.Set, "widths or offers without a layout"));
     public static readonly TextField Die = Fields.Add(
         new TextField("die", "`kept`, or the row whose die the drop widths are of; null where that has several bands") { OrNull = true });
     public static readonly ObjectsField DropWidths = Fields.Add(
@@ -42,12 +42,12 @@ internal static class CompareDocument
     public static readonly ObjectsField Flips = Fields.Add(
         new ObjectsField(
             "flips", FlipFields.Set,
-            "single figures of the costs that would make another row the cheapest, the lays as they are: ends up to 2 m, shares up to "
+            "single figures of the costs that would make another row the cheapest, the layouts as they are: ends up to 2 m, shares up to "
                 + "20 %, money up to ten times; empty without costs and for a width range"));
     public static readonly ObjectsField Swings = Fields.Add(
         new ObjectsField("swings", SwingFields.Set, "figures with a stated range: what they do to the best row, widest first"));
     public static readonly ObjectsField Gang = Fields.Add(
-        new ObjectsField("gang", GangFields.Set, "dies and layers weighed on the best row; empty where the costs file names none"));
+        new ObjectsField("gang", GangFields.Set, "dies and plies weighed on the best row; empty where the costs file names none"));
     public static readonly ObjectsField Sweep = Fields.Add(
         new ObjectsField("sweep", SweepFields.Set, "the curve of the chart: parallel rows over the width, edge as asked"));
 
@@ -75,7 +75,7 @@ internal static class CompareDocument
         public static readonly TextField Felt = Set.Add(new TextField("felt") { OrNull = true });
         public static readonly TextField Lot = Set.Add(new TextField("lot") { OrNull = true });
         public static readonly NumberField WidthMm = Set.Add(
-            new NumberField("widthMm", "width the lay is planned on: the guaranteed one of an offer"));
+            new NumberField("widthMm", "width the layout is for: the guaranteed one of an offer"));
         public static readonly NumberField EdgeMm = Set.Add(new NumberField("edgeMm", "trim at the lower selvedge"));
         public static readonly NumberField UpperEdgeMm = Set.Add(new NumberField("upperEdgeMm", "trim at the upper selvedge"));
         public static readonly NumberField PanelsPerMetre = Set.Add(new NumberField("panelsPerMetre"));
@@ -112,7 +112,7 @@ internal static class CompareDocument
         public static readonly ObjectField KeptDie = Set.Add(
             new ObjectField("keptDie", KeptDieFields.Set, "the kept die on this width; null where no die is kept") { OrNull = true });
         public static readonly ObjectField FurtherDies = Set.Add(
-            new ObjectField("furtherDies", FurtherDiesFields.Set, "against the best with one die; null where one die cuts the lay")
+            new ObjectField("furtherDies", FurtherDiesFields.Set, "against the best with one die; null where one die cuts the layout")
             {
                 OrNull = true,
             });
@@ -304,9 +304,9 @@ internal static class CompareDocument
     {
         internal static readonly FieldSet Set = new();
 
-        public static readonly WholeField Cavities = Set.Add(new WholeField("cavities", "most panels of one layer, as asked"));
-        public static readonly WholeField Plies = Set.Add(new WholeField("plies", "layers under one strike"));
-        public static readonly NumberField PanelsPerStrike = Set.Add(new NumberField("panelsPerStrike", "all layers"));
+        public static readonly WholeField Cavities = Set.Add(new WholeField("cavities", "most panels of one ply, as asked"));
+        public static readonly WholeField Plies = Set.Add(new WholeField("plies", "plies under one strike"));
+        public static readonly NumberField PanelsPerStrike = Set.Add(new NumberField("panelsPerStrike", "all plies"));
         public static readonly NumberField StrikesPerThousandBalls = Set.Add(new NumberField("strikesPerThousandBalls"));
         public static readonly NumberField DiePrice = Set.Add(new NumberField("diePrice"));
         public static readonly NumberField RunningCostPerThousandBalls = Set.Add(

@@ -5,7 +5,7 @@ using FeltNest.Files.Csv;
 namespace FeltNest.Files.Compare;
 
 /// <summary>Writes the rows of a comparison as CSV.</summary>
-public static class CompareTable
+internal static class CompareTable
 {
     private static readonly string[] Names =
     [

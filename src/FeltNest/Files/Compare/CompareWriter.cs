@@ -9,7 +9,7 @@ using static FeltNest.Files.Compare.CompareDocument;
 namespace FeltNest.Files.Compare;
 
 /// <summary>Writes a comparison as JSON (schema feltnest/compare/1).</summary>
-public static class CompareWriter
+internal static class CompareWriter
 {
     /// <summary>The file's bytes.</summary>
     public static byte[] Json(Comparison comparison)

@@ -40,7 +40,7 @@ internal static class CostsDocument
             OrSpread = true,
         });
     public static readonly ObjectField Gang = Fields.Add(
-        new ObjectField("gang", GangFields.Set, "dies and layers to be weighed on the best row; `die` and `strike.price` are wanted")
+        new ObjectField("gang", GangFields.Set, "dies and plies to be weighed on the best row; `die` and `strike.price` are wanted")
         {
             Optional = true,
         });
@@ -67,7 +67,7 @@ internal static class CostsDocument
         public static readonly NumberField FaultPercent = Set.Add(
             new NumberField(
                 "faultPercent", ShopRanges.LossShare,
-                "panels lost to faults of the cloth, % of all panels cut; an offer's own share goes before it")
+                "panels lost to faults of the felt, % of all panels cut; an offer's own share goes before it")
             {
                 OrSpread = true,
             });
@@ -129,8 +129,8 @@ internal static class CostsDocument
         public static readonly WholeField MostPanels = Set.Add(
             new WholeField(
                 "mostPanels", 1, 10_000,
-                "most panels of one layer that a strike cuts: whole repeats as many as that allows, or a repeat in several strikes; a "
-                    + "lay that says how its die cuts goes before it"));
+                "most panels of one ply that a strike cuts: whole repeats as many as that allows, or a repeat in several strikes; a "
+                    + "layout that says how its die cuts goes before it"));
     }
 
     /// <summary>Fields of <c>die</c>.</summary>
@@ -173,9 +173,9 @@ internal static class CostsDocument
         internal static readonly FieldSet Set = new();
 
         public static readonly CountsField Cavities = Set.Add(
-            new CountsField("cavities", 10_000, "most panels of one layer that each die cuts") { Least = 1, Most = MostChoices });
+            new CountsField("cavities", 10_000, "most panels of one ply that each die cuts") { Least = 1, Most = MostChoices });
         public static readonly CountsField Plies = Set.Add(
-            new CountsField("plies", (int)ShopRanges.Plies.High, "layers under one strike")
+            new CountsField("plies", (int)ShopRanges.Plies.High, "plies under one strike")
             {
                 Otherwise = "`[1]`",
                 Least = 1,

@@ -8,7 +8,7 @@ using static FeltNest.Files.Costs.CostsDocument;
 namespace FeltNest.Files.Costs;
 
 /// <summary>Reads what a shop knows of its costs (schema feltnest/costs/1). What is left out is not counted.</summary>
-public sealed class CostsReader
+internal sealed class CostsReader
 {
     private readonly List<CostRange> ranges = [];
 

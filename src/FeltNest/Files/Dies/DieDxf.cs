@@ -13,7 +13,7 @@ namespace FeltNest.Files.Dies;
 
 /// <summary>Drawings for rule benders and board cutters: one cavity, the gang, and the slots of the board. The cutting edge alone lies on
 /// layer EDGE.</summary>
-public static class DieDxf
+internal static class DieDxf
 {
     private const double Letters = 2.5;
     private const double LineStep = 4.5;

@@ -5,7 +5,7 @@ using FeltNest.Files.Layouts;
 namespace FeltNest.Files.Dies;
 
 /// <summary>A die file as read.</summary>
-public sealed record DieInput
+internal sealed record DieInput
 {
     /// <summary>Its layout.</summary>
     public required LayoutInput Layout { get; init; }

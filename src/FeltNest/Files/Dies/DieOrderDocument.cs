@@ -145,7 +145,7 @@ internal static class DieOrderDocument
         public static readonly NumberField ThicknessMm = Set.Add(new NumberField(ShopRanges.FeltThickness, "one ply as cut"));
         public static readonly TextField Material =
             Set.Add(new TextField("material", "in words") { MostLetters = MostLetters, Optional = true });
-        public static readonly WholeField Plies = Set.Add(new WholeField(ShopRanges.Plies, "layers under one strike") { Default = 1 });
+        public static readonly WholeField Plies = Set.Add(new WholeField(ShopRanges.Plies, "plies under one strike") { Default = 1 });
         public static readonly WordField NapToward = Set.Add(
             new WordField(
                 "napToward", NapWord.Words,

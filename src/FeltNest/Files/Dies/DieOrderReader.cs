@@ -7,7 +7,7 @@ using static FeltNest.Files.Dies.DieOrderDocument;
 namespace FeltNest.Files.Dies;
 
 /// <summary>Reads what a shop wants of a die (schema feltnest/die-order/1).</summary>
-public static class DieOrderReader
+internal static class DieOrderReader
 {
     /// <summary>The order of a file.</summary>
     /// <exception cref="InputException">Names the file, the field, the value found and what is allowed.</exception>

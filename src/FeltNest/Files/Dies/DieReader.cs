@@ -12,7 +12,7 @@ using static FeltNest.Files.Dies.DieDocument;
 namespace FeltNest.Files.Dies;
 
 /// <summary>Reads a gang die (schema feltnest/die/1) for checking, planning and first articles.</summary>
-public static class DieReader
+internal static class DieReader
 {
     /// <summary>The die of a file.</summary>
     /// <exception cref="InputException">Names the file, the field, the value found and what is allowed.</exception>

@@ -13,7 +13,7 @@ namespace FeltNest.Files.Dies;
 
 /// <summary>Writes a gang die (schema feltnest/die/1) with its layout in it, so that it can be checked and planned with from the file
 /// alone.</summary>
-public static class DieWriter
+internal static class DieWriter
 {
     /// <summary>The file's bytes.</summary>
     public static byte[] Write(DieDesign design)

@@ -4,4 +4,4 @@ namespace FeltNest.Files.Dies;
 /// <param name="Die">Name and revision of the die.</param>
 /// <param name="LifeStrikes">Strikes at which to rule it again, whole.</param>
 /// <param name="SupersededBy">The die that takes its place, or null.</param>
-public sealed record LifeInput(string Die, int LifeStrikes, string? SupersededBy);
+internal sealed record LifeInput(string Die, int LifeStrikes, string? SupersededBy);

@@ -4,7 +4,7 @@ using static FeltNest.Files.Dies.DieLifeDocument;
 namespace FeltNest.Files.Dies;
 
 /// <summary>Reads from the life of a die (schema feltnest/die-life/1) how long it lasts.</summary>
-public static class LifeReader
+internal static class LifeReader
 {
     /// <summary>The life of a file.</summary>
     /// <exception cref="InputException">Names the file, the field, the value found and what is allowed; also where the readings show no

@@ -7,7 +7,7 @@ namespace FeltNest.Files.Dies;
 
 /// <summary>Writes what was found of a measured panel (schema feltnest/first-article/1) and of a die's life (schema
 /// feltnest/die-life/1).</summary>
-public static class MeasuredWriter
+internal static class MeasuredWriter
 {
     /// <summary>The first article's bytes.</summary>
     public static byte[] FirstArticle(string name, MeasuredPanel panel)

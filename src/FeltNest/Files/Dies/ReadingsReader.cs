@@ -6,7 +6,7 @@ using static FeltNest.Files.Dies.ReadingsListing;
 namespace FeltNest.Files.Dies;
 
 /// <summary>Reads the first-article readings of a die: CSV with the columns date, strikes, cavity, ply, offMm, worstMm.</summary>
-public static class ReadingsReader
+internal static class ReadingsReader
 {
     /// <summary>The readings of a file.</summary>
     /// <param name="path">The file.</param>

@@ -4,7 +4,7 @@ using FeltNest.Layout.Check;
 namespace FeltNest.Files.Layouts;
 
 /// <summary>Writes what a check found (schema feltnest/check/1).</summary>
-public static class CheckWriter
+internal static class CheckWriter
 {
     /// <summary>The bytes.</summary>
     public static byte[] Write(LayoutVerdict verdict)

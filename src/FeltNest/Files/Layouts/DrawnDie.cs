@@ -11,7 +11,7 @@ namespace FeltNest.Files.Layouts;
 
 /// <summary>Reads a die that is there already from a drawing with one closed loop a cavity, as it lies on the felt: x along the feed, y
 /// across, seen from the nap side.</summary>
-public static class DrawnDie
+internal static class DrawnDie
 {
     // Cavities of the greatest die that is read.
     private const int MostCavities = 1000;

@@ -91,7 +91,7 @@ internal static class LayoutDocument
             new ObjectField("die", DieFields.Set, "what one die can hold") { Optional = true });
         public static readonly NumberField LeastRepeatMm = Set.Add(
             new NumberField("leastRepeatMm", ShopRanges.LengthOrNone, "least length of a repeat") { Optional = true });
-        public static readonly ObjectField Plies = Set.Add(new ObjectField("plies", PlyFields.Set, "layers of cloth") { Optional = true });
+        public static readonly ObjectField Plies = Set.Add(new ObjectField("plies", PlyFields.Set, "plies of felt") { Optional = true });
     }
 
     /// <summary>Fields of <c>rules.forbidden[]</c>.</summary>
@@ -127,7 +127,7 @@ internal static class LayoutDocument
         internal static readonly FieldSet Set = new();
 
         public static readonly WholeField Count =
-            Set.Add(new WholeField("count", 1, LayoutLimits.MostPlies, "layers of cloth one strike cuts"));
+            Set.Add(new WholeField("count", 1, LayoutLimits.MostPlies, "plies of felt one strike cuts"));
         public static readonly FlagField FaceToFace = Set.Add(new FlagField("faceToFace", "every second layer nap side down"));
     }
 
@@ -173,7 +173,7 @@ internal static class LayoutDocument
 
         public static readonly NumberField PanelsPerMetre = Set.Add(new NumberField("panelsPerMetre", "panels per running metre"));
         public static readonly NumberField BallsPerMetre = Set.Add(
-            new NumberField("ballsPerMetre", "pairs of one class per running metre"));
+            new NumberField("ballsPerMetre", "pairs of one pairing group per running metre"));
         public static readonly NumberField UtilisationPercent = Set.Add(new NumberField("utilisationPercent", "of the full roll width"));
         public static readonly NumberField WastePercent = Set.Add(new NumberField("wastePercent", "of the full roll width"));
         public static readonly ObjectField PerThousandBalls = Set.Add(new ObjectField("perThousandBalls", PerThousandBallsFields.Set));
@@ -215,7 +215,7 @@ internal static class LayoutDocument
         public static readonly ObjectField ProvedOnGrid = Set.Add(
             new ObjectField("provedOnGrid", ProvedOnGridFields.Set) { Optional = true, OrNull = true });
         public static readonly NumberField PlaneUtilisationPercent = Set.Add(
-            new NumberField("planeUtilisationPercent", "best lattice in the infinite plane with the same gap: a reference, not a bound")
+            new NumberField("planeUtilisationPercent", "best without edges at the same gap: a reference, not a bound")
             {
                 Optional = true,
                 OrNull = true,
@@ -260,7 +260,7 @@ internal static class LayoutDocument
             new NumberField("shapePercent", "what the best lattice of the plane leaves without a gap"));
         public static readonly NumberField GapPercent = Set.Add(new NumberField("gapPercent", "what the gap takes in the plane"));
         public static readonly NumberField TrimPercent = Set.Add(
-            new NumberField("trimPercent", "cloth in trims and stripes that the lattice would have used"));
+            new NumberField("trimPercent", "felt in trims and stripes that the lattice would have used"));
         public static readonly NumberField EdgesPercent = Set.Add(
             new NumberField("edgesPercent", "half of row height - step on each side, the step with its gap"));
         public static readonly NumberField RowFitPercent = Set.Add(new NumberField("rowFitPercent", "the rest"));

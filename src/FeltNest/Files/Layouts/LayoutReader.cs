@@ -10,7 +10,7 @@ namespace FeltNest.Files.Layouts;
 
 /// <summary>Reads a layout (schema feltnest/layout/1). <c>yield</c> and <c>search</c> may be left out; everything the geometry needs may
 /// not.</summary>
-public static class LayoutReader
+internal static class LayoutReader
 {
     /// <summary>The layout of a file.</summary>
     /// <exception cref="InputException">Names the file, the field, the value found and what is allowed.</exception>

@@ -8,7 +8,7 @@ using static FeltNest.Files.Layouts.LayoutDocument;
 namespace FeltNest.Files.Layouts;
 
 /// <summary>Writes a layout (schema feltnest/layout/1) with every digit, so that it can be checked from the file alone.</summary>
-public static class LayoutWriter
+internal static class LayoutWriter
 {
     /// <summary>The file's bytes: <c>repeat</c> where one repeat serves the whole width, else <c>bands</c>.</summary>
     /// <param name="layout">The layout.</param>

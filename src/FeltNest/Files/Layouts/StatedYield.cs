@@ -7,7 +7,7 @@ using static FeltNest.Files.Layouts.LayoutDocument;
 namespace FeltNest.Files.Layouts;
 
 /// <summary>Holds the figures a layout file states about itself against those that follow from its geometry.</summary>
-public static class StatedYield
+internal static class StatedYield
 {
     // Stated and computed figures this near to each other, as a share, differ only by rounding.
     private const double Rounding = 1e-4;

@@ -21,7 +21,7 @@ internal static class OffersListing
         new WordField("priceUnit", PriceUnits.Words, "running metre of the full width, square metre, kilogram"));
     public static readonly CurrencyField Currency = Columns.Add(new CurrencyField("currency", "its currency"));
     public static readonly NumberField LeastWidthMm = Columns.Add(
-        new NumberField("leastWidthMm", ShopRanges.RollWidth, "width the seller guarantees; the lay is planned on it")
+        new NumberField("leastWidthMm", ShopRanges.RollWidth, "width the seller guarantees; the layout is for it")
         {
             Allowed = "10 to 10000, not above `widthMm`",
             Otherwise = "`widthMm`",

@@ -6,7 +6,7 @@ using static FeltNest.Files.Offers.OffersListing;
 namespace FeltNest.Files.Offers;
 
 /// <summary>Reads a list of felt offers (CSV).</summary>
-public static class OffersReader
+internal static class OffersReader
 {
     /// <summary>Most offers of one list.</summary>
     public const int MostOffers = 60;

@@ -7,7 +7,7 @@ using static FeltNest.Files.Orders.DiesListing;
 namespace FeltNest.Files.Orders;
 
 /// <summary>Reads the list of dies (CSV): what each cuts is said by its layout.</summary>
-public static class DiesReader
+internal static class DiesReader
 {
     /// <summary>Most dies of one list.</summary>
     public const int MostDies = 200;

@@ -56,7 +56,7 @@ internal static class OrderPlanDocument
         new ObjectsField("shortfalls", ShortfallFields.Set, "orders that cannot be made whole") { Most = MostItems });
     public static readonly ObjectsField Late = Fields.Add(new ObjectsField("late", LateFields.Set, "orders late") { Most = MostItems });
     public static readonly ObjectsField Remnants = Fields.Add(
-        new ObjectsField("remnants", RemnantFields.Set, "felt that goes back to stock or is kept back there") { Most = MostItems });
+        new ObjectsField("remnants", RemnantFields.Set, "felt that goes back to stock or is reserved there") { Most = MostItems });
     public static readonly ObjectsField Dies = Fields.Add(
         new ObjectsField("dies", DieFields.Set, "dies used, in the order of their campaigns") { Most = MostItems });
     public static readonly ObjectField Search = Fields.Add(new ObjectField("search", SearchFields.Set, "how far it is the best"));
@@ -95,12 +95,13 @@ internal static class OrderPlanDocument
         public static readonly TextField Roll = Set.Add(new TextField("roll", "roll; of a purchase: offer and number"));
         public static readonly TextField Die = Set.Add(new TextField("die", "die"));
         public static readonly TextField Press = Set.Add(new TextField("press", "press"));
-        public static readonly NumberField Metres = Set.Add(new NumberField("metres", "cloth it takes, gap to the next piece included"));
+        public static readonly NumberField Metres = Set.Add(new NumberField("metres", "felt it takes, gap to the next piece included"));
         public static readonly WholeField GoodBalls = Set.Add(
-            new WholeField("goodBalls", 0, ShopRanges.MostCount, "whole good balls to expect after faults, rejects and unpaired"));
+            new WholeField(
+                "goodBalls", 0, ShopRanges.MostCount, "whole good balls to expect after faults, rejects and panels without a partner"));
         public static readonly WholeField Strikes = Set.Add(new WholeField("strikes", 0, ShopRanges.MostCount, "strikes"));
         public static readonly NumberField FromM = Set.Add(
-            new NumberField("fromM", "where its cloth begins on the roll, m from the start it was measured from"));
+            new NumberField("fromM", "where its felt begins on the roll, m from the start it was measured from"));
         public static readonly NumberField StartHour = Set.Add(
             new NumberField("startHour", -1, MostHours, "hour of the press at which it begins"));
         public static readonly NumberField EndHour = Set.Add(new NumberField("endHour", -1, MostHours, "hour at which it ends"));
@@ -155,7 +156,7 @@ internal static class OrderPlanDocument
         public static readonly FlagField Begun = Set.Add(new FlagField("begun", "whether the roll was begun"));
         public static readonly NumberField AgeDays = Set.Add(
             new NumberField("ageDays", "days since it came, on the first day of cutting; null where that is not known") { OrNull = true });
-        public static readonly ObjectsField Reserved = Set.Add(new ObjectsField("reserved", ReservedFields.Set, "what is kept back of it"));
+        public static readonly ObjectsField Reserved = Set.Add(new ObjectsField("reserved", ReservedFields.Set, "what is reserved of it"));
     }
 
     /// <summary>Fields of <c>remnants[].reserved[]</c>.</summary>
@@ -164,7 +165,7 @@ internal static class OrderPlanDocument
         internal static readonly FieldSet Set = new();
 
         public static readonly TextField Order = Set.Add(new TextField("order", "order"));
-        public static readonly NumberField Metres = Set.Add(new NumberField("metres", "metres kept back for its later rejects"));
+        public static readonly NumberField Metres = Set.Add(new NumberField("metres", "metres reserved for its later rejects"));
     }
 
     /// <summary>Fields of <c>dies[]</c>.</summary>
@@ -204,7 +205,8 @@ internal static class OrderPlanDocument
             new NumberField(ShopRanges.HoursPerDay, "hours a press runs on a working day"));
         public static readonly NumberField EndLossMm = Set.Add(new NumberField("endLossMm", "lost at each roll end"));
         public static readonly NumberField RejectPercent = Set.Add(new NumberField("rejectPercent", 0, 100, "rejects"));
-        public static readonly NumberField UnpairedPercent = Set.Add(new NumberField("unpairedPercent", 0, 100, "unpaired"));
+        public static readonly NumberField UnpairedPercent =
+            Set.Add(new NumberField("unpairedPercent", 0, 100, "panels without a partner"));
         public static readonly NumberField RemnantValuePercent = Set.Add(
             new NumberField(ShopRanges.RemnantValue, "worth of felt kept, % of its price"));
         public static readonly NumberField LeastRemnantM =
@@ -228,7 +230,7 @@ internal static class OrderPlanDocument
             Set.Add(new WordField("lots", [OrdersListing.OneLot, OrdersListing.AnyLot], "whether all its felt is of one lot"));
         public static readonly TextField Felt = Set.Add(new TextField("felt", "felt wanted, or null for any") { OrNull = true });
         public static readonly WholeField ReserveBalls = Set.Add(
-            new WholeField("reserveBalls", 0, ShopRanges.MostCount, "balls for which felt is kept back"));
+            new WholeField("reserveBalls", 0, ShopRanges.MostCount, "balls for which felt is reserved"));
     }
 
     /// <summary>Fields of <c>stock[]</c>.</summary>
@@ -244,7 +246,7 @@ internal static class OrderPlanDocument
         public static readonly NumberField BeginM = Set.Add(
             new NumberField(
                 "beginM", 0, ShopRanges.MostRollM,
-                "where its whole cloth begins on the roll as measured; places on the roll count from the measured start"));
+                "where its the usable roll starts on the roll as measured; places on the roll count from the measured start"));
         public static readonly NumberField PricePerMetre = Set.Add(
             new NumberField("pricePerMetre", ShopRanges.PlanAmount, "price of a running metre, in the plan's currency"));
         public static readonly NumberField FaultPercent = Set.Add(
@@ -291,7 +293,7 @@ internal static class OrderPlanDocument
         public static readonly NumberField LeastWidthMm = Set.Add(new NumberField("leastWidthMm", "narrowest roll, trims included"));
         public static readonly NumberField MostWidthMm = Set.Add(new NumberField("mostWidthMm", "widest roll"));
         public static readonly ObjectsField Classes =
-            Set.Add(new ObjectsField("classes", ClassFields.Set, "pairing classes") { Most = MostClasses });
+            Set.Add(new ObjectsField("classes", ClassFields.Set, "pairing groups") { Most = MostClasses });
         public static readonly WholeField StrikesLeft = Set.Add(new WholeField("strikesLeft", 0, ShopRanges.MostCount, "strikes left"));
         public static readonly NumberField MakePrice = Set.Add(
             new NumberField("makePrice", ShopRanges.PlanAmount, "price to make it; null for a die that is there") { OrNull = true });

@@ -9,7 +9,7 @@ using static FeltNest.Files.Orders.OrderPlanDocument;
 namespace FeltNest.Files.Orders;
 
 /// <summary>Reads a plan of orders (schema feltnest/order-plan/1) for checking.</summary>
-public static class OrderPlanReader
+internal static class OrderPlanReader
 {
     /// <summary>The plan of a JSON object already read from a file.</summary>
     /// <exception cref="InputException">Names the file, the field, the value found and what is allowed.</exception>

@@ -9,7 +9,7 @@ namespace FeltNest.Files.Orders;
 
 /// <summary>Writes a plan of orders as JSON (schema feltnest/order-plan/1), with the question in it so that it can be checked from the file
 /// alone, and its work list as CSV.</summary>
-public static class OrderPlanWriter
+internal static class OrderPlanWriter
 {
     /// <summary>The JSON file's bytes.</summary>
     public static byte[] Json(OrderPlan plan)

@@ -7,7 +7,7 @@ using static FeltNest.Files.Orders.OrdersListing;
 namespace FeltNest.Files.Orders;
 
 /// <summary>Reads a list of orders (CSV).</summary>
-public static class OrdersReader
+internal static class OrdersReader
 {
     /// <summary>Most orders of one list.</summary>
     public const int MostOrders = 500;

@@ -22,7 +22,7 @@ internal static class StockListing
     public static readonly NumberField LengthM = Columns.Add(
         new NumberField(
             ShopRanges.RollLength,
-            "length that is left; less than a measured roll's own: the difference was cut from its start, and whole cloth begins there "
+            "length that is left; less than a measured roll's own: the difference was cut from its start, and the usable roll starts there "
                 + "(as where the plan of a roll begins); at most 1 % above it"));
     public static readonly NumberField Price = Columns.Add(
         new NumberField(ShopRanges.Money, "money for one unit; another currency than that of the costs needs its rate there")

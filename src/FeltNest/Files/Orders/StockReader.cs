@@ -10,7 +10,7 @@ using static FeltNest.Files.Orders.StockListing;
 namespace FeltNest.Files.Orders;
 
 /// <summary>Reads the rolls in stock (CSV), and those of them that were measured.</summary>
-public sealed class StockReader
+internal sealed class StockReader
 {
     /// <summary>Most rolls of one list.</summary>
     public const int MostRolls = 1000;

@@ -7,7 +7,7 @@ namespace FeltNest.Files.Outlines;
 /// <summary>An outline as it stood in a file, and the same outline as it is used.</summary>
 /// <remarks>Raw coordinates are kept as given (turned round where they ran clockwise). The centred ones have the area centroid of the true
 /// curve at the origin and are never turned or thinned.</remarks>
-public sealed record ImportedOutline
+internal sealed record ImportedOutline
 {
     private ImportedOutline(string name, Outline raw, ArcOutline? rawArcs)
     {

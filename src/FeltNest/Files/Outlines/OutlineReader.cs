@@ -10,7 +10,7 @@ using FeltNest.Layout;
 namespace FeltNest.Files.Outlines;
 
 /// <summary>Reads a flat outline: JSON points or arcs, CSV, SVG, DXF, a computed panel, or the first part of a layout.</summary>
-public static class OutlineReader
+internal static class OutlineReader
 {
     private static readonly string[] Allowed = [SchemaName.Outline, SchemaName.Panel, SchemaName.Layout];
 

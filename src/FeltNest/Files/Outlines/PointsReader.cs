@@ -3,7 +3,7 @@ using FeltNest.Geometry;
 namespace FeltNest.Files.Outlines;
 
 /// <summary>Reads measured points: CSV of u,v in mm, in any order and frame.</summary>
-public static class PointsReader
+internal static class PointsReader
 {
     /// <summary>The points of a file.</summary>
     /// <exception cref="InputException">Names the line that cannot be read.</exception>

@@ -42,7 +42,7 @@ internal static class PanelDocument
     public static readonly ObjectField EdgeLimit = Fields.Add(
         new ObjectField(
             "edgeLimit", EdgeLimitFields.Set,
-            "what the edge take-up limit did; null where none was set and for all but the mated elastic panel")
+            "what the edge compression limit did; null where none was set and for all but the mated elastic panel")
         {
             Optional = true,
             OrNull = true,

@@ -8,7 +8,7 @@ using static FeltNest.Files.Panels.PanelDocument;
 namespace FeltNest.Files.Panels;
 
 /// <summary>Writes a flat panel (schema feltnest/panel/1).</summary>
-public static class PanelWriter
+internal static class PanelWriter
 {
     /// <summary>The file's bytes.</summary>
     public static byte[] Write(BallSpec ball, FlatPanel panel)

@@ -6,7 +6,7 @@ using static FeltNest.Files.Panels.ProvenDocument;
 namespace FeltNest.Files.Panels;
 
 /// <summary>Writes a ball fitted to a measured outline (schema feltnest/proven/1).</summary>
-public static class ProvenWriter
+internal static class ProvenWriter
 {
     /// <summary>The file's bytes.</summary>
     /// <param name="outline">Name of the outline.</param>

@@ -6,7 +6,7 @@ using static FeltNest.Files.Panels.WrapDocument;
 namespace FeltNest.Files.Panels;
 
 /// <summary>Writes a flat outline laid on a ball (schema feltnest/wrap/1).</summary>
-public static class WrapWriter
+internal static class WrapWriter
 {
     /// <summary>The file's bytes.</summary>
     /// <param name="ball">The ball.</param>

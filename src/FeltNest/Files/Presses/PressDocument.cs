@@ -29,7 +29,7 @@ internal static class PressDocument
     public static readonly NumberField Hours = Fields.Add(
         new NumberField("hours", 0, 100_000, "hours it may run in the time planned for") { Optional = true });
     public static readonly WholeField Plies = Fields.Add(
-        new WholeField(ShopRanges.Plies, "most layers of felt under one strike") { Default = 1 });
+        new WholeField(ShopRanges.Plies, "most plies of felt under one strike") { Default = 1 });
     public static readonly NumberField FeedToleranceMm = Fields.Add(
         new NumberField(ShopRanges.FeedTolerance, "how far the feed may stop short of or past its length"));
     public static readonly NumberField GuideToleranceMm = Fields.Add(

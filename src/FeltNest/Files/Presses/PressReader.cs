@@ -6,7 +6,7 @@ using static FeltNest.Files.Presses.PressDocument;
 namespace FeltNest.Files.Presses;
 
 /// <summary>Reads a press (schema feltnest/press/1).</summary>
-public static class PressReader
+internal static class PressReader
 {
     /// <summary>The press of a file.</summary>
     /// <exception cref="InputException">Names the file, the field, the value found and what is allowed.</exception>

@@ -3,7 +3,7 @@ using FeltNest.Rolls;
 namespace FeltNest.Files.Rolls;
 
 /// <summary>How files write the direction of the nap.</summary>
-public static class NapWord
+internal static class NapWord
 {
     /// <summary>All words.</summary>
     public static IReadOnlyList<string> Words { get; } = ["+x", "-x"];

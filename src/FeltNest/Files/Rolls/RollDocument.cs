@@ -86,7 +86,7 @@ internal static class RollDocument
 
         public static readonly NumberField XMm = Set.Add(new NumberField("xMm", "a disc's centre, or where a box begins along the roll"));
         public static readonly NumberField YMm = Set.Add(
-            new NumberField("yMm", "a disc's centre, or a box's lower side from the lower selvedge; the middle lies on the cloth"));
+            new NumberField("yMm", "a disc's centre, or a box's lower side from the lower selvedge; the middle lies on the felt"));
         public static readonly NumberField RadiusMm = Set.Add(
             new NumberField("radiusMm", ShopRanges.LengthOrNone, "radius of a disc; either this or the next two")
             {

@@ -22,15 +22,15 @@ internal static class RollPlanDocument
     public static readonly WholeField GoodPanels = Fields.Add(new WholeField("goodPanels", 0, ShopRanges.MostCount, "of all strikes"));
     public static readonly WholeField BackToBackGoodPanels = Fields.Add(
         new WholeField("backToBackGoodPanels", 0, ShopRanges.MostCount, "good panels of strikes one feed apart from `fromMm`, none moved"));
-    public static readonly WholeField Balls = Fields.Add(new WholeField("balls", "pairs of one class among the good panels"));
+    public static readonly WholeField Balls = Fields.Add(new WholeField("balls", "pairs of one pairing group among the good panels"));
     public static readonly NumberField ProvedOnGridMm = Fields.Add(
         new NumberField(
             "provedOnGridMm",
             "step along the roll: the feed in whole steps of about 1 mm; no choice of strikes on it has more good panels"));
-    public static readonly NumberField ShiftStepMm = Fields.Add(new NumberField("shiftStepMm", "step across; 0 without guide play"));
+    public static readonly NumberField ShiftStepMm = Fields.Add(new NumberField("shiftStepMm", "step across; 0 without side shift"));
     public static readonly NumberField GuidePlayMm =
         Fields.Add(new NumberField("guidePlayMm", 0, StrikePlanner.MostPlayMm, "as asked, to either side"));
-    public static readonly NumberField FromMm = Fields.Add(new NumberField("fromMm", 0, MostLengthMm, "where whole cloth begins"));
+    public static readonly NumberField FromMm = Fields.Add(new NumberField("fromMm", 0, MostLengthMm, "where the usable roll starts"));
     public static readonly NumberField ClearAdvanceMm = Fields.Add(
         new NumberField("clearAdvanceMm", "advance from which a strike is clear of the one before whatever their shifts"));
     public static readonly NumberField LeastOffLineMm = Fields.Add(

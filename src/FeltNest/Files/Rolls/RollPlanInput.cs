@@ -8,4 +8,4 @@ namespace FeltNest.Files.Rolls;
 /// <param name="Layout">The layout it is for, with the figures it states.</param>
 /// <param name="Roll">The roll it is for.</param>
 /// <param name="Plan">What it says.</param>
-public sealed record RollPlanInput(LayoutInput Layout, FeltRoll Roll, StatedPlan Plan);
+internal sealed record RollPlanInput(LayoutInput Layout, FeltRoll Roll, StatedPlan Plan);

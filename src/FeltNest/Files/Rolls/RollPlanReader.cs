@@ -12,7 +12,7 @@ using static FeltNest.Files.Rolls.RollPlanDocument;
 namespace FeltNest.Files.Rolls;
 
 /// <summary>Reads a roll plan (schema feltnest/roll-plan/1) for checking.</summary>
-public static class RollPlanReader
+internal static class RollPlanReader
 {
     /// <summary>The plan of a JSON object already read from a file.</summary>
     /// <exception cref="InputException">Names the file, the field, the value found and what is allowed.</exception>

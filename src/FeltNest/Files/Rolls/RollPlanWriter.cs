@@ -12,7 +12,7 @@ namespace FeltNest.Files.Rolls;
 
 /// <summary>Writes the strikes planned for a roll as JSON (schema feltnest/roll-plan/1), with layout and roll in it so that it can be
 /// checked from the file alone, and as CSV.</summary>
-public static class RollPlanWriter
+internal static class RollPlanWriter
 {
     /// <summary>The JSON file's bytes.</summary>
     public static byte[] Json(RollPlan plan)

@@ -7,7 +7,7 @@ using static FeltNest.Files.Rolls.RollDocument;
 namespace FeltNest.Files.Rolls;
 
 /// <summary>Reads a roll (schema feltnest/roll/1).</summary>
-public static class RollReader
+internal static class RollReader
 {
     // Faults this little outside the felt are at its edge, mm: rounding of metres and millimetres.
     private const double Slack = 1e-6;

@@ -5,7 +5,7 @@ using static FeltNest.Files.Rolls.RollDocument;
 namespace FeltNest.Files.Rolls;
 
 /// <summary>Writes a roll as the reader takes it (schema feltnest/roll/1).</summary>
-public static class RollWriter
+internal static class RollWriter
 {
     /// <summary>The bytes.</summary>
     public static byte[] Write(FeltRoll roll)

@@ -10,7 +10,7 @@ using static FeltNest.Files.Studies.StudyFields;
 namespace FeltNest.Files.Studies;
 
 /// <summary>Writes seam families side by side as JSON (schema feltnest/seams/1) and as CSV.</summary>
-public static class SeamsWriter
+internal static class SeamsWriter
 {
     /// <summary>The JSON file's bytes.</summary>
     public static byte[] Json(SeamComparison comparison)

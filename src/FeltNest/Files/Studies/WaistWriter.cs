@@ -9,7 +9,7 @@ using static FeltNest.Files.Studies.WaistDocument;
 namespace FeltNest.Files.Studies;
 
 /// <summary>Writes a study of waists as JSON (schema feltnest/waist/1) and as CSV.</summary>
-public static class WaistWriter
+internal static class WaistWriter
 {
     /// <summary>The JSON file's bytes.</summary>
     public static byte[] Json(WaistTradeOff study)

@@ -30,7 +30,7 @@ internal static class ActualsListing
             Otherwise = NotRecorded,
         });
     public static readonly WholeField FaultPanels = Columns.Add(
-        new WholeField("faultPanels", 0, MostPanels, "lost to faults of the cloth") { Unit = "panels", Otherwise = NotRecorded });
+        new WholeField("faultPanels", 0, MostPanels, "lost to faults of the felt") { Unit = "panels", Otherwise = NotRecorded });
     public static readonly WholeField RejectedPanels = Columns.Add(
         new WholeField("rejectedPanels", 0, MostPanels, "rejected after cutting") { Unit = "panels", Otherwise = NotRecorded });
     public static readonly WholeField UnpairedPanels = Columns.Add(

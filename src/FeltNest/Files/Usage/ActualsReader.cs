@@ -7,7 +7,7 @@ using static FeltNest.Files.Usage.ActualsListing;
 namespace FeltNest.Files.Usage;
 
 /// <summary>Reads what rolls really gave (CSV): the filled-in cutting tickets, one line a roll.</summary>
-public static class ActualsReader
+internal static class ActualsReader
 {
     private static readonly Field[] Priced = [Price, ActualsListing.PriceUnit, Currency];
     private static readonly TextField[] SignedBy = [Date, Operator, Supervisor];

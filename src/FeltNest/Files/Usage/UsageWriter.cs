@@ -8,7 +8,7 @@ using static FeltNest.Files.Usage.UsageDocument;
 namespace FeltNest.Files.Usage;
 
 /// <summary>Writes the difference between felt used and standard as JSON (schema feltnest/usage/1) and as CSV.</summary>
-public static class UsageWriter
+internal static class UsageWriter
 {
     private static readonly string[] Names =
     [

@@ -3,7 +3,7 @@ namespace FeltNest.Geometry.Curves;
 /// <summary>Two arcs that join tangentially and meet a given direction at each end.</summary>
 /// <remarks>Follows K. M. Bolton, "Biarc curves", <i>Computer-Aided Design</i> 7(2), 1975: of the one-parameter family the one with equal
 /// tangent lengths at both ends.</remarks>
-public readonly record struct Biarc
+internal readonly record struct Biarc
 {
     private Biarc(ArcVertex first, ArcVertex second, Point2 end)
     {

@@ -3,4 +3,4 @@ namespace FeltNest.Geometry.Curves;
 /// <summary>A closed curve as tangent arcs.</summary>
 /// <param name="Arcs">The arcs.</param>
 /// <param name="Deviation">Greatest distance found from the curve to the arcs, mm.</param>
-public sealed record BiarcFit(ArcOutline Arcs, double Deviation);
+internal sealed record BiarcFit(ArcOutline Arcs, double Deviation);

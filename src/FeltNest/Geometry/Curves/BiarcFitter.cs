@@ -6,7 +6,7 @@ namespace FeltNest.Geometry.Curves;
 /// "Approximating curves and their offsets using biarcs and Pythagorean hodograph quintics",
 /// <i>Computer-Aided Design</i> 38(6), 2006; differs in that the tolerance is then lowered until just as many arcs still suffice, which
 /// evens out their errors.</remarks>
-public static class BiarcFitter
+internal static class BiarcFitter
 {
     // Places looked at along a biarc while its length is sought, and when the fit is measured.
     private const int Looks = 14;

@@ -1,4 +1,4 @@
 namespace FeltNest.Geometry.Curves;
 
 /// <summary>A place on a curve, mm, with the derivative by the curve's parameter, whose direction is the tangent.</summary>
-public readonly record struct CurvePoint(Point2 Place, Point2 Derivative);
+internal readonly record struct CurvePoint(Point2 Place, Point2 Derivative);

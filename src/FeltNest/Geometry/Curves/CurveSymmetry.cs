@@ -1,7 +1,7 @@
 namespace FeltNest.Geometry.Curves;
 
 /// <summary>What a closed curve around the origin is known to be kept by.</summary>
-public enum CurveSymmetry
+internal enum CurveSymmetry
 {
     /// <summary>Nothing.</summary>
     None,

@@ -1,7 +1,7 @@
 namespace FeltNest.Geometry.Curves;
 
 /// <summary>A closed smooth curve in the plane, counter-clockwise, mm.</summary>
-public interface IPlaneCurve
+internal interface IPlaneCurve
 {
     /// <summary>Parameter after which the curve is back at its start.</summary>
     public double Period { get; }

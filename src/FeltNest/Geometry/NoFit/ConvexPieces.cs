@@ -3,7 +3,7 @@ namespace FeltNest.Geometry.NoFit;
 /// <summary>Cuts an outline into convex pieces whose closures cover it and whose interiors are disjoint.</summary>
 /// <remarks>Triangles merged along diagonals that are not needed: S. Hertel and K. Mehlhorn, <i>Fast triangulation of simple polygons</i>,
 /// FCT 1983, at most four times the least count.</remarks>
-public static class ConvexPieces
+internal static class ConvexPieces
 {
     /// <summary>The outline itself when convex, else its pieces, each counter-clockwise.</summary>
     public static IReadOnlyList<Point2[]> Of(Outline outline)

@@ -11,7 +11,7 @@ namespace FeltNest.Geometry.NoFit;
 /// convex piece of the moving part after another, and the regions are united: an overlap of two open sets meets the interior of some piece.
 /// E. Burke, R. Hellier, G. Kendall, G. Whitwell, <i>Complete and robust no-fit polygon generation</i>, EJOR 179, 2007, names the
 /// degenerate cases.</remarks>
-public sealed class NoFitRegion
+internal sealed class NoFitRegion
 {
     // Curves longer than this many extents of the region cross themselves so often that pieces are cheaper; a ball's panel against itself
     // needs about five.

@@ -1,7 +1,7 @@
 namespace FeltNest.Layout.Limits;
 
 /// <summary>The runs across the roll that panels may use: the usable width less the forbidden stripes.</summary>
-public static class FreeCloth
+internal static class FreeCloth
 {
     /// <summary>Lower and upper side of every run, lowest first, mm from the lower selvedge. A stripe narrower than the gap is widened to
     /// the gap on both sides alike, so that panels above it and below it are apart whatever their places along the roll; stripes within the

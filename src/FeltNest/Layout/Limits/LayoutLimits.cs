@@ -5,7 +5,7 @@ using FeltNest.Layout.Rows;
 namespace FeltNest.Layout.Limits;
 
 /// <summary>What a layout request must satisfy before any search.</summary>
-public static class LayoutLimits
+internal static class LayoutLimits
 {
     /// <summary>Shortest length that is sound input, mm: below it no felt part can be handled.</summary>
     public const double LeastLengthMm = 0.1;

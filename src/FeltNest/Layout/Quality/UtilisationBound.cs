@@ -9,7 +9,7 @@ namespace FeltNest.Layout.Quality;
 /// fills the plane with a period of w + g across; so panels per area of that plane are at most 1 / (area of the grown part), and panels per
 /// area of the run at most (w + g)/w times that. Own derivation. The bound is loose: it charges nothing for the pockets that no second part
 /// can fill.</remarks>
-public static class UtilisationBound
+internal static class UtilisationBound
 {
     /// <summary>The bound in per cent of the full roll width.</summary>
     public static double Percent(LayoutRequest request)

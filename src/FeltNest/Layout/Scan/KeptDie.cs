@@ -4,7 +4,7 @@ namespace FeltNest.Layout.Scan;
 
 /// <summary>One die on rolls of other widths: its pitch, tilts and phases stay, rows drop out at an edge or, where the die continues as a
 /// lattice, come in.</summary>
-public static class KeptDie
+internal static class KeptDie
 {
     // Panels whose places across differ by less than this, mm, stand in one row: a drawing rounds them.
     private const double OneRow = 0.01;

@@ -9,7 +9,7 @@ namespace FeltNest.Layout.Scan;
 /// of rows changes.</summary>
 /// <remarks>Step tables and pitch curves do not depend on the width, so they are made once; every width then costs a few polishes. The best
 /// of every row count is kept apart, as each is smooth in the width while the best of all is a saw-tooth.</remarks>
-public sealed class WidthScan
+internal sealed class WidthScan
 {
     // Starts polished for a width: the most promising row counts and tilts; tables rank them wrongly by up to a per cent.
     private const int Starts = 4;

@@ -12,7 +12,7 @@ namespace FeltNest.Panel.Proven;
 /// <remarks>All else of the ball, its moduli and allowances included, is taken as given. An edge limit that does not act leaves no trace in
 /// the outline: the fit without a limit is kept unless one with a limit is clearly nearer, and the greatest edge compression of the panel
 /// is then the limit below which the outline shows none.</remarks>
-public static class ProvenPanel
+internal static class ProvenPanel
 {
     // Share of the measured outline's size (the radius of a disc of its area) by which it may be off, rms, and still be taken for a panel
     // of this ball: 1 mm on an ordinary one.

@@ -4,7 +4,7 @@ using FeltNest.Geometry;
 namespace FeltNest.Panel.Wrap;
 
 /// <summary>The question of a wrap that an outline or a panel asks on a ball.</summary>
-public static class BallWrap
+internal static class BallWrap
 {
     // A long axis this far off u, radians (5 degrees), is a matter of how the outline was drawn and not of its shape: a panel askew to the
     // warp has its area's axis less than a degree off its chord. A piece hardly longer than wide has no such axis.

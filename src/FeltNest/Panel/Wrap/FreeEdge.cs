@@ -3,7 +3,7 @@ using FeltNest.Ball;
 namespace FeltNest.Panel.Wrap;
 
 /// <summary>Lays a panel on its ball with the edge free.</summary>
-public static class FreeEdge
+internal static class FreeEdge
 {
     extension(PanelFit)
     {

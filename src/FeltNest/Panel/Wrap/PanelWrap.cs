@@ -10,7 +10,7 @@ namespace FeltNest.Panel.Wrap;
 /// <summary>Lays a flat piece of felt on a sphere with the least elastic energy, its edge free and its edge drawn to the seam.</summary>
 /// <remarks>The place on the sphere is sought as polynomials in the flat coordinates, over the piece itself: nothing is meshed. Pieces with
 /// the half-turn, and those with mirrors, are solved with functions of that symmetry alone.</remarks>
-public static class PanelWrap
+internal static class PanelWrap
 {
     // Degrees by symmetry: as high as the unknowns, 240 to 312, are solved for within half a second. An edge that is smooth and held place
     // by place is worth the highest: a panel of our own returns its strains to 1e-4 by it, where an outline's arcs allow no more digits

@@ -7,7 +7,7 @@ using FeltNest.Cost.Sheet;
 namespace FeltNest.Report.Compare;
 
 /// <summary>A comparison as one page that needs no other file.</summary>
-public static class ComparePage
+internal static class ComparePage
 {
     private const string Style =
         "body{font:15px/1.45 sans-serif;color:#25303b;max-width:72em;margin:2em auto;padding:0 "

@@ -9,7 +9,7 @@ using FeltNest.Layout.Scan;
 namespace FeltNest.Report.Compare;
 
 /// <summary>The tables a comparison prints, at most 80 columns wide.</summary>
-public static class CompareReport
+internal static class CompareReport
 {
     // Most rows shown on the terminal: the files hold all.
     private const int MostRows = 20;
@@ -98,7 +98,7 @@ public static class CompareReport
         string felt =
             comparison.Best.Case.Offer is { } ? "Planned on the guaranteed width; an offer's own length and faults count. " : string.Empty;
         return felt + (losses is null
-            ? "No costs file: roll ends, rejects and unpaired panels are not counted, faults only where an offer states them."
+            ? "No costs file: roll ends, rejects and panels without a partner are not counted, faults only where an offer states them."
             : string.Create(
                 CultureInfo.InvariantCulture,
                 $"Counted: {losses.EndLossMm:0.#} mm at each roll end, rejects {losses.RejectPercent:0.##} %, unpaired "

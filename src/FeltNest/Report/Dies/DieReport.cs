@@ -9,7 +9,7 @@ using static FeltNest.InvariantText;
 namespace FeltNest.Report.Dies;
 
 /// <summary>What a die prints.</summary>
-public static class DieReport
+internal static class DieReport
 {
     /// <summary>The text, lines ending in a line feed.</summary>
     public static string Text(DieDesign design)

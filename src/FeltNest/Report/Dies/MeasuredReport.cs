@@ -5,7 +5,7 @@ using static FeltNest.InvariantText;
 namespace FeltNest.Report.Dies;
 
 /// <summary>What a measured panel and a die's life print.</summary>
-public static class MeasuredReport
+internal static class MeasuredReport
 {
     // A stretch without a point longer than this share of the outline leaves part of it unjudged.
     private const double WidestShare = 40;

@@ -9,7 +9,7 @@ namespace FeltNest.Report.Orders;
 
 /// <summary>A plan of orders with its cutting tickets as one page that needs no other file and prints: the plan, then one ticket a
 /// sheet.</summary>
-public static class OrderPage
+internal static class OrderPage
 {
     private const string Style =
         "body{font:15px/1.4 sans-serif;color:#25303b;max-width:72em;margin:2em auto;padding:0 "
@@ -139,7 +139,7 @@ public static class OrderPage
             page.Append("</table>\n");
         }
 
-        Head(page, "Back to stock", 3, "roll", "felt", "lot", "width, mm", "length, m", "age, days", "kept back");
+        Head(page, "Back to stock", 3, "roll", "felt", "lot", "width, mm", "length, m", "age, days", "reserved");
         foreach (KeptRemnant kept in plan.Remnants)
         {
             string age = kept.Roll.Received is { } day ? Invariant($"{plan.Question.Rules.Start.DayNumber - day.DayNumber}") : string.Empty;

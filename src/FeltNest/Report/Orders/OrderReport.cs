@@ -5,7 +5,7 @@ using static FeltNest.InvariantText;
 namespace FeltNest.Report.Orders;
 
 /// <summary>What a plan of orders prints.</summary>
-public static class OrderReport
+internal static class OrderReport
 {
     // Longest list printed; all is in the files.
     private const int MostLines = 24;

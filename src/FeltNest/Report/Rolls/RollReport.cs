@@ -7,7 +7,7 @@ using static FeltNest.InvariantText;
 namespace FeltNest.Report.Rolls;
 
 /// <summary>What a roll plan prints.</summary>
-public static class RollReport
+internal static class RollReport
 {
     // Longest list of runs printed; all strikes are in the files.
     private const int MostRuns = 12;

@@ -5,7 +5,7 @@ using static FeltNest.InvariantText;
 namespace FeltNest.Report.Usage;
 
 /// <summary>What a split of used felt prints.</summary>
-public static class UsageReport
+internal static class UsageReport
 {
     // Most rolls shown on the terminal: the files hold all.
     private const int MostRolls = 20;
@@ -79,7 +79,8 @@ public static class UsageReport
 
         if (variance.Question.Costs is null)
         {
-            yield return "without a costs file the standard is the layout alone: no ends, faults, rejects or unpaired panels, and no money";
+            yield return "without a costs file the standard is the layout alone: no ends, faults, rejects or panels without a partner, "
+                + "and no money";
         }
 
         if (variance.Parts.First(p => p.Cause == UsageCause.Lay).Actual < -0.05)
@@ -102,7 +103,7 @@ public static class UsageReport
         UsageCause.RollEnds => "roll ends and remnants",
         UsageCause.Faults => "faults",
         UsageCause.Rejects => "rejects after cutting",
-        UsageCause.Unpaired => "unpaired panels",
+        UsageCause.Unpaired => "panels without a partner",
         _ => "price",
     };
 

@@ -6,7 +6,7 @@ using FeltNest.Rolls.Plan.Chain;
 namespace FeltNest.Rolls.Orders;
 
 /// <summary>The strikes of every piece of work: on a measured roll planned round its faults, else in line.</summary>
-public static class CutTickets
+internal static class CutTickets
 {
     /// <summary>One plan of strikes for each piece whose die has a layout, in the order of the work.</summary>
     public static IReadOnlyList<(OrderCut Cut, RollPlan Strikes)> Of(OrderPlan plan)

@@ -4,7 +4,7 @@ using FeltNest.Rolls.Plan;
 namespace FeltNest.Rolls.Orders;
 
 /// <summary>What the strikes of a layout take and give.</summary>
-public static class LayoutStrikes
+internal static class LayoutStrikes
 {
     extension(StrikeShape)
     {

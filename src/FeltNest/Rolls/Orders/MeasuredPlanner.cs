@@ -5,7 +5,7 @@ namespace FeltNest.Rolls.Orders;
 
 /// <summary>Plans orders where some rolls were measured: what such a roll gives is worked out from strikes planned round its faults, first
 /// over the whole roll, then over the pieces that were planned.</summary>
-public static class MeasuredPlanner
+internal static class MeasuredPlanner
 {
     // Rounds in which a piece may turn out worse than its roll on the whole: each lowers what the roll is taken for.
     private const int MostRounds = 5;

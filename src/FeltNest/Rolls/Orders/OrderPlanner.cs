@@ -8,7 +8,7 @@ using FeltNest.Rolls.Orders.Search;
 namespace FeltNest.Rolls.Orders;
 
 /// <summary>Plans orders against stock: a plan of first fit at once, and a search that may better it.</summary>
-public static class OrderPlanner
+internal static class OrderPlanner
 {
     /// <summary>Most effort.</summary>
     public const int MostEffort = 1000;

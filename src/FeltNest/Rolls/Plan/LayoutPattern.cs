@@ -4,7 +4,7 @@ using FeltNest.Layout;
 namespace FeltNest.Rolls.Plan;
 
 /// <summary>The pattern that strikes cut of a layout.</summary>
-public static class LayoutPattern
+internal static class LayoutPattern
 {
     extension(StrikePattern)
     {

@@ -4,7 +4,7 @@ using FeltNest.Rolls.Plan.Chain;
 namespace FeltNest.Rolls.Plan;
 
 /// <summary>Plans the strikes of one roll: the most good panels, proved on a stated grid.</summary>
-public static class StrikePlanner
+internal static class StrikePlanner
 {
     /// <summary>Most repeats one strike may hold.</summary>
     public const int MostRepeats = 100;

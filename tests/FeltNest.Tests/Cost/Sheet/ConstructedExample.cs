@@ -5,7 +5,7 @@ namespace FeltNest.Tests.Cost.Sheet;
 
 /// <summary>An example made up for the arithmetic (own derivation, panel and prices invented): 34 panels of 6500 mm2 in 175 mm of a 1520 mm
 /// roll of 50 m.</summary>
-public static class ConstructedExample
+internal static class ConstructedExample
 {
     /// <summary>The lay: trims of 15 mm, panels over the whole usable width.</summary>
     public static LayPlan Plan { get; } = new()

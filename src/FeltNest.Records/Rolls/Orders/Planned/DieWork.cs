@@ -4,7 +4,7 @@ namespace FeltNest.Rolls.Orders.Planned;
 /// <param name="Die">The die.</param>
 /// <param name="Press">The press it stands on.</param>
 /// <param name="Strikes">Strikes it makes.</param>
-public sealed record DieWork(CutDie Die, PressSpec Press, int Strikes)
+internal sealed record DieWork(CutDie Die, PressSpec Press, int Strikes)
 {
     /// <summary>Whether it must be made first.</summary>
     public bool Make => Die.MakePrice is not null;

@@ -6,4 +6,4 @@ namespace FeltNest.Rolls.Orders.Planned;
 /// <param name="LengthM">Its length, m.</param>
 /// <param name="Begun">Whether the roll was begun.</param>
 /// <param name="Reserved">Metres of it kept back for orders.</param>
-public sealed record KeptRemnant(StockRoll Roll, double LengthM, bool Begun, IReadOnlyList<(CoverOrder Order, double Metres)> Reserved);
+internal sealed record KeptRemnant(StockRoll Roll, double LengthM, bool Begun, IReadOnlyList<(CoverOrder Order, double Metres)> Reserved);

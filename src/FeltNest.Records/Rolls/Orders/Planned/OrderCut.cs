@@ -1,7 +1,7 @@
 namespace FeltNest.Rolls.Orders.Planned;
 
 /// <summary>One piece of work: an order cut from one roll by one die in one run of strikes.</summary>
-public sealed record OrderCut
+internal sealed record OrderCut
 {
     /// <summary>Place in the work list: press by press, in the order of cutting.</summary>
     public required int Number { get; init; }

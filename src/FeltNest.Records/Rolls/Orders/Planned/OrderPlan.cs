@@ -1,7 +1,7 @@
 namespace FeltNest.Rolls.Orders.Planned;
 
 /// <summary>Which rolls are cut for which order: fewest balls short, of these fewest orders late, of these least cost.</summary>
-public sealed record OrderPlan
+internal sealed record OrderPlan
 {
     /// <summary>The question.</summary>
     public required OrderQuestion Question { get; init; }

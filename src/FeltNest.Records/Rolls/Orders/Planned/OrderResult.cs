@@ -1,7 +1,7 @@
 namespace FeltNest.Rolls.Orders.Planned;
 
 /// <summary>What a plan does for one order.</summary>
-public sealed record OrderResult
+internal sealed record OrderResult
 {
     /// <summary>The order.</summary>
     public required CoverOrder Order { get; init; }

@@ -1,7 +1,7 @@
 namespace FeltNest.Rolls.Orders.Planned;
 
 /// <summary>The cost of a plan, in its currency.</summary>
-public sealed record PlanCost
+internal sealed record PlanCost
 {
     /// <summary>Rolls begun and rolls bought, at their price.</summary>
     public required decimal Felt { get; init; }

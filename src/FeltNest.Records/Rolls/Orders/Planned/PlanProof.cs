@@ -1,7 +1,7 @@
 namespace FeltNest.Rolls.Orders.Planned;
 
 /// <summary>How far a plan is the best.</summary>
-public sealed record PlanProof
+internal sealed record PlanProof
 {
     /// <summary>What no plan with as few balls short and orders late can cost less than; null where nothing is known.</summary>
     public required decimal? CostBound { get; init; }

@@ -3,7 +3,7 @@ namespace FeltNest.Rolls.Orders.Planned;
 /// <summary>Rolls to buy of one offer.</summary>
 /// <param name="Offer">The offer.</param>
 /// <param name="Rolls">How many rolls.</param>
-public sealed record RollPurchase(FeltPurchase Offer, int Rolls)
+internal sealed record RollPurchase(FeltPurchase Offer, int Rolls)
 {
     /// <summary>Length bought, m.</summary>
     public double Metres => Rolls * Offer.Roll.LengthM;

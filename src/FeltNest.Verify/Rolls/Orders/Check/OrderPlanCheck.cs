@@ -1,7 +1,7 @@
 namespace FeltNest.Rolls.Orders.Check;
 
 /// <summary>Works a plan of orders out again from its question and its work list alone; shares no arithmetic with the planner.</summary>
-public static class OrderPlanCheck
+internal static class OrderPlanCheck
 {
     /// <summary>What is violated, one clear line each; empty when all is kept.</summary>
     public static IReadOnlyList<string> Violations(StatedOrders stated) =>

@@ -82,7 +82,7 @@ internal static class RollRules
             double room = kept.Begun ? kept.LengthM : kept.Roll.LengthM - (2 * rules.EndLossMm / 1000);
             if (kept.Reserved.Sum(r => r.Metres) > room + Slack || kept.Reserved.Any(r => r.Metres < 0))
             {
-                yield return Invariant($"roll {kept.Roll.Name}: {kept.Reserved.Sum(r => r.Metres):0.###} m kept back of {room:0.###} m");
+                yield return Invariant($"roll {kept.Roll.Name}: {kept.Reserved.Sum(r => r.Metres):0.###} m reserved of {room:0.###} m");
             }
         }
     }

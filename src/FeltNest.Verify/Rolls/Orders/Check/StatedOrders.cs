@@ -8,7 +8,7 @@ namespace FeltNest.Rolls.Orders.Check;
 /// <param name="GapPercent">How far it may be above the least, stated, per cent; null where none is stated.</param>
 /// <param name="Lacking">Balls and reserve balls stated as short, by order.</param>
 /// <param name="Late">Days stated as late, by order.</param>
-public sealed record StatedOrders(
+internal sealed record StatedOrders(
     OrderPlan Plan, decimal Cost, double? GapPercent, IReadOnlyDictionary<string, (int Balls, int Reserve)> Lacking,
     IReadOnlyDictionary<string, int> Late)
 {

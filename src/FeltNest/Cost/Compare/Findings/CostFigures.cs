@@ -25,7 +25,7 @@ internal static class CostFigures
         Loss("roll.endLossMm", "length lost at each roll end, mm", l => l.EndLossMm, (l, v) => l with { EndLossMm = v }, MostEndMm),
         Loss("roll.faultPercent", "faults, %", l => l.FaultPercent, (l, v) => l with { FaultPercent = v }),
         Loss("roll.rejectPercent", "rejects, %", l => l.RejectPercent, (l, v) => l with { RejectPercent = v }, MostPercent),
-        Loss("roll.unpairedPercent", "unpaired panels, %", l => l.UnpairedPercent, (l, v) => l with { UnpairedPercent = v }),
+        Loss("roll.unpairedPercent", "panels without a partner, %", l => l.UnpairedPercent, (l, v) => l with { UnpairedPercent = v }),
         Money("felt.price", "price of the felt", c => c.Felt?.Amount, (c, v) => c with { Felt = c.Felt! with { Amount = v } }),
         new()
         {

@@ -11,7 +11,7 @@ using FeltNest.Geometry;
 namespace FeltNest.Drawing.Sheets.Dies;
 
 /// <summary>One cavity with its dimensions, joint, bridges and the table of its arcs.</summary>
-public static class CavitySheet
+internal static class CavitySheet
 {
     // Room around the outline for dimensions, mm of paper.
     private const double DimensionRoom = 34;

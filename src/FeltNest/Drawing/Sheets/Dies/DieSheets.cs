@@ -3,7 +3,7 @@ using FeltNest.Die;
 namespace FeltNest.Drawing.Sheets.Dies;
 
 /// <summary>All sheets of a die, in their order: gang, cavity, edge section, template, order.</summary>
-public static class DieSheets
+internal static class DieSheets
 {
     /// <summary>Their names: every different part has a cavity and a template of its own.</summary>
     /// <param name="parts">How many different parts the die cuts.</param>

@@ -10,7 +10,7 @@ using FeltNest.Rolls;
 namespace FeltNest.Drawing.Sheets.Dies;
 
 /// <summary>The whole gang: board, cavities with numbers and coordinates, how it is struck, force and safety.</summary>
-public static class GangSheet
+internal static class GangSheet
 {
     // Room left of the board for its width, and below it for its length, arrows, words and the check bar, mm of paper.
     private const double RoomLeft = 18;

@@ -9,7 +9,7 @@ using FeltNest.Geometry;
 namespace FeltNest.Drawing.Sheets.Dies;
 
 /// <summary>The life of a die: worst place of each reading over strikes, the tolerance, and when to rule again.</summary>
-public static class LifeSheet
+internal static class LifeSheet
 {
     private const double Width = 297;
     private const double Height = 210;

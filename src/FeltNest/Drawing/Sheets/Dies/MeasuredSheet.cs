@@ -8,7 +8,7 @@ using FeltNest.Geometry;
 namespace FeltNest.Drawing.Sheets.Dies;
 
 /// <summary>A measured panel on its outline: how far each point lies off, drawn larger, and the verdict.</summary>
-public static class MeasuredSheet
+internal static class MeasuredSheet
 {
     private const double Width = 297;
     private const double Height = 210;

@@ -8,7 +8,7 @@ using FeltNest.Geometry;
 namespace FeltNest.Drawing.Sheets.Dies;
 
 /// <summary>The order on A4: what a toolmaker would phone about. What the shop left open stands there as a blank.</summary>
-public static class OrderSheet
+internal static class OrderSheet
 {
     private const string Blank = "______________________________";
 

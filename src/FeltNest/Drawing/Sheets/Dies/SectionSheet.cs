@@ -8,7 +8,7 @@ using FeltNest.Geometry;
 namespace FeltNest.Drawing.Sheets.Dies;
 
 /// <summary>Section through board, rule, ejection and felt, with the force, how it is measured, what to watch, and safety.</summary>
-public static class SectionSheet
+internal static class SectionSheet
 {
     private static readonly PaperSize Size = PaperSize.Of("A3");
 

@@ -10,7 +10,7 @@ namespace FeltNest.Drawing.Sheets.Dies;
 
 /// <summary>Template at 1:1 to lay a cut blank on: the outline between the two lines its edge must stay between, numbered places to
 /// measure, and a table for the readings.</summary>
-public static class TemplateSheet
+internal static class TemplateSheet
 {
     // Places to measure, and rows for blanks: first, last and some between.
     private const int Stations = 12;

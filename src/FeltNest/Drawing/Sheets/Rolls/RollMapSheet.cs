@@ -11,7 +11,7 @@ using FeltNest.Rolls.Plan.Chain;
 namespace FeltNest.Drawing.Sheets.Rolls;
 
 /// <summary>The map of a roll, folded into lines: cloth, strikes with lost panels marked, faults and joints, true to scale.</summary>
-public static class RollMapSheet
+internal static class RollMapSheet
 {
     // Scales of ISO 5455 that may be used, as the number a real length is divided by.
     private static readonly int[] Scales = [1, 2, 5, 10, 20, 50, 100, 200, 500];

@@ -12,7 +12,7 @@ using static FeltNest.InvariantText;
 namespace FeltNest.Drawing.Sheets.Rolls;
 
 /// <summary>The cutting ticket of a roll on A4: what to cut, the runs of strikes, blanks for what came out, and the cautions.</summary>
-public static class TicketSheet
+internal static class TicketSheet
 {
     // A4 with a binding margin on the left (ISO 5457:1999, from memory), and the step from line to line of a table: mm.
     private const double Width = 210;

@@ -6,7 +6,7 @@ namespace FeltNest.Rolls.Orders.FirstFit;
 /// rolls begun, then into the roll that just holds it.</summary>
 /// <remarks>Keeps every rule that a plan is checked for. It proves nothing: other plans may be shorter of fewer balls or cost less. Where
 /// anything at all can be cut, it cuts something.</remarks>
-public static class FirstFitPlanner
+internal static class FirstFitPlanner
 {
     /// <summary>The plan of a question: the better one of the orders taken by their days and by their size.</summary>
     public static OrderPlan Run(OrderQuestion question) =>

@@ -3,7 +3,7 @@ using System.Globalization;
 namespace FeltNest.Rolls.Plan.Chain;
 
 /// <summary>Whether a roll is wide enough for a layout, and where it is not.</summary>
-public static class RollRoom
+internal static class RollRoom
 {
     // A roll this little narrower is wide enough, mm: rounding of a layout's own digits.
     private const double Slack = 1e-6;
