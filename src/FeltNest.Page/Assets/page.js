@@ -130,7 +130,7 @@ function drawPanel() {
   const p = panel.last;
   if (!p) return;
   rows("panel-figures", [
-    ["cut panel", `${length(p.lengthMm)} x ${length(p.widthMm)}`], ["waist of the cut panel", length(p.waistMm)], ["area", `${p.areaMm2.toFixed(1)} mm2`], ["edge", length(p.perimeterMm)],
+    ["cut panel", `${length(p.lengthMm)} x ${length(p.widthMm)}`], ["waist of the cut panel", length(p.waistMm)], ["area", unit === "mm" ? `${p.areaMm2.toFixed(1)} mm2` : `${(p.areaMm2 / 645.16).toFixed(3)} in2`], ["edge", length(p.perimeterMm)],
     ["fitted sphere, radius", length(p.sphereRadiusMm)], ["seam", length(p.seamLengthMm)], ["most stretch", number(p.maxStretchPercent, 2, " %")],
     ["most compression along the edge", number(p.edgeMaxCompressionPercent, 2, " %")], ["edge length difference", number(p.edgeMismatchPercent, 4, " %")]]);
   const own = { core: p.coreMm, cement: p.cementMm, felt: p.feltMm, waist: p.seamWaistMm };

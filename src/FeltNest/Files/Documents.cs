@@ -33,4 +33,8 @@ internal static class Documents
         OffersListing.Listing, ActualsListing.Listing, OrdersListing.Listing, StockListing.Listing, DiesListing.Listing,
         ReadingsListing.Listing, PointsListing.Listing,
     ];
+
+    /// <summary>The list whose columns a line names, or null: what was given where something else is wanted.</summary>
+    public static Listing? ListOf(IReadOnlyList<string> columns) => Lists.FirstOrDefault(list =>
+        list.Required.Count > 2 && list.Required.All(name => columns.Any(column => column.Trim().Trim('"') == name)));
 }

@@ -112,18 +112,18 @@ public sealed class SheetTests
     }
 
     [Fact]
-    public void Classes_that_make_no_pair_get_colours_of_their_own()
+    public void Pairing_groups_get_colours_of_their_own()
     {
         XElement root = Written(LayoutSheet.Draw(SampleLayout.TwoBands, SampleLayout.Yields));
         string[] uses = [.. Group(root, "panels").Elements(Svg + "use").Select(use => use.Attribute("href")!.Value)];
 
         Assert.Equal(1, uses.Count(href => href == "#panel-0-0"));
         Assert.Equal(1, uses.Count(href => href == "#panel-0-1"));
-        Assert.Contains("tilt of class 2 (clay)", Texts(root));
+        Assert.Contains("tilt of pairing group 2 (red-brown)", Texts(root));
     }
 
     [Fact]
-    public void The_layout_sheet_accounts_for_all_the_cloth()
+    public void The_layout_sheet_accounts_for_all_the_felt()
     {
         string[] texts = Texts(Written(LayoutSheet.Draw(SampleLayout.OneRepeat, SampleLayout.Yields)));
 

@@ -68,7 +68,7 @@ public sealed class RollReaderTests : IDisposable
         "faults[0].xMm: the fault runs from 10001 to 10001 mm: allowed are 0 to 10000 mm")]
     [InlineData(
         Head + Widths + """, "faults": [ { "xMm": 10, "yMm": 1600, "radiusMm": 2 } ] }""",
-        "faults[0].yMm: 1600 mm puts the fault outside the cloth, which is ")]
+        "faults[0].yMm: 1600 mm puts the fault outside the felt, which is ")]
     [InlineData(
         Head + Widths + """, "faults": [ { "xMm": 10, "yMm": 16, "radiusMm": 2, "widthMm": 3 } ] }""",
         "faults[0].radiusMm: give either 'radiusMm', or 'lengthMm' and 'widthMm'")]

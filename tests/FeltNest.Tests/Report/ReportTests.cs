@@ -58,7 +58,7 @@ public sealed class ReportTests
         string flat = Flat(LayoutReport.Text(SampleLayout.OneRepeat, SampleLayout.Yields));
 
         Assert.Contains("Yield (full roll width, one repeat, before roll ends and faults)", flat, StringComparison.Ordinal);
-        Assert.Contains("Where the cloth goes (per cent of the full roll width)", flat, StringComparison.Ordinal);
+        Assert.Contains("Where the felt goes (per cent of the full roll width)", flat, StringComparison.Ordinal);
         Assert.Contains("waste 74.76 %", flat, StringComparison.Ordinal);
         Assert.Contains(
             "every row count at every tilt was tried, 0.25 degrees apart, on tables sampled every 0.5 mm.", flat, StringComparison.Ordinal);
@@ -70,7 +70,7 @@ public sealed class ReportTests
         string flat = Flat(LayoutReport.Text(SampleLayout.TwoBands, SampleLayout.Yields));
 
         Assert.Contains("Cut short: the best so far, not promised to repeat.", flat, StringComparison.Ordinal);
-        Assert.Contains("(--rows any) would give 41.500 cuts per metre", flat, StringComparison.Ordinal);
+        Assert.Contains("Rows of any angle would give 41.500 panels per metre", flat, StringComparison.Ordinal);
         Assert.DoesNotContain("every row count", flat, StringComparison.Ordinal);
     }
 

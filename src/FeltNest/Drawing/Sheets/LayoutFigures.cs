@@ -79,7 +79,7 @@ internal static class LayoutFigures
     private static string ClassColour(int k) => (k % 4) switch
     {
         0 => "moss",
-        1 => "clay",
+        1 => "red-brown",
         2 => "slate",
         _ => "plum",
     };

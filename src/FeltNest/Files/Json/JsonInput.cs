@@ -51,10 +51,16 @@ internal static class JsonInput
             found = schema.GetRawText();
         }
 
-        return Array.IndexOf(allowed, found) >= 0
-            ? found
-            : throw new InputException(
-                path, Document.SchemaField,
-                $"'{OneLine.Of(found)}' cannot be used here; allowed: {string.Join(", ", allowed)}{NearestWord.Hint(found, allowed)}");
+        if (Array.IndexOf(allowed, found) >= 0)
+        {
+            return found;
+        }
+
+        string wanted = $"allowed: {string.Join(", ", allowed)}";
+        throw new InputException(
+            path, Document.SchemaField,
+            Documents.All.FirstOrDefault(document => document.Schema == found) is { } known
+                ? $"'{found}' ({known.Title}) cannot be used here; {wanted}"
+                : $"'{OneLine.Of(found)}' cannot be used here; {wanted}{NearestWord.Hint(found, allowed)}");
     }
 }

@@ -50,6 +50,11 @@ internal static class CsvOutline
         }
 
         string[] parts = line.Split(',');
+        if (Documents.ListOf(parts) is { } list)
+        {
+            throw new InputException(path, place, $"is a list of {list.Name}, no outline: lines of u,v in mm are wanted");
+        }
+
         if (parts.Length > 2)
         {
             throw new InputException(

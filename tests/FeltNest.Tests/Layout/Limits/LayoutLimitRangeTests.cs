@@ -125,11 +125,11 @@ public sealed class LayoutLimitRangeTests
         LayoutRequest upright = Request with { Rules = Request.Rules with { WarpAngleDeg = 90 } };
         LayoutLimits.Require(Forbidding(upright, 35, 70));
         Assert.Equal(
-            "the forbidden stripes leave no room: the panel needs 30 mm across (tilted 90 degrees), the widest run of cloth between "
+            "the forbidden stripes leave no room: the panel needs 30 mm across (tilted 90 degrees), the widest run of felt between "
                 + "stripes and trims is 27 mm",
             Assert.Throws<NoAnswerException>(() => LayoutLimits.Require(Forbidding(upright, 30, 68))).Message);
         Assert.Contains(
-            "widest run of cloth between stripes and trims is 0 mm",
+            "widest run of felt between stripes and trims is 0 mm",
             Assert.Throws<NoAnswerException>(() => LayoutLimits.Require(Forbidding(upright, 0, 100))).Message, StringComparison.Ordinal);
 
         // Where even the whole cloth is too narrow the stripe is not to blame.

@@ -17,7 +17,7 @@ public sealed class LayoutLimitsTests
         NoAnswerException error = Assert.Throws<NoAnswerException>(() => LayoutLimits.Require(Shapes.Request(Speck, 6001, gap: 1)));
 
         Assert.Equal(
-            "the panel needs 1 mm across: more than 3000 rows would lie over 6001 mm of cloth, which is the most that is searched; are "
+            "the panel needs 1 mm across: more than 3000 rows would lie over 6001 mm of felt, which is the most that is searched; are "
                 + "its units right?", error.Message);
     }
 
