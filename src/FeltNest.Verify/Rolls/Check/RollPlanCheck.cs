@@ -50,7 +50,7 @@ public sealed class RollPlanCheck
         }
 
         return new LayoutVerdict(
-            Math.Min(lay.LeastGapMm, check.leastGap), lay.Pairs + check.pairs, [.. lay.Violations, .. check.violations]);
+            Math.Min(lay.LeastGapMm!.Value, check.leastGap), lay.Pairs + check.pairs, [.. lay.Violations, .. check.violations]);
     }
 
     // Every panel of the repeat must stand in the pattern once for each repeat, at copies that differ from each other modulo the feed.
@@ -185,6 +185,11 @@ public sealed class RollPlanCheck
                 Invariant($"goodPanels, lostPanels: stated {plan.GoodPanels} and {plan.LostPanels}, the strikes add to {good} and {lost}"));
         }
 
+        CheckInLine();
+    }
+
+    private void CheckInLine()
+    {
         (int Least, int Most) inLine = (0, 0);
         for (int k = 0; plan.FeedMm > 0 && plan.FromMm + (k * plan.FeedMm) <= roll.LengthMm; k++)
         {

@@ -51,29 +51,7 @@ public sealed class CompareStudy
 
     private Comparison Run(IProgress<CompareRow>? progress)
     {
-        List<CompareRow> rows = [];
-        List<(string Name, string Reason)> unanswered = [];
-        foreach (CompareCase item in question.Cases)
-        {
-            try
-            {
-                CompareRow row = Row(item);
-
-                // A lay that was cut short would make its row look worse than the others: it is left out.
-                if (stop.IsCancellationRequested)
-                {
-                    break;
-                }
-
-                rows.Add(row);
-                progress?.Report(row);
-            }
-            catch (NoAnswerException none)
-            {
-                unanswered.Add((item.Name, none.Message));
-            }
-        }
-
+        (List<CompareRow> rows, List<(string Name, string Reason)> unanswered) = Answered(progress);
         if (rows.Count == 0)
         {
             throw unanswered.Count > 0 ? new NoAnswerException(unanswered[0].Reason) : new OperationCanceledException(stop);
@@ -102,6 +80,34 @@ public sealed class CompareStudy
             Gang = gang,
             CutShort = stop.IsCancellationRequested,
         };
+    }
+
+    private (List<CompareRow> Rows, List<(string Name, string Reason)> Unanswered) Answered(IProgress<CompareRow>? progress)
+    {
+        List<CompareRow> rows = [];
+        List<(string Name, string Reason)> unanswered = [];
+        foreach (CompareCase item in question.Cases)
+        {
+            try
+            {
+                CompareRow row = Row(item);
+
+                // A lay that was cut short would make its row look worse than the others: it is left out.
+                if (stop.IsCancellationRequested)
+                {
+                    break;
+                }
+
+                rows.Add(row);
+                progress?.Report(row);
+            }
+            catch (NoAnswerException none)
+            {
+                unanswered.Add((item.Name, none.Message));
+            }
+        }
+
+        return (rows, unanswered);
     }
 
     private static FeltPrice? PriceOf(CompareQuestion question, CompareCase item) => item.Offer?.Price ?? question.Costs?.Felt;
@@ -187,27 +193,8 @@ public sealed class CompareStudy
         }
 
         RollLayout die = made with { Trims = item.Trims };
-
         DropWidth most = fitting.MaxBy(d => (d.PanelsPerMetre, -d.LeastWidthMm))!;
-        LayoutRepeat repeat = die.Bands[0].Repeat;
-        int panels = (int)Math.Round(most.PanelsPerMetre * repeat.LengthMm / 1000);
-        CutBand band = new()
-        {
-            RepeatMm = repeat.LengthMm,
-            Panels = panels,
-            PanelAreaMm2 = panels * repeat.Panels.Average(p => die.Parts[p.Part].AreaMm2),
-            HeightMm = item.WidthMm - die.Trims.TotalMm,
-            StrikesPerRepeat = repeat.Strike?.Places.Count ?? 1,
-        };
-        (FeltAccount felt, CostSheet? cost) =
-            Priced(item, new LayPlan
-            {
-                RollWidthMm = item.WidthMm,
-                TrimMm = die.Trims.TotalMm,
-                UnusedEdgeMm = item.WidthMm - most.LeastWidthMm,
-                Plies = die.Rules.Plies.Count,
-                Bands = [band],
-            });
+        (FeltAccount felt, CostSheet? cost) = Priced(item, Dropped(die, most, item.WidthMm));
         decimal? saved = cost?.Total - sheet?.Total;
         decimal? after = saved > Rounding ? sheet?.Die?.Price / saved : null;
         return new KeptDieRow
@@ -217,6 +204,29 @@ public sealed class CompareStudy
             SquareMetresPerThousandBalls = felt.PerThousandBalls.SquareMetres,
             Total = cost?.Total,
             NewDiePaysAfterThousandBalls = after,
+        };
+    }
+
+    // The rows of a kept die that fit a width, as one band.
+    private static LayPlan Dropped(RollLayout die, DropWidth rows, double widthMm)
+    {
+        LayoutRepeat repeat = die.Bands[0].Repeat;
+        int panels = (int)Math.Round(rows.PanelsPerMetre * repeat.LengthMm / 1000);
+        CutBand band = new()
+        {
+            RepeatMm = repeat.LengthMm,
+            Panels = panels,
+            PanelAreaMm2 = panels * repeat.Panels.Average(p => die.Parts[p.Part].AreaMm2),
+            HeightMm = widthMm - die.Trims.TotalMm,
+            StrikesPerRepeat = repeat.Strike?.Places.Count ?? 1,
+        };
+        return new LayPlan
+        {
+            RollWidthMm = widthMm,
+            TrimMm = die.Trims.TotalMm,
+            UnusedEdgeMm = widthMm - rows.LeastWidthMm,
+            Plies = die.Rules.Plies.Count,
+            Bands = [band],
         };
     }
 
@@ -274,14 +284,10 @@ public sealed class CompareStudy
         List<LengthValue> values = [];
         if (gap >= 1)
         {
-            Add(
-                FormattableString.Invariant($"gap {gap - 1:0.###} instead of {gap:0.###} mm"), question.Lay with { GapMm = gap - 1 },
-                item.WidthMm);
+            Gap(gap - 1);
         }
 
-        Add(
-            FormattableString.Invariant($"gap {gap + 1:0.###} instead of {gap:0.###} mm"), question.Lay with { GapMm = gap + 1 },
-            item.WidthMm);
+        Gap(gap + 1);
         Add(
             FormattableString.Invariant($"width {item.WidthMm + 1:0.###} instead of {item.WidthMm:0.###} mm"), question.Lay,
             item.WidthMm + 1);
@@ -289,6 +295,9 @@ public sealed class CompareStudy
             FormattableString.Invariant($"panel {length - 1:0.0} instead of {length:0.0} mm long"),
             question.Lay with { Part = LongerPart.Of(part, -1) }, item.WidthMm);
         return values;
+
+        void Gap(double other) => Add(
+            FormattableString.Invariant($"gap {other:0.###} instead of {gap:0.###} mm"), question.Lay with { GapMm = other }, item.WidthMm);
 
         void Add(string change, LayoutRequest lay, double width)
         {

@@ -1,5 +1,6 @@
 using System.Globalization;
 using FeltNest.Die.Edge;
+using FeltNest.Die.Effort;
 using FeltNest.Die.Make;
 using FeltNest.Die.Order;
 using FeltNest.Die.SharedRule;
@@ -59,23 +60,30 @@ public static class GangChooser
 
         if (request.Cavities is { } wanted)
         {
-            GangCount[] exact = [.. all.Where(c => c.Cavities == wanted)];
-            if (exact.Length == 0)
-            {
-                throw new NoAnswerException($"{wanted} cavities do not tile this layout: {Listed(all)} do");
-            }
-
-            return FirstThatFits(request, edges, exact, work)
-                ?? throw new NoAnswerException(
-                    $"{wanted} cavities do not go on press {request.Press!.Name}: "
-                        + $"{Shortage(request, edges, Of(request, edges, exact[0], work), work)}");
+            return Exact(request, edges, all, wanted, work);
         }
 
-        if (request.Press is null)
+        return request.Press is { } press
+            ? Largest(request, edges, all, press, work)
+            : Of(request, edges, all.First(c => c.Repeats == 1), work);
+    }
+
+    private static DieGang Exact(GangRequest request, IReadOnlyList<DieEdge?> edges, GangCount[] all, int wanted, DieWork work)
+    {
+        GangCount[] exact = [.. all.Where(c => c.Cavities == wanted)];
+        if (exact.Length == 0)
         {
-            return Of(request, edges, all.First(c => c.Repeats == 1), work);
+            throw new NoAnswerException($"{wanted} cavities do not tile this layout: {Listed(all)} do");
         }
 
+        return FirstThatFits(request, edges, exact, work)
+            ?? throw new NoAnswerException(
+                $"{wanted} cavities do not go on press {request.Press!.Name}: "
+                    + $"{Shortage(request, edges, Of(request, edges, exact[0], work), work)}");
+    }
+
+    private static DieGang Largest(GangRequest request, IReadOnlyList<DieEdge?> edges, GangCount[] all, PressSpec press, DieWork work)
+    {
         if (FirstThatFits(request, edges, all.OrderByDescending(c => c.Cavities).ThenBy(c => c.Places.Count), work) is { } best)
         {
             return best;
@@ -83,7 +91,7 @@ public static class GangChooser
 
         GangCount smallest = all.MinBy(c => c.Cavities)!;
         throw new NoAnswerException(
-            $"press {request.Press.Name} is too small for the smallest die that tiles this layout ({smallest.Cavities} cavities): "
+            $"press {press.Name} is too small for the smallest die that tiles this layout ({smallest.Cavities} cavities): "
                 + $"{Shortage(request, edges, Of(request, edges, smallest, work), work)}");
     }
 
@@ -223,15 +231,8 @@ public static class GangChooser
         IReadOnlyList<LayoutPart> parts = request.Layout.Parts;
         double repeat = request.Layout.Bands[request.Band].Repeat.LengthMm;
         double feed = count.Repeats * repeat;
-        (PlacedPanel Panel, Point2 Low, Point2 High)[] all =
-            Turned(parts, StrikeDivision.Written(count.Share, count.Repeats, repeat), work);
-
-        // Of the copies one feed apart those are taken that make the die shortest.
-        FeedFold fold = new([.. all.Select(a => (a.Panel.XMm + a.Low.X, a.Panel.XMm + a.High.X))], feed, work);
         (PlacedPanel Panel, Point2 Low, Point2 High)[] folded =
-        [
-            .. all.Select(a => (a.Panel with { XMm = a.Panel.XMm + fold.Move(a.Panel.XMm + a.Low.X) }, a.Low, a.High)),
-        ];
+            Folded(Turned(parts, StrikeDivision.Written(count.Share, count.Repeats, repeat), work), feed, work);
         double minX = folded.Min(f => f.Panel.XMm + f.Low.X);
         double maxX = folded.Max(f => f.Panel.XMm + f.High.X);
         double minY = folded.Min(f => f.Panel.YMm + f.Low.Y);
@@ -259,6 +260,14 @@ public static class GangChooser
             BoardCentreOnBed = OnBed(request.Press, length, width, load),
             Common = common,
         };
+    }
+
+    // Of the copies one feed apart those are taken that make the die shortest.
+    private static (PlacedPanel Panel, Point2 Low, Point2 High)[] Folded(
+        (PlacedPanel Panel, Point2 Low, Point2 High)[] all, double feed, DieWork work)
+    {
+        FeedFold fold = new([.. all.Select(a => (a.Panel.XMm + a.Low.X, a.Panel.XMm + a.High.X))], feed, work);
+        return [.. all.Select(a => (a.Panel with { XMm = a.Panel.XMm + fold.Move(a.Panel.XMm + a.Low.X) }, a.Low, a.High))];
     }
 
     // Centre of the length of rule: every edge, less what two cavities share once.

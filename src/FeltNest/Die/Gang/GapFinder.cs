@@ -1,3 +1,4 @@
+using FeltNest.Die.Effort;
 using FeltNest.Geometry;
 using FeltNest.Layout;
 
@@ -38,18 +39,16 @@ internal static class GapFinder
         (double Gap, Point2 Place) worst = none;
         (double Gap, Point2 Place) across = none;
         (double Gap, Point2 Place) acrossWorst = none;
+        double Wide((double Gap, Point2 Place) any, (double Gap, Point2 Place) side, bool beside) =>
+            beside ? Math.Max(Worthwhile(any.Gap, any.Gap), Worthwhile(side.Gap, side.Gap)) : Worthwhile(any.Gap, any.Gap);
         foreach ((Point2 move, int feeds, bool beside) in Moves(gang, work))
         {
             Point2 play = new(feedMm * Math.Max(1, feeds), 2 * guideMm);
             for (int k = 0; k < rings.Count; k++)
             {
                 Ring moved = rings[k].Moved(move);
-                double gap = beside
-                    ? Math.Max(Worthwhile(nominal.Gap, nominal.Gap), Worthwhile(across.Gap, across.Gap))
-                    : Worthwhile(nominal.Gap, nominal.Gap);
-                double worstGap = beside
-                    ? Math.Max(Worthwhile(worst.Gap, worst.Gap), Worthwhile(acrossWorst.Gap, acrossWorst.Gap))
-                    : Worthwhile(worst.Gap, worst.Gap);
+                double gap = Wide(nominal, across, beside);
+                double worstGap = Wide(worst, acrossWorst, beside);
                 foreach (Ring ring in rings.Near(moved, Math.Max(gap, worstGap), play).Select(i => rings[i]))
                 {
                     nominal = Nearer(nominal, ring, moved, default, nominal.Gap);
@@ -136,8 +135,15 @@ internal static class GapFinder
     }
 
     // Pairs further apart than ten times what is expected need not be measured before a nearer one is known.
-    private static double Worthwhile(double leastMm, double hintMm) =>
-        double.IsInfinity(leastMm) ? double.IsInfinity(hintMm) ? 1000 : Math.Max(50, 10 * hintMm) : leastMm;
+    private static double Worthwhile(double leastMm, double hintMm)
+    {
+        if (!double.IsInfinity(leastMm))
+        {
+            return leastMm;
+        }
+
+        return double.IsInfinity(hintMm) ? 1000 : Math.Max(50, 10 * hintMm);
+    }
 
     private static (double Gap, Point2 Place) Nearer((double Gap, Point2 Place) least, Ring a, Ring b, Point2 play, double hint)
     {

@@ -19,6 +19,25 @@ internal static class PlanAssembly
         IReadOnlyList<(CoverOrder Order, StockRoll Kind, double Metres)> reserves)
     {
         ILookup<CutDie, CutPiece> byDie = Needed(question, pieces).ToLookup(p => p.Die);
+        (List<OrderCut> cuts, List<DieWork> dies) = Worked(question, byDie, pressOf, startOf);
+        cuts = Placed(cuts, question);
+        OrderPlan plan = new()
+        {
+            Question = question,
+            Cuts = cuts,
+            Purchases = bought,
+            Remnants = RemnantList.Of(question, cuts, bought, reserves),
+            Results = [],
+            Dies = dies,
+            Proof = PlanProof.None,
+        };
+        return plan with { Results = [.. question.Orders.Select(order => Result(plan, order))] };
+    }
+
+    // The campaigns of every press one after the other, each die's pieces by the days of their orders.
+    private static (List<OrderCut> Cuts, List<DieWork> Dies) Worked(
+        OrderQuestion question, ILookup<CutDie, CutPiece> byDie, Func<CutDie, PressSpec> pressOf, Func<CutDie, double>? startOf)
+    {
         List<OrderCut> cuts = [];
         List<DieWork> dies = [];
         foreach (PressSpec press in question.Presses)
@@ -55,18 +74,7 @@ internal static class PlanAssembly
             }
         }
 
-        cuts = Placed(cuts, question);
-        OrderPlan plan = new()
-        {
-            Question = question,
-            Cuts = cuts,
-            Purchases = bought,
-            Remnants = RemnantList.Of(question, cuts, bought, reserves),
-            Results = [],
-            Dies = dies,
-            Proof = PlanProof.None,
-        };
-        return plan with { Results = [.. question.Orders.Select(order => Result(plan, order))] };
+        return (cuts, dies);
 
         IEnumerable<CutPiece> InTurn(CutDie die) => byDie[die].OrderBy(p => p.Order.Due);
     }

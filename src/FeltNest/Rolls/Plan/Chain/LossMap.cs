@@ -93,14 +93,9 @@ internal sealed class LossMap
 
         foreach (RollFault fault in roll.Faults.Where(f => f.YMm <= high && f.YMm + f.WidthMm >= low))
         {
-            // The panel stays and the fault moves: their x along the roll differ by the strike's place.
-            List<XRange> met = fault.RadiusMm is { } radius
-                ? LevelLine.Near([panel.Corners], fault.MiddleY - shift, radius)
-                : LevelLine.Across(panel.Corners, fault.YMm - shift, fault.YMm + fault.WidthMm - shift);
-            (double first, double last) = fault.RadiusMm is null ? (fault.XMm, fault.XMm + fault.LengthMm) : (fault.MiddleX, fault.MiddleX);
-            foreach (XRange at in met)
+            foreach (XRange met in OnFault(panel, fault, shift))
             {
-                Add(first - at.To, last - at.From, LossCause.Fault);
+                Add(met.From, met.To, LossCause.Fault);
             }
         }
 
@@ -115,6 +110,17 @@ internal sealed class LossMap
                 ranges.Add((first, last, cause));
             }
         }
+    }
+
+    // Places of the strike at which the panel lies on the fault.
+    private static IEnumerable<XRange> OnFault(StrikePanel panel, RollFault fault, double shift)
+    {
+        // The panel stays and the fault moves: their x along the roll differ by the strike's place.
+        List<XRange> met = fault.RadiusMm is { } radius
+            ? LevelLine.Near([panel.Corners], fault.MiddleY - shift, radius)
+            : LevelLine.Across(panel.Corners, fault.YMm - shift, fault.YMm + fault.WidthMm - shift);
+        (double first, double last) = fault.RadiusMm is null ? (fault.XMm, fault.XMm + fault.LengthMm) : (fault.MiddleX, fault.MiddleX);
+        return met.Select(at => new XRange { From = first - at.To, To = last - at.From });
     }
 
     /// <summary>Where a roll is narrower than asked.</summary>

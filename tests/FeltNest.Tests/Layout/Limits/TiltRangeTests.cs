@@ -1,8 +1,9 @@
 using FeltNest.Layout;
+using FeltNest.Layout.Limits;
 using FeltNest.Layout.Rows;
 using Xunit;
 
-namespace FeltNest.Tests.Layout.Rows;
+namespace FeltNest.Tests.Layout.Limits;
 
 /// <summary>Which tilts the rules leave, in degrees here.</summary>
 public sealed class TiltRangeTests

@@ -1,7 +1,7 @@
 using FeltNest.Die.Order;
 using FeltNest.Layout;
 
-namespace FeltNest.Die;
+namespace FeltNest.Die.Order;
 
 /// <summary>The order for a die where the shop has written none: figures that are common in the trade (common practice, no source), each to
 /// be confirmed.</summary>
@@ -47,32 +47,8 @@ public static class UsualOrder
         CommonCut = layout.GapMm == 0,
         DieView = false,
         ThirdAngle = false,
-        Title = new DieTitle
-        {
-            LegalOwner = null,
-            IdentificationNumber = null,
-            DateOfIssue = null,
-            Creator = null,
-            ApprovalPerson = null,
-            Title = "Gang die",
-            SupplementaryTitle = null,
-            DocumentType = "Die drawing",
-            Revision = null,
-            Department = null,
-            TechnicalReference = null,
-            Status = null,
-            Language = "en",
-        },
-        Wishes = new DieWishes
-        {
-            Quantity = 1,
-            Replaces = null,
-            Mounting = null,
-            Registration = null,
-            AirHoles = null,
-            CavityMarks = null,
-            JudgedBy = null,
-        },
+        Title = new DieTitle { Title = "Gang die", DocumentType = "Die drawing", Language = "en" },
+        Wishes = new DieWishes { Quantity = 1 },
         Wear = null,
         IsAssumed = true,
     };
