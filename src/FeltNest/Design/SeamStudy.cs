@@ -20,6 +20,7 @@ public static class SeamStudy
     /// <exception cref="NoAnswerException">No seam has a panel that keeps the felt's limit and fits the roll; the message is the first
     /// seam's.</exception>
     /// <exception cref="OperationCanceledException">Stopped before the first seam was done.</exception>
+    // Long because seams that were laid, seams without an answer and the stop are told together.
     public static SeamComparison Run(
         BallSpec ball, Func<LayoutPart, LayoutRequest> lay, IProgress<SeamEntry>? progress = null, CancellationToken stop = default)
     {

@@ -250,7 +250,7 @@ public sealed class LayoutSearch
             refused.Add(candidate);
         }
 
-        throw NonePasses();
+        throw NoLayout.Why(request, found.Append(BoxRows.Lay(request, tilts)));
     }
 
     private RollLayout LayoutOf(LayCandidate candidate, LayoutRepeat?[] repeats, SearchRecord record) => new()
@@ -263,42 +263,6 @@ public sealed class LayoutSearch
         Bands = [.. candidate.Bands.Select((b, i) => b with { Repeat = repeats[i]! })],
         Search = record with { Method = candidate.Method },
     };
-
-    // Why no candidate can be laid, and what would work.
-    private Exception NonePasses()
-    {
-        if (request.Second is not null)
-        {
-            return new NoAnswerException("the two parts do not fit side by side in this width: take a wider roll or one part alone");
-        }
-
-        if (request.Rules.Die is null)
-        {
-            return new InvalidOperationException("no layout passes its check");
-        }
-
-        if (request.Rules.LeastRepeatMm == 0)
-        {
-            return new NoAnswerException(
-                $"no layout was found that a die of this size cuts in equal strikes ({DieWords(request.Rules.Die)}): allow a larger "
-                    + $"bed, or another tilt");
-        }
-
-        // One panel of a row is always a die, so it is the least repeat that asks for more of them in a row than the die may hold.
-        LayoutRepeat longest =
-            found.Select(f => f.Bands[0].Repeat).Append(BoxRows.Lay(request, tilts).Bands[0].Repeat).MaxBy(r => r.LengthMm)!;
-        return new NoAnswerException(string.Create(
-            CultureInfo.InvariantCulture,
-            $"the limit on the die ({DieWords(request.Rules.Die)}) and the least repeat of {request.Rules.LeastRepeatMm:0.##} mm "
-                + $"contradict each other: a die then holds at least {Math.Ceiling(request.Rules.LeastRepeatMm / longest.LengthMm):0} "
-                + $"panels in a row; with this die a least repeat of up to {longest.LengthMm:0.##} mm works"));
-    }
-
-    private static string DieWords(DieLimit die) => string.Join(", ", new[]
-    {
-        die.MostPanels is { } panels ? $"at most {panels} panels" : null,
-        die.BedLengthMm is { } length ? FormattableString.Invariant($"bed {length:0.##} x {die.BedWidthMm:0.##} mm") : null,
-    }.OfType<string>());
 
     // Written several times over up to the least repeat, and divided into strikes of a die where dies are limited; null where no division
     // keeps the limit.

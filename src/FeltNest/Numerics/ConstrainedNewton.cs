@@ -206,12 +206,7 @@ internal sealed class ConstrainedNewton
                 continue;
             }
 
-            double merit = there - value - (weight * off);
-            foreach (double residual in residuals)
-            {
-                merit += weight * Math.Abs(residual);
-            }
-
+            double merit = Merit(there - value - (weight * off), weight);
             if (merit <= asked * part * Math.Min(slope, 0))
             {
                 return (trial, there, Condition(trial));
@@ -228,6 +223,17 @@ internal sealed class ConstrainedNewton
         }
 
         return null;
+    }
+
+    private double Merit(double gained, double weight)
+    {
+        double merit = gained;
+        foreach (double residual in residuals)
+        {
+            merit += weight * Math.Abs(residual);
+        }
+
+        return merit;
     }
 
     // What a violated equation costs against the value, and the sum of violations.

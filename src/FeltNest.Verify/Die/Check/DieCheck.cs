@@ -146,7 +146,7 @@ public sealed class DieCheck
     {
         foreach ((PlacedPanel cavity, int i) in die.Cavities.Select((c, i) => (c, i)))
         {
-            Envelope at = CutShape.Of(layout, cavity).EnvelopeInternal;
+            Envelope at = PlacedShape.Of(layout, cavity).EnvelopeInternal;
             double land = Math.Min(Math.Min(at.MinX, at.MinY), Math.Min(die.BoardLengthMm - at.MaxX, die.BoardWidthMm - at.MaxY));
             if (land < die.LandMm - PlaceSlack)
             {

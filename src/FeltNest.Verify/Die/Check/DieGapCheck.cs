@@ -1,5 +1,6 @@
 using FeltNest.Geometry;
 using FeltNest.Layout;
+using FeltNest.Layout.Check;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Index.Strtree;
 using NetTopologySuite.Operation.Distance;
@@ -28,7 +29,7 @@ internal sealed class DieGapCheck
     public DieGapCheck(RollLayout layout, StatedDie die, List<string> violations)
     {
         (this.layout, this.die, this.violations) = (layout, die, violations);
-        shapes = [.. die.Cavities.Select(cavity => CutShape.Of(layout, cavity))];
+        shapes = [.. die.Cavities.Select(cavity => PlacedShape.Of(layout, cavity))];
         for (int i = 0; i < shapes.Length; i++)
         {
             tree.Insert(shapes[i].EnvelopeInternal, i);
@@ -140,7 +141,7 @@ internal sealed class DieGapCheck
         double room = double.PositiveInfinity;
         foreach (PlacedPanel panel in layout.Bands.Where((_, i) => i != die.Band).SelectMany(b => b.Repeat.Panels))
         {
-            Envelope other = CutShape.Of(layout, panel).EnvelopeInternal;
+            Envelope other = PlacedShape.Of(layout, panel).EnvelopeInternal;
             room = Math.Min(room, Math.Max(other.MinY - high, low - other.MaxY));
         }
 
@@ -186,13 +187,13 @@ internal sealed class DieGapCheck
 
                 moved ??= move == default
                     ? shapes[k]
-                    : CutShape.Factory.CreatePolygon([.. shapes[k].Coordinates.Select(c => new Coordinate(c.X + move.X, c.Y + move.Y))]);
+                    : PlacedShape.Factory.CreatePolygon([.. shapes[k].Coordinates.Select(c => new Coordinate(c.X + move.X, c.Y + move.Y))]);
                 if (shapes[i].EnvelopeInternal.Distance(moved.EnvelopeInternal) < best)
                 {
                     Pairs++;
                     best = Math.Min(
                         best,
-                        shapes[i].Contains(CutShape.Factory.CreatePoint(moved.Coordinate)) ? 0 : IndexedFacetDistance.Distance(shapes[i], moved));
+                        shapes[i].Contains(PlacedShape.Factory.CreatePoint(moved.Coordinate)) ? 0 : IndexedFacetDistance.Distance(shapes[i], moved));
                 }
             }
         }

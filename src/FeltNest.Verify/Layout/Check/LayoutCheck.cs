@@ -129,7 +129,7 @@ public sealed class LayoutCheck
     private (double Low, double High) Extent(LayoutBand band)
     {
         IEnumerable<Envelope> all =
-            band.Repeat.Panels.Select(p => PlacedShape.Of(layout.Parts[p.Part].Outline, p.XMm, p.YMm, p.AngleDeg).EnvelopeInternal);
+            band.Repeat.Panels.Select(p => PlacedShape.Of(layout, p).EnvelopeInternal);
         return (all.Min(e => e.MinY), all.Max(e => e.MaxY));
     }
 

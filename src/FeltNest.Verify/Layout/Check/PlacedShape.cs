@@ -9,6 +9,10 @@ internal static class PlacedShape
     /// <summary>Maker of the shapes.</summary>
     public static readonly GeometryFactory Factory = new();
 
+    /// <summary>A panel of a layout, or a cavity that cuts one, at its place.</summary>
+    public static Polygon Of(RollLayout layout, PlacedPanel placed) =>
+        Of(layout.Parts[placed.Part].Outline, placed.XMm, placed.YMm, placed.AngleDeg);
+
     /// <summary>The outline turned about its origin, degrees counter-clockwise, then moved, mm.</summary>
     public static Polygon Of(Outline outline, double x, double y, double angleDeg)
     {

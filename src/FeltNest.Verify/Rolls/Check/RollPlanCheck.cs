@@ -30,7 +30,7 @@ public sealed class RollPlanCheck
     private RollPlanCheck(RollLayout layout, FeltRoll roll, StatedPlan plan)
     {
         (this.layout, this.roll, this.plan) = (layout, roll, plan);
-        shapes = [.. plan.Panels.Select(Shape)];
+        shapes = [.. plan.Panels.Select(panel => PlacedShape.Of(layout, panel))];
         faults = [.. roll.Faults.Select(FaultShape)];
     }
 
@@ -273,21 +273,6 @@ public sealed class RollPlanCheck
     private static NetTopologySuite.Geometries.Geometry FaultShape(RollFault fault) => fault.RadiusMm is not null
         ? Factory.CreatePoint(new Coordinate(fault.MiddleX, fault.MiddleY))
         : Factory.ToGeometry(new Envelope(fault.XMm, fault.XMm + fault.LengthMm, fault.YMm, fault.YMm + fault.WidthMm));
-
-    private Polygon Shape(PlacedPanel placed)
-    {
-        double angle = placed.AngleDeg * Math.PI / 180;
-        double cos = Math.Cos(angle);
-        double sin = Math.Sin(angle);
-        IReadOnlyList<Point2> points = layout.Parts[placed.Part].Outline.Points;
-        Coordinate[] ring =
-        [
-            .. points
-                .Append(points[0])
-                .Select(p => new Coordinate(placed.XMm + (p.X * cos) - (p.Y * sin), placed.YMm + (p.X * sin) + (p.Y * cos))),
-        ];
-        return Factory.CreatePolygon(ring);
-    }
 
     private static Polygon Moved(Polygon home, double x, double y) =>
         Factory.CreatePolygon([.. home.Coordinates.Select(c => new Coordinate(c.X + x, c.Y + y))]);

@@ -194,7 +194,7 @@ public sealed class CompareStudy
 
         RollLayout die = made with { Trims = item.Trims };
         DropWidth most = fitting.MaxBy(d => (d.PanelsPerMetre, -d.LeastWidthMm))!;
-        (FeltAccount felt, CostSheet? cost) = Priced(item, Dropped(die, most, item.WidthMm));
+        (FeltAccount felt, CostSheet? cost) = Priced(item, DroppedRows.On(die, most, item.WidthMm));
         decimal? saved = cost?.Total - sheet?.Total;
         decimal? after = saved > Rounding ? sheet?.Die?.Price / saved : null;
         return new KeptDieRow
@@ -204,29 +204,6 @@ public sealed class CompareStudy
             SquareMetresPerThousandBalls = felt.PerThousandBalls.SquareMetres,
             Total = cost?.Total,
             NewDiePaysAfterThousandBalls = after,
-        };
-    }
-
-    // The rows of a kept die that fit a width, as one band.
-    private static LayPlan Dropped(RollLayout die, DropWidth rows, double widthMm)
-    {
-        LayoutRepeat repeat = die.Bands[0].Repeat;
-        int panels = (int)Math.Round(rows.PanelsPerMetre * repeat.LengthMm / 1000);
-        CutBand band = new()
-        {
-            RepeatMm = repeat.LengthMm,
-            Panels = panels,
-            PanelAreaMm2 = panels * repeat.Panels.Average(p => die.Parts[p.Part].AreaMm2),
-            HeightMm = widthMm - die.Trims.TotalMm,
-            StrikesPerRepeat = repeat.Strike?.Places.Count ?? 1,
-        };
-        return new LayPlan
-        {
-            RollWidthMm = widthMm,
-            TrimMm = die.Trims.TotalMm,
-            UnusedEdgeMm = widthMm - rows.LeastWidthMm,
-            Plies = die.Rules.Plies.Count,
-            Bands = [band],
         };
     }
 
@@ -278,9 +255,8 @@ public sealed class CompareStudy
     private List<LengthValue> Values(CompareRow best)
     {
         CompareCase item = best.Case;
-        LayoutPart part = question.Lay.Part;
         double gap = question.Lay.GapMm;
-        double length = LongerPart.LengthOf(part);
+        double length = LongerPart.LengthOf(question.Lay.Part);
         List<LengthValue> values = [];
         if (gap >= 1)
         {
@@ -293,7 +269,7 @@ public sealed class CompareStudy
             item.WidthMm + 1);
         Add(
             FormattableString.Invariant($"panel {length - 1:0.0} instead of {length:0.0} mm long"),
-            question.Lay with { Part = LongerPart.Of(part, -1) }, item.WidthMm);
+            question.Lay with { Part = LongerPart.Of(question.Lay.Part, -1) }, item.WidthMm);
         return values;
 
         void Gap(double other) => Add(

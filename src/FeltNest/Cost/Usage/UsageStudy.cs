@@ -35,6 +35,7 @@ public sealed class UsageStudy
     /// one.</exception>
     public static UsageVariance Run(UsageQuestion question) => new UsageStudy(question).Run();
 
+    // Long because each figure follows from the ones before it, down to the record that holds them all.
     private UsageVariance Run()
     {
         Require();

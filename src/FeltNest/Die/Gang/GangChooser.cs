@@ -243,7 +243,7 @@ public static class GangChooser
         DieCavity[] cavities = [.. folded.Select(f => f.Panel with { XMm = f.Panel.XMm - origin.X, YMm = f.Panel.YMm - origin.Y })
             .OrderBy(p => Math.Round(p.YMm, 3)).ThenBy(p => p.XMm).Select((p, i) => new DieCavity(i + 1, p))];
         CommonCuts common = request.Order.CommonCut ? CommonCutFinder.Of(cavities, edges, work) : CommonCuts.None;
-        Point2 load = LoadCentre(parts, cavities, common);
+        Point2 load = GangLoad.Centre(parts, cavities, common);
         return new DieGang
         {
             Band = request.Band,
@@ -257,7 +257,7 @@ public static class GangChooser
             BoardLengthMm = length,
             BoardWidthMm = width,
             LoadCentre = load,
-            BoardCentreOnBed = OnBed(request.Press, length, width, load),
+            BoardCentreOnBed = GangLoad.OnBed(request.Press, length, width, load),
             Common = common,
         };
     }
@@ -268,48 +268,5 @@ public static class GangChooser
     {
         FeedFold fold = new([.. all.Select(a => (a.Panel.XMm + a.Low.X, a.Panel.XMm + a.High.X))], feed, work);
         return [.. all.Select(a => (a.Panel with { XMm = a.Panel.XMm + fold.Move(a.Panel.XMm + a.Low.X) }, a.Low, a.High))];
-    }
-
-    // Centre of the length of rule: every edge, less what two cavities share once.
-    private static Point2 LoadCentre(IReadOnlyList<LayoutPart> parts, DieCavity[] cavities, CommonCuts common)
-    {
-        Point2[] centres = [.. parts.Select(EdgeCentre)];
-        (Point2 Centre, double Length)[] weights =
-        [
-            .. cavities.Select(c =>
-                (new Point2(c.Placed.XMm, c.Placed.YMm)
-                    + centres[c.Placed.Part].Turned(double.DegreesToRadians(c.Placed.AngleDeg)), parts[c.Placed.Part].PerimeterMm)),
-            .. common.Runs.Where(r => r.Other is not null).Select(r => (r.Centre, -r.LengthMm)),
-        ];
-        double total = weights.Sum(w => w.Length);
-        return weights.Aggregate(default(Point2), (sum, w) => sum + (w.Centre * (w.Length / total)));
-    }
-
-    // The board is moved off the bed's centre as far as that brings the load to it and the bed has room.
-    private static Point2 OnBed(PressSpec? press, double length, double width, Point2 load)
-    {
-        if (press is null)
-        {
-            return default;
-        }
-
-        double roomX = Math.Max(0, (press.Bed.BoardLengthMm - length) / 2);
-        double roomY = Math.Max(0, (press.Bed.BoardWidthMm - width) / 2);
-        return new Point2(Math.Clamp((length / 2) - load.X, -roomX, roomX), Math.Clamp((width / 2) - load.Y, -roomY, roomY));
-    }
-
-    // Centre of the length of a part's polygon: what a rule weighs evenly.
-    private static Point2 EdgeCentre(LayoutPart part)
-    {
-        IReadOnlyList<Point2> points = part.Outline.Points;
-        Point2 sum = default;
-        for (int i = 0; i < points.Count; i++)
-        {
-            Point2 a = points[i];
-            Point2 b = points[(i + 1) % points.Count];
-            sum += (a + b) * (0.5 * (b - a).Length);
-        }
-
-        return sum * (1 / part.Outline.Perimeter);
     }
 }

@@ -34,22 +34,18 @@ internal static class GapFinder
     internal static StrikeJoint Between(RollLayout layout, DieGang gang, double feedMm, double guideMm, double edgeProfileMm, DieWork work)
     {
         Rings rings = new(layout.Parts, gang, work);
-        (double Gap, Point2 Place) none = (double.PositiveInfinity, default);
-        (double Gap, Point2 Place) nominal = none;
-        (double Gap, Point2 Place) worst = none;
-        (double Gap, Point2 Place) across = none;
-        (double Gap, Point2 Place) acrossWorst = none;
-        double Wide((double Gap, Point2 Place) any, (double Gap, Point2 Place) side, bool beside) =>
-            beside ? Math.Max(Worthwhile(any.Gap, any.Gap), Worthwhile(side.Gap, side.Gap)) : Worthwhile(any.Gap, any.Gap);
+        (double Gap, Point2 Place) nominal = (double.PositiveInfinity, default);
+        (double Gap, Point2 Place) worst = nominal;
+        (double Gap, Point2 Place) across = nominal;
+        (double Gap, Point2 Place) acrossWorst = nominal;
         foreach ((Point2 move, int feeds, bool beside) in Moves(gang, work))
         {
             Point2 play = new(feedMm * Math.Max(1, feeds), 2 * guideMm);
             for (int k = 0; k < rings.Count; k++)
             {
                 Ring moved = rings[k].Moved(move);
-                double gap = Wide(nominal, across, beside);
-                double worstGap = Wide(worst, acrossWorst, beside);
-                foreach (Ring ring in rings.Near(moved, Math.Max(gap, worstGap), play).Select(i => rings[i]))
+                double reach = Math.Max(Wide(nominal, across, beside), Wide(worst, acrossWorst, beside));
+                foreach (Ring ring in rings.Near(moved, reach, play).Select(i => rings[i]))
                 {
                     nominal = Nearer(nominal, ring, moved, default, nominal.Gap);
                     worst = Nearer(worst, ring, moved, play, worst.Gap);
@@ -133,6 +129,9 @@ internal static class GapFinder
             .DefaultIfEmpty(double.PositiveInfinity)
             .Min();
     }
+
+    private static double Wide((double Gap, Point2 Place) any, (double Gap, Point2 Place) side, bool beside) =>
+        beside ? Math.Max(Worthwhile(any.Gap, any.Gap), Worthwhile(side.Gap, side.Gap)) : Worthwhile(any.Gap, any.Gap);
 
     // Pairs further apart than ten times what is expected need not be measured before a nearer one is known.
     private static double Worthwhile(double leastMm, double hintMm)

@@ -42,14 +42,12 @@ public static class UsualOrder
             CloseMm = 6.35,
         },
         FeltThicknessMm = 3.2,
-        FeltMaterial = null,
         Plies = 1,
         CommonCut = layout.GapMm == 0,
         DieView = false,
         ThirdAngle = false,
         Title = new DieTitle { Title = "Gang die", DocumentType = "Die drawing", Language = "en" },
         Wishes = new DieWishes { Quantity = 1 },
-        Wear = null,
         IsAssumed = true,
     };
 }

@@ -18,7 +18,7 @@ internal static class PlanAssembly
         IReadOnlyList<RollPurchase> bought,
         IReadOnlyList<(CoverOrder Order, StockRoll Kind, double Metres)> reserves)
     {
-        ILookup<CutDie, CutPiece> byDie = Needed(question, pieces).ToLookup(p => p.Die);
+        ILookup<CutDie, CutPiece> byDie = Needed(question, pieces).OrderBy(p => p.Order.Due).ToLookup(p => p.Die);
         (List<OrderCut> cuts, List<DieWork> dies) = Worked(question, byDie, pressOf, startOf);
         cuts = Placed(cuts, question);
         OrderPlan plan = new()
@@ -44,29 +44,28 @@ internal static class PlanAssembly
         {
             CutDie[] here = [.. question.Dies.Where(die => byDie[die].Any() && pressOf(die) == press)];
             CutDie[] inOrder = startOf is null
-                ? CampaignSequence.Best(here, die => [.. InTurn(die).Select(p => (p.Order, p.Strikes))], press, question.Rules)
+                ? CampaignSequence.Best(here, die => [.. byDie[die].Select(p => (p.Order, p.Strikes))], press, question.Rules)
                 : [.. here.OrderBy(startOf)];
             double hour = 0;
             foreach (CutDie die in inOrder)
             {
                 hour += press.ChangeOverMinutes / 60;
-                foreach (CutPiece piece in InTurn(die))
+                foreach (CutPiece piece in byDie[die])
                 {
                     double end = hour + (piece.Strikes / press.StrokesPerMinute / 60);
-                    cuts.Add(
-                        new OrderCut
-                        {
-                            Number = cuts.Count + 1,
-                            Order = piece.Order,
-                            Roll = piece.Roll,
-                            Die = die,
-                            Press = press,
-                            Strikes = piece.Strikes,
-                            GoodBalls = piece.BallsIn(question),
-                            FromM = 0,
-                            StartHour = hour,
-                            EndHour = end,
-                        });
+                    cuts.Add(new OrderCut
+                    {
+                        Number = cuts.Count + 1,
+                        Order = piece.Order,
+                        Roll = piece.Roll,
+                        Die = die,
+                        Press = press,
+                        Strikes = piece.Strikes,
+                        GoodBalls = piece.BallsIn(question),
+                        FromM = 0,
+                        StartHour = hour,
+                        EndHour = end,
+                    });
                     hour = end;
                 }
 
@@ -75,8 +74,6 @@ internal static class PlanAssembly
         }
 
         return (cuts, dies);
-
-        IEnumerable<CutPiece> InTurn(CutDie die) => byDie[die].OrderBy(p => p.Order.Due);
     }
 
     // In the order of the list of orders, each without the strikes it does not need.

@@ -71,7 +71,6 @@ internal sealed class LossMap
     {
         List<(int From, int To, LossCause Cause)> ranges = [];
         FeltRoll roll = request.Roll;
-        RollLayout layout = request.Layout;
         double low = panel.MinY + shift;
         double high = panel.MaxY + shift;
         Add(roll.LengthMm - panel.MaxX + Slack, double.PositiveInfinity, LossCause.RollEnd);
@@ -80,37 +79,42 @@ internal sealed class LossMap
             Add(joint - panel.MaxX, joint - panel.MinX, LossCause.Joint);
         }
 
-        if (low < layout.Trims.LowerMm - Slack
-            || layout.Rules.Forbidden.Any(stripe => low < stripe.YToMm - Slack && high > stripe.YFromMm + Slack))
+        if (IsOffCloth(low, high))
         {
             Add(double.NegativeInfinity, double.PositiveInfinity, LossCause.Width);
         }
 
-        foreach (XRange narrow in Narrow(roll, high + layout.Trims.UpperMm - Slack))
+        foreach (XRange narrow in Narrow(roll, high + request.Layout.Trims.UpperMm - Slack))
         {
             Add(narrow.From - panel.MaxX, narrow.To - panel.MinX, LossCause.Width);
         }
 
-        foreach (RollFault fault in roll.Faults.Where(f => f.YMm <= high && f.YMm + f.WidthMm >= low))
+        IEnumerable<RollFault> faults = roll.Faults.Where(f => f.YMm <= high && f.YMm + f.WidthMm >= low);
+        foreach (XRange met in faults.SelectMany(fault => OnFault(panel, fault, shift)))
         {
-            foreach (XRange met in OnFault(panel, fault, shift))
-            {
-                Add(met.From, met.To, LossCause.Fault);
-            }
+            Add(met.From, met.To, LossCause.Fault);
         }
 
         return ranges;
 
         void Add(double from, double to, LossCause cause)
         {
-            int first = (int)Math.Ceiling(Math.Clamp(((from - grid.FromMm) / grid.StepMm) - 1e-9, 0, grid.Places));
-            int last = (int)Math.Floor(Math.Clamp(((to - grid.FromMm) / grid.StepMm) + 1e-9, -1, grid.Places - 1));
+            (int first, int last) = Places(from, to);
             if (first <= last)
             {
                 ranges.Add((first, last, cause));
             }
         }
     }
+
+    // Over the lower trim or on a forbidden stripe.
+    private bool IsOffCloth(double low, double high) =>
+        low < request.Layout.Trims.LowerMm - Slack
+            || request.Layout.Rules.Forbidden.Any(stripe => low < stripe.YToMm - Slack && high > stripe.YFromMm + Slack);
+
+    private (int First, int Last) Places(double from, double to) => (
+        (int)Math.Ceiling(Math.Clamp(((from - grid.FromMm) / grid.StepMm) - 1e-9, 0, grid.Places)),
+        (int)Math.Floor(Math.Clamp(((to - grid.FromMm) / grid.StepMm) + 1e-9, -1, grid.Places - 1)));
 
     // Places of the strike at which the panel lies on the fault.
     private static IEnumerable<XRange> OnFault(StrikePanel panel, RollFault fault, double shift)
