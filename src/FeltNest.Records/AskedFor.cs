@@ -1,5 +1,3 @@
-using FeltNest.Layout;
-
 namespace FeltNest;
 
 /// <summary>What of a question a fault is about. The library knows no option and no field of a form by name: whoever asked gives each of

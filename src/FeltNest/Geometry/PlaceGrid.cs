@@ -1,5 +1,3 @@
-using FeltNest.Geometry;
-
 namespace FeltNest.Geometry;
 
 /// <summary>Things at places, found by the square they stand in, so that a look round one place does not ask all the others.</summary>

@@ -1,4 +1,3 @@
-using System.Globalization;
 using FeltNest.Geometry;
 using FeltNest.Layout.Bands;
 using FeltNest.Layout.Check;
@@ -155,7 +154,8 @@ public sealed class LayoutSearch
 
         if (!tilts.IsFree)
         {
-            costs.Add(Price(layout, "warp angle held", request.Rules with { WarpAngleDeg = null, WarpToleranceDeg = 0 }, "every tilt allowed"));
+            costs.Add(
+                Price(layout, "warp angle held", request.Rules with { WarpAngleDeg = null, WarpToleranceDeg = 0 }, "every tilt allowed"));
         }
 
         if (request.Rules.OneWay)

@@ -9,7 +9,8 @@ public sealed record EdgeFreeWrap
     public required double EnergyNmm { get; init; }
 
     /// <summary>Greatest gap two copies leave along the edge, mm, 0 or more: geodesic distance from copy 1's edge, normal to it, to the
-    /// edge of copy 2, which is copy 1 half-turned about the axis (1, -1, 0); null where the copies' edges nowhere face each other. The outline's long axis along u, this is the pair on the ball.</summary>
+    /// edge of copy 2, which is copy 1 half-turned about the axis (1, -1, 0); null where the copies' edges nowhere face each
+    /// other. The outline's long axis along u, this is the pair on the ball.</summary>
     public required double? LargestGapMm { get; init; }
 
     /// <summary>Greatest overlap, mm, 0 or more; null likewise.</summary>

@@ -193,7 +193,9 @@ internal sealed class DieGapCheck
                     Pairs++;
                     best = Math.Min(
                         best,
-                        shapes[i].Contains(PlacedShape.Factory.CreatePoint(moved.Coordinate)) ? 0 : IndexedFacetDistance.Distance(shapes[i], moved));
+                        shapes[i].Contains(PlacedShape.Factory.CreatePoint(moved.Coordinate))
+                            ? 0
+                            : IndexedFacetDistance.Distance(shapes[i], moved));
                 }
             }
         }

@@ -27,7 +27,9 @@ internal static class PartArcsCheck
         IndexedPointInAreaLocator locator = new(polygon);
         foreach (Coordinate at in curve)
         {
-            if (locator.Locate(at) == Location.Exterior && toPolygon.Distance(PlacedShape.Factory.CreatePoint(at)) is var off && off > inside)
+            if (locator.Locate(at) == Location.Exterior
+                && toPolygon.Distance(PlacedShape.Factory.CreatePoint(at)) is var off
+                && off > inside)
             {
                 return Invariant($"part \"{part.Name}\": its arcs leave its polygon by {off:0.#####} mm near ({at.X:0.##}, {at.Y:0.##})");
             }

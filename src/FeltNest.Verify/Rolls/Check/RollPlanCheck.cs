@@ -1,4 +1,3 @@
-using FeltNest.Geometry;
 using FeltNest.Layout;
 using FeltNest.Layout.Check;
 using NetTopologySuite.Geometries;

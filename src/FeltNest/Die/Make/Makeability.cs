@@ -1,6 +1,5 @@
 using FeltNest.Die.Edge;
 using FeltNest.Die.Effort;
-using FeltNest.Die.Gang;
 using FeltNest.Die.Order;
 using FeltNest.Geometry;
 using FeltNest.Rolls;
@@ -187,7 +186,8 @@ internal static class Makeability
 
         if (press.Dies.Count > 0 && !press.Dies.Contains(design.Request.Order.Name))
         {
-            yield return new MakeNote($"press {press.Name} names the dies that fit it, and {design.Request.Order.Name} is not among them", null);
+            yield return new MakeNote(
+                $"press {press.Name} names the dies that fit it, and {design.Request.Order.Name} is not among them", null);
         }
     }
 }

@@ -1,4 +1,3 @@
-using FeltNest.Die.Order;
 using FeltNest.Layout;
 
 namespace FeltNest.Die.Order;

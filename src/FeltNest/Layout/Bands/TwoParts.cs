@@ -56,7 +56,7 @@ internal sealed class TwoParts
         upper = BandWidths.Of(BandWidths.Curves(new RowTables(other, otherTilts, otherEffort)), room, Widths);
     }
 
-    private IReadOnlyList<LayCandidate> Best(CancellationToken stop)
+    private List<LayCandidate> Best(CancellationToken stop)
     {
         List<LayCandidate> found = [];
         foreach ((_, double split) in Splits()

@@ -1,6 +1,5 @@
 using System.Globalization;
 using FeltNest.Geometry;
-using FeltNest.Layout.Rows;
 
 namespace FeltNest.Layout.Limits;
 

@@ -1,6 +1,5 @@
 using FeltNest.Layout;
 using FeltNest.Layout.Limits;
-using FeltNest.Layout.Rows;
 using Xunit;
 
 namespace FeltNest.Tests.Layout.Limits;

@@ -173,7 +173,8 @@ public sealed class PanelWrapTests
         FlatPanel felt = PanelFit.Felt(Balls.Usual(), panel);
 
         Assert.Null(panel.Fit);
-        Assert.Equal(PanelWrap.Lay(WrapRequest.For(Balls.Usual(), panel.EdgeMap)).EdgeFree.LargestGapMm!.Value, felt.Fit!.LargestGapMm!.Value, 5e-4);
+        Assert.Equal(
+            PanelWrap.Lay(WrapRequest.For(Balls.Usual(), panel.EdgeMap)).EdgeFree.LargestGapMm!.Value, felt.Fit!.LargestGapMm!.Value, 5e-4);
         Assert.True(felt.Fit.EnergyNmm < panel.Strain.EnergyNmm);
     }
 

@@ -1,5 +1,3 @@
-using FeltNest.Layout;
-
 namespace FeltNest.Rolls.Plan.Chain;
 
 /// <summary>Which panels of a strike are lost at every place of the grid, and why.</summary>
