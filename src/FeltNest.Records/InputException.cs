@@ -16,12 +16,35 @@ public sealed class InputException : FeltNestException
         Problem = problem;
     }
 
+    /// <summary>An error about a file as a whole, told by a part that does not know which file it is.</summary>
+    /// <param name="problem">What was found and what is allowed, in one line.</param>
+    public InputException(string problem)
+        : this(null, null, problem)
+    {
+    }
+
     /// <summary>An error about something that was asked for and stands in no file.</summary>
     /// <param name="asked">What it was.</param>
     /// <param name="problem">What was found and what is allowed, in one line.</param>
     /// <param name="inner">The cause, kept for debugging and never shown.</param>
     public InputException(AskedFor asked, string problem, Exception? inner = null)
         : this(null, EnumWord.Of(asked).Replace('-', ' '), problem, inner) => Asked = asked;
+
+    /// <summary>Refuses a number asked for that is out of its range.</summary>
+    /// <param name="asked">What was asked for.</param>
+    /// <param name="value">The number.</param>
+    /// <param name="least">Least that is allowed.</param>
+    /// <param name="most">Most that is allowed.</param>
+    /// <param name="unit">Its unit; empty for a count.</param>
+    /// <exception cref="InputException">Out of range, or not a number.</exception>
+    public static void RequireWithin(AskedFor asked, double value, double least, double most, string unit)
+    {
+        if (!(value >= least && value <= most))
+        {
+            throw new InputException(
+                asked, FormattableString.Invariant($"{value:0.######} is outside {least:0.###} to {most:0.###} {unit}").TrimEnd());
+        }
+    }
 
     /// <summary>What was asked for, where the fault is not about a file.</summary>
     public AskedFor? Asked { get; }

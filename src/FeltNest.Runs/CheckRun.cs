@@ -45,11 +45,11 @@ internal sealed class CheckRun
 
         if (read.Orders is { } orders)
         {
-            return new LayoutVerdict(double.NaN, 0, OrderPlanCheck.Violations(orders));
+            return new LayoutVerdict(null, 0, OrderPlanCheck.Violations(orders));
         }
 
         FigureCheck.Run(read.File);
-        return new LayoutVerdict(double.NaN, 0, read.File.Violations);
+        return new LayoutVerdict(null, 0, read.File.Violations);
     }
 
     private static LayoutVerdict Geometry(LayoutInput input, CheckedInput read)

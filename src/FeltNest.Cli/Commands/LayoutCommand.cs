@@ -4,7 +4,6 @@ using FeltNest.Cli.Progress;
 using FeltNest.Design;
 using FeltNest.Files;
 using FeltNest.Layout;
-using FeltNest.Layout.Limits;
 using FeltNest.Layout.Quality;
 using FeltNest.Runs;
 using static FeltNest.InvariantText;

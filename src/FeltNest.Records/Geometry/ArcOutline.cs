@@ -40,28 +40,7 @@ public sealed class ArcOutline
 
         for (int i = 0; i < given.Length; i++)
         {
-            ArcVertex v = given[i];
-            if (!double.IsFinite(v.X) || !double.IsFinite(v.Y) || !double.IsFinite(v.Turn))
-            {
-                throw new GeometryException("arc outline has a number that is not finite");
-            }
-
-            if (Math.Abs(v.Turn) >= 2 * Math.PI)
-            {
-                throw new GeometryException("arc turns a full circle or more", v.Point);
-            }
-
-            Point2 next = given[(i + 1) % given.Length].Point;
-            if (v.Point == next)
-            {
-                throw new GeometryException("arc outline repeats a vertex", v.Point);
-            }
-
-            // Its centre would be so far away that nothing could be reckoned from it.
-            if (Math.Abs(Math.Tan(v.Turn / 4)) * (next - v.Point).Length / 2 < StraightMm)
-            {
-                given[i] = v with { Turn = 0 };
-            }
+            given[i] = Sound(given[i], given[(i + 1) % given.Length].Point);
         }
 
         double area = Measure(given).Area;
@@ -75,6 +54,28 @@ public sealed class ArcOutline
         }
 
         return new ArcOutline(given);
+    }
+
+    // A vertex that may stand before the next, its piece made straight where it hardly bends.
+    private static ArcVertex Sound(ArcVertex v, Point2 next)
+    {
+        if (!double.IsFinite(v.X) || !double.IsFinite(v.Y) || !double.IsFinite(v.Turn))
+        {
+            throw new GeometryException("arc outline has a number that is not finite");
+        }
+
+        if (Math.Abs(v.Turn) >= 2 * Math.PI)
+        {
+            throw new GeometryException("arc turns a full circle or more", v.Point);
+        }
+
+        if (v.Point == next)
+        {
+            throw new GeometryException("arc outline repeats a vertex", v.Point);
+        }
+
+        // The centre of a flatter piece would be so far away that nothing could be reckoned from it.
+        return Math.Abs(Math.Tan(v.Turn / 4)) * (next - v.Point).Length / 2 < StraightMm ? v with { Turn = 0 } : v;
     }
 
     /// <summary>The same outline moved.</summary>

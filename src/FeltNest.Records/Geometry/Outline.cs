@@ -13,6 +13,8 @@ public sealed class Outline
     {
         this.points = points;
         (Area, Centroid, Perimeter) = Measure(points);
+        (MinX, MaxX) = (points.Min(p => p.X), points.Max(p => p.X));
+        (MinY, MaxY) = (points.Min(p => p.Y), points.Max(p => p.Y));
     }
 
     /// <summary>Corners in order, counter-clockwise, first not repeated.</summary>
@@ -28,16 +30,16 @@ public sealed class Outline
     public double Perimeter { get; }
 
     /// <summary>Lowest x of any corner.</summary>
-    public double MinX => points.Min(p => p.X);
+    public double MinX { get; }
 
     /// <summary>Highest x of any corner.</summary>
-    public double MaxX => points.Max(p => p.X);
+    public double MaxX { get; }
 
     /// <summary>Lowest y of any corner.</summary>
-    public double MinY => points.Min(p => p.Y);
+    public double MinY { get; }
 
     /// <summary>Highest y of any corner.</summary>
-    public double MaxY => points.Max(p => p.Y);
+    public double MaxY { get; }
 
     /// <summary>Makes an outline. A clockwise one is turned round (its coordinates are kept); a closing point equal to the first and
     /// repeated points are dropped.</summary>
@@ -45,30 +47,7 @@ public sealed class Outline
     /// no area, or a boundary that crosses or touches itself.</exception>
     public static Outline From(IEnumerable<Point2> corners)
     {
-        List<Point2> kept = [];
-        foreach (Point2 p in corners)
-        {
-            if (!double.IsFinite(p.X) || !double.IsFinite(p.Y))
-            {
-                throw new GeometryException("outline has a coordinate that is not a finite number");
-            }
-
-            if (kept.Count == 0 || kept[^1] != p)
-            {
-                kept.Add(p);
-            }
-
-            if (kept.Count > MostPoints + 1)
-            {
-                throw new GeometryException($"outline has more than {MostPoints} points");
-            }
-        }
-
-        while (kept.Count > 1 && kept[^1] == kept[0])
-        {
-            kept.RemoveAt(kept.Count - 1);
-        }
-
+        List<Point2> kept = Different(corners);
         if (kept.Count < 3)
         {
             throw new GeometryException("outline needs at least 3 different points");
@@ -76,7 +55,7 @@ public sealed class Outline
 
         if (kept.Count > MostPoints)
         {
-            throw new GeometryException($"outline has more than {MostPoints} points");
+            throw TooManyPoints();
         }
 
         if (PolygonSets.FirstSelfContact(kept) is { } place)
@@ -97,6 +76,38 @@ public sealed class Outline
 
         return new Outline([.. kept]);
     }
+
+    // Corners without repeats of the one before; one more than allowed is told from any number more.
+    private static List<Point2> Different(IEnumerable<Point2> corners)
+    {
+        List<Point2> kept = [];
+        foreach (Point2 p in corners)
+        {
+            if (!double.IsFinite(p.X) || !double.IsFinite(p.Y))
+            {
+                throw new GeometryException("outline has a coordinate that is not a finite number");
+            }
+
+            if (kept.Count == 0 || kept[^1] != p)
+            {
+                kept.Add(p);
+            }
+
+            if (kept.Count > MostPoints + 1)
+            {
+                throw TooManyPoints();
+            }
+        }
+
+        while (kept.Count > 1 && kept[^1] == kept[0])
+        {
+            kept.RemoveAt(kept.Count - 1);
+        }
+
+        return kept;
+    }
+
+    private static GeometryException TooManyPoints() => new($"outline has more than {MostPoints} points");
 
     /// <summary>The same shape with its area centroid at the origin.</summary>
     public Outline Centred() => Moved(-Centroid);

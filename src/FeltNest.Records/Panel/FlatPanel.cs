@@ -1,6 +1,5 @@
 using FeltNest.Geometry;
 using FeltNest.Panel.Elastic;
-using FeltNest.Panel.Wrap;
 
 namespace FeltNest.Panel;
 

@@ -167,6 +167,7 @@ internal static class FlatPanelCheck
     }
 
     // Energy of, and area on the sphere under, triangles between every stride-th ring and spoke.
+    // Long because energy and area of a triangle are one derivation, and both are summed over one mesh.
     private static (double Energy, double Sphere) Meshed(StrainField field, PanelRequest request, int stride)
     {
         double energy = 0;

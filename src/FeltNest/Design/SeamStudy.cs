@@ -21,20 +21,17 @@ internal static class SeamStudy
     /// <exception cref="NoAnswerException">No seam has a panel that keeps the felt's limit and fits the roll; the message is the first
     /// seam's.</exception>
     /// <exception cref="OperationCanceledException">Stopped before the first seam was done.</exception>
+    // Long because seams that were laid, seams without an answer and the stop are told together.
     public static SeamComparison Run(
         BallSpec ball, Func<LayoutPart, LayoutRequest> lay, IProgress<SeamEntry>? progress = null, CancellationToken stop = default,
         LayoutSource? search = null)
     {
         bool own = ball.Seam.Curve == SeamFamily.Points;
         double waist = own ? ball.FittedRadiusMm * SeamCurve.For(ball.Seam, ball.FittedRadiusMm).WaistAngle : ball.Seam.WaistMm;
-        SeamSpec[] seams =
-        [
-            .. Enum.GetValues<SeamFamily>()
-                .Where(family => family != SeamFamily.Points)
-                .Select(family => new SeamSpec { Curve = family, WaistMm = waist, SeamGapMm = ball.Seam.SeamGapMm }), .. own
-                ? [ball.Seam]
-                : Array.Empty<SeamSpec>(),
-        ];
+        IEnumerable<SeamSpec> families = Enum.GetValues<SeamFamily>()
+            .Where(family => family != SeamFamily.Points)
+            .Select(family => new SeamSpec { Curve = family, WaistMm = waist, SeamGapMm = ball.Seam.SeamGapMm });
+        IEnumerable<SeamSpec> seams = own ? families.Append(ball.Seam) : families;
         BallSpec[] balls = [.. seams.Select(seam => BallRanges.Checked(ball with { Seam = seam }))];
         List<SeamEntry> entries = [];
         List<(SeamFamily Curve, string Reason)> unanswered = [];
@@ -63,16 +60,19 @@ internal static class SeamStudy
             }
         }
 
-        return roll is not null
-            ? new SeamComparison
-            {
-                Ball = ball,
-                WaistMm = waist,
-                Roll = roll,
-                Entries = entries,
-                Unanswered = unanswered,
-                CutShort = entries.Count + unanswered.Count < balls.Length,
-            }
-            : throw (unanswered.Count > 0 ? new NoAnswerException(unanswered[0].Reason) : new OperationCanceledException(stop));
+        if (roll is null)
+        {
+            throw unanswered.Count > 0 ? new NoAnswerException(unanswered[0].Reason) : new OperationCanceledException(stop);
+        }
+
+        return new SeamComparison
+        {
+            Ball = ball,
+            WaistMm = waist,
+            Roll = roll,
+            Entries = entries,
+            Unanswered = unanswered,
+            CutShort = entries.Count + unanswered.Count < balls.Length,
+        };
     }
 }

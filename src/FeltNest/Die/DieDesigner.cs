@@ -1,4 +1,5 @@
 using FeltNest.Die.Edge;
+using FeltNest.Die.Effort;
 using FeltNest.Die.Gang;
 using FeltNest.Die.Make;
 using FeltNest.Die.Order;
@@ -33,24 +34,7 @@ internal static class DieDesigner
         PressSpec? press = request.Press;
         StrikeJoint joint = GapFinder.Between(
             request.Layout, gang, press?.FeedToleranceMm ?? 0, press?.GuideToleranceMm ?? 0, request.Order.Tolerances.EdgeProfileMm, work);
-        if (joint.WorstMm <= 0 && request.Layout.GapMm > 0)
-        {
-            throw new NoAnswerException(Invariant(
-                $"strikes can cut into each other: the gap of {joint.NominalMm:0.00} mm between them becomes {joint.WorstMm:0.00} mm "
-                    + $"when the feed errs by {joint.FeedToleranceMm:0.##}, the guide by {joint.GuideToleranceMm:0.##} and the edge by "
-                    + $"half of {joint.EdgeProfileMm:0.##} mm: a layout with a gap of {request.Layout.GapMm - joint.WorstMm + 0.1:0.0} "
-                    + $"mm or a better feed would do"));
-        }
-
-        if (joint.BandWorstMm <= 0 && request.Layout.GapMm > 0)
-        {
-            throw new NoAnswerException(Invariant(
-                $"this die can cut into the band beside it: the {joint.BandMm:0.00} mm across to it become {joint.BandWorstMm:0.00} mm "
-                    + $"when both guides err by {joint.GuideToleranceMm:0.##} and both edges by half of {joint.EdgeProfileMm:0.##} mm: "
-                    + $"a layout with a gap of {request.Layout.GapMm - joint.BandWorstMm + 0.1:0.0} mm, a better guide or one band "
-                    + $"would do"));
-        }
-
+        RequireApart(request, joint);
         CuttingForce force = GangChooser.Force(request, edges, gang, work);
         DieDesign bare = new()
         {
@@ -71,6 +55,28 @@ internal static class DieDesigner
         DieDesign whole = bare with { Ejection = ejection };
         MakeNote[] notes = [.. Makeability.Of(whole, work)];
         return whole with { Notes = notes };
+    }
+
+    // Neither two strikes nor a strike and the band beside it may come into each other at the worst feed and guide.
+    private static void RequireApart(GangRequest request, StrikeJoint joint)
+    {
+        if (joint.WorstMm <= 0 && request.Layout.GapMm > 0)
+        {
+            throw new NoAnswerException(Invariant(
+                $"strikes can cut into each other: the gap of {joint.NominalMm:0.00} mm between them becomes {joint.WorstMm:0.00} mm "
+                    + $"when the feed errs by {joint.FeedToleranceMm:0.##}, the guide by {joint.GuideToleranceMm:0.##} and the edge by "
+                    + $"half of {joint.EdgeProfileMm:0.##} mm: a layout with a gap of {request.Layout.GapMm - joint.WorstMm + 0.1:0.0} "
+                    + $"mm or a better feed would do"));
+        }
+
+        if (joint.BandWorstMm <= 0 && request.Layout.GapMm > 0)
+        {
+            throw new NoAnswerException(Invariant(
+                $"this die can cut into the band beside it: the {joint.BandMm:0.00} mm across to it become {joint.BandWorstMm:0.00} mm "
+                    + $"when both guides err by {joint.GuideToleranceMm:0.##} and both edges by half of {joint.EdgeProfileMm:0.##} mm: "
+                    + $"a layout with a gap of {request.Layout.GapMm - joint.BandWorstMm + 0.1:0.0} mm, a better guide or one band "
+                    + $"would do"));
+        }
     }
 
     // Bodies of two rules must have room beside each other, unless the shop asks for a common cut.

@@ -1,4 +1,3 @@
-using System.Globalization;
 using FeltNest.Geometry;
 using FeltNest.Layout.Bands;
 using FeltNest.Layout.Check;
@@ -58,15 +57,9 @@ internal sealed class LayoutSearch
     private RollLayout Run()
     {
         RowTables tables = Find();
-        LayoutRequest bare = request with { GapMm = 0, Effort = 1, Rules = request.Rules with { WarpAngleDeg = null } };
-        SearchEffort little = SearchEffort.Of(bare);
 
         // The plane's lattice with and without a gap side by side.
-        Task<double>? noGap = request.GapMm == 0
-            ? null
-            : Task.Run(
-                () => PlaneLattice.BestDensity(bare, new RowTables(bare, TiltRange.Of(bare.Rules), little), little, stop),
-                CancellationToken.None);
+        Task<double>? noGap = request.GapMm == 0 ? null : Task.Run(DensityWithoutGap, CancellationToken.None);
         double plane = PlaneLattice.BestDensity(request, tables, effort, stop);
         RollLayout layout = Verified(new SearchRecord
         {
@@ -141,6 +134,13 @@ internal sealed class LayoutSearch
         return rows.Tables;
     }
 
+    private double DensityWithoutGap()
+    {
+        LayoutRequest bare = request with { GapMm = 0, Effort = 1, Rules = request.Rules with { WarpAngleDeg = null } };
+        SearchEffort little = SearchEffort.Of(bare);
+        return PlaneLattice.BestDensity(bare, new RowTables(bare, TiltRange.Of(bare.Rules), little), little, stop);
+    }
+
     // What every rule that can cost something costs, by a short search without it.
     private List<RuleCost> RuleCosts(RollLayout layout)
     {
@@ -154,39 +154,32 @@ internal sealed class LayoutSearch
 
         if (!tilts.IsFree)
         {
-            Price("warp angle held", request.Rules with { WarpAngleDeg = null, WarpToleranceDeg = 0 }, "every tilt allowed");
+            costs.Add(
+                Price(layout, "warp angle held", request.Rules with { WarpAngleDeg = null, WarpToleranceDeg = 0 }, "every tilt allowed"));
         }
 
         if (request.Rules.OneWay)
         {
             bool half = OutlineSymmetry.HasHalfTurn(request.Part.Outline, default, 1e-6 * request.Part.Outline.Points.Max(p => p.Length));
-            if (half)
-            {
-                costs.Add(
-                    new RuleCost("one way", layout.PanelsPerMetre, "the panel is its own half-turn: laying it one way costs nothing"));
-            }
-            else
-            {
-                Price("one way", request.Rules with { OneWay = false }, "half-turns allowed");
-            }
+            costs.Add(half
+                ? new RuleCost("one way", layout.PanelsPerMetre, "the panel is its own half-turn: laying it one way costs nothing")
+                : Price(layout, "one way", request.Rules with { OneWay = false }, "half-turns allowed"));
         }
 
         if (request.Rules.Forbidden.Count > 0)
         {
-            Price("forbidden stripes", request.Rules with { Forbidden = [] }, "no stripes");
+            costs.Add(Price(layout, "forbidden stripes", request.Rules with { Forbidden = [] }, "no stripes"));
         }
 
         return costs;
+    }
 
-        void Price(string rule, LayoutRules without, string words)
-        {
-            LayoutRequest shorter = request with { Rules = without, Effort = Math.Max(1, request.Effort / 5) };
-            double best = new LayoutSearch(shorter, null, pricesRules: false, stop).Run().PanelsPerMetre;
-            costs.Add(
-                new RuleCost(
-                    rule, Math.Max(best, layout.PanelsPerMetre),
-                    FormattableString.Invariant($"{words}, searched with effort {shorter.Effort}")));
-        }
+    private RuleCost Price(RollLayout layout, string rule, LayoutRules without, string words)
+    {
+        LayoutRequest shorter = request with { Rules = without, Effort = Math.Max(1, request.Effort / 5) };
+        double best = new LayoutSearch(shorter, null, pricesRules: false, stop).Run().PanelsPerMetre;
+        return new RuleCost(
+            rule, Math.Max(best, layout.PanelsPerMetre), FormattableString.Invariant($"{words}, searched with effort {shorter.Effort}"));
     }
 
     // What the rules on dies forbid or the check refused was not reached.
@@ -246,58 +239,30 @@ internal sealed class LayoutSearch
                 continue;
             }
 
-            RollLayout layout = new()
-            {
-                Parts = candidate.Bands.Any(b => b.Repeat.Panels.Any(p => p.Part > 0)) ? request.Parts : [request.Part],
-                RollWidthMm = request.RollWidthMm,
-                Trims = request.Trims,
-                GapMm = request.GapMm,
-                Rules = request.Rules,
-                Bands = [.. candidate.Bands.Select((b, i) => b with { Repeat = repeats[i]! })],
-                Search = record with { Method = candidate.Method },
-            };
+            RollLayout layout = LayoutOf(candidate, repeats, record);
             LayoutVerdict verdict = LayoutCheck.Verify(layout);
             if (verdict.Passed)
             {
                 refused.AddRange(found.Where(f => f.Bands.Any(b => Struck(b.Repeat) is null)));
-                return layout with { Search = layout.Search with { LeastGapMm = verdict.LeastGapMm } };
+                return layout with { Search = layout.Search with { LeastGapMm = verdict.LeastGapMm!.Value } };
             }
 
             refused.Add(candidate);
         }
 
-        if (request.Second is not null)
-        {
-            throw new NoAnswerException("the two parts do not fit side by side in this width: take a wider roll or one part alone");
-        }
-
-        if (request.Rules.Die is null)
-        {
-            throw new InvalidOperationException("no layout passes its check");
-        }
-
-        if (request.Rules.LeastRepeatMm == 0)
-        {
-            throw new NoAnswerException(
-                $"no layout was found that a die of this size cuts in equal strikes ({DieWords(request.Rules.Die)}): allow a larger "
-                    + $"bed, or another tilt");
-        }
-
-        // One panel of a row is always a die, so it is the least repeat that asks for more of them in a row than the die may hold.
-        LayoutRepeat longest =
-            found.Select(f => f.Bands[0].Repeat).Append(BoxRows.Lay(request, tilts).Bands[0].Repeat).MaxBy(r => r.LengthMm)!;
-        throw new NoAnswerException(string.Create(
-            CultureInfo.InvariantCulture,
-            $"the limit on the die ({DieWords(request.Rules.Die)}) and the least repeat of {request.Rules.LeastRepeatMm:0.##} mm "
-                + $"contradict each other: a die then holds at least {Math.Ceiling(request.Rules.LeastRepeatMm / longest.LengthMm):0} "
-                + $"panels in a row; with this die a least repeat of up to {longest.LengthMm:0.##} mm works"));
+        throw NoLayout.Why(request, found.Append(BoxRows.Lay(request, tilts)));
     }
 
-    private static string DieWords(DieLimit die) => string.Join(", ", new[]
+    private RollLayout LayoutOf(LayCandidate candidate, LayoutRepeat?[] repeats, SearchRecord record) => new()
     {
-        die.MostPanels is { } panels ? $"at most {panels} panels" : null,
-        die.BedLengthMm is { } length ? FormattableString.Invariant($"bed {length:0.##} x {die.BedWidthMm:0.##} mm") : null,
-    }.OfType<string>());
+        Parts = candidate.Bands.Any(b => b.Repeat.Panels.Any(p => p.Part > 0)) ? request.Parts : [request.Part],
+        RollWidthMm = request.RollWidthMm,
+        Trims = request.Trims,
+        GapMm = request.GapMm,
+        Rules = request.Rules,
+        Bands = [.. candidate.Bands.Select((b, i) => b with { Repeat = repeats[i]! })],
+        Search = record with { Method = candidate.Method },
+    };
 
     // Written several times over up to the least repeat, and divided into strikes of a die where dies are limited; null where no division
     // keeps the limit.

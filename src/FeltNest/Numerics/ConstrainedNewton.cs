@@ -65,14 +65,7 @@ internal sealed class ConstrainedNewton
         {
             if (here.Residual <= until)
             {
-                return new NewtonResult
-                {
-                    X = x,
-                    Multipliers = here.Multipliers,
-                    Value = value,
-                    Residual = here.Residual,
-                    Iterations = step,
-                };
+                return Result(x, value, here, step);
             }
 
             double[] move = Step(x, here, minimum);
@@ -80,14 +73,7 @@ internal sealed class ConstrainedNewton
             {
                 if (here.Residual <= NearlyMet)
                 {
-                    return new NewtonResult
-                    {
-                        X = x,
-                        Multipliers = here.Multipliers,
-                        Value = value,
-                        Residual = here.Residual,
-                        Iterations = step,
-                    };
+                    return Result(x, value, here, step);
                 }
 
                 break;
@@ -98,6 +84,15 @@ internal sealed class ConstrainedNewton
 
         throw new NoAnswerException("the flattening found no equilibrium for this seam and felt");
     }
+
+    private static NewtonResult Result(double[] x, double value, State here, int steps) => new()
+    {
+        X = x,
+        Multipliers = here.Multipliers,
+        Value = value,
+        Residual = here.Residual,
+        Iterations = steps,
+    };
 
     // Gradient, equations and multipliers at x, whose residuals are in place.
     private State Condition(double[] x)
@@ -199,15 +194,7 @@ internal sealed class ConstrainedNewton
         const double leastPart = 1e-6;
         const double asked = 1e-4;
         const double nearer = 0.9;
-        double off = 0;
-        double largest = 0;
-        for (int i = 0; i < equations; i++)
-        {
-            largest = Math.Max(largest, Math.Abs(here.Multipliers[i]));
-            off += Math.Abs(here.Equations[i]);
-        }
-
-        double weight = (2 * largest) + 1e-3;
+        (double weight, double off) = Penalty(here);
         double slope = DenseRows.Dot(gradient, move) - (weight * off);
         double[] trial = new double[size];
         for (double part = 1; part >= leastPart; part /= 2)
@@ -219,12 +206,7 @@ internal sealed class ConstrainedNewton
                 continue;
             }
 
-            double merit = there - value - (weight * off);
-            foreach (double residual in residuals)
-            {
-                merit += weight * Math.Abs(residual);
-            }
-
+            double merit = Merit(there - value - (weight * off), weight);
             if (merit <= asked * part * Math.Min(slope, 0))
             {
                 return (trial, there, Condition(trial));
@@ -241,6 +223,31 @@ internal sealed class ConstrainedNewton
         }
 
         return null;
+    }
+
+    private double Merit(double gained, double weight)
+    {
+        double merit = gained;
+        foreach (double residual in residuals)
+        {
+            merit += weight * Math.Abs(residual);
+        }
+
+        return merit;
+    }
+
+    // What a violated equation costs against the value, and the sum of violations.
+    private (double Weight, double Off) Penalty(State here)
+    {
+        double off = 0;
+        double largest = 0;
+        for (int i = 0; i < equations; i++)
+        {
+            largest = Math.Max(largest, Math.Abs(here.Multipliers[i]));
+            off += Math.Abs(here.Equations[i]);
+        }
+
+        return ((2 * largest) + 1e-3, off);
     }
 
     private (double[] X, double Value, State State)? Approach(double[] x, State here, double[] move)

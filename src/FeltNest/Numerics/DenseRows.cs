@@ -47,6 +47,7 @@ internal static class DenseRows
     /// <summary>Adds to each place the scalar product of one row with a row of a block whose rows begin <paramref name="stride"/> apart,
     /// four at a time.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    // Long because four sums side by side are one loop that the processor must see whole.
     public static void AddDots(ReadOnlySpan<double> row, ReadOnlySpan<double> block, int stride, Span<double> to)
     {
         int length = row.Length;

@@ -16,22 +16,7 @@ internal static class BallPanel
         public static PanelRequest For(BallSpec ball)
         {
             double radius = ball.FittedRadiusMm;
-            if (ball.Panel.WarpAngleDeg is null && ball.Felt.CureShrinkWarpPercent != ball.Felt.CureShrinkWeftPercent)
-            {
-                throw new InputException(null, "panel.warpAngleDeg", string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"any, but the felt shrinks {ball.Felt.CureShrinkWarpPercent} % along the warp and {ball.Felt.CureShrinkWeftPercent} % "
-                        + $"along the weft; an angle is needed"));
-            }
-
-            if (ball.Panel.WarpAngleDeg is null && ball.Felt.ApplicationStretchWarpPercent != ball.Felt.ApplicationStretchWeftPercent)
-            {
-                throw new InputException(null, "panel.warpAngleDeg", string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"any, but the felt is pulled on by {ball.Felt.ApplicationStretchWarpPercent} % along the warp and "
-                        + $"{ball.Felt.ApplicationStretchWeftPercent} % along the weft; an angle is needed"));
-            }
-
+            RequireWarp(ball);
             double most = ball.Felt.MaxEdgeCompressionPercent;
             if (!(most >= 0))
             {
@@ -57,6 +42,26 @@ internal static class BallPanel
                 StretchWeft = ball.Felt.ApplicationStretchWeftPercent / 100,
                 DieOffsetMm = ball.Panel.DieOffsetMm,
             };
+        }
+    }
+
+    // Felt that shrinks or is pulled on unevenly lies at an angle that is known.
+    private static void RequireWarp(BallSpec ball)
+    {
+        if (ball.Panel.WarpAngleDeg is null && ball.Felt.CureShrinkWarpPercent != ball.Felt.CureShrinkWeftPercent)
+        {
+            throw new InputException(null, "panel.warpAngleDeg", string.Create(
+                CultureInfo.InvariantCulture,
+                $"any, but the felt shrinks {ball.Felt.CureShrinkWarpPercent} % along the warp and {ball.Felt.CureShrinkWeftPercent} % "
+                    + $"along the weft; an angle is needed"));
+        }
+
+        if (ball.Panel.WarpAngleDeg is null && ball.Felt.ApplicationStretchWarpPercent != ball.Felt.ApplicationStretchWeftPercent)
+        {
+            throw new InputException(null, "panel.warpAngleDeg", string.Create(
+                CultureInfo.InvariantCulture,
+                $"any, but the felt is pulled on by {ball.Felt.ApplicationStretchWarpPercent} % along the warp and "
+                    + $"{ball.Felt.ApplicationStretchWeftPercent} % along the weft; an angle is needed"));
         }
     }
 }

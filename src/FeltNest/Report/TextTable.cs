@@ -22,10 +22,10 @@ internal sealed class TextTable
     }
 
     /// <summary>A line with a number shown to a fixed count of decimals.</summary>
-    public TextTable Line(string name, double value, string format, string unit, string remark = "") =>
+    public TextTable Line(string name, double? value, string format, string unit, string remark = "") =>
         Line(
             name,
-            (double.IsFinite(value) ? value.ToString(format, CultureInfo.InvariantCulture) : "none")
+            (value is { } number && double.IsFinite(number) ? number.ToString(format, CultureInfo.InvariantCulture) : "none")
                 + (unit.Length > 0 ? " " + unit : string.Empty), remark);
 
     /// <summary>A line with a text for a value.</summary>

@@ -41,5 +41,5 @@ internal static class WrapReport
         return table.Note("Bending, wrinkling and contact are not modelled: prove it on a ball.").ToString();
     }
 
-    private static string Millimetres(double value) => double.IsNaN(value) ? "not met" : FormattableString.Invariant($"{value:0.00} mm");
+    private static string Millimetres(double? value) => value is { } met ? FormattableString.Invariant($"{met:0.00} mm") : "not met";
 }

@@ -39,13 +39,18 @@ internal static class ElasticaShot
         SpherePoint At(int i)
         {
             int j = ((i % whole) + whole) % whole;
-            return j > 2 * quarter ? Mirrored(At(whole - j))
-                : j > quarter ? At((2 * quarter) - j) is var q ? new SpherePoint(q.X, -q.Y, q.Z) : default
-                : j > Samples ? At(quarter - j) is var e ? new SpherePoint(-e.Y, -e.X, -e.Z) : default
-                : eighth[j];
+            return j switch
+            {
+                > 2 * quarter => AboutWaist(At(whole - j)),
+                > quarter => AboutTip(At((2 * quarter) - j)),
+                > Samples => Mate(At(quarter - j)),
+                _ => eighth[j],
+            };
         }
 
-        static SpherePoint Mirrored(SpherePoint q) => new(-q.X, q.Y, q.Z);
+        static SpherePoint AboutWaist(SpherePoint q) => new(-q.X, q.Y, q.Z);
+        static SpherePoint AboutTip(SpherePoint q) => new(q.X, -q.Y, q.Z);
+        static SpherePoint Mate(SpherePoint q) => new(-q.Y, -q.X, -q.Z);
         double[] plan = new double[Samples];
         double[] height = new double[Samples / 2];
         for (int i = 0; i < whole; i++)

@@ -45,31 +45,9 @@ internal sealed class PointPath
             given.RemoveAt(given.Count - 1);
         }
 
-        if (given.Count < Fewest)
-        {
-            throw PointSeam.Refusal(FormattableString.Invariant($"{given.Count} points; at least {Fewest} are needed"));
-        }
-
-        double least = given.Min(p => p.Length);
-        double greatest = given.Max(p => p.Length);
-        if (!(double.IsFinite(greatest) && least > 0 && greatest <= (1 + Roundness) * least))
-        {
-            throw PointSeam.Refusal(
-                FormattableString.Invariant(
-                    $"distances from the centre run from {least:0.###} to {greatest:0.###}; they may differ by {100 * Roundness:0} %"));
-        }
-
+        RequireSphere(given);
         SpherePoint[] directions = [.. given.Select(p => (1 / p.Length) * p)];
-        double winding = Pairs(directions)
-            .Sum(pair => Math.IEEERemainder(Math.Atan2(pair.To.Y, pair.To.X) - Math.Atan2(pair.From.Y, pair.From.X), 2 * Math.PI));
-        double turns = Math.Round(winding / (2 * Math.PI));
-        if (Math.Abs(turns) != 1)
-        {
-            throw PointSeam.Refusal(
-                FormattableString.Invariant(
-                    $"the points go {turns:0} times round the z axis; once is needed, with z through a panel's pole"));
-        }
-
+        double turns = TurnsRoundPole(directions);
         if (turns < 0)
         {
             Array.Reverse(directions);
@@ -89,6 +67,36 @@ internal sealed class PointPath
         double[] parameters = Parametrised(directions, steps);
         RefuseQuarterTurn(directions, parameters);
         return new PointPath(directions, parameters, 2 * Math.PI * steps[widest] / steps.Sum(), turns < 0);
+    }
+
+    private static void RequireSphere(List<SpherePoint> given)
+    {
+        if (given.Count < Fewest)
+        {
+            throw PointSeam.Refusal(FormattableString.Invariant($"{given.Count} points; at least {Fewest} are needed"));
+        }
+
+        double least = given.Min(p => p.Length);
+        double greatest = given.Max(p => p.Length);
+        if (!(double.IsFinite(greatest) && least > 0 && greatest <= (1 + Roundness) * least))
+        {
+            throw PointSeam.Refusal(
+                FormattableString.Invariant(
+                    $"distances from the centre run from {least:0.###} to {greatest:0.###}; they may differ by {100 * Roundness:0} %"));
+        }
+    }
+
+    // Once round, 1 or -1 by the sense.
+    private static double TurnsRoundPole(SpherePoint[] directions)
+    {
+        double winding = Pairs(directions)
+            .Sum(pair => Math.IEEERemainder(Math.Atan2(pair.To.Y, pair.To.X) - Math.Atan2(pair.From.Y, pair.From.X), 2 * Math.PI));
+        double turns = Math.Round(winding / (2 * Math.PI));
+        return Math.Abs(turns) == 1
+            ? turns
+            : throw PointSeam.Refusal(
+                FormattableString.Invariant(
+                    $"the points go {turns:0} times round the z axis; once is needed, with z through a panel's pole"));
     }
 
     private static double[] Parametrised(SpherePoint[] directions, double[] steps)

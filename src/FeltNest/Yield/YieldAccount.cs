@@ -11,7 +11,6 @@ internal static class YieldAccount
     {
         double good = 0;
         double panels = 0;
-        double balls = 0;
         double? massPerAreaGsm = layout.Parts.Select(p => p.MassPerAreaGsm).Distinct().Count() == 1 ? layout.Parts[0].MassPerAreaGsm : null;
         foreach (LayoutBand band in layout.Bands)
         {
@@ -22,11 +21,7 @@ internal static class YieldAccount
 
         // Classes run over the bands: a panel of one band pairs with one of another. Two panels of one class are a ball; over a roll none
         // is left over.
-        foreach ((PairingClass of, double perMetre) in Classes(layout))
-        {
-            balls += perMetre / 2;
-        }
-
+        double balls = Classes(layout).Sum(of => of.PanelsPerMetre / 2);
         double metres = 1000 / balls;
         double trim = 100 * layout.Trims.TotalMm / layout.RollWidthMm;
         double unused = 100 * (layout.UsableWidthMm - Extent(layout)) / layout.RollWidthMm;

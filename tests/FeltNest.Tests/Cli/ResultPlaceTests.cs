@@ -2,7 +2,6 @@ using System.Text.Json.Nodes;
 using FeltNest.Cli;
 using FeltNest.Files.Layouts;
 using FeltNest.Layout;
-using FeltNest.Layout.Limits;
 using FeltNest.Runs.Dies;
 using FeltNest.Tests.Files;
 using FeltNest.Tests.Layout;

@@ -2,7 +2,6 @@ using FeltNest.Ball;
 using FeltNest.Geometry;
 using FeltNest.Panel;
 using FeltNest.Panel.Elastic;
-using FeltNest.Panel.Wrap;
 using FeltNest.Seam;
 
 namespace FeltNest.Tests.Drawing;

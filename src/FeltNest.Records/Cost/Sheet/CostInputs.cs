@@ -6,7 +6,7 @@ namespace FeltNest.Cost.Sheet;
 public sealed record CostInputs
 {
     /// <summary>Name of the set of figures, or null where none was given.</summary>
-    public required string? Name { get; init; }
+    public string? Name { get; init; }
 
     /// <summary>The one currency of the sheet.</summary>
     public required string Currency { get; init; }
@@ -18,31 +18,31 @@ public sealed record CostInputs
     public required FeltLosses Losses { get; init; }
 
     /// <summary>Price of felt where no offer states one.</summary>
-    public required FeltPrice? Felt { get; init; }
+    public FeltPrice? Felt { get; init; }
 
     /// <summary>Mass per area of the felt bought, g/m2, where no offer states one; null for that of the ball.</summary>
-    public required double? MassPerAreaGsm { get; init; }
+    public double? MassPerAreaGsm { get; init; }
 
     /// <summary>What a kilogram of waste brings.</summary>
-    public required decimal? RecoveryPerKg { get; init; }
+    public decimal? RecoveryPerKg { get; init; }
 
     /// <summary>Labour and machine for one strike.</summary>
-    public required decimal? PerStrike { get; init; }
+    public decimal? PerStrike { get; init; }
 
     /// <summary>The die.</summary>
-    public required DieCost? Die { get; init; }
+    public DieCost? Die { get; init; }
 
     /// <summary>Setting up.</summary>
-    public required SetUpCost? SetUp { get; init; }
+    public SetUpCost? SetUp { get; init; }
 
     /// <summary>Wear of the cutting board for one strike.</summary>
-    public required decimal? BoardPerStrike { get; init; }
+    public decimal? BoardPerStrike { get; init; }
 
     /// <summary>Handling, racking and inspection.</summary>
-    public required decimal? HandlingPerThousandBalls { get; init; }
+    public decimal? HandlingPerThousandBalls { get; init; }
 
     /// <summary>Overhead, per cent of lines 13 to 17.</summary>
-    public required decimal? OverheadPercent { get; init; }
+    public decimal? OverheadPercent { get; init; }
 
     /// <summary>Figures that may be off, and how far; the figures themselves are the likely ones.</summary>
     public IReadOnlyList<CostRange> Ranges { get; init; } = [];
@@ -58,22 +58,7 @@ public sealed record CostInputs
 
     /// <summary>Nothing known but the currency.</summary>
     public static CostInputs Bare(string currency) =>
-        new()
-        {
-            Name = null,
-            Currency = currency,
-            Rates = [],
-            Losses = FeltLosses.None,
-            Felt = null,
-            MassPerAreaGsm = null,
-            RecoveryPerKg = null,
-            PerStrike = null,
-            Die = null,
-            SetUp = null,
-            BoardPerStrike = null,
-            HandlingPerThousandBalls = null,
-            OverheadPercent = null,
-        };
+        new() { Currency = currency, Rates = [], Losses = FeltLosses.None };
 
     /// <summary>Units of the sheet's currency for one unit of another.</summary>
     /// <exception cref="InputException">No rate is stated.</exception>

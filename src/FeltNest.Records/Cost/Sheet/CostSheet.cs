@@ -18,8 +18,11 @@ public sealed record CostSheet(string Currency, FeltPrice Price, IReadOnlyList<C
     /// <summary>Money of a line, 0 where it is not counted.</summary>
     public decimal AmountOf(int number) => Lines[number - 1].Amount ?? 0;
 
+    /// <summary>Line 10: the felt as it is bought, in the unit of its price.</summary>
+    public CostLine BoughtFelt => Lines[10 - 1];
+
     /// <summary>The price of this felt, in its own unit and currency, at which the total would be another one; below 0 where even a gift
     /// would cost more.</summary>
     public decimal PriceForTotal(decimal total, CostInputs costs) =>
-        Price.Amount + ((total - Total) / ((decimal)Lines[9].Quantity!.Value * costs.RateOf(Price.Currency)));
+        Price.Amount + ((total - Total) / ((decimal)BoughtFelt.Quantity!.Value * costs.RateOf(Price.Currency)));
 }

@@ -27,7 +27,7 @@ public sealed record DieOrder
     public required double FeltThicknessMm { get; init; }
 
     /// <summary>Felt in words, or null.</summary>
-    public required string? FeltMaterial { get; init; }
+    public string? FeltMaterial { get; init; }
 
     /// <summary>Layers under one strike.</summary>
     public required int Plies { get; init; }
@@ -48,7 +48,7 @@ public sealed record DieOrder
     public required DieWishes Wishes { get; init; }
 
     /// <summary>Price and life, or null where not known.</summary>
-    public required DieWear? Wear { get; init; }
+    public DieWear? Wear { get; init; }
 
     /// <summary>True where the shop has written no order and usual figures stand for it.</summary>
     public bool IsAssumed { get; init; }

@@ -4,43 +4,43 @@ namespace FeltNest.Die.Order;
 public sealed record DieTitle
 {
     /// <summary>Legal owner of the document.</summary>
-    public required string? LegalOwner { get; init; }
+    public string? LegalOwner { get; init; }
 
     /// <summary>Number of the drawing.</summary>
-    public required string? IdentificationNumber { get; init; }
+    public string? IdentificationNumber { get; init; }
 
     /// <summary>Date of issue, as it is to be printed.</summary>
-    public required string? DateOfIssue { get; init; }
+    public string? DateOfIssue { get; init; }
 
     /// <summary>Who drew it.</summary>
-    public required string? Creator { get; init; }
+    public string? Creator { get; init; }
 
     /// <summary>Who released it.</summary>
-    public required string? ApprovalPerson { get; init; }
+    public string? ApprovalPerson { get; init; }
 
     /// <summary>Title.</summary>
-    public required string? Title { get; init; }
+    public string? Title { get; init; }
 
     /// <summary>Second line of the title, or null.</summary>
-    public required string? SupplementaryTitle { get; init; }
+    public string? SupplementaryTitle { get; init; }
 
     /// <summary>Kind of document, or null.</summary>
-    public required string? DocumentType { get; init; }
+    public string? DocumentType { get; init; }
 
     /// <summary>Revision, or null.</summary>
-    public required string? Revision { get; init; }
+    public string? Revision { get; init; }
 
     /// <summary>Responsible department, or null.</summary>
-    public required string? Department { get; init; }
+    public string? Department { get; init; }
 
     /// <summary>Whom to ask, or null.</summary>
-    public required string? TechnicalReference { get; init; }
+    public string? TechnicalReference { get; init; }
 
     /// <summary>Status of the document, or null.</summary>
-    public required string? Status { get; init; }
+    public string? Status { get; init; }
 
     /// <summary>Language of the document, or null.</summary>
-    public required string? Language { get; init; }
+    public string? Language { get; init; }
 
     /// <summary>Most letters of each field, after ISO 7200:2004 (as a help page reproduces its table); null where it sets none. Sheet
     /// numbers are ours to write.</summary>

@@ -7,20 +7,20 @@ public sealed record DieWishes
     public required int Quantity { get; init; }
 
     /// <summary>Die that this one replaces.</summary>
-    public required string? Replaces { get; init; }
+    public string? Replaces { get; init; }
 
     /// <summary>How it is held in the press.</summary>
-    public required string? Mounting { get; init; }
+    public string? Mounting { get; init; }
 
     /// <summary>How it finds its place on the press.</summary>
-    public required string? Registration { get; init; }
+    public string? Registration { get; init; }
 
     /// <summary>Vents of the cavities.</summary>
-    public required string? AirHoles { get; init; }
+    public string? AirHoles { get; init; }
 
     /// <summary>How cavities are marked.</summary>
-    public required string? CavityMarks { get; init; }
+    public string? CavityMarks { get; init; }
 
     /// <summary>How the first blank is judged.</summary>
-    public required string? JudgedBy { get; init; }
+    public string? JudgedBy { get; init; }
 }

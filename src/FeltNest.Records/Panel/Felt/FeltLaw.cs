@@ -124,16 +124,22 @@ internal readonly record struct FeltLaw
                     + $"felt would give energy when stretched"));
         }
 
-        return IsIsotropic(felt) ? Isotropic(warp, felt.Poisson)
-            : warpAngle is { } angle ? Orthotropic(warp, weft, shear, felt.Poisson, -angle)
-            : throw (warp == weft
-                ? new InputException(null, "felt.shearModulusNPerMm", string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"{shear}; felt without a warp has {warp / (2 * (1 + felt.Poisson)):0.####} here, warp modulus / (2 (1 + poisson)), "
-                        + $"within 0.1 %; any other value is felt with a warp, and panel.warpAngleDeg needs an angle in degrees"))
-                : new InputException(
-                    null, "panel.warpAngleDeg", "any; felt with a warp (its moduli differ by direction) needs an angle in degrees"));
+        if (IsIsotropic(felt))
+        {
+            return Isotropic(warp, felt.Poisson);
+        }
+
+        return warpAngle is { } angle ? Orthotropic(warp, weft, shear, felt.Poisson, -angle) : throw NoAngle(felt);
     }
+
+    private static InputException NoAngle(FeltSpec felt) => felt.WarpModulusNPerMm == felt.WeftModulusNPerMm
+        ? new InputException(null, "felt.shearModulusNPerMm", string.Create(
+            CultureInfo.InvariantCulture,
+            $"{felt.ShearModulusNPerMm}; felt without a warp has {felt.WarpModulusNPerMm / (2 * (1 + felt.Poisson)):0.####} here, warp "
+                + $"modulus / (2 (1 + poisson)), within 0.1 %; any other value is felt with a warp, and panel.warpAngleDeg needs an angle "
+                + $"in degrees"))
+        : new InputException(
+            null, "panel.warpAngleDeg", "any; felt with a warp (its moduli differ by direction) needs an angle in degrees");
 
     /// <summary>The law with all stiffnesses multiplied.</summary>
     public FeltLaw Scaled(double factor) => new()

@@ -9,12 +9,12 @@ internal sealed record EdgeFreeWrap
     public required double EnergyNmm { get; init; }
 
     /// <summary>Greatest gap two copies leave along the edge, mm, 0 or more: geodesic distance from copy 1's edge, normal to it, to the
-    /// edge of copy 2, which is copy 1 half-turned about the axis (1, -1, 0); not a number where the copies' edges nowhere face each
+    /// edge of copy 2, which is copy 1 half-turned about the axis (1, -1, 0); null where the copies' edges nowhere face each
     /// other. The outline's long axis along u, this is the pair on the ball.</summary>
-    public required double LargestGapMm { get; init; }
+    public required double? LargestGapMm { get; init; }
 
-    /// <summary>Greatest overlap, mm, 0 or more; not a number likewise.</summary>
-    public required double LargestOverlapMm { get; init; }
+    /// <summary>Greatest overlap, mm, 0 or more; null likewise.</summary>
+    public required double? LargestOverlapMm { get; init; }
 
     /// <summary>The edge on the sphere, mm: centre of the sphere at 0, the outline's centroid on +z, its +u in the +x half-plane, seen
     /// from outside.</summary>
@@ -24,9 +24,9 @@ internal sealed record EdgeFreeWrap
     /// fits them turns them so. 0 where mirrors hold them.</summary>
     public required double Turn { get; init; }
 
-    /// <summary>Signed gap after that turn at each place of <see cref="Edge"/>, mm, negative where the copies overlap, not a number
-    /// where the other edge is not met.</summary>
-    public required IReadOnlyList<double> Gaps { get; init; }
+    /// <summary>Signed gap after that turn at each place of <see cref="Edge"/>, mm, negative where the copies overlap, null where the
+    /// other edge is not met.</summary>
+    public required IReadOnlyList<double?> Gaps { get; init; }
 
     /// <summary>Greatest violation left of the equilibrium, at unit radius and stiffness.</summary>
     public required double Residual { get; init; }

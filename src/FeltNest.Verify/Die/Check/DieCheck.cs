@@ -3,8 +3,6 @@ using FeltNest.Geometry;
 using FeltNest.Layout;
 using FeltNest.Layout.Check;
 using NetTopologySuite.Geometries;
-using NetTopologySuite.Index.Strtree;
-using NetTopologySuite.Operation.Distance;
 using static FeltNest.InvariantText;
 
 namespace FeltNest.Die.Check;
@@ -16,26 +14,15 @@ namespace FeltNest.Die.Check;
 internal sealed class DieCheck
 {
     private const double PlaceSlack = 1e-4;
-    private const double GapSlack = 1e-3;
     private const double EdgeMost = 0.02;
     private const double EdgeSlack = 1e-4;
 
     // How far the arcs of a computed panel may lie off its curve, mm, as its file promises.
     private const double PanelArcsMm = 0.01;
 
-    // Feeds over which one strike may reach: those of real dies reach over two or three.
-    private const int MostFeedsOver = 100;
-
-    // Gaps of so much and more count as clear, mm.
-    private const double Far = 50;
-
-    private static readonly GeometryFactory Factory = new();
-
     private readonly RollLayout layout;
     private readonly StatedDie die;
     private readonly List<string> violations = [];
-    private double least = double.PositiveInfinity;
-    private int pairs;
 
     private DieCheck(RollLayout layout, StatedDie die) => (this.layout, this.die) = (layout, die);
 
@@ -48,16 +35,17 @@ internal sealed class DieCheck
         violations.AddRange(lay.Violations);
         CheckEdges();
 
-        CheckGaps(Tiles());
+        DieGapCheck gaps = new(layout, die, violations);
+        gaps.Run(Tiles());
         CheckBoard();
         double shared = layout.GapMm == 0 || die.CommonCuts.Count > 0 ? new CommonCutCheck(die).Run(die, violations) : 0;
         foreach ((string field, double stated, double found, double slack) in RuleLengthCheck.Of(layout, die, shared))
         {
-            Same(field, stated, found, slack);
+            StatedNumber.Same(violations, field, stated, found, slack);
         }
 
-        Same("forceKn", die.ForceKn, die.ForceFactors, 1e-6 * die.ForceFactors);
-        return new LayoutVerdict(least, pairs, violations);
+        StatedNumber.Same(violations, "forceKn", die.ForceKn, die.ForceFactors, 1e-6 * die.ForceFactors);
+        return new LayoutVerdict(double.IsInfinity(gaps.LeastMm) ? null : gaps.LeastMm, gaps.Pairs, violations);
     }
 
     private bool Tiles()
@@ -79,8 +67,24 @@ internal sealed class DieCheck
             return false;
         }
 
+        OpenPanels open = Open(repeat, count);
+        int missed = Missed(open);
+        if (missed > 0 || open.Count > 0)
+        {
+            violations.Add(
+                $"strikes do not tile the layout: of {struck} cuts to a feed {missed} are no panel of it (or one cut twice), of "
+                    + $"{wanted} panels {open.Count} are missed");
+            return false;
+        }
+
+        return true;
+    }
+
+    // The panels of one feed of the layout.
+    private OpenPanels Open(LayoutRepeat repeat, int repeats)
+    {
         OpenPanels open = new(die.FeedMm);
-        for (int k = 0; k < count; k++)
+        for (int k = 0; k < repeats; k++)
         {
             foreach (PlacedPanel panel in repeat.Panels)
             {
@@ -88,6 +92,12 @@ internal sealed class DieCheck
             }
         }
 
+        return open;
+    }
+
+    // Cuts of one feed that are no panel still open; those that are one close it.
+    private int Missed(OpenPanels open)
+    {
         int missed = 0;
         foreach (Point2 place in die.Places)
         {
@@ -98,15 +108,7 @@ internal sealed class DieCheck
             }
         }
 
-        if (missed > 0 || open.Count > 0)
-        {
-            violations.Add(
-                $"strikes do not tile the layout: of {struck} cuts to a feed {missed} are no panel of it (or one cut twice), of "
-                    + $"{wanted} panels {open.Count} are missed");
-            return false;
-        }
-
-        return true;
+        return missed;
     }
 
     private void CheckEdges()
@@ -140,165 +142,11 @@ internal sealed class DieCheck
         }
     }
 
-    private void CheckGaps(bool tiles)
-    {
-        Polygon[] shapes = [.. die.Cavities.Select(Place)];
-        STRtree<int> tree = new();
-        for (int i = 0; i < shapes.Length; i++)
-        {
-            tree.Insert(shapes[i].EnvelopeInternal, i);
-        }
-
-        double within = Between(shapes, tree, default, true);
-        if (!(double.IsInfinity(within) && double.IsInfinity(die.LeastGapMm)))
-        {
-            Same("leastGapMm", die.LeastGapMm, within, GapSlack);
-        }
-
-        // Gaps between strikes that are not the layout are gaps of nothing, and there may be any number of them.
-        least = within;
-        if (!tiles)
-        {
-            violations.Add("gaps between strikes were not measured: the strikes are not the layout");
-            return;
-        }
-
-        double feedsOver = (shapes.Max(s => s.EnvelopeInternal.MaxX) - shapes.Min(s => s.EnvelopeInternal.MinX)
-            + die.Places.Max(p => Math.Abs(p.X))) / die.FeedMm;
-        if (feedsOver > MostFeedsOver)
-        {
-            violations.Add(
-                Invariant(
-                    $"gaps between strikes were not measured: cavities and places reach over {feedsOver:0} feeds, at most "
-                        + $"{MostFeedsOver} are"));
-            return;
-        }
-
-        int feeds = (int)Math.Ceiling(feedsOver) + 1;
-        (double Nominal, double Worst) along = (double.PositiveInfinity, double.PositiveInfinity);
-        (double Nominal, double Worst) across = along;
-        Envelope all = new();
-        foreach (Polygon shape in shapes)
-        {
-            all.ExpandToInclude(shape.EnvelopeInternal);
-        }
-
-        foreach ((Point2 from, Point2 to, int k) in die.Places.SelectMany(a =>
-            die.Places.SelectMany(b => Enumerable.Range(0, feeds + 1).Select(k => (a, b, k)))))
-        {
-            // A die that stands further off than what counts as clear is not measured.
-            double offX = Math.Abs(to.X - from.X + (k * die.FeedMm)) - (die.FeedToleranceMm * Math.Max(1, k)) - Far;
-            double offY = Math.Abs(to.Y - from.Y) - (2 * die.GuideToleranceMm) - Far;
-            if ((k > 0 || from != to) && offX <= all.Width && offY <= all.Height)
-            {
-                (double nominal, double worst) = Moved(shapes, tree, new(to.X - from.X + (k * die.FeedMm), to.Y - from.Y), k);
-                along = (Math.Min(along.Nominal, nominal), Math.Min(along.Worst, worst));
-                across = from == to ? across : (Math.Min(across.Nominal, nominal), Math.Min(across.Worst, worst));
-            }
-        }
-
-        least = Math.Min(within, along.Nominal);
-        double band = ToBands(shapes);
-        Joint(
-            "nominalMm", "worstMm", "strikes can cut into each other at the worst feed", along.Nominal, along.Worst, die.NominalJointMm,
-            die.WorstJointMm);
-        Joint(
-            "acrossMm", "acrossWorstMm", "strikes side by side can cut into each other", across.Nominal, across.Worst, die.AcrossMm,
-            die.AcrossWorstMm);
-        Joint(
-            "bandMm", "bandWorstMm", "the die can cut into the band beside", band, band - (2 * die.GuideToleranceMm), die.BandMm,
-            die.BandWorstMm);
-    }
-
-    // Gap to the die struck once more at a move: in place, and at 25 places of the play of feed and guide.
-    private (double Nominal, double Worst) Moved(Polygon[] shapes, STRtree<int> tree, Point2 move, int feeds)
-    {
-        double worst = double.PositiveInfinity;
-        for (int i = -2; i <= 2; i++)
-        {
-            for (int j = -2; j <= 2; j++)
-            {
-                Point2 play = new(i / 2.0 * die.FeedToleranceMm * Math.Max(1, feeds), j * die.GuideToleranceMm);
-                worst = Math.Min(worst, Between(shapes, tree, new Point2(move.X + play.X, move.Y + play.Y), false));
-            }
-        }
-
-        return (Between(shapes, tree, move, false), worst);
-    }
-
-    // Room across between what the die cuts at all its places and the panels of every other band of the layout.
-    private double ToBands(Polygon[] shapes)
-    {
-        double low = shapes.Min(s => s.EnvelopeInternal.MinY) + die.Origin.Y + die.Places.Min(p => p.Y);
-        double high = shapes.Max(s => s.EnvelopeInternal.MaxY) + die.Origin.Y + die.Places.Max(p => p.Y);
-        double room = double.PositiveInfinity;
-        foreach (PlacedPanel panel in layout.Bands.Where((_, i) => i != die.Band).SelectMany(b => b.Repeat.Panels))
-        {
-            Envelope other = Place(panel).EnvelopeInternal;
-            room = Math.Min(room, Math.Max(other.MinY - high, low - other.MaxY));
-        }
-
-        return room;
-    }
-
-    private void Joint(string name, string worstName, string told, double found, double foundWorst, double stated, double statedWorst)
-    {
-        if (double.IsInfinity(found) && double.IsInfinity(stated))
-        {
-            return;
-        }
-
-        Same($"joint.{name}", stated, found, GapSlack);
-        if (statedWorst > foundWorst - die.EdgeProfileMm + GapSlack)
-        {
-            violations.Add(
-                Invariant($"joint.{worstName}: {statedWorst:0.####} is stated, {foundWorst - die.EdgeProfileMm:0.####} was found"));
-        }
-
-        if (statedWorst <= 0 && layout.GapMm > 0)
-        {
-            violations.Add(told);
-        }
-    }
-
-    // Least distance of the cavities, which the tree finds by their boxes, to all of them moved; 50 mm and more count as clear.
-    private double Between(Polygon[] shapes, STRtree<int> tree, Point2 move, bool same)
-    {
-        double best = double.PositiveInfinity;
-        for (int k = 0; k < shapes.Length; k++)
-        {
-            Envelope near = shapes[k].EnvelopeInternal.Copy();
-            near.Translate(move.X, move.Y);
-            near.ExpandBy(Math.Min(best, Far));
-            Polygon? moved = null;
-            foreach (int i in tree.Query(near).Order())
-            {
-                if (same && i >= k)
-                {
-                    continue;
-                }
-
-                moved ??= move == default
-                    ? shapes[k]
-                    : Factory.CreatePolygon([.. shapes[k].Coordinates.Select(c => new Coordinate(c.X + move.X, c.Y + move.Y))]);
-                if (shapes[i].EnvelopeInternal.Distance(moved.EnvelopeInternal) < best)
-                {
-                    pairs++;
-                    best = Math.Min(
-                        best,
-                        shapes[i].Contains(Factory.CreatePoint(moved.Coordinate)) ? 0 : IndexedFacetDistance.Distance(shapes[i], moved));
-                }
-            }
-        }
-
-        return best;
-    }
-
     private void CheckBoard()
     {
         foreach ((PlacedPanel cavity, int i) in die.Cavities.Select((c, i) => (c, i)))
         {
-            Envelope at = Place(cavity).EnvelopeInternal;
+            Envelope at = PlacedShape.Of(layout, cavity).EnvelopeInternal;
             double land = Math.Min(Math.Min(at.MinX, at.MinY), Math.Min(die.BoardLengthMm - at.MaxX, die.BoardWidthMm - at.MaxY));
             if (land < die.LandMm - PlaceSlack)
             {
@@ -306,26 +154,5 @@ internal sealed class DieCheck
                 return;
             }
         }
-    }
-
-    private void Same(string field, double stated, double found, double slack)
-    {
-        if (!(Math.Abs(stated - found) <= slack))
-        {
-            violations.Add(Invariant($"{field}: {stated:0.######} is stated, {found:0.######} was found"));
-        }
-    }
-
-    private Polygon Place(PlacedPanel placed)
-    {
-        double angle = placed.AngleDeg * Math.PI / 180;
-        double cos = Math.Cos(angle);
-        double sin = Math.Sin(angle);
-        IReadOnlyList<Point2> points = layout.Parts[placed.Part].Outline.Points;
-        return Factory.CreatePolygon([
-            .. points
-                .Append(points[0])
-                .Select(p => new Coordinate(placed.XMm + (p.X * cos) - (p.Y * sin), placed.YMm + (p.X * sin) + (p.Y * cos))),
-        ]);
     }
 }

@@ -77,20 +77,12 @@ internal static class UsageFigures
                 "does not follow from good panels and those without a partner");
             double? each = own > 0 ? 1000 * roll.Number("metres") / own : null;
             roll.Same("metresPerThousandBalls", each, Shares.Room(each ?? 0));
-            double? used;
-            if (quantity == "metres")
+            double? used = quantity switch
             {
-                used = 1;
-            }
-            else if (quantity == "squareMetres")
-            {
-                used = roll.Optional("widthMm") / 1000;
-            }
-            else
-            {
-                used = null;
-            }
-
+                "metres" => 1,
+                "squareMetres" => roll.Optional("widthMm") / 1000,
+                _ => null,
+            };
             if (used is not null && each is not null && balls > 0)
             {
                 double allowed = 1000 * from / balls;

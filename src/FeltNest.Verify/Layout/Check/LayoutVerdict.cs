@@ -1,10 +1,11 @@
 namespace FeltNest.Layout.Check;
 
 /// <summary>What the independent check found.</summary>
-/// <param name="LeastGapMm">Least distance measured between two cut edges, mm; 0 where parts touch or overlap.</param>
+/// <param name="LeastGapMm">Least distance measured between two cut edges, mm; 0 where parts touch or overlap; null where none was
+/// measured.</param>
 /// <param name="Pairs">How many pairs of panels were measured.</param>
 /// <param name="Violations">One clear line each; empty when all is kept.</param>
-internal sealed record LayoutVerdict(double LeastGapMm, int Pairs, IReadOnlyList<string> Violations)
+internal sealed record LayoutVerdict(double? LeastGapMm, int Pairs, IReadOnlyList<string> Violations)
 {
     /// <summary>Fields of the file that nothing was held against, by name.</summary>
     public IReadOnlyList<string> NotChecked { get; init; } = [];

@@ -54,7 +54,6 @@ internal static class ShopCheck
     // strike.
     private static IEnumerable<string> Strikes(RollLayout layout, LayoutRepeat repeat)
     {
-        DieLimit? limit = layout.Rules.Die;
         StrikeBlock die = repeat.Strike ?? new StrikeBlock { Panels = repeat.Panels.Count, Places = [default], LengthMm = 0, WidthMm = 0 };
         if (die.Panels * die.Places.Count != repeat.Panels.Count)
         {
@@ -80,11 +79,14 @@ internal static class ShopCheck
             }
         }
 
-        if (limit is null)
+        foreach (string line in layout.Rules.Die is { } limit ? Limit(layout, repeat, die, limit) : [])
         {
-            yield break;
+            yield return line;
         }
+    }
 
+    private static IEnumerable<string> Limit(RollLayout layout, LayoutRepeat repeat, StrikeBlock die, DieLimit limit)
+    {
         if (die.Panels > (limit.MostPanels ?? int.MaxValue))
         {
             yield return Invariant($"the die holds {die.Panels} panels, at most {limit.MostPanels} allowed");

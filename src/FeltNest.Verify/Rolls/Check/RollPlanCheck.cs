@@ -1,4 +1,3 @@
-using FeltNest.Geometry;
 using FeltNest.Layout;
 using FeltNest.Layout.Check;
 using NetTopologySuite.Geometries;
@@ -30,7 +29,7 @@ internal sealed class RollPlanCheck
     private RollPlanCheck(RollLayout layout, FeltRoll roll, StatedPlan plan)
     {
         (this.layout, this.roll, this.plan) = (layout, roll, plan);
-        shapes = [.. plan.Panels.Select(Shape)];
+        shapes = [.. plan.Panels.Select(panel => PlacedShape.Of(layout, panel))];
         faults = [.. roll.Faults.Select(FaultShape)];
     }
 
@@ -50,7 +49,7 @@ internal sealed class RollPlanCheck
         }
 
         return new LayoutVerdict(
-            Math.Min(lay.LeastGapMm, check.leastGap), lay.Pairs + check.pairs, [.. lay.Violations, .. check.violations]);
+            Math.Min(lay.LeastGapMm!.Value, check.leastGap), lay.Pairs + check.pairs, [.. lay.Violations, .. check.violations]);
     }
 
     // Every panel of the repeat must stand in the pattern once for each repeat, at copies that differ from each other modulo the feed.
@@ -185,6 +184,11 @@ internal sealed class RollPlanCheck
                 Invariant($"goodPanels, lostPanels: stated {plan.GoodPanels} and {plan.LostPanels}, the strikes add to {good} and {lost}"));
         }
 
+        CheckInLine();
+    }
+
+    private void CheckInLine()
+    {
         (int Least, int Most) inLine = (0, 0);
         for (int k = 0; plan.FeedMm > 0 && plan.FromMm + (k * plan.FeedMm) <= roll.LengthMm; k++)
         {
@@ -268,21 +272,6 @@ internal sealed class RollPlanCheck
     private static NetTopologySuite.Geometries.Geometry FaultShape(RollFault fault) => fault.RadiusMm is not null
         ? Factory.CreatePoint(new Coordinate(fault.MiddleX, fault.MiddleY))
         : Factory.ToGeometry(new Envelope(fault.XMm, fault.XMm + fault.LengthMm, fault.YMm, fault.YMm + fault.WidthMm));
-
-    private Polygon Shape(PlacedPanel placed)
-    {
-        double angle = placed.AngleDeg * Math.PI / 180;
-        double cos = Math.Cos(angle);
-        double sin = Math.Sin(angle);
-        IReadOnlyList<Point2> points = layout.Parts[placed.Part].Outline.Points;
-        Coordinate[] ring =
-        [
-            .. points
-                .Append(points[0])
-                .Select(p => new Coordinate(placed.XMm + (p.X * cos) - (p.Y * sin), placed.YMm + (p.X * sin) + (p.Y * cos))),
-        ];
-        return Factory.CreatePolygon(ring);
-    }
 
     private static Polygon Moved(Polygon home, double x, double y) =>
         Factory.CreatePolygon([.. home.Coordinates.Select(c => new Coordinate(c.X + x, c.Y + y))]);

@@ -57,29 +57,7 @@ internal sealed class CompareStudy
 
     private Comparison Run(IProgress<CompareRow>? progress)
     {
-        List<CompareRow> rows = [];
-        List<(string Name, string Reason)> unanswered = [];
-        foreach (CompareCase item in question.Cases)
-        {
-            try
-            {
-                CompareRow row = Row(item);
-
-                // A lay that was cut short would make its row look worse than the others: it is left out.
-                if (stop.IsCancellationRequested)
-                {
-                    break;
-                }
-
-                rows.Add(row);
-                progress?.Report(row);
-            }
-            catch (NoAnswerException none)
-            {
-                unanswered.Add((item.Name, none.Message));
-            }
-        }
-
+        (List<CompareRow> rows, List<(string Name, string Reason)> unanswered) = Answered(progress);
         if (rows.Count == 0)
         {
             throw unanswered.Count > 0 ? new NoAnswerException(unanswered[0].Reason) : new OperationCanceledException(stop);
@@ -108,6 +86,34 @@ internal sealed class CompareStudy
             Gang = gang,
             CutShort = stop.IsCancellationRequested,
         };
+    }
+
+    private (List<CompareRow> Rows, List<(string Name, string Reason)> Unanswered) Answered(IProgress<CompareRow>? progress)
+    {
+        List<CompareRow> rows = [];
+        List<(string Name, string Reason)> unanswered = [];
+        foreach (CompareCase item in question.Cases)
+        {
+            try
+            {
+                CompareRow row = Row(item);
+
+                // A lay that was cut short would make its row look worse than the others: it is left out.
+                if (stop.IsCancellationRequested)
+                {
+                    break;
+                }
+
+                rows.Add(row);
+                progress?.Report(row);
+            }
+            catch (NoAnswerException none)
+            {
+                unanswered.Add((item.Name, none.Message));
+            }
+        }
+
+        return (rows, unanswered);
     }
 
     private static FeltPrice? PriceOf(CompareQuestion question, CompareCase item) => item.Offer?.Price ?? question.Costs?.Felt;
@@ -193,27 +199,8 @@ internal sealed class CompareStudy
         }
 
         RollLayout die = made with { Trims = item.Trims };
-
         DropWidth most = fitting.MaxBy(d => (d.PanelsPerMetre, -d.LeastWidthMm))!;
-        LayoutRepeat repeat = die.Bands[0].Repeat;
-        int panels = (int)Math.Round(most.PanelsPerMetre * repeat.LengthMm / 1000);
-        CutBand band = new()
-        {
-            RepeatMm = repeat.LengthMm,
-            Panels = panels,
-            PanelAreaMm2 = panels * repeat.Panels.Average(p => die.Parts[p.Part].AreaMm2),
-            HeightMm = item.WidthMm - die.Trims.TotalMm,
-            StrikesPerRepeat = repeat.Strike?.Places.Count ?? 1,
-        };
-        (FeltAccount felt, CostSheet? cost) =
-            Priced(item, new LayPlan
-            {
-                RollWidthMm = item.WidthMm,
-                TrimMm = die.Trims.TotalMm,
-                UnusedEdgeMm = item.WidthMm - most.LeastWidthMm,
-                Plies = die.Rules.Plies.Count,
-                Bands = [band],
-            });
+        (FeltAccount felt, CostSheet? cost) = Priced(item, DroppedRows.On(die, most, item.WidthMm));
         decimal? saved = cost?.Total - sheet?.Total;
         decimal? after = saved > Rounding ? sheet?.Die?.Price / saved : null;
         return new KeptDieRow
@@ -274,27 +261,25 @@ internal sealed class CompareStudy
     private List<LengthValue> Values(CompareRow best)
     {
         CompareCase item = best.Case;
-        LayoutPart part = question.Lay.Part;
         double gap = question.Lay.GapMm;
-        double length = LongerPart.LengthOf(part);
+        double length = LongerPart.LengthOf(question.Lay.Part);
         List<LengthValue> values = [];
         if (gap >= 1)
         {
-            Add(
-                FormattableString.Invariant($"gap {gap - 1:0.###} instead of {gap:0.###} mm"), question.Lay with { GapMm = gap - 1 },
-                item.WidthMm);
+            Gap(gap - 1);
         }
 
-        Add(
-            FormattableString.Invariant($"gap {gap + 1:0.###} instead of {gap:0.###} mm"), question.Lay with { GapMm = gap + 1 },
-            item.WidthMm);
+        Gap(gap + 1);
         Add(
             FormattableString.Invariant($"width {item.WidthMm + 1:0.###} instead of {item.WidthMm:0.###} mm"), question.Lay,
             item.WidthMm + 1);
         Add(
             FormattableString.Invariant($"panel {length - 1:0.0} instead of {length:0.0} mm long"),
-            question.Lay with { Part = LongerPart.Of(part, -1) }, item.WidthMm);
+            question.Lay with { Part = LongerPart.Of(question.Lay.Part, -1) }, item.WidthMm);
         return values;
+
+        void Gap(double other) => Add(
+            FormattableString.Invariant($"gap {other:0.###} instead of {gap:0.###} mm"), question.Lay with { GapMm = other }, item.WidthMm);
 
         void Add(string change, LayoutRequest lay, double width)
         {

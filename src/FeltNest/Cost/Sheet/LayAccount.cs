@@ -18,89 +18,140 @@ internal static class LayAccount
         /// <exception cref="NoAnswerException">The roll is shorter than its ends and one strike.</exception>
         public static FeltAccount Of(LayPlan plan, FeltLosses losses, double? massPerAreaGsm)
         {
-            bool whole = losses.RollLengthM is not null;
-            double roll = 1000 * (losses.RollLengthM ?? 1);
-            double ends = whole ? 2 * losses.EndLossMm : 0;
-            double clear = roll - ends;
-            double cut = 0;
-            double panelArea = 0;
-            double strikes = 0;
-            double cutArea = 0;
-            double remnantArea = 0;
-            double longest = 0;
-            double repeats = 0;
-            double left = 0;
-            foreach (CutBand band in plan.Bands)
-            {
-                // A lay that says how its die cuts a repeat is cut so.
-                int most = losses.MostPanelsPerStrike ?? band.Panels;
-                int together = band.StrikesPerRepeat > 1 ? 1 : Math.Max(1, most / band.Panels);
-                int strikesPerStep = band.StrikesPerRepeat > 1 ? band.StrikesPerRepeat : (band.Panels + most - 1) / most;
-                double step = band.RepeatMm * together;
-                double steps = whole ? Math.Floor((clear / step) + Slack) : clear / step;
-                if (steps < 1 && whole)
-                {
-                    throw new NoAnswerException(string.Create(
-                        CultureInfo.InvariantCulture,
-                        $"a roll of {losses.RollLengthM:0.###} m less {ends:0.#} mm at its ends is shorter than one strike of {step:0.#} "
-                            + $"mm: use a longer roll or fewer panels a strike"));
-                }
-
-                (repeats, left) = band == plan.Bands[0] ? (steps * together, clear - (steps * step)) : (repeats, left);
-                cut += steps * together * band.Panels;
-                panelArea += steps * together * band.PanelAreaMm2;
-                strikes += steps * strikesPerStep;
-                cutArea += steps * step * band.HeightMm;
-                remnantArea += (clear - (steps * step)) * band.HeightMm;
-                longest = Math.Max(longest, steps * step);
-            }
-
-            double usable = plan.RollWidthMm - plan.TrimMm;
-            double all = roll * plan.RollWidthMm;
-            double heights = plan.Bands.Sum(b => b.HeightMm);
-            double unused = longest * plan.UnusedEdgeMm;
-
-            // Cloth between bands is cut as far as the longest of them, and is web.
-            double web = cutArea + ((usable - heights) * longest) - panelArea - unused;
-            double remnant = remnantArea + ((usable - heights) * (clear - longest));
-            double faults = losses.FaultPercent / 100;
-            double rejects = (1 - faults) * losses.RejectPercent / 100;
-            double unpaired = (1 - faults - rejects) * losses.UnpairedPercent / 100;
-            double good = 1 - faults - rejects - unpaired;
-            double balls = cut * good / 2;
-            double metres = roll / balls;
+            RollCut on = new(plan, losses);
+            GoodShares shares = GoodShares.Of(losses);
+            double balls = on.Panels * shares.Good / 2;
+            double metres = on.RollMm / balls;
             double squareMetres = metres * plan.RollWidthMm / 1000;
-            double Percent(double area) => 100 * area / all;
             return new FeltAccount
             {
                 RollLengthM = losses.RollLengthM,
-                Repeats = whole ? repeats : null,
-                RemnantMm = left,
-                PanelsCut = cut,
-                PanelsGood = cut * good,
+                Repeats = losses.RollLengthM is null ? null : on.Repeats,
+                RemnantMm = on.LeftMm,
+                PanelsCut = on.Panels,
+                PanelsGood = on.Panels * shares.Good,
                 PerThousandBalls = new FeltUsage
                 {
                     Metres = metres,
                     SquareMetres = squareMetres,
                     Kilograms = squareMetres * massPerAreaGsm / 1000,
                 },
-                NetSquareMetres = panelArea * good / balls / 1000,
-                StrikesPerThousandBalls = 1000 * strikes / plan.Plies / balls,
-                PanelsPerStrike = cut * plan.Plies / strikes,
-                Shares = new FeltShares
-                {
-                    Good = Percent(panelArea * good),
-                    BetweenPanels = Percent(web),
-                    UnusedEdge = Percent(unused),
-                    EdgeTrim = Percent(plan.TrimMm * roll),
-                    RollEnds = Percent(ends * usable),
-                    Remnant = Percent(remnant),
-                    Faults = Percent(panelArea * faults),
-                    Rejects = Percent(panelArea * rejects),
-                    Unpaired = Percent(panelArea * unpaired),
-                },
+                NetSquareMetres = on.PanelAreaMm2 * shares.Good / balls / 1000,
+                StrikesPerThousandBalls = 1000 * on.Strikes / plan.Plies / balls,
+                PanelsPerStrike = on.Panels * plan.Plies / on.Strikes,
+                Shares = SharesOf(plan, on, shares),
                 Plies = plan.Plies,
             };
+        }
+    }
+
+    // Shares of the whole cloth, per cent.
+    private static FeltShares SharesOf(LayPlan plan, RollCut on, GoodShares shares)
+    {
+        double usable = plan.RollWidthMm - plan.TrimMm;
+        double all = on.RollMm * plan.RollWidthMm;
+        double heights = plan.Bands.Sum(b => b.HeightMm);
+        double unused = on.LongestMm * plan.UnusedEdgeMm;
+
+        // Cloth between bands is cut as far as the longest of them, and is web.
+        double web = on.CutAreaMm2 + ((usable - heights) * on.LongestMm) - on.PanelAreaMm2 - unused;
+        double remnant = on.RemnantAreaMm2 + ((usable - heights) * (on.ClearMm - on.LongestMm));
+        double Percent(double area) => 100 * area / all;
+        return new FeltShares
+        {
+            Good = Percent(on.PanelAreaMm2 * shares.Good),
+            BetweenPanels = Percent(web),
+            UnusedEdge = Percent(unused),
+            EdgeTrim = Percent(plan.TrimMm * on.RollMm),
+            RollEnds = Percent(on.EndsMm * usable),
+            Remnant = Percent(remnant),
+            Faults = Percent(on.PanelAreaMm2 * shares.Faults),
+            Rejects = Percent(on.PanelAreaMm2 * shares.Rejects),
+            Unpaired = Percent(on.PanelAreaMm2 * shares.Unpaired),
+        };
+    }
+
+    // What is cut of a roll, or of a metre of cloth without ends where no roll length is known: lengths and areas, mm and mm2.
+    private sealed class RollCut
+    {
+        private readonly FeltLosses losses;
+        private readonly bool isWhole;
+
+        public RollCut(LayPlan plan, FeltLosses losses)
+        {
+            this.losses = losses;
+            isWhole = losses.RollLengthM is not null;
+            RollMm = 1000 * (losses.RollLengthM ?? 1);
+            EndsMm = isWhole ? 2 * losses.EndLossMm : 0;
+            ClearMm = RollMm - EndsMm;
+            foreach (CutBand band in plan.Bands)
+            {
+                Add(band, isFirst: band == plan.Bands[0]);
+            }
+        }
+
+        public double RollMm { get; }
+
+        public double EndsMm { get; }
+
+        public double ClearMm { get; }
+
+        public double Panels { get; private set; }
+
+        public double PanelAreaMm2 { get; private set; }
+
+        public double Strikes { get; private set; }
+
+        public double CutAreaMm2 { get; private set; }
+
+        public double RemnantAreaMm2 { get; private set; }
+
+        public double LongestMm { get; private set; }
+
+        // Of the first band.
+        public double Repeats { get; private set; }
+
+        public double LeftMm { get; private set; }
+
+        private void Add(CutBand band, bool isFirst)
+        {
+            // A lay that says how its die cuts a repeat is cut so.
+            int most = losses.MostPanelsPerStrike ?? band.Panels;
+            int together = band.StrikesPerRepeat > 1 ? 1 : Math.Max(1, most / band.Panels);
+            int strikesPerStep = band.StrikesPerRepeat > 1 ? band.StrikesPerRepeat : (band.Panels + most - 1) / most;
+            double step = band.RepeatMm * together;
+            double steps = isWhole ? Math.Floor((ClearMm / step) + Slack) : ClearMm / step;
+            if (steps < 1 && isWhole)
+            {
+                throw new NoAnswerException(string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"a roll of {losses.RollLengthM:0.###} m less {EndsMm:0.#} mm at its ends is shorter than one strike of {step:0.#} "
+                        + $"mm: use a longer roll or fewer panels a strike"));
+            }
+
+            if (isFirst)
+            {
+                (Repeats, LeftMm) = (steps * together, ClearMm - (steps * step));
+            }
+
+            Panels += steps * together * band.Panels;
+            PanelAreaMm2 += steps * together * band.PanelAreaMm2;
+            Strikes += steps * strikesPerStep;
+            CutAreaMm2 += steps * step * band.HeightMm;
+            RemnantAreaMm2 += (ClearMm - (steps * step)) * band.HeightMm;
+            LongestMm = Math.Max(LongestMm, steps * step);
+        }
+    }
+
+    // Shares of the panels cut.
+    private readonly record struct GoodShares(double Faults, double Rejects, double Unpaired, double Good)
+    {
+        public static GoodShares Of(FeltLosses losses)
+        {
+            double faults = losses.FaultPercent / 100;
+            double rejects = (1 - faults) * losses.RejectPercent / 100;
+            double unpaired = (1 - faults - rejects) * losses.UnpairedPercent / 100;
+            return new GoodShares(faults, rejects, unpaired, 1 - faults - rejects - unpaired);
         }
     }
 }

@@ -17,26 +17,10 @@ internal static class SheetOfAccount
         public static CostSheet Of(FeltAccount account, FeltPrice price, CostInputs costs)
         {
             FeltUsage gross = account.PerThousandBalls;
-            FeltShares s = account.Shares;
-            double Area(double percent) => gross.SquareMetres * percent / 100;
             double quantity = FeltPrice.QuantityOf(price.Unit, gross);
             double waste = gross.SquareMetres - account.NetSquareMetres;
             decimal felt = (decimal)quantity * price.Amount * costs.RateOf(price.Currency);
-            double wasteKg;
-            if (costs.RecoveryPerKg is null)
-            {
-                wasteKg = 0;
-            }
-            else if (gross.Kilograms is { } kg)
-            {
-                wasteKg = kg * waste / gross.SquareMetres;
-            }
-            else
-            {
-                throw new InputException(
-                    null, "massPerAreaGsm", "is not known, and waste is sold by the kilogram: give the mass per area of the felt");
-            }
-
+            double wasteKg = WasteKg(costs, gross, waste);
             decimal strikes = (decimal)account.StrikesPerThousandBalls;
             DieCost? made = costs.DieOf(account.Cavities);
             decimal? recovery = costs.RecoveryPerKg * (decimal)wasteKg;
@@ -50,15 +34,7 @@ internal static class SheetOfAccount
             decimal? overhead = conversion * costs.OverheadPercent / 100;
             CostLine[] lines =
             [
-                new(1, "net felt in good panels", account.NetSquareMetres, "m2", null),
-                new(2, "web between panels", Area(s.BetweenPanels), "m2", null),
-                new(3, "unused edge", Area(s.UnusedEdge), "m2", null),
-                new(4, "edge trim", Area(s.EdgeTrim), "m2", null),
-                new(5, "roll ends", Area(s.RollEnds), "m2", null),
-                new(6, "short remnants", Area(s.Remnant), "m2", null),
-                new(7, "fault loss", Area(s.Faults), "m2", null),
-                new(8, "rejects and panels without a partner", Area(s.Rejects + s.Unpaired), "m2", null),
-                new(9, "gross felt", gross.SquareMetres, "m2", null),
+                .. FeltLines(account),
                 new(10, "felt at its price", quantity, PriceUnits.WordOf(price.Unit), felt),
                 new(11, "less waste sold", costs.RecoveryPerKg is null ? null : wasteKg, "kg", -recovery),
                 new(12, "net material", null, string.Empty, material),
@@ -75,5 +51,38 @@ internal static class SheetOfAccount
                 Die = made,
             };
         }
+    }
+
+    // Lines 1 to 9: where the felt goes.
+    private static CostLine[] FeltLines(FeltAccount account)
+    {
+        FeltUsage gross = account.PerThousandBalls;
+        FeltShares s = account.Shares;
+        double Area(double percent) => gross.SquareMetres * percent / 100;
+        return
+        [
+            new(1, "net felt in good panels", account.NetSquareMetres, "m2", null),
+            new(2, "web between panels", Area(s.BetweenPanels), "m2", null),
+            new(3, "unused edge", Area(s.UnusedEdge), "m2", null),
+            new(4, "edge trim", Area(s.EdgeTrim), "m2", null),
+            new(5, "roll ends", Area(s.RollEnds), "m2", null),
+            new(6, "short remnants", Area(s.Remnant), "m2", null),
+            new(7, "fault loss", Area(s.Faults), "m2", null),
+            new(8, "rejects and panels without a partner", Area(s.Rejects + s.Unpaired), "m2", null),
+            new(9, "gross felt", gross.SquareMetres, "m2", null),
+        ];
+    }
+
+    private static double WasteKg(CostInputs costs, FeltUsage gross, double wasteSquareMetres)
+    {
+        if (costs.RecoveryPerKg is null)
+        {
+            return 0;
+        }
+
+        return gross.Kilograms is { } kg
+            ? kg * wasteSquareMetres / gross.SquareMetres
+            : throw new InputException(
+                null, "massPerAreaGsm", "is not known, and waste is sold by the kilogram: give the mass per area of the felt");
     }
 }

@@ -35,6 +35,7 @@ internal sealed class UsageStudy
     /// one.</exception>
     public static UsageVariance Run(UsageQuestion question) => new UsageStudy(question).Run();
 
+    // Long because each figure follows from the ones before it, down to the record that holds them all.
     private UsageVariance Run()
     {
         Require();
@@ -42,8 +43,7 @@ internal sealed class UsageStudy
         FeltAccount account = FeltAccount.Of(plan, question.Costs?.Losses ?? FeltLosses.None, massGsm);
         UsageFactors standard = Standard(account);
         UsageFactors actual = Actual(rolls, standard);
-        double good = rolls.Sum(r => (double)r.GoodPanels);
-        double balls = good * actual.Pairs / 2;
+        double balls = rolls.Sum(r => (double)r.GoodPanels) * actual.Pairs / 2;
         FeltUsage allowed = Times(account.PerThousandBalls, balls / 1000);
         FeltUsage used = Used(rolls);
         double from = FeltPrice.QuantityOf(Unit, allowed);
@@ -52,21 +52,7 @@ internal sealed class UsageStudy
         decimal? rate = price is null ? null : price.Amount * question.Costs!.RateOf(price.Currency);
         decimal? allowedCost = Kept(rate * (decimal)from);
         decimal? paid = Kept(Paid(rolls) ?? rate * (decimal)to);
-        UsagePart[] parts = [.. Enum.GetValues<UsageCause>().Select(cause =>
-        {
-            double more = cause == UsageCause.Price ? 0 : mean * (actual.LogOf(cause) - standard.LogOf(cause));
-            decimal? money = cause == UsageCause.Price ? paid - (rate * (decimal)to) : rate * (decimal)more;
-            return new UsagePart
-            {
-                Cause = cause,
-                Quantity = more,
-                Percent = 100 * more / from,
-                Money = Kept(money),
-                Standard = standard.LostPercent(cause),
-                Actual = actual.LostPercent(cause),
-            };
-        })];
-        UsageRoll[] each = [.. rolls.Select(roll => Roll(roll, standard, account))];
+        UsagePart[] parts = [.. Enum.GetValues<UsageCause>().Select(Part)];
         return new UsageVariance
         {
             Question = question,
@@ -79,8 +65,23 @@ internal sealed class UsageStudy
             Currency = price is null ? null : question.Costs!.Currency,
             Parts = Closed(parts, paid - allowedCost),
             NotRecorded = [.. NotRecorded(rolls[0])],
-            Rolls = each,
+            Rolls = [.. rolls.Select(roll => Roll(roll, standard, account))],
         };
+
+        UsagePart Part(UsageCause cause)
+        {
+            double more = cause == UsageCause.Price ? 0 : mean * (actual.LogOf(cause) - standard.LogOf(cause));
+            decimal? money = cause == UsageCause.Price ? paid - (rate * (decimal)to) : rate * (decimal)more;
+            return new UsagePart
+            {
+                Cause = cause,
+                Quantity = more,
+                Percent = 100 * more / from,
+                Money = Kept(money),
+                Standard = standard.LostPercent(cause),
+                Actual = actual.LostPercent(cause),
+            };
+        }
     }
 
     private void Require()
@@ -102,44 +103,48 @@ internal sealed class UsageStudy
 
         foreach (ActualRoll roll in question.Rolls)
         {
-            if (roll.EndsM >= roll.Metres)
-            {
-                throw new InputException(
-                    question.ActualsFile, "endsM",
-                    FormattableString.Invariant(
-                        $"roll {roll.Roll}: {roll.EndsM} m lost at its ends of {roll.Metres} m drawn leave nothing to cut"));
-            }
-
-            if (RowsOf(roll) == 0)
-            {
-                throw new InputException(
-                    question.ActualsFile, "widthMm",
-                    string.Create(
-                        CultureInfo.InvariantCulture,
-                        $"roll {roll.Roll}: no row of the layout fits {roll.WidthMm} mm and its edge trims, so nothing can have been "
-                            + $"cut from it"));
-            }
-
-            if (roll.UnpairedPanels > roll.GoodPanels)
-            {
-                throw new InputException(
-                    question.ActualsFile, "unpairedPanels",
-                    $"roll {roll.Roll}: {roll.UnpairedPanels} of {roll.GoodPanels} good panels: panels without a partner are among the "
-                        + $"good ones");
-            }
-
-            if (roll.Price is not null && price is null)
-            {
-                throw new InputException(
-                    question.ActualsFile, "price",
-                    $"roll {roll.Roll} has a price and no standard price is known: give a costs file with felt.price");
-            }
+            RequireRoll(roll);
         }
 
         if (question.Rolls.Sum(r => r.GoodPanels - (r.UnpairedPanels ?? 0)) < 2)
         {
             throw new InputException(
                 question.ActualsFile, "goodPanels", "all rolls together hold no pair of good panels: there is no ball to count felt for");
+        }
+    }
+
+    private void RequireRoll(ActualRoll roll)
+    {
+        if (roll.EndsM >= roll.Metres)
+        {
+            throw new InputException(
+                question.ActualsFile, "endsM",
+                FormattableString.Invariant(
+                    $"roll {roll.Roll}: {roll.EndsM} m lost at its ends of {roll.Metres} m drawn leave nothing to cut"));
+        }
+
+        if (RowsOf(roll) == 0)
+        {
+            throw new InputException(
+                question.ActualsFile, "widthMm",
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"roll {roll.Roll}: no row of the layout fits {roll.WidthMm} mm and its edge trims, so nothing can have been "
+                        + $"cut from it"));
+        }
+
+        if (roll.UnpairedPanels > roll.GoodPanels)
+        {
+            throw new InputException(
+                question.ActualsFile, "unpairedPanels",
+                $"roll {roll.Roll}: {roll.UnpairedPanels} of {roll.GoodPanels} good panels: panels without a partner are among the good ones");
+        }
+
+        if (roll.Price is not null && price is null)
+        {
+            throw new InputException(
+                question.ActualsFile, "price",
+                $"roll {roll.Roll} has a price and no standard price is known: give a costs file with felt.price");
         }
     }
 

@@ -60,29 +60,14 @@ internal sealed class SourceChain
         IReadOnlyList<Point2> points = outline.Points;
         int count = points.Count;
         Point2 Side(int i) => points[(i + 1) % count] - points[(i + count) % count];
-        bool[] corners = [.. Enumerable.Range(0, count).Select(i =>
-        {
-            Point2 before = Side(i - 1);
-            Point2 after = Side(i);
-            double bend = Math.Abs(Math.Atan2(before.Cross(after), before.Dot(after)));
-            return Math.Max(before.Length, after.Length) * Math.Tan(bend / 4) / 2 > tolerance;
-        })];
-
-        // Tangents at smoothed corners are those of the circle through the corner and its neighbours.
-        CurvePoint At(int i, bool leaving)
-        {
-            Point2 before = Side(i - 1);
-            Point2 after = Side(i);
-            return new CurvePoint(points[i % count], corners[i % count] ? (leaving ? after : before)
-                : (before * (after.Length / before.Length)) + (after * (before.Length / after.Length)));
-        }
+        bool[] corners = [.. Enumerable.Range(0, count).Select(i => Rise(Side(i - 1), Side(i)) > tolerance)];
 
         List<ArcVertex> chain = [];
         List<bool> bends = [];
         double worst = 0;
         for (int i = 0; i < count; i++)
         {
-            Biarc pair = Biarc.Between(At(i, true), At((i + 1) % count, false));
+            Biarc pair = Biarc.Between(At(i, Side(i)), At((i + 1) % count, Side(i)));
             if (pair.First.Turn == 0 && pair.Second.Turn == 0)
             {
                 chain.Add(new ArcVertex(points[i].X, points[i].Y, 0));
@@ -99,6 +84,19 @@ internal sealed class SourceChain
         }
 
         return new SourceChain(chain, [.. bends], worst);
+
+        // Corners keep the direction of the side; tangents at smoothed corners are those of the circle through it and its neighbours.
+        CurvePoint At(int i, Point2 side) => new(points[i % count], corners[i % count] ? side : Between(Side(i - 1), Side(i)));
+    }
+
+    private static Point2 Between(Point2 before, Point2 after) =>
+        (before * (after.Length / before.Length)) + (after * (before.Length / after.Length));
+
+    // How far an arc through the corner would rise over the longer of its sides.
+    private static double Rise(Point2 before, Point2 after)
+    {
+        double bend = Math.Abs(Math.Atan2(before.Cross(after), before.Dot(after)));
+        return Math.Max(before.Length, after.Length) * Math.Tan(bend / 4) / 2;
     }
 
     /// <summary>The stretch from one place to another further on, mm along, as a curve by length; beyond the end it goes on round the
@@ -134,7 +132,15 @@ internal sealed class SourceChain
     {
         double hair = 1e-9 * Length;
         double at = along - (Math.Floor(along / Length) * Length);
-        at = before && at <= hair ? Length : !before && at >= Length - hair ? 0 : at;
+        if (before)
+        {
+            at = at <= hair ? Length : at;
+        }
+        else
+        {
+            at = at >= Length - hair ? 0 : at;
+        }
+
         int index = Array.BinarySearch(starts, before ? at - hair : at + hair);
         index = Math.Max(0, index >= 0 ? index : ~index - 1);
         EdgePiece piece = pieces[index];

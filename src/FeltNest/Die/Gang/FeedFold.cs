@@ -1,3 +1,5 @@
+using FeltNest.Die.Effort;
+
 namespace FeltNest.Die.Gang;
 
 /// <summary>Which copies of a die's cavities, one feed apart, make the die shortest: lefts in order, and one sweep.</summary>

@@ -1,5 +1,6 @@
 using System.Globalization;
 using FeltNest.Die.Edge;
+using FeltNest.Die.Effort;
 using FeltNest.Die.Make;
 using FeltNest.Die.Order;
 using FeltNest.Die.SharedRule;
@@ -59,23 +60,30 @@ internal static class GangChooser
 
         if (request.Cavities is { } wanted)
         {
-            GangCount[] exact = [.. all.Where(c => c.Cavities == wanted)];
-            if (exact.Length == 0)
-            {
-                throw new NoAnswerException($"{wanted} cavities do not tile this layout: {Listed(all)} do");
-            }
-
-            return FirstThatFits(request, edges, exact, work)
-                ?? throw new NoAnswerException(
-                    $"{wanted} cavities do not go on press {request.Press!.Name}: "
-                        + $"{Shortage(request, edges, Of(request, edges, exact[0], work), work)}");
+            return Exact(request, edges, all, wanted, work);
         }
 
-        if (request.Press is null)
+        return request.Press is { } press
+            ? Largest(request, edges, all, press, work)
+            : Of(request, edges, all.First(c => c.Repeats == 1), work);
+    }
+
+    private static DieGang Exact(GangRequest request, IReadOnlyList<DieEdge?> edges, GangCount[] all, int wanted, DieWork work)
+    {
+        GangCount[] exact = [.. all.Where(c => c.Cavities == wanted)];
+        if (exact.Length == 0)
         {
-            return Of(request, edges, all.First(c => c.Repeats == 1), work);
+            throw new NoAnswerException($"{wanted} cavities do not tile this layout: {Listed(all)} do");
         }
 
+        return FirstThatFits(request, edges, exact, work)
+            ?? throw new NoAnswerException(
+                $"{wanted} cavities do not go on press {request.Press!.Name}: "
+                    + $"{Shortage(request, edges, Of(request, edges, exact[0], work), work)}");
+    }
+
+    private static DieGang Largest(GangRequest request, IReadOnlyList<DieEdge?> edges, GangCount[] all, PressSpec press, DieWork work)
+    {
         if (FirstThatFits(request, edges, all.OrderByDescending(c => c.Cavities).ThenBy(c => c.Places.Count), work) is { } best)
         {
             return best;
@@ -83,7 +91,7 @@ internal static class GangChooser
 
         GangCount smallest = all.MinBy(c => c.Cavities)!;
         throw new NoAnswerException(
-            $"press {request.Press.Name} is too small for the smallest die that tiles this layout ({smallest.Cavities} cavities): "
+            $"press {press.Name} is too small for the smallest die that tiles this layout ({smallest.Cavities} cavities): "
                 + $"{Shortage(request, edges, Of(request, edges, smallest, work), work)}");
     }
 
@@ -223,15 +231,8 @@ internal static class GangChooser
         IReadOnlyList<LayoutPart> parts = request.Layout.Parts;
         double repeat = request.Layout.Bands[request.Band].Repeat.LengthMm;
         double feed = count.Repeats * repeat;
-        (PlacedPanel Panel, Point2 Low, Point2 High)[] all =
-            Turned(parts, StrikeDivision.Written(count.Share, count.Repeats, repeat), work);
-
-        // Of the copies one feed apart those are taken that make the die shortest.
-        FeedFold fold = new([.. all.Select(a => (a.Panel.XMm + a.Low.X, a.Panel.XMm + a.High.X))], feed, work);
         (PlacedPanel Panel, Point2 Low, Point2 High)[] folded =
-        [
-            .. all.Select(a => (a.Panel with { XMm = a.Panel.XMm + fold.Move(a.Panel.XMm + a.Low.X) }, a.Low, a.High)),
-        ];
+            Folded(Turned(parts, StrikeDivision.Written(count.Share, count.Repeats, repeat), work), feed, work);
         double minX = folded.Min(f => f.Panel.XMm + f.Low.X);
         double maxX = folded.Max(f => f.Panel.XMm + f.High.X);
         double minY = folded.Min(f => f.Panel.YMm + f.Low.Y);
@@ -242,7 +243,7 @@ internal static class GangChooser
         DieCavity[] cavities = [.. folded.Select(f => f.Panel with { XMm = f.Panel.XMm - origin.X, YMm = f.Panel.YMm - origin.Y })
             .OrderBy(p => Math.Round(p.YMm, 3)).ThenBy(p => p.XMm).Select((p, i) => new DieCavity(i + 1, p))];
         CommonCuts common = request.Order.CommonCut ? CommonCutFinder.Of(cavities, edges, work) : CommonCuts.None;
-        Point2 load = LoadCentre(parts, cavities, common);
+        Point2 load = GangLoad.Centre(parts, cavities, common);
         return new DieGang
         {
             Band = request.Band,
@@ -256,51 +257,16 @@ internal static class GangChooser
             BoardLengthMm = length,
             BoardWidthMm = width,
             LoadCentre = load,
-            BoardCentreOnBed = OnBed(request.Press, length, width, load),
+            BoardCentreOnBed = GangLoad.OnBed(request.Press, length, width, load),
             Common = common,
         };
     }
 
-    // Centre of the length of rule: every edge, less what two cavities share once.
-    private static Point2 LoadCentre(IReadOnlyList<LayoutPart> parts, DieCavity[] cavities, CommonCuts common)
+    // Of the copies one feed apart those are taken that make the die shortest.
+    private static (PlacedPanel Panel, Point2 Low, Point2 High)[] Folded(
+        (PlacedPanel Panel, Point2 Low, Point2 High)[] all, double feed, DieWork work)
     {
-        Point2[] centres = [.. parts.Select(EdgeCentre)];
-        (Point2 Centre, double Length)[] weights =
-        [
-            .. cavities.Select(c =>
-                (new Point2(c.Placed.XMm, c.Placed.YMm)
-                    + centres[c.Placed.Part].Turned(double.DegreesToRadians(c.Placed.AngleDeg)), parts[c.Placed.Part].PerimeterMm)),
-            .. common.Runs.Where(r => r.Other is not null).Select(r => (r.Centre, -r.LengthMm)),
-        ];
-        double total = weights.Sum(w => w.Length);
-        return weights.Aggregate(default(Point2), (sum, w) => sum + (w.Centre * (w.Length / total)));
-    }
-
-    // The board is moved off the bed's centre as far as that brings the load to it and the bed has room.
-    private static Point2 OnBed(PressSpec? press, double length, double width, Point2 load)
-    {
-        if (press is null)
-        {
-            return default;
-        }
-
-        double roomX = Math.Max(0, (press.Bed.BoardLengthMm - length) / 2);
-        double roomY = Math.Max(0, (press.Bed.BoardWidthMm - width) / 2);
-        return new Point2(Math.Clamp((length / 2) - load.X, -roomX, roomX), Math.Clamp((width / 2) - load.Y, -roomY, roomY));
-    }
-
-    // Centre of the length of a part's polygon: what a rule weighs evenly.
-    private static Point2 EdgeCentre(LayoutPart part)
-    {
-        IReadOnlyList<Point2> points = part.Outline.Points;
-        Point2 sum = default;
-        for (int i = 0; i < points.Count; i++)
-        {
-            Point2 a = points[i];
-            Point2 b = points[(i + 1) % points.Count];
-            sum += (a + b) * (0.5 * (b - a).Length);
-        }
-
-        return sum * (1 / part.Outline.Perimeter);
+        FeedFold fold = new([.. all.Select(a => (a.Panel.XMm + a.Low.X, a.Panel.XMm + a.High.X))], feed, work);
+        return [.. all.Select(a => (a.Panel with { XMm = a.Panel.XMm + fold.Move(a.Panel.XMm + a.Low.X) }, a.Low, a.High))];
     }
 }

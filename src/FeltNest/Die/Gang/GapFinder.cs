@@ -1,3 +1,4 @@
+using FeltNest.Die.Effort;
 using FeltNest.Geometry;
 using FeltNest.Layout;
 
@@ -33,24 +34,18 @@ internal static class GapFinder
     internal static StrikeJoint Between(RollLayout layout, DieGang gang, double feedMm, double guideMm, double edgeProfileMm, DieWork work)
     {
         Rings rings = new(layout.Parts, gang, work);
-        (double Gap, Point2 Place) none = (double.PositiveInfinity, default);
-        (double Gap, Point2 Place) nominal = none;
-        (double Gap, Point2 Place) worst = none;
-        (double Gap, Point2 Place) across = none;
-        (double Gap, Point2 Place) acrossWorst = none;
+        (double Gap, Point2 Place) nominal = (double.PositiveInfinity, default);
+        (double Gap, Point2 Place) worst = nominal;
+        (double Gap, Point2 Place) across = nominal;
+        (double Gap, Point2 Place) acrossWorst = nominal;
         foreach ((Point2 move, int feeds, bool beside) in Moves(gang, work))
         {
             Point2 play = new(feedMm * Math.Max(1, feeds), 2 * guideMm);
             for (int k = 0; k < rings.Count; k++)
             {
                 Ring moved = rings[k].Moved(move);
-                double gap = beside
-                    ? Math.Max(Worthwhile(nominal.Gap, nominal.Gap), Worthwhile(across.Gap, across.Gap))
-                    : Worthwhile(nominal.Gap, nominal.Gap);
-                double worstGap = beside
-                    ? Math.Max(Worthwhile(worst.Gap, worst.Gap), Worthwhile(acrossWorst.Gap, acrossWorst.Gap))
-                    : Worthwhile(worst.Gap, worst.Gap);
-                foreach (Ring ring in rings.Near(moved, Math.Max(gap, worstGap), play).Select(i => rings[i]))
+                double reach = Math.Max(Wide(nominal, across, beside), Wide(worst, acrossWorst, beside));
+                foreach (Ring ring in rings.Near(moved, reach, play).Select(i => rings[i]))
                 {
                     nominal = Nearer(nominal, ring, moved, default, nominal.Gap);
                     worst = Nearer(worst, ring, moved, play, worst.Gap);
@@ -135,9 +130,19 @@ internal static class GapFinder
             .Min();
     }
 
+    private static double Wide((double Gap, Point2 Place) any, (double Gap, Point2 Place) side, bool beside) =>
+        beside ? Math.Max(Worthwhile(any.Gap, any.Gap), Worthwhile(side.Gap, side.Gap)) : Worthwhile(any.Gap, any.Gap);
+
     // Pairs further apart than ten times what is expected need not be measured before a nearer one is known.
-    private static double Worthwhile(double leastMm, double hintMm) =>
-        double.IsInfinity(leastMm) ? double.IsInfinity(hintMm) ? 1000 : Math.Max(50, 10 * hintMm) : leastMm;
+    private static double Worthwhile(double leastMm, double hintMm)
+    {
+        if (!double.IsInfinity(leastMm))
+        {
+            return leastMm;
+        }
+
+        return double.IsInfinity(hintMm) ? 1000 : Math.Max(50, 10 * hintMm);
+    }
 
     private static (double Gap, Point2 Place) Nearer((double Gap, Point2 Place) least, Ring a, Ring b, Point2 play, double hint)
     {

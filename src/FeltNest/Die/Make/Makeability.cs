@@ -1,7 +1,8 @@
 using FeltNest.Die.Edge;
-using FeltNest.Die.Gang;
+using FeltNest.Die.Effort;
 using FeltNest.Die.Order;
 using FeltNest.Geometry;
+using FeltNest.Rolls;
 using static FeltNest.InvariantText;
 
 namespace FeltNest.Die.Make;
@@ -14,7 +15,10 @@ internal static class Makeability
 
     /// <summary>The notes of a die.</summary>
     public static IEnumerable<MakeNote> Of(DieDesign design, DieWork work) =>
-        [.. Overload(design), .. Assumed(design), .. Bends(design), .. Gaps(design, work), .. Stack(design), .. OnPress(design)];
+    [
+        .. Overload(design), .. Assumed(design), .. Bends(design), .. CommonCutAndEjection(design), .. Gaps(design, work),
+        .. Stack(design), .. OnPress(design),
+    ];
 
     private static IEnumerable<MakeNote> Overload(DieDesign design) =>
         design.DoNotRun is { } words ? [new MakeNote(words, null)] : [];
@@ -53,11 +57,9 @@ internal static class Makeability
         }
     }
 
-    private static IEnumerable<MakeNote> Gaps(DieDesign design, DieWork work)
+    private static IEnumerable<MakeNote> CommonCutAndEjection(DieDesign design)
     {
         DieOrder order = design.Request.Order;
-        double wanted = order.Rule.LeastGapMm(order.Ejection.RoomMm);
-        double gap = design.LeastGapMm;
         if (design.Gang.Common.SharedMm > 0)
         {
             yield return new MakeNote(
@@ -79,7 +81,13 @@ internal static class Makeability
                     $"no ejection has room in cavit{(empty.Count == 1 ? "y" : "ies")} {string.Join(", ", empty.Take(MostBends))}"
                         + $"{(empty.Count > MostBends ? " ..." : string.Empty)}: panels will stick in the die"), null);
         }
+    }
 
+    private static IEnumerable<MakeNote> Gaps(DieDesign design, DieWork work)
+    {
+        DieOrder order = design.Request.Order;
+        double wanted = order.Rule.LeastGapMm(order.Ejection.RoomMm);
+        double gap = design.LeastGapMm;
         if (design.Joint.WorstMm <= 0)
         {
             yield return new MakeNote(
@@ -152,6 +160,15 @@ internal static class Makeability
                 null);
         }
 
+        foreach (MakeNote note in Standing(design, press))
+        {
+            yield return note;
+        }
+    }
+
+    // Where the die stands on the press, and whether it is one of its dies.
+    private static IEnumerable<MakeNote> Standing(DieDesign design, PressSpec press)
+    {
         Point2 off = design.Gang.LoadOffBed;
         if (off.Length > 1)
         {
@@ -167,9 +184,10 @@ internal static class Makeability
                 $"one feed takes {design.Gang.Places.Count} strikes side by side: the head or the die moves across between them", null);
         }
 
-        if (press.Dies.Count > 0 && !press.Dies.Contains(order.Name))
+        if (press.Dies.Count > 0 && !press.Dies.Contains(design.Request.Order.Name))
         {
-            yield return new MakeNote($"press {press.Name} names the dies that fit it, and {order.Name} is not among them", null);
+            yield return new MakeNote(
+                $"press {press.Name} names the dies that fit it, and {design.Request.Order.Name} is not among them", null);
         }
     }
 }

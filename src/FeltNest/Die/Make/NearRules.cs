@@ -1,5 +1,5 @@
 using FeltNest.Die.Edge;
-using FeltNest.Die.Gang;
+using FeltNest.Die.Effort;
 using FeltNest.Die.SharedRule;
 using FeltNest.Geometry;
 
@@ -30,18 +30,28 @@ internal static class NearRules
                 design.Gang.Common.Has(i) ? [] : EdgeWalk.Placed(design.Edges[c.Placed.Part]!, c).Pieces.Select(p => (i, p))),
             .. runs.Where(r => r.Other is null).SelectMany(r => r.Pieces.Select(p => (r.Cavity, p))),
         ];
+        return Near(alone, Ends(runs, thick), thick, work);
+    }
+
+    private static PlaceGrid<Point2> Ends(IReadOnlyList<RuleRun> runs, double thick)
+    {
+        PlaceGrid<Point2> ends = new(AtEnds * thick);
+        foreach (Point2 end in runs.SelectMany(r => new[] { r.Line[0].Point, r.Line[^1].Point }).Distinct())
+        {
+            ends.Add(end, end);
+        }
+
+        return ends;
+    }
+
+    private static double Near((int Cavity, EdgePiece Piece)[] alone, PlaceGrid<Point2> ends, double thick, DieWork work)
+    {
         double reach = thick + alone.Select(p => p.Piece.LengthMm).DefaultIfEmpty().Max();
         double length = 0;
         PlaceGrid<(int Cavity, EdgePiece Piece)> middles = new(reach);
         foreach ((int Cavity, EdgePiece Piece) piece in alone)
         {
             middles.Add(piece.Piece.Middle, piece);
-        }
-
-        PlaceGrid<Point2> ends = new(AtEnds * thick);
-        foreach (Point2 end in runs.SelectMany(r => new[] { r.Line[0].Point, r.Line[^1].Point }).Distinct())
-        {
-            ends.Add(end, end);
         }
 
         foreach ((int cavity, EdgePiece piece) in alone)
@@ -55,11 +65,12 @@ internal static class NearRules
                     .Select(o => o.Piece),
             ];
             int count = close.Length == 0 ? 0 : (int)Math.Ceiling(piece.LengthMm / Step);
-            length += Enumerable.Range(0, count).Select(k => piece.At((k + 0.5) / count))
+            int near = Enumerable.Range(0, count)
+                .Select(k => piece.At((k + 0.5) / count))
                 .Count(p =>
                     close.Any(o => o.DistanceTo(p) < thick)
-                        && ends.Near(p, AtEnds * thick).All(e => (e - p).Length > AtEnds * thick)) * piece.LengthMm / Math
-                .Max(1, count);
+                        && ends.Near(p, AtEnds * thick).All(e => (e - p).Length > AtEnds * thick));
+            length += near * piece.LengthMm / Math.Max(1, count);
         }
 
         return length;

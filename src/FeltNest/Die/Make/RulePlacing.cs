@@ -17,19 +17,8 @@ internal static class RulePlacing
     /// the flattest place within a quarter of its step.</summary>
     public static RulePlaces Of(DieEdge edge, DieBoard board)
     {
-        IReadOnlyList<EdgePiece> pieces = edge.Pieces;
-        double total = pieces.Sum(p => p.LengthMm);
-        (Point2 Place, Point2 Direction, double Radius)[] along =
-        [
-            .. Enumerable.Range(0, Looks).Select(k => At(pieces, total * (k + 0.5) / Looks)),
-        ];
-
-        // A mitred corner is as bent as a rule can be.
-        foreach (int corner in edge.Corners)
-        {
-            int at = Math.Min(Looks - 1, (int)(pieces.Take(corner).Sum(p => p.LengthMm) / total * Looks));
-            along[at] = along[at] with { Radius = 0 };
-        }
+        double total = edge.Pieces.Sum(p => p.LengthMm);
+        (Point2 Place, Point2 Direction, double Radius)[] along = Along(edge, total);
 
         // A long gentle run beats a short straight one: the flattest is where the least radius within a bridge's length to either side is
         // largest.
@@ -58,6 +47,24 @@ internal static class RulePlacing
         }
 
         return new RulePlaces(along[joint].Place, along[joint].Radius, bridges);
+    }
+
+    private static (Point2 Place, Point2 Direction, double Radius)[] Along(DieEdge edge, double total)
+    {
+        IReadOnlyList<EdgePiece> pieces = edge.Pieces;
+        (Point2 Place, Point2 Direction, double Radius)[] along =
+        [
+            .. Enumerable.Range(0, Looks).Select(k => At(pieces, total * (k + 0.5) / Looks)),
+        ];
+
+        // A mitred corner is as bent as a rule can be.
+        foreach (int corner in edge.Corners)
+        {
+            int at = Math.Min(Looks - 1, (int)(pieces.Take(corner).Sum(p => p.LengthMm) / total * Looks));
+            along[at] = along[at] with { Radius = 0 };
+        }
+
+        return along;
     }
 
     private static (Point2 Place, Point2 Direction, double Radius) At(IReadOnlyList<EdgePiece> pieces, double length)

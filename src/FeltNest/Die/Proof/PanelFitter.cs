@@ -37,8 +37,7 @@ internal static class PanelFitter
     {
         if (points.Count < FewestPoints)
         {
-            throw new InputException(
-                null, null, $"holds {points.Count} points: at least {FewestPoints}, spread all round the panel, are wanted");
+            throw new InputException($"holds {points.Count} points: at least {FewestPoints}, spread all round the panel, are wanted");
         }
 
         RequireUnit(outline, points);
@@ -70,7 +69,6 @@ internal static class PanelFitter
             if (ratio > factor / UnitSlack && ratio < factor * UnitSlack)
             {
                 throw new InputException(
-                    null, null,
                     string.Create(
                         CultureInfo.InvariantCulture,
                         $"the points reach over {Longest(points):0.###} where the panel is {Longest(outline.Points):0.###} mm long, "
@@ -81,7 +79,6 @@ internal static class PanelFitter
         if (ratio is < 0.6 or > 1.7)
         {
             throw new InputException(
-                null, null,
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"the points reach over {Longest(points):0.###} mm where the panel is {Longest(outline.Points):0.###} mm long: is "

@@ -1,4 +1,5 @@
 using FeltNest.Die.Edge;
+using FeltNest.Die.Effort;
 using FeltNest.Die.Gang;
 using FeltNest.Geometry;
 

@@ -1,5 +1,5 @@
 using FeltNest.Die.Edge;
-using FeltNest.Die.Gang;
+using FeltNest.Die.Effort;
 using FeltNest.Geometry;
 
 namespace FeltNest.Die.SharedRule;
@@ -43,32 +43,42 @@ internal static class SharedEdges
                 .Order())
             {
                 work.Look();
-                List<(double From, double To)> mine = [];
-                List<(double From, double To)> theirs = [];
-                for (int a = 0; a < boxes[i].Length; a++)
-                {
-                    for (int b = 0; b < boxes[k].Length; b++)
-                    {
-                        if (Near(boxes[i][a], boxes[k][b]) && Overlap(walks[i].Pieces[a], walks[k].Pieces[b]) is { } shares)
-                        {
-                            mine.Add((walks[i].Along(a, shares.First), walks[i].Along(a, shares.Last)));
-                            double[] ends =
-                            [
-                                .. new[] { shares.First, shares.Last }
-                                    .Select(s => walks[k].Along(b, walks[k].Pieces[b].ShareAt(walks[i].Pieces[a].At(s))))
-                                    .Order(),
-                            ];
-                            theirs.Add((ends[0], ends[1]));
-                        }
-                    }
-                }
-
+                (List<(double From, double To)> mine, List<(double From, double To)> theirs) =
+                    Stretches(walks[i], boxes[i], walks[k], boxes[k]);
                 found.AddRange(Joined(mine, walks[i].Length).Select(s => (i, k, s.From, s.To)));
                 found.AddRange(Joined(theirs, walks[k].Length).Select(s => (k, i, s.From, s.To)));
             }
         }
 
         return found;
+    }
+
+    // Stretches that two edges share, piece by piece, along either.
+    private static (List<(double From, double To)> Mine, List<(double From, double To)> Theirs) Stretches(
+        EdgeWalk one, (double MinX, double MinY, double MaxX, double MaxY)[] ownBoxes,
+        EdgeWalk other, (double MinX, double MinY, double MaxX, double MaxY)[] otherBoxes)
+    {
+        List<(double From, double To)> mine = [];
+        List<(double From, double To)> theirs = [];
+        for (int a = 0; a < ownBoxes.Length; a++)
+        {
+            for (int b = 0; b < otherBoxes.Length; b++)
+            {
+                if (Near(ownBoxes[a], otherBoxes[b]) && Overlap(one.Pieces[a], other.Pieces[b]) is { } shares)
+                {
+                    mine.Add((one.Along(a, shares.First), one.Along(a, shares.Last)));
+                    double[] ends =
+                    [
+                        .. new[] { shares.First, shares.Last }
+                            .Select(s => other.Along(b, other.Pieces[b].ShareAt(one.Pieces[a].At(s))))
+                            .Order(),
+                    ];
+                    theirs.Add((ends[0], ends[1]));
+                }
+            }
+        }
+
+        return (mine, theirs);
     }
 
     // Shares of the first piece between which it is the second one's line: ends of either that lie on the other, and the way between them.

@@ -28,8 +28,9 @@ internal static class PanelFigures
         if (panel.Fit is { } fit)
         {
             left.Add(
-                ("gap and overlap, edge free", string.Create(
-                    CultureInfo.InvariantCulture, $"{fit.LargestGapMm:0.00}, {fit.LargestOverlapMm:0.00} mm")));
+                ("gap and overlap, edge free", fit.LargestGapMm is null
+                    ? "not met"
+                    : string.Create(CultureInfo.InvariantCulture, $"{fit.LargestGapMm:0.00}, {fit.LargestOverlapMm:0.00} mm")));
         }
 
         if (panel.EdgeLimit is { IsActive: true } limit)

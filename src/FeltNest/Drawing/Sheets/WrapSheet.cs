@@ -114,7 +114,9 @@ internal static class WrapSheet
     {
         (double Place, double Gap)[] met =
         [
-            .. wrap.EdgeFree.Gaps.Select((gap, i) => (100.0 * i / wrap.EdgeFree.Gaps.Count, gap)).Where(g => double.IsFinite(g.gap)),
+            .. wrap.EdgeFree.Gaps.Index()
+                .Where(station => station.Item is not null)
+                .Select(station => (100.0 * station.Index / wrap.EdgeFree.Gaps.Count, station.Item!.Value)),
         ];
         double[] places = [.. met.Select(g => g.Place)];
         return new LineChart
@@ -132,8 +134,8 @@ internal static class WrapSheet
 
     private static List<(string Name, string Value)> Figures(WrapResult wrap)
     {
-        static string Number(double value, string format, string unit) =>
-            double.IsNaN(value) ? "not met" : value.ToString(format, CultureInfo.InvariantCulture) + " " + unit;
+        static string Number(double? value, string format, string unit) =>
+            value is { } met ? met.ToString(format, CultureInfo.InvariantCulture) + " " + unit : "not met";
         List<(string, string)> lines =
         [
             ("Edge free", string.Empty),

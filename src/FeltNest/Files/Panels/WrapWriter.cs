@@ -24,14 +24,14 @@ internal static class WrapWriter
             .Number(WrapDocument.TurnedDeg, turnedDeg)
             .Object(WrapDocument.EdgeFree, free => free
                 .Number(EdgeFreeFields.EnergyNmm, wrap.EdgeFree.EnergyNmm)
-                .Number(EdgeFreeFields.LargestGapMm, Known(wrap.EdgeFree.LargestGapMm))
-                .Number(EdgeFreeFields.LargestOverlapMm, Known(wrap.EdgeFree.LargestOverlapMm))
+                .Number(EdgeFreeFields.LargestGapMm, wrap.EdgeFree.LargestGapMm)
+                .Number(EdgeFreeFields.LargestOverlapMm, wrap.EdgeFree.LargestOverlapMm)
                 .Number(EdgeFreeFields.TurnDeg, wrap.EdgeFree.Turn * 180 / Math.PI)
                 .Number(EdgeFreeFields.Residual, wrap.EdgeFree.Residual)
                 .Rows(EdgeFreeFields.Edge, wrap.EdgeFree.Edge, p => [p.X, p.Y, p.Z])
                 .Rows(
-                    EdgeFreeFields.Gaps, wrap.EdgeFree.Gaps.Select((gap, place) => (gap, place)).Where(g => double.IsFinite(g.gap)),
-                    g => [g.place, g.gap]))
+                    EdgeFreeFields.Gaps, wrap.EdgeFree.Gaps.Select((gap, place) => (gap, place)).Where(g => g.gap is not null),
+                    g => [g.place, g.gap!.Value]))
             .ObjectOrNull(WrapDocument.EdgeHeld, wrap.EdgeHeld, (held, item) => held
                 .Text(EdgeHeldFields.By, byMap ? "edge map" : "sliding along the seam")
                 .Number(EdgeHeldFields.EnergyNmm, item.EnergyNmm)
@@ -43,6 +43,4 @@ internal static class WrapWriter
             .Text(WrapDocument.WhyNotHeld, wrap.WhyNotHeld);
         return json.Finish();
     }
-
-    private static double? Known(double value) => double.IsNaN(value) ? null : value;
 }

@@ -24,7 +24,8 @@ internal static class BiarcFitter
     /// <exception cref="GeometryException">The curve is too rough to be met within the tolerance.</exception>
     public static BiarcFit Fit(IPlaneCurve curve, double tolerance, CurveSymmetry symmetry)
     {
-        double span = curve.Period / (symmetry == CurveSymmetry.Mirrors ? 4 : symmetry == CurveSymmetry.HalfTurn ? 2 : 1);
+        int alike = symmetry switch { CurveSymmetry.Mirrors => 4, CurveSymmetry.HalfTurn => 2, _ => 1 };
+        double span = curve.Period / alike;
 
         // Each round asks for a tenth less: the short look along a biarc can miss its worst place by a few per cent.
         const int rounds = 20;

@@ -15,47 +15,50 @@ internal static class ConvexPieces
         }
 
         List<List<Point2>> pieces = [.. PolygonSets.Triangles(points).Select(t => t.ToList())];
-        bool merged = true;
-        while (merged)
+        while (Merged(pieces) is { } fewer)
         {
-            merged = false;
-            Dictionary<(Point2, Point2), int> edges = [];
-            for (int i = 0; i < pieces.Count; i++)
-            {
-                for (int k = 0; k < pieces[i].Count; k++)
-                {
-                    edges[(pieces[i][k], pieces[i][(k + 1) % pieces[i].Count])] = i;
-                }
-            }
-
-            bool[] touched = new bool[pieces.Count];
-            List<List<Point2>> next = [];
-            for (int i = 0; i < pieces.Count; i++)
-            {
-                if (touched[i])
-                {
-                    continue;
-                }
-
-                for (int k = 0; k < pieces[i].Count; k++)
-                {
-                    Point2 from = pieces[i][k];
-                    Point2 to = pieces[i][(k + 1) % pieces[i].Count];
-                    if (edges.TryGetValue((to, from), out int other) && other != i && !touched[other]
-                        && Joined(pieces[i], k, pieces[other], to) is { } both && IsConvex(both))
-                    {
-                        next.Add(both);
-                        touched[i] = touched[other] = merged = true;
-                        break;
-                    }
-                }
-            }
-
-            next.AddRange(pieces.Where((_, i) => !touched[i]));
-            pieces = next;
+            pieces = fewer;
         }
 
         return [.. pieces.Select(p => p.ToArray())];
+    }
+
+    // Each piece joined with a neighbour where the two together are convex, each once; null where none could be.
+    private static List<List<Point2>>? Merged(List<List<Point2>> pieces)
+    {
+        Dictionary<(Point2, Point2), int> edges = [];
+        for (int i = 0; i < pieces.Count; i++)
+        {
+            for (int k = 0; k < pieces[i].Count; k++)
+            {
+                edges[(pieces[i][k], pieces[i][(k + 1) % pieces[i].Count])] = i;
+            }
+        }
+
+        bool[] touched = new bool[pieces.Count];
+        List<List<Point2>> next = [];
+        for (int i = 0; i < pieces.Count; i++)
+        {
+            for (int k = 0; k < pieces[i].Count && !touched[i]; k++)
+            {
+                Point2 from = pieces[i][k];
+                Point2 to = pieces[i][(k + 1) % pieces[i].Count];
+                if (edges.TryGetValue((to, from), out int other) && other != i && !touched[other]
+                    && Joined(pieces[i], k, pieces[other], to) is { } both && IsConvex(both))
+                {
+                    next.Add(both);
+                    touched[i] = touched[other] = true;
+                }
+            }
+        }
+
+        if (next.Count == 0)
+        {
+            return null;
+        }
+
+        next.AddRange(pieces.Where((_, i) => !touched[i]));
+        return next;
     }
 
     /// <summary>True when no corner turns right.</summary>

@@ -1,3 +1,4 @@
+using FeltNest.Layout.Limits;
 using FeltNest.Layout.Polish;
 using FeltNest.Layout.Rows;
 using FeltNest.Layout.Rows.Tables;
@@ -54,21 +55,8 @@ internal sealed class BandSearch
             ] : curves.OrderByDescending(c => c.Best(request.UsableWidthMm).Density).Take(effort.BandTilts).Select(c => new[] { c });
         foreach (PitchCurve[] kind in kinds)
         {
-            BandWidths widths = BandWidths.Of(kind, request.UsableWidthMm, Widths);
-            foreach (double[] chosen in BandModel.Best(
-                widths, request.UsableWidthMm, request.GapMm, Math.Max(2, request.Rules.Bands),
-                request.Rules.Rows == RowRule.Any ? effort.BandChoices : 1, ApartShare * search.reach))
+            foreach (List<RowBand> bands in search.Choices(kind, stop))
             {
-                if (stop.IsCancellationRequested)
-                {
-                    break;
-                }
-
-                if (search.Polished(widths, chosen, kind.Length == 1) is not { } bands)
-                {
-                    continue;
-                }
-
                 LayCandidate own = new(
                     $"{bands.Count} bands, knapsack over the width, polished",
                     [.. bands.Select(b => new LayoutBand { YFromMm = b.Low, YToMm = b.High, Repeat = b.Repeat })]);
@@ -84,6 +72,26 @@ internal sealed class BandSearch
         }
 
         return [.. new[] { request.Rules.Bands > 1 ? apart : null, shared }.OfType<LayCandidate>()];
+    }
+
+    // The best choices of widths for rows of one kind, polished.
+    private IEnumerable<List<RowBand>> Choices(PitchCurve[] kind, CancellationToken stop)
+    {
+        BandWidths widths = BandWidths.Of(kind, request.UsableWidthMm, Widths);
+        foreach (double[] chosen in BandModel.Best(
+            widths, request.UsableWidthMm, request.GapMm, Math.Max(2, request.Rules.Bands),
+            request.Rules.Rows == RowRule.Any ? effort.BandChoices : 1, ApartShare * reach))
+        {
+            if (stop.IsCancellationRequested)
+            {
+                yield break;
+            }
+
+            if (Polished(widths, chosen, kind.Length == 1) is { } bands)
+            {
+                yield return bands;
+            }
+        }
     }
 
     private LayCandidate? Shared(RowBand first, RowBand second)

@@ -1,3 +1,4 @@
+using FeltNest.Layout.Limits;
 using FeltNest.Layout.Polish;
 using FeltNest.Layout.Rows;
 using FeltNest.Layout.Rows.Tables;
@@ -73,14 +74,23 @@ internal static class RunRows
             }));
         }
 
+        int used = (at.Count - 2) / PerRun;
+        PoseModel model = Model(request, at, panels, tilts);
+        string words =
+            used == 1 ? "parallel rows in one run of felt, polished" : $"parallel rows in {used} runs of felt on one repeat, polished";
+        return new LayStart(words, panels.Count / pitch, model, end => RowModels.Repeat(model, end));
+    }
+
+    // Parameters: pitch and tilt, then four of each run.
+    private static PoseModel Model(LayoutRequest request, List<double> at, List<PanelPose> panels, TiltRange tilts)
+    {
         int count = at.Count;
-        int used = (count - 2) / PerRun;
         double[] least = new double[count];
         double[] most = new double[count];
         Array.Fill(least, double.NegativeInfinity);
         Array.Fill(most, double.PositiveInfinity);
         (least[0], least[1], most[1]) = (0, tilts.Least, tilts.Most);
-        PoseModel model = new()
+        return new PoseModel
         {
             Part = request.Part.Outline,
             Gap = request.GapMm,
@@ -93,8 +103,5 @@ internal static class RunRows
             Least = least,
             Most = most,
         };
-        string words =
-            used == 1 ? "parallel rows in one run of felt, polished" : $"parallel rows in {used} runs of felt on one repeat, polished";
-        return new LayStart(words, panels.Count / pitch, model, end => RowModels.Repeat(model, end));
     }
 }

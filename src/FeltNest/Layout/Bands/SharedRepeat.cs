@@ -1,3 +1,4 @@
+using FeltNest.Layout.Limits;
 using FeltNest.Layout.Polish;
 using FeltNest.Layout.Rows;
 using FeltNest.Layout.Rows.Tables;

@@ -1,6 +1,5 @@
 using System.Globalization;
 using FeltNest.Geometry;
-using FeltNest.Layout.Rows;
 
 namespace FeltNest.Layout.Limits;
 
@@ -34,18 +33,45 @@ internal static class LayoutLimits
     /// warp angle forbids.</exception>
     public static void Require(LayoutRequest request)
     {
-        Within(AskedFor.RollWidth, request.RollWidthMm, LeastLengthMm, MostLengthMm, "mm");
-        Within(AskedFor.EdgeTrims, request.Trims.LowerMm, 0, MostLengthMm, "mm");
-        Within(AskedFor.EdgeTrims, request.Trims.UpperMm, 0, MostLengthMm, "mm");
-        Within(AskedFor.Gap, request.GapMm, 0, MostLengthMm, "mm");
-        Within(AskedFor.WarpTolerance, request.Rules.WarpToleranceDeg, 0, 90, "degrees");
-        Within(AskedFor.Bands, request.Rules.Bands, 1, MostBands, string.Empty);
-        Within(AskedFor.Plies, request.Rules.Plies.Count, 1, MostPlies, string.Empty);
-        Within(AskedFor.LeastRepeat, request.Rules.LeastRepeatMm, 0, MostLengthMm, "mm");
-        Within(AskedFor.Effort, request.Effort, 1, MostEffort, string.Empty);
-        if (request.Rules.WarpAngleDeg is { } angle)
+        RequireRanges(request);
+        TiltRange tilts = TiltRange.Of(request.Rules);
+        RequireRowTilts(request, tilts);
+        RequireStripes(request);
+        RequireSecond(request);
+        (double height, double tilt) = tilts.Flattest(request.Part.Outline);
+        RequireThickness(request);
+        RequireFreeCloth(request, height, tilt);
+        if (request.Rules.Die is { } die)
         {
-            Within(AskedFor.WarpAngle, angle, -360, 360, "degrees");
+            RequireBed(request, die, tilts);
+        }
+
+        if (height > request.UsableWidthMm)
+        {
+            // Rounded up, so that the width named does work.
+            double works = Math.Ceiling((height + request.Trims.TotalMm) * 100) / 100;
+            throw new NoAnswerException(string.Create(
+                CultureInfo.InvariantCulture,
+                $"the panel needs {height:0.###} mm across (tilted {double.RadiansToDegrees(tilt):0.#} degrees), the usable width is "
+                    + $"{request.UsableWidthMm:0.###} mm: the least roll width that works is {works:0.##} mm"));
+        }
+    }
+
+    private static void RequireRanges(LayoutRequest request)
+    {
+        LayoutRules rules = request.Rules;
+        InputException.RequireWithin(AskedFor.RollWidth, request.RollWidthMm, LeastLengthMm, MostLengthMm, "mm");
+        InputException.RequireWithin(AskedFor.EdgeTrims, request.Trims.LowerMm, 0, MostLengthMm, "mm");
+        InputException.RequireWithin(AskedFor.EdgeTrims, request.Trims.UpperMm, 0, MostLengthMm, "mm");
+        InputException.RequireWithin(AskedFor.Gap, request.GapMm, 0, MostLengthMm, "mm");
+        InputException.RequireWithin(AskedFor.WarpTolerance, rules.WarpToleranceDeg, 0, 90, "degrees");
+        InputException.RequireWithin(AskedFor.Bands, rules.Bands, 1, MostBands, string.Empty);
+        InputException.RequireWithin(AskedFor.Plies, rules.Plies.Count, 1, MostPlies, string.Empty);
+        InputException.RequireWithin(AskedFor.LeastRepeat, rules.LeastRepeatMm, 0, MostLengthMm, "mm");
+        InputException.RequireWithin(AskedFor.Effort, request.Effort, 1, MostEffort, string.Empty);
+        if (rules.WarpAngleDeg is { } angle)
+        {
+            InputException.RequireWithin(AskedFor.WarpAngle, angle, -360, 360, "degrees");
         }
 
         if (request.UsableWidthMm <= 0)
@@ -55,8 +81,10 @@ internal static class LayoutLimits
                 $"edge trims of {request.Trims.LowerMm:0.###} and {request.Trims.UpperMm:0.###} mm leave nothing of a "
                     + $"{request.RollWidthMm:0.###} mm roll"));
         }
+    }
 
-        TiltRange tilts = TiltRange.Of(request.Rules);
+    private static void RequireRowTilts(LayoutRequest request, TiltRange tilts)
+    {
         if (request.Rules is { Rows: RowRule.Alternate } && !tilts.IsFree && !AllowsMirror(tilts))
         {
             throw new NoAnswerException(string.Create(
@@ -65,11 +93,11 @@ internal static class LayoutLimits
                     + $"{request.Rules.WarpToleranceDeg:0.###} degrees allows no such pair: use rows same, or a warp angle within the "
                     + $"tolerance of 0 or 90"));
         }
+    }
 
-        RequireStripes(request);
-        RequireSecond(request);
-        (double height, double tilt) = tilts.Flattest(request.Part.Outline);
-        RequireThickness(request);
+    // A row must lie between stripes and trims, and not more rows than a search can hold.
+    private static void RequireFreeCloth(LayoutRequest request, double height, double tilt)
+    {
         IReadOnlyList<(double Low, double High)> runs = FreeCloth.Of(request);
         double widest = runs.Count == 0 ? 0 : runs.Max(run => run.High - run.Low);
         if (request.Rules.Forbidden.Count > 0 && height > widest && height <= request.UsableWidthMm)
@@ -87,21 +115,6 @@ internal static class LayoutLimits
                 CultureInfo.InvariantCulture,
                 $"the panel needs {height:0.######} mm across: more than {MostRows} rows would lie over {widest:0.###} mm of felt, "
                     + $"which is the most that is searched; are its units right?"));
-        }
-
-        if (request.Rules.Die is { } die)
-        {
-            RequireBed(request, die, tilts);
-        }
-
-        if (height > request.UsableWidthMm)
-        {
-            // Rounded up, so that the width named does work.
-            double works = Math.Ceiling((height + request.Trims.TotalMm) * 100) / 100;
-            throw new NoAnswerException(string.Create(
-                CultureInfo.InvariantCulture,
-                $"the panel needs {height:0.###} mm across (tilted {double.RadiansToDegrees(tilt):0.#} degrees), the usable width is "
-                    + $"{request.UsableWidthMm:0.###} mm: the least roll width that works is {works:0.##} mm"));
         }
     }
 
@@ -175,13 +188,4 @@ internal static class LayoutLimits
 
     private static bool AllowsMirror(TiltRange tilts) =>
         new[] { 0, Math.PI / 2, -Math.PI / 2, Math.PI, -Math.PI }.Any(axis => tilts.Least <= axis + 1e-12 && axis - 1e-12 <= tilts.Most);
-
-    private static void Within(AskedFor asked, double value, double least, double most, string unit)
-    {
-        if (!(value >= least && value <= most))
-        {
-            throw new InputException(
-                asked, FormattableString.Invariant($"{value:0.######} is outside {least:0.###} to {most:0.###} {unit}").TrimEnd());
-        }
-    }
 }

@@ -42,83 +42,110 @@ internal static class ContactFinder
             }
 
             int start = contacts.Count;
-            int nearest = -1;
-            double depth = double.PositiveInfinity;
-            bool inside = false;
-            (int firstSlice, int lastSlice) = b.Slices(y - margin, y + margin);
-            for (int slice = firstSlice; slice <= lastSlice; slice++)
-            {
-                foreach (int k in b.EdgesIn(slice))
-                {
-                    // An edge stands in every slice it passes; the first of these that is looked at speaks for it.
-                    if (slice > firstSlice && b.FirstSlice[k] < slice)
-                    {
-                        continue;
-                    }
-
-                    int next = k + 1 == b.X.Length ? 0 : k + 1;
-                    if (b.Y[k] > y != b.Y[next] > y && x < b.X[k] + ((y - b.Y[k]) / (b.Y[next] - b.Y[k]) * (b.X[next] - b.X[k])))
-                    {
-                        inside = !inside;
-                    }
-
-                    double dx = x - b.X[k];
-                    double dy = y - b.Y[k];
-                    double along = (dx * b.AlongX[k]) + (dy * b.AlongY[k]);
-                    if (along >= 0 && along <= b.Length[k])
-                    {
-                        double off = (dx * b.AlongY[k]) - (dy * b.AlongX[k]);
-                        if (off <= 0 && -off < depth)
-                        {
-                            (nearest, depth) = (k, -off);
-                        }
-
-                        if (off <= margin && off >= -Rounding)
-                        {
-                            Add(off, b.AlongY[k], -b.AlongX[k], b.X[k] + (along * b.AlongX[k]), b.Y[k] + (along * b.AlongY[k]));
-                        }
-                    }
-                    else if (along < 0 && b.IsOutwardCorner[k] && (dx * b.BeforeX[k]) + (dy * b.BeforeY[k]) > 0)
-                    {
-                        double off = Math.Sqrt((dx * dx) + (dy * dy));
-                        if (off <= margin && off > Rounding)
-                        {
-                            Add(off, dx / off, dy / off, b.X[k], b.Y[k]);
-                        }
-                    }
-                }
-            }
-
+            Corner corner = new(a.X[i], a.Y[i], cornersAreFirst);
+            (bool inside, int nearest, double depth) = AgainstAll(b, x, y, margin, corner, contacts);
             if (inside && nearest >= 0 && depth > Rounding)
             {
                 contacts.RemoveRange(start, contacts.Count - start);
                 double along = ((x - b.X[nearest]) * b.AlongX[nearest]) + ((y - b.Y[nearest]) * b.AlongY[nearest]);
-                Add(
+                contacts.Add(corner.On(
                     -depth, b.AlongY[nearest], -b.AlongX[nearest], b.X[nearest] + (along * b.AlongX[nearest]),
-                    b.Y[nearest] + (along * b.AlongY[nearest]));
+                    b.Y[nearest] + (along * b.AlongY[nearest])));
+            }
+        }
+    }
+
+    // The contacts of one corner with the edges near it, whether it lies inside the part, and the nearest edge it lies behind.
+    private static (bool Inside, int Nearest, double Depth) AgainstAll(
+        PosedOutline b, double x, double y, double margin, Corner corner, List<Contact> contacts)
+    {
+        int nearest = -1;
+        double depth = double.PositiveInfinity;
+        bool inside = false;
+        (int firstSlice, int lastSlice) = b.Slices(y - margin, y + margin);
+        for (int slice = firstSlice; slice <= lastSlice; slice++)
+        {
+            foreach (int k in b.EdgesIn(slice))
+            {
+                // An edge stands in every slice it passes; the first of these that is looked at speaks for it.
+                if (slice > firstSlice && b.FirstSlice[k] < slice)
+                {
+                    continue;
+                }
+
+                inside ^= IsPassed(b, k, x, y);
+                double behind = AgainstEdge(b, k, x, y, margin, corner, contacts);
+                if (behind < depth)
+                {
+                    (nearest, depth) = (k, behind);
+                }
+            }
+        }
+
+        return (inside, nearest, depth);
+    }
+
+    // Whether a ray along x from the corner passes the edge.
+    private static bool IsPassed(PosedOutline b, int k, double x, double y)
+    {
+        int next = k + 1 == b.X.Length ? 0 : k + 1;
+        return b.Y[k] > y != b.Y[next] > y && x < b.X[k] + ((y - b.Y[k]) / (b.Y[next] - b.Y[k]) * (b.X[next] - b.X[k]));
+    }
+
+    // Adds the contact with one edge or the corner it begins at; how far the corner lies behind the edge, infinite where it does not.
+    private static double AgainstEdge(
+        PosedOutline b, int k, double x, double y, double margin, Corner corner, List<Contact> contacts)
+    {
+        double dx = x - b.X[k];
+        double dy = y - b.Y[k];
+        double along = (dx * b.AlongX[k]) + (dy * b.AlongY[k]);
+        if (along >= 0 && along <= b.Length[k])
+        {
+            double off = (dx * b.AlongY[k]) - (dy * b.AlongX[k]);
+            if (off <= margin && off >= -Rounding)
+            {
+                contacts.Add(corner.On(
+                    off, b.AlongY[k], -b.AlongX[k], b.X[k] + (along * b.AlongX[k]), b.Y[k] + (along * b.AlongY[k])));
             }
 
-            void Add(double off, double normalX, double normalY, double onX, double onY) => contacts.Add(cornersAreFirst
-                ? new Contact
-                {
-                    Distance = off,
-                    NormalX = normalX,
-                    NormalY = normalY,
-                    FirstX = a.X[i],
-                    FirstY = a.Y[i],
-                    SecondX = onX,
-                    SecondY = onY,
-                }
-                : new Contact
-                {
-                    Distance = off,
-                    NormalX = -normalX,
-                    NormalY = -normalY,
-                    FirstX = onX,
-                    FirstY = onY,
-                    SecondX = a.X[i],
-                    SecondY = a.Y[i],
-                });
+            return off <= 0 ? -off : double.PositiveInfinity;
         }
+
+        if (along < 0 && b.IsOutwardCorner[k] && (dx * b.BeforeX[k]) + (dy * b.BeforeY[k]) > 0)
+        {
+            double off = Math.Sqrt((dx * dx) + (dy * dy));
+            if (off <= margin && off > Rounding)
+            {
+                contacts.Add(corner.On(off, dx / off, dy / off, b.X[k], b.Y[k]));
+            }
+        }
+
+        return double.PositiveInfinity;
+    }
+
+    // A corner in its own part's frame.
+    private readonly record struct Corner(double X, double Y, bool IsFirst)
+    {
+        public Contact On(double off, double normalX, double normalY, double onX, double onY) => IsFirst
+            ? new Contact
+            {
+                Distance = off,
+                NormalX = normalX,
+                NormalY = normalY,
+                FirstX = X,
+                FirstY = Y,
+                SecondX = onX,
+                SecondY = onY,
+            }
+            : new Contact
+            {
+                Distance = off,
+                NormalX = -normalX,
+                NormalY = -normalY,
+                FirstX = onX,
+                FirstY = onY,
+                SecondX = X,
+                SecondY = Y,
+            };
     }
 }

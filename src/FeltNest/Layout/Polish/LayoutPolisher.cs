@@ -48,8 +48,8 @@ internal sealed class LayoutPolisher
     internal static double[]? Polish(PoseModel model, int mostSteps, double trust)
     {
         double factor = PoseScale.Of(model.Part.Points.Max(p => p.Length));
-        return new LayoutPolisher(factor == 1 ? model : PoseScale.Scaled(model, factor)).Run(mostSteps, trust * factor) is { } end
-            ? PoseScale.Scaled(model, end, 1 / factor) : null;
+        PoseModel scaled = factor == 1 ? model : PoseScale.Scaled(model, factor);
+        return new LayoutPolisher(scaled).Run(mostSteps, trust * factor) is { } end ? PoseScale.Scaled(model, end, 1 / factor) : null;
     }
 
     private double[]? Run(int mostSteps, double trust)
@@ -62,8 +62,7 @@ internal sealed class LayoutPolisher
         double scale = 1 / Norm(model.CostGradient(at));
         for (int step = 0; step < mostSteps && trust > LeastTrust && !isCrowded; step++)
         {
-            double[]? change = Step(at, pairs, trust, scale);
-            if (change is null)
+            if (Step(at, pairs, trust, scale) is not { } change)
             {
                 trust /= 4;
                 continue;
@@ -74,22 +73,17 @@ internal sealed class LayoutPolisher
             double nextCost = model.Cost(next);
             double gain = (scale * (cost - nextCost)) + (ViolationPrice * (violation - nextViolation));
             double largest = Largest(change);
-            if (gain > 0)
-            {
-                bool small = gain < 1e-3 * trust && violation <= tolerance;
-                (at, violation, cost) = (next, nextViolation, nextCost);
-                pairs = Pairs(at, trust);
-                if (violation <= tolerance)
-                {
-                    best = at;
-                }
-
-                trust = small || nextViolation > 0.25 * largest ? trust / 2 : trust;
-            }
-            else
+            if (!(gain > 0))
             {
                 trust = Math.Min(trust, largest) / 4;
+                continue;
             }
+
+            bool small = gain < 1e-3 * trust && violation <= tolerance;
+            (at, violation, cost) = (next, nextViolation, nextCost);
+            pairs = Pairs(at, trust);
+            best = violation <= tolerance ? at : best;
+            trust = small || nextViolation > 0.25 * largest ? trust / 2 : trust;
         }
 
         return Settled(best, at);
@@ -121,20 +115,6 @@ internal sealed class LayoutPolisher
 
     private double[]? Step(double[] at, List<PanelPair> pairs, double trust, double costScale)
     {
-        int n = at.Length;
-        double[] least = new double[n];
-        double[] most = new double[n];
-        for (int i = 0; i < n; i++)
-        {
-            double reach = model.IsAngle[i] ? trust / radius : trust;
-            least[i] = Math.Max(-reach, model.Least[i] - at[i]);
-            most[i] = Math.Min(reach, model.Most[i] - at[i]);
-            if (least[i] > most[i])
-            {
-                least[i] = most[i] = 0;
-            }
-        }
-
         List<(double[], double)> limits = [];
         List<Contact> contacts = [];
         foreach (PanelPair pair in pairs)
@@ -146,7 +126,7 @@ internal sealed class LayoutPolisher
             ContactFinder.Find(Posed(turnA.At(at)), Posed(turnB.At(at)), pair.OffsetX.At(at), pair.OffsetY.At(at), margin, contacts);
             foreach (Contact c in contacts)
             {
-                double[] factors = new double[n];
+                double[] factors = new double[at.Length];
                 pair.OffsetX.AddTo(factors, -c.NormalX);
                 pair.OffsetY.AddTo(factors, -c.NormalY);
                 turnA.AddTo(factors, (-c.NormalX * c.FirstY) + (c.NormalY * c.FirstX));
@@ -162,8 +142,28 @@ internal sealed class LayoutPolisher
         }
 
         AddEdges(at, trust, limits);
+        (double[] least, double[] most) = Box(at, trust);
         double[] cost = [.. model.CostGradient(at).Select(g => g * costScale)];
         return TrustStep.Solve(cost, limits, least, most, ViolationPrice);
+    }
+
+    // How far each parameter may move.
+    private (double[] Least, double[] Most) Box(double[] at, double trust)
+    {
+        double[] least = new double[at.Length];
+        double[] most = new double[at.Length];
+        for (int i = 0; i < at.Length; i++)
+        {
+            double reach = model.IsAngle[i] ? trust / radius : trust;
+            least[i] = Math.Max(-reach, model.Least[i] - at[i]);
+            most[i] = Math.Min(reach, model.Most[i] - at[i]);
+            if (least[i] > most[i])
+            {
+                least[i] = most[i] = 0;
+            }
+        }
+
+        return (least, most);
     }
 
     private void AddEdges(double[] at, double trust, List<(double[], double)> limits)

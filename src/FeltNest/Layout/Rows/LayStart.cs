@@ -1,4 +1,5 @@
 using FeltNest.Geometry;
+using FeltNest.Layout.Limits;
 using FeltNest.Layout.Polish;
 using FeltNest.Layout.Rows.Tables;
 

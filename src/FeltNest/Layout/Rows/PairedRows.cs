@@ -1,5 +1,6 @@
 using FeltNest.Geometry;
 using FeltNest.Geometry.NoFit;
+using FeltNest.Layout.Limits;
 using FeltNest.Layout.Polish;
 using FeltNest.Layout.Rows.Tables;
 
@@ -76,34 +77,39 @@ internal static class PairedRows
         foreach (Point2[] ring in region.Rings)
         {
             IEnumerable<Point2[]> grown = gap > 0 ? PolygonSets.Offset(ring, gap) : [ring];
-            foreach (Point2[] round in grown)
+            foreach (Point2 place in grown.SelectMany(round => Along(round, spacing)))
             {
-                double next = 0;
-                double since = double.PositiveInfinity;
-
-                // Every corner of a plain ring, exact fits among them; of a ring of many corners those that are not close together.
-                double close = round.Length <= ManyCorners ? 0 : spacing / 4;
-                for (int i = 0; i < round.Length; i++)
-                {
-                    Point2 along = round[(i + 1) % round.Length] - round[i];
-                    if (since >= close)
-                    {
-                        since = 0;
-                        yield return round[i];
-
-                        // Where two sides face each other over their whole length.
-                        yield return round[i] + (along * 0.5);
-                    }
-
-                    since += along.Length;
-                    for (; next < along.Length; next += spacing)
-                    {
-                        yield return round[i] + (along * (next / along.Length));
-                    }
-
-                    next -= along.Length;
-                }
+                yield return place;
             }
+        }
+    }
+
+    // Every corner of a plain ring, exact fits among them, and of a ring of many corners those that are not close together; and places
+    // evenly between them.
+    private static IEnumerable<Point2> Along(Point2[] round, double spacing)
+    {
+        double next = 0;
+        double since = double.PositiveInfinity;
+        double close = round.Length <= ManyCorners ? 0 : spacing / 4;
+        for (int i = 0; i < round.Length; i++)
+        {
+            Point2 along = round[(i + 1) % round.Length] - round[i];
+            if (since >= close)
+            {
+                since = 0;
+                yield return round[i];
+
+                // Where two sides face each other over their whole length.
+                yield return round[i] + (along * 0.5);
+            }
+
+            since += along.Length;
+            for (; next < along.Length; next += spacing)
+            {
+                yield return round[i] + (along * (next / along.Length));
+            }
+
+            next -= along.Length;
         }
     }
 }

@@ -35,6 +35,7 @@ internal sealed class DiscBasis
     public static DiscBasis EvenBubbles(int degree, bool cosines, bool sines) => new(degree, Bubbles(degree, 0, cosines, sines));
 
     /// <summary>Values and derivatives of all functions at a point.</summary>
+    // Long because one recurrence runs through all functions: its state would be six arguments of every piece.
     public void Evaluate(double x, double y, Span<double> values, Span<double> dx, Span<double> dy)
     {
         double r = Math.Sqrt((x * x) + (y * y));

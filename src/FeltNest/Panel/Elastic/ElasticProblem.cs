@@ -107,19 +107,8 @@ internal sealed class ElasticProblem : ConstrainedProblem
     {
         SetGradients(x);
         int size = Unknowns;
-        int points = rule.Count;
-        double[] second = new double[16 * points];
-        for (int q = 0; q < points; q++)
-        {
-            Span<double> here = second.AsSpan(16 * q, 16);
-            At(q).Second(here);
-            foreach (ref double entry in here)
-            {
-                entry *= rule.Weights[q];
-            }
-        }
-
-        double[] weighted = new double[2 * points];
+        double[] second = WeightedSecond();
+        double[] weighted = new double[2 * rule.Count];
         for (int i = 0; i < u.Count; i++)
         {
             Weigh(u.Row(i), second, 0, 0, weighted);
@@ -144,6 +133,23 @@ internal sealed class ElasticProblem : ConstrainedProblem
         }
 
         edge.AddSecond(multipliers[(Equations - edge.Count)..], hessian, size);
+    }
+
+    // The 16 second derivatives of the energy density at every point, times its weight.
+    private double[] WeightedSecond()
+    {
+        double[] second = new double[16 * rule.Count];
+        for (int q = 0; q < rule.Count; q++)
+        {
+            Span<double> here = second.AsSpan(16 * q, 16);
+            At(q).Second(here);
+            foreach (ref double entry in here)
+            {
+                entry *= rule.Weights[q];
+            }
+        }
+
+        return second;
     }
 
     // One function's gradients times the 2 x 2 blocks of second derivatives that start at (row, column).

@@ -40,6 +40,7 @@ internal sealed class ElasticSolver
     /// <param name="minimum">Seek a minimum; otherwise follow the equilibrium the start is already near.</param>
     /// <param name="everywhere">Keep the edge limit between the nodes as well.</param>
     /// <exception cref="NoAnswerException">No equilibrium was reached.</exception>
+    // Long because each round ends in one of five ways, and all of them share what the rounds so far have found.
     public ElasticState Solve(ReadOnlySpan<double> start, IReadOnlyList<int> held, bool minimum, bool everywhere = false)
     {
         double[] x = start.ToArray();
@@ -53,8 +54,8 @@ internal sealed class ElasticSolver
         for (int round = 0; round < MostRounds; round++)
         {
             ConstrainedNewton newton = new(problem);
-            NewtonResult result =
-                minimum ? newton.Minimise(x, last ? ConstrainedNewton.Met : Rough) : newton.Follow(x, last ? ConstrainedNewton.Met : Rough);
+            double until = last ? ConstrainedNewton.Met : Rough;
+            NewtonResult result = minimum ? newton.Minimise(x, until) : newton.Follow(x, until);
             steps += result.Iterations;
             x = result.X;
             int[] now = [.. problem.Edge.Held];
@@ -62,8 +63,7 @@ internal sealed class ElasticSolver
             if (!next.SequenceEqual(now))
             {
                 // A set that comes back is left by one node at a time.
-                next = seen.Add(string.Join(',', next)) ? next : Single(now, next);
-                problem.Edge.Held = next;
+                problem.Edge.Held = seen.Add(string.Join(',', next)) ? next : Single(now, next);
                 last = false;
                 continue;
             }

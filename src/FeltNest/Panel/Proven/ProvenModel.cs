@@ -45,11 +45,11 @@ internal sealed class ProvenModel(BallSpec ball, int degree)
     /// <summary>The cut edge; null where the felt has no such panel.</summary>
     public CutEdge? Edge(double[] values) => Flat(values) is ({ } request, { } edge) ? AllowanceChain.Apply(request, edge).Edge : null;
 
-    /// <summary>Greatest compression along the edge, per cent, of the panel without a limit; not a number where there is none.</summary>
-    public double EdgeTakesUp(double[] values) =>
+    /// <summary>Greatest compression along the edge, per cent, of the panel without a limit; null where there is none.</summary>
+    public double? EdgeTakesUp(double[] values) =>
         Flat([values[0], values[1], BallRanges.MaxEdgeCompression.High]) is (_, { } edge)
             ? 100 * HeldEdge.GreatestCompression(edge)
-            : double.NaN;
+            : null;
 
     private (PanelRequest Request, FlatEdge? Edge) Flat(double[] values)
     {

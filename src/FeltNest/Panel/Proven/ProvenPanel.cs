@@ -52,16 +52,18 @@ internal static class ProvenPanel
         ProvenState found =
             last.Run(acts ? limited! : plain)
                 ?? throw new NoAnswerException("the panel of this ball nearest to the outline could not be computed");
-        double size = Math.Sqrt(outline.Area / Math.PI);
-        return found.Rms <= NearShare * size
-            ? Told(fine, last, found, acts, measured)
-            : throw new NoAnswerException(string.Create(
+        double most = NearShare * Math.Sqrt(outline.Area / Math.PI);
+        return found.Rms <= most ? Told(fine, last, found, acts, measured) : throw NowhereNear(found, acts, most);
+    }
+
+    private static NoAnswerException NowhereNear(ProvenState found, bool acts, double mostMm)
+    {
+        string limit = acts ? FormattableString.Invariant($", edge limit {found.Values[2]:0.#} %") : string.Empty;
+        return new NoAnswerException(string.Create(
             CultureInfo.InvariantCulture,
             $"the outline is nowhere near a panel of this ball: the nearest (neutral layer {found.Values[0]:0.##}, waist "
-                + $"{found.Values[1]:0.#} mm"
-                + $"{(acts ? FormattableString.Invariant($", edge limit {found.Values[2]:0.#} %") : string.Empty)}) is off by "
-                + $"{found.Rms:0.0} mm rms and {found.Off.Max(Math.Abs):0.0} mm at most; up to {NearShare * size:0.0} mm rms is taken "
-                + $"for one. Check units, scale and ball"));
+                + $"{found.Values[1]:0.#} mm{limit}) is off by {found.Rms:0.0} mm rms and {found.Off.Max(Math.Abs):0.0} mm at most; up "
+                + $"to {mostMm:0.0} mm rms is taken for one. Check units, scale and ball"));
     }
 
     private static void Refuse(BallSpec ball)
@@ -95,7 +97,11 @@ internal static class ProvenPanel
     // The best fit with a limit that acts, from a limit just below what the edge takes up without one and from one far below.
     private static ProvenState? Limited(ProvenModel model, MeasuredEdge measured, ProvenState plain)
     {
-        double greatest = model.EdgeTakesUp(plain.Values);
+        if (model.EdgeTakesUp(plain.Values) is not { } greatest)
+        {
+            return null;
+        }
+
         ProvenSearch search = new(model, measured, 3);
         return Shares
             .Select(share => search.Run(plain with { Values = [plain.Values[0], plain.Values[1], share * greatest] }))
@@ -107,54 +113,9 @@ internal static class ProvenPanel
     {
         BallSpec ball = model.With(found.Values);
         FlatPanel panel = PanelFlattener.Flatten(ball);
-        int count = acts ? 3 : 2;
-        (double Value, double[] Vector)[] directions = SymmetricEigen.Of(Seen(search.Columns(found), count), count);
-        double tellable = Math.Max(ProvenFit.LeastTellableMm, found.Rms);
-
-        // A direction the outline does not show at all still gets a finite spread: wider than any range.
-        const double least = 1e-9;
-        ProvenTrade[] trades = [.. directions.Select(d =>
-        {
-            double singular = Math.Sqrt(Math.Max(d.Value, least * least));
-            return new ProvenTrade(singular, [.. d.Vector.Select((part, i) => part * ProvenModel.Steps[i] * tellable / singular)]);
-        })];
-        double Spread(int i) => Math.Sqrt(trades.Sum(trade => trade.Changes[i] * trade.Changes[i]));
-        FieldRange waist = BallRanges.WaistOn(ball.FittedRadiusMm);
-        List<ProvenValue> values =
-        [
-            new()
-            {
-                Name = "neutral layer",
-                Field = BallRanges.NeutralLayer.Field,
-                Value = found.Values[0],
-                Unit = string.Empty,
-                Spread = Spread(0),
-                AtBound = End(found.Values[0], BallRanges.NeutralLayer),
-            },
-            new()
-            {
-                Name = "waist",
-                Field = waist.Field,
-                Value = found.Values[1],
-                Unit = "mm",
-                Spread = Spread(1),
-                AtBound = End(found.Values[1], waist),
-            },
-        ];
-        if (acts)
-        {
-            values.Add(
-                new()
-                {
-                    Name = "edge limit",
-                    Field = BallRanges.MaxEdgeCompression.Field,
-                    Value = found.Values[2],
-                    Unit = "%",
-                    Spread = Spread(2),
-                    AtBound = End(found.Values[2], BallRanges.MaxEdgeCompression),
-                });
-        }
-        else if (ball.Panel.Edge == EdgeRule.Mated)
+        ProvenTrade[] trades = Trades(search, found, acts ? 3 : 2);
+        List<ProvenValue> values = Values(ball, found, acts, trades);
+        if (!acts && ball.Panel.Edge == EdgeRule.Mated)
         {
             // Rounded up, so that the panel itself keeps it: what this outline shows the felt to take up, and nothing beyond.
             ball = ball with
@@ -177,21 +138,61 @@ internal static class ProvenPanel
             Trades = trades,
             TurnDeg = (found.Turn - measured.Axis) * 180 / Math.PI,
         };
+    }
 
-        static string? End(double value, FieldRange range)
+    // Directions in which the values change together, each as far as the outline leaves open.
+    private static ProvenTrade[] Trades(ProvenSearch search, ProvenState found, int count)
+    {
+        (double Value, double[] Vector)[] directions = SymmetricEigen.Of(Seen(search.Columns(found), count), count);
+        double tellable = Math.Max(ProvenFit.LeastTellableMm, found.Rms);
+
+        // A direction the outline does not show at all still gets a finite spread: wider than any range.
+        const double least = 1e-9;
+        return [.. directions.Select(d =>
         {
-            if (value <= range.Low)
-            {
-                return FormattableString.Invariant($"at the least allowed, {range.Low}");
-            }
+            double singular = Math.Sqrt(Math.Max(d.Value, least * least));
+            return new ProvenTrade(singular, [.. d.Vector.Select((part, i) => part * ProvenModel.Steps[i] * tellable / singular)]);
+        })];
+    }
 
-            if (value >= range.High)
-            {
-                return FormattableString.Invariant($"at the greatest allowed, {range.High}");
-            }
-
-            return null;
+    private static List<ProvenValue> Values(BallSpec ball, ProvenState found, bool acts, ProvenTrade[] trades)
+    {
+        List<ProvenValue> values =
+        [
+            Value(0, "neutral layer", string.Empty, BallRanges.NeutralLayer),
+            Value(1, "waist", "mm", BallRanges.WaistOn(ball.FittedRadiusMm)),
+        ];
+        if (acts)
+        {
+            values.Add(Value(2, "edge limit", "%", BallRanges.MaxEdgeCompression));
         }
+
+        return values;
+
+        ProvenValue Value(int i, string name, string unit, FieldRange range) => new()
+        {
+            Name = name,
+            Field = range.Field,
+            Value = found.Values[i],
+            Unit = unit,
+            Spread = Math.Sqrt(trades.Sum(trade => trade.Changes[i] * trade.Changes[i])),
+            AtBound = End(found.Values[i], range),
+        };
+    }
+
+    private static string? End(double value, FieldRange range)
+    {
+        if (value <= range.Low)
+        {
+            return FormattableString.Invariant($"at the least allowed, {range.Low}");
+        }
+
+        if (value >= range.High)
+        {
+            return FormattableString.Invariant($"at the greatest allowed, {range.High}");
+        }
+
+        return null;
     }
 
     // Mean products of the columns of the values, with what turning and moving the outline could make good taken out.

@@ -36,41 +36,13 @@ internal sealed class ProvenSearch(ProvenModel model, MeasuredEdge measured, int
         double damping = 1e-3;
         for (int round = 0; round < MostRounds; round++)
         {
-            double[][] columns = Columns(here);
-            int n = columns.Length;
-            double[] normal = new double[n * n];
-            double[] pull = new double[n];
-            for (int i = 0; i < n; i++)
-            {
-                pull[i] = -DenseRows.Dot(columns[i], here.Off);
-                for (int j = 0; j <= i; j++)
-                {
-                    normal[(i * n) + j] = normal[(j * n) + i] = DenseRows.Dot(columns[i], columns[j]);
-                }
-            }
-
-            ProvenState? next = null;
-
-            // Damping beyond this makes steps below rounding.
-            const double most = 1e9;
-            const double growth = 5;
-            const double fall = 0.2;
-            for (; damping < most; damping *= growth)
-            {
-                next = Try(here, normal, pull, damping);
-                if (next is not null && next.Square < here.Square)
-                {
-                    break;
-                }
-
-                next = null;
-            }
-
-            if (next is null)
+            (double[] normal, double[] pull) = NormalEquations(Columns(here), here.Off);
+            if (Better(here, normal, pull, ref damping) is not { } next)
             {
                 return here;
             }
 
+            const double fall = 0.2;
             bool settled = here.Square - next.Square <= Settled * here.Square;
             (here, damping) = (next, damping * fall);
             if (settled)
@@ -80,6 +52,41 @@ internal sealed class ProvenSearch(ProvenModel model, MeasuredEdge measured, int
         }
 
         return here;
+    }
+
+    private static (double[] Normal, double[] Pull) NormalEquations(double[][] columns, double[] off)
+    {
+        int n = columns.Length;
+        double[] normal = new double[n * n];
+        double[] pull = new double[n];
+        for (int i = 0; i < n; i++)
+        {
+            pull[i] = -DenseRows.Dot(columns[i], off);
+            for (int j = 0; j <= i; j++)
+            {
+                normal[(i * n) + j] = normal[(j * n) + i] = DenseRows.Dot(columns[i], columns[j]);
+            }
+        }
+
+        return (normal, pull);
+    }
+
+    // The first step that lowers the sum of squares, damped more and more; null where none does.
+    private ProvenState? Better(ProvenState here, double[] normal, double[] pull, ref double damping)
+    {
+        // Damping beyond this makes steps below rounding.
+        const double most = 1e9;
+        const double growth = 5;
+        for (; damping < most; damping *= growth)
+        {
+            ProvenState? next = Try(here, normal, pull, damping);
+            if (next is not null && next.Square < here.Square)
+            {
+                return next;
+            }
+        }
+
+        return null;
     }
 
     /// <summary>The state of given values and place; null where there is no such panel.</summary>
@@ -139,47 +146,14 @@ internal sealed class ProvenSearch(ProvenModel model, MeasuredEdge measured, int
         for (int attempt = 0; attempt <= count; attempt++)
         {
             int[] free = [.. Enumerable.Range(0, n).Where(i => !left[i])];
-            double[] matrix = new double[free.Length * free.Length];
             double[] step = [.. free.Select(i => pull[i])];
-            for (int a = 0; a < free.Length; a++)
-            {
-                for (int b = 0; b < free.Length; b++)
-                {
-                    matrix[(a * free.Length) + b] = normal[(free[a] * n) + free[b]];
-                }
-
-                // A value that moves nothing keeps its place.
-                matrix[(a * free.Length) + a] += Math.Max(damping * matrix[(a * free.Length) + a], double.Epsilon);
-            }
-
-            if (DenseCholesky.TryFactor(matrix, free.Length, 0) is not { } factor)
+            if (DenseCholesky.TryFactor(Damped(normal, n, free, damping), free.Length, 0) is not { } factor)
             {
                 return null;
             }
 
             factor.Solve(step);
-            double[] values = [.. here.Values];
-            (double turn, Point2 move) = (here.Turn, here.Move);
-            for (int a = 0; a < free.Length; a++)
-            {
-                int i = free[a];
-                switch (i - count)
-                {
-                    case < 0:
-                        values[i] += step[a] * ProvenModel.Steps[i];
-                        break;
-                    case 0:
-                        turn += step[a] * TurnStep;
-                        break;
-                    case 1:
-                        move += new Point2(step[a], 0);
-                        break;
-                    default:
-                        move += new Point2(0, step[a]);
-                        break;
-                }
-            }
-
+            (double[] values, double turn, Point2 move) = Moved(here, free, step);
             double[] inside = model.Inside(values);
             int[] stopped = [.. Enumerable.Range(0, count).Where(i => !left[i] && inside[i] != values[i] && inside[i] == here.Values[i])];
             if (stopped.Length == 0)
@@ -192,5 +166,49 @@ internal sealed class ProvenSearch(ProvenModel model, MeasuredEdge measured, int
         }
 
         return null;
+    }
+
+    private static double[] Damped(double[] normal, int n, int[] free, double damping)
+    {
+        double[] matrix = new double[free.Length * free.Length];
+        for (int a = 0; a < free.Length; a++)
+        {
+            for (int b = 0; b < free.Length; b++)
+            {
+                matrix[(a * free.Length) + b] = normal[(free[a] * n) + free[b]];
+            }
+
+            // A value that moves nothing keeps its place.
+            matrix[(a * free.Length) + a] += Math.Max(damping * matrix[(a * free.Length) + a], double.Epsilon);
+        }
+
+        return matrix;
+    }
+
+    private (double[] Values, double Turn, Point2 Move) Moved(ProvenState here, int[] free, double[] step)
+    {
+        double[] values = [.. here.Values];
+        (double turn, Point2 move) = (here.Turn, here.Move);
+        for (int a = 0; a < free.Length; a++)
+        {
+            int i = free[a];
+            switch (i - count)
+            {
+                case < 0:
+                    values[i] += step[a] * ProvenModel.Steps[i];
+                    break;
+                case 0:
+                    turn += step[a] * TurnStep;
+                    break;
+                case 1:
+                    move += new Point2(step[a], 0);
+                    break;
+                default:
+                    move += new Point2(0, step[a]);
+                    break;
+            }
+        }
+
+        return (values, turn, move);
     }
 }

@@ -86,10 +86,11 @@ internal static class PanelWrap
             request.Law.UU * request.RadiusMm * request.RadiusMm);
     }
 
-    private static WrapField Field(WrapRegion region, FeltLaw law, int mirrorDegree) =>
-        new(
-            region, law.IsMirrorSymmetric,
-            !region.HasHalfTurn ? PlainDegree : region.HasMirrors && law.IsMirrorSymmetric ? mirrorDegree : HalfTurnDegree);
+    private static WrapField Field(WrapRegion region, FeltLaw law, int mirrorDegree)
+    {
+        int symmetricDegree = region.HasMirrors && law.IsMirrorSymmetric ? mirrorDegree : HalfTurnDegree;
+        return new WrapField(region, law.IsMirrorSymmetric, region.HasHalfTurn ? symmetricDegree : PlainDegree);
+    }
 
     // The piece of a request at unit radius.
     private static WrapRegion Region(WrapRequest request)
@@ -125,13 +126,13 @@ internal static class PanelWrap
     {
         SpherePoint[] edge = [.. region.Edge.Select(place => OnSphere(field, found.X, place))];
         double turn = field.HasMirrors ? 0 : SeamGap.BestTurn(edge);
-        double[] gaps = [.. SeamGap.Of(EdgeFreeWrap.Turned(edge, turn)).Select(gap => gap * request.RadiusMm)];
-        double[] met = [.. gaps.Where(gap => !double.IsNaN(gap))];
+        double?[] gaps = [.. SeamGap.Of(EdgeFreeWrap.Turned(edge, turn)).Select(gap => gap * request.RadiusMm)];
+        double[] met = [.. gaps.OfType<double>()];
         return new EdgeFreeWrap
         {
             EnergyNmm = found.Value * scale,
-            LargestGapMm = met.Length == 0 ? double.NaN : Math.Max(0, met.Max()),
-            LargestOverlapMm = met.Length == 0 ? double.NaN : Math.Max(0, -met.Min()),
+            LargestGapMm = met.Length == 0 ? null : Math.Max(0, met.Max()),
+            LargestOverlapMm = met.Length == 0 ? null : Math.Max(0, -met.Min()),
             Edge = [.. edge.Select(p => request.RadiusMm * p)],
             Turn = turn,
             Gaps = gaps,

@@ -69,25 +69,39 @@ internal static class CutTickets
             });
         }
 
-        FeltRoll roll = new()
+        return InLine(cut, pattern, new RollRequest
         {
-            Name = cut.Roll.Name,
-            Felt = cut.Roll.Felt,
-            Lot = cut.Roll.Lot,
-            LengthMm = to,
-            Widths = [new WidthReading { XMm = 0, WidthMm = cut.Roll.WidthMm }],
-            JointsMm = [],
-            SkewDeg = 0,
-            Nap = null,
-            MassPerAreaGsm = null,
-            Faults = [],
-        };
-        RollRequest request = new() { Layout = layout, Roll = roll, RepeatsPerStrike = repeats, GuidePlayMm = 0, FromMm = from };
+            Layout = layout,
+            Roll = Even(cut.Roll, to),
+            RepeatsPerStrike = repeats,
+            GuidePlayMm = 0,
+            FromMm = from,
+        });
+    }
+
+    // A roll that nobody measured, up to a place: as wide as it is said to be, without faults.
+    private static FeltRoll Even(StockRoll stock, double lengthMm) => new()
+    {
+        Name = stock.Name,
+        Felt = stock.Felt,
+        Lot = stock.Lot,
+        LengthMm = lengthMm,
+        Widths = [new WidthReading { XMm = 0, WidthMm = stock.WidthMm }],
+        JointsMm = [],
+        SkewDeg = 0,
+        Nap = null,
+        MassPerAreaGsm = null,
+        Faults = [],
+    };
+
+    // Strikes one feed apart.
+    private static RollPlan InLine(OrderCut cut, StrikePattern pattern, RollRequest request)
+    {
         PlannedStrike[] strikes =
         [
             .. Enumerable.Range(0, cut.Strikes).Select(k => new PlannedStrike
             {
-                XMm = from + (k * pattern.FeedMm),
+                XMm = request.FromMm + (k * pattern.FeedMm),
                 ShiftYMm = 0,
                 GoodPanels = pattern.Panels.Count,
                 Lost = [],

@@ -22,26 +22,13 @@ internal static class StrikePlanner
         StrikeGrid grid = StrikeGrid.Of(request, pattern.FeedMm);
         LossMap losses = new(request, pattern, grid);
         StrikeSpacing spacing = new(pattern, grid, request.Layout.GapMm);
-        List<PlannedStrike> strikes = [.. new StrikeChain(losses, spacing, grid).Best().Select(at =>
-            new PlannedStrike
-            {
-                XMm = grid.XMm(at.Place),
-                ShiftYMm = grid.ShiftMm(at.Shift),
-                GoodPanels = losses.Good(at.Place, at.Shift),
-                Lost = losses.Lost(at.Place, at.Shift),
-            })];
-
+        List<PlannedStrike> strikes = Best(losses, spacing, grid);
         if (strikes.Count == 0)
         {
             throw NoStrike(request, pattern);
         }
 
-        int backToBack = 0;
-        for (int k = 0; k < grid.Places; k += grid.FeedSteps)
-        {
-            backToBack += losses.Good(k, grid.SideSteps);
-        }
-
+        int backToBack = InLine(losses, grid);
         int clear = Enumerable.Range(-2 * grid.SideSteps, (4 * grid.SideSteps) + 1).Max(spacing.Clear);
         RollPlan plan = new()
         {
@@ -58,31 +45,50 @@ internal static class StrikePlanner
             : throw new InvalidOperationException($"the plan has {plan.GoodPanels} good panels, strikes in line have {backToBack}");
     }
 
-    private static NoAnswerException NoStrike(RollRequest request, StrikePattern pattern) => new(string.Create(
-        CultureInfo.InvariantCulture,
-        $"no panel of this layout is good anywhere on roll {request.Roll.Name}: with the trims the lowest panel needs "
-            + $"{request.Layout.Trims.UpperMm + pattern.Panels.Min(p => p.MaxY):0.###} mm of width and "
-            + $"{pattern.Panels.Min(p => p.MaxX - p.MinX):0.###} mm of length; the roll is {request.Roll.LeastWidthMm:0.###} to "
-            + $"{request.Roll.MostWidthMm:0.###} mm wide with {request.Roll.LengthMm - request.FromMm:0.###} mm left to cut: a narrower "
-            + $"layout, a longer rest or a roll with fewer faults would work"));
+    private static List<PlannedStrike> Best(LossMap losses, StrikeSpacing spacing, StrikeGrid grid) =>
+    [
+        .. new StrikeChain(losses, spacing, grid).Best().Select(at => new PlannedStrike
+        {
+            XMm = grid.XMm(at.Place),
+            ShiftYMm = grid.ShiftMm(at.Shift),
+            GoodPanels = losses.Good(at.Place, at.Shift),
+            Lost = losses.Lost(at.Place, at.Shift),
+        }),
+    ];
+
+    // Good panels of strikes set back to back in line from the start of the roll.
+    private static int InLine(LossMap losses, StrikeGrid grid)
+    {
+        int good = 0;
+        for (int k = 0; k < grid.Places; k += grid.FeedSteps)
+        {
+            good += losses.Good(k, grid.SideSteps);
+        }
+
+        return good;
+    }
+
+    private static NoAnswerException NoStrike(RollRequest request, StrikePattern pattern)
+    {
+        double widthMm = request.Layout.Trims.UpperMm + pattern.Panels.Min(p => p.MaxY);
+        double lengthMm = pattern.Panels.Min(p => p.MaxX - p.MinX);
+        double leftMm = request.Roll.LengthMm - request.FromMm;
+        return new NoAnswerException(string.Create(
+            CultureInfo.InvariantCulture,
+            $"no panel of this layout is good anywhere on roll {request.Roll.Name}: with the trims the lowest panel needs "
+                + $"{widthMm:0.###} mm of width and {lengthMm:0.###} mm of length; the roll is {request.Roll.LeastWidthMm:0.###} to "
+                + $"{request.Roll.MostWidthMm:0.###} mm wide with {leftMm:0.###} mm left to cut: a narrower layout, a longer rest or a "
+                + $"roll with fewer faults would work"));
+    }
 
     private static void Require(RollRequest request)
     {
-        Within(AskedFor.RepeatsPerStrike, request.RepeatsPerStrike, 1, MostRepeats, string.Empty);
-        Within(AskedFor.SideShift, request.GuidePlayMm, 0, MostPlayMm, " mm");
+        InputException.RequireWithin(AskedFor.RepeatsPerStrike, request.RepeatsPerStrike, 1, MostRepeats, string.Empty);
+        InputException.RequireWithin(AskedFor.SideShift, request.GuidePlayMm, 0, MostPlayMm, "mm");
         if (!(request.FromMm >= 0 && request.FromMm < request.Roll.LengthMm))
         {
             throw new InputException(AskedFor.PlanFrom, FormattableString.Invariant(
                 $"{request.FromMm:0.###} mm is outside the roll: from 0 to below {request.Roll.LengthMm:0.###} mm is allowed"));
-        }
-    }
-
-    private static void Within(AskedFor asked, double value, double least, double most, string unit)
-    {
-        if (!(value >= least && value <= most))
-        {
-            throw new InputException(
-                asked, FormattableString.Invariant($"{value:0.######} is outside {least:0.###} to {most:0.###}{unit}"));
         }
     }
 }

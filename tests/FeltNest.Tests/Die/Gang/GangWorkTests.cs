@@ -1,5 +1,6 @@
 using FeltNest.Die;
 using FeltNest.Die.Edge;
+using FeltNest.Die.Effort;
 using FeltNest.Die.Gang;
 using FeltNest.Die.Order;
 using FeltNest.Layout;

@@ -1,3 +1,4 @@
+using FeltNest.Die.Effort;
 using FeltNest.Die.Gang;
 using FeltNest.Die.Make;
 using FeltNest.Die.Order;

@@ -1,5 +1,6 @@
 using FeltNest.Layout;
 using FeltNest.Layout.Bands;
+using FeltNest.Layout.Limits;
 using FeltNest.Layout.Polish;
 using FeltNest.Layout.Rows;
 using FeltNest.Layout.Rows.Tables;

@@ -1,6 +1,5 @@
 using FeltNest.Layout;
 using FeltNest.Layout.Check;
-using FeltNest.Layout.Limits;
 using Xunit;
 
 namespace FeltNest.Tests.Layout.Bands;

@@ -34,7 +34,7 @@ public sealed class LayoutCheckPlaceTests
     [InlineData(180, 34, 4)]
     [InlineData(-90, 14, 4)]
     public void The_gap_to_the_next_copy_is_what_is_left_of_the_repeat(double angle, double repeat, double gap) =>
-        Assert.Equal(gap, Lay(repeat, 80, angle, 40).LeastGapMm, 1e-9);
+        Assert.Equal(gap, Lay(repeat, 80, angle, 40).LeastGapMm!.Value, 1e-9);
 
     [Theory]
     [InlineData(0)]
@@ -49,7 +49,7 @@ public sealed class LayoutCheckPlaceTests
 
         // The upper wedge's long side is 15 above the lower one's; the nearest places are its corner (11, 35) and the slope through (0, 30)
         // and (30, 20), the line x + 3 y = 90.
-        Assert.Equal((11 + (3 * 35) - 90) / Math.Sqrt(10), verdict.LeastGapMm, 1e-9);
+        Assert.Equal((11 + (3 * 35) - 90) / Math.Sqrt(10), verdict.LeastGapMm!.Value, 1e-9);
         Assert.Empty(verdict.Violations);
     }
 
@@ -65,7 +65,7 @@ public sealed class LayoutCheckPlaceTests
                 new PlacedPanel { Part = 0, XMm = 33, YMm = 20, AngleDeg = 0 }));
 
         // Looked at are those whose boxes come within the gap and 1 mm: only the pair 16 apart.
-        Assert.Equal((6, 1), (Math.Round(verdict.LeastGapMm, 9), verdict.Pairs));
+        Assert.Equal((6, 1), (Math.Round(verdict.LeastGapMm!.Value, 9), verdict.Pairs));
         Assert.Empty(verdict.Violations);
     }
 
@@ -120,7 +120,7 @@ public sealed class LayoutCheckPlaceTests
         LayoutVerdict verdict = Verify(
             80, 90, new PlacedPanel { Part = 0, XMm = 0, YMm = 20, AngleDeg = 0 },
             new PlacedPanel { Part = 0, XMm = 40, YMm = 33, AngleDeg = 180 });
-        Assert.Equal(19 / Math.Sqrt(10), verdict.LeastGapMm, 1e-9);
+        Assert.Equal(19 / Math.Sqrt(10), verdict.LeastGapMm!.Value, 1e-9);
         Assert.Empty(verdict.Violations);
 
         // A quarter turn is no mirror: corners (40, 22), (40, 52) and (30, 22), the last of them the nearest.
@@ -128,7 +128,7 @@ public sealed class LayoutCheckPlaceTests
             (30 + (3 * 22) - 90) / Math.Sqrt(10),
             Verify(
                 80, 90, new PlacedPanel { Part = 0, XMm = 0, YMm = 20, AngleDeg = 0 },
-                new PlacedPanel { Part = 0, XMm = 40, YMm = 22, AngleDeg = 90 }).LeastGapMm,
+                new PlacedPanel { Part = 0, XMm = 40, YMm = 22, AngleDeg = 90 }).LeastGapMm!.Value,
             1e-9);
     }
 
@@ -175,7 +175,7 @@ public sealed class LayoutCheckPlaceTests
         foreach (LayoutBand[] bands in new[] { new[] { roll.Bands[0], upper }, [upper, roll.Bands[0]] })
         {
             LayoutVerdict verdict = LayoutCheck.Verify(two with { Bands = bands });
-            Assert.Equal(y - 10 - 35, verdict.LeastGapMm, 1e-9);
+            Assert.Equal(y - 10 - 35, verdict.LeastGapMm!.Value, 1e-9);
             Assert.Equal(violations, verdict.Violations.Count);
         }
     }

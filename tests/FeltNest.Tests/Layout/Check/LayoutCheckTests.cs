@@ -15,7 +15,7 @@ public sealed class LayoutCheckTests
     public void Squares_side_by_side_pass_with_a_gap_and_without()
     {
         Assert.Empty(Verify(Lay(24, 4)).Violations);
-        Assert.Equal(4, Verify(Lay(24, 4)).LeastGapMm, 1e-9);
+        Assert.Equal(4, Verify(Lay(24, 4)).LeastGapMm!.Value, 1e-9);
         Assert.Empty(Verify(Lay(20, 0)).Violations);
     }
 

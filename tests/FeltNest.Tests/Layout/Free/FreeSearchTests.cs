@@ -2,6 +2,7 @@ using FeltNest.Geometry;
 using FeltNest.Geometry.NoFit;
 using FeltNest.Layout;
 using FeltNest.Layout.Free;
+using FeltNest.Layout.Limits;
 using FeltNest.Layout.Rows;
 using FeltNest.Layout.Scan;
 using Xunit;

@@ -73,8 +73,8 @@ public sealed class PanelWrapTests
 
         EdgeFreeWrap free = PanelWrap.Lay(WrapRequest.For(Balls.Usual(), panel.EdgeMap)).EdgeFree;
 
-        Assert.InRange(free.LargestGapMm, 0.1, 0.8);
-        Assert.InRange(free.LargestOverlapMm, 0, 0.05);
+        Assert.InRange(free.LargestGapMm!.Value, 0.1, 0.8);
+        Assert.InRange(free.LargestOverlapMm!.Value, 0, 0.05);
         Assert.True(free.EnergyNmm < panel.Strain.EnergyNmm);
         Assert.Equal(free.Edge.Count, free.Gaps.Count);
         Assert.All(free.Edge, place => Assert.Equal(31.75, place.Length, 1e-9));
@@ -111,7 +111,7 @@ public sealed class PanelWrapTests
         WrapResult map = PanelWrap.Lay(WrapRequest.For(ball, panel.EdgeMap));
         WrapResult arcs = PanelWrap.Lay(WrapRequest.For(ball, panel.Arcs));
 
-        Assert.Equal(map.EdgeFree.LargestGapMm, arcs.EdgeFree.LargestGapMm, 0.02);
+        Assert.Equal(map.EdgeFree.LargestGapMm!.Value, arcs.EdgeFree.LargestGapMm!.Value, 0.02);
         Assert.Equal(1, arcs.EdgeFree.EnergyNmm / map.EdgeFree.EnergyNmm, 1e-3);
         Assert.Equal(1, arcs.EdgeHeld!.EnergyNmm / map.EdgeHeld!.EnergyNmm, 1e-3);
         Assert.Equal(map.EdgeHeld.MaxStretchPercent, arcs.EdgeHeld.MaxStretchPercent, 0.1);
@@ -126,7 +126,7 @@ public sealed class PanelWrapTests
         EdgeFreeWrap high = PanelWrap.Lay(request).EdgeFree;
         EdgeFreeWrap low = PanelWrap.LayFree(request);
 
-        Assert.Equal(high.LargestGapMm, low.LargestGapMm, 5e-4);
+        Assert.Equal(high.LargestGapMm!.Value, low.LargestGapMm!.Value, 5e-4);
         Assert.Equal(1, low.EnergyNmm / high.EnergyNmm, 5e-6);
     }
 
@@ -141,7 +141,7 @@ public sealed class PanelWrapTests
 
         Assert.Equal(0, plain.TurnedDeg);
         Assert.Equal(-1.2 * 180 / Math.PI, turned.TurnedDeg, 0.05);
-        Assert.Equal(PanelWrap.LayFree(plain).LargestGapMm, PanelWrap.LayFree(turned).LargestGapMm, 0.01);
+        Assert.Equal(PanelWrap.LayFree(plain).LargestGapMm!.Value, PanelWrap.LayFree(turned).LargestGapMm!.Value, 0.01);
         Assert.Equal(0, WrapRequest.For(Balls.Usual(), Disc(20)).TurnedDeg);
     }
 
@@ -152,7 +152,7 @@ public sealed class PanelWrapTests
         SpherePoint[] edge = [.. Enumerable.Range(0, 240).Select(i => Seam.At(i * Math.PI / 120).Point)];
 
         Assert.Equal(-0.05, SeamGap.BestTurn(EdgeFreeWrap.Turned(edge, 0.05)), 1e-4);
-        Assert.All(SeamGap.Of(edge), gap => Assert.Equal(0, gap, 1e-3));
+        Assert.All(SeamGap.Of(edge), gap => Assert.Equal(0, gap!.Value, 1e-3));
 
         // Askew felt with little warp is nearly the felt without one, and so is what its fitter feels.
         BallSpec ball = Balls.Usual();
@@ -161,8 +161,8 @@ public sealed class PanelWrapTests
             Felt = ball.Felt with { WarpModulusNPerMm = 2.1, WeftModulusNPerMm = 1.9 },
             Panel = ball.Panel with { WarpAngleDeg = 30 },
         };
-        double even = PanelFit.Felt(ball, PanelFlattener.Flatten(ball)).Fit!.LargestGapMm;
-        double found = PanelFit.Felt(askew, PanelFlattener.Flatten(askew)).Fit!.LargestGapMm;
+        double even = PanelFit.Felt(ball, PanelFlattener.Flatten(ball)).Fit!.LargestGapMm!.Value;
+        double found = PanelFit.Felt(askew, PanelFlattener.Flatten(askew)).Fit!.LargestGapMm!.Value;
         Assert.Equal(even, found, 0.15);
     }
 
@@ -173,7 +173,8 @@ public sealed class PanelWrapTests
         FlatPanel felt = PanelFit.Felt(Balls.Usual(), panel);
 
         Assert.Null(panel.Fit);
-        Assert.Equal(PanelWrap.Lay(WrapRequest.For(Balls.Usual(), panel.EdgeMap)).EdgeFree.LargestGapMm, felt.Fit!.LargestGapMm, 5e-4);
+        Assert.Equal(
+            PanelWrap.Lay(WrapRequest.For(Balls.Usual(), panel.EdgeMap)).EdgeFree.LargestGapMm!.Value, felt.Fit!.LargestGapMm!.Value, 5e-4);
         Assert.True(felt.Fit.EnergyNmm < panel.Strain.EnergyNmm);
     }
 
@@ -187,7 +188,7 @@ public sealed class PanelWrapTests
         WrapResult half = PanelWrap.Lay(request with { Law = request.Law with { US = 1e-14 } });
 
         Assert.Equal(plain.EdgeFree.EnergyNmm, half.EdgeFree.EnergyNmm, 2e-3);
-        Assert.Equal(plain.EdgeFree.LargestGapMm, half.EdgeFree.LargestGapMm, 0.01);
+        Assert.Equal(plain.EdgeFree.LargestGapMm!.Value, half.EdgeFree.LargestGapMm!.Value, 0.01);
         Assert.Equal(1, half.EdgeHeld!.EnergyNmm / plain.EdgeHeld!.EnergyNmm, 5e-4);
     }
 
@@ -253,7 +254,7 @@ public sealed class PanelWrapTests
                         new SpherePoint(Math.Sin(a) * Math.Cos(i * Math.PI / 200), Math.Sin(a) * Math.Sin(i * Math.PI / 200), Math.Cos(a))),
             ];
 
-            Assert.All(SeamGap.Of(edge), gap => Assert.Equal(Math.PI - (2 * a), gap, 1e-4));
+            Assert.All(SeamGap.Of(edge), gap => Assert.Equal(Math.PI - (2 * a), gap!.Value, 1e-4));
         }
     }
 

@@ -1,6 +1,6 @@
 using FeltNest.Layout;
 using FeltNest.Layout.Bands;
-using FeltNest.Layout.Rows;
+using FeltNest.Layout.Limits;
 using FeltNest.Layout.Rows.Tables;
 using FeltNest.Rolls.Orders;
 using FeltNest.Rolls.Orders.Check;

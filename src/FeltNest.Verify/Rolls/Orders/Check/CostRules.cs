@@ -12,7 +12,33 @@ internal static class CostRules
     /// <summary>What is violated.</summary>
     public static IEnumerable<string> Broken(StatedOrders stated)
     {
-        OrderPlan plan = stated.Plan;
+        decimal cost = CostOf(stated.Plan);
+        IEnumerable<string> sum = Math.Abs(cost - stated.Cost) > Slack
+            ?
+            [
+                FormattableString.Invariant(
+                    $"cost: {stated.Cost:0.######} stated, rolls, strikes, dies and change-overs add to {cost:0.######}"),
+            ]
+            : [];
+        return [.. Bought(stated.Plan), .. sum, .. Bound(stated)];
+    }
+
+    private static IEnumerable<string> Bought(OrderPlan plan)
+    {
+        foreach (RollPurchase bought in plan.Purchases)
+        {
+            StockRoll roll = bought.Offer.Roll;
+            if (bought.Rolls * roll.LengthM < bought.Offer.MinimumM - 1e-6)
+            {
+                yield return FormattableString.Invariant(
+                    $"offer {roll.Name}: {bought.Rolls * roll.LengthM:0.###} m bought, {bought.Offer.MinimumM:0.###} m is the least sold");
+            }
+        }
+    }
+
+    // Rolls begun and bought, less what goes back to stock, and the work of each die.
+    private static decimal CostOf(OrderPlan plan)
+    {
         decimal cost = 0;
         decimal worth = (decimal)plan.Question.Rules.RemnantValuePercent / 100;
         foreach (StockRoll roll in plan.Question.Rolls.Where(r => plan.Cuts.Any(c => c.Roll.Name == r.Name)))
@@ -24,11 +50,6 @@ internal static class CostRules
         {
             StockRoll roll = bought.Offer.Roll;
             cost += roll.PricePerMetre * (decimal)(roll.LengthM * bought.Rolls);
-            if (bought.Rolls * roll.LengthM < bought.Offer.MinimumM - 1e-6)
-            {
-                yield return FormattableString.Invariant(
-                    $"offer {roll.Name}: {bought.Rolls * roll.LengthM:0.###} m bought, {bought.Offer.MinimumM:0.###} m is the least sold");
-            }
         }
 
         foreach (KeptRemnant kept in plan.Remnants.Where(r => r.Begun || r.Roll.Offer is not null))
@@ -47,12 +68,12 @@ internal static class CostRules
                 + (plan.Question.Rules.HourRate * (decimal)work.First().Press.ChangeOverMinutes / 60);
         }
 
-        if (Math.Abs(cost - stated.Cost) > Slack)
-        {
-            yield return FormattableString.Invariant(
-                $"cost: {stated.Cost:0.######} stated, rolls, strikes, dies and change-overs add to {cost:0.######}");
-        }
+        return cost;
+    }
 
+    private static IEnumerable<string> Bound(StatedOrders stated)
+    {
+        OrderPlan plan = stated.Plan;
         double? gap;
         if (plan.Proof.CostBound is not { } bound)
         {

@@ -6,9 +6,11 @@ namespace FeltNest.Rolls.Orders.Check;
 internal static class OrderTally
 {
     /// <summary>What is violated.</summary>
-    public static IEnumerable<string> Broken(StatedOrders stated)
+    public static IEnumerable<string> Broken(StatedOrders stated) =>
+        [.. GoodBalls(stated.Plan), .. stated.Plan.Question.Orders.SelectMany(order => OfOrder(stated, order))];
+
+    private static IEnumerable<string> GoodBalls(OrderPlan plan)
     {
-        OrderPlan plan = stated.Plan;
         foreach (OrderCut cut in plan.Cuts)
         {
             long balls = cut.Die.Shape.ClassPanels.Sum(panels =>
@@ -19,42 +21,44 @@ internal static class OrderTally
             }
         }
 
-        foreach (CoverOrder order in plan.Question.Orders)
+    }
+
+    private static IEnumerable<string> OfOrder(StatedOrders stated, CoverOrder order)
+    {
+        OrderPlan plan = stated.Plan;
+        OrderCut[] own = [.. plan.Cuts.Where(c => c.Order == order)];
+        (CoverOrder Order, double Metres, StockRoll Roll)[] held =
+        [
+            .. plan.Remnants.SelectMany(r => r.Reserved.Where(x => x.Order == order).Select(x => (x.Order, x.Metres, r.Roll))),
+        ];
+        string[] lots = [.. own.Select(c => c.Roll).Concat(held.Select(h => h.Roll)).Select(r => $"{r.Felt} {r.Lot}").Distinct()];
+        if (order.OneLot && lots.Length > 1)
         {
-            OrderCut[] own = [.. plan.Cuts.Where(c => c.Order == order)];
-            (CoverOrder Order, double Metres, StockRoll Roll)[] held =
-            [
-                .. plan.Remnants.SelectMany(r => r.Reserved.Where(x => x.Order == order).Select(x => (x.Order, x.Metres, r.Roll))),
-            ];
-            string[] lots = [.. own.Select(c => c.Roll).Concat(held.Select(h => h.Roll)).Select(r => $"{r.Felt} {r.Lot}").Distinct()];
-            if (order.OneLot && lots.Length > 1)
-            {
-                yield return $"order {order.Name}: is to be of one lot and has {string.Join(", ", lots)}";
-            }
+            yield return $"order {order.Name}: is to be of one lot and has {string.Join(", ", lots)}";
+        }
 
-            (int Balls, int Reserve) said = stated.Lacking.GetValueOrDefault(order.Name);
-            long lacking = Math.Max(0, order.Balls - own.Sum(c => (long)c.GoodBalls));
-            long kept = (long)Math.Floor(held.Sum(h => h.Metres * PerMetre(plan, order, h.Roll)) + 1e-3);
-            if (said.Balls != lacking || said.Reserve != Math.Max(0, order.ReserveBalls - kept))
-            {
-                yield return $"order {order.Name}: {said.Balls} balls and {said.Reserve} in reserve stated as short, {lacking} and "
-                    + $"{Math.Max(0, order.ReserveBalls - kept)} are";
-            }
+        (int Balls, int Reserve) said = stated.Lacking.GetValueOrDefault(order.Name);
+        long lacking = Math.Max(0, order.Balls - own.Sum(c => (long)c.GoodBalls));
+        long kept = (long)Math.Floor(held.Sum(h => h.Metres * PerMetre(plan, order, h.Roll)) + 1e-3);
+        if (said.Balls != lacking || said.Reserve != Math.Max(0, order.ReserveBalls - kept))
+        {
+            yield return $"order {order.Name}: {said.Balls} balls and {said.Reserve} in reserve stated as short, {lacking} and "
+                + $"{Math.Max(0, order.ReserveBalls - kept)} are";
+        }
 
-            // One strike of each run of strikes may give over, and all of a run that cannot be shorter.
-            long over = own.Sum(c => (long)c.GoodBalls) - order.Balls;
-            long must = own.Sum(c => Shortest(plan, c) ? c.GoodBalls : OneStrike(plan, c));
-            if (over > must)
-            {
-                yield return $"order {order.Name}: {order.Balls + over} balls are cut where {order.Balls} are wanted and one strike of "
-                    + $"each of its runs may give over {must} at most";
-            }
+        // One strike of each run of strikes may give over, and all of a run that cannot be shorter.
+        long over = own.Sum(c => (long)c.GoodBalls) - order.Balls;
+        long must = own.Sum(c => Shortest(plan, c) ? c.GoodBalls : OneStrike(plan, c));
+        if (over > must)
+        {
+            yield return $"order {order.Name}: {order.Balls + over} balls are cut where {order.Balls} are wanted and one strike of "
+                + $"each of its runs may give over {must} at most";
+        }
 
-            int late = own.Length == 0 ? 0 : Math.Max(0, Day(plan.Question.Rules, own.Max(c => c.EndHour)).DayNumber - order.Due.DayNumber);
-            if (stated.Late.GetValueOrDefault(order.Name) != late)
-            {
-                yield return $"order {order.Name}: {stated.Late.GetValueOrDefault(order.Name)} days late stated, it is {late}";
-            }
+        int late = own.Length == 0 ? 0 : Math.Max(0, Day(plan.Question.Rules, own.Max(c => c.EndHour)).DayNumber - order.Due.DayNumber);
+        if (stated.Late.GetValueOrDefault(order.Name) != late)
+        {
+            yield return $"order {order.Name}: {stated.Late.GetValueOrDefault(order.Name)} days late stated, it is {late}";
         }
     }
 

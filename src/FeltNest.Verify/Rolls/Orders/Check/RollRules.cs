@@ -13,70 +13,85 @@ internal static class RollRules
     public static IEnumerable<string> Broken(OrderPlan plan)
     {
         OrderRules rules = plan.Question.Rules;
-        foreach (IGrouping<string, OrderCut> roll in plan.Cuts.GroupBy(c => c.Roll.Name))
+        return
+        [
+            .. plan.Cuts.GroupBy(c => c.Roll.Name).SelectMany(roll => OnRoll(plan, roll)),
+            .. plan.Cuts.SelectMany(cut => OfCut(rules, cut)),
+            .. KeptBack(plan),
+        ];
+    }
+
+    // Pieces of a roll in order along it, and what is left of it.
+    private static IEnumerable<string> OnRoll(OrderPlan plan, IGrouping<string, OrderCut> roll)
+    {
+        OrderRules rules = plan.Question.Rules;
+        StockRoll cloth = roll.First().Roll;
+        double end = cloth.BeginM + (rules.EndLossMm / 1000);
+        double length = cloth.BeginM + cloth.LengthM;
+        foreach (OrderCut cut in roll.OrderBy(c => c.FromM))
         {
-            StockRoll cloth = roll.First().Roll;
-            double end = cloth.BeginM + (rules.EndLossMm / 1000);
-            double length = cloth.BeginM + cloth.LengthM;
-            foreach (OrderCut cut in roll.OrderBy(c => c.FromM))
-            {
-                if (cut.FromM < end - Slack)
-                {
-                    yield return Invariant(
-                        $"assignment {cut.Number}: begins at {cut.FromM:0.######} m of roll {roll.Key}, where felt is free from "
-                            + $"{end:0.######} m on");
-                }
-
-                end = cut.FromM + Metres(cut);
-            }
-
-            if (end > length - (rules.EndLossMm / 1000) + Slack)
+            if (cut.FromM < end - Slack)
             {
                 yield return Invariant(
-                    $"roll {roll.Key}: cut to {end:0.######} m, of {length:0.######} m less {rules.EndLossMm:0.###} mm at its end");
+                    $"assignment {cut.Number}: begins at {cut.FromM:0.######} m of roll {roll.Key}, where felt is free from "
+                        + $"{end:0.######} m on");
             }
 
-            KeptRemnant? kept = plan.Remnants.FirstOrDefault(r => r.Roll.Name == roll.Key);
-            double left = length - end;
-            double wanted = left >= rules.LeastRemnantM - 1e-9 ? left : 0;
-            if (Math.Abs((kept?.LengthM ?? 0) - wanted) > Slack)
-            {
-                yield return Invariant(
-                    $"roll {roll.Key}: {kept?.LengthM ?? 0:0.######} m stated to go back to stock, {left:0.######} m remain and "
-                        + $"{rules.LeastRemnantM:0.###} m is the shortest kept");
-            }
+            end = cut.FromM + Metres(cut);
         }
 
-        foreach (OrderCut cut in plan.Cuts)
+        if (end > length - (rules.EndLossMm / 1000) + Slack)
         {
-            CutDie die = cut.Die;
-            if (die.Ball != cut.Order.Ball || (cut.Order.Felt is { } felt && felt != cut.Roll.Felt))
-            {
-                yield return $"assignment {cut.Number}: order {cut.Order.Name} wants {cut.Order.Ball} of "
-                    + $"{cut.Order.Felt ?? "any felt"}, die {die.Name} cuts {die.Ball}, roll {cut.Roll.Name} is {cut.Roll.Felt}";
-            }
-
-            if (cut.Roll.WidthMm < die.Shape.LeastWidthMm - Slack || cut.Roll.WidthMm > die.MostWidthMm + Slack)
-            {
-                yield return Invariant(
-                    $"assignment {cut.Number}: roll {cut.Roll.Name} is {cut.Roll.WidthMm:0.###} mm wide, die {die.Name} serves "
-                        + $"{die.Shape.LeastWidthMm:0.###} to {die.MostWidthMm:0.###} mm");
-            }
-
-            if (cut.Roll.Received is { } day && OrderTally.Day(rules, cut.StartHour + 1e-6) is var cutOn && cutOn < day)
-            {
-                yield return Invariant(
-                    $"assignment {cut.Number}: cuts roll {cut.Roll.Name} on {cutOn:yyyy-MM-dd}, before it arrives on {day:yyyy-MM-dd}");
-            }
-
-            if (cut.Strikes < 1 || (Metres(cut) < rules.LeastCutM - Slack && cut.GoodBalls < cut.Order.Balls))
-            {
-                yield return Invariant(
-                    $"assignment {cut.Number}: {cut.Strikes} strikes, {Metres(cut):0.###} m, where {rules.LeastCutM:0.###} m is the "
-                        + $"least piece");
-            }
+            yield return Invariant(
+                $"roll {roll.Key}: cut to {end:0.######} m, of {length:0.######} m less {rules.EndLossMm:0.###} mm at its end");
         }
 
+        KeptRemnant? kept = plan.Remnants.FirstOrDefault(r => r.Roll.Name == roll.Key);
+        double left = length - end;
+        double wanted = left >= rules.LeastRemnantM - 1e-9 ? left : 0;
+        if (Math.Abs((kept?.LengthM ?? 0) - wanted) > Slack)
+        {
+            yield return Invariant(
+                $"roll {roll.Key}: {kept?.LengthM ?? 0:0.######} m stated to go back to stock, {left:0.######} m remain and "
+                    + $"{rules.LeastRemnantM:0.###} m is the shortest kept");
+        }
+    }
+
+    // Order, die and roll of a piece go together, and it is long enough.
+    private static IEnumerable<string> OfCut(OrderRules rules, OrderCut cut)
+    {
+        CutDie die = cut.Die;
+        if (die.Ball != cut.Order.Ball || (cut.Order.Felt is { } felt && felt != cut.Roll.Felt))
+        {
+            yield return $"assignment {cut.Number}: order {cut.Order.Name} wants {cut.Order.Ball} of "
+                + $"{cut.Order.Felt ?? "any felt"}, die {die.Name} cuts {die.Ball}, roll {cut.Roll.Name} is {cut.Roll.Felt}";
+        }
+
+        if (cut.Roll.WidthMm < die.Shape.LeastWidthMm - Slack || cut.Roll.WidthMm > die.MostWidthMm + Slack)
+        {
+            yield return Invariant(
+                $"assignment {cut.Number}: roll {cut.Roll.Name} is {cut.Roll.WidthMm:0.###} mm wide, die {die.Name} serves "
+                    + $"{die.Shape.LeastWidthMm:0.###} to {die.MostWidthMm:0.###} mm");
+        }
+
+        if (cut.Roll.Received is { } day && OrderTally.Day(rules, cut.StartHour + 1e-6) is var cutOn && cutOn < day)
+        {
+            yield return Invariant(
+                $"assignment {cut.Number}: cuts roll {cut.Roll.Name} on {cutOn:yyyy-MM-dd}, before it arrives on {day:yyyy-MM-dd}");
+        }
+
+        if (cut.Strikes < 1 || (Metres(cut) < rules.LeastCutM - Slack && cut.GoodBalls < cut.Order.Balls))
+        {
+            yield return Invariant(
+                $"assignment {cut.Number}: {cut.Strikes} strikes, {Metres(cut):0.###} m, where {rules.LeastCutM:0.###} m is the "
+                    + $"least piece");
+        }
+    }
+
+    // What is kept back of a roll is there.
+    private static IEnumerable<string> KeptBack(OrderPlan plan)
+    {
+        OrderRules rules = plan.Question.Rules;
         foreach (KeptRemnant kept in plan.Remnants)
         {
             double room = kept.Begun ? kept.LengthM : kept.Roll.LengthM - (2 * rules.EndLossMm / 1000);

@@ -12,6 +12,17 @@ internal static class Assumptions
     /// <summary>All that are to be looked at, in the order of the costs file, offers last.</summary>
     public static IReadOnlyList<Assumption> Of(CostInputs costs, IReadOnlyList<CompareRow> rows)
     {
+        CompareRow best = rows.First(r => r.Rank == 1);
+        return
+        [
+            .. OfFigures(costs, rows),
+            FaultsOf(best, costs),
+            .. rows.Where(r => r.Case.Offer?.PriceRange is not null).Select(row => PriceOf(row, costs)),
+        ];
+    }
+
+    private static List<Assumption> OfFigures(CostInputs costs, IReadOnlyList<CompareRow> rows)
+    {
         List<Assumption> all = [];
         foreach (CostFigure figure in CostFigures.Of(costs))
         {
@@ -38,32 +49,34 @@ internal static class Assumptions
             });
         }
 
-        CompareRow best = rows.First(r => r.Rank == 1);
-        double faults = best.Case.Offer?.FaultPercent ?? costs.Losses.FaultPercent;
-        all.Add(
-            new Assumption
-            {
-                Words = $"faults of {best.Case.Name} alone, %",
-                Now = faults,
-                Low = 0,
-                High = Math.Max(MostPercent, faults),
-                IsStated = false,
-                At = v => new PriceChange(costs, best.Case.Name, FaultPercent: v),
-            });
-        foreach (CompareRow row in rows.Where(r => r.Case.Offer?.PriceRange is not null))
-        {
-            (decimal low, decimal high) = row.Case.Offer!.PriceRange!.Value;
-            all.Add(new Assumption
-            {
-                Words = $"price of {row.Case.Name}",
-                Now = (double)row.Case.Offer.Price.Amount,
-                Low = (double)low,
-                High = (double)high,
-                IsStated = true,
-                At = v => new PriceChange(costs, row.Case.Name, Price: (decimal)v),
-            });
-        }
-
         return all;
+    }
+
+    private static Assumption FaultsOf(CompareRow best, CostInputs costs)
+    {
+        double faults = best.Case.Offer?.FaultPercent ?? costs.Losses.FaultPercent;
+        return new Assumption
+        {
+            Words = $"faults of {best.Case.Name} alone, %",
+            Now = faults,
+            Low = 0,
+            High = Math.Max(MostPercent, faults),
+            IsStated = false,
+            At = v => new PriceChange(costs, best.Case.Name, FaultPercent: v),
+        };
+    }
+
+    private static Assumption PriceOf(CompareRow row, CostInputs costs)
+    {
+        (decimal low, decimal high) = row.Case.Offer!.PriceRange!.Value;
+        return new Assumption
+        {
+            Words = $"price of {row.Case.Name}",
+            Now = (double)row.Case.Offer.Price.Amount,
+            Low = (double)low,
+            High = (double)high,
+            IsStated = true,
+            At = v => new PriceChange(costs, row.Case.Name, Price: (decimal)v),
+        };
     }
 }

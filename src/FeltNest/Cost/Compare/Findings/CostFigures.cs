@@ -13,14 +13,21 @@ internal static class CostFigures
     /// <summary>All of them.</summary>
     public static IReadOnlyList<CostFigure> Of(CostInputs costs) =>
     [
-        .. costs.Rates.Select((rate, i) => new CostFigure
+        .. Rates(costs), .. OfFelt(), .. OfWork(),
+    ];
+
+    private static IEnumerable<CostFigure> Rates(CostInputs costs) =>
+        costs.Rates.Select((rate, i) => new CostFigure
         {
             Field = $"rates[{i}].rate",
             Words = $"{costs.Currency} for one {rate.Currency}",
             Get = c => (double)c.Rates[i].Rate,
             With = (c, v) => c with { Rates = [.. c.Rates.Select((r, k) => k == i ? r with { Rate = (decimal)v } : r)] },
             UsualMost = Times,
-        }),
+        });
+
+    private static CostFigure[] OfFelt() =>
+    [
         Loss("roll.lengthM", "length of a roll, m", l => l.RollLengthM, (l, v) => l with { RollLengthM = v }),
         Loss("roll.endLossMm", "length lost at each roll end, mm", l => l.EndLossMm, (l, v) => l with { EndLossMm = v }, MostEndMm),
         Loss("roll.faultPercent", "faults, %", l => l.FaultPercent, (l, v) => l with { FaultPercent = v }),
@@ -34,6 +41,10 @@ internal static class CostFigures
             Get = c => c.MassPerAreaGsm,
             With = (c, v) => c with { MassPerAreaGsm = v },
         },
+    ];
+
+    private static CostFigure[] OfWork() =>
+    [
         Money("recovery.pricePerKg", "price of a kilogram of waste", c => c.RecoveryPerKg, (c, v) => c with { RecoveryPerKg = v }, Times),
         Money("strike.price", "labour and machine of a strike", c => c.PerStrike, (c, v) => c with { PerStrike = v }, Times),
         Money("strike.boardPrice", "board of a strike", c => c.BoardPerStrike, (c, v) => c with { BoardPerStrike = v }),

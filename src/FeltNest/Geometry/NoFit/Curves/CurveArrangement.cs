@@ -72,6 +72,27 @@ internal sealed class CurveArrangement
 
     private CurveEdge[] Cut(PieceGrid grid, int[] from, int[] to)
     {
+        List<(int Piece, double Share, int Place)> cuts = Cuts(grid, from, to);
+        Dictionary<(int, int), CurveEdge> edges = new(pieces.Count + (2 * cuts.Count));
+        int next = 0;
+        for (int i = 0; i < pieces.Count; i++)
+        {
+            int last = from[i];
+            for (; next < cuts.Count && cuts[next].Piece == i; next++)
+            {
+                Add(edges, last, cuts[next].Place, pieces[i].Joins);
+                last = cuts[next].Place;
+            }
+
+            Add(edges, last, to[i], pieces[i].Joins);
+        }
+
+        return [.. edges.Values];
+    }
+
+    // Where places lie inside pieces, in order along each piece.
+    private List<(int Piece, double Share, int Place)> Cuts(PieceGrid grid, int[] from, int[] to)
+    {
         List<(int Piece, double Share, int Place)> cuts = [];
         for (int place = 0; place < Places.Count; place++)
         {
@@ -97,22 +118,7 @@ internal sealed class CurveArrangement
         }
 
         cuts.Sort();
-
-        Dictionary<(int, int), CurveEdge> edges = new(pieces.Count + (2 * cuts.Count));
-        int next = 0;
-        for (int i = 0; i < pieces.Count; i++)
-        {
-            int last = from[i];
-            for (; next < cuts.Count && cuts[next].Piece == i; next++)
-            {
-                Add(edges, last, cuts[next].Place, pieces[i].Joins);
-                last = cuts[next].Place;
-            }
-
-            Add(edges, last, to[i], pieces[i].Joins);
-        }
-
-        return [.. edges.Values];
+        return cuts;
     }
 
     private static void Add(Dictionary<(int, int), CurveEdge> edges, int from, int to, bool joins)

@@ -26,17 +26,26 @@ internal sealed class CurveFaces
             starts[i + 1] += starts[i];
         }
 
-        int[] filled = [.. starts];
         spokes = new int[count];
-        double[] angles = new double[count];
-        for (int h = 0; h < count; h++)
+        next = new int[count];
+        Link();
+        face = new int[count];
+        Array.Fill(face, -1);
+        Trace();
+    }
+
+    // Spokes round each place in order, and from them the half-edge that follows each.
+    private void Link()
+    {
+        int[] filled = [.. starts];
+        double[] angles = new double[spokes.Length];
+        for (int h = 0; h < spokes.Length; h++)
         {
             Point2 along = curves.Places[To(h)] - curves.Places[From(h)];
             int at = filled[From(h)]++;
             (spokes[at], angles[at]) = (h, Math.Atan2(along.Y, along.X));
         }
 
-        next = new int[count];
         for (int v = 0; v < curves.Places.Count; v++)
         {
             int degree = starts[v + 1] - starts[v];
@@ -47,10 +56,6 @@ internal sealed class CurveFaces
                 next[spokes[starts[v] + k] ^ 1] = spokes[starts[v] + ((k + degree - 1) % degree)];
             }
         }
-
-        face = new int[count];
-        Array.Fill(face, -1);
-        Trace();
     }
 
     /// <summary>Count of half-edges.</summary>
@@ -96,30 +101,35 @@ internal sealed class CurveFaces
             faceStarts[face[h]] = h;
         }
 
-        Stack<int> open = [];
         for (int g = 0; g < leftmost.Count; g++)
         {
             // From the leftmost place the open side lies beyond the last spoke counter-clockwise.
             int outer = face[Spokes(leftmost[g])[^1]];
             (winding[outer], known[outer]) = (leftmost.Count == 1 ? 0 : Around(leftmost[g], g, group), true);
-            open.Push(outer);
-            while (open.TryPop(out int f))
-            {
-                int h = faceStarts[f];
-                do
-                {
-                    int other = face[h ^ 1];
-                    if (!known[other])
-                    {
-                        int rise = curves.Edges[h >> 1].Rise;
-                        (winding[other], known[other]) = (winding[f] - ((h & 1) == 0 ? rise : -rise), true);
-                        open.Push(other);
-                    }
+            Spread(outer, faceStarts, known);
+        }
+    }
 
-                    h = next[h];
+    // From face to face over the edges between them, each of which changes the winding number by its rise.
+    private void Spread(int outer, int[] faceStarts, bool[] known)
+    {
+        Stack<int> open = new([outer]);
+        while (open.TryPop(out int f))
+        {
+            int h = faceStarts[f];
+            do
+            {
+                int other = face[h ^ 1];
+                if (!known[other])
+                {
+                    int rise = curves.Edges[h >> 1].Rise;
+                    (winding[other], known[other]) = (winding[f] - ((h & 1) == 0 ? rise : -rise), true);
+                    open.Push(other);
                 }
-                while (h != faceStarts[f]);
+
+                h = next[h];
             }
+            while (h != faceStarts[f]);
         }
     }
 

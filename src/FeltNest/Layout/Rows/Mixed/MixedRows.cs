@@ -1,4 +1,5 @@
 using FeltNest.Geometry;
+using FeltNest.Layout.Limits;
 using FeltNest.Layout.Rows.Tables;
 
 namespace FeltNest.Layout.Rows.Mixed;
@@ -132,23 +133,15 @@ internal static class MixedRows
                 (x, y) = (x + shift, y + step);
             }
 
-            rows.Add(isAlternate
-                ? new MixedRow
-                {
-                    Tilt = 0,
-                    Factor = kinds.Tilt(kind) == kinds.Tilt(0) ? 1 : -1,
-                    Turn = 0,
-                    At = new Point2(x, y),
-                    Copies = sequence.Steps.Copies(kind),
-                }
-                : new MixedRow
-                {
-                    Tilt = Array.IndexOf(used, kind),
-                    Factor = 1,
-                    Turn = kinds.Turn(kind),
-                    At = new Point2(x, y),
-                    Copies = sequence.Steps.Copies(kind),
-                });
+            int side = kinds.Tilt(kind) == kinds.Tilt(0) ? 1 : -1;
+            rows.Add(new MixedRow
+            {
+                Tilt = isAlternate ? 0 : Array.IndexOf(used, kind),
+                Factor = isAlternate ? side : 1,
+                Turn = isAlternate ? 0 : kinds.Turn(kind),
+                At = new Point2(x, y),
+                Copies = sequence.Steps.Copies(kind),
+            });
         }
 
         (double, double, double)[] free = isAlternate

@@ -1,3 +1,4 @@
+using FeltNest.Layout.Limits;
 using FeltNest.Layout.Rows.Tables;
 namespace FeltNest.Layout.Rows.Mixed;
 

@@ -61,52 +61,74 @@ internal sealed class RowSequenceModel
     private static (int[] Kinds, double Width)? Narrower((int[] Kinds, double Width)? a, (int[] Kinds, double Width)? b) =>
         b is null || a?.Width <= b.Value.Width ? a : b;
 
+    private (int[] Kinds, double Width)? Solve(int panels, bool pairs) => new Network(this, panels, pairs).Solve();
+
     // States are kinds, or pairs of a kind and the one above it; a state's layer is the count of panels up to and with its upper row.
     // Layers are settled in turn, so every least width is final when it is used.
-    private (int[] Kinds, double Width)? Solve(int panels, bool pairs)
+    private sealed class Network
     {
-        int kinds = bottoms.Length;
-        int states = pairs ? kinds * kinds : kinds;
-        double[] least = new double[(panels + 1) * states];
-        int[] from = new int[least.Length];
-        Array.Fill(least, double.PositiveInfinity);
-        Array.Fill(from, -1);
-        for (int s = 0; s < states; s++)
+        private readonly RowSequenceModel of;
+        private readonly int panels;
+        private readonly bool pairs;
+        private readonly int kinds;
+        private readonly int states;
+        private readonly double[] least;
+        private readonly int[] from;
+
+        public Network(RowSequenceModel of, int panels, bool pairs)
         {
-            // A row that does not fit is no upper row of a pair, whatever step it would have.
-            int first = pairs ? copies[s / kinds] + copies[Upper(s)] : copies[s];
-            if (first <= panels && copies[Upper(s)] > 0 && !double.IsInfinity(Enter(s)))
-            {
-                least[(first * states) + s] = Math.Min(least[(first * states) + s], Enter(s));
-            }
+            (this.of, this.panels, this.pairs) = (of, panels, pairs);
+            kinds = of.bottoms.Length;
+            states = pairs ? kinds * kinds : kinds;
+            least = new double[(panels + 1) * states];
+            from = new int[least.Length];
+            Array.Fill(least, double.PositiveInfinity);
+            Array.Fill(from, -1);
         }
 
-        (int State, int Next, double Step)[] moves =
-        [
-            ..
-            from s in Enumerable.Range(0, states)
-            from next in Enumerable.Range(0, states) select (s, next, Between(s, next)) into move
-            where !double.IsInfinity(move.Item3) select move,
-        ];
-        for (int layer = 1; layer < panels; layer++)
+        public (int[] Kinds, double Width)? Solve()
         {
-            foreach ((int state, int next, double step) in moves)
+            Begin();
+            (int State, int Next, double Step)[] moves =
+            [
+                ..
+                from s in Enumerable.Range(0, states)
+                from next in Enumerable.Range(0, states) select (s, next, Between(s, next)) into move
+                where !double.IsInfinity(move.Item3) select move,
+            ];
+            for (int layer = 1; layer < panels; layer++)
             {
-                int at = (layer * states) + state;
-                int onto = ((layer + copies[Upper(next)]) * states) + next;
-                if (onto < least.Length && least[at] + step < least[onto])
+                foreach ((int state, int next, double step) in moves)
                 {
-                    (least[onto], from[onto]) = (least[at] + step, at);
+                    int at = (layer * states) + state;
+                    int onto = ((layer + of.copies[Upper(next)]) * states) + next;
+                    if (onto < least.Length && least[at] + step < least[onto])
+                    {
+                        (least[onto], from[onto]) = (least[at] + step, at);
+                    }
+                }
+            }
+
+            int last = Enumerable.Range(panels * states, states).MinBy(node => least[node] + of.tops[Upper(node % states)]);
+            return double.IsInfinity(least[last]) ? null : Walked(last);
+        }
+
+        private void Begin()
+        {
+            for (int s = 0; s < states; s++)
+            {
+                // A row that does not fit is no upper row of a pair, whatever step it would have.
+                int first = pairs ? of.copies[s / kinds] + of.copies[Upper(s)] : of.copies[s];
+                if (first <= panels && of.copies[Upper(s)] > 0 && !double.IsInfinity(Enter(s)))
+                {
+                    least[(first * states) + s] = Math.Min(least[(first * states) + s], Enter(s));
                 }
             }
         }
 
-        int last = Enumerable.Range(panels * states, states).MinBy(node => least[node] + tops[Upper(node % states)]);
-        return double.IsInfinity(least[last]) ? null : Walked(last);
-
-        (int[] Kinds, double Width) Walked(int node)
+        private (int[] Kinds, double Width) Walked(int node)
         {
-            double width = least[node] + tops[Upper(node % states)];
+            double width = least[node] + of.tops[Upper(node % states)];
             List<int> sequence = [];
             for (int at = node; at >= 0; at = from[at])
             {
@@ -121,28 +143,28 @@ internal sealed class RowSequenceModel
             return ([.. sequence], width);
         }
 
-        int Upper(int state) => pairs ? state % kinds : state;
+        private int Upper(int state) => pairs ? state % kinds : state;
 
-        double Enter(int s) => pairs ? bottoms[s / kinds] + steps[s / kinds, s % kinds] : bottoms[s];
+        private double Enter(int s) => pairs ? of.bottoms[s / kinds] + of.steps[s / kinds, s % kinds] : of.bottoms[s];
 
-        double Between(int s, int next)
+        private double Between(int s, int next)
         {
-            if (copies[Upper(s)] == 0 || copies[Upper(next)] == 0)
+            if (of.copies[Upper(s)] == 0 || of.copies[Upper(next)] == 0)
             {
                 return double.PositiveInfinity;
             }
 
             if (!pairs)
             {
-                return steps[s, next];
+                return of.steps[s, next];
             }
 
-            if (s % kinds != next / kinds || meets(s / kinds, s % kinds, next % kinds))
+            if (s % kinds != next / kinds || of.meets(s / kinds, s % kinds, next % kinds))
             {
                 return double.PositiveInfinity;
             }
 
-            return steps[s % kinds, next % kinds];
+            return of.steps[s % kinds, next % kinds];
         }
     }
 }

@@ -1,3 +1,5 @@
+using FeltNest.Layout.Limits;
+
 namespace FeltNest.Layout.Rows.Tables;
 
 /// <summary>The parallel row layouts that the step tables of a part promise on one width.</summary>

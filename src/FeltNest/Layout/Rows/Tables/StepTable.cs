@@ -141,18 +141,18 @@ internal sealed class StepTable
     internal List<(double From, double To)> Above(double level)
     {
         List<(double From, double To)> runs = [];
-        double start = double.NaN;
+        double? start = null;
         for (int i = 0; i <= steps.Length; i++)
         {
             bool over = i < steps.Length && steps[i] > level;
-            if (over && double.IsNaN(start))
+            if (over && start is null)
             {
                 start = Crossing(i - 1, level);
             }
-            else if (!over && !double.IsNaN(start))
+            else if (!over && start is { } from)
             {
-                runs.Add((start, Crossing(i - 1, level)));
-                start = double.NaN;
+                runs.Add((from, Crossing(i - 1, level)));
+                start = null;
             }
         }
 

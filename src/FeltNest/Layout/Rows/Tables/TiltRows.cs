@@ -107,21 +107,7 @@ internal sealed class TiltRows
             return (OwnPitch, OwnPitch / 2);
         }
 
-        List<double> pitches = [OwnPitch];
-        foreach ((_, double to) in closed)
-        {
-            foreach ((double from, _) in closed)
-            {
-                // A place may be the end of one closed run and the start of another one, any whole number of pitches on.
-                for (int n = 1; n <= MostCopies && to - from > n * OwnPitch; n++)
-                {
-                    pitches.Add((to - from) / n);
-                }
-            }
-        }
-
-        pitches.Sort();
-        foreach (double pitch in pitches)
+        foreach (double pitch in Pitches(closed))
         {
             double? best = null;
             double widest = -1;
@@ -141,6 +127,26 @@ internal sealed class TiltRows
         }
 
         return null;
+    }
+
+    // Pitches at which the open places change, least first.
+    private List<double> Pitches(List<(double From, double To)> closed)
+    {
+        List<double> pitches = [OwnPitch];
+        foreach ((_, double to) in closed)
+        {
+            foreach ((double from, _) in closed)
+            {
+                // A place may be the end of one closed run and the start of another one, any whole number of pitches on.
+                for (int n = 1; n <= MostCopies && to - from > n * OwnPitch; n++)
+                {
+                    pitches.Add((to - from) / n);
+                }
+            }
+        }
+
+        pitches.Sort();
+        return pitches;
     }
 
     // Rows that reach past their neighbours meet the rows beyond too. Each row still touches the next, so the shift is an end of a closed

@@ -1,4 +1,5 @@
 using FeltNest.Geometry;
+using FeltNest.Layout.Limits;
 
 namespace FeltNest.Layout.Rows.Tables;
 

@@ -41,19 +41,19 @@ internal static class SeamGap
 
         double Uneven(double turn)
         {
-            double[] met = [.. Of(EdgeFreeWrap.Turned(edge, turn)).Where(gap => !double.IsNaN(gap))];
+            double[] met = [.. Of(EdgeFreeWrap.Turned(edge, turn)).OfType<double>()];
             return met.Length == 0 ? double.PositiveInfinity : met.Average(gap => gap * gap);
         }
     }
 
     /// <summary>Signed gap at each place, radians: along the great circle normal to the edge, outwards, to the other copy's edge; negative
-    /// where that lies inside. Not a number where the circle meets no such edge.</summary>
+    /// where that lies inside. Null where the circle meets no such edge.</summary>
     /// <param name="edge">The edge, counter-clockwise seen from outside.</param>
-    public static double[] Of(IReadOnlyList<SpherePoint> edge)
+    public static double?[] Of(IReadOnlyList<SpherePoint> edge)
     {
         int n = edge.Count;
         SpherePoint[] mate = [.. edge.Select(p => new SpherePoint(-p.Y, -p.X, -p.Z))];
-        double[] gaps = new double[n];
+        double?[] gaps = new double?[n];
         for (int i = 0; i < n; i++)
         {
             SpherePoint here = edge[i];
@@ -61,7 +61,7 @@ internal static class SeamGap
             SpherePoint along = chord - (chord.Dot(here) * here);
             SpherePoint tangent = (1 / along.Length) * along;
             SpherePoint outward = tangent.Cross(here);
-            double best = double.NaN;
+            double? best = null;
             for (int k = 0; k < n; k++)
             {
                 SpherePoint a = mate[k];
@@ -72,7 +72,7 @@ internal static class SeamGap
                 {
                     SpherePoint met = a + ((da / (da - db)) * (b - a));
                     double angle = Math.Atan2(met.Dot(outward), met.Dot(here));
-                    best = double.IsNaN(best) || Math.Abs(angle) < Math.Abs(best) ? angle : best;
+                    best = best is not { } known || Math.Abs(angle) < Math.Abs(known) ? angle : best;
                 }
             }
 

@@ -44,7 +44,12 @@ internal sealed class WrapBasis
             }
         }
 
-        // The values carry no weight: only gradients are made orthonormal.
+        MakeOrthonormal(n, q, whole);
+    }
+
+    // The values carry no weight: only gradients are made orthonormal.
+    private void MakeOrthonormal(int n, int q, double[] whole)
+    {
         double[] weighed = new double[3 * q];
         double[] shares = new double[n];
         for (int k = 0; k < n; k++)

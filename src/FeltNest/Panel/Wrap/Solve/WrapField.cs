@@ -23,20 +23,7 @@ internal sealed class WrapField
 
         // With mirrors a quarter of the rays is enough, the two on the axes counting half.
         int n = HasMirrors ? (region.Edge.Length / 4) + 1 : region.Half;
-        double Share(int i)
-        {
-            if (!HasMirrors)
-            {
-                return (double)region.Edge.Length / n;
-            }
-
-            if (i == 0 || i == n - 1)
-            {
-                return 2;
-            }
-
-            return 4;
-        }
+        double even = (double)region.Edge.Length / n;
         Points = new Point2[n * nodes.Length];
         Weights = new double[Points.Length];
         for (int i = 0; i < n; i++)
@@ -44,7 +31,7 @@ internal sealed class WrapField
             for (int j = 0; j < nodes.Length; j++)
             {
                 Points[(i * nodes.Length) + j] = region.Edge[i] * nodes[j];
-                Weights[(i * nodes.Length) + j] = Share(i) * radial[j] * nodes[j] * region.Edge[i].Cross(region.Steps[i]);
+                Weights[(i * nodes.Length) + j] = Share(i, n, even) * radial[j] * nodes[j] * region.Edge[i].Cross(region.Steps[i]);
             }
         }
 
@@ -52,6 +39,17 @@ internal sealed class WrapField
         Along = new WrapBasis(
             degree, box, Points, Weights, (i, j) => HasMirrors ? i % 2 == 1 && j % 2 == 0 : !HasHalfTurn || (i + j) % 2 == 1);
         Across = HasMirrors ? new WrapBasis(degree, box, Points, Weights, (i, j) => i % 2 == 0 && j % 2 == 1) : Along;
+    }
+
+    // How many rays one stands for.
+    private double Share(int ray, int rays, double even)
+    {
+        if (!HasMirrors)
+        {
+            return even;
+        }
+
+        return ray == 0 || ray == rays - 1 ? 2 : 4;
     }
 
     /// <summary>Highest degree.</summary>

@@ -34,9 +34,9 @@ internal sealed class WrapHold
         int[] even = [.. Enumerable.Range(1, mostWave).Where(k => !field.HasHalfTurn || k % 2 == 0)];
         alongWaves = [.. Sines(odd, t), .. field.HasMirrors ? [] : Cosines(odd, t)];
         acrossWaves = [.. Cosines(odd, t), .. field.HasMirrors ? [] : Sines(odd, t)];
-        slides = !isSliding
-            ? []
-            : [.. Sines(even, t), .. field.HasMirrors ? [] : Cosines(even, t).Select(wave => wave.Select(value => value - 1).ToArray())];
+        IEnumerable<double[]> level = Cosines(even, t).Select(wave => wave.Select(value => value - 1).ToArray());
+        IEnumerable<double[]> sliding = Sines(even, t).Concat(level.Where(_ => !field.HasMirrors));
+        slides = isSliding ? [.. sliding] : [];
         matrix = Matrix(region, field);
     }
 

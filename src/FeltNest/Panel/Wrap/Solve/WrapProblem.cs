@@ -78,6 +78,7 @@ internal sealed class WrapProblem : ConstrainedProblem
     }
 
     /// <inheritdoc/>
+    // Long because the portions, the two families of functions and their sums are one product of matrices, written out.
     public override void Curve(ReadOnlySpan<double> x, ReadOnlySpan<double> multipliers, Span<double> hessian)
     {
         SetState(x);

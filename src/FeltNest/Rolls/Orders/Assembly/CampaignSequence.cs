@@ -37,24 +37,28 @@ internal static class CampaignSequence
             }
         }
 
-        int Late(IEnumerable<CutDie> sequence)
+        int Late(IEnumerable<CutDie> sequence) => OrdersLate(sequence, all, press, rules);
+    }
+
+    private static int OrdersLate(
+        IEnumerable<CutDie> sequence, Dictionary<CutDie, IReadOnlyList<(CoverOrder Order, int Strikes)>> work, PressSpec press,
+        OrderRules rules)
+    {
+        double hour = 0;
+        HashSet<CoverOrder> late = [];
+        foreach (CutDie run in sequence)
         {
-            double hour = 0;
-            HashSet<CoverOrder> late = [];
-            foreach (CutDie run in sequence)
+            hour += press.ChangeOverMinutes / 60;
+            foreach ((CoverOrder order, int strikes) in work[run])
             {
-                hour += press.ChangeOverMinutes / 60;
-                foreach ((CoverOrder order, int strikes) in all[run])
+                hour += strikes / press.StrokesPerMinute / 60;
+                if (hour > rules.HoursUntil(order.Due) + 1e-6)
                 {
-                    hour += strikes / press.StrokesPerMinute / 60;
-                    if (hour > rules.HoursUntil(order.Due) + 1e-6)
-                    {
-                        late.Add(order);
-                    }
+                    late.Add(order);
                 }
             }
-
-            return late.Count;
         }
+
+        return late.Count;
     }
 }

@@ -18,43 +18,8 @@ internal static class PlanAssembly
         IReadOnlyList<RollPurchase> bought,
         IReadOnlyList<(CoverOrder Order, StockRoll Kind, double Metres)> reserves)
     {
-        ILookup<CutDie, CutPiece> byDie = Needed(question, pieces).ToLookup(p => p.Die);
-        List<OrderCut> cuts = [];
-        List<DieWork> dies = [];
-        foreach (PressSpec press in question.Presses)
-        {
-            CutDie[] here = [.. question.Dies.Where(die => byDie[die].Any() && pressOf(die) == press)];
-            CutDie[] inOrder = startOf is null
-                ? CampaignSequence.Best(here, die => [.. InTurn(die).Select(p => (p.Order, p.Strikes))], press, question.Rules)
-                : [.. here.OrderBy(startOf)];
-            double hour = 0;
-            foreach (CutDie die in inOrder)
-            {
-                hour += press.ChangeOverMinutes / 60;
-                foreach (CutPiece piece in InTurn(die))
-                {
-                    double end = hour + (piece.Strikes / press.StrokesPerMinute / 60);
-                    cuts.Add(
-                        new OrderCut
-                        {
-                            Number = cuts.Count + 1,
-                            Order = piece.Order,
-                            Roll = piece.Roll,
-                            Die = die,
-                            Press = press,
-                            Strikes = piece.Strikes,
-                            GoodBalls = piece.BallsIn(question),
-                            FromM = 0,
-                            StartHour = hour,
-                            EndHour = end,
-                        });
-                    hour = end;
-                }
-
-                dies.Add(new DieWork(die, press, byDie[die].Sum(p => p.Strikes)));
-            }
-        }
-
+        ILookup<CutDie, CutPiece> byDie = Needed(question, pieces).OrderBy(p => p.Order.Due).ToLookup(p => p.Die);
+        (List<OrderCut> cuts, List<DieWork> dies) = Worked(question, byDie, pressOf, startOf);
         cuts = Placed(cuts, question);
         OrderPlan plan = new()
         {
@@ -67,8 +32,48 @@ internal static class PlanAssembly
             Proof = PlanProof.None,
         };
         return plan with { Results = [.. question.Orders.Select(order => Result(plan, order))] };
+    }
 
-        IEnumerable<CutPiece> InTurn(CutDie die) => byDie[die].OrderBy(p => p.Order.Due);
+    // The campaigns of every press one after the other, each die's pieces by the days of their orders.
+    private static (List<OrderCut> Cuts, List<DieWork> Dies) Worked(
+        OrderQuestion question, ILookup<CutDie, CutPiece> byDie, Func<CutDie, PressSpec> pressOf, Func<CutDie, double>? startOf)
+    {
+        List<OrderCut> cuts = [];
+        List<DieWork> dies = [];
+        foreach (PressSpec press in question.Presses)
+        {
+            CutDie[] here = [.. question.Dies.Where(die => byDie[die].Any() && pressOf(die) == press)];
+            CutDie[] inOrder = startOf is null
+                ? CampaignSequence.Best(here, die => [.. byDie[die].Select(p => (p.Order, p.Strikes))], press, question.Rules)
+                : [.. here.OrderBy(startOf)];
+            double hour = 0;
+            foreach (CutDie die in inOrder)
+            {
+                hour += press.ChangeOverMinutes / 60;
+                foreach (CutPiece piece in byDie[die])
+                {
+                    double end = hour + (piece.Strikes / press.StrokesPerMinute / 60);
+                    cuts.Add(new OrderCut
+                    {
+                        Number = cuts.Count + 1,
+                        Order = piece.Order,
+                        Roll = piece.Roll,
+                        Die = die,
+                        Press = press,
+                        Strikes = piece.Strikes,
+                        GoodBalls = piece.BallsIn(question),
+                        FromM = 0,
+                        StartHour = hour,
+                        EndHour = end,
+                    });
+                    hour = end;
+                }
+
+                dies.Add(new DieWork(die, press, byDie[die].Sum(p => p.Strikes)));
+            }
+        }
+
+        return (cuts, dies);
     }
 
     // In the order of the list of orders, each without the strikes it does not need.

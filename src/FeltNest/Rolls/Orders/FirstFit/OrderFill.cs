@@ -76,19 +76,14 @@ internal static class OrderFill
         foreach (int i in rolls)
         {
             StockRoll roll = state.Rolls[i];
-            if (!q.Fits(order, roll, tool))
+            int room = tool.Shape.StrikesIn(state.FreeM(i));
+            if (!q.Fits(order, roll, tool) || room < q.LeastStrikes(order, roll, tool))
             {
                 continue;
             }
 
             int least = q.LeastStrikes(order, roll, tool);
             int want = Math.Max(least, q.StrikesFor(wanted, roll, tool));
-            int room = tool.Shape.StrikesIn(state.FreeM(i));
-            if (room < least)
-            {
-                continue;
-            }
-
             (int press, int most) = state.PressFor(die, want);
             int strikes = Math.Min(want, Math.Min(room, most));
             if (strikes < least)

@@ -14,44 +14,49 @@ internal sealed class OrderRows
         ReserveWeight = WeightOfReserve(question);
         foreach (CoverOrder order in question.Orders)
         {
-            Unknown missing = model.Whole(0, order.Balls);
-            lacking.Add(order, missing);
-            LinearSum balls = new LinearSum().Add(missing);
-            foreach ((RollUnit unit, int i) in Choices(felt.Units, order))
-            {
-                balls.Add(unit.BallsOf(i, question));
-                if (order.OneLot)
-                {
-                    model.AtMost(new LinearSum().Add(unit.Pieces[i]).Add(LotOf(model, order, unit.Kind), -unit.Rolls.Count), 0);
-                }
-            }
-
-            model.AtLeast(balls, order.Balls);
-            Short.Add(missing);
-            Wanting.Add(missing);
-            if (order.ReserveBalls > 0)
-            {
-                Unknown unreserved = Reserve(model, question, felt, order);
-                Short.Add(unreserved, ReserveWeight);
-                Wanting.Add(unreserved);
-            }
-
-            LinearSum one = new();
-            foreach (Unknown lot in lots.Where(l => l.Key.Order == order).Select(l => l.Value))
-            {
-                one.Add(lot);
-            }
-
-            if (!one.IsEmpty)
-            {
-                model.AtMost(one, 1);
-            }
+            Add(model, question, felt, order);
         }
 
         Room(model, felt);
         foreach (var lot in felt.Units.GroupBy(unit => (unit.Kind.Felt, unit.Kind.Lot)))
         {
             Whole(model, question, [.. lot]);
+        }
+    }
+
+    private void Add(MixedModel model, OrderQuestion question, FeltRows felt, CoverOrder order)
+    {
+        Unknown missing = model.Whole(0, order.Balls);
+        lacking.Add(order, missing);
+        LinearSum balls = new LinearSum().Add(missing);
+        foreach ((RollUnit unit, int i) in Choices(felt.Units, order))
+        {
+            balls.Add(unit.BallsOf(i, question));
+            if (order.OneLot)
+            {
+                model.AtMost(new LinearSum().Add(unit.Pieces[i]).Add(LotOf(model, order, unit.Kind), -unit.Rolls.Count), 0);
+            }
+        }
+
+        model.AtLeast(balls, order.Balls);
+        Short.Add(missing);
+        Wanting.Add(missing);
+        if (order.ReserveBalls > 0)
+        {
+            Unknown unreserved = Reserve(model, question, felt, order);
+            Short.Add(unreserved, ReserveWeight);
+            Wanting.Add(unreserved);
+        }
+
+        LinearSum one = new();
+        foreach (Unknown lot in lots.Where(l => l.Key.Order == order).Select(l => l.Value))
+        {
+            one.Add(lot);
+        }
+
+        if (!one.IsEmpty)
+        {
+            model.AtMost(one, 1);
         }
     }
 

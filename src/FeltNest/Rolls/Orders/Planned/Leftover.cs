@@ -41,11 +41,15 @@ internal static class Leftover
     {
         DieWork? work = plan.Dies.FirstOrDefault(d => d.Die == die);
         IEnumerable<PressSpec> presses = work is null ? plan.Question.Presses.Where(p => OrderQuestion.Takes(p, die)) : [work.Press];
-        double most = presses.Select(press => press.Hours is not { } hours ? double.MaxValue
-            : 60 * press.StrokesPerMinute * (hours - Busy(plan, press) - (work is null ? press.ChangeOverMinutes / 60 : 0)))
-                .DefaultIfEmpty(0)
-                .Max();
+        double most = presses.Select(press => MostStrikes(plan, press, isOn: work is not null)).DefaultIfEmpty(0).Max();
         return Math.Max(0, Math.Min(die.MostStrikes - (work?.Strikes ?? 0), (long)Math.Min(most + 1e-6, long.MaxValue / 2)));
+    }
+
+    // What a press has time for, after a change-over where the die does not stand on it yet.
+    private static double MostStrikes(OrderPlan plan, PressSpec press, bool isOn)
+    {
+        double changeOver = isOn ? 0 : press.ChangeOverMinutes / 60;
+        return press.Hours is { } hours ? 60 * press.StrokesPerMinute * (hours - Busy(plan, press) - changeOver) : double.MaxValue;
     }
 
     private static double Busy(OrderPlan plan, PressSpec press) =>

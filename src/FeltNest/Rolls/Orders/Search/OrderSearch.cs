@@ -72,14 +72,7 @@ internal sealed class OrderSearch
         OrderPlan free = Read();
         if (model.ValueOf(orders.Wanting) > NoBall)
         {
-            best.Tell("search: fewest balls short");
-            ModelReach least = model.Minimise(orders.Short, stop)!.Value;
-            double fewest = Math.Max(0, least.Proved ? least.Value : least.Bound);
-
-            // All reserves together weigh less than a ball.
-            best.ProveShort(orders.Reserves.Count > 0 ? Math.Floor(fewest + Rounding) : fewest);
-            model.AtMost(orders.Short, least.Value + Rounding);
-            lacking = least.Value;
+            lacking = FewestShort();
             Prove(lacking, double.PositiveInfinity, Reached(cost, "least cost")!.Value.Bound);
             free = Read();
         }
@@ -87,16 +80,33 @@ internal sealed class OrderSearch
         // Without days the model is far lighter, and whatever it finds in time is the best with days too.
         if (free.Late > 0 && !stop.IsCancellationRequested)
         {
-            model.AtMost(orders.Short, lacking + NoBall);
-            presses.AddDays();
-            best.Tell("search: fewest orders late");
-            if (model.Minimise(presses.Late, stop) is { } late)
-            {
-                best.ProveLate(Math.Max(0, late.Proved ? late.Value : late.Bound));
-                model.AtMost(presses.Late, late.Value + Rounding);
-                Prove(lacking, Math.Round(late.Value), Reached(cost, "least cost with as few late")!.Value.Bound);
-                Read();
-            }
+            FewestLate(cost, lacking);
+        }
+    }
+
+    private double FewestShort()
+    {
+        best.Tell("search: fewest balls short");
+        ModelReach least = model.Minimise(orders.Short, stop)!.Value;
+        double fewest = Math.Max(0, least.Proved ? least.Value : least.Bound);
+
+        // All reserves together weigh less than a ball.
+        best.ProveShort(orders.Reserves.Count > 0 ? Math.Floor(fewest + Rounding) : fewest);
+        model.AtMost(orders.Short, least.Value + Rounding);
+        return least.Value;
+    }
+
+    private void FewestLate(LinearSum cost, double lacking)
+    {
+        model.AtMost(orders.Short, lacking + NoBall);
+        presses.AddDays();
+        best.Tell("search: fewest orders late");
+        if (model.Minimise(presses.Late, stop) is { } late)
+        {
+            best.ProveLate(Math.Max(0, late.Proved ? late.Value : late.Bound));
+            model.AtMost(presses.Late, late.Value + Rounding);
+            Prove(lacking, Math.Round(late.Value), Reached(cost, "least cost with as few late")!.Value.Bound);
+            Read();
         }
     }
 

@@ -28,7 +28,8 @@ internal static class SearchStart
         {
             DieWork? work = plan.Dies.FirstOrDefault(d => d.Die == run.Die);
             start.AddRange(run.On.Select((on, p) => (on, run.Presses[p] == work?.Press ? 1.0 : 0)));
-            start.AddRange(run.Make is { } make ? [(make, work is null ? 0 : 1)] : []);
+            int made = work is null ? 0 : 1;
+            start.AddRange(run.Make is { } make ? [(make, made)] : []);
             start.AddRange(run.ReRules is { } rules ? [(rules, work?.ReRules ?? 0)] : []);
         }
 

@@ -1,5 +1,3 @@
-using FeltNest.Layout;
-
 namespace FeltNest.Rolls.Plan.Chain;
 
 /// <summary>Which panels of a strike are lost at every place of the grid, and why.</summary>
@@ -71,7 +69,6 @@ internal sealed class LossMap
     {
         List<(int From, int To, LossCause Cause)> ranges = [];
         FeltRoll roll = request.Roll;
-        RollLayout layout = request.Layout;
         double low = panel.MinY + shift;
         double high = panel.MaxY + shift;
         Add(roll.LengthMm - panel.MaxX + Slack, double.PositiveInfinity, LossCause.RollEnd);
@@ -80,41 +77,52 @@ internal sealed class LossMap
             Add(joint - panel.MaxX, joint - panel.MinX, LossCause.Joint);
         }
 
-        if (low < layout.Trims.LowerMm - Slack
-            || layout.Rules.Forbidden.Any(stripe => low < stripe.YToMm - Slack && high > stripe.YFromMm + Slack))
+        if (IsOffCloth(low, high))
         {
             Add(double.NegativeInfinity, double.PositiveInfinity, LossCause.Width);
         }
 
-        foreach (XRange narrow in Narrow(roll, high + layout.Trims.UpperMm - Slack))
+        foreach (XRange narrow in Narrow(roll, high + request.Layout.Trims.UpperMm - Slack))
         {
             Add(narrow.From - panel.MaxX, narrow.To - panel.MinX, LossCause.Width);
         }
 
-        foreach (RollFault fault in roll.Faults.Where(f => f.YMm <= high && f.YMm + f.WidthMm >= low))
+        IEnumerable<RollFault> faults = roll.Faults.Where(f => f.YMm <= high && f.YMm + f.WidthMm >= low);
+        foreach (XRange met in faults.SelectMany(fault => OnFault(panel, fault, shift)))
         {
-            // The panel stays and the fault moves: their x along the roll differ by the strike's place.
-            List<XRange> met = fault.RadiusMm is { } radius
-                ? LevelLine.Near([panel.Corners], fault.MiddleY - shift, radius)
-                : LevelLine.Across(panel.Corners, fault.YMm - shift, fault.YMm + fault.WidthMm - shift);
-            (double first, double last) = fault.RadiusMm is null ? (fault.XMm, fault.XMm + fault.LengthMm) : (fault.MiddleX, fault.MiddleX);
-            foreach (XRange at in met)
-            {
-                Add(first - at.To, last - at.From, LossCause.Fault);
-            }
+            Add(met.From, met.To, LossCause.Fault);
         }
 
         return ranges;
 
         void Add(double from, double to, LossCause cause)
         {
-            int first = (int)Math.Ceiling(Math.Clamp(((from - grid.FromMm) / grid.StepMm) - 1e-9, 0, grid.Places));
-            int last = (int)Math.Floor(Math.Clamp(((to - grid.FromMm) / grid.StepMm) + 1e-9, -1, grid.Places - 1));
+            (int first, int last) = Places(from, to);
             if (first <= last)
             {
                 ranges.Add((first, last, cause));
             }
         }
+    }
+
+    // Over the lower trim or on a forbidden stripe.
+    private bool IsOffCloth(double low, double high) =>
+        low < request.Layout.Trims.LowerMm - Slack
+            || request.Layout.Rules.Forbidden.Any(stripe => low < stripe.YToMm - Slack && high > stripe.YFromMm + Slack);
+
+    private (int First, int Last) Places(double from, double to) => (
+        (int)Math.Ceiling(Math.Clamp(((from - grid.FromMm) / grid.StepMm) - 1e-9, 0, grid.Places)),
+        (int)Math.Floor(Math.Clamp(((to - grid.FromMm) / grid.StepMm) + 1e-9, -1, grid.Places - 1)));
+
+    // Places of the strike at which the panel lies on the fault.
+    private static IEnumerable<XRange> OnFault(StrikePanel panel, RollFault fault, double shift)
+    {
+        // The panel stays and the fault moves: their x along the roll differ by the strike's place.
+        List<XRange> met = fault.RadiusMm is { } radius
+            ? LevelLine.Near([panel.Corners], fault.MiddleY - shift, radius)
+            : LevelLine.Across(panel.Corners, fault.YMm - shift, fault.YMm + fault.WidthMm - shift);
+        (double first, double last) = fault.RadiusMm is null ? (fault.XMm, fault.XMm + fault.LengthMm) : (fault.MiddleX, fault.MiddleX);
+        return met.Select(at => new XRange { From = first - at.To, To = last - at.From });
     }
 
     /// <summary>Where a roll is narrower than asked.</summary>

@@ -1,6 +1,6 @@
 using FeltNest.Geometry;
 using FeltNest.Layout;
-using FeltNest.Layout.Rows;
+using FeltNest.Layout.Limits;
 using FeltNest.Layout.Rows.Tables;
 using Xunit;
 

@@ -113,23 +113,8 @@ internal sealed class MixedModel : IDisposable
     {
         Write();
         using Objective objective = solver.Objective();
-        objective.Clear();
-        foreach ((Unknown variable, double factor) in aim.Gathered())
-        {
-            objective.SetCoefficient(variable.Variable, factor);
-        }
-
-        objective.SetOffset(aim.Constant);
-        objective.SetMinimization();
-        if (values is not null)
-        {
-            solver.SetHint([.. variables.Take(values.Length)], values);
-        }
-        else if (hint.Count > 0)
-        {
-            solver.SetHint([.. hint.Select(h => h.Variable.Variable)], [.. hint.Select(h => h.Value)]);
-        }
-
+        Aim(objective, aim);
+        GiveHint();
         solver.SetSolverSpecificParametersAsString(FormattableString.Invariant($"limits/totalnodes = {most}\n{Search}"));
         using MPSolverParameters parameters = new();
         parameters.SetDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, RelativeGap);
@@ -158,6 +143,31 @@ internal sealed class MixedModel : IDisposable
             Bound = bound,
             Proved = status == Solver.ResultStatus.OPTIMAL,
         };
+    }
+
+    private static void Aim(Objective objective, LinearSum aim)
+    {
+        objective.Clear();
+        foreach ((Unknown variable, double factor) in aim.Gathered())
+        {
+            objective.SetCoefficient(variable.Variable, factor);
+        }
+
+        objective.SetOffset(aim.Constant);
+        objective.SetMinimization();
+    }
+
+    // The solver begins at the last solution, or at what was handed over.
+    private void GiveHint()
+    {
+        if (values is not null)
+        {
+            solver.SetHint([.. variables.Take(values.Length)], values);
+        }
+        else if (hint.Count > 0)
+        {
+            solver.SetHint([.. hint.Select(h => h.Variable.Variable)], [.. hint.Select(h => h.Value)]);
+        }
     }
 
     // What the last solution is worth, where it has a value for every variable.

@@ -1,4 +1,4 @@
-namespace FeltNest.Layout.Rows;
+namespace FeltNest.Layout.Limits;
 
 /// <summary>What an effort buys, all of it counted work: about <c>effort</c> seconds for one width on two cores of the reference
 /// machine.</summary>
@@ -53,21 +53,22 @@ internal sealed record SearchEffort
     internal static SearchEffort Of(LayoutRequest request)
     {
         int e = request.Effort;
+        T ByEffort<T>(T low, T middle, T high) => e switch { < 2 => low, < 20 => middle, _ => high };
         double extent =
             Math.Max(request.Part.Outline.MaxX - request.Part.Outline.MinX, request.Part.Outline.MaxY - request.Part.Outline.MinY);
         return new SearchEffort
         {
-            TiltStepDeg = e < 2 ? 1 : e < 20 ? 0.5 : 0.25,
-            Samples = e < 2 ? 300 : e < 20 ? 600 : 1000,
+            TiltStepDeg = ByEffort(1, 0.5, 0.25),
+            Samples = ByEffort(300, 600, 1000),
             Starts = 4 + (4 * e),
             PolishSteps = 60,
             // About 1 mm on a ball's panel: sampled starts are off by less.
             FirstTrust = extent / 170,
-            MixTiltStepDeg = e < 2 ? 15 : e < 20 ? 7.5 : 5,
+            MixTiltStepDeg = ByEffort(15, 7.5, 5),
             MixStarts = 2 + e,
             FreerPolishes = e < 2 ? 0 : 1 + (e / 5),
             Shakes = 2 * e,
-            MixTilts = e < 2 ? 2 : e < 20 ? 4 : 8,
+            MixTilts = ByEffort(2, 4, 8),
             BandChoices = 2 + (e / 2),
             BandTilts = 2 + (e / 5),
             FreeTries = 3 + (3 * e),

@@ -1,4 +1,4 @@
-namespace FeltNest.Die.Gang;
+namespace FeltNest.Die.Effort;
 
 /// <summary>What the design of a die has built and looked at, counted, and the order to stop: every look can be the last.</summary>
 /// <param name="stop">Breaks the work off.</param>

@@ -1,7 +1,6 @@
-using FeltNest.Die.Order;
 using FeltNest.Layout;
 
-namespace FeltNest.Die;
+namespace FeltNest.Die.Order;
 
 /// <summary>The order for a die where the shop has written none: figures that are common in the trade (common practice, no source), each to
 /// be confirmed.</summary>
@@ -42,38 +41,12 @@ internal static class UsualOrder
             CloseMm = 6.35,
         },
         FeltThicknessMm = 3.2,
-        FeltMaterial = null,
         Plies = 1,
         CommonCut = layout.GapMm == 0,
         DieView = false,
         ThirdAngle = false,
-        Title = new DieTitle
-        {
-            LegalOwner = null,
-            IdentificationNumber = null,
-            DateOfIssue = null,
-            Creator = null,
-            ApprovalPerson = null,
-            Title = "Gang die",
-            SupplementaryTitle = null,
-            DocumentType = "Die drawing",
-            Revision = null,
-            Department = null,
-            TechnicalReference = null,
-            Status = null,
-            Language = "en",
-        },
-        Wishes = new DieWishes
-        {
-            Quantity = 1,
-            Replaces = null,
-            Mounting = null,
-            Registration = null,
-            AirHoles = null,
-            CavityMarks = null,
-            JudgedBy = null,
-        },
-        Wear = null,
+        Title = new DieTitle { Title = "Gang die", DocumentType = "Die drawing", Language = "en" },
+        Wishes = new DieWishes { Quantity = 1 },
         IsAssumed = true,
     };
 }

@@ -1,6 +1,6 @@
 using FeltNest.Geometry;
 
-namespace FeltNest.Layout.Rows;
+namespace FeltNest.Layout.Limits;
 
 /// <summary>Tilts a panel may have, radians: from <see cref="Least"/> to <see cref="Most"/>, and all of these turned by half a
 /// turn unless one way is asked for.</summary>

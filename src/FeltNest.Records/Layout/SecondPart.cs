@@ -1,4 +1,4 @@
-namespace FeltNest.Layout.Limits;
+namespace FeltNest.Layout;
 
 /// <summary>A second part that shares the width, in a band of its own.</summary>
 /// <param name="Part">The part; it is laid at its own design angle to the warp, or free where any angle serves.</param>

@@ -1,6 +1,4 @@
-using FeltNest.Geometry;
-
-namespace FeltNest.Die.Gang;
+namespace FeltNest.Geometry;
 
 /// <summary>Things at places, found by the square they stand in, so that a look round one place does not ask all the others.</summary>
 /// <param name="cellMm">Side of a square, mm.</param>

@@ -1,8 +1,8 @@
 using FeltNest.Layout;
-using FeltNest.Layout.Rows;
+using FeltNest.Layout.Limits;
 using Xunit;
 
-namespace FeltNest.Tests.Layout.Rows;
+namespace FeltNest.Tests.Layout.Limits;
 
 /// <summary>Which tilts the rules leave, in degrees here.</summary>
 public sealed class TiltRangeTests
