@@ -8,7 +8,7 @@ using FeltNest.Files.Costs;
 using FeltNest.Files.Dies;
 using FeltNest.Files.Layouts;
 using FeltNest.Layout;
-using FeltNest.Report.Compare;
+using FeltNest.Report;
 
 namespace FeltNest.Runs;
 

@@ -2,7 +2,7 @@ using FeltNest.Cost.Usage;
 using FeltNest.Files.Costs;
 using FeltNest.Files.Layouts;
 using FeltNest.Files.Usage;
-using FeltNest.Report.Usage;
+using FeltNest.Report;
 
 namespace FeltNest.Runs;
 

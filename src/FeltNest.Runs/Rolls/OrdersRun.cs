@@ -5,7 +5,7 @@ using FeltNest.Files.Costs;
 using FeltNest.Files.Offers;
 using FeltNest.Files.Orders;
 using FeltNest.Files.Presses;
-using FeltNest.Report.Orders;
+using FeltNest.Report;
 using FeltNest.Rolls;
 using FeltNest.Rolls.Orders;
 using FeltNest.Rolls.Orders.Planned;

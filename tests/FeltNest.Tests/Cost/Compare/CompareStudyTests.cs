@@ -1,4 +1,3 @@
-using FeltNest.Layout.Limits;
 using FeltNest.Cost.Compare;
 using FeltNest.Cost.Compare.Findings;
 using FeltNest.Cost.Offers;
@@ -6,7 +5,8 @@ using FeltNest.Cost.Sheet;
 using FeltNest.Geometry;
 using FeltNest.Layout;
 using FeltNest.Layout.Check;
-using FeltNest.Report.Compare;
+using FeltNest.Layout.Limits;
+using FeltNest.Report;
 using FeltNest.Tests.Layout;
 using FeltNest.Yield;
 using Xunit;

@@ -1,5 +1,5 @@
 using CsCheck;
-using FeltNest.Report.Orders;
+using FeltNest.Report;
 using FeltNest.Rolls;
 using FeltNest.Rolls.Orders;
 using FeltNest.Rolls.Orders.Check;

@@ -8,7 +8,7 @@ using FeltNest.Layout;
 using FeltNest.Runs;
 using FeltNest.Runs.Dies;
 
-namespace FeltNest.Cli.Commands.Dies;
+namespace FeltNest.Cli.Commands;
 
 /// <summary><c>die LAYOUT --order ORDER --press PRESS</c>: the toolmaker's package; <c>--measured</c> judges a cut panel, <c>--readings</c>
 /// a die's life.</summary>

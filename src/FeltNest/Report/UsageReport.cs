@@ -2,7 +2,7 @@ using FeltNest.Cost.Offers;
 using FeltNest.Cost.Usage;
 using static FeltNest.InvariantText;
 
-namespace FeltNest.Report.Usage;
+namespace FeltNest.Report;
 
 /// <summary>What a split of used felt prints.</summary>
 public static class UsageReport

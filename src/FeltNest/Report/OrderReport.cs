@@ -2,7 +2,7 @@ using FeltNest.Rolls.Orders;
 using FeltNest.Rolls.Orders.Planned;
 using static FeltNest.InvariantText;
 
-namespace FeltNest.Report.Orders;
+namespace FeltNest.Report;
 
 /// <summary>What a plan of orders prints.</summary>
 public static class OrderReport

@@ -6,7 +6,7 @@ using FeltNest.Die.Order;
 using FeltNest.Rolls;
 using static FeltNest.InvariantText;
 
-namespace FeltNest.Report.Dies;
+namespace FeltNest.Report;
 
 /// <summary>What a die prints.</summary>
 public static class DieReport

@@ -12,7 +12,7 @@ using FeltNest.Runs;
 using FeltNest.Runs.Panels;
 using static FeltNest.InvariantText;
 
-namespace FeltNest.Cli.Commands.Panels;
+namespace FeltNest.Cli.Commands;
 
 /// <summary><c>panel BALL</c>: the flat panel, its strains, and the ball against the rules.</summary>
 internal static class PanelCommand

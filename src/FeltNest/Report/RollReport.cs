@@ -4,7 +4,7 @@ using FeltNest.Rolls.Plan;
 using FeltNest.Rolls.Plan.Chain;
 using static FeltNest.InvariantText;
 
-namespace FeltNest.Report.Rolls;
+namespace FeltNest.Report;
 
 /// <summary>What a roll plan prints.</summary>
 public static class RollReport

@@ -2,7 +2,7 @@ using FeltNest.Rolls.Orders.Planned;
 using FeltNest.Rolls.Orders.Search;
 using static FeltNest.InvariantText;
 
-namespace FeltNest.Report.Orders;
+namespace FeltNest.Report;
 
 /// <summary>What is said of how a plan was found and how far it is the best: nothing that was not proved.</summary>
 internal static class SearchWords

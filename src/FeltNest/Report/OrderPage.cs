@@ -5,7 +5,7 @@ using FeltNest.Rolls.Orders;
 using FeltNest.Rolls.Orders.Planned;
 using static FeltNest.InvariantText;
 
-namespace FeltNest.Report.Orders;
+namespace FeltNest.Report;
 
 /// <summary>A plan of orders with its cutting tickets as one page that needs no other file and prints: the plan, then one ticket a
 /// sheet.</summary>
