@@ -24,7 +24,7 @@ public sealed class CheckRun
     {
         this.path = path;
         read = CheckedReader.Read(path);
-        Verdict = Judged(read) with { NotChecked = read.File.NotSeen };
+        Verdict = Judged() with { NotChecked = read.File.NotSeen };
     }
 
     /// <summary>What was found.</summary>
@@ -34,40 +34,33 @@ public sealed class CheckRun
     public string Json => Encoding.UTF8.GetString(CheckWriter.Write(Verdict));
 
     /// <summary>The verdict to read.</summary>
-    public string Table => CheckReport.Text(path, read.Layout?.Layout.GapMm, Verdict);
+    public string Table => CheckReport.Text(path, Layout?.Layout.GapMm, Verdict);
 
-    private static LayoutVerdict Judged(CheckedInput read)
+    private LayoutInput? Layout => read switch
     {
-        if (read.Layout is { } layout)
-        {
-            return Geometry(layout, read);
-        }
+        CheckedInput.OfLayout lay => lay.Layout,
+        CheckedInput.OfRollPlan roll => roll.Plan.Layout,
+        CheckedInput.OfDie die => die.Die.Layout,
+        _ => null,
+    };
 
-        if (read.Orders is { } orders)
-        {
-            return new LayoutVerdict(double.NaN, 0, OrderPlanCheck.Violations(orders));
-        }
+    private LayoutVerdict Judged() => read switch
+    {
+        CheckedInput.OfLayout lay => WithYield(LayoutCheck.Verify(lay.Layout.Layout), lay.Layout),
+        CheckedInput.OfRollPlan { Plan: var plan } => WithYield(RollPlanCheck.Verify(plan.Layout.Layout, plan.Roll, plan.Plan), plan.Layout),
+        CheckedInput.OfDie { Die: var die } => WithYield(DieCheck.Verify(die.Layout.Layout, die.Die), die.Layout),
+        CheckedInput.OfOrders orders => LayoutVerdict.WithoutCuts(OrderPlanCheck.Violations(orders.Orders)),
+        _ => Figures(read.File),
+    };
 
-        FigureCheck.Run(read.File);
-        return new LayoutVerdict(double.NaN, 0, read.File.Violations);
+    private static LayoutVerdict Figures(StatedFile file)
+    {
+        FigureCheck.Run(file);
+        return LayoutVerdict.WithoutCuts(file.Violations);
     }
 
-    private static LayoutVerdict Geometry(LayoutInput input, CheckedInput read)
+    private static LayoutVerdict WithYield(LayoutVerdict geometry, LayoutInput input) => geometry with
     {
-        LayoutVerdict geometry;
-        if (read.Plan is { } plan)
-        {
-            geometry = RollPlanCheck.Verify(input.Layout, plan.Roll, plan.Plan);
-        }
-        else if (read.Die is { } die)
-        {
-            geometry = DieCheck.Verify(input.Layout, die.Die);
-        }
-        else
-        {
-            geometry = LayoutCheck.Verify(input.Layout);
-        }
-
-        return geometry with { Violations = [.. geometry.Violations, .. StatedYield.Contradictions(input, YieldAccount.Of(input.Layout))] };
-    }
+        Violations = [.. geometry.Violations, .. StatedYield.Contradictions(input, YieldAccount.Of(input.Layout))],
+    };
 }

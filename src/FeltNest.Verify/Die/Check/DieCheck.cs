@@ -56,7 +56,7 @@ public sealed class DieCheck
             Same(field, stated, found, slack);
         }
 
-        Same("forceKn", die.ForceKn, die.ForceFactors, 1e-6 * die.ForceFactors);
+        Same("forceKn", die.ForceKn, die.Force.Kn, 1e-6 * die.Force.Kn);
         return new LayoutVerdict(least, pairs, violations);
     }
 
