@@ -22,58 +22,67 @@ public static class UsualOrder
             Hardness = "as the toolmaker advises",
             LeastBendMm = 1.5,
         },
-        Board = new DieBoard
-        {
-            Material = "plywood",
-            ThicknessMm = 18,
-            LandMm = 20,
-            DensityKgPerM3 = 680,
-            BridgeEveryMm = 95,
-            BridgeMm = 6,
-        },
+        Board = Board,
         Ejection = new DieEjection { Material = "as the toolmaker advises", RoomMm = 2.4, ClearMm = 0.5 },
         Tolerances = new DieTolerances { EdgeProfileMm = 0.5, PanelProfileMm = 1.2, General = "m" },
-        Force = new ForceFigures
-        {
-            NPerMmPerPly = 20,
-            Basis = ForceBasis.Placeholder,
-            EjectionPercent = 15,
-            ReservePercent = 25,
-            CloseMm = 6.35,
-        },
+        Force = Force,
         FeltThicknessMm = 3.2,
         FeltMaterial = null,
         Plies = 1,
         CommonCut = layout.GapMm == 0,
         DieView = false,
         ThirdAngle = false,
-        Title = new DieTitle
-        {
-            LegalOwner = null,
-            IdentificationNumber = null,
-            DateOfIssue = null,
-            Creator = null,
-            ApprovalPerson = null,
-            Title = "Gang die",
-            SupplementaryTitle = null,
-            DocumentType = "Die drawing",
-            Revision = null,
-            Department = null,
-            TechnicalReference = null,
-            Status = null,
-            Language = "en",
-        },
-        Wishes = new DieWishes
-        {
-            Quantity = 1,
-            Replaces = null,
-            Mounting = null,
-            Registration = null,
-            AirHoles = null,
-            CavityMarks = null,
-            JudgedBy = null,
-        },
+        Title = Title,
+        Wishes = Wishes,
         Wear = null,
         IsAssumed = true,
+    };
+
+    private static DieBoard Board => new()
+    {
+        Material = "plywood",
+        ThicknessMm = 18,
+        LandMm = 20,
+        DensityKgPerM3 = 680,
+        BridgeEveryMm = 95,
+        BridgeMm = 6,
+    };
+
+    private static ForceFigures Force => new()
+    {
+        NPerMmPerPly = 20,
+        Basis = ForceBasis.Placeholder,
+        EjectionPercent = 15,
+        ReservePercent = 25,
+        CloseMm = 6.35,
+    };
+
+    // What the shop alone can say stays open.
+    private static DieTitle Title => new()
+    {
+        LegalOwner = null,
+        IdentificationNumber = null,
+        DateOfIssue = null,
+        Creator = null,
+        ApprovalPerson = null,
+        Title = "Gang die",
+        SupplementaryTitle = null,
+        DocumentType = "Die drawing",
+        Revision = null,
+        Department = null,
+        TechnicalReference = null,
+        Status = null,
+        Language = "en",
+    };
+
+    private static DieWishes Wishes => new()
+    {
+        Quantity = 1,
+        Replaces = null,
+        Mounting = null,
+        Registration = null,
+        AirHoles = null,
+        CavityMarks = null,
+        JudgedBy = null,
     };
 }
