@@ -33,4 +33,11 @@ internal static class Documents
         OffersListing.Listing, ActualsListing.Listing, OrdersListing.Listing, StockListing.Listing, DiesListing.Listing,
         ReadingsListing.Listing, PointsListing.Listing,
     ];
+
+    /// <summary>The CSV lists that are written.</summary>
+    public static IReadOnlyList<Listing> Results { get; } =
+    [
+        SeamsListing.Columns.Listing, WaistListing.Columns.Listing, CompareListing.Columns.Listing, UsageListing.Columns.Listing,
+        StrikesListing.Columns.Listing, WorkListing.Columns.Listing,
+    ];
 }

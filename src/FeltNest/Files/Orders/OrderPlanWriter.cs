@@ -1,5 +1,4 @@
 using System.Globalization;
-using FeltNest.Files.Csv;
 using FeltNest.Files.Json;
 using FeltNest.Rolls.Orders;
 using FeltNest.Rolls.Orders.Planned;
@@ -85,26 +84,11 @@ public static class OrderPlanWriter
     }
 
     /// <summary>The CSV file's bytes: one line a piece of work.</summary>
-    public static byte[] Csv(OrderPlan plan)
-    {
-        CsvText text = new CsvText()
-            .Line("number", "order", "roll", "lot", "die", "press", "strikes", "metres", "fromM", "goodBalls", "startHour", "day", "due");
-        foreach (OrderCut cut in plan.Cuts)
-        {
-            text.Line(
-                Whole(cut.Number), cut.Order.Name, cut.Roll.Name, cut.Roll.Lot, cut.Die.Name, cut.Press.Name, Whole(cut.Strikes),
-                CsvText.Number(Math.Round(cut.Metres, 6)),
-                CsvText.Number(Math.Round(cut.FromM, 6)), Whole(cut.GoodBalls), CsvText.Number(Math.Round(cut.StartHour, 6)),
-                Day(plan.Question.Rules.DayOf(cut.EndHour)), Day(cut.Order.Due));
-        }
-
-        return text.Finish();
-    }
+    public static byte[] Csv(OrderPlan plan) =>
+        WorkListing.Columns.Csv(plan.Cuts.Select(cut => new WorkListing.Line(cut, plan.Question.Rules.DayOf(cut.EndHour))));
 
     /// <summary>A day as it is written.</summary>
     internal static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
-
-    private static string Whole(int value) => value.ToString(CultureInfo.InvariantCulture);
 
     // Money to a millionth: far below any coin, and exactly a double of the same digits.
     private static double Money(decimal value) => (double)Math.Round(value, 6);

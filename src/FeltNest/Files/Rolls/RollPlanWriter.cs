@@ -1,5 +1,3 @@
-using System.Globalization;
-using System.Text;
 using FeltNest.Files.Fields;
 using FeltNest.Files.Json;
 using FeltNest.Files.Layouts;
@@ -65,29 +63,12 @@ public static class RollPlanWriter
     }
 
     /// <summary>The CSV file's bytes: a line of names, then one line a strike with the advance from the one before it.</summary>
-    public static byte[] Csv(RollPlan plan)
+    public static byte[] Csv(RollPlan plan) => StrikesListing.Columns.Csv(plan.Strikes.Select((strike, i) => new StrikesListing.Line
     {
-        StringBuilder text = new(
-            "strike,xMm,advanceMm,shiftYMm,goodPanels,lostPanels,lostAtRollEnd,lostAtJoint,lostOutsideWidth,lostAtFault\n");
-        double last = plan.Request.FromMm;
-        for (int i = 0; i < plan.Strikes.Count; i++)
-        {
-            PlannedStrike strike = plan.Strikes[i];
-            text.Append(
-                CultureInfo.InvariantCulture,
-                $"{i + 1},{Digits(strike.XMm)},{Digits(strike.XMm - last)},{Digits(strike.ShiftYMm)},{strike.GoodPanels},"
-                    + $"{strike.Lost.Count}");
-            foreach (LossCause cause in Enum.GetValues<LossCause>())
-            {
-                text.Append(CultureInfo.InvariantCulture, $",{strike.Lost.Count(l => l.Cause == cause)}");
-            }
-
-            text.Append('\n');
-            last = strike.XMm;
-        }
-
-        return Encoding.UTF8.GetBytes(text.ToString());
-    }
+        Number = i + 1,
+        AdvanceMm = strike.XMm - (i == 0 ? plan.Request.FromMm : plan.Strikes[i - 1].XMm),
+        Strike = strike,
+    }));
 
     /// <summary>The field that counts panels lost for a cause.</summary>
     private static WholeField FieldOf(LossCause cause) => cause switch
@@ -97,7 +78,4 @@ public static class RollPlanWriter
         LossCause.Width => LostPanelsFields.Width,
         _ => LostPanelsFields.Fault,
     };
-
-    // A hundredth of a micrometre is more than any press is set to, and hides the rounding of sums.
-    private static string Digits(double value) => (Math.Round(value, 5) + 0.0).ToString("R", CultureInfo.InvariantCulture);
 }
