@@ -47,7 +47,8 @@ public sealed class CheckRun
     private LayoutVerdict Judged() => read switch
     {
         CheckedInput.OfLayout lay => WithYield(LayoutCheck.Verify(lay.Layout.Layout), lay.Layout),
-        CheckedInput.OfRollPlan { Plan: var plan } => WithYield(RollPlanCheck.Verify(plan.Layout.Layout, plan.Roll, plan.Plan), plan.Layout),
+        CheckedInput.OfRollPlan { Plan: var plan } =>
+            WithYield(RollPlanCheck.Verify(plan.Layout.Layout, plan.Roll, plan.Plan), plan.Layout),
         CheckedInput.OfDie { Die: var die } => WithYield(DieCheck.Verify(die.Layout.Layout, die.Die), die.Layout),
         CheckedInput.OfOrders orders => LayoutVerdict.WithoutCuts(OrderPlanCheck.Violations(orders.Orders)),
         _ => Figures(read.File),

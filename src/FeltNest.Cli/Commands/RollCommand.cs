@@ -8,7 +8,11 @@ namespace FeltNest.Cli.Commands;
 /// <summary><c>roll LAYOUT --roll ROLL</c>: where to strike one real roll.</summary>
 internal sealed class RollCommand
 {
-    private readonly Argument<string> layout = new("LAYOUT") { Description = "A layout.json with one repeat for the whole width.", HelpName = "LAYOUT" };
+    private readonly Argument<string> layout = new("LAYOUT")
+    {
+        Description = "A layout.json with one repeat for the whole width.",
+        HelpName = "LAYOUT",
+    };
 
     private readonly Option<string> roll = new("--roll")
     {

@@ -88,7 +88,8 @@ public static class RollReport
         string across = plan.Grid.SideSteps > 0 ? Invariant($", {plan.Grid.SideStepMm:0.##} mm across") : ", no moves across";
         table.Heading("How far this is the best")
             .Note(Invariant(
-                $"No other choice of strikes on the grid has more good panels: {plan.Grid.StepMm:0.####} mm along the roll{across}. From an "
+                $"No other choice of strikes on the grid has more good panels: {plan.Grid.StepMm:0.####} mm along the roll{across}. "
+                    + $"From an "
                     + $"advance of {plan.ClearAdvanceMm:0.#} mm strikes are clear of each other; below it the gap to the strike before "
                     + $"was worked out for every step."));
         if (plan.LeastOffLineMm > plan.Pattern.FeedMm + plan.Grid.StepMm)

@@ -42,25 +42,28 @@ public static class RollPlanWriter
                 .Number(WarpFields.Panel, warp.Part)
                 .Number(WarpFields.LaidAngleDeg, warp.LaidAngleDeg)
                 .Number(WarpFields.WarpAngleDeg, warp.WarpAngleDeg)
-                .Number(WarpFields.OffDesignDeg, warp.OffDesignDeg))
-            .Objects(RollPlanDocument.Strikes, plan.Strikes, (item, strike) => item
-                .Number(StrikeFields.XMm, strike.XMm)
-                .Number(StrikeFields.ShiftYMm, strike.ShiftYMm)
-                .Number(StrikeFields.GoodPanels, strike.GoodPanels)
-                .Number(StrikeFields.LostPanels, strike.Lost.Count))
-            .Object(RollPlanDocument.Pattern, pattern => pattern
-                .Number(PatternFields.Repeats, plan.Pattern.Repeats)
-                .Number(PatternFields.FeedMm, plan.Pattern.FeedMm)
-                .Number(PatternFields.LengthMm, plan.Pattern.LengthMm)
-                .Objects(PatternFields.Panels, plan.Pattern.Panels, (item, panel) => item
-                    .Number(PlacedFields.Panel, panel.Placed.Part)
-                    .Number(PlacedFields.XMm, panel.Placed.XMm)
-                    .Number(PlacedFields.YMm, panel.Placed.YMm)
-                    .Number(PlacedFields.AngleDeg, panel.Placed.AngleDeg)))
-            .Embedded(RollPlanDocument.Roll, RollWriter.Write(request.Roll))
+                .Number(WarpFields.OffDesignDeg, warp.OffDesignDeg));
+        Strikes(json, plan);
+        json.Embedded(RollPlanDocument.Roll, RollWriter.Write(request.Roll))
             .Embedded(RollPlanDocument.Layout, LayoutWriter.Write(request.Layout, YieldAccount.Of(request.Layout)));
         return json.Finish();
     }
+
+    private static void Strikes(JsonOutput json, RollPlan plan) => json
+        .Objects(RollPlanDocument.Strikes, plan.Strikes, (item, strike) => item
+            .Number(StrikeFields.XMm, strike.XMm)
+            .Number(StrikeFields.ShiftYMm, strike.ShiftYMm)
+            .Number(StrikeFields.GoodPanels, strike.GoodPanels)
+            .Number(StrikeFields.LostPanels, strike.Lost.Count))
+        .Object(RollPlanDocument.Pattern, pattern => pattern
+            .Number(PatternFields.Repeats, plan.Pattern.Repeats)
+            .Number(PatternFields.FeedMm, plan.Pattern.FeedMm)
+            .Number(PatternFields.LengthMm, plan.Pattern.LengthMm)
+            .Objects(PatternFields.Panels, plan.Pattern.Panels, (item, panel) => item
+                .Number(PlacedFields.Panel, panel.Placed.Part)
+                .Number(PlacedFields.XMm, panel.Placed.XMm)
+                .Number(PlacedFields.YMm, panel.Placed.YMm)
+                .Number(PlacedFields.AngleDeg, panel.Placed.AngleDeg)));
 
     /// <summary>The CSV file's bytes: a line of names, then one line a strike with the advance from the one before it.</summary>
     public static byte[] Csv(RollPlan plan) => StrikesListing.Columns.Csv(plan.Strikes.Select((strike, i) => new StrikesListing.Line

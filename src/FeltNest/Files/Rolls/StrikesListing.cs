@@ -11,7 +11,8 @@ internal static class StrikesListing
     public static readonly ResultColumns<Line> Columns = new ResultColumns<Line>("roll.csv")
         .Whole(new WholeField("strike", "place in the order of cutting"), l => l.Number)
         .Number(StrikeFields.XMm, l => Fine(l.Strike.XMm))
-        .Number(new NumberField("advanceMm", "from the strike before; of the first, from where the usable roll starts"), l => Fine(l.AdvanceMm))
+        .Number(
+            new NumberField("advanceMm", "from the strike before; of the first, from where the usable roll starts"), l => Fine(l.AdvanceMm))
         .Number(StrikeFields.ShiftYMm, l => Fine(l.Strike.ShiftYMm))
         .Whole(StrikeFields.GoodPanels, l => l.Strike.GoodPanels)
         .Whole(StrikeFields.LostPanels, l => l.Strike.Lost.Count)

@@ -57,7 +57,8 @@ internal sealed record GangBoard(DieDesign Design, GangView View)
     {
         Point2 at = View.Paper(new(Design.Request.Order.DieView ? Design.Gang.BoardLengthMm : 0, 0));
         return new PathMark(
-            [Chain.Rectangle(new Box { MinX = at.X - 1.5, MinY = at.Y - 1.5, MaxX = at.X + 1.5, MaxY = at.Y + 1.5 })], Ink.Narrow, Ink.Dark);
+            [Chain.Rectangle(new Box { MinX = at.X - 1.5, MinY = at.Y - 1.5, MaxX = at.X + 1.5, MaxY = at.Y + 1.5 })], Ink.Narrow,
+            Ink.Dark);
     }
 
     private IEnumerable<Mark> BoardDimensions()
