@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using System.Globalization;
 using FeltNest.Layout;
 
 namespace FeltNest.Cli.Progress;
