@@ -1,8 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Help;
 using FeltNest.Cli.Commands;
-using FeltNest.Cli.Commands.Dies;
-using FeltNest.Cli.Commands.Panels;
 
 namespace FeltNest.Cli;
 

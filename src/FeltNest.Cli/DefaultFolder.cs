@@ -36,25 +36,34 @@ internal static class DefaultFolder
         string input, string compared, string? costs, string? life, string? kept, double keptFeedMm, LayoutRequest request,
         LayoutRequest usual, double? seconds)
     {
-        string files = (costs is null ? string.Empty : $"-{NameOf(costs)}")
-            + (life is null ? string.Empty : $"-{NameOf(life)}")
-            + (kept is null ? string.Empty : $"-die-{NameOf(kept)}{(keptFeedMm > 0 ? Word("-feed", keptFeedMm) : string.Empty)}");
+        string files = Given("-", costs) + Given("-", life) + Given("-die-", kept) + FeedWord(kept, keptFeedMm);
         return OfRoll($"{NameOf(input)}-compare-{compared}{files}", request, usual, seconds);
     }
 
+    private static string FeedWord(string? kept, double feedMm) => kept is not null && feedMm > 0 ? Word("-feed", feedMm) : string.Empty;
+
+    // The word of a file that may be given.
+    private static string Given(string mark, string? file) => file is null ? string.Empty : mark + NameOf(file);
+
     /// <summary>Word for a list of widths or a range.</summary>
-    public static string WidthsWord(IReadOnlyList<double> widths, bool range) => range
-        ? Word("w", widths[0])
-            + Word("to", widths[^1])
-            + (widths.Count > 1 ? Word("by", Math.Round(widths[1] - widths[0], 9)) : string.Empty)
-        : Word("w", widths[0]) + string.Concat(widths.Skip(1).Select(w => Word("_", w)));
+    public static string WidthsWord(IReadOnlyList<double> widths, bool range)
+    {
+        string first = Word("w", widths[0]);
+        if (!range)
+        {
+            return first + string.Concat(widths.Skip(1).Select(w => Word("_", w)));
+        }
+
+        string step = widths.Count > 1 ? Word("by", Math.Round(widths[1] - widths[0], 9)) : string.Empty;
+        return first + Word("to", widths[^1]) + step;
+    }
 
     /// <summary>Name of an input file without folder and ending.</summary>
     public static string FileWord(string input) => NameOf(input);
 
     /// <summary>Folder of felt used against standard.</summary>
     public static string OfUsage(string layout, string actuals, string? costs) =>
-        Path.Combine(Root, $"{NameOf(layout)}-usage-{NameOf(actuals)}{(costs is null ? string.Empty : $"-{NameOf(costs)}")}");
+        Path.Combine(Root, $"{NameOf(layout)}-usage-{NameOf(actuals)}{Given("-", costs)}");
 
     /// <summary>Folder of the strikes of one roll.</summary>
     public static string OfRollPlan(string layout, string roll, int repeats, double playMm, double fromMm) => Path.Combine(

@@ -24,50 +24,44 @@ internal sealed class CheckRun
     {
         this.path = path;
         read = CheckedReader.Read(path);
-        Verdict = Judged(read) with { NotChecked = read.File.NotSeen };
+        Verdict = Judged() with { NotChecked = read.File.NotSeen };
     }
 
     /// <summary>What was found.</summary>
-    public LayoutVerdict Verdict { get; }
+    public CheckVerdict Verdict { get; }
 
     /// <summary>The verdict as JSON.</summary>
     public string Json => Encoding.UTF8.GetString(CheckWriter.Write(Verdict));
 
     /// <summary>The verdict to read.</summary>
-    public string Table => CheckReport.Text(path, read.Layout?.Layout.GapMm, Verdict);
+    public string Table => CheckReport.Text(path, Layout?.Layout.GapMm, Verdict);
 
-    private static LayoutVerdict Judged(CheckedInput read)
+    private LayoutInput? Layout => read switch
     {
-        if (read.Layout is { } layout)
-        {
-            return Geometry(layout, read);
-        }
+        CheckedInput.OfLayout lay => lay.Layout,
+        CheckedInput.OfRollPlan roll => roll.Plan.Layout,
+        CheckedInput.OfDie die => die.Die.Layout,
+        _ => null,
+    };
 
-        if (read.Orders is { } orders)
-        {
-            return new LayoutVerdict(null, 0, OrderPlanCheck.Violations(orders));
-        }
+    private CheckVerdict Judged() => read switch
+    {
+        CheckedInput.OfLayout lay => WithYield(LayoutCheck.Verify(lay.Layout.Layout), lay.Layout),
+        CheckedInput.OfRollPlan { Plan: var plan } =>
+            WithYield(RollPlanCheck.Verify(plan.Layout.Layout, plan.Roll, plan.Plan), plan.Layout),
+        CheckedInput.OfDie { Die: var die } => WithYield(DieCheck.Verify(die.Layout.Layout, die.Die), die.Layout),
+        CheckedInput.OfOrders orders => CheckVerdict.WithoutCuts(OrderPlanCheck.Violations(orders.Orders)),
+        _ => Figures(read.File),
+    };
 
-        FigureCheck.Run(read.File);
-        return new LayoutVerdict(null, 0, read.File.Violations);
+    private static CheckVerdict Figures(StatedFile file)
+    {
+        FigureCheck.Run(file);
+        return CheckVerdict.WithoutCuts(file.Violations);
     }
 
-    private static LayoutVerdict Geometry(LayoutInput input, CheckedInput read)
+    private static CheckVerdict WithYield(CheckVerdict geometry, LayoutInput input) => geometry with
     {
-        LayoutVerdict geometry;
-        if (read.Plan is { } plan)
-        {
-            geometry = RollPlanCheck.Verify(input.Layout, plan.Roll, plan.Plan);
-        }
-        else if (read.Die is { } die)
-        {
-            geometry = DieCheck.Verify(input.Layout, die.Die);
-        }
-        else
-        {
-            geometry = LayoutCheck.Verify(input.Layout);
-        }
-
-        return geometry with { Violations = [.. geometry.Violations, .. StatedYield.Contradictions(input, YieldAccount.Of(input.Layout))] };
-    }
+        Violations = [.. geometry.Violations, .. StatedYield.Contradictions(input, YieldAccount.Of(input.Layout))],
+    };
 }

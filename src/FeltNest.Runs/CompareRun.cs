@@ -8,7 +8,7 @@ using FeltNest.Files.Costs;
 using FeltNest.Files.Dies;
 using FeltNest.Files.Layouts;
 using FeltNest.Layout;
-using FeltNest.Report.Compare;
+using FeltNest.Report;
 
 namespace FeltNest.Runs;
 
@@ -25,12 +25,12 @@ internal sealed class CompareRun : IRun
     {
         notes = [.. question.Part.NamedNotes];
         CostInputs? costs = question.CostsFile is { } file ? CostsReader.Read(file) : question.Costs;
-        Question = new CompareQuestion(
+        Question = new CompareRequest(
             question.Lay, Cases(question), question.Scanned, WithLife(costs, question.LifeFile), Kept(question));
     }
 
     /// <summary>The question as it is worked out.</summary>
-    public CompareQuestion Question { get; }
+    public CompareRequest Question { get; }
 
     /// <summary>Told each row as it is done, or null.</summary>
     public IProgress<CompareRow>? Progress { get; init; }

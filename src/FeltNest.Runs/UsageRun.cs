@@ -2,21 +2,21 @@ using FeltNest.Cost.Usage;
 using FeltNest.Files.Costs;
 using FeltNest.Files.Layouts;
 using FeltNest.Files.Usage;
-using FeltNest.Report.Usage;
+using FeltNest.Report;
 
 namespace FeltNest.Runs;
 
 /// <summary>Why a shift used more or less felt than standard.</summary>
 internal sealed class UsageRun : IRun
 {
-    private readonly UsageQuestion question;
+    private readonly UsageRequest question;
 
     /// <summary>Reads what is asked about.</summary>
     /// <param name="layoutFile">The layout that was cut.</param>
     /// <param name="actualsFile">What the rolls gave.</param>
     /// <param name="costsFile">Normal losses and the standard price, or null.</param>
     /// <exception cref="InputException">A file that cannot be used.</exception>
-    public UsageRun(string layoutFile, string actualsFile, string? costsFile) => question = new UsageQuestion(
+    public UsageRun(string layoutFile, string actualsFile, string? costsFile) => question = new UsageRequest(
         LayoutReader.Read(layoutFile).Layout, ActualsReader.Read(actualsFile), costsFile is null ? null : CostsReader.Read(costsFile))
     {
         LayoutFile = layoutFile,

@@ -107,7 +107,7 @@ public static class FeltCovers
     /// <param name="stop">Ends the work with the rows done so far.</param>
     /// <exception cref="InputException">Prices that cannot be compared.</exception>
     /// <exception cref="NoAnswerException">The part fits nowhere.</exception>
-    public static Comparison Compare(CompareQuestion question, CancellationToken stop = default) =>
+    public static Comparison Compare(CompareRequest question, CancellationToken stop = default) =>
         CompareStudy.Run(question, null, stop);
 
     /// <summary>The strikes of one real roll: where to strike so that the most panels are good.</summary>
@@ -117,7 +117,7 @@ public static class FeltCovers
 
     /// <summary>What is usual in the trade for a die of a layout, where the shop has written no order; its force is a
     /// placeholder.</summary>
-    public static DieOrder UsualOrder(RollLayout layout) => FeltNest.Die.UsualOrder.Of(layout);
+    public static DieOrder UsualOrder(RollLayout layout) => FeltNest.Die.Order.UsualOrder.Of(layout);
 
     /// <summary>The gang die of a layout: cavities, cutting edges, rule length, force, and what is to be watched.</summary>
     /// <param name="request">Layout, band, wishes and press.</param>

@@ -43,7 +43,7 @@ internal static class CheckCommand
             terminal.Results.Write(run.Table);
         }
 
-        LayoutVerdict verdict = run.Verdict;
+        CheckVerdict verdict = run.Verdict;
         if (verdict.Passed)
         {
             return ExitCode.Done;

@@ -12,38 +12,44 @@ namespace FeltNest.Cli.Commands;
 
 /// <summary><c>layout BALL|OUTLINE --width W</c>: lays the panel over the roll; a ball's panel is made flat first and written
 /// too.</summary>
-internal static class LayoutCommand
+internal sealed class LayoutCommand
 {
+    private readonly Terminal terminal;
+    private readonly BallOptions balls;
+    private readonly LayoutOptions options;
+    private readonly ShopOptions shop;
+    private readonly CommonOptions common;
+
+    private LayoutCommand(Terminal terminal, Command command)
+    {
+        this.terminal = terminal;
+        balls = new BallOptions(command, takesOutline: true);
+        options = new LayoutOptions(command);
+        shop = new ShopOptions(command);
+        common = new CommonOptions(command);
+    }
+
     /// <summary>The command.</summary>
     public static Command Create(Terminal terminal)
     {
         Command command = new("layout", "Lay the panel over a roll width and account for the felt.");
-        BallOptions balls = new(command, takesOutline: true);
-        LayoutOptions options = new(command);
-        ShopOptions shop = new(command);
-        CommonOptions common = new(command);
-        command.SetAction((parse, stop) =>
-            Task.Run(() => Run(terminal, parse, balls, options, shop, common, stop), CancellationToken.None));
+        LayoutCommand made = new(terminal, command);
+        command.SetAction((parse, stop) => Task.Run(() => made.Run(parse, stop), CancellationToken.None));
         return command;
     }
 
-    private static int Run(
-        Terminal terminal, ParseResult parse, BallOptions balls, LayoutOptions options, ShopOptions shop, CommonOptions common,
-        CancellationToken stop)
+    private int Run(ParseResult parse, CancellationToken stop)
     {
         Answer answer = new(terminal, parse, common);
         LaidPart part = balls.ReadPart(parse);
-        LayoutRequest request = WithSecond(parse, shop, shop.Applied(parse, options.Request(parse, part.Part)));
-        bool joint = options.IsJoint(parse);
-        string folder = parse.GetValue(common.Out)
-            ?? DefaultFolder.OfLayout(balls.NamedPath(parse), request, options.Usual(request), options.Seconds(parse))
-                + (joint ? "-joint" : string.Empty);
+        LayoutRequest request = WithSecond(parse, shop.Applied(parse, options.Request(parse, part.Part)));
+        string folder = parse.GetValue(common.Out) ?? UsualFolder(parse, request);
         using CancellationTokenSource capped = options.Capped(parse, terminal, stop);
         LayoutRun run = new()
         {
             Input = part,
             Request = request,
-            Joint = joint,
+            Joint = options.IsJoint(parse),
             Assumed = [.. balls.Assumed(parse)],
             Progress = answer.Quiet ? null : new ProgressLine(terminal, UtilisationBound.PanelsPerMetre(request)),
             Choices = answer.Quiet ? null : new ChoiceLines(terminal),
@@ -51,7 +57,13 @@ internal static class LayoutCommand
         return answer.Give(run, folder, parse.GetValue(common.Force), capped.Token, stop, run.Assumed);
     }
 
-    private static LayoutRequest WithSecond(ParseResult parse, ShopOptions shop, LayoutRequest request) => shop.Second(parse) is { } file
+    private string UsualFolder(ParseResult parse, LayoutRequest request)
+    {
+        string folder = DefaultFolder.OfLayout(balls.NamedPath(parse), request, options.Usual(request), options.Seconds(parse));
+        return options.IsJoint(parse) ? $"{folder}-joint" : folder;
+    }
+
+    private LayoutRequest WithSecond(ParseResult parse, LayoutRequest request) => shop.Second(parse) is { } file
         ? request with { Second = new SecondPart(LaidPart.Of(PartReader.Read(file), file).Part, shop.SecondShare(parse)) }
         : request;
 

@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using System.Globalization;
 using FeltNest.Layout;
 
 namespace FeltNest.Cli.Progress;
@@ -29,13 +28,14 @@ internal sealed class ProgressLine(Terminal terminal, double? most = null) : IPr
 
             stage = value.Stage;
             next = now + Pause;
-            string found = value.PanelsPerMetre > 0
-                ? string.Create(
-                    CultureInfo.InvariantCulture,
-                    $", best so far {value.PanelsPerMetre:0.00} panels per metre"
-                        + $"{(most is { } bound ? FormattableString.Invariant($" of at most {bound:0.00}") : string.Empty)}")
-                : string.Empty;
+            string found = value.PanelsPerMetre > 0 ? BestSoFar(value.PanelsPerMetre) : string.Empty;
             terminal.Say(FormattableString.Invariant($"{value.Stage} ({100 * value.Share:0} %){found}"));
         }
+    }
+
+    private string BestSoFar(double panelsPerMetre)
+    {
+        string ofMost = most is { } bound ? FormattableString.Invariant($" of at most {bound:0.00}") : string.Empty;
+        return FormattableString.Invariant($", best so far {panelsPerMetre:0.00} panels per metre{ofMost}");
     }
 }

@@ -42,18 +42,11 @@ internal sealed class AddressReader(IQueryCollection query, BallShelf shelf)
     /// <summary>The inputs; null where there is a fault.</summary>
     public PageInputs? Read()
     {
-        string ball = Text("ball") is { } asked
-            ? shelf.Names.FirstOrDefault(n => n == asked)
-                ?? Fault("ball", $"'{OneWord(asked)}' is not on the shelf: {string.Join(", ", shelf.Names)}", shelf.Names[0])
-            : shelf.Names[0];
+        // Faults are told in the order of these lines.
+        string ball = Ball();
         RowRule rows = EnumWord.Find<RowRule>(Word("rows")) ?? RowRule.Same;
         string warp = Word("warp");
-        string currency = Text("currency") ?? "EUR";
-        if (!CurrencyWord.IsSound(currency))
-        {
-            currency = Fault("currency", $"'{OneWord(currency)}' is not allowed: {CurrencyWord.Allowed}", "EUR");
-        }
-
+        string currency = Currency();
         double width = Number("width")!.Value;
         double lower = Number("lower")!.Value;
         double upper = Number("upper")!.Value;
@@ -62,12 +55,64 @@ internal sealed class AddressReader(IQueryCollection query, BallShelf shelf)
             Fault("width", "is used up by the two edge trims", 0);
         }
 
-        double effort = Number("effort")!.Value;
-        if (effort != Math.Floor(effort))
+        int effort = Effort();
+        PageMoney money = Money(currency);
+        PageInputs inputs = new()
         {
-            Fault("effort", "is a whole number from 1 to 60", 0);
+            Cover = Cover(ball),
+            WidthMm = width,
+            GapMm = Number("gap")!.Value,
+            LowerTrimMm = lower,
+            UpperTrimMm = upper,
+            Rows = rows,
+            Warp = warp == "angle" ? Number("warpDeg") : null,
+            WarpFree = warp == "free",
+            OneWay = Word("oneWay") == "yes",
+            Effort = effort,
+            Money = money,
+            Press = Press(),
+        };
+        return faults.Count == 0 ? inputs : null;
+    }
+
+    private PageCover Cover(string ball) => new()
+    {
+        Ball = ball,
+        CoreMm = Number("core"),
+        CementMm = Number("cement"),
+        FeltMm = Number("felt"),
+        WaistMm = Number("waist"),
+        EdgeLimitPercent = Number("edgeLimit"),
+    };
+
+    private string Ball()
+    {
+        string usual = shelf.Names[0];
+        if (Text("ball") is not { } asked)
+        {
+            return usual;
         }
 
+        return shelf.Names.FirstOrDefault(n => n == asked)
+            ?? Fault("ball", $"'{OneWord(asked)}' is not on the shelf: {string.Join(", ", shelf.Names)}", usual);
+    }
+
+    private string Currency()
+    {
+        string currency = Text("currency") ?? "EUR";
+        return CurrencyWord.IsSound(currency)
+            ? currency
+            : Fault("currency", $"'{OneWord(currency)}' is not allowed: {CurrencyWord.Allowed}", "EUR");
+    }
+
+    private int Effort()
+    {
+        double effort = Number("effort")!.Value;
+        return (int)(effort == Math.Floor(effort) ? effort : Fault("effort", "is a whole number from 1 to 60", effort));
+    }
+
+    private PageMoney Money(string currency)
+    {
         FeltPrice? price =
             Number("price") is { } amount ? new FeltPrice((decimal)amount, PriceUnits.Find(Word("priceUnit"))!.Value, currency) : null;
         FeltLosses losses = new()
@@ -79,30 +124,7 @@ internal sealed class AddressReader(IQueryCollection query, BallShelf shelf)
             UnpairedPercent = Number("unpaired")!.Value,
             MostPanelsPerStrike = null,
         };
-        PageInputs inputs = new()
-        {
-            Cover = new PageCover
-            {
-                Ball = ball,
-                CoreMm = Number("core"),
-                CementMm = Number("cement"),
-                FeltMm = Number("felt"),
-                WaistMm = Number("waist"),
-                EdgeLimitPercent = Number("edgeLimit"),
-            },
-            WidthMm = width,
-            GapMm = Number("gap")!.Value,
-            LowerTrimMm = lower,
-            UpperTrimMm = upper,
-            Rows = rows,
-            Warp = warp == "angle" ? Number("warpDeg") : null,
-            WarpFree = warp == "free",
-            OneWay = Word("oneWay") == "yes",
-            Effort = (int)effort,
-            Money = new PageMoney(price, losses),
-            Press = Press(),
-        };
-        return faults.Count == 0 ? inputs : null;
+        return new PageMoney(price, losses);
     }
 
     // A press is stated by its bed and its force, or not at all. What only a plan of orders asks of it is left at what changes nothing
@@ -116,39 +138,46 @@ internal sealed class AddressReader(IQueryCollection query, BallShelf shelf)
         double margin = Number("bedMargin")!.Value;
         double feed = Number("feedPlay")!.Value;
         double guide = Number("guidePlay")!.Value;
+        if (needed.Any(n => n.Value is null))
+        {
+            FaultMissing(needed);
+            return null;
+        }
+
+        PressBed bed = new() { LengthMm = needed[0].Value!.Value, WidthMm = needed[1].Value!.Value, MarginMm = margin };
+        if (bed.BoardLengthMm <= 0 || bed.BoardWidthMm <= 0)
+        {
+            return Fault<PressSpec?>("bedMargin", "leaves no bed: below half of the bed's length and width is allowed", null);
+        }
+
+        return new PressSpec
+        {
+            Name = "stated",
+            RatedForceKn = needed[2].Value!.Value,
+            AllowedSharePercent = PressSpec.UsualSharePercent,
+            Bed = bed,
+            DaylightMm = null,
+            StrokesPerMinute = 1,
+            ChangeOverMinutes = 0,
+            Hours = null,
+            MostPlies = 1,
+            FeedToleranceMm = feed,
+            GuideToleranceMm = guide,
+            Dies = [],
+        };
+    }
+
+    private void FaultMissing((string Name, double? Value)[] needed)
+    {
         if (needed.All(n => n.Value is null))
         {
-            return null;
+            return;
         }
 
         foreach ((string name, _) in needed.Where(n => n.Value is null))
         {
             Fault(name, "is missing: a press is stated by its bed along and across the roll and its force", 0);
         }
-
-        if (needed.Any(n => n.Value is null))
-        {
-            return null;
-        }
-
-        PressBed bed = new() { LengthMm = needed[0].Value!.Value, WidthMm = needed[1].Value!.Value, MarginMm = margin };
-        return bed.BoardLengthMm > 0 && bed.BoardWidthMm > 0
-            ? new PressSpec
-            {
-                Name = "stated",
-                RatedForceKn = needed[2].Value!.Value,
-                AllowedSharePercent = PressSpec.UsualSharePercent,
-                Bed = bed,
-                DaylightMm = null,
-                StrokesPerMinute = 1,
-                ChangeOverMinutes = 0,
-                Hours = null,
-                MostPlies = 1,
-                FeedToleranceMm = feed,
-                GuideToleranceMm = guide,
-                Dies = [],
-            }
-            : Fault<PressSpec?>("bedMargin", "leaves no bed: below half of the bed's length and width is allowed", null);
     }
 
     private double? Number(string name)

@@ -6,7 +6,7 @@ using FeltNest.Drawing.Sheets.Dies;
 using FeltNest.Drawing.Writers;
 using FeltNest.Files.Dies;
 using FeltNest.Layout;
-using FeltNest.Report.Dies;
+using FeltNest.Report;
 using FeltNest.Rolls;
 
 namespace FeltNest.Runs.Dies;

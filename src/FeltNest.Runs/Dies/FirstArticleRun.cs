@@ -6,7 +6,7 @@ using FeltNest.Files;
 using FeltNest.Files.Dies;
 using FeltNest.Files.Outlines;
 using FeltNest.Geometry;
-using FeltNest.Report.Dies;
+using FeltNest.Report;
 using static FeltNest.InvariantText;
 
 namespace FeltNest.Runs.Dies;

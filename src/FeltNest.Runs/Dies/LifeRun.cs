@@ -2,7 +2,7 @@ using FeltNest.Die.Check;
 using FeltNest.Die.Proof;
 using FeltNest.Drawing.Sheets.Dies;
 using FeltNest.Files.Dies;
-using FeltNest.Report.Dies;
+using FeltNest.Report;
 
 namespace FeltNest.Runs.Dies;
 

@@ -5,7 +5,7 @@ using FeltNest.Files.Costs;
 using FeltNest.Files.Offers;
 using FeltNest.Files.Orders;
 using FeltNest.Files.Presses;
-using FeltNest.Report.Orders;
+using FeltNest.Report;
 using FeltNest.Rolls;
 using FeltNest.Rolls.Orders;
 using FeltNest.Rolls.Orders.Planned;
@@ -19,7 +19,7 @@ internal sealed class OrdersRun : IRun
     // A ticket takes some hundredths of a second to draw: of a run that is interrupted they are drawn only while they are few.
     private const int MostInAHurry = 20;
 
-    private readonly OrderQuestion question;
+    private readonly OrderRequest question;
     private readonly int effort;
 
     /// <summary>Reads what is asked about.</summary>
@@ -62,7 +62,7 @@ internal sealed class OrdersRun : IRun
     private static byte[][] Pictures(IReadOnlyList<(OrderCut Cut, RollPlan Strikes)> tickets) =>
         [.. tickets.AsParallel().AsOrdered().Select(ticket => SvgWriter.Write(TicketSheet.Draw(ticket.Strikes, ticket.Cut)))];
 
-    private static OrderQuestion Question(OrdersAsk asked)
+    private static OrderRequest Question(OrdersAsk asked)
     {
         CostInputs known = asked.CostsFile is { } file ? CostsReader.Read(file) : CostInputs.Bare(StockReader.CurrencyOf(asked.StockFile));
         StockReader reader = new(known);
@@ -87,7 +87,7 @@ internal sealed class OrdersRun : IRun
             PerStrike = (known.PerStrike ?? 0) + (known.BoardPerStrike ?? 0),
             HourRate = known.SetUp?.RatePerHour ?? 0,
         };
-        return new OrderQuestion
+        return new OrderRequest
         {
             Orders = wanted,
             Rolls = rolls,
@@ -112,7 +112,7 @@ internal sealed class OrdersRun : IRun
             read.Add(press);
         }
 
-        return rack.Any(die => read.Exists(press => OrderQuestion.Takes(press, die)))
+        return rack.Any(die => read.Exists(press => OrderRequest.Takes(press, die)))
             ? [.. read]
             : throw new NoAnswerException(
                 $"no press takes any of the dies {string.Join(", ", rack.Select(d => d.Name))}: name them under dies in a press file, "

@@ -4,7 +4,7 @@ using FeltNest.Files.Dies;
 using FeltNest.Files.Layouts;
 using FeltNest.Files.Rolls;
 using FeltNest.Layout;
-using FeltNest.Report.Rolls;
+using FeltNest.Report;
 using FeltNest.Rolls;
 using FeltNest.Rolls.Plan;
 using FeltNest.Rolls.Plan.Chain;

@@ -6,11 +6,35 @@ using FeltNest.Rolls.Orders.Check;
 
 namespace FeltNest.Files;
 
-/// <summary>A file to be verified, as read.</summary>
-/// <param name="File">The file as it states itself.</param>
-/// <param name="Layout">Its layout, or null for a plan of orders and for results that hold no layout.</param>
-/// <param name="Plan">The roll plan the layout is part of, or null.</param>
-/// <param name="Die">The die the layout is part of, or null.</param>
-/// <param name="Orders">The plan of orders, or null.</param>
-internal sealed record CheckedInput(
-    StatedFile File, LayoutInput? Layout, RollPlanInput? Plan, DieInput? Die, StatedOrders? Orders);
+/// <summary>A file to be verified, as read: one kind for each way to check it.</summary>
+internal abstract record CheckedInput
+{
+    private CheckedInput(StatedFile file) => File = file;
+
+    /// <summary>The file as it states itself.</summary>
+    public StatedFile File { get; }
+
+    /// <summary>A layout.</summary>
+    /// <param name="File">The file as it states itself.</param>
+    /// <param name="Layout">Its layout.</param>
+    public sealed record OfLayout(StatedFile File, LayoutInput Layout) : CheckedInput(File);
+
+    /// <summary>The strikes of a roll.</summary>
+    /// <param name="File">The file as it states itself.</param>
+    /// <param name="Plan">Its plan, with the layout.</param>
+    public sealed record OfRollPlan(StatedFile File, RollPlanInput Plan) : CheckedInput(File);
+
+    /// <summary>A die.</summary>
+    /// <param name="File">The file as it states itself.</param>
+    /// <param name="Die">The die, with the layout.</param>
+    public sealed record OfDie(StatedFile File, DieInput Die) : CheckedInput(File);
+
+    /// <summary>A plan of orders.</summary>
+    /// <param name="File">The file as it states itself.</param>
+    /// <param name="Orders">The plan.</param>
+    public sealed record OfOrders(StatedFile File, StatedOrders Orders) : CheckedInput(File);
+
+    /// <summary>A result of figures alone.</summary>
+    /// <param name="File">The file as it states itself.</param>
+    public sealed record OfFigures(StatedFile File) : CheckedInput(File);
+}

@@ -25,20 +25,13 @@ internal static class CheckedReader
         string schema = JsonInput.SchemaOf(
             root, path, [SchemaName.Layout, SchemaName.RollPlan, SchemaName.Die, SchemaName.OrderPlan, .. FigureCheck.Schemas]);
         StatedFile file = new(path, schema, root, CheckedFields.Of(schema));
-        switch (schema)
+        return schema switch
         {
-            case SchemaName.Layout:
-                return new CheckedInput(file, LayoutReader.Read(path, root), null, null, null);
-            case SchemaName.Die:
-                DieInput die = DieReader.Read(path, root);
-                return new CheckedInput(file, die.Layout, null, die, null);
-            case SchemaName.OrderPlan:
-                return new CheckedInput(file, null, null, null, OrderPlanReader.Read(path, root));
-            case SchemaName.RollPlan:
-                RollPlanInput plan = RollPlanReader.Read(path, root);
-                return new CheckedInput(file, plan.Layout, plan, null, null);
-            default:
-                return new CheckedInput(file, null, null, null, null);
-        }
+            SchemaName.Layout => new CheckedInput.OfLayout(file, LayoutReader.Read(path, root)),
+            SchemaName.Die => new CheckedInput.OfDie(file, DieReader.Read(path, root)),
+            SchemaName.OrderPlan => new CheckedInput.OfOrders(file, OrderPlanReader.Read(path, root)),
+            SchemaName.RollPlan => new CheckedInput.OfRollPlan(file, RollPlanReader.Read(path, root)),
+            _ => new CheckedInput.OfFigures(file),
+        };
     }
 }

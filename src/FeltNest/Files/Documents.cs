@@ -37,4 +37,11 @@ internal static class Documents
     /// <summary>The list whose columns a line names, or null: what was given where something else is wanted.</summary>
     public static Listing? ListOf(IReadOnlyList<string> columns) => Lists.FirstOrDefault(list =>
         list.Required.Count > 2 && list.Required.All(name => columns.Any(column => column.Trim().Trim('"') == name)));
+
+    /// <summary>The CSV lists that are written.</summary>
+    public static IReadOnlyList<Listing> Results { get; } =
+    [
+        SeamsListing.Columns.Listing, WaistListing.Columns.Listing, CompareListing.Columns.Listing, UsageListing.Columns.Listing,
+        StrikesListing.Columns.Listing, WorkListing.Columns.Listing,
+    ];
 }

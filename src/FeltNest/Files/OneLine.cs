@@ -10,6 +10,13 @@ internal static class OneLine
     public static string Of(string text)
     {
         string flat = PlainLine.Of(text.Length <= 4 * Longest ? text : text[..(4 * Longest)]).Trim();
-        return flat.Length <= Longest ? flat : flat[..(char.IsHighSurrogate(flat[Longest - 1]) ? Longest - 1 : Longest)] + "...";
+        if (flat.Length <= Longest)
+        {
+            return flat;
+        }
+
+        // A pair of characters that make one sign is not parted.
+        int kept = char.IsHighSurrogate(flat[Longest - 1]) ? Longest - 1 : Longest;
+        return flat[..kept] + "...";
     }
 }

@@ -240,7 +240,7 @@ internal sealed class LayoutSearch
             }
 
             RollLayout layout = LayoutOf(candidate, repeats, record);
-            LayoutVerdict verdict = LayoutCheck.Verify(layout);
+            CheckVerdict verdict = LayoutCheck.Verify(layout);
             if (verdict.Passed)
             {
                 refused.AddRange(found.Where(f => f.Bands.Any(b => Struck(b.Repeat) is null)));

@@ -9,7 +9,7 @@ internal static class CheckReport
     /// <param name="path">The file.</param>
     /// <param name="gapMm">Gap the layout promises, mm; null where the file holds no layout.</param>
     /// <param name="verdict">What was found.</param>
-    public static string Text(string path, double? gapMm, LayoutVerdict verdict)
+    public static string Text(string path, double? gapMm, CheckVerdict verdict)
     {
         TextTable table = new();
         table.Heading($"Check of {path}").Line("verdict", verdict.Passed ? "passed" : "violated");

@@ -12,49 +12,81 @@ internal static class LayoutReport
     public static string Text(RollLayout layout, YieldFigures yields)
     {
         TextTable table = new();
+        Roll(table, layout);
+        foreach (LayoutBand band in layout.Bands)
+        {
+            Band(table, layout, band);
+        }
+
+        Plies(table, layout);
+        Parts(table, layout);
+        Yield(table, layout, yields);
+        Account(table, yields);
+        Losses(table, layout.Search);
+        table.Heading("How it was found");
+        SearchLines(table, layout.Search);
+        Alternatives(table, layout);
+        return table.ToString();
+    }
+
+    private static void Roll(TextTable table, RollLayout layout)
+    {
+        string trims = layout.Trims.AreEqual
+            ? $"edge trim {Number(layout.Trims.LowerMm)} mm each side"
+            : $"edge trims {Number(layout.Trims.LowerMm)} mm lower, {Number(layout.Trims.UpperMm)} mm upper";
         table.Heading($"{layout.Parts[0].Name}: layout over {Number(layout.RollWidthMm)} mm")
-            .Line("usable width", layout.UsableWidthMm, "0.##", "mm", layout.Trims.AreEqual
-                ? $"edge trim {Number(layout.Trims.LowerMm)} mm each side"
-                : $"edge trims {Number(layout.Trims.LowerMm)} mm lower, {Number(layout.Trims.UpperMm)} mm upper")
+            .Line("usable width", layout.UsableWidthMm, "0.##", "mm", trims)
             .Line(
                 "gap", layout.GapMm, "0.###", "mm",
                 FormattableString.Invariant($"least found by the check: {layout.Search.LeastGapMm:0.0000} mm"))
             .Line("warp angle", Angle(layout.Rules), RuleWords(layout.Rules));
-        foreach (LayoutBand band in layout.Bands)
+    }
+
+    private static void Band(TextTable table, RollLayout layout, LayoutBand band)
+    {
+        string place = layout.Bands.Count > 1 ? FormattableString.Invariant($", {band.YFromMm:0.#} to {band.YToMm:0.#} mm") : string.Empty;
+        string panels = band.Repeat.Panels.Count == 1 ? "1 panel" : $"{band.Repeat.Panels.Count} panels";
+        table.Line($"repeat{place}", band.Repeat.LengthMm, "0.000", "mm", $"{panels} at {Tilts(band.Repeat)}");
+        if (band.Repeat.Strike is { } strike)
         {
-            string place =
-                layout.Bands.Count > 1 ? FormattableString.Invariant($", {band.YFromMm:0.#} to {band.YToMm:0.#} mm") : string.Empty;
             table.Line(
-                $"repeat{place}", band.Repeat.LengthMm, "0.000", "mm",
-                $"{band.Repeat.Panels.Count} {(band.Repeat.Panels.Count == 1 ? "panel" : "panels")} at {Tilts(band.Repeat)}");
-            if (band.Repeat.Strike is { } strike)
-            {
-                table.Line(
-                    "  one strike", $"{strike.Panels} panels",
-                    FormattableString.Invariant(
-                        $"{strike.LengthMm:0.#} x {strike.WidthMm:0.#} mm, {strike.Places.Count} strikes a repeat"));
-            }
+                "  one strike", $"{strike.Panels} panels",
+                FormattableString.Invariant(
+                    $"{strike.LengthMm:0.#} x {strike.WidthMm:0.#} mm, {strike.Places.Count} strikes a repeat"));
         }
+    }
 
-        if (layout.Rules.Plies.Count > 1)
+    private static void Plies(TextTable table, RollLayout layout)
+    {
+        if (layout.Rules.Plies.Count <= 1)
         {
-            int kinds = PartKinds.Of(layout);
-            string faces = layout.Rules.Plies.FaceToFace ? "face to face" : "all nap side up";
-            string apart = kinds == 1 ? "any two make a ball" : $"{kinds} kinds that make no pair with each other, keep them apart";
-            table.Line("plies", $"{layout.Rules.Plies.Count}", $"{faces}: {apart}");
+            return;
         }
 
-        if (layout.Parts.Count > 1)
+        int kinds = PartKinds.Of(layout);
+        string faces = layout.Rules.Plies.FaceToFace ? "face to face" : "all nap side up";
+        string apart = kinds == 1 ? "any two make a ball" : $"{kinds} kinds that make no pair with each other, keep them apart";
+        table.Line("plies", $"{layout.Rules.Plies.Count}", $"{faces}: {apart}");
+    }
+
+    private static void Parts(TextTable table, RollLayout layout)
+    {
+        if (layout.Parts.Count <= 1)
         {
-            foreach ((LayoutPart part, int n) in layout.Parts.Select((part, n) => (part, n)))
-            {
-                double perMetre = 1000 * layout.Bands.Sum(b => b.Repeat.Panels.Count(p => p.Part == n) / b.Repeat.LengthMm);
-                table.Line(
-                    $"part {n + 1}", FormattableString.Invariant($"{perMetre:0.000} panels per metre"),
-                    FormattableString.Invariant($"{part.Name}: {100 * perMetre / layout.PanelsPerMetre:0.00} % of the panels"));
-            }
+            return;
         }
 
+        foreach ((LayoutPart part, int n) in layout.Parts.Select((part, n) => (part, n)))
+        {
+            double perMetre = 1000 * layout.Bands.Sum(b => b.Repeat.Panels.Count(p => p.Part == n) / b.Repeat.LengthMm);
+            table.Line(
+                $"part {n + 1}", FormattableString.Invariant($"{perMetre:0.000} panels per metre"),
+                FormattableString.Invariant($"{part.Name}: {100 * perMetre / layout.PanelsPerMetre:0.00} % of the panels"));
+        }
+    }
+
+    private static void Yield(TextTable table, RollLayout layout, YieldFigures yields)
+    {
         FeltUsage felt = yields.PerThousandBalls;
         table.Heading("Yield (full roll width, one repeat, before roll ends and faults)")
             .Line("panels per metre", yields.PanelsPerMetre, "0.000", string.Empty, "the trade says cuts per metre")
@@ -67,7 +99,10 @@ internal static class LayoutReport
                 string.Empty,
                 felt.Kilograms is { } kilograms ? kilograms.ToString("0.00", CultureInfo.InvariantCulture) + " kg" : "not known",
                 felt.Kilograms is null ? "mass per area of the felt not given" : string.Empty);
+    }
 
+    private static void Account(TextTable table, YieldFigures yields)
+    {
         WasteAccount account = yields.Account;
         table.Heading("Where the felt goes (per cent of the full roll width)")
             .Line("good panels", account.GoodPanelsPercent, "0.00", "%", "utilisation")
@@ -75,8 +110,11 @@ internal static class LayoutReport
             .Line("unused edge", account.UnusedEdgePercent, "0.00", "%")
             .Line("edge trim", account.EdgeTrimPercent, "0.00", "%")
             .Line("waste", yields.WastePercent, "0.00", "%", "the last three together");
+    }
 
-        if (layout.Search.Loss is { } loss)
+    private static void Losses(TextTable table, SearchRecord search)
+    {
+        if (search.Loss is { } loss)
         {
             table.Heading("Where the waste comes from (per cent of the full roll width)")
                 .Line("shape", loss.ShapePercent, "0.00", "%", "best without edges, no gap")
@@ -85,15 +123,10 @@ internal static class LayoutReport
                 .Line("straight edges", loss.EdgesPercent, "0.00", "%", "half row height - step, both sides")
                 .Line("row fit", loss.RowFitPercent, "0.00", "%", "the rest: whole rows in this width");
         }
-
-        table.Heading("How it was found");
-        SearchLines(table, layout);
-        return table.ToString();
     }
 
-    private static void SearchLines(TextTable table, RollLayout layout)
+    private static void SearchLines(TextTable table, SearchRecord search)
     {
-        SearchRecord search = layout.Search;
         table.Note($"{search.Method} (effort {search.Effort}, seed {search.Seed}).");
         if (search.CutShort)
         {
@@ -107,11 +140,8 @@ internal static class LayoutReport
                     + $"every {Number(grid.PitchStepMm)} mm.");
         }
 
-        table.Note(
-            string.Create(
-                CultureInfo.InvariantCulture,
-                $"Best without edges at this gap: {search.PlaneUtilisationPercent:0.00} % utilisation (a reference, "
-                    + $"not a bound)."));
+        table.Note(FormattableString.Invariant(
+            $"Best without edges at this gap: {search.PlaneUtilisationPercent:0.00} % utilisation (a reference, not a bound)."));
         if (search.UpperBoundPercent > 0)
         {
             table.Note(string.Create(
@@ -119,14 +149,17 @@ internal static class LayoutReport
                 $"No layout at all can use more than {search.UpperBoundPercent:0.00} %: parts grown by half the gap do not overlap, "
                     + $"times (width + gap)/width."));
         }
+    }
 
+    // What other ways and freer rules would give.
+    private static void Alternatives(TextTable table, RollLayout layout)
+    {
+        SearchRecord search = layout.Search;
         foreach (MethodReach reach in search.Methods.Where(m => m.Method != search.Method).Take(3))
         {
-            table.Note(
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"Also tried: {reach.Method}: {reach.PanelsPerMetre:0.000} panels per metre"
-                        + $"{(reach.Bands > 1 ? $", {reach.Bands} dies" : string.Empty)}."));
+            string dies = reach.Bands > 1 ? $", {reach.Bands} dies" : string.Empty;
+            table.Note(FormattableString.Invariant(
+                $"Also tried: {reach.Method}: {reach.PanelsPerMetre:0.000} panels per metre{dies}."));
         }
 
         if (layout.Bands.Count > 1 && search.Methods.FirstOrDefault(m => m.Bands == 1) is { } one)

@@ -46,7 +46,7 @@ internal static class SampleResults
         ["waist"] = stop => WaistWriter.Json(WaistStudy.Run(Ball, [26, 28], Lay, stop: stop)),
         ["seams"] = stop => SeamsWriter.Json(SeamStudy.Run(Ball, Lay, stop: stop)),
         ["compare"] = Compared,
-        ["usage"] = _ => UsageWriter.Json(UsageStudy.Run(new UsageQuestion(
+        ["usage"] = _ => UsageWriter.Json(UsageStudy.Run(new UsageRequest(
             RollCases.Squares, ActualsReader.Read(Demo("actuals.csv")), CostsReader.Read(Demo("costs.json"))))),
         ["first-article"] = _ => MeasuredWriter.FirstArticle("plate", new MeasuredPanel
         {
@@ -142,7 +142,7 @@ internal static class SampleResults
             .Select((offer, i) =>
                 CompareCase.Of(offer with { WidthMm = 220 + (20 * i), LeastWidthMm = 200 + (20 * i), EdgeMm = null }, EdgeTrims.Both(15)))];
         return CompareWriter.Json(CompareStudy.Run(
-            new CompareQuestion(Lay(SampleLayout.Part) with { RollWidthMm = 0 }, cases, true, CostsReader.Read(Demo("costs.json")), null),
+            new CompareRequest(Lay(SampleLayout.Part) with { RollWidthMm = 0 }, cases, true, CostsReader.Read(Demo("costs.json")), null),
             null,
             stop));
     }

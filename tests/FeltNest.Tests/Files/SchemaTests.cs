@@ -36,7 +36,7 @@ public sealed class SchemaTests
         Fits("layout", LayoutWriter.Write(SampleLayout.TwoBands, SampleLayout.Yields));
         Fits("panel", PanelWriter.Write(SamplePanel.Ball, SamplePanel.Panel));
         Fits("panel", PanelWriter.Write(SamplePanel.Ball, SamplePanel.Held));
-        Fits("check", CheckWriter.Write(new LayoutVerdict(double.NaN, 0, ["too near"])));
+        Fits("check", CheckWriter.Write(new CheckVerdict(double.NaN, 0, ["too near"])));
         Fits("check", CheckWriter.Write(LayoutCheck.Verify(SampleLayout.OneRepeat)));
     }
 

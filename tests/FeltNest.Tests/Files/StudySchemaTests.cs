@@ -158,13 +158,13 @@ public sealed class StudySchemaTests
         RollLayout kept = SampleLayout.OneRepeat;
 
         Fits("compare", CompareWriter.Json(CompareStudy.Run(
-            new CompareQuestion(lay, cases, false, CostsReader.Read(RepositoryFile.PathOf("shapes", "demo", "costs.json")), kept), null,
+            new CompareRequest(lay, cases, false, CostsReader.Read(RepositoryFile.PathOf("shapes", "demo", "costs.json")), kept), null,
             TestContext.Current.CancellationToken)));
         Fits(
             "compare",
             CompareWriter.Json(
                 CompareStudy.Run(
-                    new CompareQuestion(lay, [CompareCase.Of(200, EdgeTrims.Both(15))], true, null, null), null,
+                    new CompareRequest(lay, [CompareCase.Of(200, EdgeTrims.Both(15))], true, null, null), null,
                     TestContext.Current.CancellationToken)));
     }
 
@@ -177,12 +177,12 @@ public sealed class StudySchemaTests
             "usage",
             UsageWriter.Json(
                 UsageStudy.Run(
-                    new UsageQuestion(RollCases.Squares, rolls, CostsReader.Read(RepositoryFile.PathOf("shapes", "demo", "costs.json"))))));
+                    new UsageRequest(RollCases.Squares, rolls, CostsReader.Read(RepositoryFile.PathOf("shapes", "demo", "costs.json"))))));
         Fits(
             "usage",
             UsageWriter.Json(
                 UsageStudy.Run(
-                    new UsageQuestion(
+                    new UsageRequest(
                         RollCases.Squares,
                         [new ActualRoll
                         {

@@ -35,7 +35,7 @@ public sealed class LayoutPropertyTests
         request =>
         {
             RollLayout layout = LayoutSearch.Run(request);
-            LayoutVerdict verdict = LayoutCheck.Verify(layout);
+            CheckVerdict verdict = LayoutCheck.Verify(layout);
             Assert.Empty(verdict.Violations);
             Assert.True(verdict.LeastGapMm >= request.GapMm - 1e-6);
             YieldFigures yields = YieldAccount.Of(layout);
@@ -55,7 +55,7 @@ public sealed class LayoutPropertyTests
         for (int seed = 0; seed < Runs.Count(20); seed++)
         {
             LayoutRequest request = RandomRequests.Of(seed);
-            LayoutVerdict verdict = LayoutCheck.Verify(LayoutSearch.Run(request, null, TestContext.Current.CancellationToken));
+            CheckVerdict verdict = LayoutCheck.Verify(LayoutSearch.Run(request, null, TestContext.Current.CancellationToken));
             Assert.True(verdict.Passed, $"seed {seed}: {string.Join("; ", verdict.Violations)}");
             Assert.True(verdict.LeastGapMm >= request.GapMm - 1e-4, $"seed {seed}: gap {verdict.LeastGapMm}");
         }

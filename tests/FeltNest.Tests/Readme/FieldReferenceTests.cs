@@ -37,7 +37,8 @@ public sealed class FieldReferenceTests
         string written = File.ReadAllText(Page).ReplaceLineEndings("\n");
         string made = written;
         foreach ((string name, string table) in Documents.All.Select(d => (d.Name, ReferenceTable.Of(d)))
-            .Concat(Documents.Lists.Select(l => (l.Name, ReferenceTable.Of(l)))))
+            .Concat(Documents.Lists.Select(l => (l.Name, ReferenceTable.Of(l))))
+            .Concat(Documents.Results.Select(l => (l.Name, ReferenceTable.OfResult(l)))))
         {
             made = WithTable(made, name, table);
         }

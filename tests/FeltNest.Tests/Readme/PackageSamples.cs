@@ -72,7 +72,7 @@ public sealed class PackageSamples
         Assert.Empty(FeltCovers.Violations(layout));
 
         CompareCase[] cases = [CompareCase.Of(1370, request.Trims), CompareCase.Of(1500, request.Trims)];
-        Comparison comparison = FeltCovers.Compare(new CompareQuestion(request, cases, false, null, null));
+        Comparison comparison = FeltCovers.Compare(new CompareRequest(request, cases, false, null, null));
         Console.WriteLine($"least felt: {comparison.Best.Case.Name}");
 
         FeltRoll roll = FeltCovers.ReadRoll("roll.json", File.ReadAllBytes(rollPath));

@@ -108,7 +108,7 @@ public sealed class ReportTests
     [Fact]
     public void A_check_lists_every_violation()
     {
-        string flat = Flat(CheckReport.Text("a.json", SampleLayout.OneRepeat.GapMm, new LayoutVerdict(3.9, 2, ["one", "two"])));
+        string flat = Flat(CheckReport.Text("a.json", SampleLayout.OneRepeat.GapMm, new CheckVerdict(3.9, 2, ["one", "two"])));
 
         Assert.Contains("verdict violated", flat, StringComparison.Ordinal);
         Assert.Contains("least gap found 3.9000 mm", flat, StringComparison.Ordinal);

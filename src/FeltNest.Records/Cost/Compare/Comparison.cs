@@ -8,7 +8,7 @@ namespace FeltNest.Cost.Compare;
 public sealed record Comparison
 {
     /// <summary>What was asked.</summary>
-    public required CompareQuestion Question { get; init; }
+    public required CompareRequest Question { get; init; }
 
     /// <summary>Answers in the order of the cases.</summary>
     public required IReadOnlyList<CompareRow> Rows { get; init; }

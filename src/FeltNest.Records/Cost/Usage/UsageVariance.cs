@@ -7,7 +7,7 @@ namespace FeltNest.Cost.Usage;
 internal sealed record UsageVariance
 {
     /// <summary>What was asked.</summary>
-    public required UsageQuestion Question { get; init; }
+    public required UsageRequest Question { get; init; }
 
     /// <summary>Good balls: pairs of good panels.</summary>
     public required double Balls { get; init; }

@@ -27,11 +27,11 @@ internal sealed class DieCheck
     private DieCheck(RollLayout layout, StatedDie die) => (this.layout, this.die) = (layout, die);
 
     /// <summary>Checks a die; the verdict's gap is the least between two cuts of one strike or of two.</summary>
-    public static LayoutVerdict Verify(RollLayout layout, StatedDie die) => new DieCheck(layout, die).Run();
+    public static CheckVerdict Verify(RollLayout layout, StatedDie die) => new DieCheck(layout, die).Run();
 
-    private LayoutVerdict Run()
+    private CheckVerdict Run()
     {
-        LayoutVerdict lay = LayoutCheck.Verify(layout);
+        CheckVerdict lay = LayoutCheck.Verify(layout);
         violations.AddRange(lay.Violations);
         CheckEdges();
 
@@ -44,8 +44,8 @@ internal sealed class DieCheck
             StatedNumber.Same(violations, field, stated, found, slack);
         }
 
-        StatedNumber.Same(violations, "forceKn", die.ForceKn, die.ForceFactors, 1e-6 * die.ForceFactors);
-        return new LayoutVerdict(double.IsInfinity(gaps.LeastMm) ? null : gaps.LeastMm, gaps.Pairs, violations);
+        StatedNumber.Same(violations, "forceKn", die.ForceKn, die.Force.Kn, 1e-6 * die.Force.Kn);
+        return new CheckVerdict(double.IsInfinity(gaps.LeastMm) ? null : gaps.LeastMm, gaps.Pairs, violations);
     }
 
     private bool Tiles()

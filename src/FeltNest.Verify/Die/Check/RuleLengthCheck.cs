@@ -27,7 +27,7 @@ internal static class RuleLengthCheck
             return
             [
                 ("ruleLengthMm", die.RuleLengthMm, rule, slack), ("edgeLengthMm", stated, edge, slack),
-                ("force.lengthMm", die.ForceLengthMm, edge, slack),
+                ("force.lengthMm", die.Force.LengthMm, edge, slack),
             ];
         }
 
@@ -35,7 +35,7 @@ internal static class RuleLengthCheck
         return
         [
             ("ruleLengthMm", die.RuleLengthMm, edge, slack),
-            ("force.lengthMm", die.ForceLengthMm, die.Cavities.Sum(c => layout.Parts[c.Part].PerimeterMm) - shared, slack),
+            ("force.lengthMm", die.Force.LengthMm, die.Cavities.Sum(c => layout.Parts[c.Part].PerimeterMm) - shared, slack),
         ];
     }
 }

@@ -67,11 +67,8 @@ internal sealed record StatedDie
     /// <summary>Force.</summary>
     public required double ForceKn { get; init; }
 
-    /// <summary>Force recomputed from the figures beside it, kN.</summary>
-    public required double ForceFactors { get; init; }
-
-    /// <summary>Length of cutting edge the force is worked out from.</summary>
-    public required double ForceLengthMm { get; init; }
+    /// <summary>What the force is worked out from.</summary>
+    public required StatedForce Force { get; init; }
 
     /// <summary>Length of edge that two cavities share, by their places in the list of cavities, the earlier first; none where no cut
     /// is common.</summary>

@@ -24,9 +24,9 @@ internal sealed class LayoutCheck
     private LayoutCheck(RollLayout layout) => this.layout = layout;
 
     /// <summary>Checks a layout.</summary>
-    public static LayoutVerdict Verify(RollLayout layout) => new LayoutCheck(layout).Run();
+    public static CheckVerdict Verify(RollLayout layout) => new LayoutCheck(layout).Run();
 
-    private LayoutVerdict Run()
+    private CheckVerdict Run()
     {
         foreach (LayoutPart part in layout.Parts)
         {
@@ -54,7 +54,7 @@ internal sealed class LayoutCheck
             Report(line);
         }
 
-        return new LayoutVerdict(double.IsInfinity(leastGap) ? layout.GapMm : leastGap, pairs, violations);
+        return new CheckVerdict(double.IsInfinity(leastGap) ? layout.GapMm : leastGap, pairs, violations);
     }
 
     private void CheckBand(LayoutBand band)

@@ -34,9 +34,9 @@ internal sealed class RollPlanCheck
     }
 
     /// <summary>What the check found.</summary>
-    public static LayoutVerdict Verify(RollLayout layout, FeltRoll roll, StatedPlan plan)
+    public static CheckVerdict Verify(RollLayout layout, FeltRoll roll, StatedPlan plan)
     {
-        LayoutVerdict lay = LayoutCheck.Verify(layout);
+        CheckVerdict lay = LayoutCheck.Verify(layout);
         RollPlanCheck check = new(layout, roll, plan);
         if (check.HasPattern())
         {
@@ -48,7 +48,7 @@ internal sealed class RollPlanCheck
             check.Report("places and counts were not worked out: the pattern is not the layout");
         }
 
-        return new LayoutVerdict(
+        return new CheckVerdict(
             Math.Min(lay.LeastGapMm!.Value, check.leastGap), lay.Pairs + check.pairs, [.. lay.Violations, .. check.violations]);
     }
 

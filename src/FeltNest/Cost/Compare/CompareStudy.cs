@@ -13,12 +13,12 @@ internal sealed class CompareStudy
     // Savings of a thousand balls below this are rounding.
     private const decimal Rounding = 0.000001m;
 
-    private readonly CompareQuestion question;
+    private readonly CompareRequest question;
     private readonly WidthLays lays;
     private readonly LayoutSource search;
     private readonly CancellationToken stop;
 
-    private CompareStudy(CompareQuestion question, LayoutSource search, CancellationToken stop)
+    private CompareStudy(CompareRequest question, LayoutSource search, CancellationToken stop)
     {
         this.question = question;
         this.search = search;
@@ -41,7 +41,7 @@ internal sealed class CompareStudy
     /// <exception cref="NoAnswerException">No case has a lay; the message is the first one's.</exception>
     /// <exception cref="OperationCanceledException">Stopped before the first row was done.</exception>
     public static Comparison Run(
-        CompareQuestion question, IProgress<CompareRow>? progress = null, CancellationToken stop = default, LayoutSource? search = null)
+        CompareRequest question, IProgress<CompareRow>? progress = null, CancellationToken stop = default, LayoutSource? search = null)
     {
         // What is wrong with money, or with the die, is said before any long work.
         foreach (CompareCase item in question.Cases)
@@ -116,9 +116,9 @@ internal sealed class CompareStudy
         return (rows, unanswered);
     }
 
-    private static FeltPrice? PriceOf(CompareQuestion question, CompareCase item) => item.Offer?.Price ?? question.Costs?.Felt;
+    private static FeltPrice? PriceOf(CompareRequest question, CompareCase item) => item.Offer?.Price ?? question.Costs?.Felt;
 
-    private static CostInputs CostsOf(CompareQuestion question) =>
+    private static CostInputs CostsOf(CompareRequest question) =>
         question.Costs ?? CostInputs.Bare(question.Cases.Select(c => c.Offer?.Price.Currency).First(c => c is not null)!);
 
     private CompareRow Row(CompareCase item)

@@ -13,7 +13,7 @@ internal static class WidthSweep
 
     /// <summary>The curve; for a scan the rows themselves, with the widths at which their number changes.</summary>
     public static (IReadOnlyList<SweepPoint> Sweep, IReadOnlyList<Crossover> Crossovers) Of(
-        CompareQuestion question, WidthLays lays, IReadOnlyList<CompareRow> rows, CancellationToken stop)
+        CompareRequest question, WidthLays lays, IReadOnlyList<CompareRow> rows, CancellationToken stop)
     {
         if (question.Scan)
         {

@@ -14,12 +14,12 @@ namespace FeltNest.Cost.Usage;
 /// on the felt really used.</remarks>
 internal sealed class UsageStudy
 {
-    private readonly UsageQuestion question;
+    private readonly UsageRequest question;
     private readonly LayPlan plan;
     private readonly FeltPrice? price;
     private readonly double? massGsm;
 
-    private UsageStudy(UsageQuestion question)
+    private UsageStudy(UsageRequest question)
     {
         this.question = question;
         plan = LayPlan.Of(question.Layout);
@@ -33,7 +33,7 @@ internal sealed class UsageStudy
     /// <exception cref="InputException">No pair of good panels in all, more metres lost at the ends than drawn, a roll narrower than any
     /// row, a layout of two parts, a currency without a rate, a price by the kilogram without a mass, a price recorded without a standard
     /// one.</exception>
-    public static UsageVariance Run(UsageQuestion question) => new UsageStudy(question).Run();
+    public static UsageVariance Run(UsageRequest question) => new UsageStudy(question).Run();
 
     // Long because each figure follows from the ones before it, down to the record that holds them all.
     private UsageVariance Run()

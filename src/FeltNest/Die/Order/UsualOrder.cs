@@ -21,25 +21,10 @@ internal static class UsualOrder
             Hardness = "as the toolmaker advises",
             LeastBendMm = 1.5,
         },
-        Board = new DieBoard
-        {
-            Material = "plywood",
-            ThicknessMm = 18,
-            LandMm = 20,
-            DensityKgPerM3 = 680,
-            BridgeEveryMm = 95,
-            BridgeMm = 6,
-        },
+        Board = Board,
         Ejection = new DieEjection { Material = "as the toolmaker advises", RoomMm = 2.4, ClearMm = 0.5 },
         Tolerances = new DieTolerances { EdgeProfileMm = 0.5, PanelProfileMm = 1.2, General = "m" },
-        Force = new ForceFigures
-        {
-            NPerMmPerPly = 20,
-            Basis = ForceBasis.Placeholder,
-            EjectionPercent = 15,
-            ReservePercent = 25,
-            CloseMm = 6.35,
-        },
+        Force = Force,
         FeltThicknessMm = 3.2,
         Plies = 1,
         CommonCut = layout.GapMm == 0,
@@ -48,5 +33,24 @@ internal static class UsualOrder
         Title = new DieTitle { Title = "Gang die", DocumentType = "Die drawing", Language = "en" },
         Wishes = new DieWishes { Quantity = 1 },
         IsAssumed = true,
+    };
+
+    private static DieBoard Board => new()
+    {
+        Material = "plywood",
+        ThicknessMm = 18,
+        LandMm = 20,
+        DensityKgPerM3 = 680,
+        BridgeEveryMm = 95,
+        BridgeMm = 6,
+    };
+
+    private static ForceFigures Force => new()
+    {
+        NPerMmPerPly = 20,
+        Basis = ForceBasis.Placeholder,
+        EjectionPercent = 15,
+        ReservePercent = 25,
+        CloseMm = 6.35,
     };
 }

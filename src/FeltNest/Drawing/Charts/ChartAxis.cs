@@ -22,7 +22,7 @@ internal readonly record struct ChartAxis
         double span = high > low ? high - low : Math.Max(1, Math.Abs(high) * 0.1);
         double power = Math.Pow(10, Math.Floor(Math.Log10(span / ticks)));
         double share = span / ticks / power;
-        double step = power * (share <= 1 ? 1 : share <= 2 ? 2 : share <= 5 ? 5 : 10);
+        double step = power * Round(share);
 
         // A value on a tick stays on it in spite of rounding.
         const double slack = 1e-9;
@@ -30,6 +30,15 @@ internal readonly record struct ChartAxis
         double to = Math.Ceiling((high / step) - slack) * step;
         return new ChartAxis { Low = from, High = to > from ? to : from + step, Step = step };
     }
+
+    // The next round step.
+    private static double Round(double share) => share switch
+    {
+        <= 1 => 1,
+        <= 2 => 2,
+        <= 5 => 5,
+        _ => 10,
+    };
 
     /// <summary>Values of the ticks.</summary>
     public IEnumerable<double> Ticks()

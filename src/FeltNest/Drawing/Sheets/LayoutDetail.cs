@@ -178,8 +178,25 @@ internal sealed class LayoutDetail
             anchor = TextAnchor.Middle;
         }
 
-        Point2 place = at + new Point2(0, unit.Y < -0.3 ? -Ink.Note : unit.Y < 0.3 ? -Ink.Note / 2 : 0);
-        return new TextMark { Text = words, At = place, HeightMm = Ink.Note, Colour = Ink.Dark, Anchor = anchor };
+        return new TextMark
+        {
+            Text = words,
+            At = at + new Point2(0, Drop(unit.Y)),
+            HeightMm = Ink.Note,
+            Colour = Ink.Dark,
+            Anchor = anchor,
+        };
+    }
+
+    // How far the base line of a label stands below the end of its line: below a line that runs down, beside one that runs level.
+    private static double Drop(double rise)
+    {
+        if (rise < -0.3)
+        {
+            return -Ink.Note;
+        }
+
+        return rise < 0.3 ? -Ink.Note / 2 : 0;
     }
 
     // A label on a patch of its own, so that no line runs through it.

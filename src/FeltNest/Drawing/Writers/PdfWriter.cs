@@ -83,35 +83,31 @@ internal static class PdfWriter
             case CopyMark copy:
                 (double sin, double cos) = Math.SinCos(double.DegreesToRadians(copy.AngleDeg));
                 text.Append("q ").AppendJoin(' ', new[] { cos, sin, -sin, cos, copy.At.X, copy.At.Y }.Select(Fine)).Append(" cm\n");
-                foreach (Mark inner in copy.Symbol.Marks)
-                {
-                    Draw(text, inner);
-                }
-
+                DrawAll(text, copy.Symbol.Marks);
                 text.Append("Q\n");
                 break;
             case GroupMark group:
                 text.Append("q\n");
-                if (group.Clip is { } box)
-                {
-                    text
-                        .Append(Number(box.MinX))
-                        .Append(' ')
-                        .Append(Number(box.MinY))
-                        .Append(' ')
-                        .Append(Number(box.Width))
-                        .Append(' ')
-                        .Append(Number(box.Height))
-                        .Append(" re W n\n");
-                }
-
-                foreach (Mark inner in group.Marks)
-                {
-                    Draw(text, inner);
-                }
-
+                Clip(text, group.Clip);
+                DrawAll(text, group.Marks);
                 text.Append("Q\n");
                 break;
+        }
+    }
+
+    private static void DrawAll(StringBuilder text, IEnumerable<Mark> marks)
+    {
+        foreach (Mark mark in marks)
+        {
+            Draw(text, mark);
+        }
+    }
+
+    private static void Clip(StringBuilder text, Box? clip)
+    {
+        if (clip is { } box)
+        {
+            text.AppendJoin(' ', new[] { box.MinX, box.MinY, box.Width, box.Height }.Select(Number)).Append(" re W n\n");
         }
     }
 
@@ -143,8 +139,16 @@ internal static class PdfWriter
             Trace(text, chain);
         }
 
-        text.Append(mark.Fill is null ? mark.Pen is null ? "n" : "S" : mark.Pen is null ? "f*" : "B*").Append('\n');
+        text.Append(Painted(mark.Fill is not null, mark.Pen is not null)).Append('\n');
     }
+
+    private static string Painted(bool filled, bool drawn) => (filled, drawn) switch
+    {
+        (true, true) => "B*",
+        (true, false) => "f*",
+        (false, true) => "S",
+        _ => "n",
+    };
 
     private static void Trace(StringBuilder text, Chain chain)
     {
@@ -205,7 +209,14 @@ internal static class PdfWriter
     private static string Fine(double value) => (Math.Round(value, 8) + 0.0).ToString("0.########", CultureInfo.InvariantCulture);
 
     private static string Escaped(string text) =>
-        string.Concat(text.Select(c => c is '(' or ')' or '\\' ? $"\\{c}" : c is >= ' ' and <= '~' ? $"{c}" : "?"));
+        string.Concat(text.Select(Escaped));
+
+    private static string Escaped(char letter) => letter switch
+    {
+        '(' or ')' or '\\' => $"\\{letter}",
+        >= ' ' and <= '~' => $"{letter}",
+        _ => "?",
+    };
 
     private static void Put(MemoryStream file, string text) => file.Write(Encoding.Latin1.GetBytes(text));
 }

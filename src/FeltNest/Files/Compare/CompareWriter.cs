@@ -14,7 +14,7 @@ internal static class CompareWriter
     /// <summary>The file's bytes.</summary>
     public static byte[] Json(Comparison comparison)
     {
-        CompareQuestion question = comparison.Question;
+        CompareRequest question = comparison.Question;
         using JsonOutput json = new(CompareDocument.Document);
         json.Text(CompareDocument.Part, question.Lay.Part.Name)
             .Text(CompareDocument.Costs, question.Costs?.Name)
@@ -34,60 +34,75 @@ internal static class CompareWriter
             .Objects(
                 CompareDocument.Unanswered, comparison.Unanswered,
                 (item, none) => item.Text(UnansweredFields.Name, none.Name).Text(UnansweredFields.Reason, none.Reason))
-            .Text(CompareDocument.Die, comparison.Die is null ? null : question.Kept is null ? $"of {comparison.Best.Case.Name}" : "kept")
-            .Objects(CompareDocument.DropWidths, comparison.DropWidths, (item, drop) => item
-                .Number(DropWidthFields.Rows, drop.Rows)
-                .Number(DropWidthFields.LeastWidthMm, drop.LeastWidthMm)
-                .Number(DropWidthFields.PanelsPerMetre, drop.PanelsPerMetre))
-            .Objects(CompareDocument.Crossovers, comparison.Crossovers, (item, at) => item
-                .Number(CrossoverFields.WidthMm, at.WidthMm)
-                .Number(CrossoverFields.RowsBelow, at.RowsBelow)
-                .Number(CrossoverFields.RowsAbove, at.RowsAbove))
-            .Objects(CompareDocument.BreakEvens, comparison.BreakEvens, (item, even) => item
-                .Text(BreakEvenFields.Offer, even.Offer)
-                .Text(BreakEvenFields.Against, even.Against)
-                .Number(BreakEvenFields.Price, Money(even.Price.Amount))
-                .Text(BreakEvenFields.PriceUnit, PriceUnits.WordOf(even.Price.Unit))
-                .Text(BreakEvenFields.Currency, even.Price.Currency))
-            .Objects(CompareDocument.Values, comparison.Values, (item, value) => item
-                .Text(ValueFields.Change, value.Change)
-                .Number(ValueFields.SquareMetresPerMillionBalls, value.SquareMetresPerMillionBalls)
-                .Number(ValueFields.CostPerMillionBalls, Money(value.MoneyPerMillionBalls)))
-            .Objects(CompareDocument.Flips, comparison.Flips, (item, flip) => item
-                .Text(FlipFields.Assumption, flip.Assumption)
-                .Number(FlipFields.Now, flip.Now)
-                .Number(FlipFields.At, flip.At)
-                .Text(FlipFields.Best, flip.Best)
-                .Flag(FlipFields.Stated, flip.IsStated))
-            .Objects(CompareDocument.Swings, comparison.Swings, (item, swing) => item
-                .Text(SwingFields.Assumption, swing.Assumption)
-                .Number(SwingFields.Low, swing.Low)
-                .Number(SwingFields.Likely, swing.Likely)
-                .Number(SwingFields.High, swing.High)
-                .Number(SwingFields.CostAtLow, Money(swing.TotalAtLow))
-                .Number(SwingFields.CostAtHigh, Money(swing.TotalAtHigh))
-                .Text(SwingFields.BestAtLow, swing.BestAtLow)
-                .Text(SwingFields.BestAtHigh, swing.BestAtHigh))
-            .Objects(CompareDocument.Gang, comparison.Gang, (item, choice) => item
-                .Number(GangFields.Cavities, choice.Cavities)
-                .Number(GangFields.Plies, choice.Plies)
-                .Number(GangFields.PanelsPerStrike, choice.PanelsPerStrike)
-                .Number(GangFields.StrikesPerThousandBalls, choice.StrikesPerThousandBalls)
-                .Number(GangFields.DiePrice, Money(choice.DiePrice))
-                .Number(GangFields.RunningCostPerThousandBalls, Money(choice.RunningCost))
-                .Number(GangFields.CostPerThousandBalls, Money(choice.Total))
-                .Number(GangFields.PaysFromThousandBalls, Money(choice.PaysFromThousandBalls)))
-            .Objects(
-                CompareDocument.Sweep, comparison.Sweep,
-                (
-                    item,
-                    point) => item
-                        .Number(SweepFields.WidthMm, point.WidthMm)
-                        .Number(SweepFields.Rows, point.Rows)
-                        .Number(SweepFields.WastePercent, point.WastePercent));
+            .Text(CompareDocument.Die, DieWords(comparison));
+        Findings(json, comparison);
         return json.Finish();
     }
 
+    // Long because it is one list of fields in the order of the file.
+    private static void Findings(JsonOutput json, Comparison comparison) => json
+        .Objects(CompareDocument.DropWidths, comparison.DropWidths, (item, drop) => item
+            .Number(DropWidthFields.Rows, drop.Rows)
+            .Number(DropWidthFields.LeastWidthMm, drop.LeastWidthMm)
+            .Number(DropWidthFields.PanelsPerMetre, drop.PanelsPerMetre))
+        .Objects(CompareDocument.Crossovers, comparison.Crossovers, (item, at) => item
+            .Number(CrossoverFields.WidthMm, at.WidthMm)
+            .Number(CrossoverFields.RowsBelow, at.RowsBelow)
+            .Number(CrossoverFields.RowsAbove, at.RowsAbove))
+        .Objects(CompareDocument.BreakEvens, comparison.BreakEvens, (item, even) => item
+            .Text(BreakEvenFields.Offer, even.Offer)
+            .Text(BreakEvenFields.Against, even.Against)
+            .Number(BreakEvenFields.Price, Money(even.Price.Amount))
+            .Text(BreakEvenFields.PriceUnit, PriceUnits.WordOf(even.Price.Unit))
+            .Text(BreakEvenFields.Currency, even.Price.Currency))
+        .Objects(CompareDocument.Values, comparison.Values, (item, value) => item
+            .Text(ValueFields.Change, value.Change)
+            .Number(ValueFields.SquareMetresPerMillionBalls, value.SquareMetresPerMillionBalls)
+            .Number(ValueFields.CostPerMillionBalls, Money(value.MoneyPerMillionBalls)))
+        .Objects(CompareDocument.Flips, comparison.Flips, (item, flip) => item
+            .Text(FlipFields.Assumption, flip.Assumption)
+            .Number(FlipFields.Now, flip.Now)
+            .Number(FlipFields.At, flip.At)
+            .Text(FlipFields.Best, flip.Best)
+            .Flag(FlipFields.Stated, flip.IsStated))
+        .Objects(CompareDocument.Swings, comparison.Swings, (item, swing) => item
+            .Text(SwingFields.Assumption, swing.Assumption)
+            .Number(SwingFields.Low, swing.Low)
+            .Number(SwingFields.Likely, swing.Likely)
+            .Number(SwingFields.High, swing.High)
+            .Number(SwingFields.CostAtLow, Money(swing.TotalAtLow))
+            .Number(SwingFields.CostAtHigh, Money(swing.TotalAtHigh))
+            .Text(SwingFields.BestAtLow, swing.BestAtLow)
+            .Text(SwingFields.BestAtHigh, swing.BestAtHigh))
+        .Objects(CompareDocument.Gang, comparison.Gang, (item, choice) => item
+            .Number(GangFields.Cavities, choice.Cavities)
+            .Number(GangFields.Plies, choice.Plies)
+            .Number(GangFields.PanelsPerStrike, choice.PanelsPerStrike)
+            .Number(GangFields.StrikesPerThousandBalls, choice.StrikesPerThousandBalls)
+            .Number(GangFields.DiePrice, Money(choice.DiePrice))
+            .Number(GangFields.RunningCostPerThousandBalls, Money(choice.RunningCost))
+            .Number(GangFields.CostPerThousandBalls, Money(choice.Total))
+            .Number(GangFields.PaysFromThousandBalls, Money(choice.PaysFromThousandBalls)))
+        .Objects(
+            CompareDocument.Sweep, comparison.Sweep,
+            (
+                item,
+                point) => item
+                    .Number(SweepFields.WidthMm, point.WidthMm)
+                    .Number(SweepFields.Rows, point.Rows)
+                    .Number(SweepFields.WastePercent, point.WastePercent));
+
+    private static string? DieWords(Comparison comparison)
+    {
+        if (comparison.Die is null)
+        {
+            return null;
+        }
+
+        return comparison.Question.Kept is null ? $"of {comparison.Best.Case.Name}" : "kept";
+    }
+
+    // Long because it is one list of fields in the order of the file.
     private static void WriteRow(JsonOutput json, CompareRow row)
     {
         (FeltAccount felt, FeltOffer? offer, EdgeTrims trims) = (row.Account, row.Case.Offer, row.Case.Trims);

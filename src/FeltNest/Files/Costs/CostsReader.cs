@@ -66,20 +66,32 @@ internal sealed class CostsReader
             : felt;
     }
 
-    private FeltPrice? Price(JsonFields? felt, string currency) => felt is null
-        ? null
-        : new FeltPrice(
-            Decimal(felt, FeltFields.Price), Unit(felt), felt.Has(FeltFields.Currency) ? felt.Currency(FeltFields.Currency) : currency);
+    private FeltPrice? Price(JsonFields? felt, string currency)
+    {
+        if (felt is null)
+        {
+            return null;
+        }
 
-    private DieCost? DieOf(JsonFields? die) => die is null
-        ? null
-        : new DieCost
+        string own = felt.Has(FeltFields.Currency) ? felt.Currency(FeltFields.Currency) : currency;
+        return new FeltPrice(Decimal(felt, FeltFields.Price), Unit(felt), own);
+    }
+
+    private DieCost? DieOf(JsonFields? die)
+    {
+        if (die is null)
+        {
+            return null;
+        }
+
+        return new DieCost
         {
             Price = Decimal(die, DieFields.Price),
             LifeStrikes = LifeStrikes(die),
             ReRules = die.Whole(DieFields.ReRules),
             ReRulePrice = die.Has(DieFields.ReRules) ? Decimal(die, DieFields.ReRulePrice) : 0,
         };
+    }
 
     private SetUpCost? SetUpOf(JsonFields? setUp) => setUp is null
         ? null
@@ -98,7 +110,12 @@ internal sealed class CostsReader
             throw top.Fault(Gang, "weighs dies by what they and their strikes cost: die and strike.price are wanted");
         }
 
-        return gang is null ? null : new GangOptions
+        if (gang is null)
+        {
+            return null;
+        }
+
+        return new GangOptions
         {
             Cavities = Counts(gang, GangFields.Cavities),
             Plies = gang.Has(GangFields.Plies) ? Counts(gang, GangFields.Plies) : [1],

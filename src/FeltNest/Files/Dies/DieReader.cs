@@ -47,20 +47,34 @@ internal static class DieReader
         }
 
         JsonFields strike = top.Object(Strike);
-        Point2[] places = PlacesOf(strike, layout.Layout.Bands.Count, cavities.Length);
+        return new DieInput
+        {
+            Layout = layout,
+            Die = DieOf(top, strike, new Cut { Cavities = cavities, Edges = edges, Bands = layout.Layout.Bands.Count }),
+            Repeats = strike.Whole(StrikeFields.Repeats),
+            Wear = top.OptionalObject(Wear) is { } wear ? WearOf(wear) : null,
+            Replaces = top.OptionalText(Replaces),
+            PanelProfileMm = top.Number(PanelProfileMm),
+        };
+    }
+
+    // Long because it is one list of fields in the order of the file.
+    private static StatedDie DieOf(JsonFields top, JsonFields strike, Cut cut)
+    {
+        Point2[] places = PlacesOf(strike, cut.Bands, cut.Cavities.Length);
         JsonFields joint = top.Object(Joint);
         JsonFields board = top.Object(Board);
         JsonFields force = top.Object(Force);
-        StatedDie die = new()
+        return new StatedDie
         {
             Name = top.Text(Name),
             Revision = top.OptionalText(Revision),
             Band = strike.Whole(StrikeFields.Band) - 1,
-            Cavities = cavities,
+            Cavities = cut.Cavities,
             Places = places,
             Origin = new Point2(strike.Number(StrikeFields.OriginXMm), strike.Number(StrikeFields.OriginYMm)),
             FeedMm = top.Number(FeedMm),
-            Edges = edges,
+            Edges = cut.Edges,
             BoardLengthMm = board.Number(BoardFields.LengthMm),
             BoardWidthMm = board.Number(BoardFields.WidthMm),
             LandMm = board.Number(BoardFields.LandMm),
@@ -73,24 +87,14 @@ internal static class DieReader
             GuideToleranceMm = joint.Number(JointFields.GuideToleranceMm),
             EdgeProfileMm = joint.Number(JointFields.EdgeProfileMm),
             ForceKn = top.Number(ForceKn),
-            ForceFactors = ForceOf(force),
-            ForceLengthMm = force.Number(ForceFields.LengthMm),
-            CommonCuts = CommonOf(top, cavities.Length),
+            Force = ForceOf(force),
+            CommonCuts = CommonOf(top, cut.Cavities.Length),
             EdgeLengthMm = top.OptionalNumber(EdgeLengthMm),
             MiddleInWasteMm = MiddleInWaste(top.Object(Rule)),
             AcrossMm = Gap(joint, JointFields.AcrossMm),
             AcrossWorstMm = Gap(joint, JointFields.AcrossWorstMm),
             BandMm = Gap(joint, JointFields.BandMm),
             BandWorstMm = Gap(joint, JointFields.BandWorstMm),
-        };
-        return new DieInput
-        {
-            Layout = layout,
-            Die = die,
-            Repeats = strike.Whole(StrikeFields.Repeats),
-            Wear = top.OptionalObject(Wear) is { } wear ? WearOf(wear) : null,
-            Replaces = top.OptionalText(Replaces),
-            PanelProfileMm = top.Number(PanelProfileMm),
         };
     }
 
@@ -137,10 +141,15 @@ internal static class DieReader
         return common;
     }
 
-    private static double ForceOf(JsonFields force) =>
-        (force.Number(ForceFields.LengthMm) + force.Number(ForceFields.CloseAddedMm)) * force.Whole(ForceFields.Plies)
-            * force.Number(ForceFields.NPerMmPerPly) / 1000
-            * (1 + (force.Number(ForceFields.EjectionPercent) / 100)) * (1 + (force.Number(ForceFields.ReservePercent) / 100));
+    private static StatedForce ForceOf(JsonFields force) => new()
+    {
+        LengthMm = force.Number(ForceFields.LengthMm),
+        CloseAddedMm = force.Number(ForceFields.CloseAddedMm),
+        Plies = force.Whole(ForceFields.Plies),
+        NPerMmPerPly = force.Number(ForceFields.NPerMmPerPly),
+        EjectionPercent = force.Number(ForceFields.EjectionPercent),
+        ReservePercent = force.Number(ForceFields.ReservePercent),
+    };
 
     // Of a bevel that the file does not know the body stands evenly on both sides.
     private static double MiddleInWaste(JsonFields rule) => rule.Number(RuleFields.ThicknessMm) / 2
@@ -161,4 +170,14 @@ internal static class DieReader
         ReRules = wear.Whole(WearFields.ReRules),
         ReRulePrice = wear.Has(WearFields.ReRules) ? wear.Amount(WearFields.ReRulePrice) : 0,
     };
+
+    // What one strike cuts, and how many bands the layout has.
+    private readonly record struct Cut
+    {
+        public required PlacedPanel[] Cavities { get; init; }
+
+        public required Dictionary<int, ArcOutline> Edges { get; init; }
+
+        public required int Bands { get; init; }
+    }
 }

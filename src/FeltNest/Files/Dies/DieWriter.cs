@@ -53,8 +53,20 @@ internal static class DieWriter
             .Arcs(DieDocument.Arcs, design.Edges[design.Parts[0]]!.Arcs.Vertices)
             .Objects(
                 DieDocument.Edges, design.Edges.Select((e, i) => (Edge: e, Part: i)).Where(e => e.Edge is not null),
-                (item, e) => Edge(item, design, e.Edge!, e.Part))
-            .Object(DieDocument.Strike, strike => strike
+                (item, e) => Edge(item, design, e.Edge!, e.Part));
+        Made(json, design);
+        json.Number(DieDocument.MassKg, design.MassKg)
+            .Number(DieDocument.PanelProfileMm, order.Tolerances.PanelProfileMm)
+            .Texts(DieDocument.Notes, design.Notes.Select(n => n.Text))
+            .Embedded(DieDocument.Layout, LayoutWriter.Write(design.Request.Layout, YieldAccount.Of(design.Request.Layout)));
+        return json.Finish();
+    }
+
+    // How it is struck, and what it is made and struck with.
+    private static void Made(JsonOutput json, DieDesign design)
+    {
+        (DieGang gang, DieOrder order) = (design.Gang, design.Request.Order);
+        json.Object(DieDocument.Strike, strike => strike
                 .Number(StrikeFields.Band, gang.Band + 1)
                 .Number(StrikeFields.Repeats, gang.Repeats)
                 .Objects(StrikeFields.Places, gang.Places, (item, p) => item.Number(StruckFields.XMm, p.X).Number(StruckFields.YMm, p.Y))
@@ -91,12 +103,7 @@ internal static class DieWriter
                 .Text(WearFields.Currency, wear.Currency)
                 .Number(WearFields.LifeStrikes, wear.LifeStrikes)
                 .Number(WearFields.ReRules, wear.ReRules)
-                .Number(WearFields.ReRulePrice, (double)wear.ReRulePrice))
-            .Number(DieDocument.MassKg, design.MassKg)
-            .Number(DieDocument.PanelProfileMm, order.Tolerances.PanelProfileMm)
-            .Texts(DieDocument.Notes, design.Notes.Select(n => n.Text))
-            .Embedded(DieDocument.Layout, LayoutWriter.Write(design.Request.Layout, YieldAccount.Of(design.Request.Layout)));
-        return json.Finish();
+                .Number(WearFields.ReRulePrice, (double)wear.ReRulePrice));
     }
 
     // Two cavities may share more than one run: what counts is the pair.

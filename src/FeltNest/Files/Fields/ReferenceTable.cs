@@ -14,11 +14,24 @@ internal static class ReferenceTable
         return text.ToString();
     }
 
-    /// <summary>The table of a list.</summary>
+    /// <summary>The table of a list that is read.</summary>
     public static string Of(Listing listing)
     {
         StringBuilder text = new("| column | type | range | unit | default | meaning |\n|---|---|---|---|---|---|\n");
         Append(text, listing.Columns, string.Empty);
+        return text.ToString();
+    }
+
+    /// <summary>The table of a list that is written: every column is there, its cells may be blank.</summary>
+    public static string OfResult(Listing listing)
+    {
+        StringBuilder text = new("| column | type | unit | meaning |\n|---|---|---|---|\n");
+        foreach (Field field in listing.Columns.All)
+        {
+            string kind = field.OrNull ? $"{field.Kind} or blank" : field.Kind;
+            text.Append($"| `{field.Name}` | {kind} | {field.UnitWord} | {field.Meaning} |\n");
+        }
+
         return text.ToString();
     }
 

@@ -7,7 +7,7 @@ namespace FeltNest.Files.Layouts;
 internal static class CheckWriter
 {
     /// <summary>The bytes.</summary>
-    public static byte[] Write(LayoutVerdict verdict)
+    public static byte[] Write(CheckVerdict verdict)
     {
         using JsonOutput json = new(CheckDocument.Document);
         json.Flag(CheckDocument.Passed, verdict.Passed)

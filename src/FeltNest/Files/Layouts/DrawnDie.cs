@@ -80,7 +80,7 @@ internal static class DrawnDie
                 FreerRowsPanelsPerMetre = null,
             },
         };
-        LayoutVerdict verdict = LayoutCheck.Verify(die);
+        CheckVerdict verdict = LayoutCheck.Verify(die);
         if (!verdict.Passed)
         {
             throw new InputException(path, null, string.Create(

@@ -12,7 +12,7 @@ internal static class OrderPlanQuestion
 {
     /// <summary>The question.</summary>
     /// <exception cref="InputException">Names the file, the field, the value found and what is allowed.</exception>
-    public static OrderQuestion Read(JsonFields top) => new()
+    public static OrderRequest Read(JsonFields top) => new()
     {
         Orders = [.. top.Objects(OrderPlanDocument.Orders).Select(Order)],
         Rolls = [.. top.Objects(Stock).Select(item => Roll(item, null))],

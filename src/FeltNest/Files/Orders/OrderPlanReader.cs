@@ -16,7 +16,7 @@ internal static class OrderPlanReader
     internal static StatedOrders Read(string path, JsonElement root)
     {
         JsonFields top = JsonFields.Top(path, root, OrderPlanDocument.Document);
-        OrderQuestion question = OrderPlanQuestion.Read(top);
+        OrderRequest question = OrderPlanQuestion.Read(top);
         List<RollPurchase> bought =
         [
             .. top.Objects(Purchases).Select(item => new RollPurchase(
@@ -61,7 +61,7 @@ internal static class OrderPlanReader
         };
     }
 
-    private static OrderCut Cut(JsonFields item, OrderQuestion question, StockRoll[] rolls) => new()
+    private static OrderCut Cut(JsonFields item, OrderRequest question, StockRoll[] rolls) => new()
     {
         Number = item.Whole(AssignmentFields.Number),
         Order = Named(item, AssignmentFields.Order, question.Orders, o => o.Name),
@@ -75,20 +75,20 @@ internal static class OrderPlanReader
         EndHour = item.Number(AssignmentFields.EndHour),
     };
 
-    private static KeptRemnant Remnant(JsonFields item, OrderQuestion question, StockRoll[] rolls) => new(
+    private static KeptRemnant Remnant(JsonFields item, OrderRequest question, StockRoll[] rolls) => new(
         Named(item, RemnantFields.Roll, rolls, r => r.Name), item.Number(RemnantFields.LengthM), item.Flag(RemnantFields.Begun),
         [
             .. item.Objects(RemnantFields.Reserved).Select(part =>
                 (Named(part, ReservedFields.Order, question.Orders, o => o.Name), part.Number(ReservedFields.Metres))),
         ]);
 
-    private static (int Balls, int ReserveBalls) Short(JsonFields item, OrderQuestion question)
+    private static (int Balls, int ReserveBalls) Short(JsonFields item, OrderRequest question)
     {
         Known(item, ShortfallFields.Order, question);
         return (item.Whole(ShortfallFields.Balls), item.Whole(ShortfallFields.ReserveBalls));
     }
 
-    private static JsonFields Known(JsonFields item, TextField field, OrderQuestion question)
+    private static JsonFields Known(JsonFields item, TextField field, OrderRequest question)
     {
         Named(item, field, question.Orders, o => o.Name);
         return item;

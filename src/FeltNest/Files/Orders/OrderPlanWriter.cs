@@ -1,5 +1,4 @@
 using System.Globalization;
-using FeltNest.Files.Csv;
 using FeltNest.Files.Json;
 using FeltNest.Rolls.Orders;
 using FeltNest.Rolls.Orders.Planned;
@@ -38,43 +37,9 @@ internal static class OrderPlanWriter
                 .Number(AssignmentFields.FromM, cut.FromM)
                 .Number(AssignmentFields.StartHour, cut.StartHour)
                 .Number(AssignmentFields.EndHour, cut.EndHour)
-                .Text(AssignmentFields.Day, Day(plan.Question.Rules.DayOf(cut.EndHour))))
-            .Objects(OrderPlanDocument.Purchases, plan.Purchases, (item, bought) => item
-                .Text(PurchaseFields.Offer, bought.Offer.Roll.Name)
-                .Number(PurchaseFields.Rolls, bought.Rolls)
-                .Number(PurchaseFields.Metres, bought.Metres)
-                .Number(PurchaseFields.Price, Money(bought.Price)))
-            .Objects(OrderPlanDocument.Shortfalls, plan.Results
-            .Where(r => r.ShortBalls > 0 || r.ReserveShortBalls > 0), (item, result) => item
-                .Text(ShortfallFields.Order, result.Order.Name)
-                .Number(ShortfallFields.Balls, result.ShortBalls)
-                .Number(ShortfallFields.ReserveBalls, result.ReserveShortBalls)
-                .Text(ShortfallFields.Reason, result.Reason))
-            .Objects(OrderPlanDocument.Late, plan.Results.Where(r => r.DaysLate > 0), (item, result) => item
-                .Text(LateFields.Order, result.Order.Name)
-                .Text(LateFields.Due, Day(result.Order.Due))
-                .Text(LateFields.Done, Day(result.Done!.Value))
-                .Number(LateFields.Days, result.DaysLate))
-            .Objects(OrderPlanDocument.Remnants, plan.Remnants, (item, kept) => item
-                .Text(RemnantFields.Roll, kept.Roll.Name)
-                .Text(RemnantFields.Felt, kept.Roll.Felt)
-                .Text(RemnantFields.Lot, kept.Roll.Lot)
-                .Number(RemnantFields.WidthMm, kept.Roll.WidthMm)
-                .Number(RemnantFields.LengthM, kept.LengthM)
-                .Flag(RemnantFields.Begun, kept.Begun)
-                .Number(RemnantFields.AgeDays, kept.Roll.Received is { } day ? plan.Question.Rules.Start.DayNumber - day.DayNumber : null)
-                .Objects(
-                    RemnantFields.Reserved, kept.Reserved,
-                    (part, held) => part.Text(ReservedFields.Order, held.Order.Name).Number(ReservedFields.Metres, held.Metres)))
-            .Objects(OrderPlanDocument.Dies, plan.Dies, (item, work) => item
-                .Text(DieFields.Die, work.Die.Name)
-                .Text(DieFields.Press, work.Press.Name)
-                .Number(DieFields.Strikes, work.Strikes)
-                .Flag(DieFields.Make, work.Make)
-                .Number(DieFields.ReRules, work.ReRules)
-                .Number(DieFields.Price, Money(work.Price))
-                .Number(DieFields.StrikesAfter, work.StrikesAfter))
-            .Object(OrderPlanDocument.Search, search => search
+                .Text(AssignmentFields.Day, Day(plan.Question.Rules.DayOf(cut.EndHour))));
+        Answer(json, plan);
+        json.Object(OrderPlanDocument.Search, search => search
                 .Number(SearchFields.Effort, plan.Proof.Effort)
                 .Flag(SearchFields.CutShort, plan.Proof.CutShort)
                 .Flag(SearchFields.Made, plan.Proof.Searched)
@@ -84,32 +49,56 @@ internal static class OrderPlanWriter
         return json.Finish();
     }
 
-    /// <summary>The CSV file's bytes: one line a piece of work.</summary>
-    public static byte[] Csv(OrderPlan plan)
-    {
-        CsvText text = new CsvText()
-            .Line("number", "order", "roll", "lot", "die", "press", "strikes", "metres", "fromM", "goodBalls", "startHour", "day", "due");
-        foreach (OrderCut cut in plan.Cuts)
-        {
-            text.Line(
-                Whole(cut.Number), cut.Order.Name, cut.Roll.Name, cut.Roll.Lot, cut.Die.Name, cut.Press.Name, Whole(cut.Strikes),
-                CsvText.Number(Math.Round(cut.Metres, 6)),
-                CsvText.Number(Math.Round(cut.FromM, 6)), Whole(cut.GoodBalls), CsvText.Number(Math.Round(cut.StartHour, 6)),
-                Day(plan.Question.Rules.DayOf(cut.EndHour)), Day(cut.Order.Due));
-        }
+    // What is bought, short, late, kept and made.
+    private static void Answer(JsonOutput json, OrderPlan plan) => json
+        .Objects(OrderPlanDocument.Purchases, plan.Purchases, (item, bought) => item
+            .Text(PurchaseFields.Offer, bought.Offer.Roll.Name)
+            .Number(PurchaseFields.Rolls, bought.Rolls)
+            .Number(PurchaseFields.Metres, bought.Metres)
+            .Number(PurchaseFields.Price, Money(bought.Price)))
+        .Objects(OrderPlanDocument.Shortfalls, plan.Results
+        .Where(r => r.ShortBalls > 0 || r.ReserveShortBalls > 0), (item, result) => item
+            .Text(ShortfallFields.Order, result.Order.Name)
+            .Number(ShortfallFields.Balls, result.ShortBalls)
+            .Number(ShortfallFields.ReserveBalls, result.ReserveShortBalls)
+            .Text(ShortfallFields.Reason, result.Reason))
+        .Objects(OrderPlanDocument.Late, plan.Results.Where(r => r.DaysLate > 0), (item, result) => item
+            .Text(LateFields.Order, result.Order.Name)
+            .Text(LateFields.Due, Day(result.Order.Due))
+            .Text(LateFields.Done, Day(result.Done!.Value))
+            .Number(LateFields.Days, result.DaysLate))
+        .Objects(OrderPlanDocument.Remnants, plan.Remnants, (item, kept) => item
+            .Text(RemnantFields.Roll, kept.Roll.Name)
+            .Text(RemnantFields.Felt, kept.Roll.Felt)
+            .Text(RemnantFields.Lot, kept.Roll.Lot)
+            .Number(RemnantFields.WidthMm, kept.Roll.WidthMm)
+            .Number(RemnantFields.LengthM, kept.LengthM)
+            .Flag(RemnantFields.Begun, kept.Begun)
+            .Number(RemnantFields.AgeDays, kept.Roll.Received is { } day ? plan.Question.Rules.Start.DayNumber - day.DayNumber : null)
+            .Objects(
+                RemnantFields.Reserved, kept.Reserved,
+                (part, held) => part.Text(ReservedFields.Order, held.Order.Name).Number(ReservedFields.Metres, held.Metres)))
+        .Objects(OrderPlanDocument.Dies, plan.Dies, (item, work) => item
+            .Text(DieFields.Die, work.Die.Name)
+            .Text(DieFields.Press, work.Press.Name)
+            .Number(DieFields.Strikes, work.Strikes)
+            .Flag(DieFields.Make, work.Make)
+            .Number(DieFields.ReRules, work.ReRules)
+            .Number(DieFields.Price, Money(work.Price))
+            .Number(DieFields.StrikesAfter, work.StrikesAfter));
 
-        return text.Finish();
-    }
+    /// <summary>The CSV file's bytes: one line a piece of work.</summary>
+    public static byte[] Csv(OrderPlan plan) =>
+        WorkListing.Columns.Csv(plan.Cuts.Select(cut => new WorkListing.Line(cut, plan.Question.Rules.DayOf(cut.EndHour))));
 
     /// <summary>A day as it is written.</summary>
     internal static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
-    private static string Whole(int value) => value.ToString(CultureInfo.InvariantCulture);
-
     // Money to a millionth: far below any coin, and exactly a double of the same digits.
     private static double Money(decimal value) => (double)Math.Round(value, 6);
 
-    private static void Question(JsonOutput json, OrderQuestion question)
+    // Long because it is one list of fields in the order of the file.
+    private static void Question(JsonOutput json, OrderRequest question)
     {
         OrderRules rules = question.Rules;
         json.Object(OrderPlanDocument.Rules, item => item

@@ -27,42 +27,9 @@ internal static class PanelWriter
             .Number(PanelDocument.LengthMm, panel.LengthMm)
             .Number(PanelDocument.WidthMm, panel.WidthMm)
             .Number(PanelDocument.WaistMm, panel.WaistMm)
-            .Number(PanelDocument.ArcDeviationMm, panel.ArcDeviationMm)
-            .Object(PanelDocument.Sphere, sphere => sphere
-                .Number(SphereFields.RadiusMm, panel.Sphere.RadiusMm)
-                .Number(SphereFields.SeamLengthMm, panel.Sphere.SeamLengthMm)
-                .Number(SphereFields.PanelAreaMm2, panel.Sphere.PanelAreaMm2)
-                .Number(SphereFields.WaistMm, panel.Sphere.WaistMm)
-                .Number(SphereFields.LengthMm, panel.Sphere.LengthMm)
-                .Number(SphereFields.WidthMm, panel.Sphere.WidthMm)
-                .Number(SphereFields.LeastRadiusMm, panel.Sphere.LeastRadiusMm))
-            .Object(PanelDocument.Strain, strain => strain
-                .Number(StrainFields.MaxStretchPercent, panel.Strain.MaxStretchPercent)
-                .Number(StrainFields.MaxCompressionPercent, panel.Strain.MaxCompressionPercent)
-                .Number(StrainFields.EdgeMaxCompressionPercent, panel.Strain.EdgeMaxCompressionPercent)
-                .Number(StrainFields.EdgeMismatchPercent, panel.Strain.EdgeMismatchPercent)
-                .Number(StrainFields.EnergyNmm, panel.Strain.EnergyNmm))
-            .ObjectOrNull(PanelDocument.Fit, panel.Fit, (fields, fit) => fields
-                .Number(FitFields.LargestGapMm, fit.LargestGapMm)
-                .Number(FitFields.LargestOverlapMm, fit.LargestOverlapMm)
-                .Number(FitFields.EnergyNmm, fit.EnergyNmm))
-            .Object(PanelDocument.Solve, solve => solve
-                .Number(SolveFields.Degree, panel.Solve.Degree)
-                .Number(SolveFields.Unknowns, panel.Solve.Unknowns)
-                .Number(SolveFields.Iterations, panel.Solve.Iterations)
-                .Number(SolveFields.Residual, panel.Solve.Residual)
-                .Number(SolveFields.ChordTorqueNmm, panel.Solve.ChordTorqueNmm))
-            .ObjectOrNull(PanelDocument.EdgeLimit, panel.EdgeLimit, (json, limit) => json
-                .Number(EdgeLimitFields.LimitPercent, limit.LimitPercent)
-                .Flag(EdgeLimitFields.Active, limit.IsActive)
-                .Number(EdgeLimitFields.SharePercent, limit.SharePercent)
-                .Rows(EdgeLimitFields.Where, limit.Where, piece => [piece.FromS, piece.ToS])
-                .Number(EdgeLimitFields.EdgeAreaMm2, limit.EdgeAreaMm2)
-                .Number(EdgeLimitFields.EnergyNmm, limit.EnergyNmm)
-                .Number(EdgeLimitFields.UnlimitedCompressionPercent, limit.UnlimitedCompressionPercent)
-                .Number(EdgeLimitFields.UnlimitedAreaMm2, limit.UnlimitedAreaMm2)
-                .Number(EdgeLimitFields.UnlimitedEnergyNmm, limit.UnlimitedEnergyNmm))
-            .Objects(PanelDocument.Allowances, panel.Allowances, (item, step) => item
+            .Number(PanelDocument.ArcDeviationMm, panel.ArcDeviationMm);
+        Solved(json, panel);
+        json.Objects(PanelDocument.Allowances, panel.Allowances, (item, step) => item
                 .Number(AllowanceFields.Step, step.Step)
                 .Text(AllowanceFields.Name, step.Name)
                 .Text(AllowanceFields.Value, step.Value)
@@ -75,6 +42,43 @@ internal static class PanelWriter
             .Rows(PanelDocument.EdgeMap, panel.EdgeMap, p => [p.U, p.V, p.S]);
         return json.Finish();
     }
+
+    // The sphere, strain and edge, and how they were found.
+    private static void Solved(JsonOutput json, FlatPanel panel) => json
+        .Object(PanelDocument.Sphere, sphere => sphere
+            .Number(SphereFields.RadiusMm, panel.Sphere.RadiusMm)
+            .Number(SphereFields.SeamLengthMm, panel.Sphere.SeamLengthMm)
+            .Number(SphereFields.PanelAreaMm2, panel.Sphere.PanelAreaMm2)
+            .Number(SphereFields.WaistMm, panel.Sphere.WaistMm)
+            .Number(SphereFields.LengthMm, panel.Sphere.LengthMm)
+            .Number(SphereFields.WidthMm, panel.Sphere.WidthMm)
+            .Number(SphereFields.LeastRadiusMm, panel.Sphere.LeastRadiusMm))
+        .Object(PanelDocument.Strain, strain => strain
+            .Number(StrainFields.MaxStretchPercent, panel.Strain.MaxStretchPercent)
+            .Number(StrainFields.MaxCompressionPercent, panel.Strain.MaxCompressionPercent)
+            .Number(StrainFields.EdgeMaxCompressionPercent, panel.Strain.EdgeMaxCompressionPercent)
+            .Number(StrainFields.EdgeMismatchPercent, panel.Strain.EdgeMismatchPercent)
+            .Number(StrainFields.EnergyNmm, panel.Strain.EnergyNmm))
+        .ObjectOrNull(PanelDocument.Fit, panel.Fit, (fields, fit) => fields
+            .Number(FitFields.LargestGapMm, fit.LargestGapMm)
+            .Number(FitFields.LargestOverlapMm, fit.LargestOverlapMm)
+            .Number(FitFields.EnergyNmm, fit.EnergyNmm))
+        .Object(PanelDocument.Solve, solve => solve
+            .Number(SolveFields.Degree, panel.Solve.Degree)
+            .Number(SolveFields.Unknowns, panel.Solve.Unknowns)
+            .Number(SolveFields.Iterations, panel.Solve.Iterations)
+            .Number(SolveFields.Residual, panel.Solve.Residual)
+            .Number(SolveFields.ChordTorqueNmm, panel.Solve.ChordTorqueNmm))
+        .ObjectOrNull(PanelDocument.EdgeLimit, panel.EdgeLimit, (json, limit) => json
+            .Number(EdgeLimitFields.LimitPercent, limit.LimitPercent)
+            .Flag(EdgeLimitFields.Active, limit.IsActive)
+            .Number(EdgeLimitFields.SharePercent, limit.SharePercent)
+            .Rows(EdgeLimitFields.Where, limit.Where, piece => [piece.FromS, piece.ToS])
+            .Number(EdgeLimitFields.EdgeAreaMm2, limit.EdgeAreaMm2)
+            .Number(EdgeLimitFields.EnergyNmm, limit.EnergyNmm)
+            .Number(EdgeLimitFields.UnlimitedCompressionPercent, limit.UnlimitedCompressionPercent)
+            .Number(EdgeLimitFields.UnlimitedAreaMm2, limit.UnlimitedAreaMm2)
+            .Number(EdgeLimitFields.UnlimitedEnergyNmm, limit.UnlimitedEnergyNmm));
 
     private static void WriteBallCheck(JsonOutput json, BallSpec ball, MassBudget mass, double panelAreaMm2) => json
         .Text(BallCheckFields.RuleType, EnumWord.Of(ball.RuleType))

@@ -8,6 +8,7 @@ namespace FeltNest.Files.Panels;
 /// <summary>Writes a ball fitted to a measured outline (schema feltnest/proven/1).</summary>
 internal static class ProvenWriter
 {
+    // Long because it is one list of fields in the order of the file.
     /// <summary>The file's bytes.</summary>
     /// <param name="outline">Name of the outline.</param>
     /// <param name="fit">What was found.</param>

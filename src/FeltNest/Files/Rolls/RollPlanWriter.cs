@@ -1,5 +1,3 @@
-using System.Globalization;
-using System.Text;
 using FeltNest.Files.Fields;
 using FeltNest.Files.Json;
 using FeltNest.Files.Layouts;
@@ -44,50 +42,36 @@ internal static class RollPlanWriter
                 .Number(WarpFields.Panel, warp.Part)
                 .Number(WarpFields.LaidAngleDeg, warp.LaidAngleDeg)
                 .Number(WarpFields.WarpAngleDeg, warp.WarpAngleDeg)
-                .Number(WarpFields.OffDesignDeg, warp.OffDesignDeg))
-            .Objects(RollPlanDocument.Strikes, plan.Strikes, (item, strike) => item
-                .Number(StrikeFields.XMm, strike.XMm)
-                .Number(StrikeFields.ShiftYMm, strike.ShiftYMm)
-                .Number(StrikeFields.GoodPanels, strike.GoodPanels)
-                .Number(StrikeFields.LostPanels, strike.Lost.Count))
-            .Object(RollPlanDocument.Pattern, pattern => pattern
-                .Number(PatternFields.Repeats, plan.Pattern.Repeats)
-                .Number(PatternFields.FeedMm, plan.Pattern.FeedMm)
-                .Number(PatternFields.LengthMm, plan.Pattern.LengthMm)
-                .Objects(PatternFields.Panels, plan.Pattern.Panels, (item, panel) => item
-                    .Number(PlacedFields.Panel, panel.Placed.Part)
-                    .Number(PlacedFields.XMm, panel.Placed.XMm)
-                    .Number(PlacedFields.YMm, panel.Placed.YMm)
-                    .Number(PlacedFields.AngleDeg, panel.Placed.AngleDeg)))
-            .Embedded(RollPlanDocument.Roll, RollWriter.Write(request.Roll))
+                .Number(WarpFields.OffDesignDeg, warp.OffDesignDeg));
+        Strikes(json, plan);
+        json.Embedded(RollPlanDocument.Roll, RollWriter.Write(request.Roll))
             .Embedded(RollPlanDocument.Layout, LayoutWriter.Write(request.Layout, YieldAccount.Of(request.Layout)));
         return json.Finish();
     }
 
+    private static void Strikes(JsonOutput json, RollPlan plan) => json
+        .Objects(RollPlanDocument.Strikes, plan.Strikes, (item, strike) => item
+            .Number(StrikeFields.XMm, strike.XMm)
+            .Number(StrikeFields.ShiftYMm, strike.ShiftYMm)
+            .Number(StrikeFields.GoodPanels, strike.GoodPanels)
+            .Number(StrikeFields.LostPanels, strike.Lost.Count))
+        .Object(RollPlanDocument.Pattern, pattern => pattern
+            .Number(PatternFields.Repeats, plan.Pattern.Repeats)
+            .Number(PatternFields.FeedMm, plan.Pattern.FeedMm)
+            .Number(PatternFields.LengthMm, plan.Pattern.LengthMm)
+            .Objects(PatternFields.Panels, plan.Pattern.Panels, (item, panel) => item
+                .Number(PlacedFields.Panel, panel.Placed.Part)
+                .Number(PlacedFields.XMm, panel.Placed.XMm)
+                .Number(PlacedFields.YMm, panel.Placed.YMm)
+                .Number(PlacedFields.AngleDeg, panel.Placed.AngleDeg)));
+
     /// <summary>The CSV file's bytes: a line of names, then one line a strike with the advance from the one before it.</summary>
-    public static byte[] Csv(RollPlan plan)
+    public static byte[] Csv(RollPlan plan) => StrikesListing.Columns.Csv(plan.Strikes.Select((strike, i) => new StrikesListing.Line
     {
-        StringBuilder text = new(
-            "strike,xMm,advanceMm,shiftYMm,goodPanels,lostPanels,lostAtRollEnd,lostAtJoint,lostOutsideWidth,lostAtFault\n");
-        double last = plan.Request.FromMm;
-        for (int i = 0; i < plan.Strikes.Count; i++)
-        {
-            PlannedStrike strike = plan.Strikes[i];
-            text.Append(
-                CultureInfo.InvariantCulture,
-                $"{i + 1},{Digits(strike.XMm)},{Digits(strike.XMm - last)},{Digits(strike.ShiftYMm)},{strike.GoodPanels},"
-                    + $"{strike.Lost.Count}");
-            foreach (LossCause cause in Enum.GetValues<LossCause>())
-            {
-                text.Append(CultureInfo.InvariantCulture, $",{strike.Lost.Count(l => l.Cause == cause)}");
-            }
-
-            text.Append('\n');
-            last = strike.XMm;
-        }
-
-        return Encoding.UTF8.GetBytes(text.ToString());
-    }
+        Number = i + 1,
+        AdvanceMm = strike.XMm - (i == 0 ? plan.Request.FromMm : plan.Strikes[i - 1].XMm),
+        Strike = strike,
+    }));
 
     /// <summary>The field that counts panels lost for a cause.</summary>
     private static WholeField FieldOf(LossCause cause) => cause switch
@@ -97,7 +81,4 @@ internal static class RollPlanWriter
         LossCause.Width => LostPanelsFields.Width,
         _ => LostPanelsFields.Fault,
     };
-
-    // A hundredth of a micrometre is more than any press is set to, and hides the rounding of sums.
-    private static string Digits(double value) => (Math.Round(value, 5) + 0.0).ToString("R", CultureInfo.InvariantCulture);
 }

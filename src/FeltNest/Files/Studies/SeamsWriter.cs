@@ -1,9 +1,5 @@
-using System.Globalization;
-using System.Text;
 using FeltNest.Design;
 using FeltNest.Files.Json;
-using FeltNest.Panel;
-using FeltNest.Yield;
 using static FeltNest.Files.Studies.SeamsDocument;
 using static FeltNest.Files.Studies.StudyFields;
 
@@ -33,35 +29,7 @@ internal static class SeamsWriter
     }
 
     /// <summary>The CSV file's bytes: a line of names, then one line a seam.</summary>
-    public static byte[] Csv(SeamComparison comparison)
-    {
-        StringBuilder text = new(
-            "curve,seamLengthMm,leastRadiusMm,maxStretchPercent,maxCompressionPercent,edgeMaxCompressionPercent,"
-            + "stretchAllowed,edgeAllowed,energyNmm,panelAreaMm2,lengthMm,widthMm,waistMm,"
-            + "panelsPerMetre,ballsPerMetre,wastePercent,metresPerThousandBalls,squareMetresPerThousandBalls,kilogramsPerThousandBalls\n");
-        foreach (SeamEntry e in comparison.Entries)
-        {
-            (FlatPanel p, FeltUsage felt) = (e.Panel, e.Yield.PerThousandBalls);
-            text.AppendJoin(',', new[]
-            {
-                EnumWord.Of(
-                    e.Ball.Seam.Curve), Number(
-                        p.Sphere.SeamLengthMm), Number(
-                            p.Sphere.LeastRadiusMm), Number(p.Strain.MaxStretchPercent), Number(p.Strain.MaxCompressionPercent),
-                Number(
-                    p.Strain.EdgeMaxCompressionPercent), Flag(
-                        e.StretchAllowed), Flag(
-                            e.EdgeAllowed), Number(
-                                p.Strain.EnergyNmm), Number(p.AreaMm2), Number(p.LengthMm), Number(p.WidthMm), Number(p.WaistMm),
-                Number(
-                    e.Yield.PanelsPerMetre), Number(
-                        e.Yield.BallsPerMetre), Number(
-                            e.Yield.WastePercent), Number(felt.Metres), Number(felt.SquareMetres), Number(felt.Kilograms),
-            }).Append('\n');
-        }
-
-        return Encoding.UTF8.GetBytes(text.ToString());
-    }
+    public static byte[] Csv(SeamComparison comparison) => SeamsListing.Columns.Csv(comparison.Entries);
 
     private static void WriteEntry(JsonOutput json, SeamEntry e)
     {
@@ -81,9 +49,4 @@ internal static class SeamsWriter
         StudyJson.Yield(json, e.Yield);
         json.Outline(SeamFields.Outline, e.Panel.Outline);
     }
-
-    private static string Number(double? value) =>
-        value is { } number && double.IsFinite(number) ? number.ToString("R", CultureInfo.InvariantCulture) : string.Empty;
-
-    private static string Flag(bool value) => value ? "yes" : "no";
 }

@@ -1,8 +1,5 @@
-using System.Globalization;
-using System.Text;
 using FeltNest.Design;
 using FeltNest.Files.Json;
-using FeltNest.Yield;
 using static FeltNest.Files.Studies.StudyFields;
 using static FeltNest.Files.Studies.WaistDocument;
 
@@ -34,31 +31,8 @@ internal static class WaistWriter
     }
 
     /// <summary>The CSV file's bytes: a line of names, then one line a waist.</summary>
-    public static byte[] Csv(WaistTradeOff study)
-    {
-        StringBuilder text = new(
-            "waistMm,maxStretchPercent,maxCompressionPercent,edgeMaxCompressionPercent,"
-            + "stretchAllowed,edgeAllowed,panelAreaMm2,seamLengthMm,"
-            + "panelsPerMetre,ballsPerMetre,wastePercent,metresPerThousandBalls,squareMetresPerThousandBalls,"
-            + "kilogramsPerThousandBalls,best\n");
-        foreach (WaistPoint p in study.Points)
-        {
-            FeltUsage felt = p.Yield.PerThousandBalls;
-            text.AppendJoin(',', new[]
-            {
-                Number(
-                    p.WaistMm), Number(
-                        p.Strain.MaxStretchPercent), Number(p.Strain.MaxCompressionPercent), Number(p.Strain.EdgeMaxCompressionPercent),
-                Flag(
-                    p.StretchAllowed), Flag(
-                        p.EdgeAllowed), Number(
-                            p.PanelAreaMm2), Number(p.SeamLengthMm), Number(p.Yield.PanelsPerMetre), Number(p.Yield.BallsPerMetre),
-                Number(p.Yield.WastePercent), Number(felt.Metres), Number(felt.SquareMetres), Number(felt.Kilograms), Flag(p == study.Best),
-            }).Append('\n');
-        }
-
-        return Encoding.UTF8.GetBytes(text.ToString());
-    }
+    public static byte[] Csv(WaistTradeOff study) =>
+        WaistListing.Columns.Csv(study.Points.Select(point => new WaistListing.Line(point, point == study.Best)));
 
     private static void WritePoint(JsonOutput json, WaistPoint p)
     {
@@ -72,9 +46,4 @@ internal static class WaistWriter
             .Number(WaistFields.SeamLengthMm, p.SeamLengthMm);
         StudyJson.Yield(json, p.Yield);
     }
-
-    private static string Number(double? value) =>
-        value is { } number && double.IsFinite(number) ? number.ToString("R", CultureInfo.InvariantCulture) : string.Empty;
-
-    private static string Flag(bool value) => value ? "yes" : "no";
 }

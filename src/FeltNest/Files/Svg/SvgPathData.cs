@@ -92,6 +92,13 @@ internal sealed class SvgPathData
             (start, moved) = (at, false);
         }
 
+        at = Drawn(kind, origin);
+        last = kind;
+    }
+
+    // Draws a piece, and says where it ends.
+    private Point2 Drawn(char kind, Point2 origin)
+    {
         Point2 to;
         switch (kind)
         {
@@ -105,12 +112,12 @@ internal sealed class SvgPathData
                 pen.Line(to = new Point2(at.X, origin.Y + text.Number()));
                 break;
             case 'C' or 'S':
-                Point2 first = kind == 'C' ? origin + Pair() : last is 'C' or 'S' ? (at * 2) - handle : at;
+                Point2 first = kind == 'C' ? origin + Pair() : Mirrored(last is 'C' or 'S');
                 handle = origin + Pair();
                 pen.Bezier(at, first, handle, to = origin + Pair());
                 break;
             case 'Q' or 'T':
-                handle = kind == 'Q' ? origin + Pair() : last is 'Q' or 'T' ? (at * 2) - handle : at;
+                handle = kind == 'Q' ? origin + Pair() : Mirrored(last is 'Q' or 'T');
                 pen.Bezier(at, handle, to = origin + Pair());
                 break;
             default:
@@ -118,8 +125,11 @@ internal sealed class SvgPathData
                 break;
         }
 
-        (at, last) = (to, kind);
+        return to;
     }
+
+    // A smooth curve goes on from the handle before it, where a curve of its kind stands there.
+    private Point2 Mirrored(bool follows) => follows ? (at * 2) - handle : at;
 
     private Point2 Pair() => new(text.Number(), text.Number());
 
@@ -149,14 +159,25 @@ internal sealed class SvgPathData
         Point2 unit = new(half.X / rx, half.Y / ry);
         double height = Math.Sqrt(Math.Max(0, 1 - unit.Dot(unit)));
         double length = unit.Length;
-        Point2 middle = length == 0 ? default : new Point2(unit.Y, -unit.X) * (height / length * (large == positive ? -1 : 1));
+        double side = large == positive ? -1 : 1;
+        Point2 middle = length == 0 ? default : new Point2(unit.Y, -unit.X) * (height / length * side);
         Point2 spoke = unit - middle;
         Point2 spokeEnd = (unit * -1) - middle;
         double from = Math.Atan2(spoke.Y, spoke.X);
-        double sweep = Math.Atan2(spokeEnd.Y, spokeEnd.X) - from;
-        sweep += positive && sweep < 0 ? 2 * Math.PI : !positive && sweep > 0 ? -2 * Math.PI : 0;
+        double sweep = Wound(Math.Atan2(spokeEnd.Y, spokeEnd.X) - from, positive);
         Point2 centre = new Point2(middle.X * rx, middle.Y * ry).Turned(tilt) + ((at + to) * 0.5);
         pen.Ellipse(centre, new Point2(rx, 0).Turned(tilt), new Point2(0, ry).Turned(tilt), from, sweep, to);
         return to;
+    }
+
+    // A turn that goes the way wanted.
+    private static double Wound(double turn, bool positive)
+    {
+        if (positive && turn < 0)
+        {
+            return turn + (2 * Math.PI);
+        }
+
+        return !positive && turn > 0 ? turn - (2 * Math.PI) : turn;
     }
 }

@@ -1,6 +1,5 @@
 using FeltNest.Cost.Offers;
 using FeltNest.Cost.Usage;
-using FeltNest.Files.Csv;
 using FeltNest.Files.Json;
 using FeltNest.Yield;
 using static FeltNest.Files.Usage.UsageDocument;
@@ -10,11 +9,6 @@ namespace FeltNest.Files.Usage;
 /// <summary>Writes the difference between felt used and standard as JSON (schema feltnest/usage/1) and as CSV.</summary>
 internal static class UsageWriter
 {
-    private static readonly string[] Names =
-    [
-        "cause", "quantity", "unit", "percentOfStandard", "money", "currency", "standardLossPercent", "actualLossPercent",
-    ];
-
     /// <summary>The JSON file's bytes.</summary>
     public static byte[] Json(UsageVariance variance)
     {
@@ -55,25 +49,30 @@ internal static class UsageWriter
     }
 
     /// <summary>The CSV file's bytes: a line a cause, and the whole last.</summary>
-    public static byte[] Csv(UsageVariance variance)
-    {
-        string unit = PriceUnits.WordOf(variance.Unit);
-        string currency = variance.Currency ?? string.Empty;
-        CsvText text = new CsvText().Line(Names);
-        foreach (UsagePart part in variance.Parts)
-        {
-            text.Line(
-                EnumWord.Of(part.Cause), CsvText.Number(part.Quantity), unit, CsvText.Number(part.Percent), CsvText.Money(part.Money),
-                currency, CsvText.Number(part.Standard),
-                CsvText.Number(part.Actual));
-        }
+    public static byte[] Csv(UsageVariance variance) =>
+        UsageListing.Columns.Csv([.. variance.Parts.Select(part => Line(variance, part)), Whole(variance)]);
 
-        return text
-            .Line(
-                "whole", CsvText.Number(variance.MoreQuantity), unit, CsvText.Number(variance.MorePercent),
-                CsvText.Money(variance.MoreMoney), currency, string.Empty, string.Empty)
-            .Finish();
-    }
+    private static UsageListing.Line Line(UsageVariance variance, UsagePart part) => new()
+    {
+        Cause = EnumWord.Of(part.Cause),
+        Quantity = part.Quantity,
+        Unit = PriceUnits.WordOf(variance.Unit),
+        PercentOfStandard = part.Percent,
+        Money = part.Money,
+        Currency = variance.Currency,
+        StandardLossPercent = part.Standard,
+        ActualLossPercent = part.Actual,
+    };
+
+    private static UsageListing.Line Whole(UsageVariance variance) => new()
+    {
+        Cause = "whole",
+        Quantity = variance.MoreQuantity,
+        Unit = PriceUnits.WordOf(variance.Unit),
+        PercentOfStandard = variance.MorePercent,
+        Money = variance.MoreMoney,
+        Currency = variance.Currency,
+    };
 
     private static double? Finite(double value) => double.IsFinite(value) ? value : null;
 

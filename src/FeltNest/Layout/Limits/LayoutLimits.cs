@@ -22,7 +22,7 @@ internal static class LayoutLimits
     public const int MostDiePanels = 10_000;
 
     /// <summary>Most layers of cloth.</summary>
-    public const int MostPlies = 20;
+    public const int MostPlies = 100;
 
     /// <summary>Most rows over the cloth: ten times what the smallest panels of a ball make on the widest roll.</summary>
     public const int MostRows = 3000;

@@ -17,9 +17,9 @@ internal static class MeasuredPlanner
     /// <param name="stop">Ends the search with the best plan so far.</param>
     /// <exception cref="NoAnswerException">Nothing can be cut for any order.</exception>
     public static (OrderPlan Plan, IReadOnlyList<(OrderCut Cut, RollPlan Strikes)> Tickets) Run(
-        OrderQuestion question, int effort = 5, IProgress<string>? progress = null, CancellationToken stop = default)
+        OrderRequest question, int effort = 5, IProgress<string>? progress = null, CancellationToken stop = default)
     {
-        OrderQuestion asked = question with { Rolls = [.. question.Rolls.Select(roll => WithShares(roll, question))] };
+        OrderRequest asked = question with { Rolls = [.. question.Rolls.Select(roll => WithShares(roll, question))] };
         for (int round = 1; ; round++)
         {
             OrderPlan plan = OrderPlanner.Run(asked, effort, progress, stop);
@@ -42,7 +42,7 @@ internal static class MeasuredPlanner
     public static int Balls(RollPlan strikes, OrderRules rules) =>
         (int)Math.Floor((strikes.Balls * (1 - (rules.RejectPercent / 100)) * (1 - (rules.UnpairedPercent / 100))) + 1e-9);
 
-    private static StockRoll WithShares(StockRoll roll, OrderQuestion question) =>
+    private static StockRoll WithShares(StockRoll roll, OrderRequest question) =>
         roll.Measured is null || !question.IsThere(roll) ? roll : roll with
         {
             MeasuredShares = question.Dies.Where(die =>

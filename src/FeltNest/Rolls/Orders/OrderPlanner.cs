@@ -20,7 +20,7 @@ internal static class OrderPlanner
     /// <param name="stop">Ends the search with the best plan so far, which is the one of first fit at the least.</param>
     /// <exception cref="NoAnswerException">Nothing can be cut for any order; the message names the first one's reason.</exception>
     public static OrderPlan Run(
-        OrderQuestion question, int effort = 5, IProgress<string>? progress = null, CancellationToken stop = default)
+        OrderRequest question, int effort = 5, IProgress<string>? progress = null, CancellationToken stop = default)
     {
         OrderPlan built = FirstFitPlanner.Run(question);
         if (OrderPlanCheck.Violations(StatedOrders.Of(built)) is [var wrong, ..])

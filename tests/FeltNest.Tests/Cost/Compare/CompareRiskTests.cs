@@ -111,7 +111,7 @@ public sealed class CompareRiskTests
     {
         Outline rhomb = Outline.From([new(-80, 0), new(0, -25), new(80, 0), new(0, 25)]);
         Comparison comparison = CompareStudy.Run(
-            new CompareQuestion(Lay with { Part = Shapes.Part(rhomb) }, [CompareCase.Of(150, EdgeTrims.Both(0.0))], false, null, null),
+            new CompareRequest(Lay with { Part = Shapes.Part(rhomb) }, [CompareCase.Of(150, EdgeTrims.Both(0.0))], false, null, null),
             null,
             TestContext.Current.CancellationToken);
         LengthValue value = comparison.Values.Single(v => v.Change == "panel 159.0 instead of 160.0 mm long");
@@ -139,6 +139,6 @@ public sealed class CompareRiskTests
         };
 
     private static Comparison Compare(CostInputs? costs, params FeltOffer[] offers) => CompareStudy.Run(
-        new CompareQuestion(Lay, [.. offers.Select(o => CompareCase.Of(o, EdgeTrims.Both(0.0)))], false, costs, null), null,
+        new CompareRequest(Lay, [.. offers.Select(o => CompareCase.Of(o, EdgeTrims.Both(0.0)))], false, costs, null), null,
         TestContext.Current.CancellationToken, BoxRows.Of);
 }

@@ -1,4 +1,3 @@
-using FeltNest.Layout.Limits;
 using FeltNest.Cost.Compare;
 using FeltNest.Cost.Compare.Findings;
 using FeltNest.Cost.Offers;
@@ -6,7 +5,8 @@ using FeltNest.Cost.Sheet;
 using FeltNest.Geometry;
 using FeltNest.Layout;
 using FeltNest.Layout.Check;
-using FeltNest.Report.Compare;
+using FeltNest.Layout.Limits;
+using FeltNest.Report;
 using FeltNest.Tests.Layout;
 using FeltNest.Yield;
 using Xunit;
@@ -99,7 +99,7 @@ public sealed class CompareStudyTests
     {
         RollLayout kept = ByHand(50, 25, 75, 125);
         FeltPrice price = new(3m, PriceUnit.Metre, "XTS");
-        CompareQuestion question = new(Lay, [Bare(149), Bare(155)], false, Costs with { Felt = price }, kept);
+        CompareRequest question = new(Lay, [Bare(149), Bare(155)], false, Costs with { Felt = price }, kept);
         Comparison comparison = CompareStudy.Run(question, null, TestContext.Current.CancellationToken, BoxRows.Of);
 
         Assert.Equal([50, 100, 150], comparison.DropWidths.Take(3).Select(d => Math.Round(d.LeastWidthMm, 6)));
@@ -121,7 +121,7 @@ public sealed class CompareStudyTests
         ];
         Comparison comparison =
             CompareStudy.Run(
-                new CompareQuestion(Lay, cases, false, Costs, kept), null, TestContext.Current.CancellationToken, BoxRows.Of);
+                new CompareRequest(Lay, cases, false, Costs, kept), null, TestContext.Current.CancellationToken, BoxRows.Of);
 
         Assert.Equal([2, 3], comparison.Rows.Select(r => r.Kept!.Rows));
         Assert.All(comparison.Rows, r => Assert.Equal((double)r.Total!.Value, (double)r.Kept!.Total!.Value, 1e-6));
@@ -135,7 +135,7 @@ public sealed class CompareStudyTests
         LayoutRequest other = Shapes.Request(large, 300, gap: 0, edge: 0) with { Rules = new LayoutRules(0, 0, RowRule.Same, false) };
         RollLayout kept = BoxRows.Of(other, TestContext.Current.CancellationToken);
         Comparison comparison = CompareStudy.Run(
-            new CompareQuestion(Lay, [CompareCase.Of(115, EdgeTrims.Both(10))], false, null, kept), null,
+            new CompareRequest(Lay, [CompareCase.Of(115, EdgeTrims.Both(10))], false, null, kept), null,
             TestContext.Current.CancellationToken, BoxRows.Of);
 
         Assert.Null(Assert.Single(comparison.Rows).Kept);
@@ -151,7 +151,7 @@ public sealed class CompareStudyTests
         CostInputs costs =
             Costs with { PerStrike = 1, Gang = new GangOptions { Cavities = [6], Plies = [1], PricePerCavity = 10, PricePerExtraPly = 0 } };
         RollLayout kept = ByHand(75, 25, 75, 125);
-        CompareQuestion question = new(Lay, [CompareCase.Of(Offer("A", 150, 2m), EdgeTrims.Both(0))], false, costs, kept);
+        CompareRequest question = new(Lay, [CompareCase.Of(Offer("A", 150, 2m), EdgeTrims.Both(0))], false, costs, kept);
         Comparison comparison = CompareStudy.Run(question, null, TestContext.Current.CancellationToken, BoxRows.Of);
         CompareRow row = Assert.Single(comparison.Rows);
 
@@ -167,7 +167,7 @@ public sealed class CompareStudyTests
         // The kept die steps 75 mm for squares of 50: 75 m at 2 for a thousand balls on 100 mm; a die of its own 50 m. Wear of the die is
         // next to nothing.
         RollLayout kept = ByHand(75, 25, 75);
-        CompareQuestion question = new(Lay, [Bare(100)], false, Costs with { Felt = new FeltPrice(2m, PriceUnit.Metre, "XTS") }, kept);
+        CompareRequest question = new(Lay, [Bare(100)], false, Costs with { Felt = new FeltPrice(2m, PriceUnit.Metre, "XTS") }, kept);
         CompareRow row = Assert.Single(CompareStudy.Run(question, null, TestContext.Current.CancellationToken, BoxRows.Of).Rows);
 
         Assert.Equal(50m, Math.Round(row.Kept!.Total!.Value - row.Total!.Value, 2));
@@ -180,7 +180,7 @@ public sealed class CompareStudyTests
         LayoutRequest bone = Shapes.Request(Shapes.DogBone(2.3, 0.7, 24, 25), 420, gap: 3, edge: 10);
         CompareCase[] cases = [.. Enumerable.Range(0, 6).Select(i => CompareCase.Of(320 + (20 * i), EdgeTrims.Both(10)))];
         Comparison comparison =
-            CompareStudy.Run(new CompareQuestion(bone, cases, true, null, null), null, TestContext.Current.CancellationToken);
+            CompareStudy.Run(new CompareRequest(bone, cases, true, null, null), null, TestContext.Current.CancellationToken);
 
         Assert.All(comparison.Rows, r => Assert.Empty(LayoutCheck.Verify(r.Layout).Violations));
         Assert.Equal(6, comparison.Sweep.Count);
@@ -196,7 +196,7 @@ public sealed class CompareStudyTests
         // Squares in one row, 4 mm apart: 54 mm a panel of 50 mm cloth; 2,000,000 panels at 1 mm more are 2000 m of 0.05 m.
         LayoutRequest row = Lay with { GapMm = 4 };
         Comparison comparison =
-            CompareStudy.Run(new CompareQuestion(row, [Bare(50)], false, null, null), null, TestContext.Current.CancellationToken);
+            CompareStudy.Run(new CompareRequest(row, [Bare(50)], false, null, null), null, TestContext.Current.CancellationToken);
 
         Assert.Equal(
             -100, comparison.Values.Single(v => v.Change.StartsWith("gap 3", StringComparison.Ordinal)).SquareMetresPerMillionBalls, 0.1);
@@ -221,12 +221,12 @@ public sealed class CompareStudyTests
     {
         using CancellationTokenSource stop = new();
         Comparison comparison =
-            CompareStudy.Run(new CompareQuestion(Lay, [Bare(100), Bare(150)], false, null, null), new After(stop), stop.Token, BoxRows.Of);
+            CompareStudy.Run(new CompareRequest(Lay, [Bare(100), Bare(150)], false, null, null), new After(stop), stop.Token, BoxRows.Of);
 
         Assert.True(comparison.CutShort);
         Assert.Equal("100 mm", Assert.Single(comparison.Rows).Case.Name);
         Assert.Throws<OperationCanceledException>(() =>
-            CompareStudy.Run(new CompareQuestion(Lay, [Bare(100)], false, null, null), null, new CancellationToken(true), BoxRows.Of));
+            CompareStudy.Run(new CompareRequest(Lay, [Bare(100)], false, null, null), null, new CancellationToken(true), BoxRows.Of));
     }
 
     [Fact]
@@ -283,7 +283,7 @@ public sealed class CompareStudyTests
         };
 
     private static Comparison Compare(CostInputs? costs, params CompareCase[] cases) =>
-        CompareStudy.Run(new CompareQuestion(Lay, cases, false, costs, null), null, TestContext.Current.CancellationToken, BoxRows.Of);
+        CompareStudy.Run(new CompareRequest(Lay, cases, false, costs, null), null, TestContext.Current.CancellationToken, BoxRows.Of);
 
     private sealed class After(CancellationTokenSource stop) : IProgress<CompareRow>
     {

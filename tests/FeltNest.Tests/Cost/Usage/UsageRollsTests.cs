@@ -131,7 +131,7 @@ public sealed class UsageRollsTests
     public void The_mass_of_the_costs_file_goes_before_that_of_the_part(double? costs, double? part, double taken)
     {
         RollLayout layout = RollCases.Squares with { Parts = [RollCases.Squares.Parts[0] with { MassPerAreaGsm = part }] };
-        UsageVariance variance = UsageStudy.Run(new UsageQuestion(layout, [First], Costs with { MassPerAreaGsm = costs }));
+        UsageVariance variance = UsageStudy.Run(new UsageRequest(layout, [First], Costs with { MassPerAreaGsm = costs }));
         Assert.Equal(1260 * 0.02 * taken / 1000, variance.Actual.Kilograms!.Value, 1e-9);
     }
 
@@ -139,11 +139,11 @@ public sealed class UsageRollsTests
     public void A_layout_of_two_parts_is_refused()
     {
         RollLayout two = RollCases.Squares with { Parts = [RollCases.Squares.Parts[0], RollCases.Squares.Parts[0]] };
-        Assert.Equal("panels", Assert.Throws<InputException>(() => UsageStudy.Run(new UsageQuestion(two, [First], Costs))).Field);
+        Assert.Equal("panels", Assert.Throws<InputException>(() => UsageStudy.Run(new UsageRequest(two, [First], Costs))).Field);
     }
 
     private static bool Near(double a, double b) => Math.Abs(a - b) < 1e-9;
 
     private static UsageVariance Run(CostInputs costs, params ActualRoll[] rolls) =>
-        UsageStudy.Run(new UsageQuestion(RollCases.Squares, rolls, costs));
+        UsageStudy.Run(new UsageRequest(RollCases.Squares, rolls, costs));
 }

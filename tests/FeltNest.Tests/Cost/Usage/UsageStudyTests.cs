@@ -89,7 +89,7 @@ public sealed class UsageStudyTests
     public void A_wider_roll_costs_felt_only_where_width_is_paid_for(PriceUnit unit, double percent)
     {
         UsageVariance variance = UsageStudy.Run(
-            new UsageQuestion(
+            new UsageRequest(
                 RollCases.Squares, [Standard with { WidthMm = 22 }],
                 Costs with { Felt = new FeltPrice(2m, unit, "XTS"), MassPerAreaGsm = 800 }));
 
@@ -130,7 +130,7 @@ public sealed class UsageStudyTests
             SignedBy = [],
         };
 
-        UsageVariance variance = UsageStudy.Run(new UsageQuestion(rows, [actual], Costs with { Losses = FeltLosses.None }));
+        UsageVariance variance = UsageStudy.Run(new UsageRequest(rows, [actual], Costs with { Losses = FeltLosses.None }));
 
         Assert.Equal(100, variance.MorePercent, 1e-6);
         Assert.Equal(100, Part(variance, UsageCause.Width).Percent, 1e-6);
@@ -194,7 +194,7 @@ public sealed class UsageStudyTests
     public void Cutting_what_the_metres_allow_leaves_nothing_for_the_lay()
     {
         UsageVariance variance = UsageStudy.Run(
-            new UsageQuestion(RollCases.Squares, [new ActualRoll
+            new UsageRequest(RollCases.Squares, [new ActualRoll
             {
                 Roll = "R",
                 Metres = 120,
@@ -232,11 +232,11 @@ public sealed class UsageStudyTests
             _ => Standard with { Price = new FeltPrice(1, PriceUnit.Metre, "ABC") },
         };
         InputException error = Assert.Throws<InputException>(() =>
-            UsageStudy.Run(new UsageQuestion(RollCases.Squares, [roll], what == "price" ? null : Costs)));
+            UsageStudy.Run(new UsageRequest(RollCases.Squares, [roll], what == "price" ? null : Costs)));
         Assert.Contains(told, error.Message, StringComparison.Ordinal);
     }
 
-    private static UsageVariance Split(params ActualRoll[] rolls) => UsageStudy.Run(new UsageQuestion(RollCases.Squares, rolls, Costs));
+    private static UsageVariance Split(params ActualRoll[] rolls) => UsageStudy.Run(new UsageRequest(RollCases.Squares, rolls, Costs));
 
     private static UsagePart Part(UsageVariance variance, UsageCause cause) => variance.Parts.Single(p => p.Cause == cause);
 }

@@ -39,7 +39,7 @@ public sealed class DieCheckTests : IDisposable
     [InlineData("board", "from the board's side")]
     public void A_die_that_was_changed_is_a_violation(string change, string told)
     {
-        LayoutVerdict verdict = Verdict(DieDesigner.Run(Plates(200, 70), TestContext.Current.CancellationToken), root =>
+        CheckVerdict verdict = Verdict(DieDesigner.Run(Plates(200, 70), TestContext.Current.CancellationToken), root =>
         {
             switch (change)
             {
@@ -119,7 +119,7 @@ public sealed class DieCheckTests : IDisposable
     private static GangRequest Plates(double length, double width) =>
         new(DieCases.Plates, 0, DieCases.Order, DieCases.Press(length, width), null);
 
-    private LayoutVerdict Verdict(DieDesign design, Action<JsonNode> change)
+    private CheckVerdict Verdict(DieDesign design, Action<JsonNode> change)
     {
         JsonNode root = JsonNode.Parse(DieWriter.Write(design))!;
         change(root);

@@ -43,7 +43,7 @@ public sealed class LayoutCheckPlaceTests
     [InlineData(100_000)]
     public void A_panel_written_some_repeats_away_is_the_same_panel(int repeats)
     {
-        LayoutVerdict verdict = Verify(
+        CheckVerdict verdict = Verify(
             80, 50, new PlacedPanel { Part = 0, XMm = 0, YMm = 20, AngleDeg = 0 },
             new PlacedPanel { Part = 0, XMm = 11 + (repeats * 50.0), YMm = 35, AngleDeg = 0 });
 
@@ -58,7 +58,7 @@ public sealed class LayoutCheckPlaceTests
     {
         // Squares of 10 in one row, 16, 17 and 19 apart on a repeat of 52: gaps 6, 7 and 9.
         Outline square = Outline.From([new(-5, -5), new(5, -5), new(5, 5), new(-5, 5)]);
-        LayoutVerdict verdict = LayoutCheck.Verify(
+        CheckVerdict verdict = LayoutCheck.Verify(
             Of(
                 square, 40, 52, 5, new PlacedPanel { Part = 0, XMm = 0, YMm = 20, AngleDeg = 0 },
                 new PlacedPanel { Part = 0, XMm = 16, YMm = 20, AngleDeg = 0 },
@@ -117,7 +117,7 @@ public sealed class LayoutCheckPlaceTests
         // Turned by 180 degrees and moved to (40, 33) the wedge has corners (40, 33), (10, 33), (40, 23); the slope from (10, 33) to (40,
         // 23) runs along that from (0, 30) to (30, 20), so the gap is what x + 3 y grows from 90 to 109 over sqrt 10. The boxes cross by 20
         // x 7.
-        LayoutVerdict verdict = Verify(
+        CheckVerdict verdict = Verify(
             80, 90, new PlacedPanel { Part = 0, XMm = 0, YMm = 20, AngleDeg = 0 },
             new PlacedPanel { Part = 0, XMm = 40, YMm = 33, AngleDeg = 180 });
         Assert.Equal(19 / Math.Sqrt(10), verdict.LeastGapMm!.Value, 1e-9);
@@ -143,7 +143,7 @@ public sealed class LayoutCheckPlaceTests
         RollLayout layout = Of(
             large, 50, 40, 4, new PlacedPanel { Part = first, XMm = 0, YMm = 25, AngleDeg = 0 },
             new PlacedPanel { Part = second, XMm = 0.5, YMm = 25, AngleDeg = 0 });
-        LayoutVerdict verdict = LayoutCheck.Verify(layout with { Parts = [.. layout.Parts, layout.Parts[0] with { Outline = speck }] });
+        CheckVerdict verdict = LayoutCheck.Verify(layout with { Parts = [.. layout.Parts, layout.Parts[0] with { Outline = speck }] });
         Assert.Equal((0, 1), (verdict.LeastGapMm, verdict.Violations.Count));
     }
 
@@ -174,7 +174,7 @@ public sealed class LayoutCheckPlaceTests
         RollLayout two = roll with { Rules = roll.Rules with { Bands = 2 } };
         foreach (LayoutBand[] bands in new[] { new[] { roll.Bands[0], upper }, [upper, roll.Bands[0]] })
         {
-            LayoutVerdict verdict = LayoutCheck.Verify(two with { Bands = bands });
+            CheckVerdict verdict = LayoutCheck.Verify(two with { Bands = bands });
             Assert.Equal(y - 10 - 35, verdict.LeastGapMm!.Value, 1e-9);
             Assert.Equal(violations, verdict.Violations.Count);
         }
@@ -274,10 +274,10 @@ public sealed class LayoutCheckPlaceTests
         Assert.Equal(20, LayoutCheck.Verify(layout).Violations.Count);
     }
 
-    private static LayoutVerdict Lay(double repeat, double width, double angle, double y) =>
+    private static CheckVerdict Lay(double repeat, double width, double angle, double y) =>
         Verify(width + 10, repeat, new PlacedPanel { Part = 0, XMm = 0, YMm = y, AngleDeg = angle });
 
-    private static LayoutVerdict Verify(double width, double repeat, params PlacedPanel[] panels) =>
+    private static CheckVerdict Verify(double width, double repeat, params PlacedPanel[] panels) =>
         LayoutCheck.Verify(Of(Wedge, width, repeat, 4, panels));
 
     private static RollLayout Of(Outline part, double width, double repeat, double gap, params PlacedPanel[] panels) => new()

@@ -171,7 +171,7 @@ public sealed class LayoutCheckTests
                 }).Violations);
     }
 
-    private static LayoutVerdict Verify(RollLayout layout) => LayoutCheck.Verify(layout);
+    private static CheckVerdict Verify(RollLayout layout) => LayoutCheck.Verify(layout);
 
     private static LayoutPart Part(Outline outline) => new()
     {

@@ -40,7 +40,7 @@ public sealed class LayoutLimitRangeTests
 
     [Theory]
     [InlineData("bands", 4)]
-    [InlineData("plies", 20)]
+    [InlineData("plies", 100)]
     [InlineData("effort", 1000)]
     public void Counts_are_allowed_from_one_on(string field, int most)
     {

@@ -32,7 +32,7 @@ public sealed class CuttingStockTests
         [
             .. wanted.Split(' ').Select(item => (int.Parse(item.Split(':')[0]), int.Parse(item.Split(':')[1]))),
         ];
-        OrderQuestion question = new()
+        OrderRequest question = new()
         {
             Orders = [.. items.Select(i => OrderCases.Order($"{i.Length}", $"{i.Length}", i.Count))],
             Rolls = [.. Enumerable.Range(1, least + 12).Select(k => OrderCases.Roll($"roll {k}", raw / 1000.0, 1000m / raw))],

@@ -7,7 +7,7 @@ namespace FeltNest.Tests.Rolls.Orders;
 internal static class EveryPlan
 {
     /// <summary>Balls short and cost of the best plan.</summary>
-    internal static (int Lacking, double Cost) Best(OrderQuestion q)
+    internal static (int Lacking, double Cost) Best(OrderRequest q)
     {
         (CoverOrder Order, StockRoll Roll, CutDie Die)[] all =
         [

@@ -33,13 +33,13 @@ public sealed class FirstFitTests
         Gen.Int[0, 1_000_000].Sample(
             seed =>
             {
-                OrderQuestion q = OrderCases.Random(seed);
+                OrderRequest q = OrderCases.Random(seed);
                 bool can = (from o in q.Orders
                             from r in q.Rolls.Concat(q.Offers.Select(x => x.Roll))
                             from d in q.Dies
                             where q.Fits(o, r, d)
                             from p in q.Presses
-                            where OrderQuestion.Takes(p, d)
+                            where OrderRequest.Takes(p, d)
                             let hours = (p.Hours ?? 1000) - (p.ChangeOverMinutes / 60)
                             let most = (int)Math.Min(
                                 Math.Min(d.MostStrikes, d.Shape.StrikesIn(q.ClearM(r))), (60 * p.StrokesPerMinute * hours) + 1e-9)
@@ -53,7 +53,7 @@ public sealed class FirstFitTests
     [Fact]
     public void A_hundred_orders_find_their_felt_on_two_hundred_rolls_of_plenty()
     {
-        OrderQuestion question = OrderCases.Workshop(1, 100, 200);
+        OrderRequest question = OrderCases.Workshop(1, 100, 200);
         question = question with
         {
             Presses = [.. question.Presses.Select(p => p with { Hours = null })],
@@ -78,7 +78,7 @@ public sealed class FirstFitTests
     public void A_second_piece_that_may_not_be_short_takes_its_length_from_the_first()
     {
         // 100 balls want 10 strikes; R1 holds 9, and a piece of 1 m is 5 strikes at the least: R2 gives 5, so R1 gives no more than 5.
-        OrderQuestion question =
+        OrderRequest question =
             Question([OrderCases.Order("O", "ball", 100)], [OrderCases.Roll("R1", 1.9, 1), OrderCases.Roll("R2", 1.2, 1)]);
         OrderPlan plan = Sound(FirstFitPlanner.Run(question with { Rules = question.Rules with { LeastCutM = 1 } }));
 
@@ -101,7 +101,7 @@ public sealed class FirstFitTests
     [Fact]
     public void Felt_is_bought_only_where_stock_does_not_do()
     {
-        OrderQuestion question = Question([OrderCases.Order("O", "ball", 300)], [OrderCases.Roll("R1", 2.5, 1)]) with
+        OrderRequest question = Question([OrderCases.Order("O", "ball", 300)], [OrderCases.Roll("R1", 2.5, 1)]) with
         {
             Offers = [new FeltPurchase(OrderCases.Roll("Offer", 5, 2, "new") with { Offer = "Offer" }, 14)],
         };
@@ -133,7 +133,7 @@ public sealed class FirstFitTests
     public void What_is_left_and_could_serve_is_not_said_to_be_used_up()
     {
         // Two strikes fit on R1 and no more; R2 has felt in plenty but was not taken by the plan at hand.
-        OrderQuestion question =
+        OrderRequest question =
             Question([OrderCases.Order("O", "ball", 100)], [OrderCases.Roll("R1", 0.5, 1), OrderCases.Roll("R2", 9, 1)]);
         OrderPlan alone = FirstFitPlanner.Run(question with { Rolls = [question.Rolls[0]] });
 
@@ -150,7 +150,7 @@ public sealed class FirstFitTests
     private static OrderPlan Planned(CoverOrder[] orders, StockRoll[] rolls, params CutDie[] dies) =>
         Sound(FirstFitPlanner.Run(Question(orders, rolls, dies)));
 
-    private static OrderQuestion Question(CoverOrder[] orders, StockRoll[] rolls, params CutDie[] dies) =>
+    private static OrderRequest Question(CoverOrder[] orders, StockRoll[] rolls, params CutDie[] dies) =>
         new()
         {
             Orders = orders,

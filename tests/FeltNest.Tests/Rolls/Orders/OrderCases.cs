@@ -96,7 +96,7 @@ internal static class OrderCases
         };
 
     /// <summary>A workshop by its number: so many orders and rolls of three felts in lots, eight dies, two presses.</summary>
-    internal static OrderQuestion Workshop(int seed, int orders, int rolls)
+    internal static OrderRequest Workshop(int seed, int orders, int rolls)
     {
         Random random = new(seed);
         string[] felts = ["woven", "needled", "light"];
@@ -135,7 +135,7 @@ internal static class OrderCases
         [
             Press("P1", 12, 40, 150, "D0", "D1", "D4", "D5", "D6"), Press("P2", 8, 30, 150, "D2", "D3", "D6", "D7", "D1"),
         ];
-        return new OrderQuestion
+        return new OrderRequest
         {
             Orders = wanted,
             Rolls = stock,
@@ -161,7 +161,7 @@ internal static class OrderCases
 
     /// <summary>A small question by its number, of every kind: lots, reserves, offers, worn dies, dies to make, short hours, least
     /// pieces, rolls that arrive later, uneven classes.</summary>
-    internal static OrderQuestion Random(int seed)
+    internal static OrderRequest Random(int seed)
     {
         Random random = new(seed);
         CutDie[] dies = [.. Enumerable.Range(0, 1 + random.Next(4))
@@ -209,7 +209,7 @@ internal static class OrderCases
             .. Enumerable.Range(0, 1 + random.Next(2))
                 .Select(i => Press($"P{i}", 1 + random.Next(20), random.Next(60), random.Next(2) == 0 ? random.Next(5) : null)),
         ];
-        return new OrderQuestion
+        return new OrderRequest
         {
             Orders = orders,
             Rolls = rolls,

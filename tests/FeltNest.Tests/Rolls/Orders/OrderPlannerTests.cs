@@ -1,5 +1,5 @@
 using CsCheck;
-using FeltNest.Report.Orders;
+using FeltNest.Report;
 using FeltNest.Rolls;
 using FeltNest.Rolls.Orders;
 using FeltNest.Rolls.Orders.Check;
@@ -21,7 +21,7 @@ public sealed class OrderPlannerTests
         Gen.Int[0, 100_000].Sample(
             seed =>
             {
-                OrderQuestion question = Tiny(seed);
+                OrderRequest question = Tiny(seed);
                 (int lacking, double cost) = EveryPlan.Best(question);
                 if (lacking == question.Orders.Sum(o => o.Balls))
                 {
@@ -65,7 +65,7 @@ public sealed class OrderPlannerTests
     [Fact]
     public void Felt_is_bought_in_whole_rolls_and_at_least_the_least_that_is_sold()
     {
-        OrderQuestion question = Question([OrderCases.Order("O", "ball", 300)], [OrderCases.Roll("R1", 2.5, 1)]) with
+        OrderRequest question = Question([OrderCases.Order("O", "ball", 300)], [OrderCases.Roll("R1", 2.5, 1)]) with
         {
             Offers = [new FeltPurchase(OrderCases.Roll("Offer", 5, 2, "new") with { Offer = "Offer" }, 14)],
         };
@@ -129,7 +129,7 @@ public sealed class OrderPlannerTests
     {
         // Five strikes of the large die take 1.055 m and give 50 balls; three of the small one take 0.143 m and give the other 6.
         CutDie small = OrderCases.Die("S", "ball", 4, 44, 50, 5);
-        OrderQuestion question =
+        OrderRequest question =
             Question([OrderCases.Order("O", "ball", 56)], [OrderCases.Roll("R1", 1.2, 1), OrderCases.Roll("R2", 3, 1)], Plain, small);
 
         Assert.Contains(Verified(OrderPlanner.Run(question, stop: Stop)).Cuts, cut => cut.Die.Name == "S");
@@ -142,7 +142,7 @@ public sealed class OrderPlannerTests
     [Fact]
     public void The_same_question_gives_the_same_plan()
     {
-        OrderQuestion question = OrderCases.Workshop(3, 6, 12);
+        OrderRequest question = OrderCases.Workshop(3, 6, 12);
         OrderPlan first = Verified(OrderPlanner.Run(question, 1, stop: Stop));
         OrderPlan second = OrderPlanner.Run(question, 1, stop: Stop);
 
@@ -153,7 +153,7 @@ public sealed class OrderPlannerTests
     [Fact]
     public void A_search_stopped_before_it_began_gives_the_plan_of_first_fit()
     {
-        OrderQuestion question = OrderCases.Workshop(1, 4, 8);
+        OrderRequest question = OrderCases.Workshop(1, 4, 8);
         OrderPlan plan = Verified(OrderPlanner.Run(question, 1, stop: new CancellationToken(canceled: true)));
 
         Assert.True(plan.Proof.CutShort);
@@ -195,7 +195,7 @@ public sealed class OrderPlannerTests
     [Fact]
     public void A_question_too_large_for_a_search_keeps_the_plan_of_first_fit_and_says_so()
     {
-        OrderQuestion question = OrderCases.Workshop(2, 120, 300);
+        OrderRequest question = OrderCases.Workshop(2, 120, 300);
         StopAfter steps = new(int.MaxValue, null);
         OrderPlan plan = Verified(OrderPlanner.Run(question, 1, steps, Stop));
 
@@ -212,7 +212,7 @@ public sealed class OrderPlannerTests
         Gen.Int[0, 1_000_000].Sample(
             seed =>
             {
-                OrderQuestion question = OrderCases.Random(seed);
+                OrderRequest question = OrderCases.Random(seed);
                 OrderPlan built = FirstFitPlanner.Run(question);
                 if (built.Cuts.Count > 0)
                 {
@@ -289,7 +289,7 @@ public sealed class OrderPlannerTests
     private static OrderPlan Planned(CoverOrder[] orders, StockRoll[] rolls, params CutDie[] dies) =>
         Verified(OrderPlanner.Run(Question(orders, rolls, dies), stop: Stop));
 
-    private static OrderQuestion Question(CoverOrder[] orders, StockRoll[] rolls, params CutDie[] dies) =>
+    private static OrderRequest Question(CoverOrder[] orders, StockRoll[] rolls, params CutDie[] dies) =>
         new()
         {
             Orders = orders,
@@ -306,7 +306,7 @@ public sealed class OrderPlannerTests
         return plan;
     }
 
-    private static OrderQuestion Tiny(int seed)
+    private static OrderRequest Tiny(int seed)
     {
         Random random = new(seed);
         CutDie[] dies =
@@ -348,7 +348,7 @@ public sealed class OrderPlannerTests
             PerStrike = random.Next(2) * 0.05m,
             HourRate = random.Next(2) * 2m,
         };
-        return new OrderQuestion
+        return new OrderRequest
         {
             Orders = orders,
             Rolls = rolls,

@@ -4,7 +4,7 @@ namespace FeltNest.Rolls.Orders.Planned;
 internal sealed record OrderPlan
 {
     /// <summary>The question.</summary>
-    public required OrderQuestion Question { get; init; }
+    public required OrderRequest Question { get; init; }
 
     /// <summary>The work, in the order of its numbers.</summary>
     public required IReadOnlyList<OrderCut> Cuts { get; init; }

@@ -21,44 +21,31 @@ internal static class CavitySheet
     {
         DieOrder order = design.Request.Order;
         DieEdge edge = design.Edges[part]!;
-        RulePlaces places = design.Places[part]!;
         Box extent = DieParts.Extent(edge);
-        double table = CellTable.Height(edge.Pieces.Count);
-        (PaperSize size, DrawingScale scale) = Chosen(extent, table);
-        List<Mark> marks =
-            DieParts.Base(size, order, new SheetPlace
-            {
-                Number = number,
-                Count = count,
-                Scale = scale.Words,
-                Part = DieParts.OfPart(design, part, "One cavity"),
-            });
+        (PaperSize size, DrawingScale scale) = Chosen(extent, CellTable.Height(edge.Pieces.Count));
+        SheetPlace place = new()
+        {
+            Number = number,
+            Count = count,
+            Scale = scale.Words,
+            Part = DieParts.OfPart(design, part, "One cavity"),
+        };
         Point2 top = DieParts.ColumnTop(size);
         double left = size.Space.MinX + DieParts.Rim;
         double right = top.X - DieParts.Rim;
-        double bottom = DieParts.TitleTop(size);
-        marks.AddRange(Arcs(top, edge, bottom, order.DieView ? -1 : 1));
         (IEnumerable<Mark> safety, double safetyHigh) = DieParts.BriefSafety(new Point2(left, size.Space.MinY + 4), right - left);
-        marks.AddRange(safety);
-
         Point2 centre = new((left + right) / 2, size.Space.MaxY - DimensionRoom - (extent.MaxY * scale.Factor));
         Point2 Paper(Point2 p) => ((order.DieView ? new Point2(-p.X, p.Y) : p) * scale.Factor) + centre;
-        Chain Seen(Chain chain) => chain with
-        {
-            Vertices =
-            [
-                .. chain.Vertices.Select(v =>
-                    Paper(v.Point) is var p ? new ArcVertex(p.X, p.Y, order.DieView ? -v.Turn : v.Turn) : default),
-            ],
-        };
-        marks.Add(new PathMark([Seen(new Chain(edge.Arcs.Vertices, true))], Ink.Wide));
-        marks.AddRange(Axes(edge, extent, Paper));
-        marks.AddRange(Dimensions(edge, extent, Paper));
-        marks.AddRange(Profile(order, edge, Paper));
-        marks.AddRange(OnEdge(design, edge, places, Paper));
         double y = Paper(new(0, extent.MinY)).Y - 20;
-        marks.AddRange(Figures(design, part, extent, new Point2(left, y), right - left));
-        marks.AddRange(DieParts.Bar(new Point2(left + 2, size.Space.MinY + safetyHigh + 14)));
+        List<Mark> marks =
+        [
+            .. DieParts.Base(size, order, place),
+            .. Arcs(top, edge, DieParts.TitleTop(size), order.DieView ? -1 : 1),
+            .. safety,
+            .. Outline(design, part, extent, Paper),
+            .. Figures(design, part, extent, new Point2(left, y), right - left),
+            .. DieParts.Bar(new Point2(left + 2, size.Space.MinY + safetyHigh + 14)),
+        ];
         return new Sheet
         {
             Title = $"{order.Name}: {DieParts.OfPart(design, part, "one cavity")}",
@@ -68,6 +55,20 @@ internal static class CavitySheet
             Symbols = [],
             Marks = marks,
         };
+    }
+
+    private static IEnumerable<Mark> Outline(DieDesign design, int part, Box extent, Func<Point2, Point2> paper)
+    {
+        DieOrder order = design.Request.Order;
+        DieEdge edge = design.Edges[part]!;
+        return
+        [
+            new PathMark([DieParts.Seen(edge, order, paper)], Ink.Wide),
+            .. Axes(edge, extent, paper),
+            .. Dimensions(edge, extent, paper),
+            .. Profile(order, edge, paper),
+            .. OnEdge(design, edge, design.Places[part]!, paper),
+        ];
     }
 
     private static (PaperSize Size, DrawingScale Scale) Chosen(Box extent, double table)
@@ -191,37 +192,52 @@ internal static class CavitySheet
         return ToleranceFrame.ProfileOfLine(tip, new Point2(tip.X, high + above), false, tolerance);
     }
 
-    private static IEnumerable<Mark> OnEdge(DieDesign design, DieEdge edge, RulePlaces places, Func<Point2, Point2> paper)
+    private static IEnumerable<Mark> OnEdge(DieDesign design, DieEdge edge, RulePlaces places, Func<Point2, Point2> paper) =>
+    [
+        .. LeastRadius(edge, paper),
+        .. Bridges(places, design.Request.Order.Board.BridgeMm / 2, paper),
+        new PathMark([Chain.Circle(paper(places.Joint), 1.6)], Ink.Narrow),
+    ];
+
+    // From inside the outline where it bulges out, from outside where it is hollow: the number stands clear of the dimensions either way.
+    private static IEnumerable<Mark> LeastRadius(DieEdge edge, Func<Point2, Point2> paper)
     {
-        // Of equal ones the lowest on the sheet: above the outline the tolerance has its place.
+        EdgePiece tight = Tightest(edge, paper);
+        if (!double.IsFinite(tight.RadiusMm))
+        {
+            yield break;
+        }
+
+        Point2 tip = paper(tight.Middle);
+        Point2 middle = paper(tight.Centre);
+        Point2 way = (tip - middle) * (1 / (tip - middle).Length);
+        Point2 outer = tip - (way * 9);
+        bool leftward = outer.X < tip.X;
+        yield return new PathMark([Chain.Open(outer, tip)], Ink.Narrow);
+        yield return Arrows.Head(outer, tip, 2.5, Ink.Dark);
+        yield return new TextMark
+        {
+            Text = $"R {F(tight.RadiusMm)} least",
+            At = outer + new Point2(leftward ? -2 : 2, 1.2),
+            HeightMm = Ink.Label,
+            Colour = Ink.Dark,
+            Anchor = leftward ? TextAnchor.End : TextAnchor.Start,
+        };
+    }
+
+    // Of equal ones the lowest on the sheet: above the outline the tolerance has its place.
+    private static EdgePiece Tightest(DieEdge edge, Func<Point2, Point2> paper)
+    {
         double least = edge.Pieces.Min(p => p.RadiusMm);
-        EdgePiece tight = edge.Pieces
+        return edge.Pieces
             .Where(p => p.RadiusMm <= least * (1 + 1e-9))
             .OrderBy(p => Math.Round(paper(p.Middle).Y, 3))
             .ThenByDescending(p => paper(p.Middle).X)
             .First();
-        if (double.IsFinite(tight.RadiusMm))
-        {
-            // From inside the outline where it bulges out, from outside where it is hollow: the number stands clear of the dimensions
-            // either way.
-            Point2 tip = paper(tight.Middle);
-            Point2 middle = paper(tight.Centre);
-            Point2 way = (tip - middle) * (1 / (tip - middle).Length);
-            Point2 outer = tip - (way * 9);
-            bool leftward = outer.X < tip.X;
-            yield return new PathMark([Chain.Open(outer, tip)], Ink.Narrow);
-            yield return Arrows.Head(outer, tip, 2.5, Ink.Dark);
-            yield return new TextMark
-            {
-                Text = $"R {F(tight.RadiusMm)} least",
-                At = outer + new Point2(leftward ? -2 : 2, 1.2),
-                HeightMm = Ink.Label,
-                Colour = Ink.Dark,
-                Anchor = leftward ? TextAnchor.End : TextAnchor.Start,
-            };
-        }
+    }
 
-        double half = design.Request.Order.Board.BridgeMm / 2;
+    private static IEnumerable<Mark> Bridges(RulePlaces places, double half, Func<Point2, Point2> paper)
+    {
         foreach ((Point2 place, Point2 direction) in places.Bridges)
         {
             Point2 across = direction.Left * 2.5;
@@ -231,9 +247,6 @@ internal static class CavitySheet
                     Chain.Open(paper(place - (direction * half) + across), paper(place - (direction * half) - across)),
                 ], Ink.Narrow);
         }
-
-        Point2 joint = paper(places.Joint);
-        yield return new PathMark([Chain.Circle(joint, 1.6)], Ink.Narrow);
     }
 
     private static IEnumerable<Mark> Figures(DieDesign design, int part, Box extent, Point2 top, double width)

@@ -90,6 +90,15 @@ internal static class DieParts
         })],
         true);
 
+    /// <summary>The edge as it is seen on the sheet: from the die's side its arcs turn the other way.</summary>
+    public static Chain Seen(DieEdge edge, DieOrder order, Func<Point2, Point2> place) => new(
+        [.. edge.Arcs.Vertices.Select(v =>
+        {
+            Point2 at = place(v.Point);
+            return new ArcVertex(at.X, at.Y, order.DieView ? -v.Turn : v.Turn);
+        })],
+        true);
+
     /// <summary>Extent of an edge: lower left and upper right.</summary>
     public static Box Extent(DieEdge edge)
     {

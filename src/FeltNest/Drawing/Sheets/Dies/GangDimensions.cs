@@ -33,11 +33,15 @@ internal static class GangDimensions
     {
         double[] pitches = Pitches(gang);
         int period = Period(pitches);
-        return pitches.Length == 0 ? "one row"
-            : period == 1 ? pitches.Length == 1 ? $"{F(pitches[0])} mm" : $"{pitches.Length} x {F(pitches[0])} mm"
-            : period <= 3
-            ? $"{string.Join(", ", pitches.Take(period).Select(F))} mm{(period < pitches.Length ? " in turn" : string.Empty)}"
-            : $"{pitches.Length} unlike ones: see y below";
+        string inTurn = period < pitches.Length ? " in turn" : string.Empty;
+        return (pitches.Length, period) switch
+        {
+            (0, _) => "one row",
+            (1, 1) => $"{F(pitches[0])} mm",
+            (int count, 1) => $"{count} x {F(pitches[0])} mm",
+            (_, <= 3) => $"{string.Join(", ", pitches.Take(period).Select(F))} mm{inTurn}",
+            (int count, _) => $"{count} unlike ones: see y below",
+        };
     }
 
     /// <summary>The dimension lines of a board drawn in a box.</summary>
@@ -109,33 +113,24 @@ internal static class GangDimensions
 
     private static IEnumerable<Mark> Across(DieDesign design, Func<Point2, Point2> paper, bool level, Box board)
     {
-        DieGang gang = design.Gang;
-        double[] rows = Rows(gang);
-        double[] pitches = Pitches(gang);
+        double[] rows = Rows(design.Gang);
+        double[] pitches = Pitches(design.Gang);
         if (rows.Length < 2)
         {
             yield break;
         }
 
-        double At(double y) => paper(new(0, y)) is var p && level ? p.Y : p.X;
-
-        // A row is reached from the side of its last cavity.
-        Point2 Side(double y) =>
-            gang.Cavities
-                .Where(c => Math.Abs(c.Placed.YMm - y) <= Same)
-                .SelectMany(c => new[] { paper(Reach(design, c, new(1, 0))), paper(Reach(design, c, new(-1, 0))) })
-                .MaxBy(p => level ? p.X : p.Y);
+        RowLines lines = new(design, paper, level, board);
         int period = Period(pitches);
-        double scale = Math.Abs(At(1) - At(0));
-        double total = rows[^1] - rows[0];
         bool alike = period == 1 && pitches.Length > 1;
         int single = alike ? 0 : Math.Min(period, pitches.Length);
         double widest = pitches.Max(p => StrokeFont.Width(F(p), Ink.Label));
-        bool fits = single is > 0 and <= 4 && pitches.Take(single).All(p => p * scale >= (level ? Least : widest + (2 * Least)));
+        double room = level ? Least : widest + (2 * Least);
+        bool fits = single is > 0 and <= 4 && pitches.Take(single).All(p => p * lines.Scale >= room);
         double off = Nearest + (fits && level ? widest + 5 : 0);
         for (int i = 0; fits && i < single; i++)
         {
-            foreach (Mark mark in Line(rows[i], rows[i + 1], off, F(pitches[i])))
+            foreach (Mark mark in lines.Between(rows[i], rows[i + 1], off, F(pitches[i])))
             {
                 yield return mark;
             }
@@ -143,16 +138,36 @@ internal static class GangDimensions
 
         if (pitches.Length > 1)
         {
+            double total = rows[^1] - rows[0];
             string words = alike ? $"{pitches.Length} x {F(pitches[0])} (= {F(total)})" : $"({F(total)})";
-            foreach (Mark mark in Line(rows[0], rows[^1], off + (fits ? Step : 0), words))
+            foreach (Mark mark in lines.Between(rows[0], rows[^1], off + (fits ? Step : 0), words))
             {
                 yield return mark;
             }
         }
+    }
 
-        IEnumerable<Mark> Line(double a, double b, double away, string words) => level
-            ? Dimension.Upright(new(Side(a).X, At(a)), new(Side(b).X, At(b)), board.MaxX + away, words)
-            : Dimension.Level(new(At(a), Side(a).Y), new(At(b), Side(b).Y), board.MaxY + away, words);
+    // Dimension lines from row to row, beside a board that lies, above one that stands.
+    private sealed record RowLines(DieDesign Design, Func<Point2, Point2> Paper, bool Level, Box Board)
+    {
+        // Mm of paper to a mm across the roll.
+        public double Scale => Math.Abs(At(1) - At(0));
+
+        public IEnumerable<Mark> Between(double a, double b, double away, string words) => Level
+            ? Dimension.Upright(new(Side(a).X, At(a)), new(Side(b).X, At(b)), Board.MaxX + away, words)
+            : Dimension.Level(new(At(a), Side(a).Y), new(At(b), Side(b).Y), Board.MaxY + away, words);
+
+        private double At(double y)
+        {
+            Point2 at = Paper(new(0, y));
+            return Level ? at.Y : at.X;
+        }
+
+        // A row is reached from the side of its last cavity.
+        private Point2 Side(double y) => Design.Gang.Cavities
+            .Where(c => Math.Abs(c.Placed.YMm - y) <= Same)
+            .SelectMany(c => new[] { Paper(Reach(Design, c, new(1, 0))), Paper(Reach(Design, c, new(-1, 0))) })
+            .MaxBy(p => Level ? p.X : p.Y);
     }
 
     // The first cavity along the roll of the uppermost or lowest row across.

@@ -149,7 +149,7 @@ internal static class SectionSheet
             (
                 "added for ejection; reserve for a dull edge",
                 $"{F(order.Force.EjectionPercent, "0.#")} %; {F(order.Force.ReservePercent, "0.#")} %"),
-            .. GangSheet.Force(design),
+            .. GangFigures.Force(design),
         ];
     }
 }

@@ -8,5 +8,5 @@ namespace FeltNest.Rolls.Orders.Assembly;
 internal sealed record CutPiece(CoverOrder Order, CutDie Die, StockRoll Roll, int Strikes)
 {
     /// <summary>Whole good balls to expect of it.</summary>
-    public int BallsIn(OrderQuestion question) => Die.Shape.BallsOf(Strikes, question.GoodShare(Roll, Die));
+    public int BallsIn(OrderRequest question) => Die.Shape.BallsOf(Strikes, question.GoodShare(Roll, Die));
 }

@@ -10,7 +10,7 @@ internal static class Overcut
     /// <param name="question">The question.</param>
     /// <param name="order">The order.</param>
     /// <param name="pieces">Its pieces.</param>
-    public static int[] Kept(OrderQuestion question, CoverOrder order, IReadOnlyList<CutPiece> pieces)
+    public static int[] Kept(OrderRequest question, CoverOrder order, IReadOnlyList<CutPiece> pieces)
     {
         int[] strikes = [.. pieces.Select(p => p.Strikes)];
         int[] balls = [.. pieces.Select(p => p.BallsIn(question))];
@@ -43,7 +43,7 @@ internal static class Overcut
     /// the whole of a run that may not be shorter.</summary>
     public static bool Is(OrderPlan plan)
     {
-        OrderQuestion q = plan.Question;
+        OrderRequest q = plan.Question;
         return plan.Cuts.GroupBy(c => c.Order).Any(own => own.Sum(c => (long)c.GoodBalls) - own.Key.Balls > own.Sum(Allowed));
 
         long Allowed(OrderCut cut) => cut.Strikes <= q.LeastStrikes(cut.Order, cut.Roll, cut.Die)

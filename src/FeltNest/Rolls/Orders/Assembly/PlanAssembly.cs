@@ -14,7 +14,7 @@ internal static class PlanAssembly
     /// <param name="bought">Rolls bought.</param>
     /// <param name="reserves">Metres to keep back for orders, of any rolls alike.</param>
     public static OrderPlan Of(
-        OrderQuestion question, IEnumerable<CutPiece> pieces, Func<CutDie, PressSpec> pressOf, Func<CutDie, double>? startOf,
+        OrderRequest question, IEnumerable<CutPiece> pieces, Func<CutDie, PressSpec> pressOf, Func<CutDie, double>? startOf,
         IReadOnlyList<RollPurchase> bought,
         IReadOnlyList<(CoverOrder Order, StockRoll Kind, double Metres)> reserves)
     {
@@ -36,7 +36,7 @@ internal static class PlanAssembly
 
     // The campaigns of every press one after the other, each die's pieces by the days of their orders.
     private static (List<OrderCut> Cuts, List<DieWork> Dies) Worked(
-        OrderQuestion question, ILookup<CutDie, CutPiece> byDie, Func<CutDie, PressSpec> pressOf, Func<CutDie, double>? startOf)
+        OrderRequest question, ILookup<CutDie, CutPiece> byDie, Func<CutDie, PressSpec> pressOf, Func<CutDie, double>? startOf)
     {
         List<OrderCut> cuts = [];
         List<DieWork> dies = [];
@@ -77,7 +77,7 @@ internal static class PlanAssembly
     }
 
     // In the order of the list of orders, each without the strikes it does not need.
-    private static IEnumerable<CutPiece> Needed(OrderQuestion question, IEnumerable<CutPiece> pieces)
+    private static IEnumerable<CutPiece> Needed(OrderRequest question, IEnumerable<CutPiece> pieces)
     {
         ILookup<CoverOrder, CutPiece> byOrder = pieces.ToLookup(p => p.Order);
         foreach (CoverOrder order in question.Orders)
@@ -95,7 +95,7 @@ internal static class PlanAssembly
     }
 
     // On a roll the pieces lie in the order in which they are cut.
-    private static List<OrderCut> Placed(List<OrderCut> cuts, OrderQuestion question)
+    private static List<OrderCut> Placed(List<OrderCut> cuts, OrderRequest question)
     {
         Dictionary<StockRoll, double> next = [];
         OrderCut[] placed = [.. cuts];

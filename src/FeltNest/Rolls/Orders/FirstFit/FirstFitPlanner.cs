@@ -9,12 +9,12 @@ namespace FeltNest.Rolls.Orders.FirstFit;
 internal static class FirstFitPlanner
 {
     /// <summary>The plan of a question: the better one of the orders taken by their days and by their size.</summary>
-    public static OrderPlan Run(OrderQuestion question) =>
+    public static OrderPlan Run(OrderRequest question) =>
         new[] { question.Orders.OrderBy(o => o.Due), question.Orders.OrderByDescending(o => o.Balls) }
             .Select(sequence => Filled(question, sequence))
             .MinBy(plan => plan.Rank)!;
 
-    private static OrderPlan Filled(OrderQuestion question, IEnumerable<CoverOrder> sequence)
+    private static OrderPlan Filled(OrderRequest question, IEnumerable<CoverOrder> sequence)
     {
         ShopState state = new(question);
         foreach (CoverOrder order in sequence)

@@ -9,9 +9,9 @@ internal static class OrderFill
     /// <summary>The shop after an order.</summary>
     public static ShopState Filled(ShopState before, CoverOrder order)
     {
-        OrderQuestion q = before.Question;
+        OrderRequest q = before.Question;
         int[] dies = [.. Enumerable.Range(0, q.Dies.Count)
-            .Where(d => q.Dies[d].Ball == order.Ball && q.Presses.Any(p => OrderQuestion.Takes(p, q.Dies[d])))
+            .Where(d => q.Dies[d].Ball == order.Ball && q.Presses.Any(p => OrderRequest.Takes(p, q.Dies[d])))
             .OrderBy(d => q.Dies[d].MakePrice is null || before.Struck(d) > 0 ? 0 : 1)
             .ThenBy(d => q.Dies[d].Shape.FeedMm / q.Dies[d].Shape.ClassPanels.Sum())];
         if (dies.Length == 0 || order.Balls == 0)
@@ -69,7 +69,7 @@ internal static class OrderFill
     private static (int Roll, int Press, int Strikes)? Next(
         ShopState state, CoverOrder order, int die, IReadOnlyList<int> rolls, int wanted)
     {
-        OrderQuestion q = state.Question;
+        OrderRequest q = state.Question;
         CutDie tool = q.Dies[die];
         (int Roll, int Press, int Strikes)? best = null;
         (bool Part, bool Fresh, double Metres, decimal Price) rank = default;
@@ -107,7 +107,7 @@ internal static class OrderFill
     private static (int Roll, int Press, int Strikes)? Bought(
         ShopState state, CoverOrder order, int die, (string Felt, string Lot)? lot, int wanted)
     {
-        OrderQuestion q = state.Question;
+        OrderRequest q = state.Question;
         for (int o = 0; o < q.Offers.Count; o++)
         {
             StockRoll kind = q.Offers[o].Roll;

@@ -9,7 +9,7 @@ internal static class ReserveFill
     /// <summary>Metres to keep back.</summary>
     public static IReadOnlyList<(CoverOrder Order, StockRoll Kind, double Metres)> Of(ShopState state)
     {
-        OrderQuestion q = state.Question;
+        OrderRequest q = state.Question;
         double[] room = [.. Enumerable.Range(0, state.Rolls.Count).Select(i => Room(state, i))];
         List<(CoverOrder Order, StockRoll Kind, double Metres)> kept = [];
         foreach (CoverOrder order in q.Orders.Where(o => o.ReserveBalls > 0).OrderBy(o => o.Due))

@@ -19,7 +19,7 @@ internal sealed class ShopState
     private readonly double[] busy;
 
     /// <summary>The shop before any work: rolls that are there, nothing cut.</summary>
-    public ShopState(OrderQuestion question)
+    public ShopState(OrderRequest question)
     {
         Question = question;
         rolls = [.. question.Rolls.Where(question.IsThere)];
@@ -39,7 +39,7 @@ internal sealed class ShopState
     }
 
     /// <summary>The question.</summary>
-    public OrderQuestion Question { get; }
+    public OrderRequest Question { get; }
 
     /// <summary>Rolls there, those bought behind those in stock.</summary>
     public IReadOnlyList<StockRoll> Rolls => rolls;
@@ -97,7 +97,7 @@ internal sealed class ShopState
             return (stands[die], Most(stands[die], 0));
         }
 
-        return Enumerable.Range(0, busy.Length).Where(p => OrderQuestion.Takes(Question.Presses[p], tool))
+        return Enumerable.Range(0, busy.Length).Where(p => OrderRequest.Takes(Question.Presses[p], tool))
             .Select(p => (Press: p, Most: Most(p, Question.Presses[p].ChangeOverMinutes / 60)))
             .MinBy(p => (Math.Max(0, (long)wanted - p.Most), busy[p.Press], p.Press));
 

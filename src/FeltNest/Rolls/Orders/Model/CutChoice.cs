@@ -16,11 +16,11 @@ internal sealed record CutChoice
     public required int Most { get; init; }
 
     /// <summary>The choices a roll offers.</summary>
-    public static CutChoice[] On(StockRoll roll, OrderQuestion question) =>
+    public static CutChoice[] On(StockRoll roll, OrderRequest question) =>
     [
         .. from order in question.Orders
            from die in question.Dies
-           where question.Fits(order, roll, die) && question.Presses.Any(press => OrderQuestion.Takes(press, die))
+           where question.Fits(order, roll, die) && question.Presses.Any(press => OrderRequest.Takes(press, die))
            let least = question.LeastStrikes(order, roll, die)
            let most = Math.Min(die.Shape.StrikesIn(question.ClearM(roll)), Enough(order, roll, die, question))
            where most >= least
@@ -28,7 +28,7 @@ internal sealed record CutChoice
     ];
 
     // What the order needs were it all cut here, in the safe count of the model: one strike covers what uneven classes leave.
-    private static int Enough(CoverOrder order, StockRoll roll, CutDie die, OrderQuestion question)
+    private static int Enough(CoverOrder order, StockRoll roll, CutDie die, OrderRequest question)
     {
         double share = question.GoodShare(roll, die);
         return (int)Math.Ceiling((order.Balls + die.Shape.UnevenClasses(share)) / die.Shape.BallsPerStrike(share));

@@ -10,7 +10,7 @@ internal sealed class FeltRows
     private readonly List<(FeltPurchase Offer, Unknown Count)> bought = [];
 
     /// <summary>Adds all felt of a question to a model.</summary>
-    public FeltRows(MixedModel model, OrderQuestion question)
+    public FeltRows(MixedModel model, OrderRequest question)
     {
         foreach (List<StockRoll> alike in Alike(question.Rolls))
         {
@@ -62,7 +62,7 @@ internal sealed class FeltRows
         return all;
     }
 
-    private RollUnit[] Added(MixedModel model, List<StockRoll> alike, OrderQuestion question)
+    private RollUnit[] Added(MixedModel model, List<StockRoll> alike, OrderRequest question)
     {
         CutChoice[] choices = CutChoice.On(alike[0], question);
         RollUnit[] added;
@@ -90,7 +90,7 @@ internal sealed class FeltRows
         return added;
     }
 
-    private void Buy(MixedModel model, FeltPurchase offer, OrderQuestion question)
+    private void Buy(MixedModel model, FeltPurchase offer, OrderRequest question)
     {
         int most = MostRolls(offer.Roll, question);
         int least = (int)Math.Ceiling((offer.MinimumM / offer.Roll.LengthM) - 1e-9);
@@ -124,7 +124,7 @@ internal sealed class FeltRows
     }
 
     /// <summary>Rolls of an offer that would serve all orders it suits, one order to its own rolls, and their reserves.</summary>
-    internal static int MostRolls(StockRoll roll, OrderQuestion question)
+    internal static int MostRolls(StockRoll roll, OrderRequest question)
     {
         int most = 0;
         foreach (CoverOrder order in question.Orders)

@@ -29,7 +29,7 @@ internal sealed class LikeRolls : RollUnit
     public override IReadOnlyList<LinearSum> Pieces => pieces;
 
     /// <summary>Adds rolls that are alike to a model; null where they have too many patterns.</summary>
-    public static LikeRolls? In(MixedModel model, IReadOnlyList<StockRoll> rolls, CutChoice[] choices, OrderQuestion question)
+    public static LikeRolls? In(MixedModel model, IReadOnlyList<StockRoll> rolls, CutChoice[] choices, OrderRequest question)
     {
         OrderRules rules = question.Rules;
         StockRoll roll = rolls[0];

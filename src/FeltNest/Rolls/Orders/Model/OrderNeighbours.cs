@@ -5,7 +5,7 @@ namespace FeltNest.Rolls.Orders.Model;
 /// <summary>Betters a plan a few orders at a time: all cuts of the others stay, those of the few are solved anew.</summary>
 /// <remarks>Large neighbourhood search after P. Shaw, "Using constraint programming and local search methods to solve vehicle routing
 /// problems", CP 1998 (from memory); the few are orders that want the same felt, as those take rolls from each other.</remarks>
-internal sealed class OrderNeighbours(MixedModel model, OrderQuestion question, FeltRows felt, OrderRows orders)
+internal sealed class OrderNeighbours(MixedModel model, OrderRequest question, FeltRows felt, OrderRows orders)
 {
     // Orders solved anew at a time; small models are solved in one piece.
     private const int Few = 7;

@@ -9,7 +9,7 @@ internal sealed class OrderRows
     private readonly Dictionary<CoverOrder, Unknown> lacking = [];
 
     /// <summary>Adds all orders of a question to a model.</summary>
-    public OrderRows(MixedModel model, OrderQuestion question, FeltRows felt)
+    public OrderRows(MixedModel model, OrderRequest question, FeltRows felt)
     {
         ReserveWeight = WeightOfReserve(question);
         foreach (CoverOrder order in question.Orders)
@@ -24,7 +24,7 @@ internal sealed class OrderRows
         }
     }
 
-    private void Add(MixedModel model, OrderQuestion question, FeltRows felt, CoverOrder order)
+    private void Add(MixedModel model, OrderRequest question, FeltRows felt, CoverOrder order)
     {
         Unknown missing = model.Whole(0, order.Balls);
         lacking.Add(order, missing);
@@ -74,13 +74,13 @@ internal sealed class OrderRows
     public double ReserveWeight { get; }
 
     /// <summary>Weight of a ball of a reserve in a question.</summary>
-    public static double WeightOfReserve(OrderQuestion question) => 1.0 / (1 + question.Orders.Sum(o => (double)o.ReserveBalls));
+    public static double WeightOfReserve(OrderRequest question) => 1.0 / (1 + question.Orders.Sum(o => (double)o.ReserveBalls));
 
     /// <summary>Metres kept back for an order from a room.</summary>
     public List<(CoverOrder Order, FeltRoom Room, Unknown Metres)> Reserves { get; } = [];
 
     /// <summary>Balls that a metre of a roll gives an order by its best die; 0 where none fits.</summary>
-    public static double BallsPerMetre(OrderQuestion question, CoverOrder order, StockRoll roll) => question.Dies
+    public static double BallsPerMetre(OrderRequest question, CoverOrder order, StockRoll roll) => question.Dies
         .Where(die => question.Fits(order, roll, die))
         .Select(die => 1000 * die.Shape.BallsPerStrike(question.GoodShare(roll, die)) / die.Shape.FeedMm)
         .DefaultIfEmpty(0).Max();
@@ -88,7 +88,7 @@ internal sealed class OrderRows
     private static IEnumerable<(RollUnit Unit, int Choice)> Choices(IEnumerable<RollUnit> units, CoverOrder order) =>
         units.SelectMany(unit => Enumerable.Range(0, unit.Choices.Count).Where(i => unit.Choices[i].Order == order).Select(i => (unit, i)));
 
-    private Unknown Reserve(MixedModel model, OrderQuestion question, FeltRows felt, CoverOrder order)
+    private Unknown Reserve(MixedModel model, OrderRequest question, FeltRows felt, CoverOrder order)
     {
         Unknown missing = model.Number(order.ReserveBalls);
         LinearSum kept = new LinearSum().Add(missing);
@@ -114,7 +114,7 @@ internal sealed class OrderRows
 
     // True of every plan and never binding in whole numbers, but it lets the solver see how many rolls of a lot its orders begin: an order
     // of one lot takes all its felt there, but for what it is short.
-    private void Whole(MixedModel model, OrderQuestion question, RollUnit[] units)
+    private void Whole(MixedModel model, OrderRequest question, RollUnit[] units)
     {
         LinearSum clear = new();
         foreach (RollUnit unit in units)

@@ -11,7 +11,7 @@ internal static class PlanReading
     private const double LeastMetres = 1e-6;
 
     /// <summary>The plan.</summary>
-    public static OrderPlan Read(MixedModel model, OrderQuestion question, FeltRows felt, OrderRows orders, PressRows presses)
+    public static OrderPlan Read(MixedModel model, OrderRequest question, FeltRows felt, OrderRows orders, PressRows presses)
     {
         List<CutPiece> pieces = [];
         foreach (RollUnit unit in felt.Units)

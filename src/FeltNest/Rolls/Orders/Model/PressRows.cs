@@ -6,12 +6,12 @@ namespace FeltNest.Rolls.Orders.Model;
 internal sealed class PressRows
 {
     private readonly MixedModel model;
-    private readonly OrderQuestion question;
+    private readonly OrderRequest question;
     private readonly List<DieRun> runs = [];
     private readonly double horizon;
 
     /// <summary>Adds all dies and presses of a question to a model.</summary>
-    public PressRows(MixedModel model, OrderQuestion question, FeltRows felt)
+    public PressRows(MixedModel model, OrderRequest question, FeltRows felt)
     {
         (this.model, this.question) = (model, question);
         double longest = 1;
@@ -21,7 +21,7 @@ internal sealed class PressRows
             [
                 .. question.Orders.Select(order => Strikes(felt, order, die)).Where(c => !c.Strikes.IsEmpty),
             ];
-            PressSpec[] presses = [.. question.Presses.Where(press => OrderQuestion.Takes(press, die))];
+            PressSpec[] presses = [.. question.Presses.Where(press => OrderRequest.Takes(press, die))];
             if (cuts.Length > 0)
             {
                 runs.Add(new DieRun(die, [.. cuts.Select(c => (c.Order, c.Strikes, Math.Min(c.Most, die.MostStrikes)))], presses));

@@ -36,7 +36,7 @@ internal abstract class RollUnit
     public abstract IEnumerable<(Unknown Variable, double Value)> At(IReadOnlyList<int[]> cuts);
 
     /// <summary>Balls of every choice, safely: each uneven class of a piece may leave part of a ball unused.</summary>
-    public LinearSum BallsOf(int choice, OrderQuestion question)
+    public LinearSum BallsOf(int choice, OrderRequest question)
     {
         CutChoice cut = Choices[choice];
         double share = question.GoodShare(Kind, cut.Die);

@@ -20,7 +20,7 @@ internal sealed class SingleRoll : RollUnit
     public override IReadOnlyList<LinearSum> Pieces => pieces;
 
     /// <summary>Adds a roll to a model.</summary>
-    public static SingleRoll In(MixedModel model, StockRoll roll, CutChoice[] choices, OrderQuestion question)
+    public static SingleRoll In(MixedModel model, StockRoll roll, CutChoice[] choices, OrderRequest question)
     {
         OrderRules rules = question.Rules;
         double clear = question.ClearM(roll);

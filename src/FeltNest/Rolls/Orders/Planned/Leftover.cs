@@ -7,7 +7,7 @@ internal static class Leftover
     /// is to be of one.</summary>
     public static bool CouldServe(OrderPlan plan, CoverOrder order)
     {
-        OrderQuestion q = plan.Question;
+        OrderRequest q = plan.Question;
         (CutDie Die, long Strikes)[] dies =
         [
             .. q.Dies.Where(d => d.Ball == order.Ball).Select(d => (d, StrikesLeft(plan, d))).Where(d => d.Item2 > 0),
@@ -40,7 +40,7 @@ internal static class Leftover
     private static long StrikesLeft(OrderPlan plan, CutDie die)
     {
         DieWork? work = plan.Dies.FirstOrDefault(d => d.Die == die);
-        IEnumerable<PressSpec> presses = work is null ? plan.Question.Presses.Where(p => OrderQuestion.Takes(p, die)) : [work.Press];
+        IEnumerable<PressSpec> presses = work is null ? plan.Question.Presses.Where(p => OrderRequest.Takes(p, die)) : [work.Press];
         double most = presses.Select(press => MostStrikes(plan, press, isOn: work is not null)).DefaultIfEmpty(0).Max();
         return Math.Max(0, Math.Min(die.MostStrikes - (work?.Strikes ?? 0), (long)Math.Min(most + 1e-6, long.MaxValue / 2)));
     }

@@ -9,7 +9,7 @@ internal static class RemnantList
     /// <param name="bought">Rolls bought.</param>
     /// <param name="reserves">Metres to keep back for orders, of any rolls alike.</param>
     public static List<KeptRemnant> Of(
-        OrderQuestion question, IReadOnlyList<OrderCut> cuts, IReadOnlyList<RollPurchase> bought,
+        OrderRequest question, IReadOnlyList<OrderCut> cuts, IReadOnlyList<RollPurchase> bought,
         IReadOnlyList<(CoverOrder Order, StockRoll Kind, double Metres)> reserves)
     {
         StockRoll[] purchased = [.. bought.SelectMany(p => Enumerable.Range(1, p.Rolls).Select(p.Offer.Copy))];

@@ -8,9 +8,9 @@ internal static class ShortReason
     /// <summary>The reason, one line.</summary>
     public static string Of(OrderPlan plan, CoverOrder order, int lacking)
     {
-        OrderQuestion q = plan.Question;
+        OrderRequest q = plan.Question;
         CutDie[] dies = [.. q.Dies.Where(d => d.Ball == order.Ball)];
-        CutDie[] placed = [.. dies.Where(d => q.Presses.Any(p => OrderQuestion.Takes(p, d)))];
+        CutDie[] placed = [.. dies.Where(d => q.Presses.Any(p => OrderRequest.Takes(p, d)))];
         if (placed.Length == 0)
         {
             return dies.Length == 0
@@ -44,7 +44,7 @@ internal static class ShortReason
 
     private static string Bottleneck(OrderPlan plan, CoverOrder order, CutDie[] dies, StockRoll[] wide)
     {
-        OrderQuestion q = plan.Question;
+        OrderRequest q = plan.Question;
         long left = dies.Sum(d => d.MostStrikes - (plan.Dies.FirstOrDefault(w => w.Die == d)?.Strikes ?? 0));
         if (left <= 0)
         {
@@ -52,7 +52,7 @@ internal static class ShortReason
         }
 
         if (q.Presses
-            .Where(p => dies.Any(d => OrderQuestion.Takes(p, d)))
+            .Where(p => dies.Any(d => OrderRequest.Takes(p, d)))
             .All(p => p.Hours is { } hours && hours - Busy(plan, p.Name) < (p.ChangeOverMinutes / 60) + (1 / p.StrokesPerMinute)))
         {
             return "the presses that take its dies have no hours left";

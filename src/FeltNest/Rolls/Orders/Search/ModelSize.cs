@@ -14,7 +14,7 @@ internal static class ModelSize
     private const int OfChoice = 2;
 
     /// <summary>Variables of the rolls, orders and dies; counted no further than is needed to know that they are too many.</summary>
-    public static int Of(OrderQuestion question)
+    public static int Of(OrderRequest question)
     {
         int counted = 0;
         foreach ((StockRoll kind, int rolls) in question.Rolls

@@ -17,7 +17,7 @@ internal sealed class OrderSearch
     // What an aim may grow by while the next one is sought: rounding of the solver.
     private const double Rounding = 1e-6;
 
-    private readonly OrderQuestion question;
+    private readonly OrderRequest question;
     private readonly BestPlan best;
     private readonly int effort;
     private readonly CancellationToken stop;
@@ -26,7 +26,7 @@ internal sealed class OrderSearch
     private readonly OrderRows orders;
     private readonly PressRows presses;
 
-    private OrderSearch(MixedModel model, OrderQuestion question, BestPlan best, int effort, CancellationToken stop)
+    private OrderSearch(MixedModel model, OrderRequest question, BestPlan best, int effort, CancellationToken stop)
     {
         (this.model, this.question, this.best, this.effort, this.stop) = (model, question, best, effort, stop);
         felt = new FeltRows(model, question);
@@ -35,7 +35,7 @@ internal sealed class OrderSearch
     }
 
     /// <summary>Searches from a plan on, handing every better one and every proof over as it is found.</summary>
-    public static void Run(OrderQuestion question, OrderPlan begin, BestPlan best, int effort, CancellationToken stop)
+    public static void Run(OrderRequest question, OrderPlan begin, BestPlan best, int effort, CancellationToken stop)
     {
         using MixedModel model = new(effort, stop);
         try

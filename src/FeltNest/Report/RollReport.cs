@@ -4,7 +4,7 @@ using FeltNest.Rolls.Plan;
 using FeltNest.Rolls.Plan.Chain;
 using static FeltNest.InvariantText;
 
-namespace FeltNest.Report.Rolls;
+namespace FeltNest.Report;
 
 /// <summary>What a roll plan prints.</summary>
 internal static class RollReport
@@ -15,18 +15,32 @@ internal static class RollReport
     /// <summary>The text, lines ending in a line feed.</summary>
     public static string Text(RollPlan plan)
     {
-        FeltRoll roll = plan.Request.Roll;
-        int more = plan.GoodPanels - plan.BackToBackGoodPanels;
-        int lost = plan.Strikes.Sum(s => s.Lost.Count);
-        FourPointScore score = FourPointScore.Of(roll, plan.Request.Layout.Trims.TotalMm);
-        double end = (plan.Strikes[^1].XMm + plan.Pattern.LengthMm) / 1000;
-        double over = end - (roll.LengthMm / 1000);
         TextTable table = new();
         if (RollRoom.Warning(plan) is { } narrow)
         {
             table.Note(narrow);
         }
 
+        Strikes(table, plan);
+        table.Heading("Panels lost in these strikes").Line("all causes", Whole(plan.Strikes.Sum(s => s.Lost.Count)));
+        foreach (LossCause cause in Enum.GetValues<LossCause>())
+        {
+            table.Line(NameOf(cause), Whole(plan.LostPanels(cause)));
+        }
+
+        Roll(table, plan);
+        Runs(table, plan);
+        Proof(table, plan);
+        return table.ToString();
+    }
+
+    private static void Strikes(TextTable table, RollPlan plan)
+    {
+        FeltRoll roll = plan.Request.Roll;
+        int more = plan.GoodPanels - plan.BackToBackGoodPanels;
+        double end = (plan.Strikes[^1].XMm + plan.Pattern.LengthMm) / 1000;
+        double over = end - (roll.LengthMm / 1000);
+        (string ends, double at) = over > 0 ? ("last strike overhangs", over) : ("last strike ends at", end);
         table.Heading($"Roll {roll.Name}: strikes of {plan.Request.Layout.Parts[0].Name}")
             .Line("good panels", Whole(plan.GoodPanels), $"{plan.Balls} balls (pairs of one pairing group)")
             .Line("plain cutting", Whole(plan.BackToBackGoodPanels), "good panels, one feed apart from the start, no strike moved")
@@ -34,15 +48,13 @@ internal static class RollReport
             .Line(
                 "strikes", Whole(plan.Strikes.Count),
                 Invariant($"of {plan.Pattern.Panels.Count} panels; feed {plan.Pattern.FeedMm:0.###} mm, {Repeats(plan.Pattern.Repeats)}"))
-            .Line(
-                over > 0 ? "last strike overhangs" : "last strike ends at", over > 0 ? over : end, "0.00", "m",
-                Invariant($"the roll is {roll.LengthMm / 1000:0.##} m long"));
-        table.Heading("Panels lost in these strikes").Line("all causes", Whole(lost));
-        foreach (LossCause cause in Enum.GetValues<LossCause>())
-        {
-            table.Line(NameOf(cause), Whole(plan.LostPanels(cause)));
-        }
+            .Line(ends, at, "0.00", "m", Invariant($"the roll is {roll.LengthMm / 1000:0.##} m long"));
+    }
 
+    private static void Roll(TextTable table, RollPlan plan)
+    {
+        FeltRoll roll = plan.Request.Roll;
+        FourPointScore score = FourPointScore.Of(roll, plan.Request.Layout.Trims.TotalMm);
         table.Heading("The roll")
             .Line(
                 "width", Invariant($"{roll.LeastWidthMm:0.#} to {roll.MostWidthMm:0.#} mm"),
@@ -52,6 +64,10 @@ internal static class RollReport
                 "four-point score", score.Per100SquareYards, "0.0", string.Empty,
                 Invariant($"points per 100 yd2 of cuttable width ({score.Per100SquareMetres:0.0} per 100 m2; {score.Points} points)"))
             .Line("skew", roll.SkewDeg, "0.##", "degrees", Skew(plan));
+    }
+
+    private static void Runs(TextTable table, RollPlan plan)
+    {
         table.Heading("Strikes in order: runs one feed apart")
             .Row("  strikes          begins at mm     advance mm    moved across   good   lost");
         IReadOnlyList<StrikeRun> runs = StrikeRun.Of(plan);
@@ -65,11 +81,15 @@ internal static class RollReport
         {
             table.Note($"... and {runs.Count - MostRuns} more runs: all strikes are in roll.csv.");
         }
+    }
 
+    private static void Proof(TextTable table, RollPlan plan)
+    {
+        string across = plan.Grid.SideSteps > 0 ? Invariant($", {plan.Grid.SideStepMm:0.##} mm across") : ", no moves across";
         table.Heading("How far this is the best")
             .Note(Invariant(
-                $"No other choice of strikes on the grid has more good panels: {plan.Grid.StepMm:0.####} mm along the roll"
-                    + $"{(plan.Grid.SideSteps > 0 ? Invariant($", {plan.Grid.SideStepMm:0.##} mm across") : ", no moves across")}. From an "
+                $"No other choice of strikes on the grid has more good panels: {plan.Grid.StepMm:0.####} mm along the roll{across}. "
+                    + $"From an "
                     + $"advance of {plan.ClearAdvanceMm:0.#} mm strikes are clear of each other; below it the gap to the strike before "
                     + $"was worked out for every step."));
         if (plan.LeastOffLineMm > plan.Pattern.FeedMm + plan.Grid.StepMm)
@@ -78,8 +98,6 @@ internal static class RollReport
                 $"Strikes interlock over more than their neighbours, so advances off the line below {plan.LeastOffLineMm:0.#} mm were "
                     + $"left out: safe, perhaps a little short. More repeats a strike lift that."));
         }
-
-        return table.ToString();
     }
 
     /// <summary>Warnings, one line each.</summary>

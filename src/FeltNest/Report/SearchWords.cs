@@ -2,7 +2,7 @@ using FeltNest.Rolls.Orders.Planned;
 using FeltNest.Rolls.Orders.Search;
 using static FeltNest.InvariantText;
 
-namespace FeltNest.Report.Orders;
+namespace FeltNest.Report;
 
 /// <summary>What is said of how a plan was found and how far it is the best: nothing that was not proved.</summary>
 internal static class SearchWords
@@ -21,13 +21,22 @@ internal static class SearchWords
     }
 
     /// <summary>How far the cost is the least, in a few words.</summary>
-    public static string Gap(OrderPlan plan) =>
-        plan.GapPercent is { } gap
-            ? Invariant(
-                $"gap {Math.Max(0, gap):0.###} %, among plans with no more balls short and no more orders late"
-                    + $"{(plan.Proof.CutShort ? "; cut short" : string.Empty)}")
-            : plan.Proof.CutShort ? "the search was cut short before it proved a bound"
-            : plan.Proof.Searched ? "the search proved no bound worth saying" : "no search was made";
+    public static string Gap(OrderPlan plan)
+    {
+        if (plan.GapPercent is { } gap)
+        {
+            string cutShort = plan.Proof.CutShort ? "; cut short" : string.Empty;
+            return Invariant(
+                $"gap {Math.Max(0, gap):0.###} %, among plans with no more balls short and no more orders late{cutShort}");
+        }
+
+        if (plan.Proof.CutShort)
+        {
+            return "the search was cut short before it proved a bound";
+        }
+
+        return plan.Proof.Searched ? "the search proved no bound worth saying" : "no search was made";
+    }
 
     /// <summary>The sentence of a question that was too large; null where a search was made.</summary>
     public static string? NotSearched(OrderPlan plan) => plan.Proof.Searched ? null : Invariant(

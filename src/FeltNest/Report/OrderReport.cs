@@ -2,7 +2,7 @@ using FeltNest.Rolls.Orders;
 using FeltNest.Rolls.Orders.Planned;
 using static FeltNest.InvariantText;
 
-namespace FeltNest.Report.Orders;
+namespace FeltNest.Report;
 
 /// <summary>What a plan of orders prints.</summary>
 internal static class OrderReport
@@ -13,29 +13,44 @@ internal static class OrderReport
     /// <summary>The text, lines ending in a line feed.</summary>
     public static string Text(OrderPlan plan)
     {
-        OrderRules rules = plan.Question.Rules;
-        PlanCost cost = plan.Cost;
-        int wanted = plan.Question.Orders.Sum(o => o.Balls);
-        int begun = plan.Begun.Count;
         TextTable table = new();
         if (SearchWords.BadlyShort(plan) is { } badly)
         {
             table.Note(badly);
         }
 
+        Whole(table, plan);
+        Cost(table, plan);
+        Work(table, plan);
+        Purchases(table, plan);
+        Dies(table, plan);
+        Remnants(table, plan);
+        table.Heading("What this rests on").Note(RestsOn(plan.Question.Rules));
+        return table.ToString();
+    }
+
+    private static void Whole(TextTable table, OrderPlan plan)
+    {
+        string currency = plan.Question.Rules.Currency;
+        int wanted = plan.Question.Orders.Sum(o => o.Balls);
+        int bought = plan.Purchases.Sum(p => p.Rolls);
         table.Heading($"{plan.Question.Orders.Count} orders against {plan.Question.Rolls.Count} rolls in stock")
             .Line(
-                "cost of the plan", Invariant($"{cost.Total:0.00} {rules.Currency}"),
-                Invariant(
-                    $"{begun} rolls begun, {plan.Purchases.Sum(p => p.Rolls)} of all to be bought, {plan.Cuts.Sum(c => c.Metres):0.0} m "
-                        + $"cut"))
+                "cost of the plan", Invariant($"{plan.Cost.Total:0.00} {currency}"),
+                Invariant($"{plan.Begun.Count} rolls begun, {bought} of all to be bought, {plan.Cuts.Sum(c => c.Metres):0.0} m cut"))
             .Line(
-                "no plan costs less than", plan.Bound is { } bound ? Invariant($"{bound:0.00} {rules.Currency}") : "not known",
+                "no plan costs less than", plan.Bound is { } bound ? Invariant($"{bound:0.00} {currency}") : "not known",
                 SearchWords.Gap(plan))
             .Line(
                 "good balls", Invariant($"{plan.BallsServed}"),
                 Invariant($"of {wanted} wanted; {wanted - plan.BallsServed} short{Least(plan.Proof.LeastShort, "in any plan")}"))
             .Line("orders late", Invariant($"{plan.Late}"), Least(plan.Proof.LeastLate, "in any plan as little short").TrimStart());
+    }
+
+    private static void Cost(TextTable table, OrderPlan plan)
+    {
+        OrderRules rules = plan.Question.Rules;
+        PlanCost cost = plan.Cost;
         table.Heading($"Where the cost is, {rules.Currency}")
             .Line("rolls begun and bought", Invariant($"{cost.Felt:0.00}"), "whole rolls at their price")
             .Line(
@@ -48,9 +63,6 @@ internal static class OrderReport
             .Line(
                 "changing dies", Invariant($"{cost.ChangeOvers:0.00}"),
                 Invariant($"{plan.Dies.Count} change-overs at {rules.HourRate:0.##} an hour"));
-        Work(table, plan);
-        Rest(table, plan);
-        return table.ToString();
     }
 
     /// <summary>Warnings, one line each: no search, rolls that are not there yet, orders short, orders late, reserves that cannot be
@@ -105,19 +117,24 @@ internal static class OrderReport
         }
     }
 
-    private static void Rest(TextTable table, OrderPlan plan)
+    private static void Purchases(TextTable table, OrderPlan plan)
     {
-        if (plan.Purchases.Count > 0)
+        if (plan.Purchases.Count == 0)
         {
-            table.Heading("To buy");
-            foreach (RollPurchase bought in plan.Purchases)
-            {
-                table.Line(
-                    Cut(bought.Offer.Roll.Name, 26), Invariant($"{bought.Rolls} rolls"),
-                    Invariant($"{bought.Metres:0.##} m, {bought.Price:0.00} {plan.Question.Rules.Currency}"));
-            }
+            return;
         }
 
+        table.Heading("To buy");
+        foreach (RollPurchase bought in plan.Purchases)
+        {
+            table.Line(
+                Cut(bought.Offer.Roll.Name, 26), Invariant($"{bought.Rolls} rolls"),
+                Invariant($"{bought.Metres:0.##} m, {bought.Price:0.00} {plan.Question.Rules.Currency}"));
+        }
+    }
+
+    private static void Dies(TextTable table, OrderPlan plan)
+    {
         table.Heading("Dies");
         foreach (DieWork work in plan.Dies)
         {
@@ -127,34 +144,35 @@ internal static class OrderReport
                 Cut(work.Die.Name, 26), Invariant($"{work.Strikes} strikes"),
                 Invariant($"{first}{ruled}{work.StrikesAfter} left afterwards"));
         }
+    }
 
-        if (plan.Remnants.Count > 0)
+    private static void Remnants(TextTable table, OrderPlan plan)
+    {
+        if (plan.Remnants.Count == 0)
         {
-            table.Heading("Back to stock");
-            foreach (KeptRemnant kept in plan.Remnants.Take(MostLines))
-            {
-                string age =
-                    kept.Roll.Received is { } day
-                        ? Invariant($", {plan.Question.Rules.Start.DayNumber - day.DayNumber} days old")
-                        : string.Empty;
-                string held = kept.Reserved.Count > 0
-                    ? Invariant(
-                        $"; reserved: "
-                            + $"{string.Join(", ", kept.Reserved.Select(r => Invariant($"{r.Metres:0.00} m for {r.Order.Name}")))}")
-                    : string.Empty;
-                table.Line(
-                    Cut(kept.Roll.Name, 26), Invariant($"{kept.LengthM:0.00} m"),
-                    Invariant($"lot {kept.Roll.Lot}, {kept.Roll.WidthMm:0.#} mm{age}{(kept.Begun ? string.Empty : ", not begun")}{held}"));
-            }
-
-            if (plan.Remnants.Count > MostLines)
-            {
-                table.Note($"... and {plan.Remnants.Count - MostLines} more: all are in orders.json.");
-            }
+            return;
         }
 
-        OrderRules rules = plan.Question.Rules;
-        table.Heading("What this rests on").Note(RestsOn(rules));
+        table.Heading("Back to stock");
+        foreach (KeptRemnant kept in plan.Remnants.Take(MostLines))
+        {
+            table.Line(
+                Cut(kept.Roll.Name, 26), Invariant($"{kept.LengthM:0.00} m"), RemnantWords(kept, plan.Question.Rules.Start));
+        }
+
+        if (plan.Remnants.Count > MostLines)
+        {
+            table.Note($"... and {plan.Remnants.Count - MostLines} more: all are in orders.json.");
+        }
+    }
+
+    private static string RemnantWords(KeptRemnant kept, DateOnly start)
+    {
+        string age = kept.Roll.Received is { } day ? Invariant($", {start.DayNumber - day.DayNumber} days old") : string.Empty;
+        string begun = kept.Begun ? string.Empty : ", not begun";
+        string pieces = string.Join(", ", kept.Reserved.Select(r => Invariant($"{r.Metres:0.00} m for {r.Order.Name}")));
+        string held = kept.Reserved.Count > 0 ? $"; reserved: {pieces}" : string.Empty;
+        return Invariant($"lot {kept.Roll.Lot}, {kept.Roll.WidthMm:0.#} mm{age}{begun}{held}");
     }
 
     /// <summary>What a plan takes for granted.</summary>

@@ -2,7 +2,7 @@ using FeltNest.Cost.Compare;
 using FeltNest.Cost.Compare.Findings;
 using static FeltNest.InvariantText;
 
-namespace FeltNest.Report.Compare;
+namespace FeltNest.Report;
 
 /// <summary>What a comparison says of figures that may be off, and of dies that may be bought.</summary>
 internal static class CompareRisks

@@ -2,7 +2,7 @@ using System.Globalization;
 using FeltNest.Die.Proof;
 using static FeltNest.InvariantText;
 
-namespace FeltNest.Report.Dies;
+namespace FeltNest.Report;
 
 /// <summary>What a measured panel and a die's life print.</summary>
 internal static class MeasuredReport

@@ -4,7 +4,7 @@ using System.Text;
 using FeltNest.Cost.Compare;
 using FeltNest.Cost.Sheet;
 
-namespace FeltNest.Report.Compare;
+namespace FeltNest.Report;
 
 /// <summary>A comparison as one page that needs no other file.</summary>
 internal static class ComparePage

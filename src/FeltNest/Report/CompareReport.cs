@@ -6,7 +6,7 @@ using FeltNest.Cost.Offers;
 using FeltNest.Cost.Sheet;
 using FeltNest.Layout.Scan;
 
-namespace FeltNest.Report.Compare;
+namespace FeltNest.Report;
 
 /// <summary>The tables a comparison prints, at most 80 columns wide.</summary>
 internal static class CompareReport

@@ -5,7 +5,7 @@ using FeltNest.Rolls.Orders;
 using FeltNest.Rolls.Orders.Planned;
 using static FeltNest.InvariantText;
 
-namespace FeltNest.Report.Orders;
+namespace FeltNest.Report;
 
 /// <summary>A plan of orders with its cutting tickets as one page that needs no other file and prints: the plan, then one ticket a
 /// sheet.</summary>
@@ -28,8 +28,33 @@ internal static class OrderPage
     /// <param name="drawn">False where the tickets are missing because the run had to end.</param>
     public static byte[] Html(OrderPlan plan, IReadOnlyList<byte[]> tickets, bool drawn = true)
     {
-        OrderRules rules = plan.Question.Rules;
         StringBuilder page = new();
+        Head(page, plan);
+        if (!drawn)
+        {
+            page.Append("<p class=\"note\">The run was interrupted: no cutting tickets are drawn. Run it again for them.</p>\n");
+        }
+
+        Orders(page, plan);
+        Work(page, plan);
+        Dies(page, plan);
+        Purchases(page, plan);
+        Remnants(page, plan);
+        foreach (byte[] ticket in tickets)
+        {
+            page
+                .Append("<img class=\"ticket\" alt=\"Cutting ticket\" src=\"data:image/svg+xml;base64,")
+                .Append(Convert.ToBase64String(ticket))
+                .Append("\">\n");
+        }
+
+        page.Append("</body></html>\n");
+        return Encoding.UTF8.GetBytes(page.ToString());
+    }
+
+    private static void Head(StringBuilder page, OrderPlan plan)
+    {
+        OrderRules rules = plan.Question.Rules;
         string title = Invariant($"Orders from {rules.Start:yyyy-MM-dd}: what to cut from which roll");
         page.Append(
             CultureInfo.InvariantCulture,
@@ -44,28 +69,9 @@ internal static class OrderPage
             CultureInfo.InvariantCulture,
             $"<p class=\"big\"><b>{plan.BallsServed}</b> of {plan.Question.Orders.Sum(o => (long)o.Balls)} balls, {plan.Late} orders "
                 + $"late</p>\n");
+        string cutShort = plan.Proof.CutShort ? "The search for a better plan was cut short. " : string.Empty;
         page.Append(
-            CultureInfo.InvariantCulture,
-            $"<p class=\"note\">{(plan.Proof.CutShort ? "The search for a better plan was cut short. " : string.Empty)}"
-                + $"{Safe(OrderReport.RestsOn(rules))}</p>\n");
-        if (!drawn)
-        {
-            page.Append("<p class=\"note\">The run was interrupted: no cutting tickets are drawn. Run it again for them.</p>\n");
-        }
-
-        Orders(page, plan);
-        Work(page, plan);
-        Felt(page, plan);
-        foreach (byte[] ticket in tickets)
-        {
-            page
-                .Append("<img class=\"ticket\" alt=\"Cutting ticket\" src=\"data:image/svg+xml;base64,")
-                .Append(Convert.ToBase64String(ticket))
-                .Append("\">\n");
-        }
-
-        page.Append("</body></html>\n");
-        return Encoding.UTF8.GetBytes(page.ToString());
+            CultureInfo.InvariantCulture, $"<p class=\"note\">{cutShort}{Safe(OrderReport.RestsOn(rules))}</p>\n");
     }
 
     private static void Orders(StringBuilder page, OrderPlan plan)
@@ -107,47 +113,50 @@ internal static class OrderPage
         page.Append("</table>\n");
     }
 
-    private static void Felt(StringBuilder page, OrderPlan plan)
+    private static void Dies(StringBuilder page, OrderPlan plan)
     {
         Head(
             page, "Dies, press by press in the order of their campaigns", 3, "press", "die", "before it cuts", "strikes",
             "left afterwards");
         foreach (DieWork work in plan.Dies)
         {
-            string first = string.Join(
-                ", ",
-                new[]
-                {
-                    work.Make ? "make it first" : string.Empty,
-                    work.ReRules > 0 ? Invariant($"rule it again {work.ReRules} times") : string.Empty,
-                }
-                    .Where(w => w.Length > 0));
+            string made = work.Make ? "make it first" : string.Empty;
+            string ruled = work.ReRules > 0 ? Invariant($"rule it again {work.ReRules} times") : string.Empty;
+            string first = string.Join(", ", new[] { made, ruled }.Where(w => w.Length > 0));
             Line(
                 page, first.Length > 0, 3, work.Press.Name, work.Die.Name, first, Invariant($"{work.Strikes}"),
                 Invariant($"{work.StrikesAfter}"));
         }
 
         page.Append("</table>\n");
-        if (plan.Purchases.Count > 0)
-        {
-            Head(page, "To buy", 1, "offer", "rolls", "metres");
-            foreach (RollPurchase bought in plan.Purchases)
-            {
-                Line(page, false, 1, bought.Offer.Roll.Name, Invariant($"{bought.Rolls}"), Invariant($"{bought.Metres:0.##}"));
-            }
+    }
 
-            page.Append("</table>\n");
+    private static void Purchases(StringBuilder page, OrderPlan plan)
+    {
+        if (plan.Purchases.Count == 0)
+        {
+            return;
         }
 
+        Head(page, "To buy", 1, "offer", "rolls", "metres");
+        foreach (RollPurchase bought in plan.Purchases)
+        {
+            Line(page, false, 1, bought.Offer.Roll.Name, Invariant($"{bought.Rolls}"), Invariant($"{bought.Metres:0.##}"));
+        }
+
+        page.Append("</table>\n");
+    }
+
+    private static void Remnants(StringBuilder page, OrderPlan plan)
+    {
         Head(page, "Back to stock", 3, "roll", "felt", "lot", "width, mm", "length, m", "age, days", "reserved");
         foreach (KeptRemnant kept in plan.Remnants)
         {
             string age = kept.Roll.Received is { } day ? Invariant($"{plan.Question.Rules.Start.DayNumber - day.DayNumber}") : string.Empty;
+            string held = string.Join(", ", kept.Reserved.Select(r => Invariant($"{r.Metres:0.00} m for {r.Order.Name}")));
             Line(
                 page, false, 3, kept.Roll.Name, kept.Roll.Felt, kept.Roll.Lot, Invariant($"{kept.Roll.WidthMm:0.#}"),
-                Invariant($"{kept.LengthM:0.00}"),
-                age,
-                string.Join(", ", kept.Reserved.Select(r => Invariant($"{r.Metres:0.00} m for {r.Order.Name}"))));
+                Invariant($"{kept.LengthM:0.00}"), age, held);
         }
 
         page.Append("</table>\n");

@@ -1,7 +1,7 @@
 namespace FeltNest.Rolls.Orders;
 
 /// <summary>The question: which rolls to cut for which order, with which die and on which press.</summary>
-internal sealed record OrderQuestion
+internal sealed record OrderRequest
 {
     /// <summary>Orders.</summary>
     public required IReadOnlyList<CoverOrder> Orders { get; init; }

@@ -7,7 +7,7 @@ namespace FeltNest.Cost.Usage;
 /// <param name="Layout">The layout that was cut.</param>
 /// <param name="Rolls">What the rolls gave.</param>
 /// <param name="Costs">Normal losses and the standard price, or null for the layout alone.</param>
-internal sealed record UsageQuestion(RollLayout Layout, IReadOnlyList<ActualRoll> Rolls, CostInputs? Costs)
+internal sealed record UsageRequest(RollLayout Layout, IReadOnlyList<ActualRoll> Rolls, CostInputs? Costs)
 {
     /// <summary>File of the layout, for messages; null where it came from none.</summary>
     public string? LayoutFile { get; init; }

@@ -2,7 +2,7 @@ using FeltNest.Cost.Offers;
 using FeltNest.Cost.Usage;
 using static FeltNest.InvariantText;
 
-namespace FeltNest.Report.Usage;
+namespace FeltNest.Report;
 
 /// <summary>What a split of used felt prints.</summary>
 internal static class UsageReport
@@ -13,16 +13,23 @@ internal static class UsageReport
     /// <summary>The text, lines ending in a line feed.</summary>
     public static string Text(UsageVariance variance)
     {
+        TextTable table = new();
+        Whole(table, variance);
+        Causes(table, variance);
+        Rolls(table, variance);
+        return table.ToString();
+    }
+
+    private static void Whole(TextTable table, UsageVariance variance)
+    {
         string unit = PriceUnits.WordOf(variance.Unit);
         double thousands = variance.Balls / 1000;
-        TextTable table = new();
+        string rolls = variance.Rolls.Count == 1 ? "1 roll" : Invariant($"{variance.Rolls.Count} rolls");
         table.Heading(Invariant($"Felt used against standard: {variance.Question.Layout.Parts[0].Name}"))
             .Line(
                 "above standard", Invariant($"{variance.MorePercent:+0.00;-0.00;0.00} %"),
                 Invariant($"{variance.MoreQuantity:+0.00;-0.00;0.00} {unit}; below 0 is less than standard"))
-            .Line(
-                "good balls", variance.Balls, "0.#", string.Empty,
-                Invariant($"from {variance.Rolls.Count} {(variance.Rolls.Count == 1 ? "roll" : "rolls")}"))
+            .Line("good balls", variance.Balls, "0.#", string.Empty, $"from {rolls}")
             .Line(
                 "used per 1000 balls", FeltPrice.QuantityOf(variance.Unit, variance.Actual) / thousands, "0.000", unit,
                 Felt(variance.Actual, thousands))
@@ -35,7 +42,11 @@ internal static class UsageReport
                 "cost of the felt", Invariant($"{variance.ActualCost:0.00} {variance.Currency}"),
                 Invariant($"standard {cost:0.00}, difference {variance.MoreMoney:+0.00;-0.00;0.00}"));
         }
+    }
 
+    private static void Causes(TextTable table, UsageVariance variance)
+    {
+        string unit = PriceUnits.WordOf(variance.Unit);
         table.Heading("Where the difference comes from (the parts add up to the whole)")
             .Row(Invariant($"{string.Empty,-28}{unit,10}{"%",9}{variance.Currency ?? string.Empty,12}   lost: standard   really"));
         foreach (UsagePart part in variance.Parts)
@@ -46,26 +57,26 @@ internal static class UsageReport
         }
 
         Row(table, "whole", variance.MoreQuantity, variance.MorePercent, variance.MoreMoney, string.Empty);
+    }
+
+    private static void Rolls(TextTable table, UsageVariance variance)
+    {
         table.Heading("Roll by roll").Row("                        metres     width   rows   per 1000     above   balls")
             .Row(Invariant($"                             m        mm      %          m  standard %"));
         foreach (UsageRoll roll in variance.Rolls.Take(MostRolls))
         {
+            string width = roll.Actual.WidthMm is { } measured ? Invariant($"{measured:0.#}") : "-";
             string per = double.IsFinite(roll.PerThousandBalls.Metres) ? Invariant($"{roll.PerThousandBalls.Metres:0.000}") : "none";
             string more = double.IsFinite(roll.MorePercent) ? Invariant($"{roll.MorePercent:+0.00;-0.00;0.00}") : "-";
-            table.Row(
-                Invariant(
-                    $"{Short(roll.Actual.Roll),-20}{roll.Actual.Metres,10:0.##}"
-                        + $"{(roll.Actual.WidthMm is { } width ? Invariant($"{width:0.#}") : "-"),10}{roll.RowsPercent,7:0.0}{per,11}"
-                        + $"{more,10}"
-                        + $"{roll.Balls,8:0}"));
+            table.Row(Invariant(
+                $"{Short(roll.Actual.Roll),-20}{roll.Actual.Metres,10:0.##}{width,10}{roll.RowsPercent,7:0.0}{per,11}{more,10}"
+                    + $"{roll.Balls,8:0}"));
         }
 
         if (variance.Rolls.Count > MostRolls)
         {
             table.Note(Invariant($"... and {variance.Rolls.Count - MostRolls} more rolls: all are in usage.json."));
         }
-
-        return table.ToString();
     }
 
     /// <summary>Notes on what the split rests on, one line each.</summary>

@@ -5,10 +5,13 @@ namespace FeltNest.Layout.Check;
 /// measured.</param>
 /// <param name="Pairs">How many pairs of panels were measured.</param>
 /// <param name="Violations">One clear line each; empty when all is kept.</param>
-internal sealed record LayoutVerdict(double? LeastGapMm, int Pairs, IReadOnlyList<string> Violations)
+internal sealed record CheckVerdict(double? LeastGapMm, int Pairs, IReadOnlyList<string> Violations)
 {
     /// <summary>Fields of the file that nothing was held against, by name.</summary>
     public IReadOnlyList<string> NotChecked { get; init; } = [];
+
+    /// <summary>The verdict on a file that holds no cuts, only figures.</summary>
+    public static CheckVerdict WithoutCuts(IReadOnlyList<string> violations) => new(null, 0, violations);
 
     /// <summary>True when nothing is violated.</summary>
     public bool Passed => Violations.Count == 0;

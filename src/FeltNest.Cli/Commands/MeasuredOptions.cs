@@ -2,7 +2,7 @@ using System.CommandLine;
 using FeltNest.Cli.Options;
 using FeltNest.Runs.Dies;
 
-namespace FeltNest.Cli.Commands.Dies;
+namespace FeltNest.Cli.Commands;
 
 /// <summary>Options by which a cut panel, or a die's life, is judged.</summary>
 internal sealed class MeasuredOptions

@@ -1,0 +1,173 @@
+using System.CommandLine;
+using FeltNest.Ball;
+using FeltNest.Cli.Options;
+using FeltNest.Cli.Progress;
+using FeltNest.Design;
+using FeltNest.Files;
+using FeltNest.Files.Balls;
+using FeltNest.Files.Outlines;
+using FeltNest.Layout;
+using FeltNest.Panel;
+using FeltNest.Runs;
+using FeltNest.Runs.Panels;
+using static FeltNest.InvariantText;
+
+namespace FeltNest.Cli.Commands;
+
+/// <summary><c>panel BALL</c>: the flat panel, its strains, and the ball against the rules.</summary>
+internal sealed class PanelCommand
+{
+    // Roll and effort of a study of waists when none is given: a common felt width, and little work a waist, as there are many.
+    private const double StudyWidthMm = 1500;
+    private const int StudyEffort = 1;
+
+    private readonly Option<IReadOnlyList<double>?> waists = new("--waist-range")
+    {
+        Description = "Waists to compare by strain and felt instead of one panel; the options from --width on belong to it.",
+        HelpName = "from:to:step",
+        CustomParser = WaistRange.Parse,
+    };
+
+    private readonly Option<bool> seams = new("--seams")
+    {
+        Description = "Seam families side by side at the ball's waist instead: strains, panel and felt; the options from --width on "
+            + "belong to it too.",
+    };
+
+    private readonly Option<string?> wrap = new("--wrap")
+    {
+        Description = "Lay this flat outline (or panel.json) on the ball instead: gap or overlap with the edge free, strains and "
+            + "pull with the edge on the seam.",
+        HelpName = "OUTLINE",
+    };
+
+    private readonly Option<string?> proven = new("--proven")
+    {
+        Description = "Fit the ball to this measured panel instead: neutral layer, waist and edge limit that reproduce it best, and "
+            + "how well it determines them.",
+        HelpName = "OUTLINE",
+    };
+
+    private readonly Terminal terminal;
+    private readonly BallOptions balls;
+    private readonly Option[] jobs;
+    private readonly LayoutOptions layout;
+    private readonly CommonOptions common;
+
+    private PanelCommand(Terminal terminal, Command command)
+    {
+        this.terminal = terminal;
+        balls = new BallOptions(command, takesOutline: false);
+        jobs = [waists, seams, wrap, proven];
+        foreach (Option option in jobs)
+        {
+            command.Add(option);
+        }
+
+        layout = new LayoutOptions(command, StudyWidthMm, StudyEffort);
+        common = new CommonOptions(command);
+    }
+
+    /// <summary>The command.</summary>
+    public static Command Create(Terminal terminal)
+    {
+        Command command = new(
+            "panel",
+            "The flat panel of a ball: outline, strains, fit to the rules; or waists or seams compared, an outline laid on the ball, "
+                + "the ball fitted to a proven panel.");
+        PanelCommand made = new(terminal, command);
+        command.SetAction((parse, stop) => Task.Run(() => made.Run(parse, stop), CancellationToken.None));
+        return command;
+    }
+
+    private int Run(ParseResult parse, CancellationToken stop)
+    {
+        string path = balls.NamedPath(parse);
+        RequireOneJob(parse);
+        BallInput input = balls.ReadBall(parse);
+        Answer answer = new(terminal, parse, common);
+        using CancellationTokenSource capped = layout.Capped(parse, terminal, stop);
+        (IRun run, string folder) = Asked(parse, input, path, !answer.Quiet);
+        return answer.Give(
+            run, parse.GetValue(common.Out) ?? folder, parse.GetValue(common.Force), capped.Token, stop, balls.Assumed(parse));
+    }
+
+    private void RequireOneJob(ParseResult parse)
+    {
+        Option[] given = [.. jobs.Where(option => parse.GetResult(option) is { Implicit: false })];
+        if (given.Length > 1)
+        {
+            throw new InputException(null, given[1].Name, $"cannot go with {given[0].Name}: give one of them");
+        }
+
+        if (!given.Contains(waists) && !given.Contains(seams) && layout.FirstGiven(parse) is { } stray)
+        {
+            throw new InputException(
+                null, stray, "belongs to --waist-range and --seams: give one of them too, or use the layout command");
+        }
+    }
+
+    private (IRun Run, string Folder) Asked(ParseResult parse, BallInput input, string path, bool loud)
+    {
+        BallSpec ball = input.Ball;
+        if (parse.GetValue(wrap) is { } laid)
+        {
+            WrapRun run = new() { Ball = ball, Outline = OutlineOf(laid, "wrap"), OutlineFile = laid };
+            return (run, DefaultFolder.OfOutline(path, "wrap", laid));
+        }
+
+        if (parse.GetValue(proven) is { } measured)
+        {
+            ProvenRun run = new() { Ball = ball, Outline = OutlineOf(measured, "proven"), OutlineFile = measured };
+            return (run, DefaultFolder.OfOutline(path, "proven", measured));
+        }
+
+        if (parse.GetValue(waists) is { } range)
+        {
+            return Waists(parse, ball, path, range, loud);
+        }
+
+        return parse.GetValue(seams)
+            ? Seams(parse, ball, path, loud)
+            : (new PanelRun { Ball = ball, Assumed = input.Assumed }, DefaultFolder.OfPanel(path));
+    }
+
+    private (IRun Run, string Folder) Waists(ParseResult parse, BallSpec ball, string path, IReadOnlyList<double> range, bool loud)
+    {
+        LayoutRequest named = Named(parse, ball);
+        WaistRun run = new()
+        {
+            Ball = ball,
+            WaistsMm = range,
+            Lay = part => layout.Request(parse, part),
+            Progress = loud ? new WaistLine(terminal, range.Count) : null,
+        };
+        return (run, DefaultFolder.OfWaists(path, range, named, layout.Usual(named), layout.Seconds(parse)));
+    }
+
+    private (IRun Run, string Folder) Seams(ParseResult parse, BallSpec ball, string path, bool loud)
+    {
+        LayoutRequest named = Named(parse, ball);
+        SeamsRun run = new()
+        {
+            Ball = ball,
+            Lay = part => layout.Request(parse, part),
+            Progress = loud ? new SeamLines(terminal) : null,
+        };
+        return (run, DefaultFolder.OfSeams(path, named, layout.Usual(named), layout.Seconds(parse)));
+    }
+
+    // The folder is named by the question alone; the part does not matter for it.
+    private LayoutRequest Named(ParseResult parse, BallSpec ball) =>
+        layout.Request(parse, CoverPart.Of(ball, PanelFlattener.Flatten(ball)));
+
+    private static ImportedOutline OutlineOf(string path, string option) => PartReader.Read(path).Outline
+        ?? throw new InputException(path, null, $"is a ball specification; --{option} takes a flat outline or a panel.json");
+
+    // Tells each seam on the message stream as it is done.
+    private sealed class SeamLines(Terminal terminal) : IProgress<SeamEntry>
+    {
+        public void Report(SeamEntry value) => terminal.Say(Invariant(
+            $"{EnumWord.Of(value.Ball.Seam.Curve)}: {value.Yield.PerThousandBalls.SquareMetres:0.00} m2 per thousand balls before losses"));
+    }
+}
