@@ -30,7 +30,7 @@ internal sealed class HelpWithExamples(HelpAction inner) : SynchronousCommandLin
         ["usage"] = ["feltnest usage output/type-2-w1500-g4/layout.json --actuals shapes/demo/actuals.csv --costs shapes/demo/costs.json"],
         ["roll"] =
         [
-            "feltnest roll output/type-2-w1500-g4/layout.json --roll shapes/demo/rolls/roll-a17.json --repeats-per-strike 3 --guide-play 5",
+            "feltnest roll output/type-2-w1500-g4/layout.json --roll shapes/demo/rolls/roll-a17.json --repeats-per-strike 3 --side-shift 5",
         ],
         ["die"] =
         [

@@ -26,7 +26,7 @@ internal static class OptionNames
         AskedFor.Waists => "--waist-range",
         AskedFor.RepeatsPerStrike => "--repeats-per-strike",
         AskedFor.RollDie => "--die",
-        AskedFor.SideShift => "--guide-play",
+        AskedFor.SideShift => "--side-shift",
         AskedFor.PlanFrom => "--from",
         AskedFor.DieLife => "--life",
         AskedFor.KeptDie => "--keep-die",

@@ -8,6 +8,9 @@ namespace FeltNest.Cli.Commands;
 /// <summary><c>roll LAYOUT --roll ROLL</c>: where to strike one real roll.</summary>
 internal sealed class RollCommand
 {
+    // Its name up to 0.1.0; taken for this version.
+    private const string FormerShift = "--guide-play";
+
     private readonly Argument<string> layout = new("LAYOUT")
     {
         Description = "A layout.json with one repeat for the whole width.",
@@ -16,7 +19,7 @@ internal sealed class RollCommand
 
     private readonly Option<string> roll = new("--roll")
     {
-        Description = "The roll as measured (JSON): width readings, joints, faults.",
+        Description = "The roll as measured (JSON): width readings, splices, faults.",
         HelpName = "file",
         Required = true,
     };
@@ -35,7 +38,7 @@ internal sealed class RollCommand
         HelpName = "file",
     };
 
-    private readonly Option<double> play = new("--guide-play")
+    private readonly Option<double> shift = new("--side-shift", FormerShift)
     {
         Description = "How far the roll can be moved to either side under the press.",
         HelpName = "length",
@@ -58,7 +61,7 @@ internal sealed class RollCommand
     {
         this.terminal = terminal;
         command.Add(layout);
-        foreach (Option option in (Option[])[roll, repeats, die, play, from])
+        foreach (Option option in (Option[])[roll, repeats, die, shift, from])
         {
             command.Add(option);
         }
@@ -77,13 +80,18 @@ internal sealed class RollCommand
 
     private int Run(ParseResult parse, CancellationToken stop)
     {
+        if (parse.Tokens.Any(token => token.Value == FormerShift))
+        {
+            terminal.Say($"note: {FormerShift} is called {shift.Name} now; the old name goes with the next version");
+        }
+
         RollAsk asked = new()
         {
             LayoutFile = parse.GetValue(layout)!,
             RollFile = parse.GetValue(roll)!,
             Repeats = parse.GetResult(repeats) is { Implicit: false } ? parse.GetValue(repeats) : null,
             DieFile = parse.GetValue(die),
-            SideShiftMm = parse.GetValue(play),
+            SideShiftMm = parse.GetValue(shift),
             FromMm = parse.GetValue(from),
         };
         RollRun run = new(asked);

@@ -10,8 +10,12 @@ namespace FeltNest.Design;
 /// <remarks>Felt with a warp makes the panel's shape depend on its angle to the warp, and the layout picks that angle. The two are solved
 /// in turn: design for an angle, lay free, design for the angle laid, until the angle stands; each angle met is then laid with its own
 /// design at exactly that angle, and the best of these is kept.</remarks>
-internal static class JointDesign
+internal sealed class JointDesign(
+    BallSpec ball, Func<LayoutPart, double?, LayoutRequest> lay, IProgress<DesignChoice>? progress, CancellationToken stop,
+    LayoutSource search)
 {
+    private readonly List<DesignChoice> choices = [];
+
     /// <summary>Rounds of design and layout: the panel changes little with the angle, so the angle stands after two or three.</summary>
     private const int MostRounds = 5;
 
@@ -31,90 +35,67 @@ internal static class JointDesign
         BallSpec ball, Func<LayoutPart, double?, LayoutRequest> lay, FlatPanel? made = null, IProgress<DesignChoice>? progress = null,
         CancellationToken stop = default, LayoutSource? search = null)
     {
+        JointDesign work = new(ball, lay, progress, stop, search ?? Searched);
+        return work.Rounds(made);
+    }
+
+    private static RollLayout Searched(LayoutRequest request, CancellationToken stop) => LayoutSearch.Run(request, null, stop);
+
+    private JointResult Rounds(FlatPanel? made)
+    {
         double first = ball.Panel.WarpAngleDeg ?? 0;
-        (BallSpec Ball, FlatPanel Panel, RollLayout Layout) alone = Laid(At(ball, first), ball.Panel.WarpAngleDeg is null ? null : made);
-        List<DesignChoice> choices =
-        [
-            Told(new DesignChoice
-            {
-                Name = "as designed, laid at that angle",
-                DesignAngleDeg = first,
-                LaidAngleDeg = first,
-                Yield = YieldAccount.Of(alone.Layout),
-                Strain = alone.Panel.Strain,
-            }),
-        ];
-        (BallSpec Ball, FlatPanel Panel, RollLayout Layout) best = alone;
+        LaidDesign best = Laid(At(ball, first), ball.Panel.WarpAngleDeg is null ? null : made);
+        Tell("as designed, laid at that angle", first, first, best.Layout, best.Panel.Strain);
         double angle = first;
         List<double> met = [first];
-        FlatPanel last = alone.Panel;
+        FlatPanel last = best.Panel;
         for (int round = 0; round < MostRounds && !stop.IsCancellationRequested; round++)
         {
-            (_, FlatPanel panel, RollLayout free) = Laid(At(ball, angle), last, free: true);
-            double laid = TiltOf(free);
+            LaidDesign free = Laid(At(ball, angle), last, free: true);
+            double tilt = TiltOf(free.Layout);
             if (round == 0)
             {
                 // Laid off its design angle the panel's strains are no longer those it was designed with, so none are given here.
-                choices.Add(
-                    Told(
-                        new DesignChoice
-                        {
-                            Name = "designed as before, laid free",
-                            DesignAngleDeg = first,
-                            LaidAngleDeg = laid,
-                            Yield = YieldAccount.Of(free),
-                            Strain = SameAngle(laid, first) ? panel.Strain : null,
-                        }));
+                StrainSummary? strain = SameAngle(tilt, first) ? free.Panel.Strain : null;
+                Tell("designed as before, laid free", first, tilt, free.Layout, strain);
             }
 
-            if (met.Any(m => SameAngle(m, laid)))
+            if (met.Any(m => SameAngle(m, tilt)) || stop.IsCancellationRequested || Flat(At(ball, tilt), stop) is not { } flat)
             {
                 break;
             }
 
-            if (stop.IsCancellationRequested)
-            {
-                break;
-            }
-
-            met.Add(laid);
-            angle = laid;
-            if (Flat(At(ball, laid), stop) is not { } flat)
-            {
-                break;
-            }
-
-            (BallSpec Ball, FlatPanel Panel, RollLayout Layout) joint = Laid(At(ball, laid), flat);
+            met.Add(tilt);
+            angle = tilt;
+            LaidDesign joint = Laid(At(ball, tilt), flat);
             last = joint.Panel;
-            choices.Add(
-                Told(new DesignChoice
-                {
-                    Name = "designed for the tilt, laid at it",
-                    DesignAngleDeg = laid,
-                    LaidAngleDeg = laid,
-                    Yield = YieldAccount.Of(joint.Layout),
-                    Strain = joint.Panel.Strain,
-                }));
+            Tell("designed for the tilt, laid at it", tilt, tilt, joint.Layout, joint.Panel.Strain);
             best = SquareMetres(joint.Layout) < SquareMetres(best.Layout) ? joint : best;
         }
 
         return new JointResult(best.Ball, best.Panel, best.Layout, choices);
+    }
 
-        // A ball designed for an angle, laid at that angle or free.
-        (BallSpec Ball, FlatPanel Panel, RollLayout Layout) Laid(BallSpec designed, FlatPanel? flat, bool free = false)
+    // A ball designed for an angle, laid at that angle or free.
+    private LaidDesign Laid(BallSpec designed, FlatPanel? flat, bool free = false)
+    {
+        flat ??= PanelFlattener.Flatten(designed);
+        double? warp = free ? null : designed.Panel.WarpAngleDeg;
+        return new LaidDesign(designed, flat, search(lay(CoverPart.Of(designed, flat), warp), stop));
+    }
+
+    private void Tell(string name, double designDeg, double laidDeg, RollLayout layout, StrainSummary? strain)
+    {
+        DesignChoice choice = new()
         {
-            flat ??= PanelFlattener.Flatten(designed);
-            double? warp = free ? null : designed.Panel.WarpAngleDeg;
-            return (designed, flat, Found(lay(CoverPart.Of(designed, flat), warp)));
-        }
-
-        RollLayout Found(LayoutRequest request) => search is null ? LayoutSearch.Run(request, null, stop) : search(request, stop);
-
-        DesignChoice Told(DesignChoice choice)
-        {
-            progress?.Report(choice);
-            return choice;
-        }
+            Name = name,
+            DesignAngleDeg = designDeg,
+            LaidAngleDeg = laidDeg,
+            Yield = YieldAccount.Of(layout),
+            Strain = strain,
+        };
+        choices.Add(choice);
+        progress?.Report(choice);
     }
 
     // The panel of a further design, or null where the work was stopped before it was there: it is left behind, as nothing waits for it.
@@ -148,4 +129,6 @@ internal static class JointDesign
     private static bool SameAngle(double a, double b) => Math.Abs(Math.IEEERemainder(a - b, 180)) < SameAngleDeg;
 
     private static double SquareMetres(RollLayout layout) => YieldAccount.Of(layout).PerThousandBalls.SquareMetres;
+
+    private sealed record LaidDesign(BallSpec Ball, FlatPanel Panel, RollLayout Layout);
 }

@@ -55,39 +55,26 @@ internal static class WaistStudy
         List<(double WaistMm, string Reason)> unanswered = [];
         foreach (BallSpec of in balls)
         {
-            FlatPanel panel;
-            LayoutRequest request;
-            RollLayout layout;
             try
             {
-                panel = PanelFlattener.Flatten(of);
-                request = lay(CoverPart.Of(of, panel));
-                layout = search is null ? LayoutSearch.Run(request, null, stop) : search(request, stop);
+                FlatPanel panel = PanelFlattener.Flatten(of);
+                LayoutRequest request = lay(CoverPart.Of(of, panel));
+                RollLayout layout = search is null ? LayoutSearch.Run(request, null, stop) : search(request, stop);
+
+                // A layout that was cut short would make its waist look worse than its neighbours: it is left out.
+                if (stop.IsCancellationRequested)
+                {
+                    break;
+                }
+
+                roll ??= request;
+                points.Add(PointOf(of, panel, layout));
+                progress?.Report(points[^1]);
             }
             catch (NoAnswerException none)
             {
                 unanswered.Add((of.Seam.WaistMm, none.Message));
-                continue;
             }
-
-            // A layout that was cut short would make its waist look worse than its neighbours: it is left out.
-            if (stop.IsCancellationRequested)
-            {
-                break;
-            }
-
-            roll ??= request;
-            points.Add(new WaistPoint
-            {
-                WaistMm = of.Seam.WaistMm,
-                Strain = panel.Strain,
-                PanelAreaMm2 = panel.AreaMm2,
-                SeamLengthMm = panel.Sphere.SeamLengthMm,
-                Yield = YieldAccount.Of(layout),
-                StretchAllowed = of.Felt.TakesStretch(panel.Strain.MaxStretchPercent),
-                EdgeAllowed = of.Felt.TakesAlongEdge(panel.Strain.EdgeMaxCompressionPercent),
-            });
-            progress?.Report(points[^1]);
         }
 
         if (roll is not null)
@@ -97,4 +84,15 @@ internal static class WaistStudy
 
         throw unanswered.Count > 0 ? new NoAnswerException(unanswered[0].Reason) : new OperationCanceledException(stop);
     }
+
+    private static WaistPoint PointOf(BallSpec ball, FlatPanel panel, RollLayout layout) => new()
+    {
+        WaistMm = ball.Seam.WaistMm,
+        Strain = panel.Strain,
+        PanelAreaMm2 = panel.AreaMm2,
+        SeamLengthMm = panel.Sphere.SeamLengthMm,
+        Yield = YieldAccount.Of(layout),
+        StretchAllowed = ball.Felt.TakesStretch(panel.Strain.MaxStretchPercent),
+        EdgeAllowed = ball.Felt.TakesAlongEdge(panel.Strain.EdgeMaxCompressionPercent),
+    };
 }

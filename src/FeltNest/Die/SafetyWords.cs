@@ -3,6 +3,9 @@ namespace FeltNest.Die;
 /// <summary>Cautions printed with everything a die or a press is set from. No option leaves them out.</summary>
 internal static class SafetyWords
 {
+    /// <summary>What goes before a die, on drawings and on sheets of computed panels.</summary>
+    public const string Trial = "Computed: cut and wrap a trial pair before a die is made.";
+
     /// <summary>Who comes first.</summary>
     public static IReadOnlyList<string> Deferral { get; } =
     [

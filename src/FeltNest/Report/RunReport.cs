@@ -37,6 +37,7 @@ internal sealed record RunReport
         + "figure{margin:1em 0;break-inside:avoid}figcaption{color:#56635f;font-size:.9em}.warning{color:#8a3b12}@media "
         + "print{body{margin:0;max-width:none}}";
 
+    // Long because it writes a page from top to bottom.
     /// <summary>The page's bytes.</summary>
     public byte[] Html()
     {

@@ -9,6 +9,7 @@ namespace FeltNest.Report;
 /// <summary>The table of seam families side by side.</summary>
 internal static class SeamsReport
 {
+    // Long because it writes a table from top to bottom.
     /// <summary>The text, lines ending in a line feed.</summary>
     public static string Text(SeamComparison comparison)
     {

@@ -22,7 +22,7 @@ public sealed class OptionNamesTests
     {
         InputException fault = new(AskedFor.SideShift, "60 is outside 0 to 50 mm");
 
-        Assert.Equal("--guide-play: 60 is outside 0 to 50 mm", OptionNames.LineOf(fault));
+        Assert.Equal("--side-shift: 60 is outside 0 to 50 mm", OptionNames.LineOf(fault));
         Assert.Equal("a.json: side shift: 60 is outside 0 to 50 mm", OptionNames.LineOf(fault.InFile("a.json")));
     }
 

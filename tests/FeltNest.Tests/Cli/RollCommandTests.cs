@@ -77,7 +77,7 @@ public sealed class RollCommandTests : IDisposable
 
     [Theory]
     [InlineData("--from: 500 mm is outside the roll: from 0 to below 118 mm is allowed", "--from", "500")]
-    [InlineData("--guide-play: 900 is outside 0 to 200 mm", "--guide-play", "900")]
+    [InlineData("--side-shift: 900 is outside 0 to 200 mm", "--side-shift", "900")]
     [InlineData("--repeats-per-strike: '0' is not allowed: a whole number from 1 to 100", "--repeats-per-strike", "0")]
     public async Task Bad_options_are_one_line_and_exit_code_two(string told, params string[] options)
     {
@@ -85,6 +85,15 @@ public sealed class RollCommandTests : IDisposable
 
         Assert.Equal((2, string.Empty), (run.Code, run.Out));
         Assert.Contains(told, Assert.Single(run.Messages), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task The_former_name_of_the_side_shift_is_taken_and_that_is_said()
+    {
+        CommandRun run = await Planned("--guide-play", "0.5");
+
+        Assert.Equal(0, run.Code);
+        Assert.Contains(run.Messages, line => line.Contains("--guide-play is called --side-shift now", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -64,7 +64,7 @@ public sealed class ShopOptionTests : IDisposable
     [InlineData("--edge", "10,20,30", "lower and upper")]
     [InlineData("--edge", "-1", "one length for both sides")]
     [InlineData("--bands", "9", "1 to 4")]
-    [InlineData("--plies", "0", "1 to 20")]
+    [InlineData("--plies", "0", "1 to 100")]
     [InlineData("--second-share", "120", "per cent, or fill")]
     public async Task A_rule_that_makes_no_sense_is_refused_with_what_is_allowed(string option, string value, string words) =>
         await Refused(2, words, option, value);

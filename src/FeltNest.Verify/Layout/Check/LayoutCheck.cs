@@ -83,7 +83,7 @@ internal sealed class LayoutCheck
                 for (int copy = other == i ? 1 : (int)Math.Ceiling((near.MinX - extent.MaxX) / length); copy <= last
                     && violations.Count < MostLines; copy++)
                 {
-                    CheckPair(homes[i], Copy(panels[other], length, copy), Invariant($"panel {i} and panel {other}, {copy} repeats on"));
+                    CheckPair(homes[i], Copy(panels[other], length, copy), Invariant($"panel {i + 1} and panel {other + 1}, {copy} repeats on"));
                 }
             }
         }
@@ -98,7 +98,7 @@ internal sealed class LayoutCheck
             {
                 Report(
                     Invariant(
-                        $"panel {i}: reaches from {extent.MinY:0.####} to {extent.MaxY:0.####} mm across, allowed {low:0.####} to "
+                        $"panel {i + 1}: reaches from {extent.MinY:0.####} to {extent.MaxY:0.####} mm across, allowed {low:0.####} to "
                             + $"{high:0.####}"));
             }
         }

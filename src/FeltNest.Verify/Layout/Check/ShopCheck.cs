@@ -43,7 +43,7 @@ internal static class ShopCheck
                 if (high > strip.YFromMm + Slack && low < strip.YToMm - Slack)
                 {
                     yield return Invariant(
-                        $"panel {i}: reaches from {low:0.####} to {high:0.####} mm across, into the forbidden stripe "
+                        $"panel {i + 1}: reaches from {low:0.####} to {high:0.####} mm across, into the forbidden stripe "
                             + $"{strip.YFromMm:0.####} to {strip.YToMm:0.####}");
                 }
             }
@@ -74,7 +74,7 @@ internal static class ShopCheck
             if (from.Part != to.Part || Math.Abs(x) > Slack || Math.Abs(y) > Slack || Math.Abs(turn) > 1e-5)
             {
                 yield return Invariant(
-                    $"panel {i} is not cut by strike {strike} of the die: off by {x:0.####} mm along, {y:0.####} mm across, "
+                    $"panel {i + 1} is not cut by strike {strike + 1} of the die: off by {x:0.####} mm along, {y:0.####} mm across, "
                         + $"{turn:0.####} degrees");
             }
         }

@@ -292,10 +292,7 @@ internal sealed class CompareStudy
                     change, 1000 * (felt.PerThousandBalls.SquareMetres - best.Account.PerThousandBalls.SquareMetres),
                     1000 * (cost?.Total - best.Total)));
             }
-            catch (NoAnswerException)
-            {
-                // A wider gap may leave no room for the part.
-            }
+            catch (NoAnswerException) { /* A wider gap may leave no room for the part. */ }
         }
     }
 }

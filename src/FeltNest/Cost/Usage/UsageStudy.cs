@@ -137,7 +137,8 @@ internal sealed class UsageStudy
         {
             throw new InputException(
                 question.ActualsFile, "unpairedPanels",
-                $"roll {roll.Roll}: {roll.UnpairedPanels} of {roll.GoodPanels} good panels: panels without a partner are among the good ones");
+                $"roll {roll.Roll}: {roll.UnpairedPanels} of {roll.GoodPanels} good panels: panels without a partner are among the good "
+                    + $"ones");
         }
 
         if (roll.Price is not null && price is null)

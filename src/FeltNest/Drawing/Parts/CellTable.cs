@@ -12,6 +12,7 @@ internal static class CellTable
     /// <summary>Height of a table of so many rows, mm.</summary>
     public static double Height(int rows) => RowStep * (rows + 1) + 1;
 
+    // Long because it draws a table line by line, head, rows and rules in the order of the sheet.
     /// <summary>The table with its upper left corner at a place.</summary>
     public static IEnumerable<Mark> Draw(Point2 topLeft, IReadOnlyList<(string Name, double Width)> columns, IEnumerable<string[]> rows)
     {

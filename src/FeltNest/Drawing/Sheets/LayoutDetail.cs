@@ -58,6 +58,7 @@ internal sealed class LayoutDetail
     /// <summary>Height the detail takes, mm.</summary>
     public static double Height => HeadHigh + WindowHigh + 8;
 
+    // Long because it lists the marks of one detail in the order they are drawn.
     /// <summary>The marks, upper left corner at a place: the panel in the middle of a window, its neighbours cut off at the window's
     /// sides.</summary>
     public IEnumerable<Mark> Draw(Point2 topLeft, double width)

@@ -20,6 +20,7 @@ internal static class LayoutSheet
     private const double FiguresWidth = 92;
     private const double FiguresGap = 8;
 
+    // Long because it lists the parts of the sheet in the order they are drawn.
     /// <summary>Draws the sheet.</summary>
     public static Sheet Draw(RollLayout layout, YieldFigures yields)
     {

@@ -1,5 +1,6 @@
 using System.Globalization;
 using FeltNest.Ball;
+using FeltNest.Die;
 using FeltNest.Drawing.Lettering;
 using FeltNest.Drawing.Parts;
 using FeltNest.Drawing.Strain;
@@ -27,6 +28,9 @@ internal static class PanelSheet
     private const double BarBlock = 17;
     private const double ScaleBlock = 10;
 
+    // Long because it lists the parts of the sheet in the order they are drawn.
+    private const double TrialBlock = 8;
+
     /// <summary>Draws the sheet.</summary>
     public static Sheet Draw(BallSpec ball, FlatPanel panel)
     {
@@ -37,7 +41,7 @@ internal static class PanelSheet
         double height = Math.Max(
             LeastHeight,
             (2 * Margin) + TitleBlock + (high + DimensionBlock) + ScaleBlock + (2 * (high + MapTitle + MapGap)) + BarBlock
-                + figures.Max(FigureTable.Height));
+                + figures.Max(FigureTable.Height) + TrialBlock);
 
         List<Mark> marks = [];
         Cursor cursor = new(height - Margin);
@@ -74,6 +78,7 @@ internal static class PanelSheet
             .. FigureTable.Draw(new Point2(Margin, cursor.Y), column, figures[0]),
             .. FigureTable.Draw(new Point2(width - Margin - column, cursor.Y), column, figures[1]),
         ]));
+        marks.Add(new GroupMark("trial", [Trial(new Point2(Margin, Margin))]));
         string shape = string.Create(
             CultureInfo.InvariantCulture, $"{panel.LengthMm:0.00} mm long, {panel.WidthMm:0.00} mm wide, waist {panel.WaistMm:0.00} mm");
         return new Sheet
@@ -86,6 +91,9 @@ internal static class PanelSheet
             Marks = marks,
         };
     }
+
+    private static TextMark Trial(Point2 at) =>
+        new() { Text = SafetyWords.Trial, At = at, HeightMm = Ink.Note, Colour = Ink.Dark };
 
     private static IEnumerable<Mark> Title(BallSpec ball, FlatPanel panel, double top, double width)
     {

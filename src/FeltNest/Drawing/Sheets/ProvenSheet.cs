@@ -1,5 +1,6 @@
 using System.Globalization;
 using FeltNest.Ball;
+using FeltNest.Die;
 using FeltNest.Drawing.Lettering;
 using FeltNest.Drawing.Parts;
 using FeltNest.Geometry;
@@ -43,6 +44,10 @@ internal static class ProvenSheet
             new GroupMark("figures", [.. FigureTable.Draw(new Point2(right, height - Margin - TitleRoom), Column, Figures(fit))]),
             new GroupMark("scale-bar", [.. ScaleBar.Draw(new Point2(Margin + 4, Margin + 16), 100, 1)]),
             new GroupMark("finding", [.. Finding(fit, factor, width)]),
+            new GroupMark("trial",
+            [
+                new TextMark { Text = SafetyWords.Trial, At = new Point2(Margin, Margin - 6), HeightMm = Ink.Note, Colour = Ink.Dark },
+            ]),
         ];
         return new Sheet
         {

@@ -72,6 +72,7 @@ internal static class SeamsSheet
 
     private static string N(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
 
+    // Long because it draws one table, column by column.
     private static IEnumerable<Mark> Table(SeamComparison comparison, double top)
     {
         const double name = Margin + 18;

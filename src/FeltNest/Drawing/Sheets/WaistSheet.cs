@@ -24,6 +24,7 @@ internal static class WaistSheet
     private static readonly Colour Slate = Colour.Of(0x41606F);
     private static readonly Colour Green = Colour.Of(0x5E7A22);
 
+    // Long because it names the four charts of the sheet and places them.
     /// <summary>Draws the sheet.</summary>
     public static Sheet Draw(WaistTradeOff study)
     {

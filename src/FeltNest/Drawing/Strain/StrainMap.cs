@@ -68,6 +68,7 @@ internal sealed class StrainMap
         }
     }
 
+    // Long because it lists the marks of one scale bar in the order they are drawn.
     /// <summary>The bar of a scale with its numbers, left lower corner at a place.</summary>
     public static IEnumerable<Mark> Bar(StrainScale scale, Point2 at, double width)
     {

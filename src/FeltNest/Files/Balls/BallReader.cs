@@ -116,6 +116,6 @@ internal static class BallReader
             ? [.. list.EnumerateObject().Select(item => OneLine.Of(item.Name))]
             : throw new InputException(
                 path, Files.Fields.Document.AssumptionsField,
-                $"is {JsonFields.KindName(list)} where an object {{ \"field\": \"reason\" }} is wanted");
+                $"is {JsonValues.KindName(list)} where an object {{ \"field\": \"reason\" }} is wanted");
     }
 }

@@ -29,6 +29,7 @@ internal sealed class CsvTable
     /// <summary>Lines of data in order; blank lines are passed over.</summary>
     public IReadOnlyList<CsvRow> Rows { get; private set; } = [];
 
+    // Long because it goes through a list once, and each fault is told where it is met.
     /// <summary>Reads a table.</summary>
     /// <param name="text">The text.</param>
     /// <param name="listing">What columns it has.</param>
@@ -152,6 +153,7 @@ internal sealed class CsvTable
         }
     }
 
+    // Long because it is one state machine over the characters of a line.
     private static List<string> Split(string path, int line, string text, char separator)
     {
         List<string> values = [];

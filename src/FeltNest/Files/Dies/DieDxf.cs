@@ -113,6 +113,7 @@ internal static class DieDxf
                 ? "DIE VIEW: seen from the die's edges, mirror image of the felt"
                 : "PANEL VIEW: felt seen from the nap side; mirror for the die's side",
             .. more,
+            SafetyWords.Trial,
             .. SafetyWords.Brief,
         ];
         for (int i = 0; i < lines.Length; i++)

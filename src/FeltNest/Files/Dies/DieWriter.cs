@@ -15,6 +15,7 @@ namespace FeltNest.Files.Dies;
 /// alone.</summary>
 internal static class DieWriter
 {
+    // Long because it writes the fields of a document in their order.
     /// <summary>The file's bytes.</summary>
     public static byte[] Write(DieDesign design)
     {
@@ -62,6 +63,7 @@ internal static class DieWriter
         return json.Finish();
     }
 
+    // Long because it writes the fields of a document in their order.
     // How it is struck, and what it is made and struck with.
     private static void Made(JsonOutput json, DieDesign design)
     {

@@ -8,6 +8,7 @@ namespace FeltNest.Files.Dxf;
 /// <param name="Entities">Entities in order; vertices of old polylines are entities of their own.</param>
 internal sealed record DxfDrawing(int? Unit, IReadOnlyList<DxfEntity> Entities)
 {
+    // Long because it goes through the sections of a drawing once, in their order.
     /// <summary>The drawing of a file.</summary>
     /// <exception cref="InputException">Binary, not in pairs of code and value, or without entities.</exception>
     public static DxfDrawing Read(InputText text)

@@ -66,6 +66,7 @@ internal sealed class DxfText
         return Group(0, "POINT").Group(8, layer).Group(10, Number(at.X)).Group(20, Number(at.Y)).Group(30, "0.0");
     }
 
+    // Long because it writes the head of a drawing group by group, as the format orders them.
     /// <summary>The file's bytes, lines ending in carriage return and line feed.</summary>
     public byte[] Finish()
     {

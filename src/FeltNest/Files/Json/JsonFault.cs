@@ -22,6 +22,7 @@ internal static class JsonFault
             file, path.Length == 0 ? null : path, $"is not valid JSON at {place}: {Reason(text.Span, line, column)}", error);
     }
 
+    // Long because it is one walk over the tokens of a text.
     // Reads as far as the text is sound; comes back with the path reached and, when a field stands twice in one object, that field.
     private static (string Path, string? Twice) Walk(ReadOnlySpan<byte> text)
     {

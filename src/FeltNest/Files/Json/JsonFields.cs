@@ -54,7 +54,7 @@ internal sealed class JsonFields
         JsonElement value = Required(field);
         return value.ValueKind == JsonValueKind.Object
             ? value
-            : throw Fault(field, $"is {KindName(value)} where an object {{ ... }} is wanted");
+            : throw Fault(field, $"is {JsonValues.KindName(value)} where an object {{ ... }} is wanted");
     }
 
     /// <summary>The objects of a list; at most as many as it may hold.</summary>
@@ -66,7 +66,7 @@ internal sealed class JsonFields
             string place = $"{PathOf(field)}[{items.Count}]";
             items.Add(item.ValueKind == JsonValueKind.Object
                 ? new JsonFields(file, place, item).OnlyKnown(field.Fields.Names)
-                : throw new InputException(file, place, $"is {KindName(item)} where an object {{ ... }} is wanted"));
+                : throw new InputException(file, place, $"is {JsonValues.KindName(item)} where an object {{ ... }} is wanted"));
         }
 
         return items;
@@ -99,7 +99,7 @@ internal sealed class JsonFields
         JsonElement value = Required(field);
         return value.ValueKind == JsonValueKind.Array
             ? value
-            : throw Fault(field, $"is {KindName(value)} where a list [ ... ] is wanted");
+            : throw Fault(field, $"is {JsonValues.KindName(value)} where a list [ ... ] is wanted");
     }
 
     /// <summary>A list with no more entries than it may hold.</summary>
@@ -120,7 +120,7 @@ internal sealed class JsonFields
             return usual;
         }
 
-        double value = NumberOf(Required(field), file, PathOf(field));
+        double value = JsonValues.NumberOf(Required(field), file, PathOf(field));
         return field.Holds(value) ? value : throw Fault(field, field.Outside(value));
     }
 
@@ -161,7 +161,7 @@ internal sealed class JsonFields
     {
         JsonValueKind.True => true,
         JsonValueKind.False => false,
-        _ => throw Fault(field, $"is {KindName(Required(field))} where true or false is wanted"),
+        _ => throw Fault(field, $"is {JsonValues.KindName(Required(field))} where true or false is wanted"),
     };
 
     /// <summary>A text that is not blank; the usual one where the field is left out and has one.</summary>
@@ -175,7 +175,7 @@ internal sealed class JsonFields
         JsonElement value = Required(field);
         string text = value.ValueKind == JsonValueKind.String
             ? value.GetString()!
-            : throw Fault(field, $"is {KindName(value)} where a text is wanted");
+            : throw Fault(field, $"is {JsonValues.KindName(value)} where a text is wanted");
         if (string.IsNullOrWhiteSpace(text))
         {
             throw Fault(field, "is blank: give it a name");
@@ -221,7 +221,7 @@ internal sealed class JsonFields
         {
             JsonValueKind.String when value.GetString() == field.OrWord => null,
             JsonValueKind.Number => Number(field),
-            _ => throw Fault(field, $"{Quoted(value)} is not allowed: a number of degrees or \"{field.OrWord}\""),
+            _ => throw Fault(field, $"{JsonValues.Quoted(value)} is not allowed: a number of degrees or \"{field.OrWord}\""),
         };
     }
 
@@ -233,46 +233,17 @@ internal sealed class JsonFields
     public decimal Exact(NumberField field, decimal low, decimal high)
     {
         // Says what is wrong with anything that is no finite number.
-        double number = NumberOf(Required(field), file, PathOf(field));
+        double number = JsonValues.NumberOf(Required(field), file, PathOf(field));
         return Required(field).TryGetDecimal(out decimal value) && value >= low && value <= high
             ? value : throw Fault(field, FormattableString.Invariant($"{number:R} is outside {low} to {high}"));
     }
-
-    /// <summary>A finite number at a place named by its path.</summary>
-    public static double NumberOf(JsonElement value, string file, string place)
-    {
-        if (value.ValueKind != JsonValueKind.Number)
-        {
-            string hint = value.ValueKind == JsonValueKind.String && value.GetString()!.Contains(',')
-                ? " (decimal mark is the point, without quotes)"
-                : string.Empty;
-            throw new InputException(file, place, $"is {KindName(value)} where a number is wanted{hint}");
-        }
-
-        return value.TryGetDouble(out double number) && double.IsFinite(number)
-            ? number
-            : throw new InputException(file, place, $"{OneLine.Of(value.GetRawText())} is too large to be a number");
-    }
-
-    /// <summary>What a value is, in words, with the value where that is short.</summary>
-    public static string KindName(JsonElement value) => value.ValueKind switch
-    {
-        JsonValueKind.String => $"the text {Quoted(value)}",
-        JsonValueKind.Number => $"the number {OneLine.Of(value.GetRawText())}",
-        JsonValueKind.True or JsonValueKind.False => value.GetRawText(),
-        JsonValueKind.Array => "a list",
-        JsonValueKind.Object => "an object",
-        _ => "null",
-    };
-
-    private static string Quoted(JsonElement value) => OneLine.Of(value.GetRawText());
 
     private int AnyWhole(WholeField field)
     {
         JsonElement value = Required(field);
         return value.ValueKind == JsonValueKind.Number && value.TryGetInt32(out int whole)
             ? whole
-            : throw Fault(field, $"{Quoted(value)} is not a whole number");
+            : throw Fault(field, $"{JsonValues.Quoted(value)} is not a whole number");
     }
 
     private string PathOf(string name) => path.Length == 0 ? name : $"{path}.{name}";
@@ -296,7 +267,7 @@ internal sealed class JsonFields
         JsonElement value = Required(name);
         return value.ValueKind == JsonValueKind.Object
             ? new JsonFields(file, PathOf(name), value).OnlyKnown(known)
-            : throw Fault(name, $"is {KindName(value)} where an object {{ ... }} is wanted");
+            : throw Fault(name, $"is {JsonValues.KindName(value)} where an object {{ ... }} is wanted");
     }
 
     private JsonFields OnlyKnown(IReadOnlyList<string> known)

@@ -30,7 +30,7 @@ internal static class JsonInput
 
         return root.ValueKind == JsonValueKind.Object
             ? root
-            : throw new InputException(path, null, $"holds {JsonFields.KindName(root)} where an object {{ ... }} is wanted");
+            : throw new InputException(path, null, $"holds {JsonValues.KindName(root)} where an object {{ ... }} is wanted");
     }
 
     /// <summary>The word in the top-level field "schema".</summary>

@@ -37,7 +37,7 @@ internal static class JsonShapes
         List<ArcVertex> arcs = [];
         foreach (JsonFields item in fields.Objects(field))
         {
-            double turn = JsonFields.NumberOf(item.Required(ArcFields.TurnDeg), file, item.PathOf(ArcFields.TurnDeg));
+            double turn = JsonValues.NumberOf(item.Required(ArcFields.TurnDeg), file, item.PathOf(ArcFields.TurnDeg));
             if (!ArcFields.TurnDeg.Holds(turn))
             {
                 throw item.Fault(
@@ -64,7 +64,7 @@ internal static class JsonShapes
             yield return item.ValueKind == JsonValueKind.Array && item.GetArrayLength() == field.Columns
                 ? [.. item.EnumerateArray().Select(value => Coordinate(value, file, place))]
                 : throw new InputException(
-                    file, place, $"is {JsonFields.KindName(item)} where {number} numbers {field.ColumnWords} are wanted");
+                    file, place, $"is {JsonValues.KindName(item)} where {number} numbers {field.ColumnWords} are wanted");
         }
     }
 
@@ -78,7 +78,7 @@ internal static class JsonShapes
 
     private static double Coordinate(JsonElement value, string file, string place)
     {
-        double number = JsonFields.NumberOf(value, file, place);
+        double number = JsonValues.NumberOf(value, file, place);
         return Math.Abs(number) <= FarthestMm
             ? number
             : throw new InputException(

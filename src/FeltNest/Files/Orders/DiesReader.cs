@@ -39,6 +39,7 @@ internal static class DiesReader
         return dies;
     }
 
+    // Long because it reads the columns of a row in their order.
     private static CutDie Read(CsvRow row, InputText text, Dictionary<string, RollLayout> layouts)
     {
         string file = text.Beside(row.Text(DiesListing.Layout));

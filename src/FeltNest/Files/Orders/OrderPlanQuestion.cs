@@ -114,7 +114,7 @@ internal static class OrderPlanQuestion
 
     private static string DieName(JsonFields item, JsonElement name) => name.ValueKind == JsonValueKind.String
         ? name.GetString()!
-        : throw item.Fault(PressFields.Dies, $"holds {JsonFields.KindName(name)} where names of dies are wanted");
+        : throw item.Fault(PressFields.Dies, $"holds {JsonValues.KindName(name)} where names of dies are wanted");
 
     private static DateOnly Day(JsonFields item, DayField field) =>
         OrdersReader.DayOf(item.Text(field)) ?? throw item.Fault(field, $"'{item.Text(field)}' is not a day: write it as 2026-03-31");

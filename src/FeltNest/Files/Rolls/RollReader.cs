@@ -91,6 +91,7 @@ internal static class RollReader
         return joints;
     }
 
+    // Long because it reads the fields of a fault in their order and tells each fault where it is met.
     private static List<RollFault> FaultsOf(JsonFields top, FeltRoll roll)
     {
         List<RollFault> faults = [];

@@ -104,6 +104,7 @@ internal sealed class SvgOutline
         bytes.Position = 0;
     }
 
+    // Long because it has one case for each element that may stand in a drawing.
     private void Visit(XElement element, SvgTransform outer, int depth)
     {
         string name = element.Name.LocalName;

@@ -16,6 +16,7 @@ internal static class SvgScale
     private static readonly (string Unit, double Millimetres)[] Units =
         [("mm", 1), ("cm", 10), ("in", 25.4), ("pt", 25.4 / 72), ("pc", 25.4 / 6), ("Q", 0.25), ("px", PerPixel), ("", PerPixel)];
 
+    // Long because it weighs width, height and view box of a drawing in one chain of cases.
     /// <summary>Millimetres a user unit; how that was found is added to the notes.</summary>
     /// <exception cref="InputException">A length or viewBox that cannot be read, or width and height that contradict each
     /// other.</exception>

@@ -42,7 +42,7 @@ internal static class ContactFinder
             }
 
             int start = contacts.Count;
-            Corner corner = new(a.X[i], a.Y[i], cornersAreFirst);
+            Corner corner = new() { X = a.X[i], Y = a.Y[i], IsFirst = cornersAreFirst };
             (bool inside, int nearest, double depth) = AgainstAll(b, x, y, margin, corner, contacts);
             if (inside && nearest >= 0 && depth > Rounding)
             {
@@ -124,8 +124,14 @@ internal static class ContactFinder
     }
 
     // A corner in its own part's frame.
-    private readonly record struct Corner(double X, double Y, bool IsFirst)
+    private readonly record struct Corner
     {
+        public required double X { get; init; }
+
+        public required double Y { get; init; }
+
+        public required bool IsFirst { get; init; }
+
         public Contact On(double off, double normalX, double normalY, double onX, double onY) => IsFirst
             ? new Contact
             {

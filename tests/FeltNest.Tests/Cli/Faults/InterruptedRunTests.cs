@@ -116,7 +116,7 @@ public sealed class InterruptedRunTests : IDisposable
                 "compare", ball, "--offers", Path.Combine(demo, "offers.csv"), "--costs", Path.Combine(demo, "costs.json"), "--effort",
                 "20",
             ],
-            "roll" => ["roll", folder.Path("layout.json"), "--roll", Path.Combine(demo, "rolls", "roll-a17.json"), "--guide-play", "5"],
+            "roll" => ["roll", folder.Path("layout.json"), "--roll", Path.Combine(demo, "rolls", "roll-a17.json"), "--side-shift", "5"],
             _ => ["orders", Path.Combine(
                 demo, "orders.csv"), "--stock", Path.Combine(demo, "stock.csv"), "--dies", folder.Path("dies.csv"), "--press",
                 Path.Combine(demo, "presses", "beam-press.json"), "--offers",

@@ -22,7 +22,7 @@ public sealed class LayoutCheckPlaceTests
         Assert.Empty(Lay(60, 20 + height, angle, 15).Violations);
         Assert.Contains("reaches from 14.999 to", Assert.Single(Lay(60, 20 + height, angle, 14.999).Violations), StringComparison.Ordinal);
         Assert.Contains(
-            "panel 0: reaches from 15.001 to", Assert.Single(Lay(60, 20 + height, angle, 15.001).Violations), StringComparison.Ordinal);
+            "panel 1: reaches from 15.001 to", Assert.Single(Lay(60, 20 + height, angle, 15.001).Violations), StringComparison.Ordinal);
     }
 
     // Turned by 90 degrees its long side stands at x = 0 and its tip at -10; the next copy's tip is 10 short of a repeat away, 30 short of

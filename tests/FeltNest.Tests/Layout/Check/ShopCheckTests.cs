@@ -104,11 +104,11 @@ public sealed class ShopCheckTests
     [InlineData(40, 50, null)]
     [InlineData(
         0, 10.001,
-        "panel 0: reaches from 10 to 20 mm across, into the forbidden stripe 0 to 10.001|panel 1: reaches from 10 to 20 mm across, into "
+        "panel 1: reaches from 10 to 20 mm across, into the forbidden stripe 0 to 10.001|panel 2: reaches from 10 to 20 mm across, into "
             + "the forbidden stripe 0 to 10.001")]
     [InlineData(
         39.999, 50,
-        "panel 2: reaches from 30 to 40 mm across, into the forbidden stripe 39.999 to 50|panel 3: reaches from 30 to 40 mm across, "
+        "panel 3: reaches from 30 to 40 mm across, into the forbidden stripe 39.999 to 50|panel 4: reaches from 30 to 40 mm across, "
             + "into the forbidden stripe 39.999 to 50")]
     public void A_stripe_is_met_from_below_and_from_above(double from, double to, string? lines)
     {
@@ -229,7 +229,7 @@ public sealed class ShopCheckTests
         PlacedPanel[] panels = [.. layout.Bands[0].Repeat.Panels];
         panels[3] = panels[3] with { Part = 1 };
         Assert.Contains(
-            "panel 3 is not cut by strike 1",
+            "panel 4 is not cut by strike 2",
             Assert.Single(
                 Violations(
                     layout with { Bands = [layout.Bands[0] with { Repeat = layout.Bands[0].Repeat with { Panels = panels } }] },

@@ -51,6 +51,7 @@ internal static class OrderSheet
         };
     }
 
+    // Long because it is the list of the sheet, line by line.
     private static List<(string, string)> Lines(DieDesign design)
     {
         DieOrder order = design.Request.Order;
