@@ -1,9 +1,9 @@
 using System.Globalization;
-using FeltNest.Layout.Limits;
 using FeltNest.Ball;
 using FeltNest.Design;
 using FeltNest.Files.Balls;
 using FeltNest.Layout;
+using FeltNest.Layout.Limits;
 using FeltNest.Panel;
 
 namespace FeltNest.Benchmarks;

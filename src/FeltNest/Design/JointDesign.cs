@@ -11,8 +11,8 @@ namespace FeltNest.Design;
 /// in turn: design for an angle, lay free, design for the angle laid, until the angle stands; each angle met is then laid with its own
 /// design at exactly that angle, and the best of these is kept.</remarks>
 internal sealed class JointDesign(
-    BallSpec ball, Func<LayoutPart, double?, LayoutRequest> lay, IProgress<DesignChoice>? progress, CancellationToken stop,
-    LayoutSource search)
+    BallSpec ball, Func<LayoutPart, double?, LayoutRequest> lay, IProgress<DesignChoice>? progress, LayoutSource search,
+    CancellationToken stop)
 {
     private readonly List<DesignChoice> choices = [];
 
@@ -28,14 +28,19 @@ internal sealed class JointDesign(
     /// <param name="made">The ball's own panel where it is made already, or null.</param>
     /// <param name="progress">Told each design as it is laid; may be null.</param>
     /// <param name="stop">Ends the rounds with the best so far.</param>
-    /// <param name="search">Gives the layout of a panel; null for the search.</param>
     /// <exception cref="InputException">The ball cannot be made flat at an angle.</exception>
     /// <exception cref="NoAnswerException">No design fits the roll.</exception>
     public static JointResult Run(
         BallSpec ball, Func<LayoutPart, double?, LayoutRequest> lay, FlatPanel? made = null, IProgress<DesignChoice>? progress = null,
-        CancellationToken stop = default, LayoutSource? search = null)
+        CancellationToken stop = default) =>
+        Run(ball, lay, made, progress, Searched, stop);
+
+    /// <summary>The same with what gives the layout of a panel.</summary>
+    internal static JointResult Run(
+        BallSpec ball, Func<LayoutPart, double?, LayoutRequest> lay, FlatPanel? made, IProgress<DesignChoice>? progress,
+        LayoutSource search, CancellationToken stop)
     {
-        JointDesign work = new(ball, lay, progress, stop, search ?? Searched);
+        JointDesign work = new(ball, lay, progress, search, stop);
         return work.Rounds(made);
     }
 

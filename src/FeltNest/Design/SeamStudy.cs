@@ -16,15 +16,18 @@ internal static class SeamStudy
     /// <param name="lay">The question to the layout engine for a part.</param>
     /// <param name="progress">Told each seam as it is done; may be null.</param>
     /// <param name="stop">Ends the comparison with the seams done so far.</param>
-    /// <param name="search">Gives the layout of a panel; null for the search.</param>
     /// <exception cref="InputException">A seam given as points whose waist lies outside the range of the families.</exception>
     /// <exception cref="NoAnswerException">No seam has a panel that keeps the felt's limit and fits the roll; the message is the first
     /// seam's.</exception>
     /// <exception cref="OperationCanceledException">Stopped before the first seam was done.</exception>
     // Long because seams that were laid, seams without an answer and the stop are told together.
     public static SeamComparison Run(
-        BallSpec ball, Func<LayoutPart, LayoutRequest> lay, IProgress<SeamEntry>? progress = null, CancellationToken stop = default,
-        LayoutSource? search = null)
+        BallSpec ball, Func<LayoutPart, LayoutRequest> lay, IProgress<SeamEntry>? progress = null, CancellationToken stop = default) =>
+        Run(ball, lay, progress, Searched, stop);
+
+    /// <summary>The same with what gives the layout of a panel.</summary>
+    internal static SeamComparison Run(
+        BallSpec ball, Func<LayoutPart, LayoutRequest> lay, IProgress<SeamEntry>? progress, LayoutSource search, CancellationToken stop)
     {
         bool own = ball.Seam.Curve == SeamFamily.Points;
         double waist = own ? ball.FittedRadiusMm * SeamCurve.For(ball.Seam, ball.FittedRadiusMm).WaistAngle : ball.Seam.WaistMm;
@@ -42,7 +45,7 @@ internal static class SeamStudy
             {
                 FlatPanel panel = PanelFlattener.Flatten(of);
                 LayoutRequest request = lay(CoverPart.Of(of, panel));
-                RollLayout layout = search is null ? LayoutSearch.Run(request, null, stop) : search(request, stop);
+                RollLayout layout = search(request, stop);
 
                 // A layout that was cut short would make its seam look worse than the others: it is left out.
                 if (stop.IsCancellationRequested)
@@ -75,4 +78,6 @@ internal static class SeamStudy
             CutShort = entries.Count + unanswered.Count < balls.Length,
         };
     }
+
+    private static RollLayout Searched(LayoutRequest request, CancellationToken stop) => LayoutSearch.Run(request, null, stop);
 }

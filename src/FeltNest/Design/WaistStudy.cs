@@ -34,14 +34,19 @@ internal static class WaistStudy
     /// <param name="lay">The question to the layout engine for a part.</param>
     /// <param name="progress">Told each waist as it is done; may be null.</param>
     /// <param name="stop">Ends the study with the waists done so far.</param>
-    /// <param name="search">Gives the layout of a panel; null for the search.</param>
     /// <exception cref="InputException">A waist out of its range, or a seam that has no family.</exception>
     /// <exception cref="NoAnswerException">No waist has a panel that keeps the felt's limit and fits the roll; the message is the first
     /// waist's.</exception>
     /// <exception cref="OperationCanceledException">Stopped before the first waist was done.</exception>
     public static WaistTradeOff Run(
         BallSpec ball, IReadOnlyList<double> waistsMm, Func<LayoutPart, LayoutRequest> lay, IProgress<WaistPoint>? progress = null,
-        CancellationToken stop = default, LayoutSource? search = null)
+        CancellationToken stop = default) =>
+        Run(ball, waistsMm, lay, progress, Searched, stop);
+
+    /// <summary>The same with what gives the layout of a panel.</summary>
+    internal static WaistTradeOff Run(
+        BallSpec ball, IReadOnlyList<double> waistsMm, Func<LayoutPart, LayoutRequest> lay, IProgress<WaistPoint>? progress,
+        LayoutSource search, CancellationToken stop)
     {
         if (ball.Seam.Curve == SeamFamily.Points)
         {
@@ -59,7 +64,7 @@ internal static class WaistStudy
             {
                 FlatPanel panel = PanelFlattener.Flatten(of);
                 LayoutRequest request = lay(CoverPart.Of(of, panel));
-                RollLayout layout = search is null ? LayoutSearch.Run(request, null, stop) : search(request, stop);
+                RollLayout layout = search(request, stop);
 
                 // A layout that was cut short would make its waist look worse than its neighbours: it is left out.
                 if (stop.IsCancellationRequested)
@@ -95,4 +100,6 @@ internal static class WaistStudy
         StretchAllowed = ball.Felt.TakesStretch(panel.Strain.MaxStretchPercent),
         EdgeAllowed = ball.Felt.TakesAlongEdge(panel.Strain.EdgeMaxCompressionPercent),
     };
+
+    private static RollLayout Searched(LayoutRequest request, CancellationToken stop) => LayoutSearch.Run(request, null, stop);
 }

@@ -1,7 +1,7 @@
-using FeltNest.Layout.Limits;
 using FeltNest.Cli;
 using FeltNest.Cli.Options;
 using FeltNest.Layout;
+using FeltNest.Layout.Limits;
 using FeltNest.Tests.Files;
 using Xunit;
 

@@ -1,4 +1,3 @@
-using FeltNest.Layout.Limits;
 using FeltNest.Ball;
 using FeltNest.Cost.Compare;
 using FeltNest.Cost.Usage;
@@ -19,6 +18,7 @@ using FeltNest.Files.Studies;
 using FeltNest.Files.Usage;
 using FeltNest.Geometry;
 using FeltNest.Layout;
+using FeltNest.Layout.Limits;
 using FeltNest.Panel;
 using FeltNest.Panel.Proven;
 using FeltNest.Panel.Wrap;

@@ -1,8 +1,8 @@
-using FeltNest.Layout.Limits;
 using FeltNest.Ball;
 using FeltNest.Design;
 using FeltNest.Layout;
 using FeltNest.Layout.Check;
+using FeltNest.Layout.Limits;
 using Xunit;
 
 namespace FeltNest.Tests.Design;

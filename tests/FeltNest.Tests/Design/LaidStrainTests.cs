@@ -1,10 +1,10 @@
 using System.Text.Json;
-using FeltNest.Layout.Limits;
 using FeltNest.Ball;
 using FeltNest.Design;
 using FeltNest.Files.Balls;
 using FeltNest.Files.Layouts;
 using FeltNest.Layout;
+using FeltNest.Layout.Limits;
 using FeltNest.Panel;
 using FeltNest.Report;
 using FeltNest.Tests.Files;

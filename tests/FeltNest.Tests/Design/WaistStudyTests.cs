@@ -1,8 +1,8 @@
-using FeltNest.Layout.Limits;
 using FeltNest.Ball;
 using FeltNest.Design;
 using FeltNest.Files.Balls;
 using FeltNest.Layout;
+using FeltNest.Layout.Limits;
 using FeltNest.Tests.Files;
 using Xunit;
 

@@ -1,4 +1,3 @@
-using FeltNest.Layout.Limits;
 using FeltNest.Ball;
 using FeltNest.Design;
 using FeltNest.Die;
@@ -10,6 +9,7 @@ using FeltNest.Files.Dies;
 using FeltNest.Files.Presses;
 using FeltNest.Geometry;
 using FeltNest.Layout;
+using FeltNest.Layout.Limits;
 using FeltNest.Panel;
 using FeltNest.Rolls;
 using FeltNest.Tests.Files;

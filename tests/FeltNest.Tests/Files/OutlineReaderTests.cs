@@ -148,7 +148,8 @@ public sealed class OutlineReaderTests : IDisposable
         string path = RepositoryFile.PathOf("shapes", "balls", "type-2.json");
 
         Assert.Contains(
-            "schema: 'feltnest/ball/1' cannot be used here", Assert.Throws<InputException>(() => OutlineReader.Read(path)).Message,
+            "schema: 'feltnest/ball/1' (Ball specification) cannot be used here",
+            Assert.Throws<InputException>(() => OutlineReader.Read(path)).Message,
             StringComparison.Ordinal);
     }
 }

@@ -1,5 +1,4 @@
 using FeltNest.Layout;
-using FeltNest.Layout.Limits;
 
 namespace FeltNest.Tests.Layout;
 

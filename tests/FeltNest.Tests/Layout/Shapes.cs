@@ -1,6 +1,6 @@
-using FeltNest.Layout.Limits;
 using FeltNest.Geometry;
 using FeltNest.Layout;
+using FeltNest.Layout.Limits;
 using Xunit;
 
 namespace FeltNest.Tests.Layout;

@@ -1,6 +1,6 @@
-using FeltNest.Layout.Limits;
 using FeltNest.Geometry;
 using FeltNest.Layout;
+using FeltNest.Layout.Limits;
 using FeltNest.Rolls;
 using FeltNest.Rolls.Check;
 using FeltNest.Rolls.Plan;

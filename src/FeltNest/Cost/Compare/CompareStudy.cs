@@ -35,13 +35,16 @@ internal sealed class CompareStudy
     /// <param name="question">What is compared.</param>
     /// <param name="progress">Told each row as it is done; may be null.</param>
     /// <param name="stop">Ends the work with the rows done so far.</param>
-    /// <param name="search">Gives the layout of a width; null for the search.</param>
     /// <exception cref="InputException">A number out of range, currencies without a rate, a price by the kilogram without a mass, a kept
     /// die of several bands.</exception>
     /// <exception cref="NoAnswerException">No case has a lay; the message is the first one's.</exception>
     /// <exception cref="OperationCanceledException">Stopped before the first row was done.</exception>
-    public static Comparison Run(
-        CompareRequest question, IProgress<CompareRow>? progress = null, CancellationToken stop = default, LayoutSource? search = null)
+    public static Comparison Run(CompareRequest question, IProgress<CompareRow>? progress = null, CancellationToken stop = default) =>
+        Run(question, progress, Searched, stop);
+
+    /// <summary>The same with what gives the layout of a width.</summary>
+    internal static Comparison Run(
+        CompareRequest question, IProgress<CompareRow>? progress, LayoutSource search, CancellationToken stop)
     {
         // What is wrong with money, or with the die, is said before any long work.
         foreach (CompareCase item in question.Cases)
@@ -50,7 +53,7 @@ internal sealed class CompareStudy
         }
 
         _ = question.Kept is null ? [] : KeptDie.Widths(question.Kept, 0);
-        return new CompareStudy(question, search ?? Searched, stop).Run(progress);
+        return new CompareStudy(question, search, stop).Run(progress);
     }
 
     private static RollLayout Searched(LayoutRequest request, CancellationToken stop) => LayoutSearch.Run(request, null, stop);

@@ -1,6 +1,6 @@
-using FeltNest.Layout.Limits;
 using FeltNest.Geometry;
 using FeltNest.Layout.Check;
+using FeltNest.Layout.Limits;
 using FeltNest.Layout.Polish;
 using FeltNest.Layout.Rows;
 using FeltNest.Layout.Rows.Tables;

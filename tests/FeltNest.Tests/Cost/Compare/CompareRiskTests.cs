@@ -140,5 +140,5 @@ public sealed class CompareRiskTests
 
     private static Comparison Compare(CostInputs? costs, params FeltOffer[] offers) => CompareStudy.Run(
         new CompareRequest(Lay, [.. offers.Select(o => CompareCase.Of(o, EdgeTrims.Both(0.0)))], false, costs, null), null,
-        TestContext.Current.CancellationToken, BoxRows.Of);
+        BoxRows.Of, TestContext.Current.CancellationToken);
 }

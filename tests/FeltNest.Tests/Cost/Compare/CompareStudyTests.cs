@@ -100,7 +100,7 @@ public sealed class CompareStudyTests
         RollLayout kept = ByHand(50, 25, 75, 125);
         FeltPrice price = new(3m, PriceUnit.Metre, "XTS");
         CompareRequest question = new(Lay, [Bare(149), Bare(155)], false, Costs with { Felt = price }, kept);
-        Comparison comparison = CompareStudy.Run(question, null, TestContext.Current.CancellationToken, BoxRows.Of);
+        Comparison comparison = CompareStudy.Run(question, null, BoxRows.Of, TestContext.Current.CancellationToken);
 
         Assert.Equal([50, 100, 150], comparison.DropWidths.Take(3).Select(d => Math.Round(d.LeastWidthMm, 6)));
         Assert.Equal([2, 3], comparison.Rows.Select(r => r.Kept!.Rows));
@@ -121,7 +121,7 @@ public sealed class CompareStudyTests
         ];
         Comparison comparison =
             CompareStudy.Run(
-                new CompareRequest(Lay, cases, false, Costs, kept), null, TestContext.Current.CancellationToken, BoxRows.Of);
+                new CompareRequest(Lay, cases, false, Costs, kept), null, BoxRows.Of, TestContext.Current.CancellationToken);
 
         Assert.Equal([2, 3], comparison.Rows.Select(r => r.Kept!.Rows));
         Assert.All(comparison.Rows, r => Assert.Equal((double)r.Total!.Value, (double)r.Kept!.Total!.Value, 1e-6));
@@ -136,7 +136,7 @@ public sealed class CompareStudyTests
         RollLayout kept = BoxRows.Of(other, TestContext.Current.CancellationToken);
         Comparison comparison = CompareStudy.Run(
             new CompareRequest(Lay, [CompareCase.Of(115, EdgeTrims.Both(10))], false, null, kept), null,
-            TestContext.Current.CancellationToken, BoxRows.Of);
+            BoxRows.Of, TestContext.Current.CancellationToken);
 
         Assert.Null(Assert.Single(comparison.Rows).Kept);
         Assert.Contains(
@@ -152,7 +152,7 @@ public sealed class CompareStudyTests
             Costs with { PerStrike = 1, Gang = new GangOptions { Cavities = [6], Plies = [1], PricePerCavity = 10, PricePerExtraPly = 0 } };
         RollLayout kept = ByHand(75, 25, 75, 125);
         CompareRequest question = new(Lay, [CompareCase.Of(Offer("A", 150, 2m), EdgeTrims.Both(0))], false, costs, kept);
-        Comparison comparison = CompareStudy.Run(question, null, TestContext.Current.CancellationToken, BoxRows.Of);
+        Comparison comparison = CompareStudy.Run(question, null, BoxRows.Of, TestContext.Current.CancellationToken);
         CompareRow row = Assert.Single(comparison.Rows);
 
         Assert.Equal(1060m, row.Sheet!.Die!.Price);
@@ -168,7 +168,7 @@ public sealed class CompareStudyTests
         // next to nothing.
         RollLayout kept = ByHand(75, 25, 75);
         CompareRequest question = new(Lay, [Bare(100)], false, Costs with { Felt = new FeltPrice(2m, PriceUnit.Metre, "XTS") }, kept);
-        CompareRow row = Assert.Single(CompareStudy.Run(question, null, TestContext.Current.CancellationToken, BoxRows.Of).Rows);
+        CompareRow row = Assert.Single(CompareStudy.Run(question, null, BoxRows.Of, TestContext.Current.CancellationToken).Rows);
 
         Assert.Equal(50m, Math.Round(row.Kept!.Total!.Value - row.Total!.Value, 2));
         Assert.Equal(20m, Math.Round(row.Kept.NewDiePaysAfterThousandBalls!.Value, 2));
@@ -221,12 +221,12 @@ public sealed class CompareStudyTests
     {
         using CancellationTokenSource stop = new();
         Comparison comparison =
-            CompareStudy.Run(new CompareRequest(Lay, [Bare(100), Bare(150)], false, null, null), new After(stop), stop.Token, BoxRows.Of);
+            CompareStudy.Run(new CompareRequest(Lay, [Bare(100), Bare(150)], false, null, null), new After(stop), BoxRows.Of, stop.Token);
 
         Assert.True(comparison.CutShort);
         Assert.Equal("100 mm", Assert.Single(comparison.Rows).Case.Name);
         Assert.Throws<OperationCanceledException>(() =>
-            CompareStudy.Run(new CompareRequest(Lay, [Bare(100)], false, null, null), null, new CancellationToken(true), BoxRows.Of));
+            CompareStudy.Run(new CompareRequest(Lay, [Bare(100)], false, null, null), null, BoxRows.Of, new CancellationToken(true)));
     }
 
     [Fact]
@@ -283,7 +283,7 @@ public sealed class CompareStudyTests
         };
 
     private static Comparison Compare(CostInputs? costs, params CompareCase[] cases) =>
-        CompareStudy.Run(new CompareRequest(Lay, cases, false, costs, null), null, TestContext.Current.CancellationToken, BoxRows.Of);
+        CompareStudy.Run(new CompareRequest(Lay, cases, false, costs, null), null, BoxRows.Of, TestContext.Current.CancellationToken);
 
     private sealed class After(CancellationTokenSource stop) : IProgress<CompareRow>
     {

@@ -1,7 +1,7 @@
-using FeltNest.Layout.Limits;
 using FeltNest.Geometry;
 using FeltNest.Layout;
 using FeltNest.Layout.Check;
+using FeltNest.Layout.Limits;
 using Xunit;
 
 namespace FeltNest.Tests.Layout.Check;
