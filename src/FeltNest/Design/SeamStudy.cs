@@ -20,11 +20,11 @@ internal static class SeamStudy
     /// <exception cref="NoAnswerException">No seam has a panel that keeps the felt's limit and fits the roll; the message is the first
     /// seam's.</exception>
     /// <exception cref="OperationCanceledException">Stopped before the first seam was done.</exception>
-    // Long because seams that were laid, seams without an answer and the stop are told together.
     public static SeamComparison Run(
         BallSpec ball, Func<LayoutPart, LayoutRequest> lay, IProgress<SeamEntry>? progress = null, CancellationToken stop = default) =>
         Run(ball, lay, progress, Searched, stop);
 
+    // Long because it is one loop that keeps what is done when it is stopped.
     /// <summary>The same with what gives the layout of a panel.</summary>
     internal static SeamComparison Run(
         BallSpec ball, Func<LayoutPart, LayoutRequest> lay, IProgress<SeamEntry>? progress, LayoutSource search, CancellationToken stop)

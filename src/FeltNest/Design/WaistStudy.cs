@@ -43,6 +43,7 @@ internal static class WaistStudy
         CancellationToken stop = default) =>
         Run(ball, waistsMm, lay, progress, Searched, stop);
 
+    // Long because it is one loop that keeps what is done when it is stopped.
     /// <summary>The same with what gives the layout of a panel.</summary>
     internal static WaistTradeOff Run(
         BallSpec ball, IReadOnlyList<double> waistsMm, Func<LayoutPart, LayoutRequest> lay, IProgress<WaistPoint>? progress,

@@ -83,7 +83,8 @@ internal sealed class LayoutCheck
                 for (int copy = other == i ? 1 : (int)Math.Ceiling((near.MinX - extent.MaxX) / length); copy <= last
                     && violations.Count < MostLines; copy++)
                 {
-                    CheckPair(homes[i], Copy(panels[other], length, copy), Invariant($"panel {i + 1} and panel {other + 1}, {copy} repeats on"));
+                    CheckPair(
+                        homes[i], Copy(panels[other], length, copy), Invariant($"panel {i + 1} and panel {other + 1}, {copy} repeats on"));
                 }
             }
         }

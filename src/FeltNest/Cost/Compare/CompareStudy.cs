@@ -66,7 +66,7 @@ internal sealed class CompareStudy
             throw unanswered.Count > 0 ? new NoAnswerException(unanswered[0].Reason) : new OperationCanceledException(stop);
         }
 
-        CompareRow[] ranked = Ranked(rows);
+        CompareRow[] ranked = CompareRanking.Of(rows);
         CompareRow best = ranked.First(r => r.Rank == 1);
         RollLayout? die = (question.Kept is { } kept ? kept with { Trims = question.Lay.Trims } : null)
             ?? (best.Layout.Bands.Count == 1 ? best.Layout : null);
@@ -82,7 +82,7 @@ internal sealed class CompareStudy
             Crossovers = crossovers,
             Die = die,
             DropWidths = die is null ? [] : KeptDie.Widths(die, Widest * 1.1),
-            BreakEvens = BreakEvens(ranked),
+            BreakEvens = ranked.Any(r => r.Sheet is not null) ? CompareRanking.BreakEvens(ranked, CostsOf(question)) : [],
             Values = stop.IsCancellationRequested ? [] : values,
             Flips = flips,
             Swings = swings,
@@ -241,24 +241,6 @@ internal sealed class CompareStudy
             }
         }));
     }
-
-    private static CompareRow[] Ranked(List<CompareRow> rows)
-    {
-        bool priced = rows.TrueForAll(r => r.Sheet is not null);
-        List<CompareRow> order = [.. rows.OrderBy(r => priced ? r.Total : (decimal)r.Account.PerThousandBalls.SquareMetres)];
-        return [.. rows.Select(r => r with { Rank = order.IndexOf(r) + 1 })];
-    }
-
-    private List<BreakEven> BreakEvens(CompareRow[] rows) =>
-        [.. from row in rows
-            from other in rows
-            where row != other && row.Case.Offer is not null && row.Sheet is not null && other.Sheet is not null
-            select new BreakEven
-            {
-                Offer = row.Case.Name,
-                Against = other.Case.Name,
-                Price = row.Sheet!.Price with { Amount = row.Sheet.PriceForTotal(other.Sheet!.Total, CostsOf(question)) },
-            }];
 
     // The best row laid again with a millimetre more or less; what does not fit any more is left out.
     private List<LengthValue> Values(CompareRow best)

@@ -144,14 +144,28 @@ internal static class LayAccount
     }
 
     // Shares of the panels cut.
-    private readonly record struct GoodShares(double Faults, double Rejects, double Unpaired, double Good)
+    private readonly record struct GoodShares
     {
+        public required double Faults { get; init; }
+
+        public required double Rejects { get; init; }
+
+        public required double Unpaired { get; init; }
+
+        public required double Good { get; init; }
+
         public static GoodShares Of(FeltLosses losses)
         {
             double faults = losses.FaultPercent / 100;
             double rejects = (1 - faults) * losses.RejectPercent / 100;
             double unpaired = (1 - faults - rejects) * losses.UnpairedPercent / 100;
-            return new GoodShares(faults, rejects, unpaired, 1 - faults - rejects - unpaired);
+            return new GoodShares
+            {
+                Faults = faults,
+                Rejects = rejects,
+                Unpaired = unpaired,
+                Good = 1 - faults - rejects - unpaired,
+            };
         }
     }
 }

@@ -7,10 +7,14 @@ namespace FeltNest.Drawing.Sheets.Dies;
 
 /// <summary>Arrows of the frame, and of the nap where the shop says how it lies: a layout does not know. From the die's side the felt runs
 /// against the drawing's x, and has an arrow of its own.</summary>
-/// <param name="At">Where the row of arrows begins.</param>
-/// <param name="Feed">Way of the feed on the sheet, of length 1.</param>
-internal sealed record GangArrows(Point2 At, Point2 Feed)
+internal sealed record GangArrows
 {
+    /// <summary>Where the row of arrows begins.</summary>
+    public required Point2 At { get; init; }
+
+    /// <summary>Way of the feed on the sheet, of length 1.</summary>
+    public required Point2 Feed { get; init; }
+
     private bool Level => Math.Abs(Feed.X) > Math.Abs(Feed.Y);
 
     // From arrow to arrow, mm of paper.

@@ -59,7 +59,11 @@ internal static class GangSheet
     private static IEnumerable<Mark> Arrows(DieOrder order, GangView view)
     {
         Point2 feed = view.Paper(new(1, 0)) - view.Paper(default);
-        return new GangArrows(new Point2(view.Left + 4, view.Size.Space.MinY + 31), feed * (1 / feed.Length)).Draw(order);
+        return new GangArrows
+        {
+            At = new Point2(view.Left + 4, view.Size.Space.MinY + 31),
+            Feed = feed * (1 / feed.Length),
+        }.Draw(order);
     }
 
     private static IEnumerable<Mark> Words(DieDesign design, GangView view)
