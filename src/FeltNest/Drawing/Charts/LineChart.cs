@@ -51,7 +51,13 @@ internal sealed record LineChart
         Mark[] marked = MarkX is { } mark
             ? [new PathMark([Chain.Open(plot.Place(mark, plot.Up.Low), plot.Place(mark, plot.Up.High))], Marked)]
             : [];
-        return [.. plot.Axes(frame, Title, XTitle), .. marked, .. Series.SelectMany(line => Line(plot, line)), .. Names(plot.Room, plot.Up)];
+        return
+        [
+            .. plot.Axes(frame, Title, XTitle),
+            .. marked,
+            .. Series.SelectMany(line => Line(plot, line)),
+            .. Names(plot.Room, plot.Up),
+        ];
     }
 
     // A line, with a dot at each of its values where it is not level.

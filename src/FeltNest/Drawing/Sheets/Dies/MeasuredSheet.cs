@@ -17,8 +17,8 @@ internal static class MeasuredSheet
 
     private static readonly string[] Caution =
     [
-        "A pass is a matter of shape alone: whether die and press are fit to run is for qualified people, local codes and "
-            + "the machine maker to say.",
+        "A pass is a matter of shape alone: whether die and press are fit to run is for qualified people, local codes and the "
+            + "machine maker to say.",
     ];
 
     /// <summary>Draws the sheet.</summary>
