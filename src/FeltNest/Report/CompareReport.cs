@@ -4,15 +4,14 @@ using FeltNest.Cost.Compare;
 using FeltNest.Cost.Compare.Findings;
 using FeltNest.Cost.Offers;
 using FeltNest.Cost.Sheet;
-using FeltNest.Layout.Scan;
 
 namespace FeltNest.Report;
 
 /// <summary>The tables a comparison prints, at most 80 columns wide.</summary>
 internal static class CompareReport
 {
-    // Most rows shown on the terminal: the files hold all.
-    private const int MostRows = 20;
+    /// <summary>Most rows shown on the terminal: the files hold all.</summary>
+    public const int MostRows = 20;
 
     /// <summary>The text, lines ending in a line feed.</summary>
     public static string Text(Comparison comparison)
@@ -40,7 +39,7 @@ internal static class CompareReport
 
         Offers(table, comparison);
         CompareRisks.Add(table, comparison);
-        Widths(table, comparison);
+        CompareWidths.Add(table, comparison);
         return text.Append('\n').Append(table).ToString();
     }
 
@@ -65,6 +64,11 @@ internal static class CompareReport
             text.Append('\n');
         }
 
+        text.Append(RankingNotes(comparison));
+    }
+
+    private static TextTable RankingNotes(Comparison comparison)
+    {
         TextTable notes = new();
         if (comparison.Rows.Count > MostRows)
         {
@@ -89,7 +93,7 @@ internal static class CompareReport
             notes.Note("Cut short: what was not reached is missing.");
         }
 
-        text.Append(notes);
+        return notes;
     }
 
     private static string Basis(Comparison comparison)
@@ -132,35 +136,8 @@ internal static class CompareReport
 
     private static void Offers(TextTable table, Comparison comparison)
     {
-        CompareRow best = comparison.Best;
-        if (best.Case.Offer is not null)
-        {
-            table.Heading("Offers against each other");
-            foreach (BreakEven even in comparison.BreakEvens.Where(e =>
-                e.Against == best.Case.Name || (e.Offer == best.Case.Name && comparison.Ranking[1].Case.Name == e.Against)))
-            {
-                FeltPrice now = comparison.Rows.First(r => r.Case.Name == even.Offer).Sheet!.Price;
-                string words = even.Price.Amount > 0
-                    ? string.Create(
-                        CultureInfo.InvariantCulture,
-                        $"equals {even.Against} at {even.Price.Amount:0.00##} {now.Currency}/{PriceUnits.WordOf(now.Unit)} (now "
-                            + $"{now.Amount:0.00##})")
-                    : $"would not equal {even.Against} even as a gift";
-                table.Note($"{even.Offer} {words}.");
-            }
-        }
-
-        foreach (CompareRow row in comparison.Ranking.Where(r => r.Nominal is not null))
-        {
-            NominalWidth wide = row.Nominal!;
-            double felt = wide.SquareMetresPerThousandBalls - row.Account.PerThousandBalls.SquareMetres;
-            table.Note(string.Create(
-                CultureInfo.InvariantCulture,
-                $"{row.Case.Name} at its nominal {wide.WidthMm:0.##} mm: {wide.PanelsPerMetre:0.00} panels per metre, {Signed(felt)} m2"
-                    + $"{(wide.Total - row.Total is { } money ? $", {Signed((double)money)} {row.Sheet!.Currency}" : string.Empty)} per "
-                    + $"thousand balls."));
-        }
-
+        BreakEvens(table, comparison);
+        NominalWidths(table, comparison);
         foreach (CompareRow row in comparison.Ranking.Where(r => r.Case.Offer is { MinimumM: > 0 }))
         {
             double balls = row.Case.Offer!.MinimumM!.Value / row.Account.PerThousandBalls.Metres;
@@ -179,84 +156,47 @@ internal static class CompareReport
         }
     }
 
-    private static void Widths(TextTable table, Comparison comparison)
+    // The price at which another offer costs as much as the best one, and the best one as much as the next.
+    private static void BreakEvens(TextTable table, Comparison comparison)
     {
-        if (comparison.Values.Count > 0)
+        CompareRow best = comparison.Best;
+        if (best.Case.Offer is null)
         {
-            table.Heading($"What a millimetre is worth on {comparison.Best.Case.Name}, a million good balls");
-            table.Note("Laid again with it: steps of whole rows, strikes and remnants are in it.");
-            foreach (LengthValue value in comparison.Values)
-            {
-                string money = value.MoneyPerMillionBalls is { } amount
-                    ? $", {Signed((double)amount)} {comparison.Best.Sheet!.Currency}"
-                    : string.Empty;
-                table.Note($"{value.Change}: {Signed(value.SquareMetresPerMillionBalls)} m2{money}.");
-            }
+            return;
         }
 
-        double low = comparison.Rows.Min(r => r.Case.WidthMm) * 0.9;
-        DropWidth[] drops = [.. comparison.DropWidths.Where(d => d.LeastWidthMm >= low).TakeLast(12)];
-        if (drops.Length > 0)
+        table.Heading("Offers against each other");
+        foreach (BreakEven even in comparison.BreakEvens.Where(e =>
+            e.Against == best.Case.Name || (e.Offer == best.Case.Name && comparison.Ranking[1].Case.Name == e.Against)))
         {
-            table.Heading(
-                comparison.Question.Kept is null
-                    ? $"Least widths of the die of {comparison.Best.Case.Name}"
-                    : $"Least widths of the kept die, edge trim {comparison.Question.Lay.Trims} mm");
-            foreach (DropWidth drop in drops)
-            {
-                table.Line(
-                    $"{drop.Rows} rows from", drop.LeastWidthMm, "0.00", "mm",
-                    string.Create(CultureInfo.InvariantCulture, $"{drop.PanelsPerMetre:0.00} panels per metre"));
-            }
-        }
-
-        foreach (CompareRow row in comparison.Ranking.Where(r => r.Kept is not null).Take(MostRows))
-        {
-            KeptDieRow kept = row.Kept!;
-            string after = kept.NewDiePaysAfterThousandBalls is { } balls
+            FeltPrice now = comparison.Rows.First(r => r.Case.Name == even.Offer).Sheet!.Price;
+            string words = even.Price.Amount > 0
                 ? string.Create(
                     CultureInfo.InvariantCulture,
-                    $"; a new die for {row.Sheet!.Die!.Price:0.00} {row.Sheet.Currency} pays after {balls:0.0} thousand balls")
-                : string.Empty;
-            table.Note(string.Create(
-                CultureInfo.InvariantCulture,
-                $"{row.Case.Name}: the kept die cuts {kept.Rows} rows, {kept.PanelsPerMetre:0.00} panels per metre; a die of its own "
-                    + $"{row.Yield.PanelsPerMetre:0.00}{after}."));
-        }
-
-        foreach (CompareRow row in comparison.Question.Kept is null ? [] : comparison.Ranking.Where(r => r.Kept is null).Take(MostRows))
-        {
-            table.Note(string.Create(
-                CultureInfo.InvariantCulture,
-                $"{row.Case.Name}: the kept die cannot be used: none of its rows fits the usable width of "
-                    + $"{row.Case.WidthMm - row.Case.Trims.TotalMm:0.##} mm."));
-        }
-
-        foreach (CompareRow row in comparison.Ranking.Where(r => r.Further is not null).Take(MostRows))
-        {
-            SecondDie further = row.Further!;
-            string after = further.PaysAfterThousandBalls is { } balls
-                ? string.Create(CultureInfo.InvariantCulture, $"; the further dies pay after {balls:0.0} thousand balls")
-                : string.Empty;
-            table.Note(string.Create(
-                CultureInfo.InvariantCulture,
-                $"{row.Case.Name}: {further.Dies} dies cut {row.Yield.PanelsPerMetre:0.00} per metre, the best with one die "
-                    + $"{further.OneDiePanelsPerMetre:0.00}{after}."));
-        }
-
-        if (comparison.Crossovers.Count > 0)
-        {
-            table.Heading("Where a die designed anew changes its rows (parallel rows)");
-            table.Note(
-                string.Join(
-                    ", ",
-                    comparison.Crossovers.Select(c =>
-                        string.Create(CultureInfo.InvariantCulture, $"{c.RowsBelow} to {c.RowsAbove} at {c.WidthMm:0.0} mm")))
-                    + ".");
+                    $"equals {even.Against} at {even.Price.Amount:0.00##} {now.Currency}/{PriceUnits.WordOf(now.Unit)} (now "
+                        + $"{now.Amount:0.00##})")
+                : $"would not equal {even.Against} even as a gift";
+            table.Note($"{even.Offer} {words}.");
         }
     }
 
-    private static string Signed(double value) => value.ToString("+0.00;-0.00;0.00", CultureInfo.InvariantCulture);
+    // What an offer would give if its nominal width could be planned on.
+    private static void NominalWidths(TextTable table, Comparison comparison)
+    {
+        foreach (CompareRow row in comparison.Ranking.Where(r => r.Nominal is not null))
+        {
+            NominalWidth wide = row.Nominal!;
+            double felt = wide.SquareMetresPerThousandBalls - row.Account.PerThousandBalls.SquareMetres;
+            table.Note(string.Create(
+                CultureInfo.InvariantCulture,
+                $"{row.Case.Name} at its nominal {wide.WidthMm:0.##} mm: {wide.PanelsPerMetre:0.00} panels per metre, {Signed(felt)} m2"
+                    + $"{(wide.Total - row.Total is { } money ? $", {Signed((double)money)} {row.Sheet!.Currency}" : string.Empty)} per "
+                    + $"thousand balls."));
+        }
+    }
+
+    /// <summary>A difference with its sign, two decimals.</summary>
+    public static string Signed(double value) => value.ToString("+0.00;-0.00;0.00", CultureInfo.InvariantCulture);
 
     private static string Short(string text, int most) => text.Length <= most ? text : text[..(most - 2)] + "..";
 }

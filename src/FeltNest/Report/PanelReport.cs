@@ -16,50 +16,9 @@ internal static class PanelReport
     public static string Text(BallSpec ball, FlatPanel panel, IReadOnlyList<string> assumed)
     {
         TextTable table = new();
-        string edge = ball.Panel.Flattening == FlatteningMethod.Elastic ? $", edge {EnumWord.Of(ball.Panel.Edge)}" : string.Empty;
-        table.Heading($"{ball.Name}: flat panel ({EnumWord.Of(ball.Panel.Flattening)}{edge})")
-            .Line("length", panel.LengthMm, "0.00", "mm", "as cut, all allowances in")
-            .Line("greatest width", panel.WidthMm, "0.00", "mm")
-            .Line("waist", panel.WaistMm, "0.00", "mm")
-            .Line("area", panel.AreaMm2 / 100, "0.00", "cm2", "one panel; two the same cover the ball")
-            .Line("edge length", panel.PerimeterMm, "0.00", "mm")
-            .Line(
-                "outline", $"{panel.Arcs.Vertices.Count} arcs",
-                FormattableString.Invariant($"within {panel.ArcDeviationMm:0.0000} mm of the computed curve"));
-
-        table.Heading("Fitted sphere")
-            .Line("radius", panel.Sphere.RadiusMm, "0.000", "mm", "core, cement and the felt's neutral layer")
-            .Line("seam", panel.Sphere.SeamLengthMm, "0.00", "mm", $"{EnumWord.Of(ball.Seam.Curve)}, zero seam gap")
-            .Line(
-                "waist, length, width",
-                FormattableString.Invariant($"{panel.Sphere.WaistMm:0.0}, {panel.Sphere.LengthMm:0.0}, {panel.Sphere.WidthMm:0.0} mm"),
-                "arcs on the sphere")
-            .Line("least seam radius", panel.Sphere.LeastRadiusMm, "0.00", "mm", "geodesic");
-
-        table.Heading("Strain of the felt when it is put on")
-            .Line(
-                "greatest stretch", panel.Strain.MaxStretchPercent, "0.00", "%",
-                FormattableString.Invariant($"limit in the ball file {ball.Felt.MaxStretchPercent:0.##} %"))
-            .Line("greatest compression", panel.Strain.MaxCompressionPercent, "0.00", "%", "anywhere")
-            .Line(
-                "compression along the edge", panel.Strain.EdgeMaxCompressionPercent, "0.00", "%",
-                FormattableString.Invariant($"limit in the ball file {ball.Felt.MaxEdgeCompressionPercent:0.##} %"))
-            .Line(
-                "edge length difference of a pair", panel.Strain.EdgeMismatchPercent, "0.000", "%",
-                "how unlike two edges are that meet on the ball")
-            .Line("elastic energy", panel.Strain.EnergyNmm, "0.00", "N mm", "one panel")
-            .Line(
-                "solved to", panel.Solve.Residual.ToString("0.0e+0", CultureInfo.InvariantCulture),
-                $"degree {panel.Solve.Degree}, {panel.Solve.Unknowns} unknowns, {panel.Solve.Iterations} Newton steps");
-
-        if (panel.Fit is { } fit)
-        {
-            table.Line(
-                "gap, edge free", fit.LargestGapMm, "0.00", "mm",
-                "greatest gap between the two panels before the edges are pulled together: what the fitter feels")
-                .Line("overlap, edge free", fit.LargestOverlapMm, "0.00", "mm");
-        }
-
+        FlatLines(table, ball, panel);
+        SphereLines(table, ball, panel);
+        StrainLines(table, ball, panel);
         HeldLines(table, panel);
         table.Heading("Allowances, in the order applied");
         foreach (PanelAllowance step in panel.Allowances)
@@ -76,6 +35,56 @@ internal static class PanelReport
         }
 
         return table.ToString();
+    }
+
+    private static void FlatLines(TextTable table, BallSpec ball, FlatPanel panel)
+    {
+        string edge = ball.Panel.Flattening == FlatteningMethod.Elastic ? $", edge {EnumWord.Of(ball.Panel.Edge)}" : string.Empty;
+        table.Heading($"{ball.Name}: flat panel ({EnumWord.Of(ball.Panel.Flattening)}{edge})")
+            .Line("length", panel.LengthMm, "0.00", "mm", "as cut, all allowances in")
+            .Line("greatest width", panel.WidthMm, "0.00", "mm")
+            .Line("waist", panel.WaistMm, "0.00", "mm")
+            .Line("area", panel.AreaMm2 / 100, "0.00", "cm2", "one panel; two the same cover the ball")
+            .Line("edge length", panel.PerimeterMm, "0.00", "mm")
+            .Line(
+                "outline", $"{panel.Arcs.Vertices.Count} arcs",
+                FormattableString.Invariant($"within {panel.ArcDeviationMm:0.0000} mm of the computed curve"));
+    }
+
+    private static void SphereLines(TextTable table, BallSpec ball, FlatPanel panel) =>
+        table.Heading("Fitted sphere")
+            .Line("radius", panel.Sphere.RadiusMm, "0.000", "mm", "core, cement and the felt's neutral layer")
+            .Line("seam", panel.Sphere.SeamLengthMm, "0.00", "mm", $"{EnumWord.Of(ball.Seam.Curve)}, zero seam gap")
+            .Line(
+                "waist, length, width",
+                FormattableString.Invariant($"{panel.Sphere.WaistMm:0.0}, {panel.Sphere.LengthMm:0.0}, {panel.Sphere.WidthMm:0.0} mm"),
+                "arcs on the sphere")
+            .Line("least seam radius", panel.Sphere.LeastRadiusMm, "0.00", "mm", "geodesic");
+
+    private static void StrainLines(TextTable table, BallSpec ball, FlatPanel panel)
+    {
+        table.Heading("Strain of the felt when it is put on")
+            .Line(
+                "greatest stretch", panel.Strain.MaxStretchPercent, "0.00", "%",
+                FormattableString.Invariant($"limit in the ball file {ball.Felt.MaxStretchPercent:0.##} %"))
+            .Line("greatest compression", panel.Strain.MaxCompressionPercent, "0.00", "%", "anywhere")
+            .Line(
+                "compression along the edge", panel.Strain.EdgeMaxCompressionPercent, "0.00", "%",
+                FormattableString.Invariant($"limit in the ball file {ball.Felt.MaxEdgeCompressionPercent:0.##} %"))
+            .Line(
+                "edge length difference of a pair", panel.Strain.EdgeMismatchPercent, "0.000", "%",
+                "how unlike two edges are that meet on the ball")
+            .Line("elastic energy", panel.Strain.EnergyNmm, "0.00", "N mm", "one panel")
+            .Line(
+                "solved to", panel.Solve.Residual.ToString("0.0e+0", CultureInfo.InvariantCulture),
+                $"degree {panel.Solve.Degree}, {panel.Solve.Unknowns} unknowns, {panel.Solve.Iterations} Newton steps");
+        if (panel.Fit is { } fit)
+        {
+            table.Line(
+                "gap, edge free", fit.LargestGapMm, "0.00", "mm",
+                "greatest gap between the two panels before the edges are pulled together: what the fitter feels")
+                .Line("overlap, edge free", fit.LargestOverlapMm, "0.00", "mm");
+        }
     }
 
     // What holds the panel against what the felt would do alone: the angle of its chord, and its edge.

@@ -1,4 +1,3 @@
-using System.Globalization;
 using FeltNest.Drawing.Parts;
 using FeltNest.Geometry;
 
@@ -28,91 +27,47 @@ internal sealed record LineChart
     private const double LowRoom = 12;
     private const double RightRoom = 30;
 
-    // Dot of a value, length of a tick, and the least distance of two names, mm.
+    // Dot of a value, and the least distance of two names, mm.
     private const double Dot = 0.7;
-    private const double Tick = 1.2;
     private const double NameStep = 3.6;
 
-    private static readonly Pen Grid = new(0.13, Colour.Of(0xD9DCDD));
     private static readonly Pen Marked = new(0.35, Ink.Dark, 2, 1);
 
     /// <summary>The marks of the chart in a rectangle of the sheet.</summary>
     public IEnumerable<Mark> Draw(Box frame)
     {
-        Box plot = new()
+        ChartPlot plot = new()
         {
-            MinX = frame.MinX + LeftRoom,
-            MinY = frame.MinY + LowRoom,
-            MaxX = frame.MaxX - RightRoom,
-            MaxY = frame.MaxY - TopRoom,
-        };
-        ChartAxis across = ChartAxis.Around(X, 6);
-        ChartAxis up = ChartAxis.Around(Series.SelectMany(s => s.Values), 5);
-        Point2 Place(double x, double y) => new(plot.MinX + (across.Share(x) * plot.Width), plot.MinY + (up.Share(y) * plot.Height));
-
-        yield return new TextMark
-        {
-            Text = Title,
-            At = new Point2(frame.MinX, frame.MaxY - Ink.Label),
-            HeightMm = Ink.Label,
-            Colour = Ink.Dark,
-        };
-        foreach (double y in up.Ticks())
-        {
-            Point2 left = Place(across.Low, y);
-            yield return new PathMark([Chain.Open(left, Place(across.High, y))], Grid);
-            yield return new TextMark
+            Room = new Box
             {
-                Text = Text(y, up),
-                At = left - new Point2(1.5, Ink.Note / 2),
-                HeightMm = Ink.Note,
-                Colour = Ink.Soft,
-                Anchor = TextAnchor.End,
-            };
-        }
-
-        foreach (double x in across.Ticks())
-        {
-            Point2 low = Place(x, up.Low);
-            yield return new PathMark([Chain.Open(low, low - new Point2(0, Tick))], Ink.Narrow);
-            yield return new TextMark
-            {
-                Text = Text(x, across),
-                At = low - new Point2(0, Tick + Ink.Note + 1),
-                HeightMm = Ink.Note,
-                Colour = Ink.Soft,
-                Anchor = TextAnchor.Middle,
-            };
-        }
-
-        yield return new TextMark
-        {
-            Text = XTitle,
-            At = new Point2((plot.MinX + plot.MaxX) / 2, frame.MinY + 1),
-            HeightMm = Ink.Note,
-            Colour = Ink.Soft,
-            Anchor = TextAnchor.Middle,
+                MinX = frame.MinX + LeftRoom,
+                MinY = frame.MinY + LowRoom,
+                MaxX = frame.MaxX - RightRoom,
+                MaxY = frame.MaxY - TopRoom,
+            },
+            Across = ChartAxis.Around(X, 6),
+            Up = ChartAxis.Around(Series.SelectMany(s => s.Values), 5),
         };
-        yield return new PathMark(
-            [Chain.Open(new Point2(plot.MinX, plot.MaxY), new Point2(plot.MinX, plot.MinY), new Point2(plot.MaxX, plot.MinY))], Ink.Narrow);
-        if (MarkX is { } mark)
-        {
-            yield return new PathMark([Chain.Open(Place(mark, up.Low), Place(mark, up.High))], Marked);
-        }
+        Mark[] marked = MarkX is { } mark
+            ? [new PathMark([Chain.Open(plot.Place(mark, plot.Up.Low), plot.Place(mark, plot.Up.High))], Marked)]
+            : [];
+        return
+        [
+            .. plot.Axes(frame, Title, XTitle),
+            .. marked,
+            .. Series.SelectMany(line => Line(plot, line)),
+            .. Names(plot.Room, plot.Up),
+        ];
+    }
 
-        foreach (ChartSeries line in Series)
+    // A line, with a dot at each of its values where it is not level.
+    private IEnumerable<Mark> Line(ChartPlot plot, ChartSeries line)
+    {
+        Point2[] places = [.. X.Zip(line.Values).Where(p => double.IsFinite(p.Second)).Select(p => plot.Place(p.First, p.Second))];
+        yield return new PathMark([Chain.Open(places)], line.Pen);
+        if (!line.Level)
         {
-            Point2[] places = [.. X.Zip(line.Values).Where(p => double.IsFinite(p.Second)).Select(p => Place(p.First, p.Second))];
-            yield return new PathMark([Chain.Open(places)], line.Pen);
-            if (!line.Level)
-            {
-                yield return new PathMark([.. places.Select(p => Chain.Circle(p, Dot))], null, line.Pen.Colour);
-            }
-        }
-
-        foreach (Mark name in Names(plot, up))
-        {
-            yield return name;
+            yield return new PathMark([.. places.Select(p => Chain.Circle(p, Dot))], null, line.Pen.Colour);
         }
     }
 
@@ -133,6 +88,4 @@ internal sealed record LineChart
             free = y + NameStep;
         }
     }
-
-    private static string Text(double value, ChartAxis axis) => (value + 0.0).ToString(axis.Format, CultureInfo.InvariantCulture);
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using FeltNest.Drawing.Lettering;
 using FeltNest.Drawing.Parts;
 using FeltNest.Geometry;
@@ -30,92 +29,48 @@ internal sealed record MarkedCurve
     private const double RightRoom = 4;
     private const double NameStep = 4.2;
 
-    // Half a mark, length of a tick, room between two names of a line, mm.
+    // Half a mark, room between two names of a line, mm.
     private const double Dot = 1.2;
-    private const double Tick = 1.2;
     private const double NameRoom = 3;
 
-    private static readonly Pen Grid = new(0.13, Colour.Of(0xD9DCDD));
     private static readonly Pen Line = new(0.45, Colour.Of(0x41606F));
     private static readonly Pen Leader = new(0.13, Ink.Soft);
     private static readonly Pen Dashed = new(0.18, Ink.Soft, 1.5, 1);
-    private static readonly Colour Mark = Colour.Of(0x9C4A0B);
+    private static readonly Colour Spot = Colour.Of(0x9C4A0B);
 
     /// <summary>The marks of the chart in a rectangle of the sheet.</summary>
     public IEnumerable<Mark> Draw(Box frame)
     {
         ChartAxis across = ChartAxis.Around(Curve.Concat(Marked.Select(m => m.At)).Select(p => p.X), 10);
-        ChartAxis up = ChartAxis.Around(Curve.Concat(Marked.Select(m => m.At)).Select(p => p.Y), 5);
         double left = frame.MinX + LeftRoom;
         double right = frame.MaxX - RightRoom;
         (string Name, Point2 At, double X, int Level)[] names = Levels(x => left + (across.Share(x) * (right - left)), right);
         double top = frame.MaxY - TitleRoom - (names.Length == 0 ? 0 : (names.Max(n => n.Level) + 1) * NameStep);
-        Box plot = new() { MinX = left, MinY = frame.MinY + LowRoom, MaxX = right, MaxY = top };
-        Point2 Place(Point2 p) => new(plot.MinX + (across.Share(p.X) * plot.Width), plot.MinY + (up.Share(p.Y) * plot.Height));
-
-        yield return new TextMark
+        ChartPlot plot = new()
         {
-            Text = Title,
-            At = new Point2(frame.MinX, frame.MaxY - Ink.Label),
-            HeightMm = Ink.Label,
-            Colour = Ink.Dark,
+            Room = new Box { MinX = left, MinY = frame.MinY + LowRoom, MaxX = right, MaxY = top },
+            Across = across,
+            Up = ChartAxis.Around(Curve.Concat(Marked.Select(m => m.At)).Select(p => p.Y), 5),
         };
-        foreach (double y in up.Ticks())
-        {
-            Point2 at = Place(new(across.Low, y));
-            yield return new PathMark([Chain.Open(at, Place(new(across.High, y)))], Grid);
-            yield return new TextMark
-            {
-                Text = Text(y, up),
-                At = at - new Point2(1.5, Ink.Note / 2),
-                HeightMm = Ink.Note,
-                Colour = Ink.Soft,
-                Anchor = TextAnchor.End,
-            };
-        }
+        return
+        [
+            .. plot.Axes(frame, Title, XTitle),
+            .. Lines.Where(x => x >= across.Low && x <= across.High).Select(x => Upright(plot, x)),
+            .. Curve.Count > 1 ? [new PathMark([Chain.Open([.. Curve.Select(p => plot.Place(p.X, p.Y))])], Line)] : Array.Empty<Mark>(),
+            .. names.SelectMany(n => Named(n.Name, plot.Place(n.At.X, n.At.Y), new Point2(n.X, top + (n.Level * NameStep) + 1))),
+        ];
+    }
 
-        foreach (double x in across.Ticks())
-        {
-            Point2 low = Place(new(x, up.Low));
-            yield return new PathMark([Chain.Open(low, low - new Point2(0, Tick))], Ink.Narrow);
-            yield return new TextMark
-            {
-                Text = Text(x, across),
-                At = low - new Point2(0, Tick + Ink.Note + 1),
-                HeightMm = Ink.Note,
-                Colour = Ink.Soft,
-                Anchor = TextAnchor.Middle,
-            };
-        }
+    // A dashed line at a place of x, from the foot of the plot to its top.
+    private static PathMark Upright(ChartPlot plot, double x) =>
+        new([Chain.Open(plot.Place(x, plot.Up.Low), plot.Place(x, plot.Up.High))], Dashed);
 
-        yield return new TextMark
-        {
-            Text = XTitle,
-            At = new Point2((plot.MinX + plot.MaxX) / 2, frame.MinY + 1),
-            HeightMm = Ink.Note,
-            Colour = Ink.Soft,
-            Anchor = TextAnchor.Middle,
-        };
-        yield return new PathMark(
-            [Chain.Open(new Point2(plot.MinX, plot.MaxY), new Point2(plot.MinX, plot.MinY), new Point2(plot.MaxX, plot.MinY))], Ink.Narrow);
-        foreach (double x in Lines.Where(x => x >= across.Low && x <= across.High))
-        {
-            yield return new PathMark([Chain.Open(Place(new(x, up.Low)), Place(new(x, up.High)))], Dashed);
-        }
-
-        if (Curve.Count > 1)
-        {
-            yield return new PathMark([Chain.Open([.. Curve.Select(Place)])], Line);
-        }
-
-        foreach ((string name, Point2 at, double x, int level) in names)
-        {
-            Point2 place = Place(at);
-            double foot = top + (level * NameStep) + 1;
-            yield return new PathMark([Chain.Open(new Point2(place.X, place.Y), new Point2(place.X, foot - 0.4))], Leader);
-            yield return new PathMark([Chain.Circle(place, Dot)], null, Mark);
-            yield return new TextMark { Text = name, At = new Point2(x, foot), HeightMm = Ink.Note, Colour = Mark };
-        }
+    // A place with its mark, its name above the plot, and the leader between them.
+    private static IEnumerable<Mark> Named(string name, Point2 place, Point2 foot)
+    {
+        yield return new PathMark([Chain.Open(new Point2(place.X, place.Y), new Point2(place.X, foot.Y - 0.4))], Leader);
+        yield return new PathMark([Chain.Circle(place, Dot)], null, Spot);
+        yield return new TextMark { Text = name, At = foot, HeightMm = Ink.Note, Colour = Spot };
     }
 
     // Every name stands above its place on the lowest line where it meets neither another name nor the leader of one above it.
@@ -139,6 +94,4 @@ internal sealed record MarkedCurve
 
         return [.. set];
     }
-
-    private static string Text(double value, ChartAxis axis) => (value + 0.0).ToString(axis.Format, CultureInfo.InvariantCulture);
 }

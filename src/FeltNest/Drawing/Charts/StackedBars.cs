@@ -30,57 +30,64 @@ internal sealed record StackedBars(
         double top = frame.MaxY - TitleRoom;
         double scale = (frame.MaxX - SumRoom - left) / Bars.Max(b => b.Values.Sum());
         double step = Math.Min(MostStep, (top - frame.MinY - keyRoom - 2) / Bars.Count);
+        return
+        [
+            new TextMark
+            {
+                Text = Title,
+                At = new Point2(frame.MinX, frame.MaxY - Ink.Label),
+                HeightMm = Ink.Label,
+                Colour = Ink.Dark,
+            },
+            .. Enumerable.Range(0, Bars.Count).SelectMany(i => Bar(i, new Point2(left, top - ((i + 1) * step)), scale, step)),
+            new PathMark([Chain.Open(new Point2(left, top), new Point2(left, top - (Bars.Count * step)))], Ink.Narrow),
+            .. key.SelectMany(k =>
+                KeyEntry(k.Name, k.Colour, new Point2(k.X, frame.MinY + keyRoom - ((k.Row + 1) * KeyStep) + 1))),
+        ];
+    }
+
+    // One bar from its lower left corner, its name before it and its sum behind it.
+    private IEnumerable<Mark> Bar(int number, Point2 corner, double scale, double step)
+    {
+        (string name, IReadOnlyList<double> values, string sum) = Bars[number];
         double thick = 0.7 * step;
+        double height = Math.Min(Ink.Note, 0.6 * step);
+        double text = corner.Y + ((thick - height) / 2);
         yield return new TextMark
         {
-            Text = Title,
-            At = new Point2(frame.MinX, frame.MaxY - Ink.Label),
-            HeightMm = Ink.Label,
+            Text = StrokeFont.Fitted(name, height, NameRoom - 3),
+            At = new Point2(corner.X - 2, text),
+            HeightMm = height,
             Colour = Ink.Dark,
+            Anchor = TextAnchor.End,
         };
-        for (int i = 0; i < Bars.Count; i++)
+        double x = corner.X;
+        for (int k = 0; k < values.Count; k++)
         {
-            (string name, IReadOnlyList<double> values, string sum) = Bars[i];
-            double y = top - ((i + 1) * step);
-            double x = left;
-            double height = Math.Min(Ink.Note, 0.6 * step);
-            double text = y + ((thick - height) / 2);
-            yield return new TextMark
+            double width = scale * values[k];
+            if (width > 0)
             {
-                Text = StrokeFont.Fitted(name, height, NameRoom - 3),
-                At = new Point2(left - 2, text),
-                HeightMm = height,
-                Colour = Ink.Dark,
-                Anchor = TextAnchor.End,
-            };
-            for (int k = 0; k < values.Count; k++)
-            {
-                double width = scale * values[k];
-                if (width > 0)
-                {
-                    yield return new PathMark(
-                        [Chain.Rectangle(new Box { MinX = x, MinY = y, MaxX = x + width, MaxY = y + thick })], null, Parts[k].Colour);
-                    x += width;
-                }
+                Box part = new() { MinX = x, MinY = corner.Y, MaxX = x + width, MaxY = corner.Y + thick };
+                yield return new PathMark([Chain.Rectangle(part)], null, Parts[k].Colour);
+                x += width;
             }
-
-            yield return new TextMark { Text = sum, At = new Point2(x + 1.5, text), HeightMm = height, Colour = Ink.Dark };
         }
 
-        yield return new PathMark([Chain.Open(new Point2(left, top), new Point2(left, top - (Bars.Count * step)))], Ink.Narrow);
-        foreach ((string name, Colour colour, double x, int row) in key)
+        yield return new TextMark { Text = sum, At = new Point2(x + 1.5, text), HeightMm = height, Colour = Ink.Dark };
+    }
+
+    // The colour and the name of a part, from their lower left corner.
+    private static IEnumerable<Mark> KeyEntry(string name, Colour colour, Point2 at)
+    {
+        Box swatch = new() { MinX = at.X, MinY = at.Y, MaxX = at.X + Swatch, MaxY = at.Y + Swatch };
+        yield return new PathMark([Chain.Rectangle(swatch)], null, colour);
+        yield return new TextMark
         {
-            double y = frame.MinY + keyRoom - ((row + 1) * KeyStep) + 1;
-            yield return new PathMark(
-                [Chain.Rectangle(new Box { MinX = x, MinY = y, MaxX = x + Swatch, MaxY = y + Swatch })], null, colour);
-            yield return new TextMark
-            {
-                Text = name,
-                At = new Point2(x + Swatch + 1.2, y),
-                HeightMm = Ink.Note,
-                Colour = Ink.Soft,
-            };
-        }
+            Text = name,
+            At = new Point2(at.X + Swatch + 1.2, at.Y),
+            HeightMm = Ink.Note,
+            Colour = Ink.Soft,
+        };
     }
 
     private (string Name, Colour Colour, double X, int Row)[] Key(Box frame)

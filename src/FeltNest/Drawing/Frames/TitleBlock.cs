@@ -19,66 +19,63 @@ internal static class TitleBlock
     /// <summary>Draws block and strip with the lower right corner at a place.</summary>
     public static IEnumerable<Mark> Draw(Point2 corner, DieOrder order, SheetPlace place)
     {
-        DieTitle title = order.Title;
         double x = corner.X - Width;
         double y = corner.Y;
-        (string Label, string? Value, double Wide, double High)[][] rows =
-        [
-            [
-                ("department", title.Department, 32, Ink.Note), ("technical reference", title.TechnicalReference, 50, Ink.Note),
-                ("status", title.Status, 50, Ink.Note), ("language", title.Language, 24, Ink.Note), ("rev.", title.Revision, 24, Ink.Label),
-            ],
-            [("title", title.Title, 90, Ink.Label), ("supplementary title", title.SupplementaryTitle ?? place.Part, 90, Ink.Label)],
-            [
-                ("creator", title.Creator, 50, Ink.Note), ("approval person", title.ApprovalPerson, 50, Ink.Note),
-                ("date of issue", title.DateOfIssue, 32, Ink.Note), ("sheet", Whole(place.Number), 20, Ink.Note),
-                ("sheets", Whole(place.Count), 28, Ink.Note),
-            ],
-            [
-                ("legal owner", title.LegalOwner, 58, Ink.Note), ("document type", title.DocumentType, 72, Ink.Note),
-                ("identification number", title.IdentificationNumber, 50, Ink.Note),
-            ],
-        ];
-        for (int r = 0; r < rows.Length; r++)
-        {
-            double at = x;
-            foreach ((string label, string? value, double wide, double high) in rows[r])
-            {
-                foreach (Mark mark in Cell(
-                    new Box { MinX = at, MinY = y + (r * Row), MaxX = at + wide, MaxY = y + ((r + 1) * Row) }, label, value ?? string.Empty,
-                    high))
-                {
-                    yield return mark;
-                }
-
-                at += wide;
-            }
-        }
-
         Box strip = new() { MinX = x, MinY = y + Height, MaxX = x + Width, MaxY = y + Height + Strip };
-        yield return new PathMark([Chain.Rectangle(strip)], Ink.Wide);
-        foreach (Mark mark in Cell(
-            new Box { MinX = x, MinY = strip.MinY, MaxX = x + 36, MaxY = strip.MaxY }, "scale", $"SCALE {place.Scale}", Ink.Label))
+        return
+        [
+            .. Rows(order.Title, place).SelectMany((cells, r) => RowCells(cells, x, y + (r * Row), y + ((r + 1) * Row))),
+            .. StripCells(strip, order, place),
+            new PathMark([Chain.Rectangle(new Box { MinX = x, MinY = y, MaxX = x + Width, MaxY = y + Height })], Ink.Wide),
+        ];
+    }
+
+    // Label, value, width and height of lettering of the cells of each row, lowest row first.
+    private static (string Label, string? Value, double Wide, double High)[][] Rows(DieTitle title, SheetPlace place) =>
+    [
+        [
+            ("department", title.Department, 32, Ink.Note), ("technical reference", title.TechnicalReference, 50, Ink.Note),
+            ("status", title.Status, 50, Ink.Note), ("language", title.Language, 24, Ink.Note), ("rev.", title.Revision, 24, Ink.Label),
+        ],
+        [("title", title.Title, 90, Ink.Label), ("supplementary title", title.SupplementaryTitle ?? place.Part, 90, Ink.Label)],
+        [
+            ("creator", title.Creator, 50, Ink.Note), ("approval person", title.ApprovalPerson, 50, Ink.Note),
+            ("date of issue", title.DateOfIssue, 32, Ink.Note), ("sheet", Whole(place.Number), 20, Ink.Note),
+            ("sheets", Whole(place.Count), 28, Ink.Note),
+        ],
+        [
+            ("legal owner", title.LegalOwner, 58, Ink.Note), ("document type", title.DocumentType, 72, Ink.Note),
+            ("identification number", title.IdentificationNumber, 50, Ink.Note),
+        ],
+    ];
+
+    private static List<Mark> RowCells(
+        (string Label, string? Value, double Wide, double High)[] cells, double x, double low, double top)
+    {
+        List<Mark> marks = [];
+        foreach ((string label, string? value, double wide, double high) in cells)
         {
-            yield return mark;
+            marks.AddRange(Cell(new Box { MinX = x, MinY = low, MaxX = x + wide, MaxY = top }, label, value ?? string.Empty, high));
+            x += wide;
         }
 
-        foreach (Mark mark in Cell(
-            new Box { MinX = x + 36, MinY = strip.MinY, MaxX = x + 120, MaxY = strip.MaxY }, "general tolerances of board and plate",
-            $"ISO 2768-{order.Tolerances.General}; lengths in mm", Ink.Note))
-        {
-            yield return mark;
-        }
+        return marks;
+    }
 
-        foreach (Mark mark in Cell(
-            new Box { MinX = x + 120, MinY = strip.MinY, MaxX = x + Width, MaxY = strip.MaxY }, "projection",
-            order.ThirdAngle ? "third angle" : "first angle", Ink.Note)
-            .Concat(Cone(new Point2(x + 154, strip.MinY + 4.5), order.ThirdAngle)))
-        {
-            yield return mark;
-        }
-
-        yield return new PathMark([Chain.Rectangle(new Box { MinX = x, MinY = y, MaxX = x + Width, MaxY = y + Height })], Ink.Wide);
+    // Scale, tolerances and projection, above the block.
+    private static IEnumerable<Mark> StripCells(Box strip, DieOrder order, SheetPlace place)
+    {
+        double x = strip.MinX;
+        Box Part(double from, double to) => new() { MinX = x + from, MinY = strip.MinY, MaxX = x + to, MaxY = strip.MaxY };
+        return
+        [
+            new PathMark([Chain.Rectangle(strip)], Ink.Wide),
+            .. Cell(Part(0, 36), "scale", $"SCALE {place.Scale}", Ink.Label),
+            .. Cell(
+                Part(36, 120), "general tolerances of board and plate", $"ISO 2768-{order.Tolerances.General}; lengths in mm", Ink.Note),
+            .. Cell(Part(120, Width), "projection", order.ThirdAngle ? "third angle" : "first angle", Ink.Note),
+            .. Cone(new Point2(x + 154, strip.MinY + 4.5), order.ThirdAngle),
+        ];
     }
 
     private static IEnumerable<Mark> Cell(Box box, string label, string value, double high)

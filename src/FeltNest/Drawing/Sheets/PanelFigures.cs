@@ -10,66 +10,78 @@ namespace FeltNest.Drawing.Sheets;
 internal static class PanelFigures
 {
     /// <summary>Left: the panel and its strain. Right: the ball.</summary>
-    public static IReadOnlyList<(string Name, string Value)>[] Columns(BallSpec ball, FlatPanel panel, MassBudget mass)
+    public static IReadOnlyList<(string Name, string Value)>[] Columns(BallSpec ball, FlatPanel panel, MassBudget mass) =>
+    [
+        [.. PanelLines(ball, panel), .. HeldLines(panel)],
+        [.. BallLines(ball, panel, mass), .. RuleLines(ball, panel, mass), .. GivenLines(ball)],
+    ];
+
+    private static IEnumerable<(string, string)> PanelLines(BallSpec ball, FlatPanel panel) =>
+    [
+        ("Panel", string.Empty),
+        ("area of the cut panel", F(panel.AreaMm2 / 100, "0.00", "cm\u00B2")),
+        ("edge length", F(panel.PerimeterMm, "0.00", "mm")),
+        ("outline", $"{panel.Arcs.Vertices.Count} arcs"),
+        ("Strain", string.Empty),
+        ($"greatest stretch, felt takes {F(ball.Felt.MaxStretchPercent, "0.#", "%")}", Stretch(ball, panel)),
+        ("greatest compression", F(panel.Strain.MaxCompressionPercent, "0.0", "%")),
+        ("compression along the edge", F(panel.Strain.EdgeMaxCompressionPercent, "0.0", "%")),
+        ("length difference of mating edges", F(panel.Strain.EdgeMismatchPercent, "0.000", "%")),
+        ("elastic energy", F(panel.Strain.EnergyNmm, "0.00", "N mm")),
+    ];
+
+    // What the edges leave between them, and what holds the panel.
+    private static IEnumerable<(string, string)> HeldLines(FlatPanel panel)
     {
-        List<(string, string)> left =
-        [
-            ("Panel", string.Empty),
-            ("area of the cut panel", F(panel.AreaMm2 / 100, "0.00", "cm\u00B2")),
-            ("edge length", F(panel.PerimeterMm, "0.00", "mm")),
-            ("outline", $"{panel.Arcs.Vertices.Count} arcs"),
-            ("Strain", string.Empty),
-            ($"greatest stretch, felt takes {F(ball.Felt.MaxStretchPercent, "0.#", "%")}", Stretch(ball, panel)),
-            ("greatest compression", F(panel.Strain.MaxCompressionPercent, "0.0", "%")),
-            ("compression along the edge", F(panel.Strain.EdgeMaxCompressionPercent, "0.0", "%")),
-            ("length difference of mating edges", F(panel.Strain.EdgeMismatchPercent, "0.000", "%")),
-            ("elastic energy", F(panel.Strain.EnergyNmm, "0.00", "N mm")),
-        ];
         if (panel.Fit is { } fit)
         {
-            left.Add(
+            yield return
                 ("gap and overlap, edge free", fit.LargestGapMm is null
                     ? "not met"
-                    : string.Create(CultureInfo.InvariantCulture, $"{fit.LargestGapMm:0.00}, {fit.LargestOverlapMm:0.00} mm")));
+                    : string.Create(CultureInfo.InvariantCulture, $"{fit.LargestGapMm:0.00}, {fit.LargestOverlapMm:0.00} mm"));
         }
 
         if (panel.EdgeLimit is { IsActive: true } limit)
         {
-            left.Add(("held at the edge limit", F(limit.SharePercent, "0", "% of the seam")));
+            yield return ("held at the edge limit", F(limit.SharePercent, "0", "% of the seam"));
         }
 
         if (panel.Solve.ChordTorqueNmm != 0)
         {
-            left.Add(("torque on the chord", F(panel.Solve.ChordTorqueNmm, "0.00", "N mm")));
+            yield return ("torque on the chord", F(panel.Solve.ChordTorqueNmm, "0.00", "N mm"));
         }
+    }
 
-        List<(string, string)> right =
-        [
-            ($"Ball ({EnumWord.Of(ball.RuleType)})", string.Empty),
-            ($"felt: {ball.Felt.Name}", EnumWord.Of(ball.Felt.Construction)),
-            ("fitted sphere, radius", F(panel.Sphere.RadiusMm, "0.000", "mm")),
-            ("seam length", F(panel.Sphere.SeamLengthMm, "0.00", "mm")),
-            ("felt, cement, core", string.Create(
-                CultureInfo.InvariantCulture, $"{mass.FeltG:0.0}, {mass.CementG:0.0}, {mass.CoreG:0.0} g")),
-            ("Against the rules", string.Empty),
-        ];
+    private static IEnumerable<(string, string)> BallLines(BallSpec ball, FlatPanel panel, MassBudget mass) =>
+    [
+        ($"Ball ({EnumWord.Of(ball.RuleType)})", string.Empty),
+        ($"felt: {ball.Felt.Name}", EnumWord.Of(ball.Felt.Construction)),
+        ("fitted sphere, radius", F(panel.Sphere.RadiusMm, "0.000", "mm")),
+        ("seam length", F(panel.Sphere.SeamLengthMm, "0.00", "mm")),
+        ("felt, cement, core", string.Create(
+            CultureInfo.InvariantCulture, $"{mass.FeltG:0.0}, {mass.CementG:0.0}, {mass.CoreG:0.0} g")),
+    ];
+
+    private static List<(string, string)> RuleLines(BallSpec ball, FlatPanel panel, MassBudget mass)
+    {
+        List<(string, string)> lines = [("Against the rules", string.Empty)];
         IReadOnlyList<ToleranceFinding> spreads = ToleranceCheck.Of(ball, mass, panel.AreaMm2);
         foreach (RuleFinding finding in RuleCheck.Of(ball, mass).Where(f => f.Value is not null))
         {
             // What the parts may be off decides; a figure at its nominal value alone is called so.
             string nominal = spreads.Count > 0 ? ", nominal" : string.Empty;
-            right.Add(($"{finding.Quantity} {F(finding.Value!.Value, "0.0", finding.Unit)}{nominal}", Words(finding.Verdict)));
-            right.AddRange(spreads.Where(spread => spread.Quantity == finding.Quantity).SelectMany(Spread));
+            lines.Add(($"{finding.Quantity} {F(finding.Value!.Value, "0.0", finding.Unit)}{nominal}", Words(finding.Verdict)));
+            lines.AddRange(spreads.Where(spread => spread.Quantity == finding.Quantity).SelectMany(Spread));
         }
 
-        right.Add(("edition", "check the current rule book"));
-        if (ball.Given.Count > 0)
-        {
-            right.Add(("Given before the ball's file", string.Empty));
-            right.AddRange(ball.Given.Select(given => given.Split('=', 2)).Select(parts => (parts[0], parts[1])));
-        }
+        lines.Add(("edition", "check the current rule book"));
+        return lines;
+    }
 
-        return [left, right];
+    private static IEnumerable<(string, string)> GivenLines(BallSpec ball)
+    {
+        IEnumerable<(string, string)> given = ball.Given.Select(given => given.Split('=', 2)).Select(parts => (parts[0], parts[1]));
+        return ball.Given.Count > 0 ? given.Prepend(("Given before the ball's file", string.Empty)) : [];
     }
 
     private static string Stretch(BallSpec ball, FlatPanel panel) =>

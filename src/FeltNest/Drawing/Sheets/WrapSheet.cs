@@ -26,30 +26,17 @@ internal static class WrapSheet
     /// <summary>Draws the sheet.</summary>
     public static Sheet Draw(BallSpec ball, string outline, WrapResult wrap)
     {
-        double radius = ball.FittedRadiusMm;
-        double scale = Math.Min(1, 34 / radius);
+        double scale = Math.Min(1, 34 / ball.FittedRadiusMm);
+        double round = ball.FittedRadiusMm * scale;
         double high = Height - Margin - TitleRoom;
-        double middle = high - (radius * scale) - 10;
+        double middle = high - round - 10;
+        View above = new(new Point2(Margin + 40, middle), round, scale, p => (p.X, p.Y, p.Z));
+        View side = new(new Point2(Margin + 120, middle), round, scale, p => (p.X, p.Z, -p.Y));
         IReadOnlyList<SpherePoint> edge = wrap.EdgeFree.TurnedEdge;
 
         // The second copy is the first half-turned about the axis (1, -1, 0).
         SpherePoint[] copy = [.. edge.Select(p => new SpherePoint(-p.Y, -p.X, -p.Z))];
-        Mark[] marks =
-        [
-            new GroupMark("title", [.. Title(ball, outline)]),
-            new GroupMark(
-                "from-above", [.. View("seen along the pole", new Point2(Margin + 40, middle), edge, copy, p => (p.X, p.Y, p.Z))]),
-            new GroupMark(
-                "from-the-side", [.. View("seen across the waist", new Point2(Margin + 120, middle), edge, copy, p => (p.X, p.Z, -p.Y))]),
-            new GroupMark("figures", [.. FigureTable.Draw(new Point2(Margin + 172, high - 4), Width - (2 * Margin) - 172, Figures(wrap))]),
-            new GroupMark("gap", [.. Gap(wrap).Draw(new Box
-            {
-                MinX = Margin,
-                MinY = Margin,
-                MaxX = Width - Margin,
-                MaxY = middle - (radius * scale) - 12,
-            })]),
-        ];
+        Box chart = new() { MinX = Margin, MinY = Margin, MaxX = Width - Margin, MaxY = middle - round - 12 };
         return new Sheet
         {
             Title = $"Wrap of {outline} on {ball.Name}",
@@ -57,56 +44,63 @@ internal static class WrapSheet
             WidthMm = Width,
             HeightMm = Height,
             Symbols = [],
-            Marks = marks,
+            Marks =
+            [
+                new GroupMark("title", [.. Title(ball, outline)]),
+                new GroupMark("from-above", [.. Seen("seen along the pole", above, edge, copy)]),
+                new GroupMark("from-the-side", [.. Seen("seen across the waist", side, edge, copy)]),
+                new GroupMark(
+                    "figures", [.. FigureTable.Draw(new Point2(Margin + 172, high - 4), Width - (2 * Margin) - 172, Figures(wrap))]),
+                new GroupMark("gap", [.. Gap(wrap).Draw(chart)]),
+            ],
         };
+    }
 
-        // Near half of each edge in full, far half dashed.
-        IEnumerable<Mark> View(
-            string title, Point2 at, IReadOnlyList<SpherePoint> one, SpherePoint[] two,
-            Func<SpherePoint, (double X, double Y, double Depth)> seen)
+    // Near half of each edge in full, far half dashed.
+    private static IEnumerable<Mark> Seen(string title, View view, IReadOnlyList<SpherePoint> one, IReadOnlyList<SpherePoint> two)
+    {
+        yield return new PathMark([Chain.Circle(view.At, view.RoundMm)], Ink.Faint);
+        foreach ((IReadOnlyList<SpherePoint> line, Pen pen) in new[] { (one, First), (two, Second) })
         {
-            yield return new PathMark([Chain.Circle(at, radius * scale)], Ink.Faint);
-            foreach ((IReadOnlyList<SpherePoint> line, Pen pen) in new[] { (one, First), (two, Second) })
+            foreach (bool near in new[] { false, true })
             {
-                foreach (bool near in new[] { false, true })
+                IReadOnlyList<Chain> runs = [.. Runs(view, line, near)];
+                if (runs.Count > 0)
                 {
-                    IReadOnlyList<Chain> runs = [.. Runs(line, near)];
-                    if (runs.Count > 0)
-                    {
-                        yield return new PathMark(runs, near ? pen : new Pen(0.25, pen.Colour, 1, 1));
-                    }
+                    yield return new PathMark(runs, near ? pen : new Pen(0.25, pen.Colour, 1, 1));
                 }
             }
+        }
 
-            yield return new TextMark
+        yield return new TextMark
+        {
+            Text = title,
+            At = view.At - new Point2(0, view.RoundMm + 5),
+            HeightMm = Ink.Note,
+            Colour = Ink.Soft,
+            Anchor = TextAnchor.Middle,
+        };
+    }
+
+    // The stretches of an edge that lie on the near half of the ball, or on the far one.
+    private static IEnumerable<Chain> Runs(View view, IReadOnlyList<SpherePoint> line, bool near)
+    {
+        List<Point2> run = [];
+        for (int i = 0; i <= line.Count; i++)
+        {
+            (double x, double y, double depth) = view.Turned(line[i % line.Count]);
+            if (depth >= 0 == near && i < line.Count)
             {
-                Text = title,
-                At = at - new Point2(0, (radius * scale) + 5),
-                HeightMm = Ink.Note,
-                Colour = Ink.Soft,
-                Anchor = TextAnchor.Middle,
-            };
-
-            IEnumerable<Chain> Runs(IReadOnlyList<SpherePoint> line, bool near)
-            {
-                List<Point2> run = [];
-                for (int i = 0; i <= line.Count; i++)
-                {
-                    (double x, double y, double depth) = seen(line[i % line.Count]);
-                    if (depth >= 0 == near && i < line.Count)
-                    {
-                        run.Add(at + (new Point2(x, y) * scale));
-                        continue;
-                    }
-
-                    if (run.Count > 1)
-                    {
-                        yield return Chain.Open([.. run]);
-                    }
-
-                    run.Clear();
-                }
+                run.Add(view.At + (new Point2(x, y) * view.Scale));
+                continue;
             }
+
+            if (run.Count > 1)
+            {
+                yield return Chain.Open([.. run]);
+            }
+
+            run.Clear();
         }
     }
 
@@ -182,4 +176,7 @@ internal static class WrapSheet
         };
         yield return new PathMark([Chain.Open(new Point2(Margin, top - 15), new Point2(Width - Margin, top - 15))], Ink.Wide);
     }
+
+    // The ball from one side: its centre and radius on the sheet, mm, the scale, and how its points are turned to be seen.
+    private sealed record View(Point2 At, double RoundMm, double Scale, Func<SpherePoint, (double X, double Y, double Depth)> Turned);
 }

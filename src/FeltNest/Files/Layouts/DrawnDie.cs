@@ -28,6 +28,28 @@ internal static class DrawnDie
     /// <exception cref="InputException">No sound drawing, a loop that is no outline, or cavities that overlap at this feed.</exception>
     public static RollLayout Read(string path, double feedMm, EdgeTrims trims, List<string> notes)
     {
+        ImportedOutline[] cavities = Cavities(path, notes);
+        double low = cavities.Min(c => c.Raw.MinY);
+        double high = cavities.Max(c => c.Raw.MaxY);
+        RollLayout die = Laid(cavities, feedMm, trims, low, high - low + trims.TotalMm);
+        CheckVerdict verdict = LayoutCheck.Verify(die);
+        if (!verdict.Passed)
+        {
+            throw new InputException(path, null, string.Create(
+                CultureInfo.InvariantCulture,
+                $"its {cavities.Length} cavities do not clear each other when struck again after {feedMm:0.###} mm: "
+                    + $"{OneLine.Of(verdict.Violations[0])}"));
+        }
+
+        notes.Add(string.Create(
+            CultureInfo.InvariantCulture,
+            $"{cavities.Length} cavities of {die.Parts.Average(p => p.AreaMm2):0.0} mm2 on average, {high - low:0.00} mm across, struck "
+                + $"every {feedMm:0.###} mm"));
+        return die;
+    }
+
+    private static ImportedOutline[] Cavities(string path, List<string> notes)
+    {
         InputText text = InputText.OfFile(path);
         IReadOnlyList<IReadOnlyList<ArcVertex>> loops = text.Ending == ".svg"
             ? SvgOutline.ReadAll(text, notes)
@@ -37,62 +59,49 @@ internal static class DrawnDie
             throw new InputException(path, null, $"holds {loops.Count} closed loops: a die of at most {MostCavities} cavities is read");
         }
 
-        ImportedOutline[] cavities = [.. loops.Select(loop => DrawnOutline.Of(path, loop, []))];
-        double low = cavities.Min(c => c.Raw.MinY);
-        double high = cavities.Max(c => c.Raw.MaxY);
-        double width = high - low + trims.TotalMm;
-        LayoutPart[] parts = [.. cavities.Select((c, i) => new LayoutPart
-        {
-            Name = $"cavity {i + 1}",
-            Ball = null,
-            Outline = c.Centred,
-            Arcs = c.CentredArcs,
-            MassPerAreaGsm = null,
-            WarpAngleDeg = null,
-        })];
-        PlacedPanel[] placed = [.. cavities.Select((c, i) =>
-        {
-            Point2 at = c.RawArcs?.Centroid ?? c.Raw.Centroid;
-            return new PlacedPanel { Part = i, XMm = at.X, YMm = at.Y - low + trims.LowerMm, AngleDeg = 0 };
-        })];
-        RollLayout die = new()
-        {
-            Parts = parts,
-            RollWidthMm = width,
-            Trims = trims,
-            GapMm = 0,
-            Rules = new LayoutRules(null, 0, RowRule.Any, false),
-            Bands = [new LayoutBand
-            {
-                YFromMm = trims.LowerMm,
-                YToMm = width - trims.UpperMm,
-                Repeat = new LayoutRepeat(feedMm, placed),
-            }],
-            Search = new SearchRecord
-            {
-                Seed = 1,
-                Effort = 1,
-                CutShort = false,
-                Method = "as drawn",
-                ProvedOnGrid = null,
-                PlaneUtilisationPercent = 0,
-                LeastGapMm = 0,
-                FreerRowsPanelsPerMetre = null,
-            },
-        };
-        CheckVerdict verdict = LayoutCheck.Verify(die);
-        if (!verdict.Passed)
-        {
-            throw new InputException(path, null, string.Create(
-                CultureInfo.InvariantCulture,
-                $"its {parts.Length} cavities do not clear each other when struck again after {feedMm:0.###} mm: "
-                    + $"{OneLine.Of(verdict.Violations[0])}"));
-        }
+        return [.. loops.Select(loop => DrawnOutline.Of(path, loop, []))];
+    }
 
-        notes.Add(string.Create(
-            CultureInfo.InvariantCulture,
-            $"{parts.Length} cavities of {parts.Average(p => p.AreaMm2):0.0} mm2 on average, {high - low:0.00} mm across, struck every "
-                + $"{feedMm:0.###} mm"));
-        return die;
+    // The cavities once a feed on a roll of a width, the lowest of them at the lower trim.
+    private static RollLayout Laid(ImportedOutline[] cavities, double feedMm, EdgeTrims trims, double low, double width) => new()
+    {
+        Parts = [.. cavities.Select(Part)],
+        RollWidthMm = width,
+        Trims = trims,
+        GapMm = 0,
+        Rules = new LayoutRules(null, 0, RowRule.Any, false),
+        Bands = [new LayoutBand
+        {
+            YFromMm = trims.LowerMm,
+            YToMm = width - trims.UpperMm,
+            Repeat = new LayoutRepeat(feedMm, [.. cavities.Select((c, i) => Placed(c, i, low, trims))]),
+        }],
+        Search = new SearchRecord
+        {
+            Seed = 1,
+            Effort = 1,
+            CutShort = false,
+            Method = "as drawn",
+            ProvedOnGrid = null,
+            PlaneUtilisationPercent = 0,
+            LeastGapMm = 0,
+            FreerRowsPanelsPerMetre = null,
+        },
+    };
+
+    private static LayoutPart Part(ImportedOutline cavity, int number) => new()
+    {
+        Name = $"cavity {number + 1}",
+        Ball = null,
+        Outline = cavity.Centred,
+        Arcs = cavity.CentredArcs,
+        MassPerAreaGsm = null,
+        WarpAngleDeg = null,
+    };
+
+    private static PlacedPanel Placed(ImportedOutline cavity, int number, double low, EdgeTrims trims)
+    {
+        Point2 at = cavity.RawArcs?.Centroid ?? cavity.Raw.Centroid;
+        return new PlacedPanel { Part = number, XMm = at.X, YMm = at.Y - low + trims.LowerMm, AngleDeg = 0 };
     }
 }

@@ -17,70 +17,31 @@ internal static class SvgShapes
     /// <exception cref="InputException">An attribute that cannot be read.</exception>
     public static void Draw(string file, string place, XElement element, SvgPen pen)
     {
+        Attributes given = new(file, place, element);
         switch (element.Name.LocalName)
         {
             case "path":
-                SvgPathData.Draw(Cursor("d"), pen);
+                SvgPathData.Draw(given.Cursor("d"), pen);
                 break;
             case "polygon" or "polyline":
-                Corners(Cursor("points"), pen, element.Name.LocalName == "polygon");
+                Corners(given.Cursor("points"), pen, element.Name.LocalName == "polygon");
                 break;
             case "line":
-                pen.Move(new Point2(Number("x1"), Number("y1")));
-                pen.Line(new Point2(Number("x2"), Number("y2")));
+                pen.Move(given.Place("x1", "y1"));
+                pen.Line(given.Place("x2", "y2"));
                 break;
             case "rect":
-                Rectangle(new Point2(Number("x"), Number("y")), Size("width"), Size("height"), Corner("rx", "ry"), Corner("ry", "rx"), pen);
+                Rectangle(
+                    given.Place("x", "y"), given.Size("width"), given.Size("height"), given.Corner("rx", "ry"), given.Corner("ry", "rx"),
+                    pen);
                 break;
             case "circle":
-                Round(new Point2(Number("cx"), Number("cy")), Size("r"), Size("r"), pen);
+                Round(given.Place("cx", "cy"), given.Size("r"), given.Size("r"), pen);
                 break;
             default:
-                Round(new Point2(Number("cx"), Number("cy")), Size("rx"), Size("ry"), pen);
+                Round(given.Place("cx", "cy"), given.Size("rx"), given.Size("ry"), pen);
                 break;
         }
-
-        SvgCursor Cursor(string name) =>
-            new(file, $"{place} {name}", SvgScale.Text(element, name) ?? throw new InputException(file, $"{place} {name}", "is missing"));
-
-        double Number(string name)
-        {
-            if (SvgScale.Text(element, name) is null)
-            {
-                return 0;
-            }
-
-            SvgCursor cursor = Cursor(name);
-            double value = cursor.Number();
-            string unit = cursor.Word();
-            return unit is "" or "px" && cursor.AtEnd
-                ? value
-                : throw cursor.Fault(0, "a number in user units is wanted, without a unit of its own");
-        }
-
-        double Size(string name)
-        {
-            double value = Number(name);
-            return value > 0 ? value : throw new InputException(file, $"{place} {name}", "a number above 0 is wanted");
-        }
-
-        // A radius that is not given, or auto, follows the other one.
-        double Corner(string name, string other)
-        {
-            if (Given(name))
-            {
-                return Number(name);
-            }
-
-            if (Given(other))
-            {
-                return Number(other);
-            }
-
-            return 0;
-        }
-
-        bool Given(string name) => SvgScale.Text(element, name) is not (null or "auto");
     }
 
     private static void Corners(SvgCursor text, SvgPen pen, bool close)
@@ -128,5 +89,55 @@ internal static class SvgShapes
         }
 
         pen.Close();
+    }
+
+    // The attributes of one element; an attribute that cannot be read is named in the error.
+    private sealed record Attributes(string File, string Element, XElement Shape)
+    {
+        public SvgCursor Cursor(string name) =>
+            new(
+                File, $"{Element} {name}",
+                SvgScale.Text(Shape, name) ?? throw new InputException(File, $"{Element} {name}", "is missing"));
+
+        public Point2 Place(string x, string y) => new(Number(x), Number(y));
+
+        public double Size(string name)
+        {
+            double value = Number(name);
+            return value > 0 ? value : throw new InputException(File, $"{Element} {name}", "a number above 0 is wanted");
+        }
+
+        // A radius that is not given, or auto, follows the other one.
+        public double Corner(string name, string other)
+        {
+            if (Given(name))
+            {
+                return Number(name);
+            }
+
+            if (Given(other))
+            {
+                return Number(other);
+            }
+
+            return 0;
+        }
+
+        private bool Given(string name) => SvgScale.Text(Shape, name) is not (null or "auto");
+
+        private double Number(string name)
+        {
+            if (SvgScale.Text(Shape, name) is null)
+            {
+                return 0;
+            }
+
+            SvgCursor cursor = Cursor(name);
+            double value = cursor.Number();
+            string unit = cursor.Word();
+            return unit is "" or "px" && cursor.AtEnd
+                ? value
+                : throw cursor.Fault(0, "a number in user units is wanted, without a unit of its own");
+        }
     }
 }

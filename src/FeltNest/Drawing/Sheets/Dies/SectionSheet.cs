@@ -10,6 +10,9 @@ namespace FeltNest.Drawing.Sheets.Dies;
 /// <summary>Section through board, rule, ejection and felt, with the force, how it is measured, what to watch, and safety.</summary>
 internal static class SectionSheet
 {
+    // Half the width of the section, mm of the die.
+    private const double Half = 13;
+
     private static readonly PaperSize Size = PaperSize.Of("A3");
 
     /// <summary>Draws the sheet as number <paramref name="number"/> of <paramref name="count"/>.</summary>
@@ -46,94 +49,91 @@ internal static class SectionSheet
     private static string[] Notes(DieDesign design) =>
         design.Notes.Count == 0 ? ["To watch: nothing found."] : ["To watch:", .. design.Notes.Select((n, i) => $"{i + 1}  {n.Text}")];
 
-    private static List<Mark> Section(DieOrder order, Point2 topLeft, double scale)
+    // The die hangs edge downwards over the felt, as it strikes; the panel is on the left, the waste on the right.
+    private static IEnumerable<Mark> Section(DieOrder order, Point2 topLeft, double scale)
     {
-        // The die hangs edge downwards over the felt, as it strikes; the panel is on the left, the waste on the right.
-        double t = order.Rule.ThicknessMm;
+        Cut cut = new(topLeft, scale);
+        return [.. Bodies(order, cut), .. Names(order, cut), .. Sizes(order, cut)];
+    }
+
+    // Board, ejection, rule, felt, and the line of the cutting edge.
+    private static IEnumerable<Mark> Bodies(DieOrder order, Cut cut)
+    {
         double height = order.Rule.HeightMm;
         double board = order.Board.ThicknessMm;
-        double waste = order.Rule.BodyInWasteMm;
-        double bevel = order.Rule.Bevel is RuleBevel.LongCentre ? 3 * t : 1.6 * t;
-        const double half = 13;
-        Point2 Paper(double x, double y) => topLeft + (new Point2(x + half, -y) * scale);
-        Chain Area(params (double X, double Y)[] corners) => Chain.Ring(corners.Select(c => Paper(c.X, c.Y)));
-        double inside = waste - t;
-        double outside = waste;
-        double felt = height + (0.4 * order.CavityDepthMm);
-        List<Mark> marks =
-        [
-            new PathMark(
-                [
-                    Area((-half, 0), (inside, 0), (inside, board), (-half, board)),
-                    Area((outside, 0), (half, 0), (half, board), (outside, board)),
-                ], Ink.Wide, Ink.Trim),
-            new PathMark(
-                [
-                    Area((-half, board), (inside - 0.6, board), (inside - 0.6, height - 0.6), (-half, height - 0.6)),
-                    Area((outside + 0.6, board), (half, board), (half, height - 0.6), (outside + 0.6, height - 0.6)),
-                ], Ink.Narrow, Ink.Copy),
-            new PathMark(
-                [
-                    Area(
-                        (inside, 0), (outside, 0), (outside, height - (outside > 0 ? bevel : 0)), (0, height),
-                        (inside, height - (inside < 0 ? bevel : 0))),
-                ], Ink.Wide, Ink.Classes[2]),
-            new PathMark(
-                [Area((-half, felt), (half, felt), (half, felt + order.StackMm), (-half, felt + order.StackMm))], Ink.Narrow, Ink.Cloth),
-            new PathMark([Chain.Open(Paper(0, height + 0.3), Paper(0, felt + order.StackMm))], Ink.Centre),
-            new TextMark
-            {
-                Text = "board",
-                At = Paper(-half + 1, board / 2),
-                HeightMm = Ink.Label,
-                Colour = Ink.Dark,
-            },
-            new TextMark
-            {
-                Text = "ejection",
-                At = Paper(-half + 1, (board + height) / 2),
-                HeightMm = Ink.Label,
-                Colour = Ink.Dark,
-            },
-            new TextMark
-            {
-                Text = "felt: panel",
-                At = Paper(-half + 1, felt + (order.StackMm / 2) + (1.75 / scale)),
-                HeightMm = Ink.Label,
-                Colour = Ink.Dark,
-            },
-            new TextMark
-            {
-                Text = "waste",
-                At = Paper(half - 1, felt + (order.StackMm / 2) + (1.75 / scale)),
-                HeightMm = Ink.Label,
-                Colour = Ink.Dark,
-                Anchor = TextAnchor.End,
-            },
-            new TextMark
-            {
-                Text = "dimensioned line: the cutting edge",
-                At = Paper(0, felt + order.StackMm) - new Point2(0, 5),
-                HeightMm = Ink.Note,
-                Colour = Ink.Dark,
-                Anchor = TextAnchor.Middle,
-            },
-        ];
-        marks.AddRange(
-            Dimension.Upright(
-                Paper(half, 0), Paper(half, board), Paper(half, 0).X + 12, board.ToString("0.#", CultureInfo.InvariantCulture)));
-        marks.AddRange(
-            Dimension.Upright(
-                Paper(half, 0), Paper(half, height), Paper(half, 0).X + 24, height.ToString("0.##", CultureInfo.InvariantCulture)));
-        marks.AddRange(
-            Dimension.Level(Paper(inside, 0), Paper(outside, 0), topLeft.Y + 9, t.ToString("0.##", CultureInfo.InvariantCulture)));
-        return marks;
+        double outside = order.Rule.BodyInWasteMm;
+        double inside = outside - order.Rule.ThicknessMm;
+        double felt = FeltTop(order);
+        yield return new PathMark(
+            [
+                cut.Area((-Half, 0), (inside, 0), (inside, board), (-Half, board)),
+                cut.Area((outside, 0), (Half, 0), (Half, board), (outside, board)),
+            ], Ink.Wide, Ink.Trim);
+        yield return new PathMark(
+            [
+                cut.Area((-Half, board), (inside - 0.6, board), (inside - 0.6, height - 0.6), (-Half, height - 0.6)),
+                cut.Area((outside + 0.6, board), (Half, board), (Half, height - 0.6), (outside + 0.6, height - 0.6)),
+            ], Ink.Narrow, Ink.Copy);
+        yield return new PathMark([RuleBody(order.Rule, cut)], Ink.Wide, Ink.Classes[2]);
+        yield return new PathMark(
+            [cut.Area((-Half, felt), (Half, felt), (Half, felt + order.StackMm), (-Half, felt + order.StackMm))], Ink.Narrow, Ink.Cloth);
+        yield return new PathMark([Chain.Open(cut.Paper(0, height + 0.3), cut.Paper(0, felt + order.StackMm))], Ink.Centre);
     }
+
+    private static Chain RuleBody(DieRule rule, Cut cut)
+    {
+        double height = rule.HeightMm;
+        double outside = rule.BodyInWasteMm;
+        double inside = outside - rule.ThicknessMm;
+        double bevel = rule.Bevel is RuleBevel.LongCentre ? 3 * rule.ThicknessMm : 1.6 * rule.ThicknessMm;
+        return cut.Area(
+            (inside, 0), (outside, 0), (outside, height - (outside > 0 ? bevel : 0)), (0, height),
+            (inside, height - (inside < 0 ? bevel : 0)));
+    }
+
+    private static IEnumerable<Mark> Names(DieOrder order, Cut cut)
+    {
+        double board = order.Board.ThicknessMm;
+        double felt = FeltTop(order);
+        double stack = felt + (order.StackMm / 2) + (1.75 / cut.Scale);
+        yield return Name("board", cut.Paper(-Half + 1, board / 2), Ink.Label, TextAnchor.Start);
+        yield return Name("ejection", cut.Paper(-Half + 1, (board + order.Rule.HeightMm) / 2), Ink.Label, TextAnchor.Start);
+        yield return Name("felt: panel", cut.Paper(-Half + 1, stack), Ink.Label, TextAnchor.Start);
+        yield return Name("waste", cut.Paper(Half - 1, stack), Ink.Label, TextAnchor.End);
+        yield return Name(
+            "dimensioned line: the cutting edge", cut.Paper(0, felt + order.StackMm) - new Point2(0, 5), Ink.Note, TextAnchor.Middle);
+    }
+
+    private static TextMark Name(string text, Point2 at, double high, TextAnchor anchor) => new()
+    {
+        Text = text,
+        At = at,
+        HeightMm = high,
+        Colour = Ink.Dark,
+        Anchor = anchor,
+    };
+
+    private static IEnumerable<Mark> Sizes(DieOrder order, Cut cut)
+    {
+        double height = order.Rule.HeightMm;
+        double board = order.Board.ThicknessMm;
+        double outside = order.Rule.BodyInWasteMm;
+        double inside = outside - order.Rule.ThicknessMm;
+        Point2 corner = cut.Paper(Half, 0);
+        return
+        [
+            .. Dimension.Upright(corner, cut.Paper(Half, board), corner.X + 12, F(board, "0.#")),
+            .. Dimension.Upright(corner, cut.Paper(Half, height), corner.X + 24, F(height, "0.##")),
+            .. Dimension.Level(
+                cut.Paper(inside, 0), cut.Paper(outside, 0), cut.TopLeft.Y + 9, F(order.Rule.ThicknessMm, "0.##")),
+        ];
+    }
+
+    private static double FeltTop(DieOrder order) => order.Rule.HeightMm + (0.4 * order.CavityDepthMm);
 
     private static IReadOnlyList<(string, string)> Figures(DieDesign design)
     {
         DieOrder order = design.Request.Order;
-        string F(double value, string format = "0.0") => value.ToString(format, CultureInfo.InvariantCulture);
         return
         [
             ("Rule and board", string.Empty),
@@ -151,5 +151,15 @@ internal static class SectionSheet
                 $"{F(order.Force.EjectionPercent, "0.#")} %; {F(order.Force.ReservePercent, "0.#")} %"),
             .. GangFigures.Force(design),
         ];
+    }
+
+    private static string F(double value, string format = "0.0") => value.ToString(format, CultureInfo.InvariantCulture);
+
+    // The section on the sheet: across from the cutting edge, down from the top of the board.
+    private sealed record Cut(Point2 TopLeft, double Scale)
+    {
+        public Point2 Paper(double x, double y) => TopLeft + (new Point2(x + Half, -y) * Scale);
+
+        public Chain Area(params (double X, double Y)[] corners) => Chain.Ring(corners.Select(c => Paper(c.X, c.Y)));
     }
 }

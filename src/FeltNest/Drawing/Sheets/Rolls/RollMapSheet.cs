@@ -34,22 +34,13 @@ internal static class RollMapSheet
         int divisor = Array.Find(Scales, d => Lines(roll, d) * LineHeight(roll, d) <= MostHigh);
         divisor = divisor == 0 ? Scales[^1] : divisor;
         double scale = 1.0 / divisor;
-        double line = LineMm(roll, divisor);
         int lines = Lines(roll, divisor);
         double width = (2 * Margin) + Math.Max(200, Math.Min(LineLength, roll.LengthMm * scale));
         string? narrow = RollRoom.Warning(plan);
         double title = TitleRoom + (narrow is null ? 0 : NarrowBand.Height + 3);
         double height = (2 * Margin) + title + (lines * LineHeight(roll, divisor)) + KeyRoom;
-
-        IReadOnlyList<LayoutPart> parts = plan.Request.Layout.Parts;
-        Symbol[] good =
-        [
-            .. parts.Select((p, i) => new Symbol($"good-{i}", [new PathMark([Outline(p, scale)], new Pen(0.1, Ink.Soft), Ink.Classes[0])])),
-        ];
-        Symbol[] lost =
-        [
-            .. parts.Select((p, i) => new Symbol($"lost-{i}", [new PathMark([Outline(p, scale)], new Pen(0.2, Ink.Dark), Ink.Classes[1])])),
-        ];
+        Symbol[] good = Panels(plan, "good", scale, new Pen(0.1, Ink.Soft), Ink.Classes[0]);
+        Symbol[] lost = Panels(plan, "lost", scale, new Pen(0.2, Ink.Dark), Ink.Classes[1]);
         List<Mark> marks = [new GroupMark("title", [.. Title(plan, divisor, width, height - Margin)])];
         if (narrow is not null)
         {
@@ -58,27 +49,43 @@ internal static class RollMapSheet
                 NarrowBand.Draw(narrow, new Box { MinX = Margin, MinY = top - NarrowBand.Height, MaxX = width - Margin, MaxY = top }));
         }
 
-        for (int i = 0; i < lines; i++)
-        {
-            Point2 corner = new(Margin, height - Margin - title - ((i + 1) * LineHeight(roll, divisor)) + RollStrip.Below);
-            marks.AddRange(new RollStrip(plan, scale, i * line, Math.Min(roll.LengthMm, (i + 1) * line), corner).Draw(good, lost));
-        }
-
+        marks.AddRange(Strips(plan, divisor, height - Margin - title).SelectMany(strip => strip.Draw(good, lost)));
         marks.Add(new GroupMark("key", [.. Key(plan, new Point2(Margin, Margin + KeyRoom - 8))]));
-        string words = string.Create(
-            CultureInfo.InvariantCulture,
-            $"{plan.Strikes.Count} strikes on {roll.LengthMm / 1000:0.##} m of roll {roll.Name}: {plan.GoodPanels} good panels; lost "
-                + $"panels, {roll.Faults.Count} faults and {roll.JointsMm.Count} joints are marked. The roll is folded into {lines} "
-                + $"lines.");
         return new Sheet
         {
             Title = $"Map of roll {roll.Name}",
-            Description = words,
+            Description = Words(plan, lines),
             WidthMm = width,
             HeightMm = height,
             Symbols = [.. good, .. lost],
             Marks = marks,
         };
+    }
+
+    // Each part as it lies on the map, good or lost.
+    private static Symbol[] Panels(RollPlan plan, string kind, double scale, Pen pen, Colour fill) =>
+    [
+        .. plan.Request.Layout.Parts.Select((p, i) => new Symbol($"{kind}-{i}", [new PathMark([Outline(p, scale)], pen, fill)])),
+    ];
+
+    // The lines of cloth, one below the other from the top of their room.
+    private static IEnumerable<RollStrip> Strips(RollPlan plan, int divisor, double top)
+    {
+        FeltRoll roll = plan.Request.Roll;
+        double line = LineMm(roll, divisor);
+        return Enumerable.Range(0, Lines(roll, divisor)).Select(i => new RollStrip(
+            plan, 1.0 / divisor, i * line, Math.Min(roll.LengthMm, (i + 1) * line),
+            new Point2(Margin, top - ((i + 1) * LineHeight(roll, divisor)) + RollStrip.Below)));
+    }
+
+    private static string Words(RollPlan plan, int lines)
+    {
+        FeltRoll roll = plan.Request.Roll;
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"{plan.Strikes.Count} strikes on {roll.LengthMm / 1000:0.##} m of roll {roll.Name}: {plan.GoodPanels} good panels; lost "
+                + $"panels, {roll.Faults.Count} faults and {roll.JointsMm.Count} joints are marked. The roll is folded into {lines} "
+                + $"lines.");
     }
 
     // Whole metres a line where that leaves something to see, so that the fold is found with a tape.
@@ -143,64 +150,48 @@ internal static class RollMapSheet
 
     private static IEnumerable<Mark> Key(RollPlan plan, Point2 at)
     {
-        Colour fault = Colour.Of(0xB3261E);
-        double x = at.X;
-        foreach ((Mark[] sign, string words) in new (Mark[], string)[]
-        {
-            ([
-                new PathMark(
-                    [Chain.Rectangle(new Box { MinX = x, MinY = at.Y, MaxX = x + 5, MaxY = at.Y + 3 })], Ink.Faint, Ink.Classes[0]),
-            ], "good panel"),
-            ([
-                new PathMark(
-                    [Chain.Rectangle(new Box { MinX = x + 34, MinY = at.Y, MaxX = x + 39, MaxY = at.Y + 3 })], Ink.Narrow, Ink.Classes[1]),
-            ], "lost panel"),
-            ([
-                new PathMark([Chain.Circle(new Point2(x + 69, at.Y + 1.5), 1.4)], new Pen(0.3, fault)),
-                new PathMark([Chain.Circle(new Point2(x + 69, at.Y + 1.5), 0.4)], null, fault),
-            ], "fault (ring: smaller than drawn)"),
-            ([
-                new PathMark([Chain.Open(new Point2(x + 138, at.Y - 0.5), new Point2(x + 138, at.Y + 3.5))], new Pen(0.7, fault, 1.5, 0.6)),
-            ], "roll splice"),
-        })
-        {
-            foreach (Mark mark in sign)
-            {
-                yield return mark;
-            }
-
-            yield return new TextMark
-            {
-                Text = words,
-                At = new Point2(x + words switch { "good panel" => 7, "lost panel" => 41, "roll splice" => 140, _ => 72 }, at.Y + 0.2),
-                HeightMm = Ink.Note,
-                Colour = Ink.Dark,
-            };
-        }
-
         string counts = string.Create(
             CultureInfo.InvariantCulture,
             $"lost: {plan.LostPanels(LossCause.Fault)} at faults, {plan.LostPanels(LossCause.Joint)} at joints, "
                 + $"{plan.LostPanels(LossCause.Width)} outside the usable width, {plan.LostPanels(LossCause.RollEnd)} past the end");
-        yield return new TextMark { Text = counts, At = new Point2(x, at.Y - 6), HeightMm = Ink.Note, Colour = Ink.Dark };
-        yield return new TextMark
-        {
-            Text = $"numbers: every fifth strike, and the first of each run one feed apart (longer tick)"
-                + $"{(plan.Request.FromMm > 0 ? "; tinted: cut before" : string.Empty)}",
-            At = new Point2(
-            x, at.Y - 11),
-            HeightMm = Ink.Note,
-            Colour = Ink.Soft,
-        };
-        for (int i = 0; i < SafetyWords.Brief.Count; i++)
-        {
-            yield return new TextMark
-            {
-                Text = SafetyWords.Brief[i],
-                At = new Point2(x, at.Y - 17 - (i * 4.2)),
-                HeightMm = Ink.Note,
-                Colour = Ink.Dark,
-            };
-        }
+        string numbers = $"numbers: every fifth strike, and the first of each run one feed apart (longer tick)"
+            + $"{(plan.Request.FromMm > 0 ? "; tinted: cut before" : string.Empty)}";
+        return
+        [
+            .. Signs(at),
+            Note(counts, at - new Point2(0, 6), Ink.Dark),
+            Note(numbers, at - new Point2(0, 11), Ink.Soft),
+            .. SafetyWords.Brief.Select((words, i) => Note(words, new Point2(at.X, at.Y - 17 - (i * 4.2)), Ink.Dark)),
+        ];
     }
+
+    // What the signs of the map mean, in one line.
+    private static IEnumerable<Mark> Signs(Point2 at)
+    {
+        Colour fault = Colour.Of(0xB3261E);
+        Point2 ring = at + new Point2(69, 1.5);
+        double splice = at.X + 138;
+        Chain Swatch(double from) => Chain.Rectangle(new Box { MinX = from, MinY = at.Y, MaxX = from + 5, MaxY = at.Y + 3 });
+        TextMark Name(string words, double from) => Note(words, at + new Point2(from, 0.2), Ink.Dark);
+        return
+        [
+            new PathMark([Swatch(at.X)], Ink.Faint, Ink.Classes[0]),
+            Name("good panel", 7),
+            new PathMark([Swatch(at.X + 34)], Ink.Narrow, Ink.Classes[1]),
+            Name("lost panel", 41),
+            new PathMark([Chain.Circle(ring, 1.4)], new Pen(0.3, fault)),
+            new PathMark([Chain.Circle(ring, 0.4)], null, fault),
+            Name("fault (ring: smaller than drawn)", 72),
+            new PathMark([Chain.Open(new Point2(splice, at.Y - 0.5), new Point2(splice, at.Y + 3.5))], new Pen(0.7, fault, 1.5, 0.6)),
+            Name("roll splice", 140),
+        ];
+    }
+
+    private static TextMark Note(string words, Point2 at, Colour colour) => new()
+    {
+        Text = words,
+        At = at,
+        HeightMm = Ink.Note,
+        Colour = colour,
+    };
 }

@@ -25,6 +25,9 @@ internal static class TicketSheet
     // Runs listed: more are in the strike list, and the sheet says so.
     private const int MostRuns = 14;
 
+    // Where the columns of the table of runs end, mm.
+    private static readonly double[] Columns = [Left + 24, Left + 62, Left + 96, Left + 130, Left + 154, Right];
+
     /// <summary>Draws the sheet.</summary>
     /// <param name="plan">The strikes.</param>
     /// <param name="cut">The piece of work they are of, where they belong to a plan of orders.</param>
@@ -87,11 +90,32 @@ internal static class TicketSheet
 
     private static (double Y, IEnumerable<Mark> Marks) Facts(RollPlan plan, OrderCut? cut, double y)
     {
+        List<Mark> marks = [];
+        foreach ((string name, string value) in FactLines(plan, cut))
+        {
+            y -= Step;
+            marks.Add(new TextMark { Text = name, At = new Point2(Left, y), HeightMm = Ink.Note, Colour = Ink.Soft });
+            marks.Add(new TextMark
+            {
+                Text = StrokeFont.Fitted(value, Ink.Label, 142),
+                At = new Point2(Left + 36, y),
+                HeightMm = Ink.Label,
+                Colour = Ink.Dark,
+            });
+        }
+
+        marks.AddRange(Directions(plan.Request.Roll, y));
+        marks.Add(Blank("die, revision", Left, 80, y - 8));
+        return (y - 11, marks);
+    }
+
+    private static (string Name, string Value)[] FactLines(RollPlan plan, OrderCut? cut)
+    {
         FeltRoll roll = plan.Request.Roll;
         RollLayout layout = plan.Request.Layout;
         string nap =
             roll.Nap switch { NapDirection.Forward => "with the feed", NapDirection.Backward => "against the feed", _ => "not stated" };
-        (string Name, string Value)[] lines =
+        return
         [
             .. cut is null ? [] : new[]
             {
@@ -114,56 +138,40 @@ internal static class TicketSheet
             ("plies", "1 (faults of other plies lie elsewhere)"),
             ("face, nap", $"nap side up; nap {nap}{(layout.Rules.OneWay ? " (one-way layout)" : string.Empty)}"),
         ];
-        List<Mark> marks = [];
-        foreach ((string name, string value) in lines)
-        {
-            y -= Step;
-            marks.Add(new TextMark { Text = name, At = new Point2(Left, y), HeightMm = Ink.Note, Colour = Ink.Soft });
-            marks.Add(new TextMark
-            {
-                Text = StrokeFont.Fitted(value, Ink.Label, 142),
-                At = new Point2(Left + 36, y),
-                HeightMm = Ink.Label,
-                Colour = Ink.Dark,
-            });
-        }
+    }
 
-        // The arrows stand at the right of the nap's line: feed, and nap where it is known.
-        Point2 at = new(Right - 36, y - 7);
-        marks.AddRange(Arrows.Line(at, at + new Point2(24, 0), Ink.Wide, 3.5));
-        marks.Add(new TextMark
-        {
-            Text = "feed",
-            At = at + new Point2(26, -1.2),
-            HeightMm = Ink.Note,
-            Colour = Ink.Dark,
-        });
+    // The arrows stand at the right of the nap's line: feed, and nap where it is known.
+    private static List<Mark> Directions(FeltRoll roll, double y)
+    {
+        Point2 along = new(24, 0);
+        Point2 feed = new(Right - 36, y - 7);
+        List<Mark> marks = [.. Arrows.Line(feed, feed + along, Ink.Wide, 3.5), ArrowName("feed", feed + new Point2(26, -1.2))];
         if (roll.Nap is { } way)
         {
             Point2 start = new(Right - 80, y - 7);
-            Point2 end = start + new Point2(24, 0);
+            Point2 end = start + along;
             marks.AddRange(
                 way == NapDirection.Forward ? Arrows.Line(start, end, Ink.Narrow, 3.5) : Arrows.Line(end, start, Ink.Narrow, 3.5));
-            marks.Add(new TextMark
-            {
-                Text = "nap",
-                At = end + new Point2(2, -1.2),
-                HeightMm = Ink.Note,
-                Colour = Ink.Dark,
-            });
+            marks.Add(ArrowName("nap", end + new Point2(2, -1.2)));
         }
 
-        marks.Add(Blank("die, revision", Left, 80, y - 8));
-        return (y - 11, marks);
+        return marks;
     }
+
+    private static TextMark ArrowName(string name, Point2 at) => new()
+    {
+        Text = name,
+        At = at,
+        HeightMm = Ink.Note,
+        Colour = Ink.Dark,
+    };
 
     private static (double Y, IEnumerable<Mark> Marks) Runs(RollPlan plan, int most, double y)
     {
-        double[] columns = [Left + 24, Left + 62, Left + 96, Left + 130, Left + 154, Right];
         IReadOnlyList<StrikeRun> runs = StrikeRun.Of(plan);
         List<Mark> marks =
         [
-            .. Row(y, Ink.Note, Ink.Soft, "strikes", "first begins at mm", "advance to it mm", "across mm", "good", "lost"),
+            .. Row(y, Ink.Soft, "strikes", "first begins at mm", "advance to it mm", "across mm", "good", "lost"),
             Rule(y - 1.6, Ink.Narrow),
         ];
         foreach (StrikeRun run in runs.Take(most))
@@ -172,7 +180,7 @@ internal static class TicketSheet
             string numbers = run.Count == 1 ? Invariant($"{run.First}") : Invariant($"{run.First} - {run.First + run.Count - 1}");
             marks.AddRange(
                 Row(
-                    y, Ink.Note, Ink.Dark, numbers, Invariant($"{run.XMm:0.00}"), Invariant($"{run.AdvanceMm:0.00}"),
+                    y, Ink.Dark, numbers, Invariant($"{run.XMm:0.00}"), Invariant($"{run.AdvanceMm:0.00}"),
                     Invariant($"{run.ShiftYMm:+0.##;-0.##;0}"),
                     Invariant($"{run.GoodPanels}"), Invariant($"{run.LostPanels}")));
         }
@@ -191,17 +199,18 @@ internal static class TicketSheet
         }
 
         return (y, marks);
-
-        IEnumerable<Mark> Row(double at, double height, Colour colour, params string[] cells) =>
-            cells.Select((cell, i) => (Mark)new TextMark
-            {
-                Text = cell,
-                At = new Point2(columns[i], at),
-                HeightMm = height,
-                Colour = colour,
-                Anchor = TextAnchor.End,
-            });
     }
+
+    // One line of the table of runs, each cell ending at its column.
+    private static IEnumerable<Mark> Row(double y, Colour colour, params string[] cells) =>
+        cells.Select((cell, i) => (Mark)new TextMark
+        {
+            Text = cell,
+            At = new Point2(Columns[i], y),
+            HeightMm = Ink.Note,
+            Colour = colour,
+            Anchor = TextAnchor.End,
+        });
 
     private static IEnumerable<Mark> Blanks(double y)
     {
