@@ -92,7 +92,8 @@ public sealed class ToleranceCheckTests : IDisposable
                 CementMassPerAreaGsm = 0,
                 FeltFinishedThicknessMm = 0,
                 FeltMassPerAreaGsm = 0,
-            }) with { RuleType = RuleType.None })[0].WorstCaseVerdict);
+            }) with
+            { RuleType = RuleType.None })[0].WorstCaseVerdict);
     }
 
     [Fact]

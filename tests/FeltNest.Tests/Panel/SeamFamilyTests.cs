@@ -72,13 +72,16 @@ public sealed class SeamFamilyTests
     {
         SeamSeries skew = new([0.75, 0.25], [0.02, -0.03], [0.866], [0.05]);
         BallSpec ball = Balls.Usual();
-        ball = ball with { Seam = new SeamSpec
+        ball = ball with
         {
-            Curve = SeamFamily.Points,
-            WaistMm = 0,
-            SeamGapMm = 0,
-            Points = PointSeamTests.Points(skew.At, 150, 1),
-        } };
+            Seam = new SeamSpec
+            {
+                Curve = SeamFamily.Points,
+                WaistMm = 0,
+                SeamGapMm = 0,
+                Points = PointSeamTests.Points(skew.At, 150, 1),
+            }
+        };
 
         FlatPanel panel = PanelFlattener.Flatten(ball);
         FlatPanelFindings found = FlatPanelCheck.Of(panel, PanelRequest.For(ball));

@@ -28,9 +28,9 @@ internal static class PanelSheet
     private const double BarBlock = 17;
     private const double ScaleBlock = 10;
 
-    // Long because it lists the parts of the sheet in the order they are drawn.
     private const double TrialBlock = 8;
 
+    // Long because it lists the parts of the sheet in the order they are drawn.
     /// <summary>Draws the sheet.</summary>
     public static Sheet Draw(BallSpec ball, FlatPanel panel)
     {

@@ -23,6 +23,7 @@ internal static class WrapSheet
     private static readonly Pen Second = new(0.5, Colour.Of(0x9C4A0B));
     private static readonly Pen Level = new(0.3, Ink.Soft, 1.5, 1);
 
+    // Long because it names the two views and the parts of the sheet in the order they are drawn.
     /// <summary>Draws the sheet.</summary>
     public static Sheet Draw(BallSpec ball, string outline, WrapResult wrap)
     {
@@ -30,8 +31,20 @@ internal static class WrapSheet
         double round = ball.FittedRadiusMm * scale;
         double high = Height - Margin - TitleRoom;
         double middle = high - round - 10;
-        View above = new(new Point2(Margin + 40, middle), round, scale, p => (p.X, p.Y, p.Z));
-        View side = new(new Point2(Margin + 120, middle), round, scale, p => (p.X, p.Z, -p.Y));
+        View above = new()
+        {
+            At = new Point2(Margin + 40, middle),
+            RoundMm = round,
+            Scale = scale,
+            Turned = p => (p.X, p.Y, p.Z),
+        };
+        View side = new()
+        {
+            At = new Point2(Margin + 120, middle),
+            RoundMm = round,
+            Scale = scale,
+            Turned = p => (p.X, p.Z, -p.Y),
+        };
         IReadOnlyList<SpherePoint> edge = wrap.EdgeFree.TurnedEdge;
 
         // The second copy is the first half-turned about the axis (1, -1, 0).
@@ -178,5 +191,14 @@ internal static class WrapSheet
     }
 
     // The ball from one side: its centre and radius on the sheet, mm, the scale, and how its points are turned to be seen.
-    private sealed record View(Point2 At, double RoundMm, double Scale, Func<SpherePoint, (double X, double Y, double Depth)> Turned);
+    private sealed record View
+    {
+        public required Point2 At { get; init; }
+
+        public required double RoundMm { get; init; }
+
+        public required double Scale { get; init; }
+
+        public required Func<SpherePoint, (double X, double Y, double Depth)> Turned { get; init; }
+    }
 }

@@ -17,7 +17,7 @@ internal static class SvgShapes
     /// <exception cref="InputException">An attribute that cannot be read.</exception>
     public static void Draw(string file, string place, XElement element, SvgPen pen)
     {
-        Attributes given = new(file, place, element);
+        Attributes given = new() { File = file, Element = place, Shape = element };
         switch (element.Name.LocalName)
         {
             case "path":
@@ -92,8 +92,14 @@ internal static class SvgShapes
     }
 
     // The attributes of one element; an attribute that cannot be read is named in the error.
-    private sealed record Attributes(string File, string Element, XElement Shape)
+    private sealed record Attributes
     {
+        public required string File { get; init; }
+
+        public required string Element { get; init; }
+
+        public required XElement Shape { get; init; }
+
         public SvgCursor Cursor(string name) =>
             new(
                 File, $"{Element} {name}",

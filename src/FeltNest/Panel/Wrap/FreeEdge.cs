@@ -14,12 +14,15 @@ internal static class FreeEdge
             try
             {
                 EdgeFreeWrap free = PanelWrap.LayFree(WrapRequest.For(ball, panel.EdgeMap));
-                return panel with { Fit = new PanelFit
+                return panel with
                 {
-                    LargestGapMm = free.LargestGapMm,
-                    LargestOverlapMm = free.LargestOverlapMm,
-                    EnergyNmm = free.EnergyNmm,
-                } };
+                    Fit = new PanelFit
+                    {
+                        LargestGapMm = free.LargestGapMm,
+                        LargestOverlapMm = free.LargestOverlapMm,
+                        EnergyNmm = free.EnergyNmm,
+                    }
+                };
             }
             catch (NoAnswerException)
             {

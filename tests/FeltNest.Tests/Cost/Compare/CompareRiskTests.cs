@@ -69,19 +69,24 @@ public sealed class CompareRiskTests
     public void A_gang_die_pays_where_its_price_meets_the_strikes_it_saves()
     {
         CostInputs costs =
-            Bare with { PerStrike = 1, Die = new DieCost
+            Bare with
             {
-                Price = 100,
-                LifeStrikes = 1_000_000_000,
-                ReRules = 0,
-                ReRulePrice = 0,
-            }, Gang = new GangOptions
-            {
-                Cavities = [3, 4, 6],
-                Plies = [1, 2],
-                PricePerCavity = 10,
-                PricePerExtraPly = 0.5m,
-            } };
+                PerStrike = 1,
+                Die = new DieCost
+                {
+                    Price = 100,
+                    LifeStrikes = 1_000_000_000,
+                    ReRules = 0,
+                    ReRulePrice = 0,
+                },
+                Gang = new GangOptions
+                {
+                    Cavities = [3, 4, 6],
+                    Plies = [1, 2],
+                    PricePerCavity = 10,
+                    PricePerExtraPly = 0.5m,
+                }
+            };
 
         IReadOnlyList<GangChoice> gang = Compare(costs, Offer("A", 150, 3m)).Gang;
 

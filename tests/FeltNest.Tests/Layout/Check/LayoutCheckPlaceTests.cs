@@ -253,7 +253,9 @@ public sealed class LayoutCheckPlaceTests
         Outline within = Outline.From(around.Points.Select(p => p * (1 - 0.002)));
         Assert.Contains(
             "its arcs leave its polygon",
-            Assert.Single(LayoutCheck.Verify(layout with { Parts = [new LayoutPart
+            Assert.Single(LayoutCheck.Verify(layout with
+            {
+                Parts = [new LayoutPart
             {
                 Name = "part",
                 Ball = null,
@@ -261,7 +263,8 @@ public sealed class LayoutCheckPlaceTests
                 Arcs = arcs,
                 MassPerAreaGsm = null,
                 WarpAngleDeg = null,
-            }] }).Violations),
+            }]
+            }).Violations),
             StringComparison.Ordinal);
     }
 

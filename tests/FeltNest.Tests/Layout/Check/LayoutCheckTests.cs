@@ -110,7 +110,9 @@ public sealed class LayoutCheckTests
     {
         ArcOutline disc = ArcOutline.From([new(-10, 0, Math.PI), new(10, 0, Math.PI)]);
         Assert.Empty(
-            Verify(Lay(24, 4) with { Parts = [new LayoutPart
+            Verify(Lay(24, 4) with
+            {
+                Parts = [new LayoutPart
             {
                 Name = "disc",
                 Ball = null,
@@ -118,9 +120,12 @@ public sealed class LayoutCheckTests
                 Arcs = disc,
                 MassPerAreaGsm = null,
                 WarpAngleDeg = null,
-            }] }).Violations);
+            }]
+            }).Violations);
         Outline chords = Outline.From(Enumerable.Range(0, 90).Select(i => new Point2(10, 0).Turned(Math.PI * i / 45)));
-        Assert.NotEmpty(Verify(Lay(24, 4) with { Parts = [new LayoutPart
+        Assert.NotEmpty(Verify(Lay(24, 4) with
+        {
+            Parts = [new LayoutPart
         {
             Name = "disc",
             Ball = null,
@@ -128,9 +133,12 @@ public sealed class LayoutCheckTests
             Arcs = disc,
             MassPerAreaGsm = null,
             WarpAngleDeg = null,
-        }] }).Violations);
+        }]
+        }).Violations);
         Assert.NotEmpty(
-            Verify(Lay(24, 4) with { Parts = [new LayoutPart
+            Verify(Lay(24, 4) with
+            {
+                Parts = [new LayoutPart
             {
                 Name = "disc",
                 Ball = null,
@@ -138,7 +146,8 @@ public sealed class LayoutCheckTests
                 Arcs = disc,
                 MassPerAreaGsm = null,
                 WarpAngleDeg = null,
-            }] }).Violations);
+            }]
+            }).Violations);
     }
 
     [Fact]

@@ -125,12 +125,15 @@ public sealed class KeptDieTests
     public void Bands_count_with_their_own_repeats_and_have_no_drop_widths()
     {
         RollLayout die = Die([new() { Part = 0, XMm = 0, YMm = 15, AngleDeg = 0 }]);
-        RollLayout two = die with { Bands = [die.Bands[0], new LayoutBand
+        RollLayout two = die with
+        {
+            Bands = [die.Bands[0], new LayoutBand
         {
             YFromMm = 25,
             YToMm = 45,
             Repeat = new LayoutRepeat(20, [new() { Part = 0, XMm = 0, YMm = 35, AngleDeg = 0 }]),
-        }] };
+        }]
+        };
         Assert.Equal((75.0, 50.0), (KeptDie.PanelsPerMetreAt(two, 38), KeptDie.PanelsPerMetreAt(two, 37)));
         Assert.Equal(AskedFor.KeptDie, Assert.Throws<InputException>(() => KeptDie.Widths(two, 500)).Asked);
     }
