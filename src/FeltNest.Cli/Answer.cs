@@ -39,24 +39,33 @@ internal sealed class Answer
     public int Give(
         IRun run, string folder, bool force, CancellationToken search, CancellationToken stop, IEnumerable<string>? assumed = null)
     {
-        foreach (string note in Quiet ? [] : run.Notes)
+        string[] notes = [.. run.Notes.Select(note => $"note: {note}")];
+        foreach (string line in (string[])[.. assumed ?? [], .. Quiet ? [] : notes])
         {
-            terminal.Say($"note: {note}");
+            terminal.Say(line);
         }
 
         ResultFolder results = new(folder, force);
         results.Prepare(Named(run.FileNames));
-        Outcome outcome = run.Execute(search, stop);
-        terminal.HandOver.Begin();
+
+        // A run with a best so far hands it over from here on; one without is ended by a signal until its files are made.
+        bool found = false;
+        Outcome outcome = run.Execute(
+            () =>
+            {
+                found = true;
+                terminal.HandOver.Begin();
+            },
+            search, stop);
         (string Name, byte[] Content)[] files = [.. outcome.Files.Select(file => (file.Name, file.Content))];
-        string[] ended = Ended(outcome.CutShort, stop);
-        string[] said = [.. assumed ?? [], .. outcome.Remarks.Select(Line), .. ended];
-        return Given(results, files, outcome.Table, said, stop);
+        bool interrupted = found && stop.IsCancellationRequested;
+        string[] said = [.. outcome.Remarks.Select(Line), .. Ended(interrupted, outcome.CutShort)];
+        return Given(results, files, outcome.Table, [.. assumed ?? [], .. notes], said, interrupted);
     }
 
-    private static string[] Ended(bool cutShort, CancellationToken stop)
+    private static string[] Ended(bool interrupted, bool cutShort)
     {
-        if (stop.IsCancellationRequested)
+        if (interrupted)
         {
             return ["interrupted: the best so far is saved"];
         }
@@ -67,7 +76,7 @@ internal sealed class Answer
     private static string Line(Remark remark) => remark.IsWarning ? $"warning: {remark.Text}" : $"note: {remark.Text}";
 
     private int Given(
-        ResultFolder results, (string Name, byte[] Content)[] files, string table, string[] said, CancellationToken stop)
+        ResultFolder results, (string Name, byte[] Content)[] files, string table, string[] before, string[] said, bool interrupted)
     {
         if (!terminal.HandOver.Begin())
         {
@@ -75,7 +84,7 @@ internal sealed class Answer
         }
 
         IReadOnlyList<string> written =
-            results.Write(inputs is null ? files : [.. files, (RunReport.FileName, inputs.Report(files, table, said))]);
+            results.Write(inputs is null ? files : [.. files, (RunReport.FileName, inputs.Report(files, table, [.. before, .. said]))]);
         bool printed = Print(Printed(files[0].Content, table));
         foreach (string message in said)
         {
@@ -87,12 +96,12 @@ internal sealed class Answer
             terminal.Say($"wrote {string.Join(", ", written)}");
         }
 
-        // Who asked for the JSON alone has nothing without it; for all others the files are the result.
-        if (stop.IsCancellationRequested)
+        if (interrupted)
         {
             return ExitCode.Interrupted;
         }
 
+        // Who asked for the JSON alone has nothing without it; for all others the files are the result.
         return json && !printed ? ExitCode.BadInput : ExitCode.Done;
     }
 

@@ -7,7 +7,6 @@ internal static class OptionNames
     public static string Of(AskedFor asked) => asked switch
     {
         AskedFor.RollWidth => "--width",
-        AskedFor.RollWidths => "--widths",
         AskedFor.EdgeTrims => "--edge",
         AskedFor.Gap => "--gap",
         AskedFor.WarpAngle => "--warp-angle",
@@ -20,7 +19,6 @@ internal static class OptionNames
         AskedFor.DieBed => "--die-bed",
         AskedFor.LeastRepeat => "--least-repeat",
         AskedFor.Plies => "--plies",
-        AskedFor.FaceToFace => "--face-to-face",
         AskedFor.SecondPart => "--second",
         AskedFor.SecondShare => "--second-share",
         AskedFor.Waists => "--waist-range",

@@ -35,7 +35,7 @@ internal static class PageFiles
         LayoutRequest request = PageWork.Request(inputs, panel.Part);
         if (PanelRun.Names.Contains(name))
         {
-            return new PanelRun { Ball = panel.Ball, Made = panel.Flat }.Execute(gone, gone).File(name);
+            return new PanelRun { Ball = panel.Ball, Made = panel.Flat }.Execute(null, gone, gone).File(name);
         }
 
         if (name.StartsWith("widths", StringComparison.Ordinal))
@@ -44,11 +44,15 @@ internal static class PageFiles
             return Renamed(widths.Told(Compared(widths, gone)), name);
         }
 
-        LayoutRun layout = new() { Input = LaidPart.Of(panel.Ball, panel.Flat), Request = request };
+        LayoutRun layout = Layout(panel, request);
         return LayoutRun.Names.Contains(name)
-            ? layout.Execute(gone, gone).File(name)
-            : Die(LayoutSearch.Run(request, null, gone), inputs.Press).Execute(gone, gone).File(name);
+            ? layout.Execute(null, gone, gone).File(name)
+            : Die(layout.Lay(gone), inputs.Press).Execute(null, gone, gone).File(name);
     }
+
+    /// <summary>The run of a layout.</summary>
+    public static LayoutRun Layout(PagePanel panel, LayoutRequest request) =>
+        new() { Input = LaidPart.Of(panel.Ball, panel.Flat), Request = request };
 
     /// <summary>The die of a layout, by the figures that are usual where the shop has written no order.</summary>
     public static DieRun Die(RollLayout layout, PressSpec? press) => new(layout, 0, null, press, null);

@@ -82,7 +82,7 @@ internal static class PageRoutes
 
         foreach (int effort in inputs.Effort > 1 ? (int[])[1, inputs.Effort] : [1])
         {
-            RollLayout found = await work.Searched(() => LayoutSearch.Run(request with { Effort = effort }, null, gone), gone);
+            RollLayout found = await work.Searched(() => PageFiles.Layout(panel, request with { Effort = effort }).Lay(gone), gone);
             best = best is null || found.PanelsPerMetre >= best.PanelsPerMetre ? found : best;
             await LineStream.Send(context.Response, Answer(effort == inputs.Effort ? "done" : "better", best), gone);
         }
@@ -94,7 +94,7 @@ internal static class PageRoutes
     {
         CancellationToken gone = context.RequestAborted;
         LayoutRequest request = PageWork.Request(inputs, (await work.AtOnce(() => work.Panel(inputs), gone)).Part);
-        PageScan scan = await work.AtOnce(() => work.Scan(inputs, request), gone);
+        ScanRun scan = await work.AtOnce(() => work.Scan(inputs, request), gone);
         LineStream.Begin(context.Response);
 
         // Whole millimetres, from the middle outwards, so that the neighbourhood of the width is there first.
@@ -111,7 +111,7 @@ internal static class PageRoutes
         PagePanel panel = await work.AtOnce(() => work.Panel(inputs), gone);
         DieAnswer die = await work.Searched(
             () => DieAnswer.Of(
-                PageFiles.Die(LayoutSearch.Run(PageWork.Request(inputs, panel.Part), null, gone), inputs.Press).Design(gone)),
+                PageFiles.Die(PageFiles.Layout(panel, PageWork.Request(inputs, panel.Part)).Lay(gone), inputs.Press).Design(gone)),
             gone);
         await context.Response.WriteAsJsonAsync(die, gone);
     }

@@ -7,9 +7,6 @@ public enum AskedFor
     /// <summary>Width of the roll.</summary>
     RollWidth,
 
-    /// <summary>Widths side by side.</summary>
-    RollWidths,
-
     /// <summary>Edge trims.</summary>
     EdgeTrims,
 
@@ -45,9 +42,6 @@ public enum AskedFor
 
     /// <summary>Plies.</summary>
     Plies,
-
-    /// <summary>Plies face to face.</summary>
-    FaceToFace,
 
     /// <summary>Second part.</summary>
     SecondPart,

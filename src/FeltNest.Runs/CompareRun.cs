@@ -42,7 +42,12 @@ internal sealed class CompareRun : IRun
     public IReadOnlyList<string> Notes => notes;
 
     /// <inheritdoc/>
-    public Outcome Execute(CancellationToken search, CancellationToken interrupt) => Told(Compare(search));
+    public Outcome Execute(Action? searchOver, CancellationToken search, CancellationToken interrupt)
+    {
+        Comparison comparison = Compare(search);
+        searchOver?.Invoke();
+        return Told(comparison);
+    }
 
     /// <summary>The comparison alone.</summary>
     /// <exception cref="NoAnswerException">Nothing fits.</exception>

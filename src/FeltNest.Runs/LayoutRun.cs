@@ -42,7 +42,7 @@ internal sealed class LayoutRun : IRun
     public IReadOnlyList<string> Notes => Input.NamedNotes;
 
     /// <inheritdoc/>
-    public Outcome Execute(CancellationToken search, CancellationToken interrupt)
+    public Outcome Execute(Action? searchOver, CancellationToken search, CancellationToken interrupt)
     {
         // The search lets nothing through that the independent check does not pass.
         JointResult? together = Joint ? JointDesign.Run(Input.Ball!, Asked, Input.Panel, Choices, search) : null;
@@ -52,7 +52,8 @@ internal sealed class LayoutRun : IRun
         // The panel's pictures need nothing from the search: they are drawn beside it.
         Task<IReadOnlyList<ResultFile>>? drawn =
             panel is null ? null : Task.Run(() => Made(PanelRun.Files(ball!, PanelFit.Felt(ball!, panel))), CancellationToken.None);
-        RollLayout layout = together?.Layout ?? LayoutSearch.Run(Request, Progress, search);
+        RollLayout layout = together?.Layout ?? Lay(search);
+        searchOver?.Invoke();
         YieldFigures yields = YieldAccount.Of(layout);
         IReadOnlyList<LaidStrain> laid = panel is null || search.IsCancellationRequested ? [] : LaidStrain.Of(ball!, panel, layout);
         return new Outcome
@@ -66,6 +67,10 @@ internal sealed class LayoutRun : IRun
             CutShort = layout.Search.CutShort,
         };
     }
+
+    /// <summary>The layout alone, without its files.</summary>
+    /// <exception cref="NoAnswerException">The part does not fit; says what would.</exception>
+    public RollLayout Lay(CancellationToken search) => LayoutSearch.Run(Request, Progress, search);
 
     private LayoutRequest Asked(LayoutPart part, double? angleDeg) =>
         Request with { Part = part, Rules = Request.Rules with { WarpAngleDeg = angleDeg } };

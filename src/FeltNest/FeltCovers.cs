@@ -19,6 +19,7 @@ using FeltNest.Layout.Check;
 using FeltNest.Panel;
 using FeltNest.Rolls;
 using FeltNest.Rolls.Plan;
+using FeltNest.Rolls.Plan.Chain;
 using FeltNest.Yield;
 
 namespace FeltNest;
@@ -112,8 +113,12 @@ public static class FeltCovers
 
     /// <summary>The strikes of one real roll: where to strike so that the most panels are good.</summary>
     /// <exception cref="InputException">Something asked for is out of its range, or the layout has several bands.</exception>
-    /// <exception cref="NoAnswerException">No panel is good anywhere.</exception>
-    public static RollPlan Plan(RollRequest request) => StrikePlanner.Run(request);
+    /// <exception cref="NoAnswerException">The roll is nowhere wide enough, or no panel is good anywhere.</exception>
+    public static RollPlan Plan(RollRequest request)
+    {
+        RollRoom.Require(request);
+        return StrikePlanner.Run(request);
+    }
 
     /// <summary>What is usual in the trade for a die of a layout, where the shop has written no order; its force is a
     /// placeholder.</summary>

@@ -103,7 +103,9 @@ public sealed partial class ArchitectureTests
     // The library says what a fault is about, a front end how that is asked for.
     [Theory]
     [InlineData("FeltNest")]
+    [InlineData("FeltNest.Records")]
     [InlineData("FeltNest.Runs")]
+    [InlineData("FeltNest.Verify")]
     public void Nothing_below_the_command_line_knows_an_option(string project)
     {
         foreach (string file in Sources(RepositoryFile.PathOf("src", project)))

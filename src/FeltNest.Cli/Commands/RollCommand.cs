@@ -8,7 +8,7 @@ namespace FeltNest.Cli.Commands;
 /// <summary><c>roll LAYOUT --roll ROLL</c>: where to strike one real roll.</summary>
 internal sealed class RollCommand
 {
-    // Its name up to 0.1.0; taken for this version.
+    // A former name, taken for this version.
     private const string FormerShift = "--guide-play";
 
     private readonly Argument<string> layout = new("LAYOUT")
@@ -80,7 +80,7 @@ internal sealed class RollCommand
 
     private int Run(ParseResult parse, CancellationToken stop)
     {
-        if (parse.Tokens.Any(token => token.Value == FormerShift))
+        if (parse.Tokens.Any(token => token.Value == FormerShift) && !parse.GetValue(common.Quiet))
         {
             terminal.Say($"note: {FormerShift} is called {shift.Name} now; the old name goes with the next version");
         }

@@ -1,6 +1,7 @@
 using FeltNest.Cost.Sheet;
 using FeltNest.Layout;
 using FeltNest.Page.Inputs;
+using FeltNest.Runs;
 using FeltNest.Yield;
 
 namespace FeltNest.Page.Answers;
@@ -49,9 +50,10 @@ internal sealed record LayAnswer
     /// <summary>The answer for a layout.</summary>
     public static LayAnswer Of(string stage, RollLayout layout, PageMoney money, double? massGsm)
     {
-        YieldFigures yields = YieldAccount.Of(layout);
+        PricedLayout priced = PricedLayout.Of(layout, money.Costs, money.Price, massGsm);
+        YieldFigures yields = priced.Yields;
         LayoutPart part = layout.Parts[0];
-        List<PairingClass> classes = [.. YieldAccount.Classes(layout).Select(c => c.Class)];
+        List<PairingClass> classes = [.. priced.Groups];
         BandAnswer[] bands = [.. layout.Bands.Select(b => new BandAnswer
         {
             FromMm = b.YFromMm,
@@ -62,7 +64,6 @@ internal sealed record LayAnswer
                     (double[])[p.XMm, p.YMm, p.AngleDeg, classes.FindIndex(c => c.Holds(p, layout.Rules.OneWay))]),
             ],
         })];
-        (FeltAccount? felt, CostSheet? sheet, string? problem) = Priced(layout, money, massGsm);
         SearchRecord search = layout.Search;
         return new LayAnswer
         {
@@ -81,24 +82,11 @@ internal sealed record LayAnswer
             BoundPercent = Known(search.UpperBoundPercent),
             PlanePercent = Known(search.PlaneUtilisationPercent),
             Classes = classes.Count,
-            Felt = FeltAnswer.Of(yields.PerThousandBalls, felt?.PerThousandBalls),
-            Account = [.. Shares(yields, felt)],
-            Cost = sheet is null ? null : CostAnswer.Of(sheet),
-            Problem = problem,
+            Felt = FeltAnswer.Of(yields.PerThousandBalls, priced.Felt?.PerThousandBalls),
+            Account = [.. Shares(yields, priced.Felt)],
+            Cost = priced.Sheet is null ? null : CostAnswer.Of(priced.Sheet),
+            Problem = priced.Problem,
         };
-    }
-
-    private static (FeltAccount? Felt, CostSheet? Sheet, string? Problem) Priced(RollLayout layout, PageMoney money, double? massGsm)
-    {
-        try
-        {
-            FeltAccount felt = FeltAccount.Of(LayPlan.Of(layout), money.Losses, massGsm);
-            return (felt, money.Price is { } price ? CostSheet.Of(felt, price, money.Costs) : null, null);
-        }
-        catch (FeltNestException error)
-        {
-            return (null, null, error.Message);
-        }
     }
 
     private static IEnumerable<NamedShare> Shares(YieldFigures yields, FeltAccount? felt) => felt is not null

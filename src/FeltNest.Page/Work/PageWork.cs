@@ -4,6 +4,7 @@ using FeltNest.Layout;
 using FeltNest.Layout.Limits;
 using FeltNest.Page.Inputs;
 using FeltNest.Panel;
+using FeltNest.Runs;
 
 namespace FeltNest.Page.Work;
 
@@ -22,7 +23,7 @@ internal sealed class PageWork(BallShelf shelf) : IDisposable
     private const int Seed = 1;
 
     private readonly RecentStore<PageCover, PagePanel> panels = new(Panels);
-    private readonly RecentStore<ScanKey, PageScan> scans = new(Scans);
+    private readonly RecentStore<ScanKey, ScanRun> scans = new(Scans);
 
     // As many searches at once as there are cores, and as many short answers beside them: a width that is dragged never waits for the
     // searches of widths it has left. Who waits is told to go when its client is gone.
@@ -63,7 +64,7 @@ internal sealed class PageWork(BallShelf shelf) : IDisposable
     }
 
     /// <summary>Parallel rows over many widths, for the first answer and the chart.</summary>
-    public PageScan Scan(PageInputs inputs, LayoutRequest request)
+    public ScanRun Scan(PageInputs inputs, LayoutRequest request)
     {
         double widest = StepMm * Math.Ceiling(request.RollWidthMm * Above / StepMm);
         ScanKey key = new()
@@ -76,7 +77,7 @@ internal sealed class PageWork(BallShelf shelf) : IDisposable
             WidestMm = widest,
         };
         return scans.Get(
-            key, () => new PageScan(request with { RollWidthMm = widest, Effort = 1, Rules = request.Rules with { Rows = RowRule.Same } }));
+            key, () => new ScanRun(request with { RollWidthMm = widest, Effort = 1, Rules = request.Rules with { Rows = RowRule.Same } }));
     }
 
     /// <summary>Runs a search, or what may wait for one.</summary>

@@ -41,10 +41,11 @@ internal sealed class OrdersRun : IRun
     public IReadOnlyList<string> Notes => [];
 
     /// <inheritdoc/>
-    public Outcome Execute(CancellationToken search, CancellationToken interrupt)
+    public Outcome Execute(Action? searchOver, CancellationToken search, CancellationToken interrupt)
     {
         (OrderPlan plan, IReadOnlyList<(OrderCut Cut, RollPlan Strikes)> tickets) =
             MeasuredPlanner.Run(question, effort, Progress, search);
+        searchOver?.Invoke();
         bool drawn = !interrupt.IsCancellationRequested || tickets.Count <= MostInAHurry;
         return new Outcome
         {

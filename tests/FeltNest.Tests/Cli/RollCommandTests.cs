@@ -48,7 +48,7 @@ public sealed class RollCommandTests : IDisposable
     [InlineData("count", "strike 1: states 5 good and 0 lost panels, the shapes give 1 good of 1")]
     [InlineData("sum", "goodPanels, lostPanels: stated 99 and 0, the strikes add to 9 and 0")]
     [InlineData("line", "backToBackGoodPanels: stated 3, the shapes give ")]
-    [InlineData("side", "strike 1: moved across by 3 mm, the guide plays 0 mm to either side")]
+    [InlineData("side", "strike 1: moved across by 3 mm, the side shift allowed is 0 mm to either side")]
     [InlineData("before", "strike 1: begins at -5 mm, allowed 0 to 118 mm")]
     [InlineData("pattern", "pattern: its panels, laid one feed apart, are not the layout")]
     public async Task A_plan_that_was_changed_is_a_violation(string change, string told)

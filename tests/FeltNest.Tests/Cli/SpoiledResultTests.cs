@@ -73,6 +73,22 @@ public sealed class SpoiledResultTests : IDisposable
         Assert.Contains($": {field}", Assert.Single(run.Messages), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task A_panel_whose_outline_crosses_itself_is_a_violation_and_no_fault_of_the_program()
+    {
+        JsonNode root = JsonNode.Parse(SampleResults.Of("panel", TestContext.Current.CancellationToken))!;
+        JsonArray outline = root["outline"]!.AsArray();
+        int half = outline.Count / 2;
+        JsonNode first = outline[half / 2]!.DeepClone();
+        outline[half / 2] = outline[half + (half / 2)]!.DeepClone();
+        outline[half + (half / 2)] = first;
+
+        CommandRun run = await CommandRun.Of("check", folder.Write("crossing.json", root.ToJsonString()), "--json");
+
+        Assert.Equal(4, run.Code);
+        Assert.Contains("violations", run.Out, StringComparison.Ordinal);
+    }
+
     // The first place of every name that holds a number; a row of numbers by its last.
     private static IEnumerable<(string Name, string Place)> Numbers(JsonNode root)
     {

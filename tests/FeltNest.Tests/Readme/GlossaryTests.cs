@@ -71,7 +71,9 @@ public sealed partial class GlossaryTests
 
         string[] pages =
         [
-            RepositoryFile.PathOf("README.md"), RepositoryFile.PathOf("src", "FeltNest.Cli", "COMMANDS.md"),
+            RepositoryFile.PathOf("README.md"), RepositoryFile.PathOf("CHANGELOG.md"),
+            RepositoryFile.PathOf("src", "FeltNest.Cli", "COMMANDS.md"), RepositoryFile.PathOf("src", "FeltNest.Cli", "README.md"),
+            RepositoryFile.PathOf("src", "FeltNest", "README.md"),
             .. Directory.EnumerateFiles(RepositoryFile.PathOf("shapes"), "*.md", SearchOption.AllDirectories),
             RepositoryFile.PathOf("src", "FeltNest.Page", "Assets", "page.html"),
         ];

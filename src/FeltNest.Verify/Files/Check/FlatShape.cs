@@ -34,6 +34,12 @@ internal sealed class FlatShape
     {
         // Each of two sides may be off.
         const double room = 2 * (PolygonMm + ArcMm);
+        stated.Keep(polygon.IsValid, "outline", "crosses itself");
+        if (!polygon.IsValid)
+        {
+            return;
+        }
+
         Envelope box = polygon.EnvelopeInternal;
         stated.Same("lengthMm", box.Width, room);
         stated.Same("widthMm", box.Height, room);

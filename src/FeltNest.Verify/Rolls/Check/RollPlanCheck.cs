@@ -114,7 +114,8 @@ internal sealed class RollPlanCheck
             {
                 Report(
                     Invariant(
-                        $"strike {i + 1}: moved across by {strike.ShiftYMm:0.####} mm, the guide plays {plan.GuidePlayMm:0.####} mm to "
+                        $"strike {i + 1}: moved across by {strike.ShiftYMm:0.####} mm, the side shift allowed is "
+                            + $"{plan.GuidePlayMm:0.####} mm to "
                             + $"either side"));
             }
 

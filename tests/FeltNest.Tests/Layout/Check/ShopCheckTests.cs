@@ -201,7 +201,7 @@ public sealed class ShopCheckTests
             Violations(
                 Squares with { Bands = [Squares.Bands[0] with { Repeat = repeat }] },
                 new DieLimit { MostPanels = 2, BedLengthMm = 30, BedWidthMm = 10 })
-                .Count(line => line.Contains("is not cut by strike 1", StringComparison.Ordinal)));
+                .Count(line => line.Contains("is not cut by strike 2", StringComparison.Ordinal)));
     }
 
     [Fact]

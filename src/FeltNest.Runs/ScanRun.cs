@@ -3,10 +3,10 @@ using FeltNest.Layout.Check;
 using FeltNest.Layout.Scan;
 using FeltNest.Yield;
 
-namespace FeltNest.Page.Work;
+namespace FeltNest.Runs;
 
 /// <summary>Parallel rows of one part and rule over many widths, each checked and kept.</summary>
-internal sealed class PageScan(LayoutRequest widest)
+internal sealed class ScanRun(LayoutRequest widest)
 {
     // Widths kept: more than a chart and a long drag ask for.
     private const int Most = 600;
