@@ -162,8 +162,8 @@ public sealed class PageWorkTests(BrowserPage page) : IClassFixture<BrowserPage>
     public async Task A_field_out_of_range_says_so_at_the_field_and_recovers()
     {
         await using OpenTab open = await page.Open("?effort=1&width=520");
-        await open.Tab.Locator("#gap").FillAsync("500");
-        await open.Tab.Locator("#gap-fault", new PageLocatorOptions { HasTextString = "500 is outside 0 to 100 mm" }).WaitForAsync();
+        await open.Tab.Locator("#gap").FillAsync("200000");
+        await open.Tab.Locator("#gap-fault", new PageLocatorOptions { HasTextString = "200000 is outside 0 to 100000 mm" }).WaitForAsync();
         Assert.Equal("true", await open.Tab.Locator("#gap").GetAttributeAsync("aria-invalid"));
 
         await open.Set("gap", "3");
@@ -178,7 +178,7 @@ public sealed class PageWorkTests(BrowserPage page) : IClassFixture<BrowserPage>
         string told = await open.Tab.Locator("#told").InnerTextAsync();
 
         Assert.Contains("width is not a number", told, StringComparison.Ordinal);
-        Assert.Contains("gap -2 is outside 0 to 100 mm", told, StringComparison.Ordinal);
+        Assert.Contains("gap -2 is outside 0 to 100000 mm", told, StringComparison.Ordinal);
         Assert.Contains("colour is not known", told, StringComparison.Ordinal);
         Assert.Equal("1500", await open.Tab.Locator("#width").InputValueAsync());
     }
