@@ -33,7 +33,7 @@ internal sealed class JointDesign(
     public static JointResult Run(
         BallSpec ball, Func<LayoutPart, double?, LayoutRequest> lay, FlatPanel? made = null, IProgress<DesignChoice>? progress = null,
         CancellationToken stop = default) =>
-        Run(ball, lay, made, progress, Searched, stop);
+        Run(ball, lay, made, progress, LayoutSearch.Of, stop);
 
     /// <summary>The same with what gives the layout of a panel.</summary>
     internal static JointResult Run(
@@ -43,8 +43,6 @@ internal sealed class JointDesign(
         JointDesign work = new(ball, lay, progress, search, stop);
         return work.Rounds(made);
     }
-
-    private static RollLayout Searched(LayoutRequest request, CancellationToken stop) => LayoutSearch.Run(request, null, stop);
 
     private JointResult Rounds(FlatPanel? made)
     {

@@ -22,7 +22,7 @@ internal static class SeamStudy
     /// <exception cref="OperationCanceledException">Stopped before the first seam was done.</exception>
     public static SeamComparison Run(
         BallSpec ball, Func<LayoutPart, LayoutRequest> lay, IProgress<SeamEntry>? progress = null, CancellationToken stop = default) =>
-        Run(ball, lay, progress, Searched, stop);
+        Run(ball, lay, progress, LayoutSearch.Of, stop);
 
     // Long because it is one loop that keeps what is done when it is stopped.
     /// <summary>The same with what gives the layout of a panel.</summary>
@@ -78,6 +78,4 @@ internal static class SeamStudy
             CutShort = entries.Count + unanswered.Count < balls.Length,
         };
     }
-
-    private static RollLayout Searched(LayoutRequest request, CancellationToken stop) => LayoutSearch.Run(request, null, stop);
 }

@@ -41,7 +41,7 @@ internal static class WaistStudy
     public static WaistTradeOff Run(
         BallSpec ball, IReadOnlyList<double> waistsMm, Func<LayoutPart, LayoutRequest> lay, IProgress<WaistPoint>? progress = null,
         CancellationToken stop = default) =>
-        Run(ball, waistsMm, lay, progress, Searched, stop);
+        Run(ball, waistsMm, lay, progress, LayoutSearch.Of, stop);
 
     // Long because it is one loop that keeps what is done when it is stopped.
     /// <summary>The same with what gives the layout of a panel.</summary>
@@ -101,6 +101,4 @@ internal static class WaistStudy
         StretchAllowed = ball.Felt.TakesStretch(panel.Strain.MaxStretchPercent),
         EdgeAllowed = ball.Felt.TakesAlongEdge(panel.Strain.EdgeMaxCompressionPercent),
     };
-
-    private static RollLayout Searched(LayoutRequest request, CancellationToken stop) => LayoutSearch.Run(request, null, stop);
 }

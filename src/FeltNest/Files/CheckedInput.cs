@@ -17,24 +17,24 @@ internal abstract record CheckedInput
     /// <summary>A layout.</summary>
     /// <param name="File">The file as it states itself.</param>
     /// <param name="Layout">Its layout.</param>
-    public sealed record OfLayout(StatedFile File, LayoutInput Layout) : CheckedInput(File);
+    internal sealed record OfLayout(StatedFile File, LayoutInput Layout) : CheckedInput(File);
 
     /// <summary>The strikes of a roll.</summary>
     /// <param name="File">The file as it states itself.</param>
     /// <param name="Plan">Its plan, with the layout.</param>
-    public sealed record OfRollPlan(StatedFile File, RollPlanInput Plan) : CheckedInput(File);
+    internal sealed record OfRollPlan(StatedFile File, RollPlanInput Plan) : CheckedInput(File);
 
     /// <summary>A die.</summary>
     /// <param name="File">The file as it states itself.</param>
     /// <param name="Die">The die, with the layout.</param>
-    public sealed record OfDie(StatedFile File, DieInput Die) : CheckedInput(File);
+    internal sealed record OfDie(StatedFile File, DieInput Die) : CheckedInput(File);
 
     /// <summary>A plan of orders.</summary>
     /// <param name="File">The file as it states itself.</param>
     /// <param name="Orders">The plan.</param>
-    public sealed record OfOrders(StatedFile File, StatedOrders Orders) : CheckedInput(File);
+    internal sealed record OfOrders(StatedFile File, StatedOrders Orders) : CheckedInput(File);
 
     /// <summary>A result of figures alone.</summary>
     /// <param name="File">The file as it states itself.</param>
-    public sealed record OfFigures(StatedFile File) : CheckedInput(File);
+    internal sealed record OfFigures(StatedFile File) : CheckedInput(File);
 }

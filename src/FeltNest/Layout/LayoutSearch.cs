@@ -36,6 +36,9 @@ internal sealed class LayoutSearch
         tilts = TiltRange.Of(request.Rules);
     }
 
+    /// <summary>The same as a <see cref="LayoutSource"/>: the layout of a request, told to nobody on the way.</summary>
+    public static RollLayout Of(LayoutRequest request, CancellationToken stop) => Run(request, null, stop);
+
     /// <summary>Finds a layout.</summary>
     /// <param name="request">Part, roll and rules.</param>
     /// <param name="progress">Told the best so far; may be null.</param>

@@ -59,7 +59,7 @@ internal static class RollReport
             .Line(
                 "width", Invariant($"{roll.LeastWidthMm:0.#} to {roll.MostWidthMm:0.#} mm"),
                 Invariant($"layout made for {plan.Request.Layout.RollWidthMm:0.#} mm"))
-            .Line("faults, joints", Invariant($"{roll.Faults.Count}, {roll.JointsMm.Count}"))
+            .Line("faults, splices", Invariant($"{roll.Faults.Count}, {roll.JointsMm.Count}"))
             .Line(
                 "four-point score", score.Per100SquareYards, "0.0", string.Empty,
                 Invariant($"points per 100 yd2 of cuttable width ({score.Per100SquareMetres:0.0} per 100 m2; {score.Points} points)"))

@@ -86,7 +86,7 @@ public sealed class SpoiledResultTests : IDisposable
         CommandRun run = await CommandRun.Of("check", folder.Write("crossing.json", root.ToJsonString()), "--json");
 
         Assert.Equal(4, run.Code);
-        Assert.Contains("violations", run.Out, StringComparison.Ordinal);
+        Assert.Contains("crosses itself", run.Out, StringComparison.Ordinal);
     }
 
     // The first place of every name that holds a number; a row of numbers by its last.

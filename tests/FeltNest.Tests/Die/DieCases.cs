@@ -13,6 +13,7 @@ using FeltNest.Layout.Limits;
 using FeltNest.Panel;
 using FeltNest.Rolls;
 using FeltNest.Tests.Files;
+using FeltNest.Tests.Layout;
 
 namespace FeltNest.Tests.Die;
 
@@ -88,17 +89,7 @@ internal static class DieCases
                     new PlacedPanel { Part = 1, XMm = 61, YMm = 25, AngleDeg = 0 },
                 ]),
         }],
-        Search = new SearchRecord
-        {
-            Seed = 1,
-            Effort = 1,
-            CutShort = false,
-            Method = "by hand",
-            ProvedOnGrid = null,
-            PlaneUtilisationPercent = 0,
-            LeastGapMm = 4,
-            FreerRowsPanelsPerMetre = null,
-        },
+        Search = Shapes.ByHand(leastGapMm: 4),
     };
 
     /// <summary>Plates laid as bricks without a gap: two rows, the upper half a plate further on.</summary>
@@ -179,17 +170,7 @@ internal static class DieCases
             GapMm = 4,
             Rules = new LayoutRules(null, 0, RowRule.Same, false),
             Bands = [new LayoutBand { YFromMm = 15, YToMm = 59, Repeat = new LayoutRepeat(repeat, panels) }],
-            Search = new SearchRecord
-            {
-                Seed = 1,
-                Effort = 1,
-                CutShort = false,
-                Method = "by hand",
-                ProvedOnGrid = null,
-                PlaneUtilisationPercent = 0,
-                LeastGapMm = 4,
-                FreerRowsPanelsPerMetre = null,
-            },
+            Search = Shapes.ByHand(leastGapMm: 4),
         };
     }
 

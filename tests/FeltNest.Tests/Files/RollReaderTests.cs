@@ -61,7 +61,7 @@ public sealed class RollReaderTests : IDisposable
         "joints[0].xM: 10 m is not inside the roll: above 0 and below 10 m is allowed")]
     [InlineData(
         Head + Widths + """, "joints": [ { "xM": 4 }, { "xM": 3 } ] }""",
-        "joints[1].xM: 3 m does not lie beyond the joint before it at 4 m")]
+        "joints[1].xM: 3 m does not lie beyond the splice before it at 4 m")]
     [InlineData(Head + Widths + """, "napToward": "x" }""", "napToward: 'x' is not known; allowed: +x, -x")]
     [InlineData(
         Head + Widths + """, "faults": [ { "xMm": 10001, "yMm": 5, "radiusMm": 2 } ] }""",

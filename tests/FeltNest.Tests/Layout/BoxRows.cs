@@ -38,17 +38,7 @@ internal static class BoxRows
             GapMm = request.GapMm,
             Rules = request.Rules,
             Bands = [new LayoutBand { YFromMm = low, YToMm = high, Repeat = new LayoutRepeat(length + request.GapMm, placed) }],
-            Search = new SearchRecord
-            {
-                Seed = 1,
-                Effort = 1,
-                CutShort = false,
-                Method = "rows of boxes",
-                ProvedOnGrid = null,
-                PlaneUtilisationPercent = 0,
-                LeastGapMm = request.GapMm,
-                FreerRowsPanelsPerMetre = null,
-            },
+            Search = Shapes.ByHand(request.GapMm),
         };
     }
 }

@@ -32,6 +32,19 @@ internal static class Shapes
             Seed = 1,
         };
 
+    /// <summary>What stands for the search of a layout that no search made.</summary>
+    internal static SearchRecord ByHand(double leastGapMm) => new()
+    {
+        Seed = 1,
+        Effort = 1,
+        CutShort = false,
+        Method = "by hand",
+        ProvedOnGrid = null,
+        PlaneUtilisationPercent = 0,
+        LeastGapMm = leastGapMm,
+        FreerRowsPanelsPerMetre = null,
+    };
+
     internal static RollLayout Lay(LayoutRequest request) => LayoutSearch.Run(request, null, TestContext.Current.CancellationToken);
 
     internal static Outline Polygon(int corners, double circumradius) =>

@@ -25,17 +25,7 @@ internal static class RollCases
             YToMm = 15,
             Repeat = new LayoutRepeat(12, [new PlacedPanel { Part = 0, XMm = 0, YMm = 10, AngleDeg = 0 }]),
         }],
-        Search = new SearchRecord
-        {
-            Seed = 1,
-            Effort = 1,
-            CutShort = false,
-            Method = "by hand",
-            ProvedOnGrid = null,
-            PlaneUtilisationPercent = 0,
-            LeastGapMm = 2,
-            FreerRowsPanelsPerMetre = null,
-        },
+        Search = Shapes.ByHand(leastGapMm: 2),
     };
 
     /// <summary>Two rows of the same squares on a roll 32 wide.</summary>
@@ -57,17 +47,7 @@ internal static class RollCases
                     new PlacedPanel { Part = 0, XMm = 0, YMm = 22, AngleDeg = 0 },
                 ]),
         }],
-        Search = new SearchRecord
-        {
-            Seed = 1,
-            Effort = 1,
-            CutShort = false,
-            Method = "by hand",
-            ProvedOnGrid = null,
-            PlaneUtilisationPercent = 0,
-            LeastGapMm = 2,
-            FreerRowsPanelsPerMetre = null,
-        },
+        Search = Shapes.ByHand(leastGapMm: 2),
     };
 
     /// <summary>Two rows of combs, 44 long with a tooth every 6, the upper turned and its teeth between the lower one's: 48 apart along the
@@ -90,17 +70,7 @@ internal static class RollCases
                     new PlacedPanel { Part = 0, XMm = 65, YMm = 14, AngleDeg = 180 },
                 ]),
         }],
-        Search = new SearchRecord
-        {
-            Seed = 1,
-            Effort = 1,
-            CutShort = false,
-            Method = "by hand",
-            ProvedOnGrid = null,
-            PlaneUtilisationPercent = 0,
-            LeastGapMm = 1,
-            FreerRowsPanelsPerMetre = null,
-        },
+        Search = Shapes.ByHand(leastGapMm: 1),
     };
 
     /// <summary>A roll of one width.</summary>

@@ -46,16 +46,6 @@ public sealed class PartKindsTests
             Repeat = new LayoutRepeat(
                 200, [.. angles.Select((a, i) => new PlacedPanel { Part = 0, XMm = 0, YMm = 100 + (200 * i), AngleDeg = a })]),
         }],
-        Search = new SearchRecord
-        {
-            Seed = 1,
-            Effort = 1,
-            CutShort = false,
-            Method = "by hand",
-            ProvedOnGrid = null,
-            PlaneUtilisationPercent = 0,
-            LeastGapMm = 0,
-            FreerRowsPanelsPerMetre = null,
-        },
+        Search = Shapes.ByHand(leastGapMm: 0),
     };
 }

@@ -2,6 +2,7 @@ using FeltNest.Geometry;
 using FeltNest.Layout;
 using FeltNest.Layout.Limits;
 using FeltNest.Yield;
+using FeltNest.Tests.Layout;
 using Xunit;
 
 namespace FeltNest.Tests.Yield;
@@ -98,16 +99,6 @@ public sealed class YieldAccountTests
         GapMm = 0,
         Rules = new LayoutRules(null, 0, RowRule.Any, false),
         Bands = [new LayoutBand { YFromMm = edge, YToMm = width - edge, Repeat = repeat }],
-        Search = new SearchRecord
-        {
-            Seed = 1,
-            Effort = 1,
-            CutShort = false,
-            Method = "by hand",
-            ProvedOnGrid = null,
-            PlaneUtilisationPercent = 0,
-            LeastGapMm = 0,
-            FreerRowsPanelsPerMetre = null,
-        },
+        Search = Shapes.ByHand(leastGapMm: 0),
     };
 }

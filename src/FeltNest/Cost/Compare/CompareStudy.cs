@@ -40,7 +40,7 @@ internal sealed class CompareStudy
     /// <exception cref="NoAnswerException">No case has a lay; the message is the first one's.</exception>
     /// <exception cref="OperationCanceledException">Stopped before the first row was done.</exception>
     public static Comparison Run(CompareRequest question, IProgress<CompareRow>? progress = null, CancellationToken stop = default) =>
-        Run(question, progress, Searched, stop);
+        Run(question, progress, LayoutSearch.Of, stop);
 
     /// <summary>The same with what gives the layout of a width.</summary>
     internal static Comparison Run(
@@ -55,8 +55,6 @@ internal sealed class CompareStudy
         _ = question.Kept is null ? [] : KeptDie.Widths(question.Kept, 0);
         return new CompareStudy(question, search, stop).Run(progress);
     }
-
-    private static RollLayout Searched(LayoutRequest request, CancellationToken stop) => LayoutSearch.Run(request, null, stop);
 
     private Comparison Run(IProgress<CompareRow>? progress)
     {

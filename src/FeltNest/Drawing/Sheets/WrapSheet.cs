@@ -1,5 +1,6 @@
 using System.Globalization;
 using FeltNest.Ball;
+using FeltNest.Die;
 using FeltNest.Drawing.Charts;
 using FeltNest.Drawing.Lettering;
 using FeltNest.Drawing.Parts;
@@ -65,6 +66,10 @@ internal static class WrapSheet
                 new GroupMark(
                     "figures", [.. FigureTable.Draw(new Point2(Margin + 172, high - 4), Width - (2 * Margin) - 172, Figures(wrap))]),
                 new GroupMark("gap", [.. Gap(wrap).Draw(chart)]),
+                new GroupMark("trial",
+                [
+                    new TextMark { Text = SafetyWords.Trial, At = new Point2(Margin, Margin - 8), HeightMm = Ink.Note, Colour = Ink.Dark },
+                ]),
             ],
         };
     }

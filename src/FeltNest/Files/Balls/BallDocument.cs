@@ -140,16 +140,16 @@ internal static class BallDocument
         internal static readonly FieldSet Set = new();
 
         public static readonly NumberField CoreDiameterMm = Set.Add(
-            new NumberField(BallRanges.CoreDiameterTolerance, "core diameter, plus-minus") { Default = 0 });
+            new NumberField(ToleranceRanges.CoreDiameterTolerance, "core diameter, plus-minus") { Default = 0 });
         public static readonly NumberField CoreMassG = Set.Add(
-            new NumberField(BallRanges.CoreMassTolerance, "core mass, plus-minus") { Default = 0 });
+            new NumberField(ToleranceRanges.CoreMassTolerance, "core mass, plus-minus") { Default = 0 });
         public static readonly NumberField CementThicknessMm = Set.Add(
-            new NumberField(BallRanges.CementThicknessTolerance, "cement thickness, plus-minus") { Default = 0 });
+            new NumberField(ToleranceRanges.CementThicknessTolerance, "cement thickness, plus-minus") { Default = 0 });
         public static readonly NumberField CementMassPerAreaGsm = Set.Add(
-            new NumberField(BallRanges.CementMassTolerance, "cement mass per area, plus-minus") { Default = 0 });
+            new NumberField(ToleranceRanges.CementMassTolerance, "cement mass per area, plus-minus") { Default = 0 });
         public static readonly NumberField FeltFinishedThicknessMm = Set.Add(
-            new NumberField(BallRanges.FinishedThicknessTolerance, "felt thickness on the finished ball, plus-minus") { Default = 0 });
+            new NumberField(ToleranceRanges.FinishedThicknessTolerance, "felt thickness on the finished ball, plus-minus") { Default = 0 });
         public static readonly NumberField FeltMassPerAreaGsm = Set.Add(
-            new NumberField(BallRanges.FeltMassTolerance, "felt mass per area, plus-minus") { Default = 0 });
+            new NumberField(ToleranceRanges.FeltMassTolerance, "felt mass per area, plus-minus") { Default = 0 });
     }
 }

@@ -5,6 +5,7 @@ using FeltNest.Files.Json;
 using FeltNest.Files.Studies;
 using FeltNest.Layout.Limits;
 using static FeltNest.Files.Compare.CompareDocument;
+using static FeltNest.Files.Compare.CompareFindingFields;
 
 namespace FeltNest.Files.Compare;
 

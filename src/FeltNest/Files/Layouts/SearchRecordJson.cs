@@ -1,7 +1,7 @@
 using FeltNest.Files.Json;
 using FeltNest.Layout;
 using FeltNest.Layout.Quality;
-using static FeltNest.Files.Layouts.LayoutDocument;
+using static FeltNest.Files.Layouts.LayoutSearchFields;
 
 namespace FeltNest.Files.Layouts;
 

@@ -4,6 +4,7 @@ using FeltNest.Files.Json;
 using FeltNest.Rolls;
 using FeltNest.Rolls.Orders;
 using static FeltNest.Files.Orders.OrderPlanDocument;
+using static FeltNest.Files.Orders.OrderQuestionFields;
 
 namespace FeltNest.Files.Orders;
 

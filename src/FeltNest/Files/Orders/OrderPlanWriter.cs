@@ -3,6 +3,7 @@ using FeltNest.Files.Json;
 using FeltNest.Rolls.Orders;
 using FeltNest.Rolls.Orders.Planned;
 using static FeltNest.Files.Orders.OrderPlanDocument;
+using static FeltNest.Files.Orders.OrderQuestionFields;
 
 namespace FeltNest.Files.Orders;
 

@@ -26,7 +26,7 @@ internal static class RollDocument
             Most = MostItems,
         });
     public static readonly ObjectsField Joints = Fields.Add(
-        new ObjectsField("joints", JointFields.Set, "joints across the whole width, in order of x")
+        new ObjectsField("joints", JointFields.Set, "splices across the whole width, in order of x")
         {
             Otherwise = "none",
             Most = MostItems,

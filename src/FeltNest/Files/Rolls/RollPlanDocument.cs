@@ -55,7 +55,7 @@ internal static class RollPlanDocument
         internal static readonly FieldSet Set = new();
 
         public static readonly WholeField RollEnd = Set.Add(new WholeField("rollEnd", 0, ShopRanges.MostCount, "past the end"));
-        public static readonly WholeField Joint = Set.Add(new WholeField("joint", 0, ShopRanges.MostCount, "a joint runs through"));
+        public static readonly WholeField Joint = Set.Add(new WholeField("joint", 0, ShopRanges.MostCount, "a splice runs through"));
         public static readonly WholeField Width = Set.Add(
             new WholeField("width", 0, ShopRanges.MostCount, "outside the usable width or on a forbidden stripe"));
         public static readonly WholeField Fault = Set.Add(new WholeField("fault", 0, ShopRanges.MostCount, "touch a fault"));

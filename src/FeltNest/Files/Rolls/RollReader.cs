@@ -82,7 +82,7 @@ internal static class RollReader
                 throw item.Fault(
                     JointFields.XM,
                     FormattableString.Invariant(
-                        $"{at / 1000} m does not lie beyond the joint before it at {joints[^1] / 1000} m: joints go in order of x"));
+                        $"{at / 1000} m does not lie beyond the splice before it at {joints[^1] / 1000} m: splices go in order of x"));
             }
 
             joints.Add(at);

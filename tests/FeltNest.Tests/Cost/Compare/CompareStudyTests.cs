@@ -250,17 +250,7 @@ public sealed class CompareStudyTests
             YToMm = 160,
             Repeat = new LayoutRepeat(pitch, [.. rows.Select(y => new PlacedPanel { Part = 0, XMm = 25, YMm = y, AngleDeg = 0 })]),
         }],
-        Search = new SearchRecord
-        {
-            Seed = 1,
-            Effort = 1,
-            CutShort = false,
-            Method = "by hand",
-            ProvedOnGrid = null,
-            PlaneUtilisationPercent = 0,
-            LeastGapMm = 0,
-            FreerRowsPanelsPerMetre = null,
-        },
+        Search = Shapes.ByHand(leastGapMm: 0),
     };
 
     private static CompareCase Bare(double width) => CompareCase.Of(width, EdgeTrims.Both(0));

@@ -299,16 +299,6 @@ public sealed class LayoutCheckPlaceTests
         GapMm = gap,
         Rules = new LayoutRules(null, 0, RowRule.Any, false),
         Bands = [new LayoutBand { YFromMm = 15, YToMm = width - 15, Repeat = new LayoutRepeat(repeat, panels) }],
-        Search = new SearchRecord
-        {
-            Seed = 1,
-            Effort = 1,
-            CutShort = false,
-            Method = "by hand",
-            ProvedOnGrid = null,
-            PlaneUtilisationPercent = 0,
-            LeastGapMm = 0,
-            FreerRowsPanelsPerMetre = null,
-        },
+        Search = Shapes.ByHand(leastGapMm: 0),
     };
 }

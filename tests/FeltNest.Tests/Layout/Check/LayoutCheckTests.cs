@@ -205,17 +205,7 @@ public sealed class LayoutCheckTests
             YToMm = 35 + room,
             Repeat = new LayoutRepeat(length, [new PlacedPanel { Part = 0, XMm = 0, YMm = 20, AngleDeg = 0 }]),
         }],
-        Search = new SearchRecord
-        {
-            Seed = 1,
-            Effort = 1,
-            CutShort = false,
-            Method = "by hand",
-            ProvedOnGrid = null,
-            PlaneUtilisationPercent = 0,
-            LeastGapMm = 0,
-            FreerRowsPanelsPerMetre = null,
-        },
+        Search = Shapes.ByHand(leastGapMm: 0),
     };
 
     private static RollLayout With(RollLayout layout, params PlacedPanel[] panels) =>

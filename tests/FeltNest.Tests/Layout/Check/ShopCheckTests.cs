@@ -28,17 +28,7 @@ public sealed class ShopCheckTests
                     new() { Part = 0, XMm = 0, YMm = 35, AngleDeg = 0 }, new() { Part = 0, XMm = 20, YMm = 35, AngleDeg = 0 },
                 ]),
         }],
-        Search = new SearchRecord
-        {
-            Seed = 1,
-            Effort = 1,
-            CutShort = false,
-            Method = "by hand",
-            ProvedOnGrid = null,
-            PlaneUtilisationPercent = 0,
-            LeastGapMm = 0,
-            FreerRowsPanelsPerMetre = null,
-        },
+        Search = Shapes.ByHand(leastGapMm: 0),
     };
 
     [Fact]

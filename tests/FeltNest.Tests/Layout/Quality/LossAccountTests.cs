@@ -128,16 +128,6 @@ public sealed class LossAccountTests
             YToMm = request.Usable.High,
             Repeat = new LayoutRepeat(repeat, panels),
         }],
-        Search = new SearchRecord
-        {
-            Seed = 1,
-            Effort = 1,
-            CutShort = false,
-            Method = "by hand",
-            ProvedOnGrid = null,
-            PlaneUtilisationPercent = 0,
-            LeastGapMm = 0,
-            FreerRowsPanelsPerMetre = null,
-        },
+        Search = Shapes.ByHand(leastGapMm: 0),
     };
 }

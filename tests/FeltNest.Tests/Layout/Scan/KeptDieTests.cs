@@ -148,16 +148,6 @@ public sealed class KeptDieTests
         GapMm = 2,
         Rules = new LayoutRules(null, 0, RowRule.Any, false),
         Bands = [new LayoutBand { YFromMm = 5, YToMm = 197, Repeat = new LayoutRepeat(40, panels) }],
-        Search = new SearchRecord
-        {
-            Seed = 1,
-            Effort = 1,
-            CutShort = false,
-            Method = "by hand",
-            ProvedOnGrid = null,
-            PlaneUtilisationPercent = 0,
-            LeastGapMm = 0,
-            FreerRowsPanelsPerMetre = null,
-        },
+        Search = Shapes.ByHand(leastGapMm: 0),
     };
 }

@@ -84,7 +84,7 @@ internal static class RollMapSheet
         return string.Create(
             CultureInfo.InvariantCulture,
             $"{plan.Strikes.Count} strikes on {roll.LengthMm / 1000:0.##} m of roll {roll.Name}: {plan.GoodPanels} good panels; lost "
-                + $"panels, {roll.Faults.Count} faults and {roll.JointsMm.Count} joints are marked. The roll is folded into {lines} "
+                + $"panels, {roll.Faults.Count} faults and {roll.JointsMm.Count} splices are marked. The roll is folded into {lines} "
                 + $"lines.");
     }
 
@@ -152,7 +152,7 @@ internal static class RollMapSheet
     {
         string counts = string.Create(
             CultureInfo.InvariantCulture,
-            $"lost: {plan.LostPanels(LossCause.Fault)} at faults, {plan.LostPanels(LossCause.Joint)} at joints, "
+            $"lost: {plan.LostPanels(LossCause.Fault)} at faults, {plan.LostPanels(LossCause.Joint)} at splices, "
                 + $"{plan.LostPanels(LossCause.Width)} outside the usable width, {plan.LostPanels(LossCause.RollEnd)} past the end");
         string numbers = $"numbers: every fifth strike, and the first of each run one feed apart (longer tick)"
             + $"{(plan.Request.FromMm > 0 ? "; tinted: cut before" : string.Empty)}";

@@ -280,7 +280,7 @@ internal static class TicketSheet
         double from = plan.Request.FromMm;
         int faults = plan.Request.Roll.Faults.Count(f => f.XMm + f.LengthMm >= from);
         int joints = plan.Request.Roll.JointsMm.Count(x => x >= from);
-        return Invariant($"faults {faults}, joints {joints}");
+        return Invariant($"faults {faults}, splices {joints}");
     }
 
     private static string Repeats(RollPlan plan) => plan.Pattern.Repeats == 1 ? "one repeat" : $"{plan.Pattern.Repeats} repeats";
