@@ -7,4 +7,10 @@ if (args is ["table", var ball])
     return;
 }
 
+if (args is ["orders", var size])
+{
+    OrderTable.Print(size);
+    return;
+}
+
 BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);

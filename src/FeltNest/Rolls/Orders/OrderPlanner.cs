@@ -2,6 +2,7 @@ using System.Globalization;
 using FeltNest.Rolls.Orders.Check;
 using FeltNest.Rolls.Orders.FirstFit;
 using FeltNest.Rolls.Orders.Model;
+using FeltNest.Rolls.Orders.Patterns;
 using FeltNest.Rolls.Orders.Planned;
 using FeltNest.Rolls.Orders.Search;
 
@@ -34,21 +35,29 @@ internal static class OrderPlanner
                 CultureInfo.InvariantCulture,
                 $"first fit: balls short {built.Rank.Balls}, orders late {built.Late}, cost {built.Cost.Total:0.00} "
                     + $"{question.Rules.Currency}"));
-        int size = ModelSize.Of(question);
-        bool searched = size <= ModelSize.Most;
-        if (searched && !stop.IsCancellationRequested)
+        bool small = ModelSize.Of(question) <= ModelSize.Most;
+        if (!stop.IsCancellationRequested)
         {
-            SearchThread.Run(() => OrderSearch.Run(question, built, best, effort, stop), stop);
-        }
-        else if (!searched)
-        {
-            best.Tell($"the question is too large for a search (more than {ModelSize.Most} variables): the plan of first fit stands");
+            SearchThread.Run(() => Search(question, built, best, effort, small, stop), stop);
         }
 
-        OrderPlan plan = best.Close(searched && stop.IsCancellationRequested, effort, searched, OrderRows.WeightOfReserve(question));
+        OrderPlan plan = best.Close(stop.IsCancellationRequested, effort, OrderRows.WeightOfReserve(question));
         return plan.Cuts.Count > 0
             ? plan
             : throw new NoAnswerException(
                 $"nothing can be cut for any order; order {plan.Results[0].Order.Name}: {plan.Results[0].Reason}");
+    }
+
+    // A small question is settled in one model of every cut; a larger one by patterns of its rolls.
+    private static void Search(OrderRequest question, OrderPlan built, BestPlan best, int effort, bool small, CancellationToken stop)
+    {
+        if (small)
+        {
+            OrderSearch.Run(question, built, best, effort, stop);
+        }
+        else
+        {
+            PatternPlanner.Run(question, best, effort, OrderSearch.ShortPrice(question), stop);
+        }
     }
 }

@@ -83,7 +83,7 @@ internal static class PlanAssembly
         foreach (CoverOrder order in question.Orders)
         {
             CutPiece[] own = [.. byOrder[order]];
-            int[] kept = Overcut.Kept(question, order, own);
+            int[] kept = Overcut.Kept(question, order.Balls, own);
             for (int i = 0; i < own.Length; i++)
             {
                 if (kept[i] > 0)

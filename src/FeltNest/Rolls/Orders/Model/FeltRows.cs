@@ -12,7 +12,7 @@ internal sealed class FeltRows
     /// <summary>Adds all felt of a question to a model.</summary>
     public FeltRows(MixedModel model, OrderRequest question)
     {
-        foreach (List<StockRoll> alike in Alike(question.Rolls))
+        foreach (List<StockRoll> alike in LikeRolls.Sorted(question.Rolls))
         {
             foreach (RollUnit unit in Added(model, alike, question))
             {
@@ -42,25 +42,6 @@ internal sealed class FeltRows
 
     /// <summary>Cost of all felt.</summary>
     public LinearSum Cost { get; } = new();
-
-    /// <summary>Rolls that are alike stand together, in the order of the first of each.</summary>
-    private static List<List<StockRoll>> Alike(IEnumerable<StockRoll> rolls)
-    {
-        List<List<StockRoll>> all = [];
-        foreach (StockRoll roll in rolls)
-        {
-            if (all.Find(one => one[0].IsLike(roll)) is { } group)
-            {
-                group.Add(roll);
-            }
-            else
-            {
-                all.Add([roll]);
-            }
-        }
-
-        return all;
-    }
 
     private RollUnit[] Added(MixedModel model, List<StockRoll> alike, OrderRequest question)
     {

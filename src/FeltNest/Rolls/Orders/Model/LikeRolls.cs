@@ -54,6 +54,25 @@ internal sealed class LikeRolls : RollUnit
         return unit;
     }
 
+    /// <summary>Rolls that are alike stand together, in the order of the first of each.</summary>
+    public static List<List<StockRoll>> Sorted(IEnumerable<StockRoll> rolls)
+    {
+        List<List<StockRoll>> all = [];
+        foreach (StockRoll roll in rolls)
+        {
+            if (all.Find(one => one[0].IsLike(roll)) is { } group)
+            {
+                group.Add(roll);
+            }
+            else
+            {
+                all.Add([roll]);
+            }
+        }
+
+        return all;
+    }
+
     /// <inheritdoc/>
     public override IEnumerable<(Unknown Variable, double Value)> At(IReadOnlyList<int[]> cuts) =>
         counts.Select((count, p) => (count, (double)cuts.Count(cut => cut.SequenceEqual(patterns[p]))));

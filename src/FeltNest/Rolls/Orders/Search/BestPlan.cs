@@ -1,5 +1,6 @@
 using FeltNest.Rolls.Orders.Assembly;
 using FeltNest.Rolls.Orders.Check;
+using FeltNest.Rolls.Orders.Model.Mixed;
 using FeltNest.Rolls.Orders.Planned;
 
 namespace FeltNest.Rolls.Orders.Search;
@@ -34,6 +35,31 @@ internal sealed class BestPlan(OrderPlan first, IProgress<string>? progress)
         }
     }
 
+    /// <summary>Balls that the best plan is short of.</summary>
+    public int Lacking
+    {
+        get
+        {
+            lock (gate)
+            {
+                return best.Rank.Balls;
+            }
+        }
+    }
+
+    /// <summary>Whether the best plan, short of nothing and with none late, is as near to its bound as counts for proved.</summary>
+    public bool IsProved
+    {
+        get
+        {
+            lock (gate)
+            {
+                return best.Rank is (0, 0, 0, var cost)
+                    && bounds.Exists(b => (double)cost - b.Cost <= MixedModel.RelativeGap * Math.Abs((double)cost));
+            }
+        }
+    }
+
     /// <summary>Takes a bound of the cost that holds for all plans with so few balls short, reserves weighed in, and so few orders
     /// late.</summary>
     public void ProveCost(double mostShort, double mostLate, double cost) => Prove(() => bounds.Add((mostShort, mostLate, cost)));
@@ -59,9 +85,8 @@ internal sealed class BestPlan(OrderPlan first, IProgress<string>? progress)
     /// <summary>Takes nothing more, and gives the best plan with what is proved of it.</summary>
     /// <param name="cutShort">Whether the search was stopped.</param>
     /// <param name="effort">Counted work allowed.</param>
-    /// <param name="searched">Whether a search was made.</param>
     /// <param name="weight">Weight of a ball of a reserve.</param>
-    public OrderPlan Close(bool cutShort, int effort, bool searched, double weight)
+    public OrderPlan Close(bool cutShort, int effort, double weight)
     {
         lock (gate)
         {
@@ -83,7 +108,7 @@ internal sealed class BestPlan(OrderPlan first, IProgress<string>? progress)
                     LeastLate = Math.Min(leastLate, late),
                     CutShort = cutShort,
                     Effort = effort,
-                    Searched = searched,
+                    Searched = true,
                 },
             };
         }

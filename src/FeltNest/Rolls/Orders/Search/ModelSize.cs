@@ -7,7 +7,7 @@ internal static class ModelSize
 {
     /// <summary>Most variables a search is made with: above it the solver does not come past its first bound in any time a planner waits,
     /// and the plan of first fit stands.</summary>
-    public const int Most = 20_000;
+    public const int Most = 1500;
 
     // Variables of a roll, and of each order and die on it.
     private const int OfRoll = 3;

@@ -156,8 +156,10 @@ internal sealed class OrderSearch
         return plan;
     }
 
-    // Felt of a strike at the dearest price, ten times over: no strike is saved by a ball that is left out.
-    private double Dear()
+    private double Dear() => ShortPrice(question);
+
+    /// <summary>Felt of a strike at the dearest price, ten times over: no strike is saved by a ball that is left out.</summary>
+    internal static double ShortPrice(OrderRequest question)
     {
         double most = 1;
         foreach (StockRoll roll in question.Rolls.Concat(question.Offers.Select(o => o.Roll)))

@@ -1,0 +1,89 @@
+namespace FeltNest.Rolls.Orders.Patterns;
+
+/// <summary>Reads a master for the lots its orders are cut from: one for each order of one lot, portions for the others.</summary>
+internal static class LotSplit
+{
+    // Lots chosen before the program is solved again, as a share of those still open.
+    private const double AtOnce = 0.15;
+
+    // A choice this near to whole is whole.
+    private const double Whole = 0.999;
+
+    /// <summary>The portions.</summary>
+    /// <remarks>Lots are chosen a few at a time, the clearest first, and the program solved again after each: R. Sadykov and others,
+    /// "Primal heuristics for branch and price", INFORMS Journal on Computing 31 (2019).</remarks>
+    public static List<LotPortion> Of(
+        OrderRequest question, PatternMaster master, MasterSolver solver, IReadOnlyList<double> values, CancellationToken stop)
+    {
+        Dictionary<int, (int Order, int Lot, int Column)> chosen = [];
+        while (Open() is { Count: > 0 } open)
+        {
+            int some = (int)Math.Ceiling(AtOnce * open.Count);
+            bool clear = true;
+            foreach ((int order, int lot, int column) in open.Take(Math.Max(some, open.Count(l => values[l.Column] >= Whole))))
+            {
+                chosen[order] = (order, lot, column);
+                clear &= values[column] >= Whole;
+                solver.Hold(column, 1, 1);
+            }
+
+            if (!clear && !stop.IsCancellationRequested && solver.Solve() is { } solved)
+            {
+                values = solved.Values;
+            }
+        }
+
+        return
+        [
+            .. chosen.Values.OrderBy(c => c.Order).Select(c => new LotPortion(c.Order, c.Lot, question.Orders[c.Order].Balls)),
+            .. Drawn(question, master, values),
+        ];
+
+        // The clearest lot of each order that has none yet.
+        List<(int Order, int Lot, int Column)> Open() =>
+        [
+            .. master.Lots.Where(l => !chosen.ContainsKey(l.Order))
+                .GroupBy(l => l.Order)
+                .Select(g => g.MaxBy(l => values[l.Column]))
+                .OrderByDescending(l => values[l.Column]).ThenBy(l => l.Order),
+        ];
+    }
+
+    // Orders of any lot take what their pool draws from each lot, the earliest first.
+    private static IEnumerable<LotPortion> Drawn(OrderRequest question, PatternMaster master, IReadOnlyList<double> values)
+    {
+        foreach (var pool in master.Drawn.GroupBy(d => (d.Ball, d.Felt)))
+        {
+            (int Lot, double Balls)[] lots =
+                [.. pool.Select(d => (d.Lot, values[d.Column])).Where(d => d.Item2 > 0.5).OrderByDescending(d => d.Item2)];
+            if (lots.Length == 0)
+            {
+                lots = [(pool.First().Lot, double.MaxValue)];
+            }
+
+            (int at, double left) = (0, lots[0].Balls);
+            foreach (int order in Enumerable.Range(0, question.Orders.Count)
+                .Where(o => !question.Orders[o].OneLot && question.Orders[o].Felt == pool.Key.Felt && question.Orders[o].Ball == pool.Key.Ball)
+                .OrderBy(o => question.Orders[o].Due))
+            {
+                int balls = question.Orders[order].Balls;
+                while (balls > 0)
+                {
+                    bool last = at == lots.Length - 1;
+                    int taken = last ? balls : Math.Min(balls, (int)Math.Round(left));
+                    if (taken > 0)
+                    {
+                        yield return new LotPortion(order, lots[at].Lot, taken);
+                    }
+
+                    (balls, left) = (balls - taken, left - taken);
+                    if (left < 0.5 && !last)
+                    {
+                        at++;
+                        left = lots[at].Balls;
+                    }
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,149 @@
+using System.Globalization;
+using FeltNest.Rolls.Orders.FirstFit;
+using FeltNest.Rolls.Orders.Planned;
+using FeltNest.Rolls.Orders.Search;
+
+namespace FeltNest.Rolls.Orders.Patterns;
+
+/// <summary>Plans many orders over many rolls: patterns of rolls are found for a linear master, whose bound is kept; lots are filled by its
+/// prices; then lots are bettered one or two at a time.</summary>
+internal sealed class PatternPlanner
+{
+    // Rounds of pricing for one unit of effort, and how near bound and master must come to end it.
+    private const int RoundsPerEffort = 20;
+    private const double BoundGap = 2e-5;
+
+    // Moves for one unit of effort: so many, and some for each order.
+    private const int MovesPerEffort = 60;
+    private const double MovesPerOrder = 4;
+
+    // Steps in which moves are told and handed over.
+    private const int Steps = 12;
+    private readonly OrderRequest question;
+    private readonly BestPlan best;
+    private readonly int effort;
+    private readonly double shortPrice;
+    private readonly CancellationToken stop;
+    private readonly FeltKinds felt;
+
+    private PatternPlanner(OrderRequest question, BestPlan best, int effort, double shortPrice, CancellationToken stop)
+    {
+        (this.question, this.best, this.effort, this.shortPrice, this.stop) = (question, best, effort, shortPrice, stop);
+        felt = new FeltKinds(question);
+    }
+
+    /// <summary>Searches, handing every better plan and every proof over as it is found.</summary>
+    /// <param name="question">The question.</param>
+    /// <param name="best">The best plan so far.</param>
+    /// <param name="effort">Counted work.</param>
+    /// <param name="shortPrice">What a ball short counts, above what any ball costs.</param>
+    /// <param name="stop">Ends the search.</param>
+    public static void Run(OrderRequest question, BestPlan best, int effort, double shortPrice, CancellationToken stop)
+    {
+        PatternPlanner planner = new(question, best, effort, shortPrice, stop);
+        if (planner.felt.All.Count > 0)
+        {
+            planner.Search();
+        }
+    }
+
+    private void Search()
+    {
+        PatternMaster master = new(question, felt, shortPrice, 1);
+        using MasterSolver solver = new(master.Rows);
+        PatternSearch search = new(question, felt, master, solver);
+        best.Tell(string.Create(
+            CultureInfo.InvariantCulture,
+            $"patterns: {question.Orders.Count} orders, {felt.All.Sum(k => k.Rolls.Count)} rolls of {felt.All.Count} kinds in "
+                + $"{felt.Lots.Count} lots"));
+        search.Run(RoundsPerEffort * effort, BoundGap, (round, bound) => Told(round, bound), stop);
+        if (search.Values.Count == 0)
+        {
+            return;
+        }
+
+        Prove(search.Bound);
+        if (best.Lacking > 0)
+        {
+            ProveShort();
+        }
+
+        IReadOnlyList<double> prices = search.Duals;
+        LotPlan lots = new(question, felt, master, prices, LotSplit.Of(question, master, solver, search.Values, stop));
+        Offer(lots);
+        Prove(search.Bound);
+        Improve(lots, search.Bound);
+        Prove(search.Bound);
+    }
+
+    private void Told(int round, double bound) => best.Tell(string.Create(
+        CultureInfo.InvariantCulture, $"patterns: round {round}, no plan costs less than {Math.Max(0, bound):0.00} {question.Rules.Currency}"));
+
+    private void Improve(LotPlan lots, double bound)
+    {
+        int moves = (int)(effort * (MovesPerEffort + (MovesPerOrder * question.Orders.Count)));
+        for (int step = 0; step < Steps && !stop.IsCancellationRequested; step++)
+        {
+            if (lots.Improve(moves / Steps, stop))
+            {
+                Offer(lots);
+            }
+
+            Prove(bound);
+            if (best.IsProved)
+            {
+                return;
+            }
+        }
+    }
+
+    // What the cuts of lots leave short is filled up from whatever is left.
+    private void Offer(LotPlan lots)
+    {
+        ShopState state = new(question);
+        state.Cut(lots.Cuts);
+        foreach (CoverOrder order in question.Orders.OrderBy(o => o.Due))
+        {
+            state = OrderFill.Filled(state, order);
+        }
+
+        OrderPlan plan = state.Plan();
+        if (best.Offer(plan))
+        {
+            best.Tell(string.Create(
+                CultureInfo.InvariantCulture,
+                $"better plan: balls short {plan.Rank.Balls}, orders late {plan.Late}, cost {plan.Cost.Total:0.00} "
+                    + $"{question.Rules.Currency}"));
+        }
+    }
+
+    // The bound holds for plans that lack no more balls than the best one: each ball less would cost its price.
+    private void Prove(double bound) =>
+        best.ProveCost(best.Lacking, double.PositiveInfinity, bound - (shortPrice * best.Lacking) + MountingFloor());
+
+    // Each ball that every such plan makes some of has a die mounted.
+    private double MountingFloor()
+    {
+        double floor = 0;
+        foreach (IGrouping<string, CoverOrder> ball in question.Orders.GroupBy(o => o.Ball))
+        {
+            if (ball.Sum(o => (long)o.Balls) > best.Lacking)
+            {
+                floor += question.Dies.Where(d => d.Ball == ball.Key)
+                    .SelectMany(d => question.Presses.Where(p => OrderRequest.Takes(p, d)))
+                    .Select(p => (double)question.Rules.HourRate * p.ChangeOverMinutes / 60).DefaultIfEmpty(0).Min();
+            }
+        }
+
+        return floor;
+    }
+
+    private void ProveShort()
+    {
+        PatternMaster master = new(question, felt, 1, 0);
+        using MasterSolver solver = new(master.Rows);
+        PatternSearch search = new(question, felt, master, solver);
+        search.Run(RoundsPerEffort * effort, BoundGap, null, stop);
+        best.ProveShort(Math.Max(0, Math.Ceiling(search.Bound - 1e-6)));
+    }
+}
