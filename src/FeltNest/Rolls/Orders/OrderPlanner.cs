@@ -1,5 +1,7 @@
 using System.Globalization;
+using FeltNest.Rolls.Orders.Assembly;
 using FeltNest.Rolls.Orders.Check;
+using FeltNest.Rolls.Orders.Clock;
 using FeltNest.Rolls.Orders.FirstFit;
 using FeltNest.Rolls.Orders.Model;
 using FeltNest.Rolls.Orders.Planned;
@@ -22,7 +24,7 @@ internal static class OrderPlanner
     public static OrderPlan Run(
         OrderRequest question, int effort = 5, IProgress<string>? progress = null, CancellationToken stop = default)
     {
-        OrderPlan built = FirstFitPlanner.Run(question);
+        OrderPlan built = Timed(FirstFitPlanner.Run(question), effort, stop);
         if (OrderPlanCheck.Violations(StatedOrders.Of(built)) is [var wrong, ..])
         {
             throw new InvalidOperationException($"the plan of first fit breaks a rule: {wrong}");
@@ -34,21 +36,19 @@ internal static class OrderPlanner
                 CultureInfo.InvariantCulture,
                 $"first fit: balls short {built.Rank.Balls}, orders late {built.Late}, cost {built.Cost.Total:0.00} "
                     + $"{question.Rules.Currency}"));
-        int size = ModelSize.Of(question);
-        bool searched = size <= ModelSize.Most;
-        if (searched && !stop.IsCancellationRequested)
-        {
-            SearchThread.Run(() => OrderSearch.Run(question, built, best, effort, stop), stop);
-        }
-        else if (!searched)
-        {
-            best.Tell($"the question is too large for a search (more than {ModelSize.Most} variables): the plan of first fit stands");
-        }
-
-        OrderPlan plan = best.Close(searched && stop.IsCancellationRequested, effort, searched, OrderRows.WeightOfReserve(question));
+        bool searched = ModelSize.Of(question) <= ModelSize.Most;
+        LateBound least = LateBound.Of(question, built.Rank.Balls);
+        best.ProveLate(least.Orders);
+        best.ProveDays(least.WeightedDays);
+        OrderPlan plan = best.Close(stop.IsCancellationRequested, effort, searched, OrderRows.WeightOfReserve(question));
         return plan.Cuts.Count > 0
             ? plan
             : throw new NoAnswerException(
                 $"nothing can be cut for any order; order {plan.Results[0].Order.Name}: {plan.Results[0].Reason}");
     }
+
+    // The pieces of a plan, put in sequence with all the effort.
+    private static OrderPlan Timed(OrderPlan plan, int effort, CancellationToken stop) => PlanAssembly.Of(
+        plan.Question, plan.Cuts.Select(c => new CutPiece(c.Order, c.Die, c.Roll, c.Strikes)), plan.Purchases,
+        [.. plan.Remnants.SelectMany(r => r.Reserved.Select(held => (held.Order, r.Roll, held.Metres)))], effort, stop);
 }

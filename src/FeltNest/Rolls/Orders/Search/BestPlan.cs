@@ -15,6 +15,7 @@ internal sealed class BestPlan(OrderPlan first, IProgress<string>? progress)
     private OrderPlan best = first;
     private double leastShort;
     private double leastLate;
+    private double leastDays;
     private bool closed;
 
     /// <summary>Takes a plan that is sound, cuts no more than it must, and is as good as the best or better.</summary>
@@ -44,6 +45,9 @@ internal sealed class BestPlan(OrderPlan first, IProgress<string>? progress)
     /// <summary>Takes what no plan as little short can have fewer late orders than.</summary>
     public void ProveLate(double least) => Prove(() => leastLate = Math.Max(leastLate, least));
 
+    /// <summary>Takes what no plan as little short can have fewer days late than, each order's times its priority.</summary>
+    public void ProveDays(double least) => Prove(() => leastDays = Math.Max(leastDays, least));
+
     /// <summary>Tells a step.</summary>
     public void Tell(string line)
     {
@@ -66,7 +70,7 @@ internal sealed class BestPlan(OrderPlan first, IProgress<string>? progress)
         lock (gate)
         {
             closed = true;
-            (int balls, int reserve, int late, _) = best.Rank;
+            (int balls, int reserve, long days, int late, _) = best.Rank;
             double lacking = balls + (weight * reserve);
             double[] costs =
             [
@@ -81,6 +85,7 @@ internal sealed class BestPlan(OrderPlan first, IProgress<string>? progress)
                     CostBound = costs.Length == 0 ? null : (decimal)costs.Max(),
                     LeastShort = Math.Min(leastShort, balls),
                     LeastLate = Math.Min(leastLate, late),
+                    LeastWeightedDays = Math.Min(leastDays, days),
                     CutShort = cutShort,
                     Effort = effort,
                     Searched = searched,

@@ -143,7 +143,7 @@ internal sealed class OrderSearch
 
     private OrderPlan Read()
     {
-        OrderPlan plan = PlanReading.Read(model, question, felt, orders, presses);
+        OrderPlan plan = PlanReading.Read(model, question, felt, orders);
         if (best.Offer(plan))
         {
             best.Tell(
