@@ -92,7 +92,7 @@ internal static class OrderReport
             {
                 yield return Invariant(
                     $"order {result.Order.Name} is {result.DaysLate} day{(result.DaysLate == 1 ? string.Empty : "s")} late: due "
-                        + $"{result.Order.Due:yyyy-MM-dd}, done {result.Done:yyyy-MM-dd}");
+                        + $"{result.Order.Due:yyyy-MM-dd}, done {result.Done:yyyy-MM-dd}{Pushed(result)}");
             }
 
             if (result.ReserveShortBalls > 0)
@@ -212,6 +212,13 @@ internal static class OrderReport
     }
 
     private static string Times(int times) => times == 1 ? "once" : Invariant($"{times} times");
+
+    // What pushes a late order aside.
+    private static string Pushed(OrderResult result) => result.PushedBy.Count == 0
+        ? string.Empty
+        : "; sooner without " + string.Join(", ", result.PushedBy.Select(delay =>
+            Invariant(
+                $"{delay.Rush.Name} of priority {delay.Rush.Priority} (by {delay.Days} day{(delay.Days == 1 ? string.Empty : "s")})")));
 
     // Only a bound that says something is said.
     private static string Least(double least, string where) =>

@@ -179,6 +179,19 @@ internal static class OrderPlanDocument
         public static readonly WholeField Days = Set.Add(new WholeField("days", 0, ShopRanges.MostCount, "days between"));
         public static readonly WholeField Priority = Set.Add(
             new WholeField(ShopRanges.Priority, "weight of each of these days"));
+        public static readonly ObjectsField PushedBy = Set.Add(
+            new ObjectsField(
+                "pushedBy", PushedFields.Set, "orders of higher priority without which it would be done on an earlier day"));
+    }
+
+    /// <summary>Fields of <c>late[].pushedBy[]</c>.</summary>
+    internal static class PushedFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly TextField Order = Set.Add(new TextField("order", "order of higher priority"));
+        public static readonly WholeField Days = Set.Add(
+            new WholeField("days", 0, ShopRanges.MostCount, "days sooner in the same sequence without it"));
     }
 
     /// <summary>Fields of <c>remnants[]</c>.</summary>

@@ -91,7 +91,10 @@ internal static class OrderPlanWriter
             .Text(LateFields.Due, Day(result.Order.Due))
             .Text(LateFields.Done, Day(result.Done!.Value))
             .Number(LateFields.Days, result.DaysLate)
-            .Number(LateFields.Priority, result.Order.Priority))
+            .Number(LateFields.Priority, result.Order.Priority)
+            .Objects(
+                LateFields.PushedBy, result.PushedBy,
+                (part, delay) => part.Text(PushedFields.Order, delay.Rush.Name).Number(PushedFields.Days, delay.Days)))
         .Objects(OrderPlanDocument.Remnants, plan.Remnants, (item, kept) => item
             .Text(RemnantFields.Roll, kept.Roll.Name)
             .Text(RemnantFields.Felt, kept.Roll.Felt)

@@ -33,7 +33,8 @@ internal static class PlanAssembly
             Dies = TimedPlan.Dies(cuts, mountings),
             Proof = PlanProof.None,
         };
-        return plan with { Results = [.. question.Orders.Select(order => Result(plan, order))] };
+        plan = plan with { Results = [.. question.Orders.Select(order => Result(plan, order))] };
+        return plan with { Results = RushDelays.Of(plan) };
     }
 
     // In the order of the list of orders, each without the strikes it does not need.

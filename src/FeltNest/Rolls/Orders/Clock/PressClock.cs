@@ -210,7 +210,7 @@ internal sealed class PressClock
         Times.Placed[piece] = true;
         (Times.Start[piece], Times.End[piece]) = (slot.Start, slot.End);
         (Times.Mounts[piece], Times.Paid[piece], Times.RollChange[piece]) = changes;
-        (Times.MountStart[piece], Times.MountEnd[piece]) = changes.Paid ? (slot.MountStart, slot.MountEnd) : (slot.Start, slot.Start);
+        (Times.MountStart[piece], Times.MountEnd[piece]) = (slot.MountStart, slot.MountEnd);
     }
 
     // Where a piece lies: mounting, end of the roll change, strikes.

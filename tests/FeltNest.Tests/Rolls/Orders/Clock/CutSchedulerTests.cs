@@ -72,9 +72,9 @@ public sealed class CutSchedulerTests
         Gen.Int[0, 100_000].Sample(
             seed =>
             {
-                (OrderRequest question, CutPiece[] pieces) = Tiny(seed);
+                (OrderRequest question, CutPiece[] pieces) = TinyShops.Of(seed);
                 ClockShop shop = new(question, pieces);
-                ClockScore best = EverySequence(shop);
+                ClockScore best = TinyShops.Best(shop);
                 (long unplaced, long days, int late) = ClockCases.Scored(CutScheduler.Run(question, pieces, 5, Stop));
 
                 Assert.Equal((seed, best.Unplaced, best.WeightedDays, best.Late), (seed, unplaced, days, late));
@@ -95,11 +95,11 @@ public sealed class CutSchedulerTests
     [Fact]
     public void A_search_betters_the_rule_and_one_that_is_stopped_keeps_it()
     {
-        (OrderRequest question, CutPiece[] pieces) = ClockCases.Shop(5, 40, 2, load: 2);
+        (OrderRequest question, CutPiece[] pieces) = ClockCases.Shop(2, 150, 2, load: 1);
         (long Unplaced, long Days, int Late) rule = ClockCases.Scored(CutScheduler.Run(question, pieces, 0, Stop));
         (long Unplaced, long Days, int Late) stopped = ClockCases.Scored(
             CutScheduler.Run(question, pieces, 5, new CancellationToken(canceled: true)));
-        (long Unplaced, long Days, int Late) searched = ClockCases.Scored(CutScheduler.Run(question, pieces, 2, Stop));
+        (long Unplaced, long Days, int Late) searched = ClockCases.Scored(CutScheduler.Run(question, pieces, 1, Stop));
 
         Assert.True(searched.CompareTo(rule) < 0, $"{searched} is not better than {rule}");
         Assert.Equal(0, stopped.Unplaced);
@@ -117,7 +117,7 @@ public sealed class CutSchedulerTests
             late, .. Enumerable.Range(0, 4).Select(i =>
                 new CutPiece(ClockCases.Order($"O{i}", 0), ClockCases.Die("D"), ClockCases.Roll($"R{i}"), 6)),
         ];
-        ClockResult result = CutScheduler.Run(ClockCases.Question(pieces, ClockCases.Press("P")), pieces, 1);
+        ClockResult result = CutScheduler.Run(ClockCases.Question(pieces, ClockCases.Press("P")), pieces, 1, Stop);
 
         Assert.Equal((0L, 27L, 1), ClockCases.Scored(result));
         Assert.Equal(72, result.Times.Start[0], 9);
@@ -170,68 +170,5 @@ public sealed class CutSchedulerTests
         CpSolver solver = new() { StringParameters = "num_workers:1 random_seed:1 max_deterministic_time:20" };
         Assert.Contains(solver.Solve(model), new[] { CpSolverStatus.Optimal, CpSolverStatus.Feasible });
         return [.. all.Select(one => (one.Job, one.Machine, one.Hours, (int)solver.Value(one.Start)))];
-    }
-
-    private static (OrderRequest Question, CutPiece[] Pieces) Tiny(int seed)
-    {
-        Random random = new(seed);
-        int presses = 1 + random.Next(2);
-        CutPiece[] pieces =
-        [
-            .. Enumerable.Range(0, presses == 1 ? 5 : 4).Select(i => new CutPiece(
-                ClockCases.Order($"O{i / (1 + random.Next(2))}", random.Next(4), 1 + random.Next(3)), ClockCases.Die($"D{random.Next(2)}"),
-                ClockCases.Roll($"R{random.Next(3)}"), 1 + random.Next(9))),
-        ];
-        Dictionary<string, CoverOrder> orders = pieces.Select(p => p.Order).GroupBy(o => o.Name).ToDictionary(o => o.Key, o => o.First());
-        Dictionary<string, StockRoll> rolls = pieces.Select(p => p.Roll).GroupBy(r => r.Name).ToDictionary(r => r.Key, r => r.First() with
-        {
-            Received = OrderCases.Monday.AddDays(random.Next(4) == 0 ? random.Next(3) : 0),
-        });
-        pieces = [.. pieces.Select(p => p with { Order = orders[p.Order.Name], Roll = rolls[p.Roll.Name] })];
-        PressSpec[] shop =
-        [
-            .. Enumerable.Range(0, presses).Select(i => ClockCases.Press($"P{i}", PressCalendar.Usual(8 + random.Next(8)), 90) with
-            {
-                RollChangeMinutes = 10 * random.Next(3),
-                Hours = random.Next(4) == 0 ? 20 : null,
-                MountedDie = i == 0 && random.Next(2) == 0 ? "D0" : null,
-            }),
-        ];
-        return (ClockCases.Question(pieces, shop), pieces);
-    }
-
-    // Every order of dispatch and every choice of presses.
-    private static ClockScore EverySequence(ClockShop shop)
-    {
-        int count = shop.Pieces.Count;
-        int presses = shop.Open.Length;
-        PressClock clock = new(shop);
-        ClockScore? best = null;
-        Try([]);
-        return best!.Value;
-
-        void Try(List<int> taken)
-        {
-            if (taken.Count == count)
-            {
-                for (int code = 0; code < Math.Pow(presses, count); code++)
-                {
-                    int rest = code;
-                    int[] pressOf =
-                    [
-                        .. Enumerable.Range(0, count).Select(_ => (rest = Math.DivRem(rest, presses, out int press)) is var _ ? press : 0),
-                    ];
-                    ClockScore score = clock.Run([.. taken], pressOf);
-                    best = best is { } known && known.CompareTo(score) <= 0 ? known : score;
-                }
-
-                return;
-            }
-
-            foreach (int next in Enumerable.Range(0, count).Where(piece => !taken.Contains(piece)))
-            {
-                Try([.. taken, next]);
-            }
-        }
     }
 }
