@@ -5,9 +5,10 @@ namespace FeltNest.Rolls.Orders.Clock;
 /// <see cref="ClockMoves"/>. Its work is counted in pieces timed.</remarks>
 internal sealed class ClockSearch
 {
-    // Pieces timed for one step of effort, and most changes for each piece of a small shop.
-    private const long PiecesPerEffort = 2_000_000;
+    // Pieces timed for one step of effort, and most changes for each piece of a shop, of which so many count.
+    private const long PiecesPerEffort = 3_000_000;
     private const int ChangesPerEffort = 1200;
+    private const int MostCounted = 50;
 
     // Weights of the one figure that is lowered: a day late is 100.
     private const double OfBall = 20;
@@ -23,7 +24,7 @@ internal sealed class ClockSearch
     private const int MostRounds = 10;
 
     private readonly ClockShop shop;
-    private readonly PressClock clock;
+    private readonly ChangedClock clock;
     private readonly ClockMoves moves;
     private readonly Random chance = new(2);
     private int[] sequence;
@@ -36,7 +37,7 @@ internal sealed class ClockSearch
     private ClockSearch(ClockShop shop, (int[] Sequence, int[] PressOf, ClockScore Score) start)
     {
         this.shop = shop;
-        clock = new PressClock(shop);
+        clock = new ChangedClock(shop);
         moves = new ClockMoves(shop, new Random(1));
         (changed, changedPress) = (new int[start.Sequence.Length], new int[start.Sequence.Length]);
         (sequence, pressOf, late) = ([], [], []);
@@ -62,18 +63,27 @@ internal sealed class ClockSearch
     {
         int count = shop.Pieces.Count;
         ClockSearch search = new(shop, start);
-        long changes = count < 2 ? 0 : Math.Min(effort * PiecesPerEffort / count, (long)effort * ChangesPerEffort * count);
-        long round = Math.Max(1, changes / Math.Clamp(changes / ((long)ChangesPerPiece * count), 1, MostRounds));
+        double most = count < 2 ? 0 : effort * (double)PiecesPerEffort;
+        double changes = (double)effort * ChangesPerEffort * Math.Min(count, MostCounted);
+        int rounds = (int)Math.Clamp(Math.Min(most / count, changes) / ((double)ChangesPerPiece * count), 1, MostRounds);
         double warmest = Warm;
-        for (long change = 0; change < changes && !search.IsLeast && !stop.IsCancellationRequested; change++)
+        int round = 0;
+        for (long change = 0; !search.IsLeast && !stop.IsCancellationRequested; change++)
         {
-            if (change % round == 0 && change > 0)
+            double spent = most > 0 ? rounds * Math.Max(search.clock.Timed / most, change / changes) : rounds;
+            if (spent >= rounds)
             {
+                break;
+            }
+
+            if ((int)spent > round)
+            {
+                round = (int)spent;
                 search.Return();
                 warmest = Math.Max(Warm, search.value / (1 + search.Best.Score.Late));
             }
 
-            search.Step(warmest * Math.Pow(Coolest / warmest, change % round / (double)round));
+            search.Step(warmest * Math.Pow(Coolest / warmest, spent - round));
         }
 
         return search.Best;
@@ -87,13 +97,14 @@ internal sealed class ClockSearch
             return;
         }
 
-        ClockScore score = clock.Run(changed, changedPress);
+        ClockScore score = clock.Run(changed, changedPress, FirstChanged());
         double other = ValueOf(score);
         if (other > value && chance.NextDouble() >= Math.Exp((value - other) / warmth))
         {
             return;
         }
 
+        clock.Keep();
         (sequence, changed) = (changed, sequence);
         (pressOf, changedPress) = (changedPress, pressOf);
         (value, late) = (other, Late());
@@ -103,11 +114,23 @@ internal sealed class ClockSearch
         }
     }
 
+    private int FirstChanged()
+    {
+        int first = 0;
+        while (first < sequence.Length && sequence[first] == changed[first] && pressOf[sequence[first]] == changedPress[changed[first]])
+        {
+            first++;
+        }
+
+        return first == sequence.Length ? 0 : first;
+    }
+
     // Goes on from the best.
     private void Return()
     {
         (sequence, pressOf, value) = ([.. Best.Sequence], [.. Best.PressOf], ValueOf(Best.Score));
-        clock.Run(sequence, pressOf);
+        clock.Run(sequence, pressOf, 0);
+        clock.Keep();
         late = Late();
     }
 
@@ -123,6 +146,6 @@ internal sealed class ClockSearch
     private List<int> Late() =>
     [
         .. Enumerable.Range(0, shop.Pieces.Count).Where(piece =>
-            !clock.Times.Placed[piece] || clock.DoneAt(shop.OrderOf[piece]) > shop.Due[shop.OrderOf[piece]]),
+            !clock.Clock.Times.Placed[piece] || clock.Clock.DoneAt(shop.OrderOf[piece]) > shop.Due[shop.OrderOf[piece]]),
     ];
 }

@@ -14,19 +14,7 @@ internal sealed class PressClock
     private const double Midnight = 1e-7;
 
     private readonly ClockShop shop;
-    private readonly double[] free;
-    private readonly double[] busy;
-    private readonly int[] on;
-    private readonly int[] rollOn;
-    private readonly int[] placeOfDie;
-    private readonly int[] placeOfRoll;
-    private readonly double[] dieFree;
-    private readonly double[] rollFree;
-    private readonly double[] done;
-    private readonly bool[] used;
-    private long unplaced;
-    private int mountings;
-    private double money;
+    private readonly ClockState now;
 
     /// <summary>A clock for a shop.</summary>
     /// <param name="shop">The shop.</param>
@@ -34,53 +22,27 @@ internal sealed class PressClock
     {
         this.shop = shop;
         Times = new PieceTimes(shop.Pieces.Count);
-        int presses = shop.Open.Length;
-        (free, busy, on, rollOn) = (new double[presses], new double[presses], new int[presses], new int[presses]);
-        (placeOfDie, dieFree, used) = (new int[shop.DieFrom.Length], new double[shop.DieFrom.Length], new bool[shop.DieFrom.Length]);
-        (placeOfRoll, rollFree) = (new int[shop.RollFrom.Length], new double[shop.RollFrom.Length]);
-        done = new double[shop.Due.Length];
-        Begin();
+        now = new ClockState(shop);
     }
 
     /// <summary>The times of the pieces timed so far.</summary>
     public PieceTimes Times { get; }
 
     /// <summary>When a press is free.</summary>
-    public double FreeAt(int press) => free[press];
+    public double FreeAt(int press) => now.Free[press];
 
     /// <summary>When the last piece of an order ends; below 0 where none is cut.</summary>
-    public double DoneAt(int order) => done[order];
+    public double DoneAt(int order) => now.Done[order];
 
-    /// <summary>Begins anew.</summary>
-    public void Begin()
-    {
-        Array.Clear(free);
-        Array.Clear(busy);
-        Array.Clear(used);
-        Array.Fill(rollOn, -1);
-        Array.Fill(placeOfDie, -1);
-        Array.Fill(placeOfRoll, -1);
-        Array.Fill(done, -1);
-        shop.DieFrom.CopyTo(dieFree, 0);
-        shop.RollFrom.CopyTo(rollFree, 0);
-        shop.Mounted.CopyTo(on, 0);
-        for (int press = 0; press < on.Length; press++)
-        {
-            if (on[press] >= 0)
-            {
-                placeOfDie[on[press]] = press;
-            }
-        }
-
-        (unplaced, mountings, money) = (0, 0, 0);
-    }
+    /// <summary>How things stand.</summary>
+    public ClockState Now => now;
 
     /// <summary>Times all pieces of a sequence.</summary>
     /// <param name="sequence">The pieces in the order in which they are given out.</param>
     /// <param name="pressOf">The press of each piece, by its number.</param>
     public ClockScore Run(int[] sequence, int[] pressOf)
     {
-        Begin();
+        now.Begin();
         foreach (int piece in sequence)
         {
             Add(piece, pressOf[piece]);
@@ -99,25 +61,25 @@ internal sealed class PressClock
         if (Seen(piece, press, out double hours) is not { } slot)
         {
             Times.Placed[piece] = false;
-            unplaced += shop.Balls[piece];
+            now.Unplaced += shop.Balls[piece];
             return false;
         }
 
         int die = shop.DieOf[piece];
         int roll = shop.RollOf[piece];
-        bool mounts = on[press] != die || !used[die];
-        bool paid = on[press] != die;
+        bool mounts = now.On[press] != die || !now.Used[die];
+        bool paid = now.On[press] != die;
         bool rolls = Changes(roll, press);
-        busy[press] += hours;
+        now.Busy[press] += hours;
         TakeDown(die, press);
 
-        (on[press], placeOfDie[die], used[die], dieFree[die]) = (die, press, true, slot.End);
-        (rollOn[press], placeOfRoll[roll], rollFree[roll]) = (roll, press, slot.End);
-        free[press] = slot.End;
+        (now.On[press], now.PlaceOfDie[die], now.Used[die], now.DieFree[die]) = (die, press, true, slot.End);
+        (now.RollOn[press], now.PlaceOfRoll[roll], now.RollFree[roll]) = (roll, press, slot.End);
+        now.Free[press] = slot.End;
         int order = shop.OrderOf[piece];
-        done[order] = Math.Max(done[order], slot.End);
-        mountings += paid ? 1 : 0;
-        money += Money(slot, press, paid, rolls);
+        now.Done[order] = Math.Max(now.Done[order], slot.End);
+        now.Mountings += paid ? 1 : 0;
+        now.Money += Money(slot, press, paid, rolls);
         Note(piece, slot, (mounts, paid, rolls));
         return true;
     }
@@ -128,10 +90,10 @@ internal sealed class PressClock
         long days = 0;
         int late = 0;
         double weighted = 0;
-        for (int order = 0; order < done.Length; order++)
+        for (int order = 0; order < now.Done.Length; order++)
         {
-            double over = done[order] - shop.Due[order];
-            if (done[order] >= 0 && over > Midnight)
+            double over = now.Done[order] - shop.Due[order];
+            if (now.Done[order] >= 0 && over > Midnight)
             {
                 days += shop.Priority[order] * (long)Math.Ceiling((over - Midnight) / 24);
                 weighted += shop.Priority[order] * over;
@@ -141,11 +103,11 @@ internal sealed class PressClock
 
         return new ClockScore
         {
-            Unplaced = unplaced,
+            Unplaced = now.Unplaced,
             WeightedDays = days,
             Late = late,
-            Money = money,
-            Mountings = mountings,
+            Money = now.Money,
+            Mountings = now.Mountings,
             WeightedHours = weighted,
         };
     }
@@ -155,19 +117,19 @@ internal sealed class PressClock
     {
         int die = shop.DieOf[piece];
         int roll = shop.RollOf[piece];
-        double mount = on[press] == die ? 0 : shop.MountHours[press];
+        double mount = now.On[press] == die ? 0 : shop.MountHours[press];
         double change = Changes(roll, press) ? shop.RollHours[press] : 0;
         hours = shop.Hours[press][piece] + mount + change;
-        if (busy[press] + hours > shop.MostHours[press] + Slack)
+        if (now.Busy[press] + hours > shop.MostHours[press] + Slack)
         {
             return null;
         }
 
         OpenHours open = shop.Open[press];
-        double at = Math.Max(free[press], dieFree[die]);
+        double at = Math.Max(now.Free[press], now.DieFree[die]);
         double mountStart = mount > 0 ? open.NextOpen(at) : at;
         double mountEnd = mount > 0 ? open.After(mountStart, mount) : at;
-        at = Math.Max(mountEnd, rollFree[roll]);
+        at = Math.Max(mountEnd, now.RollFree[roll]);
         double rolled = change > 0 ? open.After(at, change) : at;
         double start = open.NextOpen(rolled);
         double end = open.After(start, shop.Hours[press][piece]);
@@ -179,18 +141,18 @@ internal sealed class PressClock
     // A die that stands elsewhere leaves its press empty, one that stood on this press goes to the rack.
     private void TakeDown(int die, int press)
     {
-        if (placeOfDie[die] is var from && from >= 0 && from != press)
+        if (now.PlaceOfDie[die] is var from && from >= 0 && from != press)
         {
-            on[from] = -1;
+            now.On[from] = -1;
         }
 
-        if (on[press] is var old && old >= 0 && old != die)
+        if (now.On[press] is var old && old >= 0 && old != die)
         {
-            placeOfDie[old] = -1;
+            now.PlaceOfDie[old] = -1;
         }
     }
 
-    private bool Changes(int roll, int press) => rollOn[press] != roll || placeOfRoll[roll] != press;
+    private bool Changes(int roll, int press) => now.RollOn[press] != roll || now.PlaceOfRoll[roll] != press;
 
     private double Money(Slot slot, int press, bool paid, bool rolls)
     {
