@@ -40,8 +40,14 @@ internal sealed class OrdersCommand
         Description = "What the shop knows of its costs (JSON): losses, strikes, rates of currencies.",
         HelpName = "COSTS",
     };
-    private readonly Option<double> hours =
-        Number("--hours-per-day", "Hours a press runs on a working day, Monday to Friday.", 8, ShopRanges.HoursPerDay);
+    private readonly Option<string?> calendar = new("--calendar")
+    {
+        Description = "Shifts, holidays, repairs and overtime of the presses (CSV).",
+        HelpName = "CALENDAR",
+    };
+    private readonly Option<double> hours = Number(
+        "--hours-per-day", "Hours a press without a calendar runs on a working day, Monday to Friday from 06:00.", 8,
+        ShopRanges.HoursPerDay);
     private readonly Option<double> value =
         Number("--remnant-value", "What felt that goes back to stock is worth, per cent of its price.", 100, ShopRanges.RemnantValue);
     private readonly Option<double> leastRemnant =
@@ -73,7 +79,7 @@ internal sealed class OrdersCommand
         command.Add(orders);
         foreach (Option option in (Option[])
         [
-            stock, dies, presses, start, offers, costs, hours, value, leastRemnant, leastCut, effort, seconds,
+            stock, dies, presses, start, offers, costs, calendar, hours, value, leastRemnant, leastCut, effort, seconds,
         ])
         {
             command.Add(option);
@@ -103,6 +109,7 @@ internal sealed class OrdersCommand
             PressFiles = parse.GetValue(presses)!,
             OffersFile = parse.GetValue(offers),
             CostsFile = parse.GetValue(costs),
+            CalendarFile = parse.GetValue(calendar),
             Start = parse.GetValue(start),
             HoursPerDay = parse.GetValue(hours),
             RemnantValuePercent = parse.GetValue(value),

@@ -21,10 +21,13 @@ internal sealed record OrdersAsk
     /// <summary>File of costs, or null.</summary>
     public string? CostsFile { get; init; }
 
+    /// <summary>List of calendars of presses, or null.</summary>
+    public string? CalendarFile { get; init; }
+
     /// <summary>First day of cutting.</summary>
     public required DateOnly Start { get; init; }
 
-    /// <summary>Hours a press runs on a working day.</summary>
+    /// <summary>Hours a press without a calendar runs on a working day.</summary>
     public required double HoursPerDay { get; init; }
 
     /// <summary>Worth of felt that goes back to stock, per cent of its price.</summary>

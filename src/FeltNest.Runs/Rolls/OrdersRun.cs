@@ -1,6 +1,8 @@
+using FeltNest.Cost.Offers;
 using FeltNest.Cost.Sheet;
 using FeltNest.Drawing.Sheets.Rolls;
 using FeltNest.Drawing.Writers;
+using FeltNest.Files;
 using FeltNest.Files.Costs;
 using FeltNest.Files.Offers;
 using FeltNest.Files.Orders;
@@ -69,7 +71,7 @@ internal sealed class OrdersRun : IRun
         StockReader reader = new(known);
         IReadOnlyList<StockRoll> rolls = reader.Read(asked.StockFile);
         FeltPurchase[] bought = asked.OffersFile is { } list
-            ? [.. OffersReader.Read(list).Select(offer => NamedInput.Of(list, () => reader.Offered(offer)))]
+            ? [.. OffersReader.Read(list).Select(offer => NamedInput.Of(list, () => Delivered(reader.Offered(offer), offer, asked.Start)))]
             : [];
         IReadOnlyList<CutDie> rack = DiesReader.Read(asked.DiesFile);
         IReadOnlyList<CoverOrder> wanted = OrdersReader.Read(
@@ -94,9 +96,25 @@ internal sealed class OrdersRun : IRun
             Rolls = rolls,
             Offers = bought,
             Dies = rack,
-            Presses = Presses(asked.PressFiles, rack),
+            Presses = Calendars(asked, Presses(asked.PressFiles, rack)),
             Rules = rules,
         };
+    }
+
+    // What is ordered on the first day comes so many days later.
+    private static FeltPurchase Delivered(FeltPurchase bought, FeltOffer offer, DateOnly start) => offer.DeliveryDays == 0
+        ? bought
+        : bought with { Roll = bought.Roll with { Received = start.AddDays(offer.DeliveryDays) } };
+
+    private static IReadOnlyList<PressSpec> Calendars(OrdersAsk asked, PressSpec[] presses) =>
+        asked.CalendarFile is { } list ? CalendarListReader.Read(list, presses, asked.HoursPerDay) : presses;
+
+    private static void MountedOnce(string file, string die, PressSpec other)
+    {
+        if (other.MountedDie == die)
+        {
+            throw new InputException(file, "mountedDie", $"'{die}' stands on press {other.Name} already: a die is in one place");
+        }
     }
 
     private static PressSpec[] Presses(IReadOnlyList<string> files, IReadOnlyList<CutDie> rack)
@@ -108,6 +126,18 @@ internal sealed class OrdersRun : IRun
             if (read.Exists(p => p.Name == press.Name))
             {
                 throw new InputException(file, "name", $"'{press.Name}' is given twice: every press needs a name of its own");
+            }
+
+            if (press.MountedDie is { } die)
+            {
+                read.ForEach(other => MountedOnce(file, die, other));
+                CutDie stands = rack.FirstOrDefault(d => d.Name == die && d.MakePrice is null && d.From is null)
+                    ?? throw new InputException(
+                        file, "mountedDie", $"'{die}' is no die on the rack{NearestWord.Hint(die, rack.Select(d => d.Name))}");
+                if (!OrderRequest.Takes(press, stands))
+                {
+                    throw new InputException(file, "mountedDie", $"'{die}' does not fit this press");
+                }
             }
 
             read.Add(press);

@@ -31,6 +31,7 @@ internal static class Documents
     public static IReadOnlyList<Listing> Lists { get; } =
     [
         OffersListing.Listing, ActualsListing.Listing, OrdersListing.Listing, StockListing.Listing, DiesListing.Listing,
+        CalendarListing.Listing,
         ReadingsListing.Listing, PointsListing.Listing,
     ];
 

@@ -37,6 +37,7 @@ internal static class OrderPage
 
         Orders(page, plan);
         Work(page, plan);
+        Mountings(page, plan);
         Dies(page, plan);
         Purchases(page, plan);
         Remnants(page, plan);
@@ -71,7 +72,7 @@ internal static class OrderPage
                 + $"late</p>\n");
         string cutShort = plan.Proof.CutShort ? "The search for a better plan was cut short. " : string.Empty;
         page.Append(
-            CultureInfo.InvariantCulture, $"<p class=\"note\">{cutShort}{Safe(OrderReport.RestsOn(rules))}</p>\n");
+            CultureInfo.InvariantCulture, $"<p class=\"note\">{cutShort}{Safe(OrderReport.RestsOn(plan.Question))}</p>\n");
     }
 
     private static void Orders(StringBuilder page, OrderPlan plan)
@@ -101,13 +102,27 @@ internal static class OrderPage
     {
         Head(
             page, "Work, press by press in the order of cutting", 6, "no", "press", "die", "order", "roll", "lot", "strikes", "from, m",
-            "metres", "good balls", "hour", "day");
+            "metres", "good balls", "start", "end");
         foreach (OrderCut cut in plan.Cuts)
         {
             Line(
                 page, false, 6, Invariant($"{cut.Number}"), cut.Press.Name, cut.Die.Name, cut.Order.Name, cut.Roll.Name, cut.Roll.Lot,
                 Invariant($"{cut.Strikes}"), Invariant($"{cut.FromM:0.00}"), Invariant($"{cut.Metres:0.00}"), Invariant($"{cut.GoodBalls}"),
-                Invariant($"{cut.StartHour:0.0}"), Invariant($"{plan.Question.Rules.DayOf(cut.EndHour):yyyy-MM-dd}"));
+                Invariant($"{plan.Question.Rules.MomentOf(cut.StartHour):ddd yyyy-MM-dd HH:mm}"),
+                Invariant($"{plan.Question.Rules.MomentOf(cut.EndHour):ddd yyyy-MM-dd HH:mm}"));
+        }
+
+        page.Append("</table>\n");
+    }
+
+    private static void Mountings(StringBuilder page, OrderPlan plan)
+    {
+        Head(page, "Dies to mount, press by press", 2, "press", "die", "from", "to");
+        foreach (Mounting mounting in plan.Mountings)
+        {
+            string from = Invariant($"{plan.Question.Rules.MomentOf(mounting.StartHour):ddd yyyy-MM-dd HH:mm}");
+            string to = Invariant($"{plan.Question.Rules.MomentOf(mounting.EndHour):ddd yyyy-MM-dd HH:mm}");
+            Line(page, false, 2, mounting.Press.Name, mounting.Die.Name, from, mounting.Paid ? to : "stands there already");
         }
 
         page.Append("</table>\n");
@@ -116,15 +131,15 @@ internal static class OrderPage
     private static void Dies(StringBuilder page, OrderPlan plan)
     {
         Head(
-            page, "Dies, press by press in the order of their campaigns", 3, "press", "die", "before it cuts", "strikes",
-            "left afterwards");
+            page, "Dies", 3, "first press", "die", "before it cuts", "mounted", "strikes", "left afterwards");
         foreach (DieWork work in plan.Dies)
         {
             string made = work.Make ? "make it first" : string.Empty;
             string ruled = work.ReRules > 0 ? Invariant($"rule it again {work.ReRules} times") : string.Empty;
             string first = string.Join(", ", new[] { made, ruled }.Where(w => w.Length > 0));
             Line(
-                page, first.Length > 0, 3, work.Press.Name, work.Die.Name, first, Invariant($"{work.Strikes}"),
+                page, first.Length > 0, 3, work.Press.Name, work.Die.Name, first, Invariant($"{work.Mountings}"),
+                Invariant($"{work.Strikes}"),
                 Invariant($"{work.StrikesAfter}"));
         }
 

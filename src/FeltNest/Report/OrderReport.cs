@@ -25,7 +25,7 @@ internal static class OrderReport
         Purchases(table, plan);
         Dies(table, plan);
         Remnants(table, plan);
-        table.Heading("What this rests on").Note(RestsOn(plan.Question.Rules));
+        table.Heading("What this rests on").Note(RestsOn(plan.Question));
         return table.ToString();
     }
 
@@ -44,7 +44,10 @@ internal static class OrderReport
             .Line(
                 "good balls", Invariant($"{plan.BallsServed}"),
                 Invariant($"of {wanted} wanted; {wanted - plan.BallsServed} short{Least(plan.Proof.LeastShort, "in any plan")}"))
-            .Line("orders late", Invariant($"{plan.Late}"), Least(plan.Proof.LeastLate, "in any plan as little short").TrimStart());
+            .Line("orders late", Invariant($"{plan.Late}"), Least(plan.Proof.LeastLate, "in any plan as little short").TrimStart())
+            .Line(
+                "days late by priority", Invariant($"{plan.WeightedDaysLate}"),
+                $"each order's days late times its priority{Least(plan.Proof.LeastWeightedDays, "in any plan as little short")}");
     }
 
     private static void Cost(TextTable table, OrderPlan plan)
@@ -61,8 +64,10 @@ internal static class OrderReport
                 Invariant($"{plan.Dies.Sum(d => d.Strikes)} strikes at {rules.PerStrike:0.####}"))
             .Line("dies made or ruled again", Invariant($"{cost.Dies:0.00}"))
             .Line(
-                "changing dies", Invariant($"{cost.ChangeOvers:0.00}"),
-                Invariant($"{plan.Dies.Count} change-overs at {rules.HourRate:0.##} an hour"));
+                "mounting dies", Invariant($"{cost.ChangeOvers:0.00}"),
+                Invariant($"{plan.Mountings.Count(m => m.Paid)} mountings at {rules.HourRate:0.##} an hour"))
+            .Line(
+                "overtime", Invariant($"{cost.Overtime:0.00}"), Invariant($"{plan.Overtime.Sum(o => o.Hours):0.0} hours beyond the usual"));
     }
 
     /// <summary>Warnings, one line each: no search, rolls that are not there yet, orders short, orders late, reserves that cannot be
@@ -87,7 +92,7 @@ internal static class OrderReport
             {
                 yield return Invariant(
                     $"order {result.Order.Name} is {result.DaysLate} day{(result.DaysLate == 1 ? string.Empty : "s")} late: due "
-                        + $"{result.Order.Due:yyyy-MM-dd}, done {result.Done:yyyy-MM-dd}");
+                        + $"{result.Order.Due:yyyy-MM-dd}, done {result.Done:yyyy-MM-dd}{Pushed(result)}");
             }
 
             if (result.ReserveShortBalls > 0)
@@ -101,14 +106,15 @@ internal static class OrderReport
     private static void Work(TextTable table, OrderPlan plan)
     {
         table.Heading("Work list, press by press in the order of cutting")
-            .Row(
-                Invariant($"{"no",3} {"press",-6} {"die",-8} {"order",-9} {"roll",-14} {"strikes",7} {"metres",8} {"balls",7} {"day",10}"));
+            .Row(Invariant(
+                $"{"no",3} {"press",-6} {"die",-8} {"order",-9} {"roll",-10} {"strikes",7} {"balls",6} {"start",-11} {"end",-11}"));
         foreach (OrderCut cut in plan.Cuts.Take(MostLines))
         {
             table.Row(Invariant(
                 $"{cut.Number,3} {Cut(cut.Press.Name, 6),-6} {Cut(cut.Die.Name, 8),-8} {Cut(cut.Order.Name, 9),-9} "
-                    + $"{Cut(cut.Roll.Name, 14),-14} {cut.Strikes,7} {cut.Metres,8:0.00} {cut.GoodBalls,7} "
-                    + $"{plan.Question.Rules.DayOf(cut.EndHour):yyyy-MM-dd}"));
+                    + $"{Cut(cut.Roll.Name, 10),-10} {cut.Strikes,7} {cut.GoodBalls,6} "
+                    + $"{plan.Question.Rules.MomentOf(cut.StartHour):MM-dd HH:mm} "
+                    + $"{plan.Question.Rules.MomentOf(cut.EndHour):MM-dd HH:mm}"));
         }
 
         if (plan.Cuts.Count > MostLines)
@@ -142,7 +148,7 @@ internal static class OrderReport
             string ruled = work.ReRules > 0 ? Invariant($"rule it again {work.ReRules} times; ") : string.Empty;
             table.Line(
                 Cut(work.Die.Name, 26), Invariant($"{work.Strikes} strikes"),
-                Invariant($"{first}{ruled}{work.StrikesAfter} left afterwards"));
+                Invariant($"{first}{ruled}mounted {Times(work.Mountings)}, {work.StrikesAfter} left afterwards"));
         }
     }
 
@@ -169,6 +175,7 @@ internal static class OrderReport
     private static string RemnantWords(KeptRemnant kept, DateOnly start)
     {
         string age = kept.Roll.Received is { } day ? Invariant($", {start.DayNumber - day.DayNumber} days old") : string.Empty;
+        age = kept.Roll.Received > start ? Invariant($", arrives {kept.Roll.Received:yyyy-MM-dd}") : age;
         string begun = kept.Begun ? string.Empty : ", not begun";
         string pieces = string.Join(", ", kept.Reserved.Select(r => Invariant($"{r.Metres:0.00} m for {r.Order.Name}")));
         string held = kept.Reserved.Count > 0 ? $"; reserved: {pieces}" : string.Empty;
@@ -176,12 +183,42 @@ internal static class OrderReport
     }
 
     /// <summary>What a plan takes for granted.</summary>
-    internal static string RestsOn(OrderRules rules) => Invariant(
-        $"Cutting begins on {rules.Start:yyyy-MM-dd}, Monday to Friday, {rules.HoursPerDay:0.##} h a day on each press; a die stands on "
-            + $"one press, once. Lost: {rules.EndLossMm:0.#} mm at each roll end, faults by roll, rejects {rules.RejectPercent:0.##} %, "
-            + $"unpaired {rules.UnpairedPercent:0.##} %. Remnants below {rules.LeastRemnantM:0.##} m are waste; pieces below "
-            + $"{rules.LeastCutM:0.##} m are not cut. Felt bought is taken to be there on the first day; two presses may want one roll "
-            + $"at a time.");
+    internal static string RestsOn(OrderRequest question)
+    {
+        OrderRules rules = question.Rules;
+        return Invariant(
+            $"Cutting begins on {rules.Start:yyyy-MM-dd}. {CalendarWords(question)} Times are those of the clock on the wall, every day "
+                + $"has "
+                + $"24 hours. A press does one thing at a time, a die and a roll are in one place at a time; dies may be mounted again. "
+                + $"Lost: {rules.EndLossMm:0.#} mm at each roll end, faults by roll, rejects {rules.RejectPercent:0.##} %, "
+                + $"unpaired {rules.UnpairedPercent:0.##} %. Remnants below {rules.LeastRemnantM:0.##} m are waste; pieces below "
+                + $"{rules.LeastCutM:0.##} m are not cut. Felt and dies are there from 00:00 of their day on.");
+    }
+
+    // Which presses have calendars of their own, and what the others run.
+    private static string CalendarWords(OrderRequest question)
+    {
+        string[] own = [.. question.Presses.Where(p => p.Calendar is not null).Select(p => p.Name)];
+        string usual = Invariant($"Monday to Friday, {question.Rules.HoursPerDay:0.##} h a day");
+        string named = string.Join(", ", own);
+        if (own.Length == 0)
+        {
+            return $"Presses run {usual}.";
+        }
+
+        return own.Length == question.Presses.Count
+            ? $"Presses run by their calendars ({named})."
+            : $"By a calendar: {named}; the other presses {usual}.";
+    }
+
+    private static string Times(int times) => times == 1 ? "once" : Invariant($"{times} times");
+
+    // What pushes a late order aside.
+    private static string Pushed(OrderResult result) => result.PushedBy.Count == 0
+        ? string.Empty
+        : "; sooner without " + string.Join(", ", result.PushedBy.Select(delay =>
+            Invariant(
+                $"{delay.Rush.Name} of priority {delay.Rush.Priority} (by {delay.Days} day{(delay.Days == 1 ? string.Empty : "s")})")));
 
     // Only a bound that says something is said.
     private static string Least(double least, string where) =>

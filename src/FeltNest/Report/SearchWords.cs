@@ -44,7 +44,7 @@ internal static class SearchWords
             + $"dies are more than {ModelSize.Most} variables; the plan of first fit is sound, others may cost less. Fewer orders at a "
             + $"time are searched");
 
-    /// <summary>Rolls that come after the first day of cutting, one sentence each.</summary>
-    public static IEnumerable<string> Coming(OrderPlan plan) => plan.Question.Rolls.Where(r => !plan.Question.IsThere(r))
-        .Select(r => Invariant($"roll {r.Name} arrives on {r.Received:yyyy-MM-dd}, after the start of this plan: not planned"));
+    /// <summary>Rolls of the plan that come after the first day of cutting, one sentence each.</summary>
+    public static IEnumerable<string> Coming(OrderPlan plan) => plan.Begun.Where(r => plan.Question.ThereFrom(r) > 0)
+        .Select(r => Invariant($"roll {r.Name} arrives on {r.Received:yyyy-MM-dd}: it is cut from 00:00 of that day on at the earliest"));
 }

@@ -15,6 +15,10 @@ internal sealed record CoverOrder
     /// <summary>Day on which the last cover must be cut.</summary>
     public required DateOnly Due { get; init; }
 
+    /// <summary>Weight of a day late, 1 to 9: one day late of an order of priority 3 counts as three days late of one of priority
+    /// 1.</summary>
+    public int Priority { get; init; } = 1;
+
     /// <summary>Whether all its felt must be of one shade lot.</summary>
     public required bool OneLot { get; init; }
 

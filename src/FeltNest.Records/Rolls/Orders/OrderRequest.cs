@@ -1,3 +1,5 @@
+using FeltNest.Rolls.Orders.Clock;
+
 namespace FeltNest.Rolls.Orders;
 
 /// <summary>The question: which rolls to cut for which order, with which die and on which press.</summary>
@@ -31,14 +33,23 @@ internal sealed record OrderRequest
         return whole * (1 - (Rules.RejectPercent / 100)) * (1 - (Rules.UnpairedPercent / 100));
     }
 
-    /// <summary>True where a roll is there when cutting begins: one that arrives later is no part of this plan.</summary>
-    public bool IsThere(StockRoll roll) => roll.Received is null || roll.Received <= Rules.Start;
+    /// <summary>Whether an order is kept from felt that comes after its day.</summary>
+    public bool InTime { get; init; }
+
+    /// <summary>When a press runs: its own calendar, else the usual days of the plan.</summary>
+    public PressCalendar CalendarOf(PressSpec press) => press.Calendar ?? PressCalendar.Usual(Rules.HoursPerDay);
+
+    /// <summary>Hour from which on a roll can be cut: 00:00 of the day it comes.</summary>
+    public double ThereFrom(StockRoll roll) => Rules.HourOf(roll.Received);
+
+    /// <summary>Hour from which on a die can be mounted: 00:00 of its day, or of the day on which it is made.</summary>
+    public double ThereFrom(CutDie die) => Math.Max(Rules.HourOf(die.From), die.MakePrice is null ? 0 : 24.0 * die.MakeDays);
 
     /// <summary>True where a die cuts an order's covers from a roll, one strike at least.</summary>
     public bool Fits(CoverOrder order, StockRoll roll, CutDie die) =>
         die.Ball == order.Ball
-            && IsThere(roll)
             && (order.Felt is null || order.Felt == roll.Felt)
+            && (!InTime || roll.Received is not { } day || day <= order.Due)
             && die.Serves(roll)
             && die.Shape.StrikesIn(ClearM(roll)) > 0
             && GoodShare(roll, die) > 0;

@@ -24,7 +24,7 @@ internal sealed record StockRoll
     /// <summary>Panels lost to faults, per cent of all panels cut, where the roll was not measured.</summary>
     public required double FaultPercent { get; init; }
 
-    /// <summary>Day it came, or null.</summary>
+    /// <summary>Day it came or will come, or null for one that is there; it can be cut from 00:00 of that day on.</summary>
     public required DateOnly? Received { get; init; }
 
     /// <summary>Offer it would be bought from, or null for a roll in stock.</summary>

@@ -65,6 +65,16 @@ internal static class DiesReader
             throw row.Fault(LifeStrikes, $"is blank: a die that is {renewed} needs the strikes of a new rule");
         }
 
+        if (make && row.Has(From))
+        {
+            throw row.Fault(From, "stands beside a price to make it: say in makeDays how many days that takes");
+        }
+
+        if (!make && row.Whole(MakeDays) > 0)
+        {
+            throw row.Fault(MakeDays, "stands beside no price to make it: say in from when a die that is made already comes");
+        }
+
         try
         {
             return new CutDie
@@ -78,6 +88,8 @@ internal static class DiesReader
                 LifeStrikes = row.OptionalWhole(LifeStrikes) ?? 0,
                 ReRulePrice = reRules > 0 ? row.Money(ReRulePrice) : 0,
                 MostReRules = reRules,
+                From = row.Has(From) ? OrdersReader.Day(row, From) : null,
+                MakeDays = row.Whole(MakeDays),
                 Drawn = (layout, repeats),
             };
         }

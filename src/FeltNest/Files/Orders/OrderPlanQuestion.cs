@@ -1,6 +1,7 @@
 using System.Text.Json;
 using FeltNest.Files.Fields;
 using FeltNest.Files.Json;
+using FeltNest.Files.Presses;
 using FeltNest.Rolls;
 using FeltNest.Rolls.Orders;
 using static FeltNest.Files.Orders.OrderPlanDocument;
@@ -54,6 +55,7 @@ internal static class OrderPlanQuestion
         OneLot = item.Word(OrderFields.Lots) == OrdersListing.OneLot,
         Felt = item.OptionalText(OrderFields.Felt),
         ReserveBalls = item.Whole(OrderFields.ReserveBalls),
+        Priority = item.Whole(OrderFields.Priority),
     };
 
     private static StockRoll Roll(JsonFields item, string? offer) => new()
@@ -90,6 +92,8 @@ internal static class OrderPlanQuestion
         LifeStrikes = item.Whole(RackFields.LifeStrikes),
         ReRulePrice = item.Amount(RackFields.ReRulePrice),
         MostReRules = item.Whole(RackFields.ReRules),
+        From = item.Has(RackFields.From) ? Day(item, RackFields.From) : null,
+        MakeDays = item.Whole(RackFields.MakeDays),
     };
 
     private static PressSpec Press(JsonFields item) => new()
@@ -111,6 +115,9 @@ internal static class OrderPlanQuestion
         FeedToleranceMm = 0,
         GuideToleranceMm = 0,
         Dies = [.. item.Array(PressFields.Dies).EnumerateArray().Select(name => DieName(item, name))],
+        RollChangeMinutes = item.Number(PressFields.RollChangeMinutes),
+        MountedDie = item.OptionalText(PressFields.MountedDie),
+        Calendar = item.OptionalObject(PressFields.Calendar) is { } calendar ? CalendarReader.Of(calendar) : null,
     };
 
     private static string DieName(JsonFields item, JsonElement name) => name.ValueKind == JsonValueKind.String

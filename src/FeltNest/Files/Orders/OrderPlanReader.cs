@@ -1,8 +1,11 @@
 using System.Text.Json;
 using FeltNest.Files.Fields;
 using FeltNest.Files.Json;
+using FeltNest.Files.Presses;
+using FeltNest.Rolls;
 using FeltNest.Rolls.Orders;
 using FeltNest.Rolls.Orders.Check;
+using FeltNest.Rolls.Orders.Clock;
 using FeltNest.Rolls.Orders.Planned;
 using static FeltNest.Files.Orders.OrderPlanDocument;
 
@@ -29,13 +32,18 @@ internal static class OrderPlanReader
         [
             .. top.Objects(OrderPlanDocument.Dies).Select(item => new DieWork(
                 Named(item, DieFields.Die, question.Dies, d => d.Name), Named(item, DieFields.Press, question.Presses, p => p.Name),
-                item.Whole(DieFields.Strikes))),
+                item.Whole(DieFields.Strikes))
+            {
+                Mountings = item.Whole(DieFields.Mountings),
+            }),
         ];
         return new StatedOrders(
             new OrderPlan
             {
                 Question = question,
                 Cuts = cuts,
+                Mountings = [.. top.Objects(OrderPlanDocument.Mountings).Select(item => Mounted(item, question))],
+                Overtime = [.. top.Objects(OrderPlanDocument.Overtime).Select(item => Over(item, question))],
                 Purchases = bought,
                 Remnants = remnants,
                 Results = [],
@@ -55,6 +63,7 @@ internal static class OrderPlanReader
             CostBound = top.Has(Bound) ? top.Amount(Bound) : null,
             LeastShort = search.Number(SearchFields.LeastShortBalls),
             LeastLate = search.Number(SearchFields.LeastLate),
+            LeastWeightedDays = search.Number(SearchFields.LeastWeightedDays),
             CutShort = search.Flag(SearchFields.CutShort),
             Effort = search.Whole(SearchFields.Effort),
             Searched = search.Flag(SearchFields.Made),
@@ -71,9 +80,28 @@ internal static class OrderPlanReader
         Strikes = item.Whole(AssignmentFields.Strikes),
         GoodBalls = item.Whole(AssignmentFields.GoodBalls),
         FromM = item.Number(AssignmentFields.FromM),
+        RollChange = item.Flag(AssignmentFields.RollChange),
         StartHour = item.Number(AssignmentFields.StartHour),
         EndHour = item.Number(AssignmentFields.EndHour),
     };
+
+    private static Mounting Mounted(JsonFields item, OrderRequest question) => new()
+    {
+        Die = Named(item, MountingFields.Die, question.Dies, d => d.Name),
+        Press = Named(item, MountingFields.Press, question.Presses, p => p.Name),
+        StartHour = item.Number(MountingFields.StartHour),
+        EndHour = item.Number(MountingFields.EndHour),
+        Paid = item.Flag(MountingFields.Paid),
+    };
+
+    private static OvertimeWork Over(JsonFields item, OrderRequest question)
+    {
+        PressSpec press = Named(item, OvertimeFields.Press, question.Presses, p => p.Name);
+        string from = item.Text(OvertimeFields.From);
+        OvertimeSpan span = press.Calendar?.Overtime.FirstOrDefault(span => MomentText.Of(span.From) == from)
+            ?? throw item.Fault(OvertimeFields.From, $"'{from}' is no overtime of press {press.Name} in this plan");
+        return new OvertimeWork(press, span, item.Number(OvertimeFields.Hours));
+    }
 
     private static KeptRemnant Remnant(JsonFields item, OrderRequest question, StockRoll[] rolls) => new(
         Named(item, RemnantFields.Roll, rolls, r => r.Name), item.Number(RemnantFields.LengthM), item.Flag(RemnantFields.Begun),

@@ -1,4 +1,5 @@
 using FeltNest.Files.Fields;
+using FeltNest.Files.Presses;
 
 namespace FeltNest.Files.Orders;
 
@@ -19,7 +20,7 @@ internal static class OrderQuestionFields
 
         public static readonly DayField Start = Set.Add(new DayField("start", "first day of cutting"));
         public static readonly NumberField HoursPerDay = Set.Add(
-            new NumberField(ShopRanges.HoursPerDay, "hours a press runs on a working day"));
+            new NumberField(ShopRanges.HoursPerDay, "hours a press without a calendar of its own runs on a working day"));
         public static readonly NumberField EndLossMm = Set.Add(new NumberField("endLossMm", "lost at each roll end"));
         public static readonly NumberField RejectPercent = Set.Add(new NumberField("rejectPercent", 0, 100, "rejects"));
         public static readonly NumberField UnpairedPercent =
@@ -31,7 +32,7 @@ internal static class OrderQuestionFields
         public static readonly NumberField LeastCutM = Set.Add(new NumberField("leastCutM", ShopRanges.LeastPiece, "shortest piece cut"));
         public static readonly NumberField PerStrike = Set.Add(new NumberField("perStrike", ShopRanges.PlanAmount, "money for a strike"));
         public static readonly NumberField HourRate =
-            Set.Add(new NumberField("hourRate", ShopRanges.PlanAmount, "money for an hour of changing dies"));
+            Set.Add(new NumberField("hourRate", ShopRanges.PlanAmount, "money for an hour of mounting dies"));
     }
 
     /// <summary>Fields of <c>orders[]</c>.</summary>
@@ -48,6 +49,8 @@ internal static class OrderQuestionFields
         public static readonly TextField Felt = Set.Add(new TextField("felt", "felt wanted, or null for any") { OrNull = true });
         public static readonly WholeField ReserveBalls = Set.Add(
             new WholeField("reserveBalls", 0, ShopRanges.MostCount, "balls for which felt is reserved"));
+        public static readonly WholeField Priority = Set.Add(
+            new WholeField(ShopRanges.Priority, "weight of a day late"));
     }
 
     /// <summary>Fields of <c>stock[]</c>.</summary>
@@ -68,7 +71,8 @@ internal static class OrderQuestionFields
             new NumberField("pricePerMetre", ShopRanges.PlanAmount, "price of a running metre, in the plan's currency"));
         public static readonly NumberField FaultPercent = Set.Add(
             new NumberField("faultPercent", 0, 100, "panels lost to faults where the roll was not measured"));
-        public static readonly DayField Received = Set.Add(new DayField("received", "day it came, yyyy-MM-dd, or null") { OrNull = true });
+        public static readonly DayField Received =
+            Set.Add(new DayField("received", "day it came or will come, yyyy-MM-dd; null for one that is there") { OrNull = true });
         public static readonly ObjectsField Measured = Set.Add(
             new ObjectsField(
                 "measured", MeasuredFields.Set, "what strikes planned on the measured roll give; empty where it was not measured")
@@ -119,6 +123,10 @@ internal static class OrderQuestionFields
         public static readonly NumberField ReRulePrice =
             Set.Add(new NumberField("reRulePrice", ShopRanges.PlanAmount, "price of a new rule"));
         public static readonly WholeField ReRules = Set.Add(new WholeField(ShopRanges.ReRules, "how often it can be ruled again"));
+        public static readonly DayField From = Set.Add(
+            new DayField("from", "day from which it is there; null for one that is there") { OrNull = true });
+        public static readonly WholeField MakeDays = Set.Add(
+            new WholeField("makeDays", 0, ShopRanges.MostWaitDays, "days until it is made, from the first day of cutting"));
     }
 
     /// <summary>Fields of <c>rack[].classes[]</c>.</summary>
@@ -139,9 +147,15 @@ internal static class OrderQuestionFields
         public static readonly NumberField BoardWidthMm = Set.Add(new NumberField("boardWidthMm", "widest board"));
         public static readonly NumberField StrokesPerMinute = Set.Add(new NumberField("strokesPerMinute", "strikes a minute"));
         public static readonly NumberField ChangeOverMinutes = Set.Add(
-            new NumberField("changeOverMinutes", 0, MostMinutes, "minutes to change a die"));
+            new NumberField("changeOverMinutes", 0, MostMinutes, "minutes to mount a die"));
         public static readonly NumberField Hours = Set.Add(
             new NumberField("hours", "hours it may run; null for no limit") { OrNull = true });
         public static readonly TextsField Dies = Set.Add(new TextsField("dies", "dies that fit; empty where the bed decides"));
+        public static readonly NumberField RollChangeMinutes = Set.Add(
+            new NumberField(ShopRanges.RollChange, "minutes to change the roll"));
+        public static readonly TextField MountedDie = Set.Add(
+            new TextField("mountedDie", "die that stands on it at the start; null for none") { OrNull = true });
+        public static readonly ObjectField Calendar = Set.Add(
+            new ObjectField("calendar", CalendarFields.Set, "when it runs; null for the usual days of `rules`") { OrNull = true });
     }
 }

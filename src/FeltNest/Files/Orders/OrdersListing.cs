@@ -31,4 +31,11 @@ internal static class OrdersListing
             Unit = "balls",
             Default = 0,
         });
+    public static readonly WholeField Priority = Columns.Add(
+        new WholeField(
+            ShopRanges.Priority,
+            "weight of its days late: one day late of an order of priority 3 counts as three days late of one of priority 1")
+        {
+            Default = 1,
+        });
 }

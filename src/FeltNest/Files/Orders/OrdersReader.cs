@@ -60,6 +60,7 @@ internal static class OrdersReader
             OneLot = row.Word(Lots) == OneLot,
             Felt = felt,
             ReserveBalls = (int)(row.OptionalNumber(ReserveBalls) ?? 0),
+            Priority = row.Whole(Priority),
         };
     }
 

@@ -41,7 +41,7 @@ internal static class StockListing
     public static readonly DayField Received = Columns.Add(
         new DayField(
             "received",
-            "day it came, or will come: the age of remnants; a roll that comes after the first day of cutting is named and not planned")
+            "day it came, or will come: the age of remnants; a roll is cut from 00:00 of that day on at the earliest")
         {
             Otherwise = "there",
         });

@@ -43,7 +43,7 @@ internal static class MeasuredPlanner
         (int)Math.Floor((strikes.Balls * (1 - (rules.RejectPercent / 100)) * (1 - (rules.UnpairedPercent / 100))) + 1e-9);
 
     private static StockRoll WithShares(StockRoll roll, OrderRequest question) =>
-        roll.Measured is null || !question.IsThere(roll) ? roll : roll with
+        roll.Measured is null ? roll : roll with
         {
             MeasuredShares = question.Dies.Where(die =>
                 die.Drawn is not null && die.Serves(roll) && die.Shape.StrikesIn(question.ClearM(roll)) > 0)

@@ -1,5 +1,7 @@
 using System.Globalization;
+using FeltNest.Rolls.Orders.Assembly;
 using FeltNest.Rolls.Orders.Check;
+using FeltNest.Rolls.Orders.Clock;
 using FeltNest.Rolls.Orders.FirstFit;
 using FeltNest.Rolls.Orders.Model;
 using FeltNest.Rolls.Orders.Patterns;
@@ -35,29 +37,54 @@ internal static class OrderPlanner
                 CultureInfo.InvariantCulture,
                 $"first fit: balls short {built.Rank.Balls}, orders late {built.Late}, cost {built.Cost.Total:0.00} "
                     + $"{question.Rules.Currency}"));
-        bool small = ModelSize.Of(question) <= ModelSize.Most;
+        LateBound least = LateBound.Of(question, built.Rank.Balls);
+        best.ProveLate(least.Orders);
+        best.ProveDays(least.WeightedDays);
         if (!stop.IsCancellationRequested)
         {
-            SearchThread.Run(() => Search(question, built, best, effort, small, stop), stop);
+            SearchThread.Run(() => SearchAll(question, best, effort, stop), stop);
         }
 
         OrderPlan plan = best.Close(stop.IsCancellationRequested, effort, OrderRows.WeightOfReserve(question));
         return plan.Cuts.Count > 0
-            ? plan
+            ? plan with { Question = question }
             : throw new NoAnswerException(
                 $"nothing can be cut for any order; order {plan.Results[0].Order.Name}: {plan.Results[0].Reason}");
     }
 
-    // A small question is settled in one model of every cut; a larger one by patterns of its rolls.
-    private static void Search(OrderRequest question, OrderPlan built, BestPlan best, int effort, bool small, CancellationToken stop)
+    // Felt that comes after an order's day is left out first, and taken in where an order would stay short without it.
+    private static void SearchAll(OrderRequest question, BestPlan best, int effort, CancellationToken stop)
     {
-        if (small)
+        if (question.Rolls.Any(roll => roll.Received is { } day && question.Orders.Any(order => order.Due < day)))
         {
-            OrderSearch.Run(question, built, best, effort, stop);
+            OrderRequest inTime = question with { InTime = true };
+            best.Offer(FirstFitPlanner.Run(inTime));
+            Search(inTime, best, effort, stop);
+        }
+
+        if (!question.Rolls.Any(roll => roll.Received > question.Rules.Start) || best.Lacking > 0)
+        {
+            Search(question, best, effort, stop);
+        }
+
+        // The best pieces are put in sequence with all the effort.
+        best.Offer(Timed(best.Plan, effort, stop));
+    }
+
+    // A small question is settled in one model of every cut, a larger one by patterns of its rolls.
+    private static void Search(OrderRequest question, BestPlan best, int effort, CancellationToken stop)
+    {
+        if (ModelSize.Of(question) <= ModelSize.Most)
+        {
+            OrderSearch.Run(question, best.Plan, best, effort, stop);
         }
         else
         {
             PatternPlanner.Run(question, best, effort, OrderSearch.ShortPrice(question), stop);
         }
     }
+
+    private static OrderPlan Timed(OrderPlan plan, int effort, CancellationToken stop) => PlanAssembly.Of(
+        plan.Question, plan.Cuts.Select(c => new CutPiece(c.Order, c.Die, c.Roll, c.Strikes)), plan.Purchases,
+        [.. plan.Remnants.SelectMany(r => r.Reserved.Select(held => (held.Order, r.Roll, held.Metres)))], effort, stop);
 }

@@ -13,6 +13,7 @@ using FeltNest.Files.Orders;
 using FeltNest.Files.Outlines;
 using FeltNest.Files.Presses;
 using FeltNest.Files.Rolls;
+using FeltNest.Tests.Rolls.Orders;
 using FeltNest.Files.Usage;
 using FeltNest.Geometry;
 using FeltNest.Layout.Limits;
@@ -22,7 +23,6 @@ using FeltNest.Rolls.Plan;
 using FeltNest.Tests.Cli;
 using FeltNest.Tests.Die;
 using FeltNest.Tests.Rolls;
-using FeltNest.Tests.Rolls.Orders;
 using FeltNest.Yield;
 
 namespace FeltNest.Tests.Files.Hostile;
@@ -82,6 +82,7 @@ internal static class HostileReaders
             () => [.. Folder("demo", "orders.csv")]),
         ("stock", ".csv", ReadStock, () => [.. Folder("demo", "stock.csv")]),
         ("dies", ".csv", ReadDies, () => [.. Folder("demo", "dies.csv").Select(OwnLayouts)]),
+        ("calendar", ".csv", path => CalendarListReader.Read(path, [OrderCases.FreePress], 8), () => [Utf8(Calendar)]),
         ("die", ".json", path => DieReader.Read(path), () => [Die.Value]),
         ("readings", ".csv", path => ReadingsReader.Read(path, 32), () => [.. Folder("demo/dies", "readings.csv")]),
         ("measured points", ".csv", ReadMeasured, () => [.. Folder("demo/dies", "measured-panel.csv")]),
@@ -97,6 +98,9 @@ internal static class HostileReaders
             + """ "driftLimit": 5000.5, "statedLife": null, "die": null, "drifts": [], "readings": [] }""";
 
     private const string Disc = "0\nSECTION\n2\nENTITIES\n0\nCIRCLE\n10\n5\n20\n5\n40\n5\n0\nENDSEC\n0\nEOF\n";
+
+    private const string Calendar = "press,kind,day,from,to,pricePerHour\nP1,shift,monday-friday,06:00,14:00,\n,closed,,2026-12-24,,\n"
+        + ",overtime,,2026-03-07T06:00,2026-03-07T12:00,45\n";
 
     private const string Semicolons =
         "name;felt;widthMm;lengthM;price;priceUnit;currency;priceLow;priceHigh\r\nA;w;1500;50;18,40;m;EUR;17,1;19,9\r\n";

@@ -15,6 +15,12 @@ internal sealed record OrderResult
     /// <summary>Days that is after its due day; 0 in time.</summary>
     public required int DaysLate { get; init; }
 
+    /// <summary>Orders of higher priority without which it would be done on an earlier day.</summary>
+    public IReadOnlyList<RushDelay> PushedBy { get; init; } = [];
+
+    /// <summary>Days late times the priority of the order.</summary>
+    public long WeightedDaysLate => (long)DaysLate * Order.Priority;
+
     /// <summary>Balls that the felt kept back for it would give.</summary>
     public required int ReservedBalls { get; init; }
 

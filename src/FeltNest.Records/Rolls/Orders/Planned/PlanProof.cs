@@ -12,6 +12,10 @@ internal sealed record PlanProof
     /// <summary>What no plan with as few balls short can have fewer late orders than; 0 where nothing is known.</summary>
     public required double LeastLate { get; init; }
 
+    /// <summary>What no plan with as few balls short can have fewer days late than, each order's times its priority; 0 where nothing is
+    /// known.</summary>
+    public required double LeastWeightedDays { get; init; }
+
     /// <summary>Whether the search was stopped by the clock or by hand.</summary>
     public required bool CutShort { get; init; }
 
@@ -27,6 +31,7 @@ internal sealed record PlanProof
         CostBound = null,
         LeastShort = 0,
         LeastLate = 0,
+        LeastWeightedDays = 0,
         CutShort = false,
         Effort = 0,
         Searched = false,

@@ -19,11 +19,11 @@ internal sealed class ShopState
     private readonly int[] bought;
     private readonly double[] busy;
 
-    /// <summary>The shop before any work: rolls that are there, nothing cut.</summary>
+    /// <summary>The shop before any work: all rolls, those that come later too, nothing cut.</summary>
     public ShopState(OrderRequest question)
     {
         Question = question;
-        rolls = [.. question.Rolls.Where(question.IsThere)];
+        rolls = [.. question.Rolls];
         free = [.. rolls.Select(question.ClearM)];
         pieces = [];
         struck = new int[question.Dies.Count];
@@ -196,8 +196,7 @@ internal sealed class ShopState
         [
             .. Enumerable.Range(0, bought.Length).Select(o => new RollPurchase(Question.Offers[o], Rolled(o))).Where(p => p.Rolls > 0),
         ];
-        return PlanAssembly.Of(
-            Question, pieces, die => Question.Presses[stands[Question.Dies.ToList().IndexOf(die)]], null, purchases, ReserveFill.Of(this));
+        return PlanAssembly.Of(Question, pieces, purchases, ReserveFill.Of(this), 0, CancellationToken.None);
     }
 
     // Rolls of an offer: those taken, or the least that is sold.

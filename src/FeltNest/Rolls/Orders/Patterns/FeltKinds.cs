@@ -13,7 +13,7 @@ internal sealed class FeltKinds
     public FeltKinds(OrderRequest question)
     {
         this.question = question;
-        foreach (List<StockRoll> alike in LikeRolls.Sorted(question.Rolls.Where(question.IsThere)))
+        foreach (List<StockRoll> alike in LikeRolls.Sorted(question.Rolls))
         {
             Add(alike);
         }

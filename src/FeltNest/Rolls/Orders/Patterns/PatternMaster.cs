@@ -137,7 +137,7 @@ internal sealed class PatternMaster
                     needs[(ball, kind.Lot)] = (AtLeast(0), AtLeast(0), AtLeast(0));
                     early[(ball, kind.Lot)] =
                     [
-                        .. felt.All.Where(k => k.Lot == kind.Lot && k.There > question.Rules.Start).Select(k => k.There).Distinct()
+                        .. felt.All.Where(k => question.InTime && k.Lot == kind.Lot && k.There > question.Rules.Start).Select(k => k.There).Distinct()
                             .Order().Select(day => (day, AtLeast(0))),
                     ];
                 }

@@ -63,7 +63,7 @@ internal sealed class PatternPlanner
         }
 
         Prove(search.Bound);
-        if (best.Lacking > 0)
+        if (best.Lacking > 0 && !question.InTime)
         {
             ProveShort();
         }
@@ -119,24 +119,17 @@ internal sealed class PatternPlanner
 
     // The bound holds for plans that lack no more balls than the best one: each ball less would cost its price.
     private void Prove(double bound) =>
-        best.ProveCost(best.Lacking, double.PositiveInfinity, bound - (shortPrice * best.Lacking) + MountingFloor());
+        best.ProveCost(best.Lacking, question.InTime, bound - (shortPrice * best.Lacking) + MountingFloor());
 
-    // Each ball that every such plan makes some of has a die mounted.
-    private double MountingFloor()
-    {
-        double floor = 0;
-        foreach (IGrouping<string, CoverOrder> ball in question.Orders.GroupBy(o => o.Ball))
-        {
-            if (ball.Sum(o => (long)o.Balls) > best.Lacking)
-            {
-                floor += question.Dies.Where(d => d.Ball == ball.Key)
-                    .SelectMany(d => question.Presses.Where(p => OrderRequest.Takes(p, d)))
-                    .Select(p => (double)question.Rules.HourRate * p.ChangeOverMinutes / 60).DefaultIfEmpty(0).Min();
-            }
-        }
+    // Of each ball that every such plan makes some of, a die is mounted; one that stands on its press already may cost nothing.
+    private double MountingFloor() => question.Orders.GroupBy(o => o.Ball)
+        .Where(ball => ball.Sum(o => (long)o.Balls) > best.Lacking)
+        .Sum(ball => question.Dies.Where(d => d.Ball == ball.Key)
+            .SelectMany(die => question.Presses.Where(p => OrderRequest.Takes(p, die)).Select(press => MountingCost(die, press)))
+            .DefaultIfEmpty(0).Min());
 
-        return floor;
-    }
+    private double MountingCost(CutDie die, PressSpec press) =>
+        press.MountedDie == die.Name ? 0 : (double)question.Rules.HourRate * press.ChangeOverMinutes / 60;
 
     private void ProveShort()
     {

@@ -18,11 +18,11 @@ internal static class ShortReason
                 : $"no press takes {string.Join(", ", dies.Select(d => d.Name))}: a longer or wider bed, or a smaller die, would work";
         }
 
-        StockRoll[] all = [.. q.Rolls.Where(q.IsThere), .. q.Offers.Select(o => o.Roll)];
+        StockRoll[] all = [.. q.Rolls, .. q.Offers.Select(o => o.Roll)];
         StockRoll[] felt = [.. all.Where(r => order.Felt is null || r.Felt == order.Felt)];
         if (felt.Length == 0)
         {
-            return $"no roll that is there and no offer is of felt {order.Felt ?? "any kind"}";
+            return $"no roll and no offer is of felt {order.Felt ?? "any kind"}";
         }
 
         StockRoll[] wide = [.. felt.Where(r => placed.Any(d => q.Fits(order, r, d)))];
@@ -53,7 +53,7 @@ internal static class ShortReason
 
         if (q.Presses
             .Where(p => dies.Any(d => OrderRequest.Takes(p, d)))
-            .All(p => p.Hours is { } hours && hours - Busy(plan, p.Name) < (p.ChangeOverMinutes / 60) + (1 / p.StrokesPerMinute)))
+            .All(p => p.Hours is { } hours && hours - plan.BusyHours(p) < (p.ChangeOverMinutes / 60) + (1 / p.StrokesPerMinute)))
         {
             return "the presses that take its dies have no hours left";
         }
@@ -75,7 +75,4 @@ internal static class ShortReason
             ? "not found within this effort: felt, strikes and press hours that could serve it are left"
             : "its felt, strikes or press hours are used up by all orders together";
     }
-
-    private static double Busy(OrderPlan plan, string press) =>
-        plan.Cuts.Where(c => c.Press.Name == press).Select(c => c.EndHour).DefaultIfEmpty(0).Max();
 }

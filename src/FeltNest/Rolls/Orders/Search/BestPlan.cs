@@ -12,10 +12,11 @@ namespace FeltNest.Rolls.Orders.Search;
 internal sealed class BestPlan(OrderPlan first, IProgress<string>? progress)
 {
     private readonly Lock gate = new();
-    private readonly List<(double Short, double Late, double Cost)> bounds = [];
+    private readonly List<(double Short, bool InTime, double Cost)> bounds = [];
     private OrderPlan best = first;
     private double leastShort;
     private double leastLate;
+    private double leastDays;
     private bool closed;
 
     /// <summary>Takes a plan that is sound, cuts no more than it must, and is as good as the best or better.</summary>
@@ -35,17 +36,20 @@ internal sealed class BestPlan(OrderPlan first, IProgress<string>? progress)
         }
     }
 
-    /// <summary>Balls that the best plan is short of.</summary>
-    public int Lacking
+    /// <summary>The best plan so far.</summary>
+    public OrderPlan Plan
     {
         get
         {
             lock (gate)
             {
-                return best.Rank.Balls;
+                return best;
             }
         }
     }
+
+    /// <summary>Balls that the best plan is short of.</summary>
+    public int Lacking => Plan.Rank.Balls;
 
     /// <summary>Whether the best plan, short of nothing and with none late, is as near to its bound as counts for proved.</summary>
     public bool IsProved
@@ -54,21 +58,24 @@ internal sealed class BestPlan(OrderPlan first, IProgress<string>? progress)
         {
             lock (gate)
             {
-                return best.Rank is (0, 0, 0, var cost)
+                return best.Rank is (0, 0, 0, 0, var cost)
                     && bounds.Exists(b => (double)cost - b.Cost <= MixedModel.RelativeGap * Math.Abs((double)cost));
             }
         }
     }
 
-    /// <summary>Takes a bound of the cost that holds for all plans with so few balls short, reserves weighed in, and so few orders
-    /// late.</summary>
-    public void ProveCost(double mostShort, double mostLate, double cost) => Prove(() => bounds.Add((mostShort, mostLate, cost)));
+    /// <summary>Takes a bound of the cost that holds for all plans with so few balls short, reserves weighed in: however late they are, or
+    /// for those alone of which no order waits for felt beyond its day.</summary>
+    public void ProveCost(double mostShort, bool inTime, double cost) => Prove(() => bounds.Add((mostShort, inTime, cost)));
 
     /// <summary>Takes what no plan can be short of less.</summary>
     public void ProveShort(double least) => Prove(() => leastShort = Math.Max(leastShort, least));
 
     /// <summary>Takes what no plan as little short can have fewer late orders than.</summary>
     public void ProveLate(double least) => Prove(() => leastLate = Math.Max(leastLate, least));
+
+    /// <summary>Takes what no plan as little short can have fewer days late than, each order's times its priority.</summary>
+    public void ProveDays(double least) => Prove(() => leastDays = Math.Max(leastDays, least));
 
     /// <summary>Tells a step.</summary>
     public void Tell(string line)
@@ -91,12 +98,12 @@ internal sealed class BestPlan(OrderPlan first, IProgress<string>? progress)
         lock (gate)
         {
             closed = true;
-            (int balls, int reserve, int late, _) = best.Rank;
+            (int balls, int reserve, long days, int late, _) = best.Rank;
             double lacking = balls + (weight * reserve);
             double[] costs =
             [
                 .. bounds
-                    .Where(b => b.Short >= lacking - 1e-6 && b.Late >= late && double.IsFinite(b.Cost) && Math.Abs(b.Cost) < 1e15)
+                    .Where(b => b.Short >= lacking - 1e-6 && (!b.InTime || days == 0) && double.IsFinite(b.Cost) && Math.Abs(b.Cost) < 1e15)
                     .Select(b => b.Cost),
             ];
             return best with
@@ -106,6 +113,7 @@ internal sealed class BestPlan(OrderPlan first, IProgress<string>? progress)
                     CostBound = costs.Length == 0 ? null : (decimal)costs.Max(),
                     LeastShort = Math.Min(leastShort, balls),
                     LeastLate = Math.Min(leastLate, late),
+                    LeastWeightedDays = Math.Min(leastDays, days),
                     CutShort = cutShort,
                     Effort = effort,
                     Searched = true,

@@ -68,19 +68,14 @@ internal sealed class OrderSearch
 
         // A plan that lacks no more than this one lacks at most so many balls and reserves together.
         double lacking = model.ValueOf(orders.Short);
-        Prove(lacking, double.PositiveInfinity, first.Bound - (Dear() * lacking / orders.ReserveWeight));
-        OrderPlan free = Read();
+        Prove(lacking, first.Bound - (Dear() * lacking / orders.ReserveWeight));
+        Read();
         if (model.ValueOf(orders.Wanting) > NoBall)
         {
             lacking = FewestShort();
-            Prove(lacking, double.PositiveInfinity, Reached(cost, "least cost")!.Value.Bound);
-            free = Read();
-        }
-
-        // Without days the model is far lighter, and whatever it finds in time is the best with days too.
-        if (free.Late > 0 && !stop.IsCancellationRequested)
-        {
-            FewestLate(cost, lacking);
+            model.AtMost(orders.Short, lacking + Rounding);
+            Prove(lacking, Reached(cost, "least cost")!.Value.Bound);
+            Read();
         }
     }
 
@@ -90,29 +85,19 @@ internal sealed class OrderSearch
         ModelReach least = model.Minimise(orders.Short, stop)!.Value;
         double fewest = Math.Max(0, least.Proved ? least.Value : least.Bound);
 
+        if (question.InTime)
+        {
+            return least.Value;
+        }
+
         // All reserves together weigh less than a ball.
         best.ProveShort(orders.Reserves.Count > 0 ? Math.Floor(fewest + Rounding) : fewest);
-        model.AtMost(orders.Short, least.Value + Rounding);
         return least.Value;
     }
 
-    private void FewestLate(LinearSum cost, double lacking)
+    private void Prove(double mostShort, double bound)
     {
-        model.AtMost(orders.Short, lacking + NoBall);
-        presses.AddDays();
-        best.Tell("search: fewest orders late");
-        if (model.Minimise(presses.Late, stop) is { } late)
-        {
-            best.ProveLate(Math.Max(0, late.Proved ? late.Value : late.Bound));
-            model.AtMost(presses.Late, late.Value + Rounding);
-            Prove(lacking, Math.Round(late.Value), Reached(cost, "least cost with as few late")!.Value.Bound);
-            Read();
-        }
-    }
-
-    private void Prove(double mostShort, double mostLate, double bound)
-    {
-        best.ProveCost(mostShort, mostLate, bound);
+        best.ProveCost(mostShort, question.InTime, bound);
         if (bound > 0 && double.IsFinite(bound))
         {
             best.Tell(
@@ -143,7 +128,7 @@ internal sealed class OrderSearch
 
     private OrderPlan Read()
     {
-        OrderPlan plan = PlanReading.Read(model, question, felt, orders, presses);
+        OrderPlan plan = PlanReading.Read(model, question, felt, orders);
         if (best.Offer(plan))
         {
             best.Tell(
