@@ -1,5 +1,6 @@
 using FeltNest.Layout;
 using FeltNest.Layout.Limits;
+using FeltNest.Runs.Rolls;
 
 namespace FeltNest.Cli;
 
@@ -66,10 +67,11 @@ internal static class DefaultFolder
         Path.Combine(Root, $"{NameOf(layout)}-usage-{NameOf(actuals)}{Given("-", costs)}");
 
     /// <summary>Folder of the strikes of one roll.</summary>
-    public static string OfRollPlan(string layout, string roll, int repeats, double playMm, double fromMm) => Path.Combine(
+    public static string OfRollPlan(RollAsk asked, int repeats) => Path.Combine(
         Root,
-        $"{NameOf(layout)}-{NameOf(roll)}{(repeats > 1 ? Word("-x", repeats) : string.Empty)}"
-            + $"{(playMm > 0 ? Word("-play", playMm) : string.Empty)}{(fromMm > 0 ? Word("-from", fromMm) : string.Empty)}");
+        $"{NameOf(asked.LayoutFile)}-{NameOf(asked.RollFile)}{(repeats > 1 ? Word("-x", repeats) : string.Empty)}"
+            + $"{(asked.SideShiftMm > 0 ? Word("-play", asked.SideShiftMm) : string.Empty)}"
+            + $"{(asked.FromMm > 0 ? Word("-from", asked.FromMm) : string.Empty)}{(asked.PastEnd ? "-past-end" : string.Empty)}");
 
     /// <summary>Folder of a die.</summary>
     public static string OfDie(string layout, string? order, string? press, int? cavities, int band) => Path.Combine(

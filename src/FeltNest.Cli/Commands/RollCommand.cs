@@ -54,6 +54,11 @@ internal sealed class RollCommand
         CustomParser = LengthText.OrZero,
     };
 
+    private readonly Option<bool> pastEnd = new("--past-end")
+    {
+        Description = "The last strike may reach past the end of the roll: the press is then loaded off centre.",
+    };
+
     private readonly Terminal terminal;
     private readonly CommonOptions common;
 
@@ -61,7 +66,7 @@ internal sealed class RollCommand
     {
         this.terminal = terminal;
         command.Add(layout);
-        foreach (Option option in (Option[])[roll, repeats, die, shift, from])
+        foreach (Option option in (Option[])[roll, repeats, die, shift, from, pastEnd])
         {
             command.Add(option);
         }
@@ -93,10 +98,11 @@ internal sealed class RollCommand
             DieFile = parse.GetValue(die),
             SideShiftMm = parse.GetValue(shift),
             FromMm = parse.GetValue(from),
+            PastEnd = parse.GetValue(pastEnd),
         };
         RollRun run = new(asked);
         string folder = parse.GetValue(common.Out)
-            ?? DefaultFolder.OfRollPlan(asked.LayoutFile, asked.RollFile, run.Repeats, asked.SideShiftMm, asked.FromMm);
+            ?? DefaultFolder.OfRollPlan(asked, run.Repeats);
         return new Answer(terminal, parse, common).Give(run, folder, parse.GetValue(common.Force), stop, stop);
     }
 }

@@ -20,4 +20,7 @@ internal sealed record RollAsk
 
     /// <summary>Where the plan begins, mm from the start of the roll.</summary>
     public double FromMm { get; init; }
+
+    /// <summary>True where the last strike may reach past the end of the roll.</summary>
+    public bool PastEnd { get; init; }
 }

@@ -47,6 +47,7 @@ internal sealed class RollRun : IRun
             RepeatsPerStrike = Repeats,
             GuidePlayMm = question.SideShiftMm,
             FromMm = question.FromMm,
+            PastEnd = question.PastEnd,
         };
         RollPlan plan = NamedInput.Of(question.LayoutFile, () =>
         {

@@ -21,6 +21,11 @@ internal static class RollReport
             table.Note(narrow);
         }
 
+        if (OffCentre(plan) is { } caution)
+        {
+            table.Note(caution);
+        }
+
         Strikes(table, plan);
         table.Heading("Panels lost in these strikes").Line("all causes", Whole(plan.Strikes.Sum(s => s.Lost.Count)));
         foreach (LossCause cause in Enum.GetValues<LossCause>())
@@ -39,8 +44,8 @@ internal static class RollReport
         FeltRoll roll = plan.Request.Roll;
         int more = plan.GoodPanels - plan.BackToBackGoodPanels;
         double end = (plan.Strikes[^1].XMm + plan.Pattern.LengthMm) / 1000;
-        double over = end - (roll.LengthMm / 1000);
-        (string ends, double at) = over > 0 ? ("last strike overhangs", over) : ("last strike ends at", end);
+        (string ends, double at) =
+            plan.OverhangMm > 0 ? ("last strike overhangs", plan.OverhangMm / 1000) : ("last strike ends at", end);
         table.Heading($"Roll {roll.Name}: strikes of {plan.Request.Layout.Parts[0].Name}")
             .Line("good panels", Whole(plan.GoodPanels), $"{plan.Balls} balls (pairs of one pairing group)")
             .Line("plain cutting", Whole(plan.BackToBackGoodPanels), "good panels, one feed apart from the start, no strike moved")
@@ -59,7 +64,7 @@ internal static class RollReport
             .Line(
                 "width", Invariant($"{roll.LeastWidthMm:0.#} to {roll.MostWidthMm:0.#} mm"),
                 Invariant($"layout made for {plan.Request.Layout.RollWidthMm:0.#} mm"))
-            .Line("faults, splices", Invariant($"{roll.Faults.Count}, {roll.JointsMm.Count}"))
+            .Line("faults, splices", Invariant($"{roll.Faults.Count}, {roll.Splices.Count}"))
             .Line(
                 "four-point score", score.Per100SquareYards, "0.0", string.Empty,
                 Invariant($"points per 100 yd2 of cuttable width ({score.Per100SquareMetres:0.0} per 100 m2; {score.Points} points)"))
@@ -109,6 +114,11 @@ internal static class RollReport
             yield return narrow;
         }
 
+        if (OffCentre(plan) is { } caution)
+        {
+            yield return caution;
+        }
+
         if (plan.Request.Layout.Rules.Plies.Count > 1)
         {
             yield return $"the layout is cut in {plan.Request.Layout.Rules.Plies.Count} plies, this plan is for one ply of this roll: "
@@ -123,6 +133,12 @@ internal static class RollReport
                     + $"{plan.Request.Layout.Rules.WarpToleranceDeg:0.##})");
         }
     }
+
+    private static string? OffCentre(RollPlan plan) => plan.OverhangMm > 0
+        ? Invariant(
+            $"OFF-CENTRE LOAD: the last strike reaches {plan.OverhangMm:0.#} mm past the end of the roll; keep within the limit of the "
+                + $"press's maker")
+        : null;
 
     private static string Skew(RollPlan plan) =>
         string.Join("; ", WarpReport.Of(plan.Pattern, plan.Request.Layout, plan.Request.Roll.SkewDeg)

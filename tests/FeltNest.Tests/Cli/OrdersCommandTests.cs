@@ -111,14 +111,34 @@ public sealed class OrdersCommandTests : IDisposable
         Assert.Contains("line 2, due: '4.3.2026' is not a day", Assert.Single(run.Messages), StringComparison.Ordinal);
     }
 
-    private async Task<CommandRun> Planned(string orders, params string[] options)
+    [Fact]
+    public async Task A_roll_measured_narrower_than_the_die_everywhere_is_not_cut_and_that_is_told()
+    {
+        // The stock says 20 mm, which the die needs; measured are 19.9 and 19.95.
+        File.WriteAllText(folder.Path("measured.json"), """
+            { "schema": "feltnest/roll/1", "name": "R1", "lengthM": 50,
+              "widths": [ { "xM": 0, "widthMm": 19.9 }, { "xM": 9, "widthMm": 19.95 } ] }
+            """);
+        CommandRun run = await PlannedFrom(
+            "roll,felt,lot,widthMm,lengthM,price,priceUnit,currency,available,measured\n"
+                + "R1,woven,L1,20,50,1.5,m,EUR,yes,measured.json\n",
+            "K1,T2,0.05,2026-03-04", "--quiet");
+
+        Assert.Equal((3, string.Empty), (run.Code, run.Out));
+        Assert.Contains("is 20 mm wide or more", Assert.Single(run.Messages), StringComparison.Ordinal);
+        Assert.Contains("the widest is 19.95 mm", run.Messages[0], StringComparison.Ordinal);
+        Assert.False(Directory.Exists(folder.Path("out")));
+    }
+
+    private Task<CommandRun> Planned(string orders, params string[] options) => PlannedFrom(
+        "roll,felt,lot,widthMm,lengthM,price,priceUnit,currency,available\nR1,woven,L1,20,50,1.5,m,EUR,yes\n", orders, options);
+
+    private async Task<CommandRun> PlannedFrom(string stock, string orders, params string[] options)
     {
         File.WriteAllBytes(folder.Path("layout.json"), LayoutWriter.Write(RollCases.Squares, YieldAccount.Of(RollCases.Squares)));
         return await CommandRun.Of([
             "orders", folder.Write("orders.csv", "order,ball,thousandBalls,due\n" + orders + "\n"), "--stock",
-            folder.Write(
-                "stock.csv", "roll,felt,lot,widthMm,lengthM,price,priceUnit,currency,available\nR1,woven,L1,20,50,1.5,m,EUR,yes\n"),
-                "--dies",
+            folder.Write("stock.csv", stock), "--dies",
             folder.Write("dies.csv", "die,ball,layout,strikesLeft\nD1,T2,layout.json,5000\n"), "--press", folder.Write("press.json", Press),
             "--start", "2026-03-02", "--out", folder.Path("out"), .. options]);
     }

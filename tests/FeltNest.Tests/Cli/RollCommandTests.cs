@@ -135,6 +135,28 @@ public sealed class RollCommandTests : IDisposable
         Assert.Contains("too-narrow", File.ReadAllText(folder.Path("out/roll.svg")), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public async Task A_strike_past_the_end_is_asked_for_and_comes_with_the_caution(bool pastEnd)
+    {
+        // Five strikes of two squares: the last, of 22 mm, begins at 96 and the roll ends at 117.
+        const string roll = """
+            { "schema": "feltnest/roll/1", "name": "R7", "lengthM": 0.117, "widths": [ { "xM": 0, "widthMm": 20 } ] }
+            """;
+        CommandRun run = await PlannedOn(roll, ["--repeats-per-strike", "2", .. pastEnd ? ["--past-end"] : Array.Empty<string>()]);
+
+        Assert.Equal(0, run.Code);
+        Assert.Equal(pastEnd, run.Out.Contains("OFF-CENTRE LOAD", StringComparison.Ordinal));
+        Assert.Equal(
+            pastEnd,
+            run.Messages.Any(line =>
+                line.Contains("warning: OFF-CENTRE LOAD: the last strike reaches 1 mm past the end", StringComparison.Ordinal)));
+        JsonElement plan = JsonDocument.Parse(File.ReadAllText(folder.Path("out/roll.json"))).RootElement;
+        Assert.Equal(pastEnd, plan.GetProperty("pastEnd").GetBoolean());
+        Assert.Equal(0, (await CommandRun.Of("check", folder.Path("out/roll.json"))).Code);
+    }
+
     private Task<CommandRun> Planned(params string[] options) => PlannedOn(Roll, options);
 
     private Task<CommandRun> PlannedOn(string roll, params string[] options) => Planned(RollCases.Squares, roll, options);

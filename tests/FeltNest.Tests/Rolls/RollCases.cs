@@ -82,7 +82,7 @@ internal static class RollCases
             Lot = null,
             LengthMm = length,
             Widths = [new WidthReading { XMm = 0, WidthMm = width }],
-            JointsMm = [],
+            Splices = [],
             SkewDeg = 0,
             Nap = null,
             MassPerAreaGsm = null,
@@ -116,7 +116,7 @@ internal static class RollCases
                 new() { XMm = 0, WidthMm = width + 1 - random.NextDouble() },
                 new() { XMm = length * 0.4, WidthMm = width - (2 * random.NextDouble()) }, new() { XMm = length, WidthMm = width + 2 },
             ],
-            JointsMm = random.Next(2) == 0 ? [] : [length * random.NextDouble()],
+            Splices = random.Next(2) == 0 ? [] : [new() { XMm = length * random.NextDouble(), ClearMm = seed % 3 }],
         };
     }
 
@@ -128,6 +128,7 @@ internal static class RollCases
         Panels = [.. plan.Pattern.Panels.Select(p => p.Placed)],
         GuidePlayMm = plan.Request.GuidePlayMm,
         FromMm = plan.Request.FromMm,
+        PastEnd = plan.Request.PastEnd,
         Strikes = [.. plan.Strikes.Select(s => new StatedStrike
         {
             XMm = s.XMm,

@@ -44,6 +44,12 @@ internal sealed record StockRoll
     /// <summary>Where it ends, m.</summary>
     public double EndM => BeginM + LengthM;
 
+    /// <summary>Greatest width of what is left, mm: as measured, or the width that can be relied on where nobody measured.</summary>
+    public double WidestMm => Measured is not { } roll
+        ? WidthMm
+        : roll.Widths.Where(w => w.XMm > 1000 * BeginM && w.XMm < roll.LengthMm).Select(w => w.WidthMm)
+            .Append(roll.WidthAt(1000 * BeginM)).Append(roll.WidthAt(roll.LengthMm)).Max();
+
     /// <summary>True where another roll can stand for this one in every way.</summary>
     internal bool IsLike(StockRoll other) =>
         Measured is null && other.Measured is null && MeasuredShares.Count == 0 && other.MeasuredShares.Count == 0

@@ -25,6 +25,19 @@ public sealed record RollPlan
     /// meet.</summary>
     public required double LeastOffLineMm { get; init; }
 
+    /// <summary>How far the last strike reaches past the end of the roll, mm; 0 where it does not.</summary>
+    public double OverhangMm
+    {
+        get
+        {
+            double over = Strikes.Count == 0 ? 0 : Strikes[^1].XMm + Pattern.LengthMm - Request.Roll.LengthMm;
+            return over > SlackMm ? over : 0;
+        }
+    }
+
+    // A strike that ends this little past the roll's end ends at it, mm: rounding of a layout's own digits.
+    private const double SlackMm = 1e-6;
+
     /// <summary>Good panels of all strikes.</summary>
     public int GoodPanels => Strikes.Sum(s => s.GoodPanels);
 

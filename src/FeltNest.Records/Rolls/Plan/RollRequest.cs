@@ -19,4 +19,7 @@ public sealed record RollRequest
 
     /// <summary>Where whole cloth begins, mm: nothing is struck before it.</summary>
     public required double FromMm { get; init; }
+
+    /// <summary>True where the last strike may reach past the end of the roll: the press is then loaded off centre.</summary>
+    public bool PastEnd { get; init; }
 }

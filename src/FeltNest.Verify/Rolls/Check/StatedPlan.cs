@@ -20,6 +20,9 @@ internal sealed record StatedPlan
     /// <summary>Where whole cloth begins, mm.</summary>
     public required double FromMm { get; init; }
 
+    /// <summary>True where strikes may reach past the end of the roll.</summary>
+    public bool PastEnd { get; init; }
+
     /// <summary>Strikes.</summary>
     public required IReadOnlyList<StatedStrike> Strikes { get; init; }
 

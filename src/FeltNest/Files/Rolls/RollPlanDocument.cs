@@ -31,6 +31,8 @@ internal static class RollPlanDocument
     public static readonly NumberField GuidePlayMm =
         Fields.Add(new NumberField("guidePlayMm", 0, StrikePlanner.MostPlayMm, "as asked, to either side"));
     public static readonly NumberField FromMm = Fields.Add(new NumberField("fromMm", 0, MostLengthMm, "where the usable roll starts"));
+    public static readonly FlagField PastEnd = Fields.Add(
+        new FlagField("pastEnd", "true where the last strike may reach past the end of the roll") { Default = false });
     public static readonly NumberField ClearAdvanceMm = Fields.Add(
         new NumberField("clearAdvanceMm", "advance from which a strike is clear of the one before whatever their shifts"));
     public static readonly NumberField LeastOffLineMm = Fields.Add(

@@ -36,6 +36,7 @@ internal static class RollPlanReader
             Panels = panels,
             GuidePlayMm = top.Number(GuidePlayMm),
             FromMm = top.Number(FromMm),
+            PastEnd = top.Flag(PastEnd),
             Strikes = [.. top.Objects(Strikes).Select(Strike)],
             GoodPanels = top.Whole(GoodPanels),
             BackToBackGoodPanels = top.Whole(BackToBackGoodPanels),

@@ -25,6 +25,7 @@ internal static class RollPlanWriter
             .Number(RollPlanDocument.ShiftStepMm, plan.Grid.SideStepMm)
             .Number(RollPlanDocument.GuidePlayMm, request.GuidePlayMm)
             .Number(RollPlanDocument.FromMm, request.FromMm)
+            .Flag(RollPlanDocument.PastEnd, request.PastEnd)
             .Number(RollPlanDocument.ClearAdvanceMm, plan.ClearAdvanceMm)
             .Number(RollPlanDocument.LeastOffLineMm, plan.LeastOffLineMm)
             .Object(RollPlanDocument.LostPanels, lost =>

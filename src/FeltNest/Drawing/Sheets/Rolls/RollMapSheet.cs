@@ -84,7 +84,7 @@ internal static class RollMapSheet
         return string.Create(
             CultureInfo.InvariantCulture,
             $"{plan.Strikes.Count} strikes on {roll.LengthMm / 1000:0.##} m of roll {roll.Name}: {plan.GoodPanels} good panels; lost "
-                + $"panels, {roll.Faults.Count} faults and {roll.JointsMm.Count} splices are marked. The roll is folded into {lines} "
+                + $"panels, {roll.Faults.Count} faults and {roll.Splices.Count} splices are marked. The roll is folded into {lines} "
                 + $"lines.");
     }
 

@@ -143,9 +143,15 @@ internal sealed class RollStrip
 
     private IEnumerable<Mark> Joints()
     {
-        foreach (double joint in plan.Request.Roll.JointsMm.Where(x => x >= from && x < to))
+        foreach (RollSplice splice in plan.Request.Roll.Splices.Where(s => s.ClearMm > 0 && s.FromMm < to && s.ToMm > from))
         {
-            double x = Paper(joint);
+            Box clear = cloth with { MinX = Paper(Math.Max(from, splice.FromMm)), MaxX = Paper(Math.Min(to, splice.ToMm)) };
+            yield return new PathMark([Chain.Rectangle(clear)], new Pen(0.3, FaultColour, 1.5, 0.8));
+        }
+
+        foreach (RollSplice splice in plan.Request.Roll.Splices.Where(s => s.XMm >= from && s.XMm < to))
+        {
+            double x = Paper(splice.XMm);
             yield return new PathMark(
                 [Chain.Open(new Point2(x, cloth.MinY - 1.5), new Point2(x, cloth.MaxY))], new Pen(0.7, FaultColour, 3, 1.2));
             yield return new TextMark
@@ -193,7 +199,7 @@ internal sealed class RollStrip
             double x = k * step;
             double at = Paper(x);
             yield return new PathMark([Chain.Open(new Point2(at, cloth.MinY), new Point2(at, cloth.MinY - 1.5))], Ink.Narrow);
-            if (plan.Request.Roll.JointsMm.All(j => Math.Abs(Paper(j) - at + 4) > 10))
+            if (plan.Request.Roll.Splices.All(s => Math.Abs(Paper(s.XMm) - at + 4) > 10))
             {
                 yield return new TextMark
                 {

@@ -279,7 +279,7 @@ internal static class TicketSheet
     {
         double from = plan.Request.FromMm;
         int faults = plan.Request.Roll.Faults.Count(f => f.XMm + f.LengthMm >= from);
-        int joints = plan.Request.Roll.JointsMm.Count(x => x >= from);
+        int joints = plan.Request.Roll.Splices.Count(s => s.XMm >= from);
         return Invariant($"faults {faults}, splices {joints}");
     }
 

@@ -31,7 +31,7 @@ internal static class ShortReason
             return string.Create(
                 CultureInfo.InvariantCulture,
                 $"no roll of its felt is {placed.Min(d => d.Shape.LeastWidthMm):0.#} mm wide or more and long enough for one strike; "
-                    + $"the widest is {felt.Max(r => r.WidthMm):0.#} mm");
+                    + $"the widest is {felt.Max(r => r.WidestMm):0.##} mm");
         }
 
         CutDie best = placed.Where(d => wide.Any(r => q.Fits(order, r, d))).MinBy(d => d.Shape.FeedMm / d.Shape.ClassPanels.Sum())!;
