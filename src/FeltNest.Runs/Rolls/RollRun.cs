@@ -54,6 +54,7 @@ internal sealed class RollRun : IRun
             RollRoom.Require(request);
             return StrikePlanner.Run(request);
         });
+        plan = plan with { Better = LayoutForRoll.Of(plan, search) };
         return new Outcome
         {
             Files =

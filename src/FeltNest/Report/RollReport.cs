@@ -21,9 +21,9 @@ internal static class RollReport
             table.Note(narrow);
         }
 
-        if (OffCentre(plan) is { } caution)
+        foreach (string loud in new[] { OffCentre(plan), Gain(plan) }.OfType<string>())
         {
-            table.Note(caution);
+            table.Note(loud);
         }
 
         Strikes(table, plan);
@@ -114,9 +114,9 @@ internal static class RollReport
             yield return narrow;
         }
 
-        if (OffCentre(plan) is { } caution)
+        foreach (string loud in new[] { OffCentre(plan), Gain(plan) }.OfType<string>())
         {
-            yield return caution;
+            yield return loud;
         }
 
         if (plan.Request.Layout.Rules.Plies.Count > 1)
@@ -133,6 +133,13 @@ internal static class RollReport
                     + $"{plan.Request.Layout.Rules.WarpToleranceDeg:0.##})");
         }
     }
+
+    private static string? Gain(RollPlan plan) => plan.Better is { } better
+        ? Invariant(
+            $"A LAYOUT MADE FOR THIS ROLL would give {better.GoodPanels} good panels in place of {plan.GoodPanels}, "
+                + $"{better.GainPercent:0.0} % more: lay it out for {better.WidthMm:0.#} mm, the least width measured; this one is made "
+                + $"for {plan.Request.Layout.RollWidthMm:0.#} mm")
+        : null;
 
     private static string? OffCentre(RollPlan plan) => plan.OverhangMm > 0
         ? Invariant(

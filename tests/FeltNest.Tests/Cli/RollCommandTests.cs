@@ -157,6 +157,24 @@ public sealed class RollCommandTests : IDisposable
         Assert.Equal(0, (await CommandRun.Of("check", folder.Path("out/roll.json"))).Code);
     }
 
+    [Fact]
+    public async Task What_a_layout_for_this_roll_would_give_is_said_and_written()
+    {
+        CommandRun run = await PlannedOn(Roll.Replace("\"widthMm\": 20", "\"widthMm\": 33", StringComparison.Ordinal));
+
+        Assert.Equal(0, run.Code);
+        Assert.Contains("A LAYOUT MADE FOR THIS ROLL would give", run.Out, StringComparison.Ordinal);
+        Assert.Contains(run.Messages, line => line.Contains("lay it out for 33 mm", StringComparison.Ordinal));
+        JsonElement plan = JsonDocument.Parse(File.ReadAllText(folder.Path("out/roll.json"))).RootElement;
+        JsonElement better = plan.GetProperty("better");
+        Assert.Equal(33, better.GetProperty("widthMm").GetDouble());
+        Assert.Equal(
+            100.0 * (better.GetProperty("goodPanels").GetInt32() - plan.GetProperty("goodPanels").GetInt32())
+                / plan.GetProperty("goodPanels").GetInt32(),
+            better.GetProperty("gainPercent").GetDouble(), 9);
+        Assert.Equal(0, (await CommandRun.Of("check", folder.Path("out/roll.json"))).Code);
+    }
+
     private Task<CommandRun> Planned(params string[] options) => PlannedOn(Roll, options);
 
     private Task<CommandRun> PlannedOn(string roll, params string[] options) => Planned(RollCases.Squares, roll, options);

@@ -50,6 +50,23 @@ internal static class RollCases
         Search = Shapes.ByHand(leastGapMm: 2),
     };
 
+    /// <summary>The same two rows with 2 mm more between them, on a roll 34 wide.</summary>
+    internal static RollLayout LooseRows { get; } = TwoRows with
+    {
+        RollWidthMm = 34,
+        Bands = [new LayoutBand
+        {
+            YFromMm = 5,
+            YToMm = 29,
+            Repeat = new LayoutRepeat(
+                12,
+                [
+                    new PlacedPanel { Part = 0, XMm = 0, YMm = 10, AngleDeg = 0 },
+                    new PlacedPanel { Part = 0, XMm = 0, YMm = 24, AngleDeg = 0 },
+                ]),
+        }],
+    };
+
     /// <summary>Two rows of combs, 44 long with a tooth every 6, the upper turned and its teeth between the lower one's: 48 apart along the
     /// roll, 21 ahead of each other, gap 0.9.</summary>
     internal static RollLayout Combs { get; } = new()

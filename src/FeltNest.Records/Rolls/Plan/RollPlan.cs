@@ -25,6 +25,9 @@ public sealed record RollPlan
     /// meet.</summary>
     public required double LeastOffLineMm { get; init; }
 
+    /// <summary>What a layout made for this roll would give more; null where it was not asked, or gives no more.</summary>
+    public BetterLayout? Better { get; init; }
+
     /// <summary>How far the last strike reaches past the end of the roll, mm; 0 where it does not.</summary>
     public double OverhangMm
     {

@@ -38,6 +38,15 @@ internal static class RollPlanDocument
     public static readonly NumberField LeastOffLineMm = Fields.Add(
         new NumberField(
             "leastOffLineMm", "least advance off the line that was thought of: the feed, or more where three strikes in a row could meet"));
+    public static readonly ObjectField Better = Fields.Add(
+        new ObjectField(
+            "better", BetterFields.Set,
+            "what a layout made for the least width to be cut would give, after a short search; null where that is no more, where the roll "
+                + "fits its layout, and where the layout has several parts or bands")
+        {
+            OrNull = true,
+            Optional = true,
+        });
     public static readonly ObjectField LostPanels = Fields.Add(
         new ObjectField("lostPanels", LostPanelsFields.Set, "panels of the strikes that are lost, each under the first cause that holds"));
     public static readonly ObjectField FourPoint = Fields.Add(
@@ -50,6 +59,17 @@ internal static class RollPlanDocument
         new DocumentField("roll", RollDocument.Document, "the roll, as in the roll's file"));
     public static readonly DocumentField Layout = Fields.Add(
         new DocumentField("layout", LayoutDocument.Document, "the layout, as in `layout.json`"));
+
+    /// <summary>Fields of <c>better</c>.</summary>
+    internal static class BetterFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly NumberField WidthMm = Set.Add(new NumberField("widthMm", "width that layout is made for"));
+        public static readonly WholeField GoodPanels = Set.Add(new WholeField("goodPanels", "good panels of strikes planned with it"));
+        public static readonly NumberField GainPercent = Set.Add(
+            new NumberField("gainPercent", "how many more that are, of the good panels planned"));
+    }
 
     /// <summary>Fields of <c>lostPanels</c>.</summary>
     internal static class LostPanelsFields

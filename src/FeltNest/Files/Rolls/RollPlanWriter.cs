@@ -28,6 +28,10 @@ internal static class RollPlanWriter
             .Flag(RollPlanDocument.PastEnd, request.PastEnd)
             .Number(RollPlanDocument.ClearAdvanceMm, plan.ClearAdvanceMm)
             .Number(RollPlanDocument.LeastOffLineMm, plan.LeastOffLineMm)
+            .ObjectOrNull(RollPlanDocument.Better, plan.Better, (item, better) => item
+                .Number(BetterFields.WidthMm, better.WidthMm)
+                .Number(BetterFields.GoodPanels, better.GoodPanels)
+                .Number(BetterFields.GainPercent, better.GainPercent))
             .Object(RollPlanDocument.LostPanels, lost =>
             {
                 foreach (LossCause cause in Enum.GetValues<LossCause>())
