@@ -49,6 +49,16 @@ internal sealed class OrdersCommand
     private readonly Option<double> leastCut =
         Number("--least-cut", "Shortest piece of a roll worth the handling for an order, m.", 1, ShopRanges.LeastPiece);
 
+    private readonly Option<NapHandling> nap = new("--nap")
+    {
+        Description = "Rolls whose nap lies against the feed, under a one-way layout: turn: turned end for end; apart: no order is cut "
+            + "from "
+            + "rolls of both directions.",
+        HelpName = string.Join('|', EnumWord.All<NapHandling>()),
+        DefaultValueFactory = _ => NapHandling.Turn,
+        CustomParser = ParseNap,
+    };
+
     private readonly Option<int> effort = new("--effort")
     {
         Description = "Counted work of the search, 1 to 1000; it ends sooner where the best plan is proved.",
@@ -73,7 +83,7 @@ internal sealed class OrdersCommand
         command.Add(orders);
         foreach (Option option in (Option[])
         [
-            stock, dies, presses, start, offers, costs, hours, value, leastRemnant, leastCut, effort, seconds,
+            stock, dies, presses, start, offers, costs, hours, value, leastRemnant, leastCut, nap, effort, seconds,
         ])
         {
             command.Add(option);
@@ -108,6 +118,7 @@ internal sealed class OrdersCommand
             RemnantValuePercent = parse.GetValue(value),
             LeastRemnantM = parse.GetValue(leastRemnant),
             LeastCutM = parse.GetValue(leastCut),
+            Nap = parse.GetValue(nap),
             Effort = parse.GetValue(effort),
         };
         OrdersRun run = new(asked) { Progress = answer.Quiet ? null : new PlanLine(terminal) };
@@ -126,6 +137,18 @@ internal sealed class OrdersCommand
         DefaultValueFactory = _ => usual,
         CustomParser = NumberText.Within(range),
     };
+
+    private static NapHandling ParseNap(ArgumentResult result)
+    {
+        string text = result.Tokens[0].Value;
+        NapHandling? found = EnumWord.Find<NapHandling>(text);
+        if (found is null)
+        {
+            result.AddError($"--nap: '{text}' is not allowed: {string.Join(", ", EnumWord.All<NapHandling>())}");
+        }
+
+        return found ?? default;
+    }
 
     private static DateOnly ParseDay(ArgumentResult result)
     {

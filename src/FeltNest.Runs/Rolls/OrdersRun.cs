@@ -96,6 +96,7 @@ internal sealed class OrdersRun : IRun
             LeastCutM = asked.LeastCutM,
             PerStrike = (known.PerStrike ?? 0) + (known.BoardPerStrike ?? 0),
             HourRate = known.SetUp?.RatePerHour ?? 0,
+            Nap = asked.Nap,
         };
         return new OrderRequest
         {

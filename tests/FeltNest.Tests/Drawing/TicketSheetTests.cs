@@ -40,6 +40,16 @@ public sealed class TicketSheetTests
     }
 
     [Fact]
+    public void The_ticket_of_a_turned_roll_says_so()
+    {
+        TicketOrder turned = Work with { Cut = Work.Cut with { Roll = Work.Cut.Roll with { Turned = true } } };
+        string Words(TicketOrder order) => string.Join("|", SheetWords.Of(TicketSheet.Draw(Piece, order)).Select(w => w.Text));
+
+        Assert.Contains("TURN|END FOR END before cutting", Words(turned), StringComparison.Ordinal);
+        Assert.DoesNotContain("TURN", Words(Work), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_fault_outside_the_piece_is_not_on_its_ticket()
     {
         RollPlan plan = Piece with { Request = Piece.Request with { Roll = Piece.Request.Roll with { Splices = [], Faults = [] } } };

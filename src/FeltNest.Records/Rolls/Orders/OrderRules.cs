@@ -36,6 +36,9 @@ internal sealed record OrderRules
     /// <summary>What an hour of changing dies costs.</summary>
     public required decimal HourRate { get; init; }
 
+    /// <summary>What is done with rolls whose nap lies against the feed where a layout is one-way.</summary>
+    public NapHandling Nap { get; init; } = NapHandling.Turn;
+
     /// <summary>Hours of one press from the first day of cutting to the end of a day.</summary>
     public double HoursUntil(DateOnly day) => day < Start ? 0 : WorkingDays(day) * HoursPerDay;
 

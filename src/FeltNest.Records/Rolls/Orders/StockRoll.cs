@@ -41,6 +41,13 @@ internal sealed record StockRoll
     /// the measured start.</summary>
     public double BeginM { get; init; }
 
+    /// <summary>Which way the nap lies on the roll as it stands in stock, or null where nobody said.</summary>
+    public NapDirection? Nap { get; init; }
+
+    /// <summary>True where it is turned end for end before it is cut: places on it count from what was its end, and what was its upper
+    /// selvedge runs along the guide.</summary>
+    public bool Turned { get; init; }
+
     /// <summary>Where it ends, m.</summary>
     public double EndM => BeginM + LengthM;
 

@@ -89,7 +89,7 @@ internal static class CutTickets
         Widths = [new WidthReading { XMm = 0, WidthMm = stock.WidthMm }],
         Splices = [],
         SkewDeg = 0,
-        Nap = null,
+        Nap = stock.Turned ? NapDirection.Forward : stock.Nap,
         MassPerAreaGsm = null,
         Faults = [],
     };

@@ -75,6 +75,7 @@ internal static class TicketFacts
                 ("planned start", Invariant($"{order.Start:yyyy-MM-dd}, hour {cut.StartHour:0.0}")),
             ],
             [("press", cut.Press.Name), ("die", cut.Die.Name)],
+            .. cut.Roll.Turned ? new[] { new[] { ("TURN", "END FOR END before cutting; metres count from what was the end") } } : [],
         ];
     }
 

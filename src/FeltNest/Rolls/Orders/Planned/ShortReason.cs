@@ -26,6 +26,11 @@ internal static class ShortReason
         }
 
         StockRoll[] wide = [.. felt.Where(r => placed.Any(d => q.Fits(order, r, d)))];
+        if (wide.Length == 0 && felt.FirstOrDefault(r => placed.Any(d => q.FitsButForNap(order, r, d))) is { } against)
+        {
+            return $"the nap of roll {against.Name} does not lie the way that its one-way die needs";
+        }
+
         if (wide.Length == 0)
         {
             return string.Create(
