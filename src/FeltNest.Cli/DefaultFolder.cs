@@ -71,7 +71,8 @@ internal static class DefaultFolder
         Root,
         $"{NameOf(asked.LayoutFile)}-{NameOf(asked.RollFile)}{(repeats > 1 ? Word("-x", repeats) : string.Empty)}"
             + $"{(asked.SideShiftMm > 0 ? Word("-play", asked.SideShiftMm) : string.Empty)}"
-            + $"{(asked.FromMm > 0 ? Word("-from", asked.FromMm) : string.Empty)}{(asked.PastEnd ? "-past-end" : string.Empty)}");
+            + $"{(asked.FromMm > 0 ? Word("-from", asked.FromMm) : string.Empty)}{(asked.PastEnd ? "-past-end" : string.Empty)}"
+            + $"{(asked.Band is { } band ? Word("-band", band) : string.Empty)}");
 
     /// <summary>Folder of a die.</summary>
     public static string OfDie(string layout, string? order, string? press, int? cavities, int band) => Path.Combine(

@@ -49,13 +49,13 @@ internal sealed class OrdersCommand
     private readonly Option<double> leastCut =
         Number("--least-cut", "Shortest piece of a roll worth the handling for an order, m.", 1, ShopRanges.LeastPiece);
 
-    private readonly Option<NapHandling> nap = new("--nap")
+    private readonly Option<string> nap = new("--nap")
     {
         Description = "Rolls whose nap lies against the feed, under a one-way layout: turn: turned end for end; apart: no order is cut "
             + "from "
             + "rolls of both directions.",
         HelpName = string.Join('|', EnumWord.All<NapHandling>()),
-        DefaultValueFactory = _ => NapHandling.Turn,
+        DefaultValueFactory = _ => EnumWord.Of(NapHandling.Turn),
         CustomParser = ParseNap,
     };
 
@@ -118,7 +118,7 @@ internal sealed class OrdersCommand
             RemnantValuePercent = parse.GetValue(value),
             LeastRemnantM = parse.GetValue(leastRemnant),
             LeastCutM = parse.GetValue(leastCut),
-            Nap = parse.GetValue(nap),
+            Nap = EnumWord.Find<NapHandling>(parse.GetValue(nap)!)!.Value,
             Effort = parse.GetValue(effort),
         };
         OrdersRun run = new(asked) { Progress = answer.Quiet ? null : new PlanLine(terminal) };
@@ -138,16 +138,15 @@ internal sealed class OrdersCommand
         CustomParser = NumberText.Within(range),
     };
 
-    private static NapHandling ParseNap(ArgumentResult result)
+    private static string ParseNap(ArgumentResult result)
     {
         string text = result.Tokens[0].Value;
-        NapHandling? found = EnumWord.Find<NapHandling>(text);
-        if (found is null)
+        if (EnumWord.Find<NapHandling>(text) is null)
         {
             result.AddError($"--nap: '{text}' is not allowed: {string.Join(", ", EnumWord.All<NapHandling>())}");
         }
 
-        return found ?? default;
+        return text;
     }
 
     private static DateOnly ParseDay(ArgumentResult result)

@@ -1,4 +1,5 @@
 using System.Globalization;
+using FeltNest.Layout;
 using FeltNest.Rolls;
 using FeltNest.Rolls.Plan;
 using FeltNest.Rolls.Plan.Chain;
@@ -46,8 +47,14 @@ internal static class RollReport
         double end = (plan.Strikes[^1].XMm + plan.Pattern.LengthMm) / 1000;
         (string ends, double at) =
             plan.OverhangMm > 0 ? ("last strike overhangs", plan.OverhangMm / 1000) : ("last strike ends at", end);
-        table.Heading($"Roll {roll.Name}: strikes of {plan.Request.Layout.Parts[0].Name}")
-            .Line("good panels", Whole(plan.GoodPanels), $"{plan.Balls} balls (pairs of one pairing group)")
+        IReadOnlyList<LayoutPart> parts = plan.Request.Layout.Parts;
+        table.Heading($"Roll {roll.Name}: strikes of {string.Join(" and ", parts.Select(p => p.Name))}");
+        foreach (PartYield part in parts.Count > 1 ? plan.Yields : [])
+        {
+            table.Line($"good, part {part.Part + 1}", Whole(part.GoodPanels), $"{part.Balls} balls, {parts[part.Part].Name}");
+        }
+
+        table.Line("good panels", Whole(plan.GoodPanels), $"{plan.Balls} balls (pairs of one pairing group)")
             .Line("plain cutting", Whole(plan.BackToBackGoodPanels), "good panels, one feed apart from the start, no strike moved")
             .Line("gain over that", Whole(more), Invariant($"panels, {100.0 * more / Math.Max(1, plan.BackToBackGoodPanels):0.00} %"))
             .Line(

@@ -50,6 +50,29 @@ internal static class RollCases
         Search = Shapes.ByHand(leastGapMm: 2),
     };
 
+    /// <summary>Squares of 10 every 12 mm in one band, and above it plates of 16 x 10, another part, on a repeat of their own: roll 32
+    /// wide, gap 2.</summary>
+    internal static RollLayout TwoParts(double secondRepeatMm) => TwoRows with
+    {
+        Parts = [TwoRows.Parts[0], Shapes.Part(Outline.From([new(0, 0), new(16, 0), new(16, 10), new(0, 10)])) with { Name = "plate" }],
+        Rules = TwoRows.Rules with { Bands = 2 },
+        Bands =
+        [
+            new LayoutBand
+            {
+                YFromMm = 5,
+                YToMm = 15,
+                Repeat = new LayoutRepeat(12, [new PlacedPanel { Part = 0, XMm = 0, YMm = 10, AngleDeg = 0 }]),
+            },
+            new LayoutBand
+            {
+                YFromMm = 17,
+                YToMm = 27,
+                Repeat = new LayoutRepeat(secondRepeatMm, [new PlacedPanel { Part = 1, XMm = -5, YMm = 17, AngleDeg = 0 }]),
+            },
+        ],
+    };
+
     /// <summary>The same two rows with 2 mm more between them, on a roll 34 wide.</summary>
     internal static RollLayout LooseRows { get; } = TwoRows with
     {
@@ -146,6 +169,10 @@ internal static class RollCases
         GuidePlayMm = plan.Request.GuidePlayMm,
         FromMm = plan.Request.FromMm,
         PastEnd = plan.Request.PastEnd,
+        Parts =
+        [
+            .. plan.Yields.Select(y => new StatedPart { Part = y.Part, GoodPanels = y.GoodPanels, Balls = y.Balls }),
+        ],
         Strikes = [.. plan.Strikes.Select(s => new StatedStrike
         {
             XMm = s.XMm,

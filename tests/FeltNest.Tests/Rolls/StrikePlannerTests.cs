@@ -215,14 +215,6 @@ public sealed class StrikePlannerTests
     }
 
     [Fact]
-    public void Bands_with_their_own_repeats_are_refused()
-    {
-        InputException error = Assert.Throws<InputException>(() => Plan(Files.SampleLayout.TwoBands, RollCases.Roll(500, 60)));
-
-        Assert.Contains("2 bands", error.Problem, StringComparison.Ordinal);
-    }
-
-    [Fact]
     public void No_set_of_strikes_on_the_grid_has_more_good_panels()
     {
         int gains = 0;

@@ -48,7 +48,33 @@ public sealed record RollPlan
     public int LostPanels(LossCause cause) => Strikes.Sum(s => s.Lost.Count(l => l.Cause == cause));
 
     /// <summary>Balls the good panels cover: pairs of one part at one angle to the warp.</summary>
-    public int Balls =>
-        PanelClasses.Of(Pattern, Request.Layout.Rules.OneWay)
-            .Sum(one => Strikes.Sum(s => one.Count - s.Lost.Count(l => one.Contains(l.Panel))) / 2);
+    public int Balls => Yields.Sum(part => part.Balls);
+
+    /// <summary>Good panels and balls of each part, in the order of the layout's parts.</summary>
+    public IReadOnlyList<PartYield> Yields
+    {
+        get
+        {
+            int[] lost = new int[Pattern.Panels.Count];
+            foreach (LostPanel panel in Strikes.SelectMany(s => s.Lost))
+            {
+                lost[panel.Panel]++;
+            }
+
+            (int Part, int Good)[] groups =
+            [
+                .. PanelClasses.Of(Pattern, Request.Layout.Rules.OneWay).Select(one => (
+                    Pattern.Panels[one.Min()].Placed.Part, one.Sum(panel => Strikes.Count - lost[panel]))),
+            ];
+            return
+            [
+                .. Enumerable.Range(0, Request.Layout.Parts.Count).Select(part => new PartYield
+                {
+                    Part = part,
+                    GoodPanels = groups.Where(g => g.Part == part).Sum(g => g.Good),
+                    Balls = groups.Where(g => g.Part == part).Sum(g => g.Good / 2),
+                }),
+            ];
+        }
+    }
 }

@@ -5,7 +5,7 @@ namespace FeltNest.Rolls.Plan;
 /// <summary>The question: where on this roll to strike this layout.</summary>
 public sealed record RollRequest
 {
-    /// <summary>Layout with one repeat for the whole width.</summary>
+    /// <summary>Layout whose bands have a common repeat.</summary>
     public required RollLayout Layout { get; init; }
 
     /// <summary>The roll.</summary>

@@ -40,7 +40,9 @@ internal sealed class RollPlanCheck
     {
         CheckVerdict lay = LayoutCheck.Verify(layout);
         RollPlanCheck check = new(layout, roll, plan);
-        if (check.HasPattern())
+        string[] unlike = [.. PatternRules.Broken(layout, plan, check.shapes)];
+        check.violations.AddRange(unlike);
+        if (PatternRules.AreRepeats(layout, plan) && !unlike.Contains(PatternRules.NotTheLayout))
         {
             check.CheckPlaces();
             check.CheckCounts();
@@ -53,49 +55,6 @@ internal sealed class RollPlanCheck
         return new CheckVerdict(
             Math.Min(lay.LeastGapMm!.Value, check.leastGap), lay.Pairs + check.pairs, [.. lay.Violations, .. check.violations]);
     }
-
-    // Every panel of the repeat must stand in the pattern once for each repeat, at copies that differ from each other modulo the feed.
-    private bool HasPattern()
-    {
-        LayoutRepeat repeat = layout.Bands[0].Repeat;
-        double length = repeat.LengthMm;
-        if (layout.Bands.Count > 1
-            || plan.Repeats < 1
-            || Math.Abs(plan.FeedMm - (plan.Repeats * length)) > Slack
-            || plan.Panels.Count != plan.Repeats * repeat.Panels.Count)
-        {
-            Report(
-                Invariant(
-                    $"pattern: {plan.Panels.Count} panels on a feed of {plan.FeedMm:0.####} mm are not {plan.Repeats} repeats of "
-                        + $"{repeat.Panels.Count} panels on {length:0.####} mm"));
-            return false;
-        }
-
-        // The strike's frame is the layout's, moved along: the first panel says how far, up to whole repeats.
-        double[] moves = [.. repeat.Panels.Where(p => Same(p, plan.Panels[0])).Select(p => plan.Panels[0].XMm - p.XMm)];
-        bool tiles = moves.Any(move => repeat.Panels.All(home =>
-        {
-            long[] copies = [.. plan.Panels.Where(p => Same(home, p)).Select(p => (p.XMm - home.XMm - move) / length)
-                .Where(k => Math.Abs(k - Math.Round(k)) * length <= Slack)
-                .Select(k => (((long)Math.Round(k) % plan.Repeats) + plan.Repeats) % plan.Repeats)];
-            return copies.Distinct().Count() == plan.Repeats;
-        }));
-        if (!tiles)
-        {
-            Report("pattern: its panels, laid one feed apart, are not the layout");
-        }
-
-        double first = shapes.Min(s => s.EnvelopeInternal.MinX);
-        if (Math.Abs(first) > Slack)
-        {
-            Report(Invariant($"pattern: its first cut edge stands at {first:0.####} mm, not at 0"));
-        }
-
-        return tiles;
-    }
-
-    private static bool Same(PlacedPanel a, PlacedPanel b) =>
-        a.Part == b.Part && Math.Abs(a.YMm - b.YMm) <= Slack && Math.Abs(Math.IEEERemainder(a.AngleDeg - b.AngleDeg, 360)) <= 1e-6;
 
     // Strikes in order, on the roll, within the guide's play, and no panel nearer than the gap to one of another strike.
     private void CheckPlaces()
@@ -189,12 +148,13 @@ internal sealed class RollPlanCheck
 
     private void CheckCounts()
     {
+        PartTally parts = new(layout, plan);
         long good = 0;
         long lost = 0;
         for (int i = 0; i < plan.Strikes.Count; i++)
         {
             StatedStrike strike = plan.Strikes[i];
-            (int least, int most) = Good(strike.XMm, strike.ShiftYMm);
+            (int least, int most) = Good(strike.XMm, strike.ShiftYMm, parts);
             if (strike.GoodPanels < least || strike.GoodPanels > most || strike.GoodPanels + strike.LostPanels != shapes.Length)
             {
                 Report(
@@ -210,6 +170,11 @@ internal sealed class RollPlanCheck
         {
             Report(
                 Invariant($"goodPanels, lostPanels: stated {plan.GoodPanels} and {plan.LostPanels}, the strikes add to {good} and {lost}"));
+        }
+
+        foreach (string line in parts.Broken())
+        {
+            Report(line);
         }
 
         CheckInLine();
@@ -237,14 +202,16 @@ internal sealed class RollPlanCheck
     }
 
     // Panels that are good beyond doubt, and those that may be counted good.
-    private (int Least, int Most) Good(double x, double shift)
+    private (int Least, int Most) Good(double x, double shift, PartTally? tally = null)
     {
         int least = 0;
         int most = 0;
-        foreach (Polygon home in shapes)
+        for (int i = 0; i < shapes.Length; i++)
         {
-            double room = rooms.Of(Moved(home, x, shift));
-            (least, most) = (least + (room > Slack ? 1 : 0), most + (room >= -Slack ? 1 : 0));
+            double room = rooms.Of(Moved(shapes[i], x, shift));
+            (bool surely, bool perhaps) = (room > Slack, room >= -Slack);
+            (least, most) = (least + (surely ? 1 : 0), most + (perhaps ? 1 : 0));
+            tally?.Add(i, surely, perhaps);
         }
 
         return (least, most);

@@ -23,6 +23,9 @@ internal sealed record StatedPlan
     /// <summary>True where strikes may reach past the end of the roll.</summary>
     public bool PastEnd { get; init; }
 
+    /// <summary>What is stated of each part; empty where nothing is.</summary>
+    public IReadOnlyList<StatedPart> Parts { get; init; } = [];
+
     /// <summary>Strikes.</summary>
     public required IReadOnlyList<StatedStrike> Strikes { get; init; }
 

@@ -23,6 +23,8 @@ internal static class RollPlanDocument
     public static readonly WholeField BackToBackGoodPanels = Fields.Add(
         new WholeField("backToBackGoodPanels", 0, ShopRanges.MostCount, "good panels of strikes one feed apart from `fromMm`, none moved"));
     public static readonly WholeField Balls = Fields.Add(new WholeField("balls", "pairs of one pairing group among the good panels"));
+    public static readonly ObjectsField Parts = Fields.Add(
+        new ObjectsField("parts", PartFields.Set, "what the strikes give of each kind of panel") { Otherwise = "not stated" });
     public static readonly NumberField ProvedOnGridMm = Fields.Add(
         new NumberField(
             "provedOnGridMm",
@@ -59,6 +61,18 @@ internal static class RollPlanDocument
         new DocumentField("roll", RollDocument.Document, "the roll, as in the roll's file"));
     public static readonly DocumentField Layout = Fields.Add(
         new DocumentField("layout", LayoutDocument.Document, "the layout, as in `layout.json`"));
+
+    /// <summary>Fields of <c>parts[]</c>.</summary>
+    internal static class PartFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly WholeField Panel = Set.Add(new WholeField("panel", "place in the layout's list of panels"));
+        public static readonly TextField Name = Set.Add(new TextField("name", "its ball, or its own name"));
+        public static readonly WholeField GoodPanels = Set.Add(new WholeField("goodPanels", 0, ShopRanges.MostCount, "good panels"));
+        public static readonly WholeField Balls = Set.Add(
+            new WholeField("balls", 0, ShopRanges.MostCount, "pairs of one pairing group among them"));
+    }
 
     /// <summary>Fields of <c>better</c>.</summary>
     internal static class BetterFields

@@ -37,6 +37,7 @@ internal static class RollPlanReader
             GuidePlayMm = top.Number(GuidePlayMm),
             FromMm = top.Number(FromMm),
             PastEnd = top.Flag(PastEnd),
+            Parts = [.. top.OptionalObjects(RollPlanDocument.Parts).Select(item => Part(item, parts))],
             Strikes = [.. top.Objects(Strikes).Select(Strike)],
             GoodPanels = top.Whole(GoodPanels),
             BackToBackGoodPanels = top.Whole(BackToBackGoodPanels),
@@ -52,6 +53,13 @@ internal static class RollPlanReader
                     $"{plan.FeedMm:R} puts more than {StrikeGrid.MostStrikes} strikes on a roll of {roll.LengthMm:0.###} mm: that many "
                         + $"are allowed"));
     }
+
+    private static StatedPart Part(JsonFields item, int parts) => new()
+    {
+        Part = item.Whole(PartFields.Panel, 0, parts - 1, "a panel of the layout"),
+        GoodPanels = item.Whole(PartFields.GoodPanels),
+        Balls = item.Whole(PartFields.Balls),
+    };
 
     private static StatedStrike Strike(JsonFields item) => new()
     {

@@ -13,7 +13,8 @@ internal static class StrikePlanner
     public const double MostPlayMm = 200;
 
     /// <summary>The plan of a roll.</summary>
-    /// <exception cref="InputException">The layout has bands, a number is out of its range, or the start lies outside the roll.</exception>
+    /// <exception cref="InputException">The layout has bands whose repeats have no common length, a number is out of its range, or the
+    /// start lies outside the roll.</exception>
     /// <exception cref="NoAnswerException">No panel would be good anywhere.</exception>
     public static RollPlan Run(RollRequest request)
     {
