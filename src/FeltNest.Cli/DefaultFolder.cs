@@ -1,5 +1,6 @@
 using FeltNest.Layout;
 using FeltNest.Layout.Limits;
+using FeltNest.Rolls.Orders;
 using FeltNest.Runs.Rolls;
 
 namespace FeltNest.Cli;
@@ -84,11 +85,13 @@ internal static class DefaultFolder
     public static string OfMeasured(string input, string word, string file) => Path.Combine(Root, $"{NameOf(input)}-{word}-{NameOf(file)}");
 
     /// <summary>Folder of orders planned against stock.</summary>
-    public static string OfOrders(string orders, string stock, DateOnly start, string? offers, string? costs) => Path.Combine(
+    public static string OfOrders(OrdersAsk asked) => Path.Combine(
         Root,
-        $"{NameOf(orders)}-{NameOf(stock)}{(offers is null ? string.Empty : $"-{NameOf(offers)}")}"
-            + $"{(costs is null ? string.Empty : $"-{NameOf(costs)}")}-"
-            + $"{start.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)}");
+        $"{NameOf(asked.OrdersFile)}-{NameOf(asked.StockFile)}"
+            + $"{(asked.OffersFile is { } offers ? $"-{NameOf(offers)}" : string.Empty)}"
+            + $"{(asked.CostsFile is { } costs ? $"-{NameOf(costs)}" : string.Empty)}-"
+            + $"{asked.Start.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)}"
+            + $"{(asked.Nap == NapHandling.Apart ? "-apart" : string.Empty)}");
 
     private static string OfRoll(string name, LayoutRequest request, LayoutRequest usual, double? seconds)
     {

@@ -123,7 +123,7 @@ internal sealed class OrdersCommand
         };
         OrdersRun run = new(asked) { Progress = answer.Quiet ? null : new PlanLine(terminal) };
         string folder = parse.GetValue(common.Out)
-            ?? DefaultFolder.OfOrders(asked.OrdersFile, asked.StockFile, asked.Start, asked.OffersFile, asked.CostsFile);
+            ?? DefaultFolder.OfOrders(asked);
         using CancellationTokenSource capped = parse.GetValue(seconds) is { } cap
             ? terminal.Clock.Capped(cap, stop)
             : CancellationTokenSource.CreateLinkedTokenSource(stop);

@@ -55,7 +55,7 @@ internal sealed class RollRun : IRun
             RollRoom.Require(request);
             return StrikePlanner.Run(request);
         });
-        plan = plan with { Better = LayoutForRoll.Of(plan, search) };
+        plan = plan with { Better = question.Band is null ? LayoutForRoll.Of(plan, search) : null };
         return new Outcome
         {
             Files =

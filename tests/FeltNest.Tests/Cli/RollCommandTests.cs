@@ -50,6 +50,8 @@ public sealed class RollCommandTests : IDisposable
     [InlineData("line", "backToBackGoodPanels: stated 3, the shapes give ")]
     [InlineData("side", "strike 1: moved across by 3 mm, the side shift allowed is 0 mm to either side")]
     [InlineData("before", "strike 1: begins at -5 mm, allowed 0 to 118 mm")]
+    [InlineData("balls", "balls: 77 stated, the parts add to 4")]
+    [InlineData("better", "better: 10 good panels and 5 % stated, where 9 are planned")]
     [InlineData("pattern", "pattern: its panels, laid one feed apart, are not the layout")]
     public async Task A_plan_that_was_changed_is_a_violation(string change, string told)
     {
@@ -63,6 +65,8 @@ public sealed class RollCommandTests : IDisposable
             case "sum": root["goodPanels"] = 99; break;
             case "line": root["backToBackGoodPanels"] = 3; break;
             case "side": first["shiftYMm"] = 3.0; break;
+            case "balls": root["balls"] = 77; break;
+            case "better": root["better"] = JsonNode.Parse("""{ "widthMm": 20, "goodPanels": 10, "gainPercent": 5 }"""); break;
             case "before": first["xMm"] = -5.0; break;
             default: root["pattern"]!["panels"]![0]!["yMm"] = 10.5; break;
         }

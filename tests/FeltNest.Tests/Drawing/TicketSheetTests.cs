@@ -3,7 +3,6 @@ using FeltNest.Drawing;
 using FeltNest.Drawing.Lettering;
 using FeltNest.Drawing.Parts;
 using FeltNest.Drawing.Sheets.Rolls;
-using FeltNest.Layout;
 using FeltNest.Layout.Limits;
 using FeltNest.Rolls;
 using FeltNest.Rolls.Orders.Planned;

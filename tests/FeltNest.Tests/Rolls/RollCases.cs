@@ -169,6 +169,7 @@ internal static class RollCases
         GuidePlayMm = plan.Request.GuidePlayMm,
         FromMm = plan.Request.FromMm,
         PastEnd = plan.Request.PastEnd,
+        Balls = plan.Balls,
         Parts =
         [
             .. plan.Yields.Select(y => new StatedPart { Part = y.Part, GoodPanels = y.GoodPanels, Balls = y.Balls }),

@@ -23,6 +23,11 @@ internal sealed class PartTally
     /// <summary>What is violated.</summary>
     public IEnumerable<string> Broken()
     {
+        if (plan.Parts.Count > 0 && plan.Balls is { } balls && balls != plan.Parts.Sum(part => (long)part.Balls))
+        {
+            yield return $"balls: {balls} stated, the parts add to {plan.Parts.Sum(part => (long)part.Balls)}";
+        }
+
         foreach (StatedPart stated in plan.Parts)
         {
             // Panels pair at one angle to the warp; in a one-way layout a half-turn is another angle.

@@ -177,6 +177,13 @@ internal sealed class RollPlanCheck
             Report(line);
         }
 
+        if (plan.Better is { } better
+            && !(Math.Abs(better.GainPercent - (100.0 * (better.GoodPanels - good) / good)) <= Slack && better.GoodPanels > good))
+        {
+            Report(Invariant(
+                $"better: {better.GoodPanels} good panels and {better.GainPercent:0.####} % stated, where {good} are planned"));
+        }
+
         CheckInLine();
     }
 

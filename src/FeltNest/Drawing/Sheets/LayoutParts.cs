@@ -12,7 +12,7 @@ internal static class LayoutParts
     private const double Step = 5;
 
     /// <summary>Room the lines take, mm.</summary>
-    public static double Height(RollLayout layout) => (Step * layout.Parts.Count) + 4;
+    public static double Height(RollLayout layout) => (Step * layout.Parts.Count) + 7;
 
     /// <summary>A line a part, the first at a place: its colours, its ball, its bands.</summary>
     public static IEnumerable<Mark> Draw(RollLayout layout, ClothView view, Point2 at)

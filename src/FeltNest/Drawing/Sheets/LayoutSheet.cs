@@ -52,7 +52,7 @@ internal static class LayoutSheet
             new GroupMark("directions", [.. Directions(layout, new Point2(corner.X, corner.Y - LowRoom + 3))]),
             .. layout.Parts.Count == 1
                 ? []
-                : new[] { new GroupMark("parts", [.. LayoutParts.Draw(layout, view, new Point2(corner.X, corner.Y - LowRoom - 8))]) },
+                : new[] { new GroupMark("parts", [.. LayoutParts.Draw(layout, view, new Point2(corner.X, corner.Y - LowRoom - 11))]) },
             new GroupMark("figures", [.. FigureTable.Draw(column, FiguresWidth, figures)]),
             new GroupMark(
                 "detail", [.. new LayoutDetail(layout, view).Draw(column - new Point2(0, FigureTable.Height(figures) + 8), FiguresWidth)]),

@@ -123,13 +123,13 @@ internal static class CutTickets
         return Made(pattern, request, strikes);
     }
 
-    private static RollPlan Made(StrikePattern pattern, RollRequest request, IReadOnlyList<PlannedStrike> strikes) => new()
+    private static RollPlan Made(StrikePattern pattern, RollRequest request, PlannedStrike[] strikes) => new()
     {
         Request = request,
         Pattern = pattern,
         Grid = StrikeGrid.Of(request, pattern.FeedMm),
         Strikes = strikes,
-        BackToBackGoodPanels = strikes.Count * pattern.Panels.Count,
+        BackToBackGoodPanels = strikes.Length * pattern.Panels.Count,
         ClearAdvanceMm = pattern.FeedMm,
         LeastOffLineMm = pattern.FeedMm,
     };

@@ -6,8 +6,8 @@ namespace FeltNest.Rolls.Plan;
 /// <summary>The repeat that all bands of a layout have together, so that one strike cuts the whole width.</summary>
 internal static class CommonRepeat
 {
-    // Lengths this near are one, mm: a strike in ten thousand brings less than a millimetre.
-    private const double Slack = 1e-5;
+    // Lengths this near are one, mm: over ten thousand strikes bands drift apart by a hundredth of a millimetre.
+    private const double Slack = 1e-6;
 
     // Most repeats of a band in the common one: more make no die.
     private const int Most = 100;

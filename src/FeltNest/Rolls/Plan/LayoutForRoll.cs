@@ -13,8 +13,11 @@ internal static class LayoutForRoll
     // A short search: the answer is whether a layout of its own would pay, not the layout.
     private const int Effort = 1;
 
+    // Less is told as 0.0 % and pays no die.
+    private const double LeastGainPercent = 0.05;
+
     /// <summary>What a layout for the least width to be cut would give, or null: where the roll fits its layout or loses nothing by its
-    /// width, where the layout has several parts or bands, where the search is stopped, and where nothing is gained.</summary>
+    /// width, where the layout has several parts or bands, where the search is stopped, and where next to nothing is gained.</summary>
     public static BetterLayout? Of(RollPlan plan, CancellationToken stop)
     {
         RollRequest request = plan.Request;
@@ -27,15 +30,15 @@ internal static class LayoutForRoll
             return null;
         }
 
-        RollPlan? better = Planned(request, width, stop);
-        return better is null || better.GoodPanels <= plan.GoodPanels || stop.IsCancellationRequested
+        if (Planned(request, width, stop) is not { } better || stop.IsCancellationRequested)
+        {
+            return null;
+        }
+
+        double gain = 100.0 * (better.GoodPanels - plan.GoodPanels) / plan.GoodPanels;
+        return gain < LeastGainPercent
             ? null
-            : new BetterLayout
-            {
-                WidthMm = width,
-                GoodPanels = better.GoodPanels,
-                GainPercent = 100.0 * (better.GoodPanels - plan.GoodPanels) / plan.GoodPanels,
-            };
+            : new BetterLayout { WidthMm = width, GoodPanels = better.GoodPanels, GainPercent = gain };
     }
 
     // Another layout may be too long for a strike, or for the roll: then it is none.

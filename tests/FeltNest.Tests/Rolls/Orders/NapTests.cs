@@ -114,7 +114,8 @@ public sealed class NapTests
 
         Assert.Contains(
             "the nap of roll B does not lie the way that its one-way die needs",
-            Assert.Throws<NoAnswerException>(() => MeasuredPlanner.Run(question)).Message, StringComparison.Ordinal);
+            Assert.Throws<NoAnswerException>(() => MeasuredPlanner.Run(question, stop: TestContext.Current.CancellationToken)).Message,
+            StringComparison.Ordinal);
     }
 
     private static NapHandling HandledBy(bool apart) => apart ? NapHandling.Apart : NapHandling.Turn;
@@ -134,6 +135,6 @@ public sealed class NapTests
             Dies = [die with { Shape = die.Shape with { OneWay = oneWay } }],
             Presses = [OrderCases.FreePress],
             Rules = OrderCases.Bare with { Nap = nap },
-        }).Plan;
+        }, stop: TestContext.Current.CancellationToken).Plan;
     }
 }

@@ -30,7 +30,7 @@ internal static class RollMapKey
     }
 
     // What the signs of the map mean, in one line.
-    private static IEnumerable<Mark> Signs(RollPlan plan, Point2 at)
+    private static List<Mark> Signs(RollPlan plan, Point2 at)
     {
         Colour fault = Colour.Of(0xB3261E);
         List<Mark> marks = [];
