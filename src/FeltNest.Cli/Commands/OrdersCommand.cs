@@ -55,6 +55,16 @@ internal sealed class OrdersCommand
     private readonly Option<double> leastCut =
         Number("--least-cut", "Shortest piece of a roll worth the handling for an order, m.", 1, ShopRanges.LeastPiece);
 
+    private readonly Option<string> nap = new("--nap")
+    {
+        Description = "Rolls whose nap lies against the feed, under a one-way layout: turn: turned end for end; apart: no order is cut "
+            + "from "
+            + "rolls of both directions.",
+        HelpName = string.Join('|', EnumWord.All<NapHandling>()),
+        DefaultValueFactory = _ => EnumWord.Of(NapHandling.Turn),
+        CustomParser = ParseNap,
+    };
+
     private readonly Option<int> effort = new("--effort")
     {
         Description = "Counted work of the search, 1 to 1000; it ends sooner where the best plan is proved.",
@@ -79,7 +89,7 @@ internal sealed class OrdersCommand
         command.Add(orders);
         foreach (Option option in (Option[])
         [
-            stock, dies, presses, start, offers, costs, calendar, hours, value, leastRemnant, leastCut, effort, seconds,
+            stock, dies, presses, start, offers, costs, calendar, hours, value, leastRemnant, leastCut, nap, effort, seconds,
         ])
         {
             command.Add(option);
@@ -115,11 +125,12 @@ internal sealed class OrdersCommand
             RemnantValuePercent = parse.GetValue(value),
             LeastRemnantM = parse.GetValue(leastRemnant),
             LeastCutM = parse.GetValue(leastCut),
+            Nap = EnumWord.Find<NapHandling>(parse.GetValue(nap)!)!.Value,
             Effort = parse.GetValue(effort),
         };
         OrdersRun run = new(asked) { Progress = answer.Quiet ? null : new PlanLine(terminal) };
         string folder = parse.GetValue(common.Out)
-            ?? DefaultFolder.OfOrders(asked.OrdersFile, asked.StockFile, asked.Start, asked.OffersFile, asked.CostsFile);
+            ?? DefaultFolder.OfOrders(asked);
         using CancellationTokenSource capped = parse.GetValue(seconds) is { } cap
             ? terminal.Clock.Capped(cap, stop)
             : CancellationTokenSource.CreateLinkedTokenSource(stop);
@@ -133,6 +144,17 @@ internal sealed class OrdersCommand
         DefaultValueFactory = _ => usual,
         CustomParser = NumberText.Within(range),
     };
+
+    private static string ParseNap(ArgumentResult result)
+    {
+        string text = result.Tokens[0].Value;
+        if (EnumWord.Find<NapHandling>(text) is null)
+        {
+            result.AddError($"--nap: '{text}' is not allowed: {string.Join(", ", EnumWord.All<NapHandling>())}");
+        }
+
+        return text;
+    }
 
     private static DateOnly ParseDay(ArgumentResult result)
     {

@@ -1,3 +1,5 @@
+using FeltNest.Rolls.Orders;
+
 namespace FeltNest.Runs.Rolls;
 
 /// <summary>Which orders are to be cut from what.</summary>
@@ -38,6 +40,9 @@ internal sealed record OrdersAsk
 
     /// <summary>Shortest piece of a roll worth the handling, m.</summary>
     public required double LeastCutM { get; init; }
+
+    /// <summary>What is done with rolls whose nap lies against the feed where a layout is one-way.</summary>
+    public NapHandling Nap { get; init; } = NapHandling.Turn;
 
     /// <summary>Counted work.</summary>
     public required int Effort { get; init; }

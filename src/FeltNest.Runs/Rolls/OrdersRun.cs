@@ -21,6 +21,9 @@ internal sealed class OrdersRun : IRun
     // A ticket takes some hundredths of a second to draw: of a run that is interrupted they are drawn only while they are few.
     private const int MostInAHurry = 20;
 
+    // The end of a day belongs to it: work that begins then begins on the next.
+    private const double JustAfterHours = 1e-6;
+
     private readonly OrderRequest question;
     private readonly int effort;
 
@@ -54,7 +57,7 @@ internal sealed class OrdersRun : IRun
             Files =
             [
                 new(FileNames[0], () => OrderPlanWriter.Json(plan)), new(FileNames[1], () => OrderPlanWriter.Csv(plan)),
-                new(FileNames[2], () => OrderPage.Html(plan, drawn ? Pictures(tickets) : [], drawn)),
+                new(FileNames[2], () => OrderPage.Html(plan, drawn ? Pictures(tickets, plan.Question.Rules) : [], drawn)),
             ],
             Table = OrderReport.Text(plan),
             Remarks = [.. OrderReport.Warnings(plan).Select(Remark.Warning)],
@@ -62,8 +65,14 @@ internal sealed class OrdersRun : IRun
         };
     }
 
-    private static byte[][] Pictures(IReadOnlyList<(OrderCut Cut, RollPlan Strikes)> tickets) =>
-        [.. tickets.AsParallel().AsOrdered().Select(ticket => SvgWriter.Write(TicketSheet.Draw(ticket.Strikes, ticket.Cut)))];
+    private static byte[][] Pictures(IReadOnlyList<(OrderCut Cut, RollPlan Strikes)> tickets, OrderRules rules) =>
+    [
+        .. tickets.AsParallel().AsOrdered().Select(ticket => SvgWriter.Write(TicketSheet.Draw(ticket.Strikes, new TicketOrder
+        {
+            Cut = ticket.Cut,
+            Start = rules.DayOf(ticket.Cut.StartHour + JustAfterHours),
+        }))),
+    ];
 
     private static OrderRequest Question(OrdersAsk asked)
     {
@@ -89,6 +98,7 @@ internal sealed class OrdersRun : IRun
             LeastCutM = asked.LeastCutM,
             PerStrike = (known.PerStrike ?? 0) + (known.BoardPerStrike ?? 0),
             HourRate = known.SetUp?.RatePerHour ?? 0,
+            Nap = asked.Nap,
         };
         return new OrderRequest
         {

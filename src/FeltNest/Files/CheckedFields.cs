@@ -12,7 +12,8 @@ internal static class CheckedFields
 
     private static readonly string[] RollPlan =
     [
-        "goodPanels", "backToBackGoodPanels", "guidePlayMm", "fromMm", "lostPanels", "strikes", "pattern.repeats", "pattern.feedMm",
+        "goodPanels", "backToBackGoodPanels", "balls", "parts.goodPanels", "parts.balls", "better.goodPanels", "better.gainPercent",
+        "guidePlayMm", "fromMm", "pastEnd", "lostPanels", "strikes", "pattern.repeats", "pattern.feedMm",
         "pattern.panels", "roll.lengthM", "roll.widths", "roll.joints", "roll.faults",
     ];
 

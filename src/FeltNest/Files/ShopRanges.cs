@@ -82,6 +82,16 @@ internal static class ShopRanges
     /// <summary>Length lost at each end of a roll.</summary>
     public static readonly FieldRange EndLoss = new() { Field = "endLossMm", Low = 0, High = 100_000, Unit = "mm", Reason = string.Empty };
 
+    /// <summary>Felt on each side of a roll splice that no strike touches.</summary>
+    public static readonly FieldRange SpliceClear = new()
+    {
+        Field = "clearMm",
+        Low = 0,
+        High = 1000,
+        Unit = "mm",
+        Reason = "a splice that spoils more is the end of a roll",
+    };
+
     /// <summary>Share of panels lost: to faults, rejected, without a partner.</summary>
     public static readonly FieldRange LossShare = new() { Field = "faultPercent", Low = 0, High = 90, Unit = "%", Reason = string.Empty };
 

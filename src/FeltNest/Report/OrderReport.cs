@@ -22,6 +22,11 @@ internal static class OrderReport
         Whole(table, plan);
         Cost(table, plan);
         Work(table, plan);
+        if (Turned(plan) is { } turned)
+        {
+            table.Note(turned);
+        }
+
         Purchases(table, plan);
         Dies(table, plan);
         Remnants(table, plan);
@@ -81,6 +86,11 @@ internal static class OrderReport
             yield return line;
         }
 
+        if (Turned(plan) is { } turned)
+        {
+            yield return turned;
+        }
+
         foreach (OrderResult result in plan.Results)
         {
             if (result.ShortBalls > 0)
@@ -121,6 +131,16 @@ internal static class OrderReport
         {
             table.Note($"... and {plan.Cuts.Count - MostLines} more: all are in orders.csv.");
         }
+    }
+
+    // Rolls of the plan that are turned, and what follows for what is left of them.
+    private static string? Turned(OrderPlan plan)
+    {
+        string[] names = [.. plan.Cuts.Select(c => c.Roll).Where(roll => roll.Turned).Select(roll => roll.Name).Distinct()];
+        return names.Length == 0
+            ? null
+            : $"TURN END FOR END before cutting: {string.Join(", ", names)}. The nap lies against the feed and the layout is one-way; "
+                + $"metres of the plan count from what was the end. Measure what is left again: its file no longer fits it";
     }
 
     private static void Purchases(TextTable table, OrderPlan plan)

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using FeltNest.Files.Layouts;
+using FeltNest.Layout;
 using FeltNest.Tests.Files;
 using FeltNest.Tests.Rolls;
 using FeltNest.Yield;
@@ -15,6 +16,9 @@ public sealed class OrdersCommandTests : IDisposable
           "strokesPerMinute": 10, "changeOverMinutes": 30, "hours": 40,
           "feedToleranceMm": 0.5, "guideToleranceMm": 0.5 }
         """;
+
+    private const string MeasuredStock = "roll,felt,lot,widthMm,lengthM,price,priceUnit,currency,available,measured\n"
+        + "R1,woven,L1,20,50,1.5,m,EUR,yes,measured.json\n";
 
     private readonly TempFolder folder = new();
 
@@ -111,14 +115,71 @@ public sealed class OrdersCommandTests : IDisposable
         Assert.Contains("line 2, due: '4.3.2026' is not a day", Assert.Single(run.Messages), StringComparison.Ordinal);
     }
 
-    private async Task<CommandRun> Planned(string orders, params string[] options)
+    [Fact]
+    public async Task A_roll_measured_narrower_than_the_die_everywhere_is_not_cut_and_that_is_told()
     {
-        File.WriteAllBytes(folder.Path("layout.json"), LayoutWriter.Write(RollCases.Squares, YieldAccount.Of(RollCases.Squares)));
+        // The stock says 20 mm, which the die needs; measured are 19.9 and 19.95.
+        File.WriteAllText(folder.Path("measured.json"), """
+            { "schema": "feltnest/roll/1", "name": "R1", "lengthM": 50,
+              "widths": [ { "xM": 0, "widthMm": 19.9 }, { "xM": 9, "widthMm": 19.95 } ] }
+            """);
+        CommandRun run = await PlannedFrom(
+            MeasuredStock,
+            "K1,T2,0.05,2026-03-04", "--quiet");
+
+        Assert.Equal((3, string.Empty), (run.Code, run.Out));
+        Assert.Contains("is 20 mm wide or more", Assert.Single(run.Messages), StringComparison.Ordinal);
+        Assert.Contains("the widest is 19.95 mm", run.Messages[0], StringComparison.Ordinal);
+        Assert.False(Directory.Exists(folder.Path("out")));
+    }
+
+    [Fact]
+    public async Task A_roll_against_the_feed_is_turned_for_a_one_way_die_and_that_is_told_everywhere()
+    {
+        File.WriteAllText(folder.Path("measured.json"), """
+            { "schema": "feltnest/roll/1", "name": "R1", "lengthM": 50, "widths": [ { "xM": 0, "widthMm": 20 } ],
+              "napToward": "-x", "faults": [ { "xMm": 49900, "yMm": 8, "radiusMm": 2 } ] }
+            """);
+        CommandRun run = await PlannedFrom(oneWay: true, MeasuredStock, "K1,T2,0.05,2026-03-04");
+
+        Assert.Equal(0, run.Code);
+        Assert.Contains("TURN END FOR END before cutting: R1", run.Out, StringComparison.Ordinal);
+        Assert.Contains(run.Messages, line => line.Contains("TURN END FOR END before cutting: R1", StringComparison.Ordinal));
+        JsonNode plan = JsonNode.Parse(File.ReadAllText(folder.Path("out/orders.json")))!;
+        Assert.True(plan["stock"]![0]!["turned"]!.GetValue<bool>());
+        Assert.Equal(("-x", "turn"), (plan["stock"]![0]!["napToward"]!.GetValue<string>(), plan["rules"]!["nap"]!.GetValue<string>()));
+
+        Assert.Equal(0, (await CommandRun.Of("check", folder.Path("out/orders.json"))).Code);
+    }
+
+    [Fact]
+    public async Task A_nap_unlike_the_measured_one_is_refused()
+    {
+        File.WriteAllText(folder.Path("measured.json"), """
+            { "schema": "feltnest/roll/1", "name": "R1", "lengthM": 50, "widths": [ { "xM": 0, "widthMm": 20 } ], "napToward": "-x" }
+            """);
+        CommandRun run = await PlannedFrom(
+            MeasuredStock.Replace("measured\n", "measured,napToward\n", StringComparison.Ordinal)
+                .Replace("measured.json\n", "measured.json,+x\n", StringComparison.Ordinal),
+            "K1,T2,0.05,2026-03-04");
+
+        Assert.Equal((2, string.Empty), (run.Code, run.Out));
+        Assert.Contains("line 2, napToward: +x is not the way of the nap in", Assert.Single(run.Messages), StringComparison.Ordinal);
+    }
+
+    private Task<CommandRun> Planned(string orders, params string[] options) => PlannedFrom(
+        "roll,felt,lot,widthMm,lengthM,price,priceUnit,currency,available\nR1,woven,L1,20,50,1.5,m,EUR,yes\n", orders, options);
+
+    private Task<CommandRun> PlannedFrom(string stock, string orders, params string[] options) =>
+        PlannedFrom(oneWay: false, stock, orders, options);
+
+    private async Task<CommandRun> PlannedFrom(bool oneWay, string stock, string orders, params string[] options)
+    {
+        RollLayout lay = RollCases.Squares with { Rules = RollCases.Squares.Rules with { OneWay = oneWay } };
+        File.WriteAllBytes(folder.Path("layout.json"), LayoutWriter.Write(lay, YieldAccount.Of(lay)));
         return await CommandRun.Of([
             "orders", folder.Write("orders.csv", "order,ball,thousandBalls,due\n" + orders + "\n"), "--stock",
-            folder.Write(
-                "stock.csv", "roll,felt,lot,widthMm,lengthM,price,priceUnit,currency,available\nR1,woven,L1,20,50,1.5,m,EUR,yes\n"),
-                "--dies",
+            folder.Write("stock.csv", stock), "--dies",
             folder.Write("dies.csv", "die,ball,layout,strikesLeft\nD1,T2,layout.json,5000\n"), "--press", folder.Write("press.json", Press),
             "--start", "2026-03-02", "--out", folder.Path("out"), .. options]);
     }

@@ -27,4 +27,7 @@ internal sealed record CoverOrder
 
     /// <summary>Balls for which felt of its lot is to stay uncut in stock, for rejects found later.</summary>
     public required int ReserveBalls { get; init; }
+
+    /// <summary>The one direction of nap that one-way dies cut it from, or null where that is not to be kept.</summary>
+    public NapDirection? NapSide { get; init; }
 }

@@ -47,6 +47,10 @@ internal sealed record OrderRequest
 
     /// <summary>True where a die cuts an order's covers from a roll, one strike at least.</summary>
     public bool Fits(CoverOrder order, StockRoll roll, CutDie die) =>
+        FitsButForNap(order, roll, die) && NapRule.Allows(Rules, order, roll, die);
+
+    /// <summary>The same whichever way the nap lies.</summary>
+    public bool FitsButForNap(CoverOrder order, StockRoll roll, CutDie die) =>
         die.Ball == order.Ball
             && (order.Felt is null || order.Felt == roll.Felt)
             && (!InTime || roll.Received is not { } day || day <= order.Due)

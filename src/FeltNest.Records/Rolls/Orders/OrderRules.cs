@@ -36,6 +36,9 @@ internal sealed record OrderRules
     /// <summary>What an hour of changing dies costs.</summary>
     public required decimal HourRate { get; init; }
 
+    /// <summary>What is done with rolls whose nap lies against the feed where a layout is one-way.</summary>
+    public NapHandling Nap { get; init; } = NapHandling.Turn;
+
     // An end that misses midnight by less, hours, is rounding.
     private const double Slack = 1e-7;
 

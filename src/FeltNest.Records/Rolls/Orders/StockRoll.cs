@@ -41,8 +41,21 @@ internal sealed record StockRoll
     /// the measured start.</summary>
     public double BeginM { get; init; }
 
+    /// <summary>Which way the nap lies on the roll as it stands in stock, or null where nobody said.</summary>
+    public NapDirection? Nap { get; init; }
+
+    /// <summary>True where it is turned end for end before it is cut: places on it count from what was its end, and what was its upper
+    /// selvedge runs along the guide.</summary>
+    public bool Turned { get; init; }
+
     /// <summary>Where it ends, m.</summary>
     public double EndM => BeginM + LengthM;
+
+    /// <summary>Greatest width of what is left, mm: as measured, or the width that can be relied on where nobody measured.</summary>
+    public double WidestMm => Measured is not { } roll
+        ? WidthMm
+        : roll.Widths.Where(w => w.XMm > 1000 * BeginM && w.XMm < roll.LengthMm).Select(w => w.WidthMm)
+            .Append(roll.WidthAt(1000 * BeginM)).Append(roll.WidthAt(roll.LengthMm)).Max();
 
     /// <summary>True where another roll can stand for this one in every way.</summary>
     internal bool IsLike(StockRoll other) =>

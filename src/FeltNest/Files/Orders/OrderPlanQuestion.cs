@@ -2,6 +2,7 @@ using System.Text.Json;
 using FeltNest.Files.Fields;
 using FeltNest.Files.Json;
 using FeltNest.Files.Presses;
+using FeltNest.Files.Rolls;
 using FeltNest.Rolls;
 using FeltNest.Rolls.Orders;
 using static FeltNest.Files.Orders.OrderPlanDocument;
@@ -43,6 +44,7 @@ internal static class OrderPlanQuestion
             LeastCutM = item.Number(RulesFields.LeastCutM),
             PerStrike = item.Amount(RulesFields.PerStrike),
             HourRate = item.Amount(RulesFields.HourRate),
+            Nap = item.Word(RulesFields.Nap),
         };
     }
 
@@ -70,6 +72,8 @@ internal static class OrderPlanQuestion
         Received = item.Has(StockFields.Received) ? Day(item, StockFields.Received) : null,
         Offer = offer,
         BeginM = item.Number(StockFields.BeginM),
+        Nap = item.Has(StockFields.NapToward) ? NapWord.Find(item.Word(StockFields.NapToward)) : null,
+        Turned = item.Flag(StockFields.Turned),
         MeasuredShares = item.ByName(StockFields.Measured, MeasuredFields.Die, part => part.Number(MeasuredFields.GoodShare)),
     };
 
@@ -83,6 +87,7 @@ internal static class OrderPlanQuestion
             LengthMm = item.Number(RackFields.LengthMm),
             AcrossMm = item.Number(RackFields.AcrossMm),
             GapMm = item.Number(RackFields.GapMm),
+            OneWay = item.Flag(RackFields.OneWay),
             LeastWidthMm = item.Number(RackFields.LeastWidthMm),
             ClassPanels = [.. item.Objects(RackFields.Classes).Select(part => part.Whole(ClassFields.Panels))],
         },

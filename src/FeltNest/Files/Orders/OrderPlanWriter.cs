@@ -1,6 +1,7 @@
 using System.Globalization;
 using FeltNest.Files.Json;
 using FeltNest.Files.Presses;
+using FeltNest.Files.Rolls;
 using FeltNest.Rolls.Orders;
 using FeltNest.Rolls.Orders.Planned;
 using static FeltNest.Files.Orders.OrderPlanDocument;
@@ -140,7 +141,8 @@ internal static class OrderPlanWriter
                 .Number(RulesFields.LeastRemnantM, rules.LeastRemnantM)
                 .Number(RulesFields.LeastCutM, rules.LeastCutM)
                 .Number(RulesFields.PerStrike, (double)rules.PerStrike)
-                .Number(RulesFields.HourRate, (double)rules.HourRate))
+                .Number(RulesFields.HourRate, (double)rules.HourRate)
+                .Text(RulesFields.Nap, EnumWord.Of(rules.Nap)))
             .Objects(OrderPlanDocument.Orders, question.Orders, (item, order) => item
                 .Text(OrderFields.Order, order.Name)
                 .Text(OrderFields.Ball, order.Ball)
@@ -165,6 +167,7 @@ internal static class OrderPlanWriter
                 .Number(RackFields.GapMm, die.Shape.GapMm)
                 .Number(RackFields.LeastWidthMm, die.Shape.LeastWidthMm)
                 .Number(RackFields.MostWidthMm, die.MostWidthMm)
+                .Flag(RackFields.OneWay, die.Shape.OneWay)
                 .Objects(RackFields.Classes, die.Shape.ClassPanels, (part, count) => part.Number(ClassFields.Panels, count))
                 .Number(RackFields.StrikesLeft, die.StrikesLeft)
                 .Number(RackFields.MakePrice, (double?)die.MakePrice)
@@ -186,17 +189,25 @@ internal static class OrderPlanWriter
                 .ObjectOrNull(PressFields.Calendar, press.Calendar, CalendarWriter.Write));
     }
 
-    private static void Roll(JsonOutput item, StockRoll roll) => item
-        .Text(StockFields.Roll, roll.Name)
-        .Text(StockFields.Felt, roll.Felt)
-        .Text(StockFields.Lot, roll.Lot)
-        .Number(StockFields.WidthMm, roll.WidthMm)
-        .Number(StockFields.LengthM, roll.LengthM)
-        .Number(StockFields.BeginM, roll.BeginM)
-        .Number(StockFields.PricePerMetre, (double)roll.PricePerMetre)
-        .Number(StockFields.FaultPercent, roll.FaultPercent)
-        .Text(StockFields.Received, roll.Received is { } day ? Day(day) : null)
-        .Objects(
+    private static void Roll(JsonOutput item, StockRoll roll)
+    {
+        item.Text(StockFields.Roll, roll.Name)
+            .Text(StockFields.Felt, roll.Felt)
+            .Text(StockFields.Lot, roll.Lot)
+            .Number(StockFields.WidthMm, roll.WidthMm)
+            .Number(StockFields.LengthM, roll.LengthM)
+            .Number(StockFields.BeginM, roll.BeginM)
+            .Number(StockFields.PricePerMetre, (double)roll.PricePerMetre)
+            .Number(StockFields.FaultPercent, roll.FaultPercent)
+            .Text(StockFields.Received, roll.Received is { } day ? Day(day) : null)
+            .Flag(StockFields.Turned, roll.Turned);
+        if (roll.Nap is { } nap)
+        {
+            item.Text(StockFields.NapToward, NapWord.Of(nap));
+        }
+
+        item.Objects(
             StockFields.Measured, roll.MeasuredShares,
             (part, share) => part.Text(MeasuredFields.Die, share.Key).Number(MeasuredFields.GoodShare, share.Value));
+    }
 }

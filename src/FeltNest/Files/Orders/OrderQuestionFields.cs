@@ -1,5 +1,7 @@
 using FeltNest.Files.Fields;
 using FeltNest.Files.Presses;
+using FeltNest.Files.Rolls;
+using FeltNest.Rolls.Orders;
 
 namespace FeltNest.Files.Orders;
 
@@ -33,6 +35,12 @@ internal static class OrderQuestionFields
         public static readonly NumberField PerStrike = Set.Add(new NumberField("perStrike", ShopRanges.PlanAmount, "money for a strike"));
         public static readonly NumberField HourRate =
             Set.Add(new NumberField("hourRate", ShopRanges.PlanAmount, "money for an hour of mounting dies"));
+        public static readonly EnumField<NapHandling> Nap = Set.Add(
+            new EnumField<NapHandling>(
+                "nap", "rolls against the feed under a one-way layout: turned end for end, or no order cut from both directions")
+            {
+                Default = EnumWord.Of(NapHandling.Turn),
+            });
     }
 
     /// <summary>Fields of <c>orders[]</c>.</summary>
@@ -73,6 +81,10 @@ internal static class OrderQuestionFields
             new NumberField("faultPercent", 0, 100, "panels lost to faults where the roll was not measured"));
         public static readonly DayField Received =
             Set.Add(new DayField("received", "day it came or will come, yyyy-MM-dd; null for one that is there") { OrNull = true });
+        public static readonly WordField NapToward = Set.Add(
+            new WordField("napToward", NapWord.Words, "way the nap lies in stock; left out where nobody said") { Optional = true });
+        public static readonly FlagField Turned = Set.Add(
+            new FlagField("turned", "turned end for end before it is cut: places on it count from what was its end") { Default = false });
         public static readonly ObjectsField Measured = Set.Add(
             new ObjectsField(
                 "measured", MeasuredFields.Set, "what strikes planned on the measured roll give; empty where it was not measured")
@@ -113,6 +125,8 @@ internal static class OrderQuestionFields
         public static readonly NumberField GapMm = Set.Add(new NumberField("gapMm", "gap to other cuts"));
         public static readonly NumberField LeastWidthMm = Set.Add(new NumberField("leastWidthMm", "narrowest roll, trims included"));
         public static readonly NumberField MostWidthMm = Set.Add(new NumberField("mostWidthMm", "widest roll"));
+        public static readonly FlagField OneWay = Set.Add(
+            new FlagField("oneWay", "all its panels point one way along the nap") { Default = false });
         public static readonly ObjectsField Classes =
             Set.Add(new ObjectsField("classes", ClassFields.Set, "pairing groups") { Most = MostClasses });
         public static readonly WholeField StrikesLeft = Set.Add(new WholeField("strikesLeft", 0, ShopRanges.MostCount, "strikes left"));

@@ -1,5 +1,6 @@
 using FeltNest.Cost.Offers;
 using FeltNest.Files.Fields;
+using FeltNest.Files.Rolls;
 
 namespace FeltNest.Files.Orders;
 
@@ -44,6 +45,15 @@ internal static class StockListing
             "day it came, or will come: the age of remnants; a roll is cut from 00:00 of that day on at the earliest")
         {
             Otherwise = "there",
+        });
+    public static readonly WordField NapToward = Columns.Add(
+        new WordField(
+            "napToward", NapWord.Words,
+            "way the nap lies: with the feed or against it; where the roll was measured, its own must be the same, and counts where "
+                + "this is "
+                + "blank")
+        {
+            Optional = true,
         });
     public static readonly FileField Measured = Columns.Add(
         new FileField("measured", "the roll as measured ([roll](#roll)), path from the list: strikes are planned round its faults")

@@ -107,6 +107,7 @@ internal sealed class StockReader
             FaultPercent = row.OptionalNumber(FaultPercent) ?? costs.Losses.FaultPercent,
             Received = row.Has(Received) ? OrdersReader.Day(row, Received) : null,
             Offer = null,
+            Nap = row.OptionalWord(NapToward) is { } word ? NapWord.Find(word) : null,
         };
         return row.OptionalText(StockListing.Measured) is { } file ? WithMeasured(row, roll, text.Beside(file)) : roll;
     }
@@ -125,7 +126,14 @@ internal sealed class StockReader
                 StockListing.Measured, $"'{file}' is of felt {measured.Felt}, lot {measured.Lot}; the stock says {roll.Felt}, {roll.Lot}");
         }
 
-        return Left(row, roll, measured, file);
+        if (roll.Nap is { } said && measured.Nap is { } lies && said != lies)
+        {
+            throw row.Fault(
+                NapToward,
+                $"{NapWord.Of(said)} is not the way of the nap in '{file}' ({NapWord.Of(lies)}): leave it blank or give the same");
+        }
+
+        return Left(row, roll with { Nap = measured.Nap ?? roll.Nap }, measured with { Nap = measured.Nap ?? roll.Nap }, file);
     }
 
     // What the stock list says is left of a measured roll: what is missing was cut from its start.

@@ -19,7 +19,9 @@ internal static class MeasuredPlanner
     public static (OrderPlan Plan, IReadOnlyList<(OrderCut Cut, RollPlan Strikes)> Tickets) Run(
         OrderRequest question, int effort = 5, IProgress<string>? progress = null, CancellationToken stop = default)
     {
-        OrderRequest asked = question with { Rolls = [.. question.Rolls.Select(roll => WithShares(roll, question))] };
+        question = NapTurn.Turned(question);
+        OrderRequest asked =
+            NapTurn.Apart(question with { Rolls = [.. question.Rolls.Select(roll => WithShares(roll, question))] });
         for (int round = 1; ; round++)
         {
             OrderPlan plan = OrderPlanner.Run(asked, effort, progress, stop);

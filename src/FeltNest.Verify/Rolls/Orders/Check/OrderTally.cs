@@ -8,7 +8,7 @@ internal static class OrderTally
 {
     /// <summary>What is violated.</summary>
     public static IEnumerable<string> Broken(StatedOrders stated) =>
-        [.. GoodBalls(stated.Plan), .. stated.Plan.Question.Orders.SelectMany(order => OfOrder(stated, order)), .. Least(stated)];
+        [.. GoodBalls(stated.Plan), .. Nap(stated.Plan), .. stated.Plan.Question.Orders.SelectMany(order => OfOrder(stated, order)), .. Least(stated)];
 
     // What no plan can be below is no more than what this one is.
     private static IEnumerable<string> Least(StatedOrders stated)
@@ -37,6 +37,11 @@ internal static class OrderTally
         }
 
     }
+
+    // Under either rule an order has one direction of nap in what its one-way dies cut.
+    private static IEnumerable<string> Nap(OrderPlan plan) => plan.Cuts.GroupBy(c => c.Order.Name)
+        .Where(order => order.Select(c => NapRule.GroupOf(c.Roll, c.Die)).OfType<NapDirection>().Distinct().Count() > 1)
+        .Select(order => $"order {order.Key}: one-way dies cut it from rolls with the nap along the feed and against it");
 
     private static IEnumerable<string> OfOrder(StatedOrders stated, CoverOrder order)
     {

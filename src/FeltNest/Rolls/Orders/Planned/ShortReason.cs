@@ -26,12 +26,17 @@ internal static class ShortReason
         }
 
         StockRoll[] wide = [.. felt.Where(r => placed.Any(d => q.Fits(order, r, d)))];
+        if (wide.Length == 0 && felt.FirstOrDefault(r => placed.Any(d => q.FitsButForNap(order, r, d))) is { } against)
+        {
+            return $"the nap of roll {against.Name} does not lie the way that its one-way die needs";
+        }
+
         if (wide.Length == 0)
         {
             return string.Create(
                 CultureInfo.InvariantCulture,
                 $"no roll of its felt is {placed.Min(d => d.Shape.LeastWidthMm):0.#} mm wide or more and long enough for one strike; "
-                    + $"the widest is {felt.Max(r => r.WidthMm):0.#} mm");
+                    + $"the widest is {felt.Max(r => r.WidestMm):0.##} mm");
         }
 
         CutDie best = placed.Where(d => wide.Any(r => q.Fits(order, r, d))).MinBy(d => d.Shape.FeedMm / d.Shape.ClassPanels.Sum())!;
