@@ -15,7 +15,7 @@ public sealed class RepeatedOrdersTests : IDisposable
 
     public void Dispose() => folder.Dispose();
 
-    [Fact(Skip = "the search is being replaced"), Trait("tier", "long")]
+    [Fact, Trait("tier", "long")]
     public async Task Three_processes_find_the_same_plan_of_a_question_that_none_of_them_proves()
     {
         string[] args = Question();

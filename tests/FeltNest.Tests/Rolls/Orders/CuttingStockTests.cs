@@ -23,7 +23,7 @@ public sealed class CuttingStockTests
         },
     };
 
-    [Theory(Skip = "the search is being replaced")]
+    [Theory]
     [MemberData(nameof(Known))]
     public void Published_cutting_stock_optima_are_reached_and_proved(int raw, string wanted, int least, string source)
     {

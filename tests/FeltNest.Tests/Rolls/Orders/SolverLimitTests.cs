@@ -40,7 +40,7 @@ public sealed class SolverLimitTests
         Assert.Null(model.Minimise(all, 1e-9, TestContext.Current.CancellationToken));
     }
 
-    [Fact(Skip = "the search is being replaced"), Trait("tier", "long")]
+    [Fact, Trait("tier", "long")]
     public void A_plan_found_with_the_least_effort_states_how_far_it_may_be_from_the_best_and_keeps_every_rule()
     {
         OrderRequest question = OrderCases.Workshop(3, 12, 18);

@@ -190,13 +190,15 @@ internal sealed class ShopState
     }
 
     /// <summary>The plan of all pieces; felt for later rejects is kept back of what they leave.</summary>
-    public OrderPlan Plan()
+    /// <param name="effort">Counted work for putting them in sequence; 0 takes the best sequence of a rule.</param>
+    /// <param name="stop">Ends that with the best so far.</param>
+    public OrderPlan Plan(int effort = 0, CancellationToken stop = default)
     {
         RollPurchase[] purchases =
         [
             .. Enumerable.Range(0, bought.Length).Select(o => new RollPurchase(Question.Offers[o], Rolled(o))).Where(p => p.Rolls > 0),
         ];
-        return PlanAssembly.Of(Question, pieces, purchases, ReserveFill.Of(this), 0, CancellationToken.None);
+        return PlanAssembly.Of(Question, pieces, purchases, ReserveFill.Of(this), effort, stop);
     }
 
     // Rolls of an offer: those taken, or the least that is sold.

@@ -20,6 +20,7 @@ internal sealed class PatternMaster
     private readonly Dictionary<(int Ball, string? Felt), (int Balls, int Feed, int Pieces)> pools = [];
     private readonly Dictionary<int, int> strikes = [];
     private readonly int[] supply;
+    private readonly Dictionary<string, (int Row, int Rolls)> begun = [];
     private readonly List<(int Order, int Lot, int Column)> lots = [];
     private readonly List<(string Ball, string? Felt, int Lot, int Column)> drawn = [];
     private readonly List<(int Order, double Balls, int Column)> lacking = [];
@@ -37,6 +38,7 @@ internal sealed class PatternMaster
         supply = [.. felt.All.Select(kind => Rows.Row(double.NegativeInfinity, kind.Rolls.Count))];
         AddDies();
         AddLots();
+        AddFelts();
         for (int o = 0; o < question.Orders.Count; o++)
         {
             Add(o);
@@ -63,6 +65,11 @@ internal sealed class PatternMaster
     {
         FeltKind kind = pattern.Kind;
         List<(int Row, double Factor)> entries = [(supply[kind.Index], 1)];
+        if (begun.TryGetValue(kind.Roll.Felt, out (int Row, int Rolls) felts))
+        {
+            entries.Add((felts.Row, 1));
+        }
+
         foreach (IGrouping<int, int> ball in Enumerable.Range(0, kind.Dies.Count).Where(i => pattern.Strikes[i] > 0)
             .GroupBy(i => BallOf(kind.Dies[i].Die)))
         {
@@ -95,7 +102,8 @@ internal sealed class PatternMaster
             piece[i] = duals[piecesRow];
         }
 
-        return (new PatternValues(strike, piece), -duals[supply[kind.Index]]);
+        double roll = begun.TryGetValue(kind.Roll.Felt, out (int Row, int Rolls) felts) ? duals[felts.Row] : 0;
+        return (new PatternValues(strike, piece), -duals[supply[kind.Index]] - roll);
     }
 
     private int BallOf(int die) => Array.IndexOf(balls, question.Dies[die].Ball);
@@ -147,6 +155,40 @@ internal sealed class PatternMaster
         int AtLeast(double low) => Rows.Row(low, double.PositiveInfinity);
     }
 
+    // Orders that want one felt begin so many of its rolls at the least: the longest ones hold no more.
+    private void AddFelts()
+    {
+        foreach (IGrouping<string?, CoverOrder> orders in question.Orders.GroupBy(o => o.Felt).Where(g => g.Key is not null))
+        {
+            double needed = orders.Sum(LeastM);
+            int rolls = 0;
+            foreach (double longest in felt.All.Where(k => k.Roll.Felt == orders.Key).SelectMany(k => Enumerable.Repeat(k.ClearM, k.Rolls.Count))
+                .OrderDescending())
+            {
+                if (needed <= 1e-9)
+                {
+                    break;
+                }
+
+                (needed, rolls) = (needed - longest, rolls + 1);
+            }
+
+            if (rolls > 0)
+            {
+                begun[orders.Key!] = (Rows.Row(rolls, double.PositiveInfinity), rolls);
+            }
+        }
+    }
+
+    // Feed of its strikes and the reach of one piece, by its best lot.
+    private double LeastM(CoverOrder order)
+    {
+        int ball = Array.IndexOf(balls, order.Ball);
+        int[] reach = [.. needs.Keys.Where(n => n.Ball == ball && felt.Lots[n.Lot].Felt == order.Felt).Select(n => n.Lot)];
+        double over = question.Dies.Where(d => d.Ball == order.Ball).Select(d => d.Shape.OverMm / 1000).DefaultIfEmpty(0).Min();
+        return reach.Length == 0 || order.Balls == 0 ? 0 : Least(order, ball, reach).Feed + Math.Max(0, over);
+    }
+
     private void Add(int place)
     {
         CoverOrder order = question.Orders[place];
@@ -195,8 +237,14 @@ internal sealed class PatternMaster
         return (feed, Math.Min(feed, loose * (order.Balls - 1)), pieces);
     }
 
-    private void Lack(int order, double short_, params (int Row, double Factor)[] entries) =>
-        lacking.Add((order, short_, Rows.Column(short_ * shortPrice, 1, false, entries)));
+    // An order that is short may need no roll.
+    private void Lack(int order, double lost, params (int Row, double Factor)[] entries)
+    {
+        (int Row, double Factor)[] rolls = question.Orders[order].Felt is { } name && begun.TryGetValue(name, out (int Row, int Rolls) felts)
+            ? [(felts.Row, felts.Rolls)]
+            : [];
+        lacking.Add((order, lost, Rows.Column(lost * shortPrice, 1, false, [.. entries, .. rolls])));
+    }
 
     // What an order takes at least in some lots.
     private (double Feed, double Pieces) Least(CoverOrder order, int ball, int[] reach)

@@ -107,7 +107,7 @@ internal sealed class PatternPlanner
             state = OrderFill.Filled(state, order);
         }
 
-        OrderPlan plan = state.Plan();
+        OrderPlan plan = state.Plan(1, stop);
         if (best.Offer(plan))
         {
             best.Tell(string.Create(
