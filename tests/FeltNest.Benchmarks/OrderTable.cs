@@ -3,6 +3,7 @@ using System.Globalization;
 using FeltNest.Rolls.Orders;
 using FeltNest.Rolls.Orders.FirstFit;
 using FeltNest.Rolls.Orders.Planned;
+using FeltNest.Tests.Rolls.Orders;
 
 namespace FeltNest.Benchmarks;
 

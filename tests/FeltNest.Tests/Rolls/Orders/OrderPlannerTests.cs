@@ -172,7 +172,7 @@ public sealed class OrderPlannerTests
         Assert.True(plan.Proof.CutShort);
         Assert.True(plan.Cuts.Count > 0);
         Assert.Contains("first fit: ", steps.Lines[0], StringComparison.Ordinal);
-        Assert.StartsWith("search: ", steps.Lines[1], StringComparison.Ordinal);
+        Assert.StartsWith("patterns: 30 orders", steps.Lines[1], StringComparison.Ordinal);
     }
 
     [Fact]
@@ -190,21 +190,6 @@ public sealed class OrderPlannerTests
 
         Assert.False(ended);
         never.Set();
-    }
-
-    [Fact]
-    public void A_question_too_large_for_a_search_keeps_the_plan_of_first_fit_and_says_so()
-    {
-        OrderRequest question = OrderCases.Workshop(2, 120, 300);
-        StopAfter steps = new(int.MaxValue, null);
-        OrderPlan plan = Verified(OrderPlanner.Run(question, 1, steps, Stop));
-
-        Assert.True(ModelSize.Of(question) > ModelSize.Most);
-        Assert.False(plan.Proof.Searched);
-        Assert.False(plan.Proof.CutShort);
-        Assert.Contains("too large for a search", steps.Lines[^1], StringComparison.Ordinal);
-        Assert.Contains(
-            OrderReport.Warnings(plan), line => line.StartsWith("no search was made: 120 orders, 300 rolls", StringComparison.Ordinal));
     }
 
     [Fact, Trait("tier", "long")]

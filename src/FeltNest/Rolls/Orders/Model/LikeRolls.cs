@@ -73,6 +73,9 @@ internal sealed class LikeRolls : RollUnit
         return all;
     }
 
+    /// <summary>Patterns of one kind of roll; null where there are too many to list.</summary>
+    public static int? CountOf(CutChoice[] choices, double clear) => Patterns(choices, clear)?.Count;
+
     /// <inheritdoc/>
     public override IEnumerable<(Unknown Variable, double Value)> At(IReadOnlyList<int[]> cuts) =>
         counts.Select((count, p) => (count, (double)cuts.Count(cut => cut.SequenceEqual(patterns[p]))));

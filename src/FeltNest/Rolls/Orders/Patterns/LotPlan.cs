@@ -18,6 +18,8 @@ internal sealed class LotPlan
     private readonly FeltKinds felt;
     private readonly LotFill[] fills;
     private readonly LotState[] lots;
+    private readonly LotMaster[] masters;
+    private readonly Dictionary<string, FeltKind> kinds;
     private readonly int[][] reach;
     private readonly Random random = new(1);
     private readonly double ballPrice;
@@ -29,6 +31,8 @@ internal sealed class LotPlan
         (this.question, this.felt) = (question, felt);
         ILookup<int, FeltKind[]> alike = felt.CutAlike.ToLookup(k => k[0].Lot);
         fills = [.. felt.Lots.Select((_, lot) => new LotFill(question, [.. alike[lot].Select(kinds => (kinds, Worth(kinds[0])))]))];
+        masters = [.. fills.Select(_ => new LotMaster(question))];
+        kinds = felt.All.SelectMany(kind => kind.Rolls.Select(roll => (roll.Name, kind))).ToDictionary(r => r.Name, r => r.kind);
         reach =
         [
             .. question.Orders.Select(order => felt.All
@@ -69,6 +73,8 @@ internal sealed class LotPlan
             for (int i = 0; i < some.Length; i++)
             {
                 (int first, int second) = (some[i].First, some[i].Second);
+                masters[first].Add(made[i].First.Cuts, kinds);
+                masters[second].Add(made[i].Second.Cuts, kinds);
                 double above = made[i].First.Above(lots[first], ballPrice, metrePrice);
                 above += first == second ? 0 : made[i].Second.Above(lots[second], ballPrice, metrePrice);
                 if (above < -Same)
@@ -76,6 +82,32 @@ internal sealed class LotPlan
                     (lots[first], lots[second]) = made[i];
                     better = true;
                 }
+            }
+        }
+
+        return better;
+    }
+
+    /// <summary>Chooses anew among all cuts that were tried, lot by lot.</summary>
+    /// <returns>Whether any lot got better.</returns>
+    public bool Choose(CancellationToken stop)
+    {
+        LotState[] made = new LotState[lots.Length];
+        Parallel.For(0, lots.Length, lot =>
+        {
+            LotState had = lots[lot];
+            masters[lot].Add(had.Cuts, kinds);
+            made[lot] = had.Portions.Count > 0 && masters[lot].Best(had.Portions, ballPrice, stop) is { } best
+                ? new LotState(had.Portions, best.Cuts, best.Short, ReserveShort(lot, had.Portions, best.Cuts), best.Cost)
+                : had;
+        });
+        bool better = false;
+        for (int lot = 0; lot < lots.Length; lot++)
+        {
+            if (made[lot].Above(lots[lot], ballPrice, metrePrice) < -Same)
+            {
+                lots[lot] = made[lot];
+                better = true;
             }
         }
 

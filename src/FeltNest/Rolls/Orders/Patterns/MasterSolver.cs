@@ -61,6 +61,9 @@ internal sealed class MasterSolver : IDisposable
     /// <summary>Keeps a column at a value or below and above two.</summary>
     public void Hold(int column, double low, double high) => columns[column].SetBounds(low, high);
 
+    /// <summary>Keeps a row at or below a value.</summary>
+    public void Limit(int row, double high) => rows[row].SetUb(high);
+
     /// <inheritdoc/>
     public void Dispose() => solver.Dispose();
 }

@@ -19,6 +19,7 @@ internal sealed class PatternMaster
     private readonly Dictionary<(int Ball, int Lot), List<(DateOnly Before, int Row)>> early = [];
     private readonly Dictionary<(int Ball, string? Felt), (int Balls, int Feed, int Pieces)> pools = [];
     private readonly Dictionary<int, int> strikes = [];
+    private readonly Dictionary<int, int> hours = [];
     private readonly int[] supply;
     private readonly Dictionary<string, (int Row, int Rolls)> begun = [];
     private readonly List<(int Order, int Lot, int Column)> lots = [];
@@ -37,6 +38,7 @@ internal sealed class PatternMaster
         balls = [.. question.Orders.Select(o => o.Ball).Distinct()];
         supply = [.. felt.All.Select(kind => Rows.Row(double.NegativeInfinity, kind.Rolls.Count))];
         AddDies();
+        AddHours();
         AddLots();
         AddFelts();
         for (int o = 0; o < question.Orders.Count; o++)
@@ -50,6 +52,9 @@ internal sealed class PatternMaster
 
     /// <summary>Patterns and their columns.</summary>
     public IReadOnlyList<(RollPattern Pattern, int Column)> Patterns => patterns;
+
+    /// <summary>Rows that keep the rolls of each kind.</summary>
+    public IReadOnlyList<int> Supply => supply;
 
     /// <summary>Columns that say which lot an order of one lot takes.</summary>
     public IReadOnlyList<(int Order, int Lot, int Column)> Lots => lots;
@@ -81,6 +86,8 @@ internal sealed class PatternMaster
             entries.AddRange(EarlyRows(ball.Key, kind).Select(row => (row, made)));
         }
 
+        entries.AddRange(Enumerable.Range(0, kind.Dies.Count).Where(i => pattern.Strikes[i] > 0 && hours.ContainsKey(kind.Dies[i].Die))
+            .Select(i => (hours[kind.Dies[i].Die], (double)pattern.Strikes[i])));
         entries.AddRange(Enumerable.Range(0, kind.Dies.Count).Where(i => pattern.Strikes[i] > 0 && strikes.ContainsKey(kind.Dies[i].Die))
             .Select(i => (strikes[kind.Dies[i].Die], (double)pattern.Strikes[i])));
         patterns.Add((pattern, Rows.Column(pattern.Cost * costShare, double.PositiveInfinity, true, [.. entries])));
@@ -99,6 +106,7 @@ internal sealed class PatternMaster
             double perBall = duals[ballsRow] + EarlyRows(ball, kind).Sum(row => duals[row]);
             strike[i] = (perBall * PerStrike(kind, i)) + (duals[feedRow] * FeedM(die)) - ((double)question.Rules.PerStrike * costShare);
             strike[i] += strikes.TryGetValue(die, out int left) ? duals[left] : 0;
+            strike[i] += hours.TryGetValue(die, out int time) ? duals[time] : 0;
             piece[i] = duals[piecesRow];
         }
 
@@ -115,7 +123,7 @@ internal sealed class PatternMaster
     private IEnumerable<int> EarlyRows(int ball, FeltKind kind) =>
         early[(ball, kind.Lot)].Where(e => kind.There < e.Before).Select(e => e.Row);
 
-    // Strikes left, a new rule or a new die where they can be had; hours of the presses where they are limited.
+    // Strikes left, a new rule or a new die where they can be had.
     private void AddDies()
     {
         foreach (int d in felt.All.SelectMany(k => k.Dies).Select(d => d.Die).Distinct().Order())
@@ -130,6 +138,25 @@ internal sealed class PatternMaster
             if (die.MostReRules > 0)
             {
                 Rows.Column((double)die.ReRulePrice * costShare, die.MostReRules, true, (strikes[d], -die.LifeStrikes));
+            }
+        }
+    }
+
+    // Hours of the presses, for dies that no press without a limit takes; time of changes is left out.
+    private void AddHours()
+    {
+        Dictionary<PressSpec, int> limits = question.Presses.Where(p => p.Hours is not null)
+            .ToDictionary(p => p, p => Rows.Row(double.NegativeInfinity, p.Hours!.Value));
+        foreach (int d in strikes.Keys.Order())
+        {
+            PressSpec[] takes = [.. question.Presses.Where(p => OrderRequest.Takes(p, question.Dies[d]))];
+            if (takes.All(p => p.Hours is not null))
+            {
+                hours[d] = Rows.Row(double.NegativeInfinity, 0);
+                foreach (PressSpec press in takes)
+                {
+                    Rows.Column(0, press.Hours!.Value, false, (limits[press], 1), (hours[d], -60 * press.StrokesPerMinute));
+                }
             }
         }
     }

@@ -15,7 +15,7 @@ internal sealed class PatternPlanner
 
     // Moves for one unit of effort: so many, and some for each order.
     private const int MovesPerEffort = 60;
-    private const double MovesPerOrder = 4;
+    private const double MovesPerOrder = 1.5;
 
     // Steps in which moves are told and handed over.
     private const int Steps = 12;
@@ -69,7 +69,7 @@ internal sealed class PatternPlanner
         }
 
         IReadOnlyList<double> prices = search.Duals;
-        LotPlan lots = new(question, felt, master, prices, LotSplit.Of(question, master, solver, search.Values, stop));
+        LotPlan lots = new(question, felt, master, prices, LotSplit.Of(question, felt, master, solver, search.Values, stop));
         Offer(lots);
         Prove(search.Bound);
         Improve(lots, search.Bound);
@@ -94,6 +94,12 @@ internal sealed class PatternPlanner
             {
                 return;
             }
+
+        }
+
+        if (!stop.IsCancellationRequested && lots.Choose(stop))
+        {
+            Offer(lots);
         }
     }
 

@@ -1,7 +1,7 @@
 using FeltNest.Rolls;
 using FeltNest.Rolls.Orders;
 
-namespace FeltNest.Benchmarks;
+namespace FeltNest.Tests.Rolls.Orders;
 
 /// <summary>Questions of a factory's size, made by number: orders of three balls, rolls of two felts in lots, three dies, two presses. All
 /// figures are invented.</summary>
