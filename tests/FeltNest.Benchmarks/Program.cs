@@ -7,9 +7,9 @@ if (args is ["table", var ball])
     return;
 }
 
-if (args is ["orders", var size])
+if (args is ["orders", var size, ..])
 {
-    OrderTable.Print(size);
+    OrderTable.Print(size, args.Length > 2 ? args[2] : null);
     return;
 }
 

@@ -54,7 +54,10 @@ public sealed class CuttingStockTests
 
     private static OrderPlan Planned(string stock, string wanted)
     {
-        (double Length, int Count)[] items = [.. wanted.Split(' ').Select(item => item.Split(':')).Select(p => (Number(p[0]), int.Parse(p[1])))];
+        (double Length, int Count)[] items =
+        [
+            .. wanted.Split(' ').Select(item => item.Split(':')).Select(p => (Number(p[0]), int.Parse(p[1]))),
+        ];
         // Lengths as millimetres or centimetres, so that a die fits its press.
         double unit = items[0].Length > 1000 ? 1 : 10;
         List<StockRoll> rolls = [];

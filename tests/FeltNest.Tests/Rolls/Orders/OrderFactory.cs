@@ -53,6 +53,22 @@ internal static class OrderFactory
         return question with { Rolls = kept };
     }
 
+    /// <summary>The same orders with half of the rolls of the lot that has most.</summary>
+    public static OrderRequest OneLotShort(OrderRequest question)
+    {
+        string lot = question.Rolls.GroupBy(r => r.Lot).MaxBy(g => g.Sum(r => r.LengthM))!.Key;
+        int kept = 0;
+        return question with { Rolls = [.. question.Rolls.Where(r => r.Lot != lot || kept++ % 2 == 0)] };
+    }
+
+    /// <summary>The same orders with hours for about half of their strikes on each press.</summary>
+    public static OrderRequest ShortOfHours(OrderRequest question)
+    {
+        double strikes = question.Orders.Sum(o => question.Dies.Where(d => d.Ball == o.Ball).Min(d => o.Balls / d.Shape.BallsPerStrike(1)));
+        double hours = strikes / question.Presses.Sum(p => 60 * p.StrokesPerMinute) / 2;
+        return question with { Presses = [.. question.Presses.Select(p => p with { Hours = hours })] };
+    }
+
     private static OrderRules Rules { get; } = new()
     {
         Currency = "EUR",

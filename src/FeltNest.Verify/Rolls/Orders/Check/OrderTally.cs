@@ -8,7 +8,10 @@ internal static class OrderTally
 {
     /// <summary>What is violated.</summary>
     public static IEnumerable<string> Broken(StatedOrders stated) =>
-        [.. GoodBalls(stated.Plan), .. Nap(stated.Plan), .. stated.Plan.Question.Orders.SelectMany(order => OfOrder(stated, order)), .. Least(stated)];
+        [
+            .. GoodBalls(stated.Plan), .. Nap(stated.Plan), .. stated.Plan.Question.Orders.SelectMany(order => OfOrder(stated, order)),
+            .. Least(stated),
+        ];
 
     // What no plan can be below is no more than what this one is.
     private static IEnumerable<string> Least(StatedOrders stated)

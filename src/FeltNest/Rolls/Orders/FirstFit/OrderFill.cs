@@ -39,7 +39,8 @@ internal static class OrderFill
             && (!order.OneLot || own.Length == 0 || (roll.Felt, roll.Lot) == (own[0].Roll.Felt, own[0].Roll.Lot));
     }
 
-    private static (ShopState State, int Short, decimal Cost) Tried(ShopState before, CoverOrder order, int[] dies, FeltChoice choice, int lacking)
+    private static (ShopState State, int Short, decimal Cost) Tried(
+        ShopState before, CoverOrder order, int[] dies, FeltChoice choice, int lacking)
     {
         ShopState state = before.Copy();
         List<int> rolls = [.. choice.Rolls];

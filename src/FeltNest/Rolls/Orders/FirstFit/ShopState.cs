@@ -1,6 +1,5 @@
 using FeltNest.Rolls.Orders.Assembly;
 using FeltNest.Rolls.Orders.Model;
-using FeltNest.Rolls.Orders.Patterns;
 using FeltNest.Rolls.Orders.Planned;
 
 namespace FeltNest.Rolls.Orders.FirstFit;
@@ -136,33 +135,6 @@ internal sealed class ShopState
         Take(die, roll, strikes);
         free[roll] -= piece.Die.Shape.MetresOf(strikes);
         return piece.BallsIn(Question);
-    }
-
-    /// <summary>Adds the cuts of lots, as far as strikes and hours go.</summary>
-    public void Cut(IEnumerable<LotCut> cuts)
-    {
-        Dictionary<StockRoll, int> places = new(ReferenceEqualityComparer.Instance);
-        for (int i = 0; i < rolls.Count; i++)
-        {
-            places[rolls[i]] = i;
-        }
-
-        foreach (LotCut cut in cuts)
-        {
-            if (!places.TryGetValue(cut.Roll, out int roll))
-            {
-                roll = Buy(Question.Offers.ToList().FindIndex(o => o.Roll.Name == cut.Roll.Offer));
-                places[cut.Roll] = roll;
-            }
-
-            (int press, int most) = PressFor(cut.Die, cut.Strikes);
-            CoverOrder order = Question.Orders[cut.Order];
-            int strikes = Math.Min(Math.Min(cut.Strikes, most), Question.Dies[cut.Die].Shape.StrikesIn(free[roll]));
-            if (strikes >= Question.LeastStrikes(order, rolls[roll], Question.Dies[cut.Die]))
-            {
-                Cut(order, cut.Die, roll, press, strikes);
-            }
-        }
     }
 
     /// <summary>Makes a piece shorter, or takes it back where no strike is left.</summary>

@@ -37,21 +37,16 @@ internal sealed class FeltKinds
     /// <summary>The kinds sorted into those of one lot, there on one day, that the same dies cut with the same shares.</summary>
     public IReadOnlyList<FeltKind[]> CutAlike =>
     [
-        .. kinds.GroupBy(k => (k.Lot, k.There, Dies: string.Join(' ', k.Dies.Select(d => $"{d.Die}:{d.Share:R}")))).Select(g => g.ToArray()),
+        .. kinds
+            .GroupBy(k => (k.Lot, k.There, Dies: string.Join(' ', k.Dies.Select(d => $"{d.Die}:{d.Share:R}"))))
+            .Select(g => g.ToArray()),
     ];
 
     private void Add(List<StockRoll> alike)
     {
         StockRoll roll = alike[0];
         double clear = question.ClearM(roll);
-        (int Die, double Share)[] dies =
-        [
-            .. from d in Enumerable.Range(0, question.Dies.Count)
-               let die = question.Dies[d]
-               where question.Orders.Any(o => question.Fits(o, roll, die))
-                   && question.Presses.Any(p => OrderRequest.Takes(p, die))
-               select (d, question.GoodShare(roll, die)),
-        ];
+        (int Die, double Share)[] dies = Dies(roll);
         if (dies.Length == 0)
         {
             return;
@@ -82,4 +77,14 @@ internal sealed class FeltKinds
             There = roll.Received is { } day && day > rules.Start ? day : rules.Start,
         });
     }
+
+    // Dies that cut the roll for some order, on some press.
+    private (int Die, double Share)[] Dies(StockRoll roll) =>
+    [
+        .. from d in Enumerable.Range(0, question.Dies.Count)
+           let die = question.Dies[d]
+           where question.Orders.Any(o => question.Fits(o, roll, die))
+               && question.Presses.Any(p => OrderRequest.Takes(p, die))
+           select (d, question.GoodShare(roll, die)),
+    ];
 }

@@ -14,7 +14,8 @@ internal static class LengthStep
     /// <summary>The step, m.</summary>
     /// <param name="feeds">Feeds of the dies, m.</param>
     /// <param name="longest">Longest roll, m.</param>
-    /// <param name="up">Whether lengths are rounded up, so that all that is counted fits; else down, so that all that fits is counted.</param>
+    /// <param name="up">Whether lengths are rounded up, so that all that is counted fits; else down, so that all that fits is
+    /// counted.</param>
     /// <param name="usual">About how long a step is to be, m.</param>
     public static double Of(IReadOnlyList<double> feeds, double longest, bool up, double usual)
     {

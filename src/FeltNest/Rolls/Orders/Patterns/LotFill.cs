@@ -71,12 +71,7 @@ internal sealed class LotFill
                     continue;
                 }
 
-                if (!filled[g])
-                {
-                    FillTable(g, wanted, weights);
-                    filled[g] = true;
-                }
-
+                Ready(filled, g, wanted, weights);
                 (List<(RollWish Wish, int Strikes)> pieces, double share) = Taken(tables[g], groups[g].Kinds[k]);
                 share *= weights.Rolls(groups[g].Kinds[k].Index);
                 if (share <= most)
@@ -98,6 +93,15 @@ internal sealed class LotFill
         }
 
         return best is { Pieces.Count: > 0 } ? best : null;
+    }
+
+    private void Ready(bool[] filled, int group, Dictionary<int, int> wanted, FillWeights weights)
+    {
+        if (!filled[group])
+        {
+            FillTable(group, wanted, weights);
+            filled[group] = true;
+        }
     }
 
     // The pieces worth most on a roll, and the metres of feed they give for its cost.
@@ -147,7 +151,9 @@ internal sealed class LotFill
                     Most = MostOf(balls, least, kinds[0], kinds[0].Dies[i].Die),
                     StrikeValue = values.Strike[i] * weights.Orders[o],
                     // Another piece would take its reach, and on average half a strike for balls that whole strikes leave.
-                    WholeValue = weights.Whole * (Math.Max(0, die.Shape.OverMm) + (die.Shape.FeedMm / 2)) / 1000 * kinds[0].WholeCost / kinds[0].ClearM,
+                    WholeValue = weights.Whole * (Math.Max(0, die.Shape.OverMm) + (die.Shape.FeedMm / 2)) / 1000 * kinds[
+                        0].WholeCost / kinds[
+                        0].ClearM,
                 });
             }
         }

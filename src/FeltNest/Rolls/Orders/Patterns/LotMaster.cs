@@ -63,6 +63,13 @@ internal sealed class LotMaster(OrderRequest question)
             model.AtLeast(balls, portion.Balls);
         }
 
+        Rolls(model, usable, counts, aim);
+        return model.Minimise(aim, Share, stop) is null ? null : Read(portions, usable, [.. counts.Select(model.WholeOf)]);
+    }
+
+    // No more rolls of a kind than there are.
+    private static void Rolls(MixedModel model, CutPattern[] usable, Unknown[] counts, LinearSum aim)
+    {
         foreach (IGrouping<FeltKind, int> kind in Enumerable.Range(0, usable.Length).GroupBy(i => usable[i].Kind))
         {
             LinearSum rolls = new();
@@ -74,8 +81,6 @@ internal sealed class LotMaster(OrderRequest question)
 
             model.AtMost(rolls, kind.Key.Rolls.Count);
         }
-
-        return model.Minimise(aim, Share, stop) is null ? null : Read(portions, usable, [.. counts.Select(model.WholeOf)]);
     }
 
     private int Balls(FeltKind kind, int die, int strikes) =>

@@ -26,7 +26,8 @@ internal sealed class LotPlan
     private readonly double metrePrice;
 
     /// <summary>Fills every lot once.</summary>
-    public LotPlan(OrderRequest question, FeltKinds felt, PatternMaster master, IReadOnlyList<double> duals, IEnumerable<LotPortion> portions)
+    public LotPlan(
+        OrderRequest question, FeltKinds felt, PatternMaster master, IReadOnlyList<double> duals, IEnumerable<LotPortion> portions)
     {
         (this.question, this.felt) = (question, felt);
         ILookup<int, FeltKind[]> alike = felt.CutAlike.ToLookup(k => k[0].Lot);
@@ -52,7 +53,11 @@ internal sealed class LotPlan
             // Where the master pays nothing for an order's balls, it pays no less than a share of their felt.
             return values with
             {
-                Strike = [.. values.Strike.Select((v, i) => Math.Max(v, (0.1 * metre * question.Dies[kind.Dies[i].Die].Shape.FeedMm / 1000) + 1e-6))],
+                Strike =
+                [
+                    .. values.Strike.Select((v, i) =>
+                        Math.Max(v, (0.1 * metre * question.Dies[kind.Dies[i].Die].Shape.FeedMm / 1000) + 1e-6)),
+                ],
             };
         }
     }

@@ -22,14 +22,10 @@ internal static class LotSplit
     /// <remarks>Lots are chosen a few at a time, the clearest first, and the program solved again after each: R. Sadykov and others,
     /// "Primal heuristics for branch and price", INFORMS Journal on Computing 31 (2019).</remarks>
     public static List<LotPortion> Of(
-        OrderRequest question, FeltKinds felt, PatternMaster master, MasterSolver solver, IReadOnlyList<double> values, CancellationToken stop)
+        OrderRequest question, FeltKinds felt, PatternMaster master, MasterSolver solver, IReadOnlyList<double> values,
+        CancellationToken stop)
     {
-        for (int kind = 0; kind < felt.All.Count; kind++)
-        {
-            solver.Limit(master.Supply[kind], Usable * felt.All[kind].Rolls.Count);
-        }
-
-        values = solver.Solve() is { } tight ? tight.Values : values;
+        values = Tightened(felt, master, solver) ?? values;
         Dictionary<int, (int Order, int Lot, int Column)> chosen = [];
         while (Open() is { Count: > 0 } open)
         {
@@ -50,7 +46,10 @@ internal static class LotSplit
 
         return
         [
-            .. chosen.Values.Where(c => values[c.Column] >= Kept).OrderBy(c => c.Order).Select(c => new LotPortion(c.Order, c.Lot, question.Orders[c.Order].Balls)),
+            .. chosen.Values
+                .Where(c => values[c.Column] >= Kept)
+                .OrderBy(c => c.Order)
+                .Select(c => new LotPortion(c.Order, c.Lot, question.Orders[c.Order].Balls)),
             .. Drawn(question, master, values),
         ];
 
@@ -62,6 +61,17 @@ internal static class LotSplit
                 .Select(g => g.MaxBy(l => values[l.Column]))
                 .OrderByDescending(l => values[l.Column]).ThenBy(l => l.Order),
         ];
+    }
+
+    // The program with less of every roll.
+    private static IReadOnlyList<double>? Tightened(FeltKinds felt, PatternMaster master, MasterSolver solver)
+    {
+        for (int kind = 0; kind < felt.All.Count; kind++)
+        {
+            solver.Limit(master.Supply[kind], Usable * felt.All[kind].Rolls.Count);
+        }
+
+        return solver.Solve()?.Values;
     }
 
     // Orders of any lot take what their pool draws from each lot, the earliest first.
@@ -81,7 +91,8 @@ internal static class LotSplit
             bool whole = lots.Sum(l => l.Balls) >= (1 - Rounding) * all;
             (int at, double left) = (0, lots[0].Balls);
             foreach (int order in Enumerable.Range(0, question.Orders.Count)
-                .Where(o => !question.Orders[o].OneLot && question.Orders[o].Felt == pool.Key.Felt && question.Orders[o].Ball == pool.Key.Ball)
+                .Where(o =>
+                    !question.Orders[o].OneLot && question.Orders[o].Felt == pool.Key.Felt && question.Orders[o].Ball == pool.Key.Ball)
                 .OrderBy(o => question.Orders[o].Due))
             {
                 int balls = question.Orders[order].Balls;

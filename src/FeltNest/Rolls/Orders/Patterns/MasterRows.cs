@@ -22,9 +22,9 @@ internal sealed class MasterRows
 
     /// <summary>Adds a column.</summary>
     /// <returns>Its place.</returns>
-    public int Column(double cost, double most, bool whole, params (int Row, double Factor)[] entries)
+    public int Column(double cost, double most, params (int Row, double Factor)[] entries)
     {
-        columns.Add(new MasterColumn(cost, most, whole, entries));
+        columns.Add(new MasterColumn { Cost = cost, Most = most, Entries = entries });
         return columns.Count - 1;
     }
 

@@ -5,8 +5,8 @@ namespace FeltNest.Rolls.Orders.Patterns;
 /// <para>Pieces of a ball in a lot are interchangeable, so patterns count strikes of a die and not of an order (P. Gilmore and R. Gomory,
 /// Operations Research 9 (1961) 849-859, 11 (1963) 863-888). Of each ball and lot three rows say what its orders need there: balls; feed
 /// of whole strikes; pieces. An order of one lot chooses one lot; the others draw from a pool of their ball and felt.</para>
-/// <para>Every plan gives a solution of no greater cost, so what the program cannot beat no plan can. An order left short by at least a ball
-/// needs no more than its share of feed; being short is a column between one ball and all of them.</para>
+/// <para>Every plan gives a solution of no greater cost, so what the program cannot beat no plan can. An order left short by at least a
+/// ball needs no more than its share of feed; being short is a column between one ball and all of them.</para>
 /// </remarks>
 internal sealed class PatternMaster
 {
@@ -18,8 +18,7 @@ internal sealed class PatternMaster
     private readonly Dictionary<(int Ball, int Lot), (int Balls, int Feed, int Pieces)> needs = [];
     private readonly Dictionary<(int Ball, int Lot), List<(DateOnly Before, int Row)>> early = [];
     private readonly Dictionary<(int Ball, string? Felt), (int Balls, int Feed, int Pieces)> pools = [];
-    private readonly Dictionary<int, int> strikes = [];
-    private readonly Dictionary<int, int> hours = [];
+    private readonly MasterDies dies;
     private readonly int[] supply;
     private readonly Dictionary<string, (int Row, int Rolls)> begun = [];
     private readonly List<(int Order, int Lot, int Column)> lots = [];
@@ -37,8 +36,7 @@ internal sealed class PatternMaster
         (this.question, this.felt, this.shortPrice, this.costShare) = (question, felt, shortPrice, costShare);
         balls = [.. question.Orders.Select(o => o.Ball).Distinct()];
         supply = [.. felt.All.Select(kind => Rows.Row(double.NegativeInfinity, kind.Rolls.Count))];
-        AddDies();
-        AddHours();
+        dies = new MasterDies(question, felt, Rows, costShare);
         AddLots();
         AddFelts();
         for (int o = 0; o < question.Orders.Count; o++)
@@ -86,11 +84,8 @@ internal sealed class PatternMaster
             entries.AddRange(EarlyRows(ball.Key, kind).Select(row => (row, made)));
         }
 
-        entries.AddRange(Enumerable.Range(0, kind.Dies.Count).Where(i => pattern.Strikes[i] > 0 && hours.ContainsKey(kind.Dies[i].Die))
-            .Select(i => (hours[kind.Dies[i].Die], (double)pattern.Strikes[i])));
-        entries.AddRange(Enumerable.Range(0, kind.Dies.Count).Where(i => pattern.Strikes[i] > 0 && strikes.ContainsKey(kind.Dies[i].Die))
-            .Select(i => (strikes[kind.Dies[i].Die], (double)pattern.Strikes[i])));
-        patterns.Add((pattern, Rows.Column(pattern.Cost * costShare, double.PositiveInfinity, true, [.. entries])));
+        entries.AddRange(dies.Entries(pattern));
+        patterns.Add((pattern, Rows.Column(pattern.Cost * costShare, double.PositiveInfinity, [.. entries])));
     }
 
     /// <summary>What the master pays for patterns of a kind of roll.</summary>
@@ -105,8 +100,7 @@ internal sealed class PatternMaster
             (int ballsRow, int feedRow, int piecesRow) = needs[(ball, kind.Lot)];
             double perBall = duals[ballsRow] + EarlyRows(ball, kind).Sum(row => duals[row]);
             strike[i] = (perBall * PerStrike(kind, i)) + (duals[feedRow] * FeedM(die)) - ((double)question.Rules.PerStrike * costShare);
-            strike[i] += strikes.TryGetValue(die, out int left) ? duals[left] : 0;
-            strike[i] += hours.TryGetValue(die, out int time) ? duals[time] : 0;
+            strike[i] += dies.Price(die, duals);
             piece[i] = duals[piecesRow];
         }
 
@@ -123,44 +117,6 @@ internal sealed class PatternMaster
     private IEnumerable<int> EarlyRows(int ball, FeltKind kind) =>
         early[(ball, kind.Lot)].Where(e => kind.There < e.Before).Select(e => e.Row);
 
-    // Strikes left, a new rule or a new die where they can be had.
-    private void AddDies()
-    {
-        foreach (int d in felt.All.SelectMany(k => k.Dies).Select(d => d.Die).Distinct().Order())
-        {
-            CutDie die = question.Dies[d];
-            strikes[d] = Rows.Row(double.NegativeInfinity, die.StrikesLeft);
-            if (die.MakePrice is { } make)
-            {
-                Rows.Column((double)make * costShare, 1, true, (strikes[d], -die.LifeStrikes));
-            }
-
-            if (die.MostReRules > 0)
-            {
-                Rows.Column((double)die.ReRulePrice * costShare, die.MostReRules, true, (strikes[d], -die.LifeStrikes));
-            }
-        }
-    }
-
-    // Hours of the presses, for dies that no press without a limit takes; time of changes is left out.
-    private void AddHours()
-    {
-        Dictionary<PressSpec, int> limits = question.Presses.Where(p => p.Hours is not null)
-            .ToDictionary(p => p, p => Rows.Row(double.NegativeInfinity, p.Hours!.Value));
-        foreach (int d in strikes.Keys.Order())
-        {
-            PressSpec[] takes = [.. question.Presses.Where(p => OrderRequest.Takes(p, question.Dies[d]))];
-            if (takes.All(p => p.Hours is not null))
-            {
-                hours[d] = Rows.Row(double.NegativeInfinity, 0);
-                foreach (PressSpec press in takes)
-                {
-                    Rows.Column(0, press.Hours!.Value, false, (limits[press], 1), (hours[d], -60 * press.StrokesPerMinute));
-                }
-            }
-        }
-    }
-
     private void AddLots()
     {
         foreach (FeltKind kind in felt.All)
@@ -172,7 +128,10 @@ internal sealed class PatternMaster
                     needs[(ball, kind.Lot)] = (AtLeast(0), AtLeast(0), AtLeast(0));
                     early[(ball, kind.Lot)] =
                     [
-                        .. felt.All.Where(k => question.InTime && k.Lot == kind.Lot && k.There > question.Rules.Start).Select(k => k.There).Distinct()
+                        .. felt.All
+                            .Where(k => question.InTime && k.Lot == kind.Lot && k.There > question.Rules.Start)
+                            .Select(k => k.There)
+                            .Distinct()
                             .Order().Select(day => (day, AtLeast(0))),
                     ];
                 }
@@ -189,7 +148,9 @@ internal sealed class PatternMaster
         {
             double needed = orders.Sum(LeastM);
             int rolls = 0;
-            foreach (double longest in felt.All.Where(k => k.Roll.Felt == orders.Key).SelectMany(k => Enumerable.Repeat(k.ClearM, k.Rolls.Count))
+            foreach (double longest in felt.All
+                .Where(k => k.Roll.Felt == orders.Key)
+                .SelectMany(k => Enumerable.Repeat(k.ClearM, k.Rolls.Count))
                 .OrderDescending())
             {
                 if (needed <= 1e-9)
@@ -220,7 +181,10 @@ internal sealed class PatternMaster
     {
         CoverOrder order = question.Orders[place];
         int ball = Array.IndexOf(balls, order.Ball);
-        int[] reach = [.. needs.Keys.Where(n => n.Ball == ball && (order.Felt ?? felt.Lots[n.Lot].Felt) == felt.Lots[n.Lot].Felt).Select(n => n.Lot)];
+        int[] reach =
+        [
+            .. needs.Keys.Where(n => n.Ball == ball && (order.Felt ?? felt.Lots[n.Lot].Felt) == felt.Lots[n.Lot].Felt).Select(n => n.Lot),
+        ];
         if (order.Balls == 0)
         {
             return;
@@ -242,19 +206,26 @@ internal sealed class PatternMaster
             return;
         }
 
+        OneLot(place, ball, reach, least, (ballsRow, feedRow, part));
+    }
+
+    // An order of one lot chooses its lot, or is short and draws what it gets from the pool.
+    private void OneLot(int place, int ball, int[] reach, (double Feed, double Pieces)[] least, (int Balls, int Feed, double Part) pool)
+    {
+        CoverOrder order = question.Orders[place];
         int one = Rows.Row(1, 1);
         for (int k = 0; k < reach.Length; k++)
         {
             (int lotBalls, int lotFeed, int lotPieces) = needs[(ball, reach[k])];
             lots.Add((place, reach[k], Rows.Column(
-                0, 1, true,
+                0, 1,
                 [
                     (one, 1), (lotBalls, -order.Balls), (lotFeed, -least[k].Feed), (lotPieces, -least[k].Pieces),
                     .. early[(ball, reach[k])].Where(e => order.Due < e.Before).Select(e => (e.Row, (double)-order.Balls)),
                 ])));
         }
 
-        Lack(place, 1, (one, 1), (ballsRow, -(order.Balls - 1)), (feedRow, -part));
+        Lack(place, 1, (one, 1), (pool.Balls, -(order.Balls - 1)), (pool.Feed, -pool.Part));
         Lack(place, order.Balls, (one, 1));
     }
 
@@ -267,10 +238,11 @@ internal sealed class PatternMaster
     // An order that is short may need no roll.
     private void Lack(int order, double lost, params (int Row, double Factor)[] entries)
     {
-        (int Row, double Factor)[] rolls = question.Orders[order].Felt is { } name && begun.TryGetValue(name, out (int Row, int Rolls) felts)
+        (int Row, double Factor)[] rolls = question.Orders[order].Felt is { } name
+            && begun.TryGetValue(name, out (int Row, int Rolls) felts)
             ? [(felts.Row, felts.Rolls)]
             : [];
-        lacking.Add((order, lost, Rows.Column(lost * shortPrice, 1, false, [.. entries, .. rolls])));
+        lacking.Add((order, lost, Rows.Column(lost * shortPrice, 1, [.. entries, .. rolls])));
     }
 
     // What an order takes at least in some lots.
@@ -311,9 +283,9 @@ internal sealed class PatternMaster
         {
             (int lotBalls, int lotFeed, int lotPieces) = needs[(ball, lot)];
             // No lot gives more than all its felt.
-            drawn.Add((balls[ball], name, lot, Rows.Column(0, MostBalls(ball, lot), false, (rows.Balls, 1), (lotBalls, -1))));
-            Rows.Column(0, felt.All.Where(k => k.Lot == lot).Sum(k => k.ClearM * k.Rolls.Count), false, (rows.Feed, 1), (lotFeed, -1));
-            Rows.Column(0, 1e6, false, (rows.Pieces, 1), (lotPieces, -1));
+            drawn.Add((balls[ball], name, lot, Rows.Column(0, MostBalls(ball, lot), (rows.Balls, 1), (lotBalls, -1))));
+            Rows.Column(0, felt.All.Where(k => k.Lot == lot).Sum(k => k.ClearM * k.Rolls.Count), (rows.Feed, 1), (lotFeed, -1));
+            Rows.Column(0, 1e6, (rows.Pieces, 1), (lotPieces, -1));
         }
 
         return rows;

@@ -77,7 +77,8 @@ internal sealed class PatternPlanner
     }
 
     private void Told(int round, double bound) => best.Tell(string.Create(
-        CultureInfo.InvariantCulture, $"patterns: round {round}, no plan costs less than {Math.Max(0, bound):0.00} {question.Rules.Currency}"));
+        CultureInfo.InvariantCulture,
+        $"patterns: round {round}, no plan costs less than {Math.Max(0, bound):0.00} {question.Rules.Currency}"));
 
     private void Improve(LotPlan lots, double bound)
     {
@@ -107,7 +108,7 @@ internal sealed class PatternPlanner
     private void Offer(LotPlan lots)
     {
         ShopState state = new(question);
-        state.Cut(lots.Cuts);
+        Cut(state, lots.Cuts);
         foreach (CoverOrder order in question.Orders.OrderBy(o => o.Due))
         {
             state = OrderFill.Filled(state, order);
@@ -120,6 +121,29 @@ internal sealed class PatternPlanner
                 CultureInfo.InvariantCulture,
                 $"better plan: balls short {plan.Rank.Balls}, orders late {plan.Late}, cost {plan.Cost.Total:0.00} "
                     + $"{question.Rules.Currency}"));
+        }
+    }
+
+    // The cuts of lots, as far as strikes and hours go.
+    private void Cut(ShopState state, IEnumerable<LotCut> cuts)
+    {
+        Dictionary<string, int> places = Enumerable.Range(0, state.Rolls.Count).ToDictionary(i => state.Rolls[i].Name);
+        foreach (LotCut cut in cuts)
+        {
+            if (!places.TryGetValue(cut.Roll.Name, out int roll))
+            {
+                roll = state.Buy(Enumerable.Range(0, question.Offers.Count).First(i => question.Offers[i].Roll.Name == cut.Roll.Offer));
+                places[cut.Roll.Name] = roll;
+            }
+
+            CutDie die = question.Dies[cut.Die];
+            CoverOrder order = question.Orders[cut.Order];
+            (int press, int most) = state.PressFor(cut.Die, cut.Strikes);
+            int strikes = Math.Min(Math.Min(cut.Strikes, most), die.Shape.StrikesIn(state.FreeM(roll)));
+            if (strikes >= question.LeastStrikes(order, state.Rolls[roll], die))
+            {
+                state.Cut(order, cut.Die, roll, press, strikes);
+            }
         }
     }
 

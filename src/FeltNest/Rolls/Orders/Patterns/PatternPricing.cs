@@ -3,9 +3,9 @@ namespace FeltNest.Rolls.Orders.Patterns;
 /// <summary>Finds the patterns that are worth most at given prices, for all kinds of roll of a lot that the same dies cut alike.</summary>
 /// <remarks>
 /// A knapsack by dynamic programming over the length (P. Gilmore and R. Gomory, Operations Research 14 (1966) 1045-1074, from memory): a
-/// strike takes its feed, a piece has its least strikes and what they reach beyond it. One table to the longest roll serves every length. What goes back to
-/// stock is in the price: a roll of which something goes back pays for each metre cut, one that is cut to its end pays for all of it.
-/// Lengths are counted in steps of <see cref="StepM"/> and rounded down, so no pattern is worth more than the table says.
+/// strike takes its feed, a piece has its least strikes and what they reach beyond it. One table to the longest roll serves every length.
+/// What goes back to stock is in the price: a roll of which something goes back pays for each metre cut, one that is cut to its end pays
+/// for all of it. Lengths are counted in steps of <see cref="StepM"/> and rounded down, so no pattern is worth more than the table says.
 /// </remarks>
 internal sealed class PatternPricing
 {

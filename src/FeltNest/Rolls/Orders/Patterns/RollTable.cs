@@ -69,7 +69,8 @@ internal sealed class RollTable
     /// <summary>Place of a length in the table.</summary>
     public int At(double metres) => Math.Clamp(LengthStep.Count(metres, step, up: false), 0, steps - 1);
 
-    /// <summary>Adds an order that may be cut in one piece: all that it wants, or less so that as much is left as a piece must have.</summary>
+    /// <summary>Adds an order that may be cut in one piece: all that it wants, or less so that as much is left as a piece must
+    /// have.</summary>
     public void Add(RollWish wish)
     {
         if (layers.Count == wishes.Count)

@@ -33,7 +33,9 @@ public sealed class PatternPricingTests
             iter: Runs.Count(60), threads: 1);
 
     private static double Reduced(RollPattern pattern, PatternValues values) =>
-        pattern.Cost - pattern.Strikes.Select((n, i) => n * values.Strike[i]).Sum() - pattern.Pieces.Select((n, i) => n * values.Piece[i]).Sum();
+        pattern.Cost - pattern.Strikes.Select((n, i) => n * values.Strike[i]).Sum() - pattern.Pieces
+            .Select((n, i) => n * values.Piece[i])
+            .Sum();
 
     private static double EveryPattern(OrderRequest question, FeltKind kind, PatternValues values, PatternPricing pricing)
     {
@@ -58,9 +60,9 @@ public sealed class PatternPricingTests
             }
 
             int least = question.LeastStrikes(question.Orders[at], kind.Roll, question.Dies[kind.Dies[at].Die]);
-            for (pieces[at] = 0; pieces[at] <= 14; pieces[at]++)
+            for (pieces[at] = 0; pieces[at] <= 16; pieces[at]++)
             {
-                for (strikes[at] = pieces[at] * least; strikes[at] <= (pieces[at] == 0 ? 0 : 14); strikes[at]++)
+                for (strikes[at] = pieces[at] * least; strikes[at] <= (pieces[at] == 0 ? 0 : 16); strikes[at]++)
                 {
                     Try(at + 1);
                 }
@@ -74,7 +76,8 @@ public sealed class PatternPricingTests
     {
         CutDie[] dies =
         [
-            .. Enumerable.Range(0, 2).Select(i => OrderCases.Die($"D{i}", $"b{i}", 8, 120 + random.Next(150), 150 + random.Next(250), random.Next(5))),
+            .. Enumerable.Range(0, 2)
+                .Select(i => OrderCases.Die($"D{i}", $"b{i}", 8, 120 + random.Next(150), 150 + random.Next(250), random.Next(5))),
         ];
         return new OrderRequest
         {
