@@ -40,7 +40,7 @@ internal sealed class LotFill
             {
                 int needed = Math.Min(strikes, MostOf(wanted[wish.Order], wish.Least, kind, wish.Die));
                 wanted[wish.Order] -= question.Dies[wish.Die].Shape.BallsOf(needed, question.GoodShare(roll, question.Dies[wish.Die]));
-                cuts.Add(new LotCut(roll, wish.Order, wish.Die, needed));
+                cuts.Add(new LotCut { Roll = roll, Order = wish.Order, Die = wish.Die, Strikes = needed });
                 cut += question.Dies[wish.Die].Shape.MetresOf(needed);
                 cost += needed * (double)question.Rules.PerStrike;
             }

@@ -102,7 +102,7 @@ internal sealed class LotMaster(OrderRequest question)
                 cost += usable[i].Cost;
                 foreach ((int order, int die, int strikes) in usable[i].Pieces)
                 {
-                    cuts.Add(new LotCut(kind.Rolls[roll], order, die, strikes));
+                    cuts.Add(new LotCut { Roll = kind.Rolls[roll], Order = order, Die = die, Strikes = strikes });
                     left[order] -= Balls(kind, die, strikes);
                 }
             }

@@ -103,7 +103,14 @@ internal sealed class LotPlan
             LotState had = lots[lot];
             masters[lot].Add(had.Cuts, kinds);
             made[lot] = had.Portions.Count > 0 && masters[lot].Best(had.Portions, ballPrice, stop) is { } best
-                ? new LotState(had.Portions, best.Cuts, best.Short, ReserveShort(lot, had.Portions, best.Cuts), best.Cost)
+                ? new LotState
+                {
+                    Portions = had.Portions,
+                    Cuts = best.Cuts,
+                    Short = best.Short,
+                    ReserveShortM = ReserveShort(lot, had.Portions, best.Cuts),
+                    Cost = best.Cost,
+                }
                 : had;
         });
         bool better = false;
@@ -195,7 +202,7 @@ internal sealed class LotPlan
             wanted[other.Order] = wanted.GetValueOrDefault(other.Order) + (other.Lot == lot ? other.Balls : -other.Balls);
         }
 
-        return [.. wanted.Where(w => w.Value > 0).OrderBy(w => w.Key).Select(w => new LotPortion(w.Key, lot, w.Value))];
+        return [.. wanted.Where(w => w.Value > 0).OrderBy(w => w.Key).Select(w => new LotPortion { Order = w.Key, Lot = lot, Balls = w.Value })];
     }
 
     private (LotState First, LotState Second) Tried(LotMove move)
@@ -209,7 +216,14 @@ internal sealed class LotPlan
     {
         FillWeights own = weights is null ? FillWeights.Even(portions) : FillWeights.Drawn(portions, weights);
         (IReadOnlyList<LotCut> cuts, int lacking, double cost) = fills[lot].Run(portions, own);
-        return new LotState(portions, cuts, lacking, ReserveShort(lot, portions, cuts), cost);
+        return new LotState
+        {
+            Portions = portions,
+            Cuts = cuts,
+            Short = lacking,
+            ReserveShortM = ReserveShort(lot, portions, cuts),
+            Cost = cost,
+        };
     }
 
     // Felt that orders of this lot want kept back and that is not left, m.

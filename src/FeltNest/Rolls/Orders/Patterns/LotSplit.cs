@@ -49,7 +49,7 @@ internal static class LotSplit
             .. chosen.Values
                 .Where(c => values[c.Column] >= Kept)
                 .OrderBy(c => c.Order)
-                .Select(c => new LotPortion(c.Order, c.Lot, question.Orders[c.Order].Balls)),
+                .Select(c => new LotPortion { Order = c.Order, Lot = c.Lot, Balls = question.Orders[c.Order].Balls }),
             .. Drawn(question, master, values),
         ];
 
@@ -102,7 +102,7 @@ internal static class LotSplit
                     int taken = last && whole ? balls : Math.Min(balls, (int)Math.Round(left));
                     if (taken > 0)
                     {
-                        yield return new LotPortion(order, lots[at].Lot, taken);
+                        yield return new LotPortion { Order = order, Lot = lots[at].Lot, Balls = taken };
                     }
 
                     (balls, left) = (balls - taken, left - taken);

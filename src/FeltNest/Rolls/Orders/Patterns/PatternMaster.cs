@@ -105,7 +105,7 @@ internal sealed class PatternMaster
         }
 
         double roll = begun.TryGetValue(kind.Roll.Felt, out (int Row, int Rolls) felts) ? duals[felts.Row] : 0;
-        return (new PatternValues(strike, piece), -duals[supply[kind.Index]] - roll);
+        return (new PatternValues { Strike = strike, Piece = piece }, -duals[supply[kind.Index]] - roll);
     }
 
     private int BallOf(int die) => Array.IndexOf(balls, question.Dies[die].Ball);

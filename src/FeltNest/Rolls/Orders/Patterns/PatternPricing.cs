@@ -86,7 +86,14 @@ internal sealed class PatternPricing
     {
         double cut = Length(strikes, pieces);
         double felt = cut <= kind.KeepingM + Slack ? Math.Min(kind.BeginCost + (cut * kind.MetreCost), kind.WholeCost) : kind.WholeCost;
-        return new RollPattern(kind, strikes, pieces, cut, felt + (strikes.Sum() * (double)question.Rules.PerStrike));
+        return new RollPattern
+        {
+            Kind = kind,
+            Strikes = strikes,
+            Pieces = pieces,
+            CutM = cut,
+            Cost = felt + (strikes.Sum() * (double)question.Rules.PerStrike),
+        };
     }
 
     private int Steps(double metres) => LengthStep.Count(metres, StepM, up: false);

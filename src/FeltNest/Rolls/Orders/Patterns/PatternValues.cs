@@ -1,6 +1,11 @@
 namespace FeltNest.Rolls.Orders.Patterns;
 
 /// <summary>What the master pays for the work of the dies on one kind of roll.</summary>
-/// <param name="Strike">Money for a strike, by the place of the die in <see cref="FeltKind.Dies"/>; its own cost is taken off.</param>
-/// <param name="Piece">Money for each piece.</param>
-internal sealed record PatternValues(double[] Strike, double[] Piece);
+internal sealed record PatternValues
+{
+    /// <summary>Money for a strike, by the place of the die in <see cref="FeltKind.Dies"/>; its own cost is taken off.</summary>
+    public required double[] Strike { get; init; }
+
+    /// <summary>Money for each piece.</summary>
+    public required double[] Piece { get; init; }
+}

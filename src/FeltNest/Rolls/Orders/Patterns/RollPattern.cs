@@ -1,9 +1,20 @@
 namespace FeltNest.Rolls.Orders.Patterns;
 
 /// <summary>A way to cut a roll: strikes and pieces of each die, whichever orders of the die's ball they serve.</summary>
-/// <param name="Kind">The kind of roll.</param>
-/// <param name="Strikes">Strikes by the place of the die in <see cref="FeltKind.Dies"/>.</param>
-/// <param name="Pieces">Pieces they are cut in, by the same place.</param>
-/// <param name="CutM">Felt they take, m.</param>
-/// <param name="Cost">Felt of the roll less what goes back to stock, and the work of its strikes.</param>
-internal sealed record RollPattern(FeltKind Kind, int[] Strikes, int[] Pieces, double CutM, double Cost);
+internal sealed record RollPattern
+{
+    /// <summary>The kind of roll.</summary>
+    public required FeltKind Kind { get; init; }
+
+    /// <summary>Strikes by the place of the die in <see cref="FeltKind.Dies"/>.</summary>
+    public required int[] Strikes { get; init; }
+
+    /// <summary>Pieces they are cut in, by the same place.</summary>
+    public required int[] Pieces { get; init; }
+
+    /// <summary>Felt they take, m.</summary>
+    public required double CutM { get; init; }
+
+    /// <summary>Felt of the roll less what goes back to stock, and the work of its strikes.</summary>
+    public required double Cost { get; init; }
+}

@@ -15,8 +15,11 @@ public sealed class PatternPricingTests
                 Random random = new(seed);
                 OrderRequest question = Question(random);
                 FeltKind kind = Assert.Single(new FeltKinds(question).All);
-                PatternValues values = new(
-                    [.. kind.Dies.Select(_ => random.NextDouble())], [.. kind.Dies.Select(_ => 0.3 * random.NextDouble())]);
+                PatternValues values = new()
+                {
+                    Strike = [.. kind.Dies.Select(_ => random.NextDouble())],
+                    Piece = [.. kind.Dies.Select(_ => 0.3 * random.NextDouble())],
+                };
                 PatternPricing pricing = new(question, [kind]);
                 (RollPattern? pattern, double reduced) = pricing.Best(values, [0.0])[0];
                 double best = EveryPattern(question, kind, values, pricing);
