@@ -66,7 +66,6 @@ internal static class OrderPlanReader
             LeastWeightedDays = search.Number(SearchFields.LeastWeightedDays),
             CutShort = search.Flag(SearchFields.CutShort),
             Effort = search.Whole(SearchFields.Effort),
-            Searched = search.Flag(SearchFields.Made),
         };
     }
 

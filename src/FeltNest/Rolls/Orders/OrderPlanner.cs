@@ -45,9 +45,10 @@ internal static class OrderPlanner
             SearchThread.Run(() => SearchAll(question, best, effort, stop), stop);
         }
 
-        OrderPlan plan = best.Close(stop.IsCancellationRequested, effort, OrderRows.WeightOfReserve(question));
+        OrderPlan found = best.Close(stop.IsCancellationRequested, effort, OrderRows.WeightOfReserve(question));
+        OrderPlan plan = ShortReason.Stated(found with { Question = question });
         return plan.Cuts.Count > 0
-            ? plan with { Question = question }
+            ? plan
             : throw new NoAnswerException(
                 $"nothing can be cut for any order; order {plan.Results[0].Order.Name}: {plan.Results[0].Reason}");
     }

@@ -116,7 +116,6 @@ internal sealed class BestPlan(OrderPlan first, IProgress<string>? progress)
                     LeastWeightedDays = Math.Min(leastDays, days),
                     CutShort = cutShort,
                     Effort = effort,
-                    Searched = true,
                 },
             };
         }

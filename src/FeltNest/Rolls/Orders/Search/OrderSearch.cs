@@ -83,7 +83,7 @@ internal sealed class OrderSearch
     {
         best.Tell("search: fewest balls short");
         ModelReach least = model.Minimise(orders.Short, stop)!.Value;
-        double fewest = Math.Max(0, least.Proved ? least.Value : least.Bound);
+        double fewest = Math.Max(0, (least.Proved ? least.Value : least.Bound) - felt.BallsCountedSafely);
 
         if (question.InTime)
         {
