@@ -90,15 +90,14 @@ internal static class OrderReport
                 "overtime", Invariant($"{cost.Overtime:0.00}"), Invariant($"{plan.Overtime.Sum(o => o.Hours):0.0} hours beyond the usual"));
     }
 
-    /// <summary>Warnings, one line each: a search cut short, rolls that are not there yet, orders short, orders late, reserves that cannot be
-    /// kept.</summary>
-    public static IEnumerable<string> Warnings(OrderPlan plan)
-    {
-        if (SearchWords.CutShort(plan) is { } cut)
-        {
-            yield return cut;
-        }
+    /// <summary>Warnings, one line each: a search cut short, and what the shop must know.</summary>
+    public static IEnumerable<string> Warnings(OrderPlan plan) =>
+        SearchWords.CutShort(plan) is { } cut ? ForTheShop(plan).Prepend(cut) : ForTheShop(plan);
 
+    /// <summary>What the shop must know, one line each, without a word of money: rolls that are not there yet, rolls to turn, orders short,
+    /// orders late, reserves that cannot be kept.</summary>
+    public static IEnumerable<string> ForTheShop(OrderPlan plan)
+    {
         foreach (string line in SearchWords.Coming(plan))
         {
             yield return line;

@@ -52,7 +52,10 @@ internal static class OrderPlanReader
             }, top.Amount(OrderPlanDocument.Cost),
             top.OptionalNumber(GapPercent),
             top.ByName(Shortfalls, ShortfallFields.Order, item => Short(item, question)),
-            top.ByName(OrderPlanDocument.Late, LateFields.Order, item => Known(item, LateFields.Order, question).Whole(LateFields.Days)));
+            top.ByName(OrderPlanDocument.Late, LateFields.Order, item => Known(item, LateFields.Order, question).Whole(LateFields.Days)))
+        {
+            BadlyShort = top.Flag(OrderPlanDocument.BadlyShort),
+        };
     }
 
     private static PlanProof Proof(JsonFields top)

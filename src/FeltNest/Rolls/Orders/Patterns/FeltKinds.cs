@@ -40,7 +40,7 @@ internal sealed class FeltKinds
         .. kinds.GroupBy(k => (k.Lot, k.There, Dies: string.Join(' ', k.Dies.Select(d => $"{d.Die}:{d.Share:R}")))).Select(g => g.ToArray()),
     ];
 
-    private void Add(IReadOnlyList<StockRoll> alike)
+    private void Add(List<StockRoll> alike)
     {
         StockRoll roll = alike[0];
         double clear = question.ClearM(roll);

@@ -55,6 +55,11 @@ internal sealed class PatternSearch
             (RollPattern? Pattern, double Reduced)[] priced = new (RollPattern?, double)[felt.All.Count];
             Parallel.ForEach(pricing, group =>
             {
+                if (stop.IsCancellationRequested)
+                {
+                    return;
+                }
+
                 (FeltKind[] kinds, PatternPricing own) = group;
                 (RollPattern? Pattern, double Reduced)[] found = own.Best(
                     master.ValuesOf(kinds[0], Duals).Values, [.. kinds.Select(k => master.ValuesOf(k, Duals).RollPrice)]);
@@ -63,6 +68,11 @@ internal sealed class PatternSearch
                     priced[kinds[k].Index] = found[k];
                 }
             });
+            if (stop.IsCancellationRequested)
+            {
+                return;
+            }
+
             Bound = Math.Max(Bound, Lagrangian(priced));
             told?.Invoke(round, Bound);
             if (value - Bound <= gap * Math.Abs(value))

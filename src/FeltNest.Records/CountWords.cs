@@ -1,6 +1,6 @@
 using static FeltNest.InvariantText;
 
-namespace FeltNest.Report;
+namespace FeltNest;
 
 /// <summary>Counts in words.</summary>
 internal static class CountWords
