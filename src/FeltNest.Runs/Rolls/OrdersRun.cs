@@ -1,7 +1,7 @@
 using FeltNest.Cost.Offers;
 using FeltNest.Cost.Sheet;
-using FeltNest.Drawing;
 using FeltNest.Drawing.Sheets.Rolls;
+using FeltNest.Drawing.Writers;
 using FeltNest.Files;
 using FeltNest.Files.Costs;
 using FeltNest.Files.Offers;
@@ -54,7 +54,7 @@ internal sealed class OrdersRun : IRun
             [
                 new(FileNames[0], () => OrderPlanWriter.Json(plan)), new(FileNames[1], () => OrderPlanWriter.Csv(plan)),
                 new(FileNames[2], () => OrderPage.Html(plan)),
-                new(FileNames[3], () => TicketsPage.Html(plan, Drawn(tickets, plan.Question.Rules))),
+                new(FileNames[3], () => Tickets(plan, tickets)),
             ],
             Table = OrderReport.Text(plan),
             Remarks = [.. OrderReport.Warnings(plan).Select(Remark.Warning)],
@@ -62,14 +62,20 @@ internal sealed class OrdersRun : IRun
         };
     }
 
-    private static (OrderCut Cut, Sheet Sheet)[] Drawn(IReadOnlyList<(OrderCut Cut, RollPlan Strikes)> tickets, OrderRules rules) =>
-    [
-        .. tickets.AsParallel().AsOrdered().Select(ticket => (ticket.Cut, TicketSheet.Draw(ticket.Strikes, new TicketOrder
-        {
-            Cut = ticket.Cut,
-            Start = rules.MomentOf(ticket.Cut.StartHour),
-        }))),
-    ];
+    private static byte[] Tickets(OrderPlan plan, IReadOnlyList<(OrderCut Cut, RollPlan Strikes)> tickets)
+    {
+        InlineSvg drawn = new([
+            .. tickets.AsParallel().AsOrdered().Select(ticket => TicketSheet.Draw(ticket.Strikes, new TicketOrder
+            {
+                Cut = ticket.Cut,
+                Start = plan.Question.Rules.MomentOf(ticket.Cut.StartHour),
+            })),
+        ]);
+        Dictionary<int, string> written = tickets
+            .Select((t, i) => (t.Cut.Number, Svg: drawn.Of(i, WorkDay.TicketOf(t.Cut), TicketsPage.TicketClass)))
+            .ToDictionary(t => t.Number, t => t.Svg);
+        return TicketsPage.Html(plan, drawn.Style, drawn.Shared, written);
+    }
 
     private static OrderRequest Question(OrdersAsk asked)
     {

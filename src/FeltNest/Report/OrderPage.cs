@@ -123,7 +123,7 @@ internal static class OrderPage
         foreach (OrderCut cut in cuts)
         {
             DateTime end = plan.Question.Rules.MomentOf(cut.EndHour);
-            string ends = DateOnly.FromDateTime(end) == day.Day ? Invariant($"{end:HH:mm}") : Invariant($"{end:ddd HH:mm}");
+            string ends = plan.Question.Rules.DayOf(cut.EndHour) == day.Day ? Invariant($"{end:HH:mm}") : Invariant($"{end:ddd HH:mm}");
             page.Append(
                 CultureInfo.InvariantCulture,
                 $"<tr><td class=\"t\"><a href=\"{TicketsPage.FileName}#{WorkDay.TicketOf(cut)}\">{cut.Number}</a></td>");

@@ -1,8 +1,6 @@
 using System.Globalization;
 using System.Net;
 using System.Text;
-using FeltNest.Drawing;
-using FeltNest.Drawing.Writers;
 using FeltNest.Rolls.Orders.Planned;
 using static FeltNest.InvariantText;
 
@@ -14,6 +12,9 @@ internal static class TicketsPage
 {
     /// <summary>Name of the file.</summary>
     public const string FileName = "tickets.html";
+
+    /// <summary>Class of a ticket in the page.</summary>
+    public const string TicketClass = "ticket";
 
     // Only the tickets that the address names are shown; a page without a name shows its index, and prints it.
     private const string Style =
@@ -28,11 +29,11 @@ internal static class TicketsPage
 
     /// <summary>The page's bytes.</summary>
     /// <param name="plan">The plan.</param>
-    /// <param name="tickets">Its tickets, each with its piece, in the order of the work.</param>
-    public static byte[] Html(OrderPlan plan, IReadOnlyList<(OrderCut Cut, Sheet Sheet)> tickets)
+    /// <param name="style">Rules of style that the tickets need.</param>
+    /// <param name="shared">What the tickets share.</param>
+    /// <param name="tickets">The ticket of each piece of work that has one, by its number.</param>
+    public static byte[] Html(OrderPlan plan, string style, string shared, IReadOnlyDictionary<int, string> tickets)
     {
-        InlineSvg drawn = new([.. tickets.Select(t => t.Sheet)]);
-        Dictionary<int, int> places = tickets.Select((t, i) => (t.Cut.Number, i)).ToDictionary(t => t.Number, t => t.i);
         IReadOnlyList<WorkDay> days = WorkDay.Of(plan);
         string title = Invariant($"Cutting tickets from {plan.Question.Rules.Start:yyyy-MM-dd}");
         StringBuilder page = new();
@@ -40,9 +41,9 @@ internal static class TicketsPage
         foreach (WorkDay day in days)
         {
             sheets.Append(CultureInfo.InvariantCulture, $"<section id=\"{day.Id}\">\n");
-            foreach (OrderCut cut in day.Cuts.Where(c => places.ContainsKey(c.Number)))
+            foreach (OrderCut cut in day.Cuts.Where(c => tickets.ContainsKey(c.Number)))
             {
-                sheets.Append(drawn.Of(places[cut.Number], WorkDay.TicketOf(cut), "ticket"));
+                sheets.Append(tickets[cut.Number]);
             }
 
             sheets.Append("</section>\n");
@@ -50,16 +51,16 @@ internal static class TicketsPage
 
         page.Append(
             CultureInfo.InvariantCulture,
-            $"<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"><title>{title}</title><style>{Style}{drawn.Style}</style>"
+            $"<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"><title>{title}</title><style>{Style}{style}</style>"
                 + $"</head><body>\n<nav><h1>{title}</h1>\n");
-        Index(page, plan, days, places);
-        page.Append("</nav>\n").Append(drawn.Shared).Append("<main id=\"all\">\n").Append(sheets).Append("</main>\n</body></html>\n");
+        Index(page, plan, days, tickets);
+        page.Append("</nav>\n").Append(shared).Append("<main id=\"all\">\n").Append(sheets).Append("</main>\n</body></html>\n");
         return Encoding.UTF8.GetBytes(page.ToString());
     }
 
-    private static void Index(StringBuilder page, OrderPlan plan, IReadOnlyList<WorkDay> days, Dictionary<int, int> places)
+    private static void Index(StringBuilder page, OrderPlan plan, IReadOnlyList<WorkDay> days, IReadOnlyDictionary<int, string> tickets)
     {
-        if (places.Count == 0)
+        if (tickets.Count == 0)
         {
             page.Append("<p>There are no tickets: none of the dies has a layout.</p>\n");
             return;
@@ -68,12 +69,12 @@ internal static class TicketsPage
         page.Append(
             CultureInfo.InvariantCulture,
             $"<p>Choose one ticket, a press's day, or all. What is shown is what prints, one ticket a sheet of A4. <a href=\"#all\">"
-                + $"all {CountWords.Of(places.Count, "ticket")}</a><a href=\"#\">none</a><a href=\"orders.html\">the plan</a></p>\n");
+                + $"all {CountWords.Of(tickets.Count, "ticket")}</a><a href=\"#\">none</a><a href=\"orders.html\">the plan</a></p>\n");
         foreach (WorkDay day in days)
         {
             page.Append(
                 CultureInfo.InvariantCulture, $"<h2>{WebUtility.HtmlEncode(day.Name)}</h2>\n<a href=\"#{day.Id}\">all of the day</a>");
-            foreach (OrderCut cut in day.Cuts.Where(c => places.ContainsKey(c.Number)))
+            foreach (OrderCut cut in day.Cuts.Where(c => tickets.ContainsKey(c.Number)))
             {
                 page.Append(
                     CultureInfo.InvariantCulture,

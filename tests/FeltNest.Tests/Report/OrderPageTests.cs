@@ -65,7 +65,8 @@ public sealed class OrderPageTests
     [Fact]
     public void The_tickets_stand_by_press_and_day_each_once_and_the_index_leads_to_them()
     {
-        string text = Encoding.UTF8.GetString(TicketsPage.Html(Large, [.. Large.Cuts.Select(c => (c, SheetOf($"ticket {c.Number}")))]));
+        Dictionary<int, string> tickets = Large.Cuts.ToDictionary(c => c.Number, c => $"<svg class=\"ticket\" id=\"t{c.Number}\" />");
+        string text = Encoding.UTF8.GetString(TicketsPage.Html(Large, string.Empty, string.Empty, tickets));
 
         foreach (OrderCut cut in Large.Cuts)
         {

@@ -49,8 +49,7 @@ internal static class OrderPlanReader
                 Results = [],
                 Dies = dies,
                 Proof = Proof(top),
-            }, top.Amount(OrderPlanDocument.Cost),
-            top.OptionalNumber(GapPercent),
+            }, top.Amount(OrderPlanDocument.Cost), top.OptionalNumber(GapPercent),
             top.ByName(Shortfalls, ShortfallFields.Order, item => Short(item, question)),
             top.ByName(OrderPlanDocument.Late, LateFields.Order, item => Known(item, LateFields.Order, question).Whole(LateFields.Days)))
         {

@@ -1,5 +1,4 @@
 using System.Globalization;
-using FeltNest.Rolls.Orders.Model;
 
 namespace FeltNest.Rolls.Orders.Planned;
 
@@ -85,8 +84,11 @@ internal static class ShortReason
             CutDie[] fitting = [.. dies.Where(d => q.Fits(order, roll, d))];
             return fitting.Length == 1
                 ? fitting[0].Shape.BallsOf(fitting[0].Shape.StrikesIn(q.ClearM(roll)), q.GoodShare(roll, fitting[0]))
-                : (long)Math.Floor(q.ClearM(roll) * OrderRows.BallsPerMetre(q, order, roll) + 1e-6);
+                : (long)Math.Floor(fitting.Select(d => BallsIn(roll, d)).DefaultIfEmpty(0).Max() + 1e-6);
         }
+
+        double BallsIn(StockRoll roll, CutDie die) =>
+            1000 * q.ClearM(roll) * die.Shape.BallsPerStrike(q.GoodShare(roll, die)) / die.Shape.FeedMm;
     }
 
     private static string WhatIsLeft(OrderPlan plan, CoverOrder order, CutDie[] dies)
