@@ -132,7 +132,7 @@ internal sealed class OrdersCommand
         string folder = parse.GetValue(common.Out)
             ?? DefaultFolder.OfOrders(asked);
         using CancellationTokenSource capped = parse.GetValue(seconds) is { } cap
-            ? terminal.Clock.Capped(cap, stop)
+            ? terminal.Clock.Capped(cap, stop, run.Things)
             : CancellationTokenSource.CreateLinkedTokenSource(stop);
         return answer.Give(run, folder, parse.GetValue(common.Force), capped.Token, stop);
     }

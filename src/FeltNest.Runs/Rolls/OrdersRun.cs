@@ -18,12 +18,6 @@ namespace FeltNest.Runs.Rolls;
 /// <summary>Which rolls to cut for which order, what to buy, and the tickets.</summary>
 internal sealed class OrdersRun : IRun
 {
-    // A ticket takes some hundredths of a second to draw: of a run that is interrupted they are drawn only while they are few.
-    private const int MostInAHurry = 20;
-
-    // The end of a day belongs to it: work that begins then begins on the next.
-    private const double JustAfterHours = 1e-6;
-
     private readonly OrderRequest question;
     private readonly int effort;
 
@@ -39,8 +33,11 @@ internal sealed class OrdersRun : IRun
     /// <summary>Told each aim as it is reached, or null.</summary>
     public IProgress<string>? Progress { get; init; }
 
+    /// <summary>Orders and rolls: with them grows what is written in the end.</summary>
+    public int Things => question.Orders.Count + question.Rolls.Count;
+
     /// <inheritdoc/>
-    public IReadOnlyList<string> FileNames { get; } = ["orders.json", "orders.csv", "orders.html"];
+    public IReadOnlyList<string> FileNames { get; } = ["orders.json", "orders.csv", "orders.html", TicketsPage.FileName];
 
     /// <inheritdoc/>
     public IReadOnlyList<string> Notes => [];
@@ -51,13 +48,13 @@ internal sealed class OrdersRun : IRun
         (OrderPlan plan, IReadOnlyList<(OrderCut Cut, RollPlan Strikes)> tickets) =
             MeasuredPlanner.Run(question, effort, Progress, search);
         searchOver?.Invoke();
-        bool drawn = !interrupt.IsCancellationRequested || tickets.Count <= MostInAHurry;
         return new Outcome
         {
             Files =
             [
                 new(FileNames[0], () => OrderPlanWriter.Json(plan)), new(FileNames[1], () => OrderPlanWriter.Csv(plan)),
-                new(FileNames[2], () => OrderPage.Html(plan, drawn ? Pictures(tickets, plan.Question.Rules) : [], drawn)),
+                new(FileNames[2], () => OrderPage.Html(plan)),
+                new(FileNames[3], () => Tickets(plan, tickets)),
             ],
             Table = OrderReport.Text(plan),
             Remarks = [.. OrderReport.Warnings(plan).Select(Remark.Warning)],
@@ -65,14 +62,20 @@ internal sealed class OrdersRun : IRun
         };
     }
 
-    private static byte[][] Pictures(IReadOnlyList<(OrderCut Cut, RollPlan Strikes)> tickets, OrderRules rules) =>
-    [
-        .. tickets.AsParallel().AsOrdered().Select(ticket => SvgWriter.Write(TicketSheet.Draw(ticket.Strikes, new TicketOrder
-        {
-            Cut = ticket.Cut,
-            Start = rules.DayOf(ticket.Cut.StartHour + JustAfterHours),
-        }))),
-    ];
+    private static byte[] Tickets(OrderPlan plan, IReadOnlyList<(OrderCut Cut, RollPlan Strikes)> tickets)
+    {
+        InlineSvg drawn = new([
+            .. tickets.AsParallel().AsOrdered().Select(ticket => TicketSheet.Draw(ticket.Strikes, new TicketOrder
+            {
+                Cut = ticket.Cut,
+                Start = plan.Question.Rules.MomentOf(ticket.Cut.StartHour),
+            })),
+        ]);
+        Dictionary<int, string> written = tickets
+            .Select((t, i) => (t.Cut.Number, Svg: drawn.Of(i, WorkDay.TicketOf(t.Cut), TicketsPage.TicketClass)))
+            .ToDictionary(t => t.Number, t => t.Svg);
+        return TicketsPage.Html(plan, drawn.Style, drawn.Shared, written);
+    }
 
     private static OrderRequest Question(OrdersAsk asked)
     {

@@ -27,7 +27,7 @@ internal static class CheckedFields
 
     private static readonly string[] OrderPlan =
     [
-        "cost", "bound", "gapPercent", "assignments.order", "assignments.roll", "assignments.die", "assignments.press",
+        "cost", "bound", "gapPercent", "badlyShort", "assignments.order", "assignments.roll", "assignments.die", "assignments.press",
         "assignments.goodBalls", "assignments.strikes", "assignments.fromM", "assignments.startHour", "assignments.endHour",
         "purchases.offer", "purchases.rolls", "shortfalls.order", "shortfalls.balls", "shortfalls.reserveBalls", "late.order", "late.days",
         "remnants.roll", "remnants.lengthM", "remnants.begun", "remnants.reserved", "dies.die", "dies.strikes",

@@ -10,6 +10,8 @@ internal static class OrderReport
     // Longest list printed; all is in the files.
     private const int MostLines = 24;
 
+    private const string AsLittleShort = " as little short";
+
     /// <summary>The text, lines ending in a line feed.</summary>
     public static string Text(OrderPlan plan)
     {
@@ -37,22 +39,35 @@ internal static class OrderReport
     private static void Whole(TextTable table, OrderPlan plan)
     {
         string currency = plan.Question.Rules.Currency;
-        int wanted = plan.Question.Orders.Sum(o => o.Balls);
-        int bought = plan.Purchases.Sum(p => p.Rolls);
-        table.Heading($"{plan.Question.Orders.Count} orders against {plan.Question.Rolls.Count} rolls in stock")
+        long wanted = plan.Question.Orders.Sum(o => (long)o.Balls);
+        string rolls = CountWords.Of(plan.Question.Rolls.Count, "roll");
+        string begun = CountWords.Of(plan.Begun.Count, "roll");
+        table.Heading($"{CountWords.Of(plan.Question.Orders.Count, "order")} against {rolls} in stock")
             .Line(
                 "cost of the plan", Invariant($"{plan.Cost.Total:0.00} {currency}"),
-                Invariant($"{plan.Begun.Count} rolls begun, {bought} of all to be bought, {plan.Cuts.Sum(c => c.Metres):0.0} m cut"))
-            .Line(
-                "no plan costs less than", plan.Bound is { } bound ? Invariant($"{bound:0.00} {currency}") : "not known",
-                SearchWords.Gap(plan))
-            .Line(
-                "good balls", Invariant($"{plan.BallsServed}"),
-                Invariant($"of {wanted} wanted; {wanted - plan.BallsServed} short{Least(plan.Proof.LeastShort, "in any plan")}"))
-            .Line("orders late", Invariant($"{plan.Late}"), Least(plan.Proof.LeastLate, "in any plan as little short").TrimStart())
+                Invariant(
+                    $"{begun} begun, {plan.Purchases.Sum(p => p.Rolls)} of all to be bought, {plan.Cuts.Sum(c => c.Metres):0.0} m cut"));
+        if (plan.Bound is { } bound)
+        {
+            table.Line("no plan costs less than", Invariant($"{bound:0.00} {currency}"), SearchWords.Gap(plan.GapPercent!.Value));
+        }
+
+        table
+            .Line("good balls", Invariant($"{plan.BallsServed}"), Invariant($"of {wanted} wanted"))
+            .Line("balls short", Invariant($"{plan.ShortBalls}"), SearchWords.Proof(plan.ShortBalls, plan.Proof.LeastShort, string.Empty))
             .Line(
                 "days late by priority", Invariant($"{plan.WeightedDaysLate}"),
-                $"each order's days late times its priority{Least(plan.Proof.LeastWeightedDays, "in any plan as little short")}");
+                SearchWords.Proof(plan.WeightedDaysLate, plan.Proof.LeastWeightedDays, AsLittleShort))
+            .Line("orders late", Invariant($"{plan.Late}"), SearchWords.Proof(plan.Late, plan.Proof.LeastLate, AsLittleShort));
+        if (plan.Bound is null)
+        {
+            table.Line("least cost", "not proved", "no bound is known that says something");
+        }
+
+        if (SearchWords.CutShort(plan) is { } cut)
+        {
+            table.Note(Sentence(cut));
+        }
     }
 
     private static void Cost(TextTable table, OrderPlan plan)
@@ -66,22 +81,24 @@ internal static class OrderReport
                 Invariant($"remnants and spare rolls at {rules.RemnantValuePercent:0.##} % of their price"))
             .Line(
                 "strikes", Invariant($"{cost.Strikes:0.00}"),
-                Invariant($"{plan.Dies.Sum(d => d.Strikes)} strikes at {rules.PerStrike:0.####}"))
+                Invariant($"{CountWords.Of(plan.Dies.Sum(d => d.Strikes), "strike")} at {rules.PerStrike:0.####}"))
             .Line("dies made or ruled again", Invariant($"{cost.Dies:0.00}"))
             .Line(
                 "mounting dies", Invariant($"{cost.ChangeOvers:0.00}"),
-                Invariant($"{plan.Mountings.Count(m => m.Paid)} mountings at {rules.HourRate:0.##} an hour"))
+                Invariant($"{CountWords.Of(plan.Mountings.Count(m => m.Paid), "mounting")} at {rules.HourRate:0.##} an hour"))
             .Line(
                 "overtime", Invariant($"{cost.Overtime:0.00}"), Invariant($"{plan.Overtime.Sum(o => o.Hours):0.0} hours beyond the usual"));
     }
 
-    /// <summary>Warnings, one line each: no search, rolls that are not there yet, orders short, orders late, reserves that cannot be
-    /// kept.</summary>
-    public static IEnumerable<string> Warnings(OrderPlan plan)
+    /// <summary>Warnings, one line each: a search cut short, and what the shop must know.</summary>
+    public static IEnumerable<string> Warnings(OrderPlan plan) =>
+        SearchWords.CutShort(plan) is { } cut ? ForTheShop(plan).Prepend(cut) : ForTheShop(plan);
+
+    /// <summary>What the shop must know, one line each, without a word of money: rolls that are not there yet, rolls to turn, orders short,
+    /// orders late, reserves that cannot be kept.</summary>
+    public static IEnumerable<string> ForTheShop(OrderPlan plan)
     {
-        foreach (string line in SearchWords.Coming(plan)
-            .Prepend(SearchWords.NotSearched(plan) ?? string.Empty)
-            .Where(line => line.Length > 0))
+        foreach (string line in SearchWords.Coming(plan))
         {
             yield return line;
         }
@@ -101,7 +118,7 @@ internal static class OrderReport
             if (result.DaysLate > 0)
             {
                 yield return Invariant(
-                    $"order {result.Order.Name} is {result.DaysLate} day{(result.DaysLate == 1 ? string.Empty : "s")} late: due "
+                    $"order {result.Order.Name} is {CountWords.Of(result.DaysLate, "day")} late: due "
                         + $"{result.Order.Due:yyyy-MM-dd}, done {result.Done:yyyy-MM-dd}{Pushed(result)}");
             }
 
@@ -154,7 +171,7 @@ internal static class OrderReport
         foreach (RollPurchase bought in plan.Purchases)
         {
             table.Line(
-                Cut(bought.Offer.Roll.Name, 26), Invariant($"{bought.Rolls} rolls"),
+                Cut(bought.Offer.Roll.Name, 26), CountWords.Of(bought.Rolls, "roll"),
                 Invariant($"{bought.Metres:0.##} m, {bought.Price:0.00} {plan.Question.Rules.Currency}"));
         }
     }
@@ -165,10 +182,10 @@ internal static class OrderReport
         foreach (DieWork work in plan.Dies)
         {
             string first = work.Make ? "make it first; " : string.Empty;
-            string ruled = work.ReRules > 0 ? Invariant($"rule it again {work.ReRules} times; ") : string.Empty;
+            string ruled = work.ReRules > 0 ? $"rule it again {CountWords.Times(work.ReRules)}; " : string.Empty;
             table.Line(
-                Cut(work.Die.Name, 26), Invariant($"{work.Strikes} strikes"),
-                Invariant($"{first}{ruled}mounted {Times(work.Mountings)}, {work.StrikesAfter} left afterwards"));
+                Cut(work.Die.Name, 26), CountWords.Of(work.Strikes, "strike"),
+                Invariant($"{first}{ruled}mounted {CountWords.Times(work.Mountings)}, {work.StrikesAfter} left afterwards"));
         }
     }
 
@@ -194,7 +211,7 @@ internal static class OrderReport
 
     private static string RemnantWords(KeptRemnant kept, DateOnly start)
     {
-        string age = kept.Roll.Received is { } day ? Invariant($", {start.DayNumber - day.DayNumber} days old") : string.Empty;
+        string age = kept.Roll.Received is { } day ? $", {CountWords.Of(start.DayNumber - day.DayNumber, "day")} old" : string.Empty;
         age = kept.Roll.Received > start ? Invariant($", arrives {kept.Roll.Received:yyyy-MM-dd}") : age;
         string begun = kept.Begun ? string.Empty : ", not begun";
         string pieces = string.Join(", ", kept.Reserved.Select(r => Invariant($"{r.Metres:0.00} m for {r.Order.Name}")));
@@ -231,18 +248,13 @@ internal static class OrderReport
             : $"By a calendar: {named}; the other presses {usual}.";
     }
 
-    private static string Times(int times) => times == 1 ? "once" : Invariant($"{times} times");
-
     // What pushes a late order aside.
     private static string Pushed(OrderResult result) => result.PushedBy.Count == 0
         ? string.Empty
         : "; sooner without " + string.Join(", ", result.PushedBy.Select(delay =>
-            Invariant(
-                $"{delay.Rush.Name} of priority {delay.Rush.Priority} (by {delay.Days} day{(delay.Days == 1 ? string.Empty : "s")})")));
+            Invariant($"{delay.Rush.Name} of priority {delay.Rush.Priority} (by {CountWords.Of(delay.Days, "day")})")));
 
-    // Only a bound that says something is said.
-    private static string Least(double least, string where) =>
-        Math.Ceiling(least - 1e-3) is >= 1 and var whole ? Invariant($" (at least {whole:0} {where})") : string.Empty;
+    private static string Sentence(string words) => $"{char.ToUpperInvariant(words[0])}{words[1..]}.";
 
     private static string Cut(string text, int width) => text.Length <= width ? text : text[..(width - 1)] + "~";
 }

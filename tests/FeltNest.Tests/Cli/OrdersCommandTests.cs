@@ -30,7 +30,9 @@ public sealed class OrdersCommandTests : IDisposable
         CommandRun run = await Planned("K1,T2,0.05,2026-03-04", "--json");
 
         Assert.Equal(0, run.Code);
-        Assert.Equal(["orders.csv", "orders.html", "orders.json"], Directory.GetFiles(folder.Path("out")).Select(Path.GetFileName).Order());
+        Assert.Equal(
+            ["orders.csv", "orders.html", "orders.json", "tickets.html"],
+            Directory.GetFiles(folder.Path("out")).Select(Path.GetFileName).Order());
         JsonElement plan = JsonDocument.Parse(run.Out).RootElement;
 
         // One square a strike is half a ball, so 50 balls are 100 strikes: 99 x 12 + 10 + 2 mm.
@@ -41,7 +43,8 @@ public sealed class OrdersCommandTests : IDisposable
                 .GetProperty("strikes")
                 .GetInt32(), plan.GetProperty("assignments")[0].GetProperty("goodBalls").GetInt32()));
         Assert.Equal(1.2, plan.GetProperty("assignments")[0].GetProperty("metres").GetDouble(), 9);
-        Assert.Contains("data:image/svg+xml;base64,", File.ReadAllText(folder.Path("out/orders.html")), StringComparison.Ordinal);
+        Assert.Contains("<a href=\"tickets.html#t1\">1</a>", File.ReadAllText(folder.Path("out/orders.html")), StringComparison.Ordinal);
+        Assert.Contains("id=\"t1\"", File.ReadAllText(folder.Path("out/tickets.html")), StringComparison.Ordinal);
         Assert.Equal(0, (await CommandRun.Of("check", folder.Path("out/orders.json"))).Code);
     }
 
@@ -76,6 +79,7 @@ public sealed class OrdersCommandTests : IDisposable
     [InlineData("hours", "press P1: busy for ")]
     [InlineData("over", "order K1: 50 balls are cut where 20 are wanted")]
     [InlineData("gap", "gapPercent: 5 stated")]
+    [InlineData("badly", "badlyShort: true stated, 0 of 50 balls are missing")]
     [InlineData("bound", "bound: -7 is below nothing")]
     [InlineData("arrives", "assignment 1: cuts roll R1 on 2026-03-02, before it arrives on 2026-03-20")]
     public async Task A_plan_that_was_changed_is_a_violation(string change, string told)
@@ -91,6 +95,7 @@ public sealed class OrdersCommandTests : IDisposable
             case "hour": first["startHour"] = 0; break;
             case "remnant": root["remnants"]![0]!["lengthM"] = 49; break;
             case "over": root["orders"]![0]!["balls"] = 20; break;
+            case "badly": root["badlyShort"] = true; break;
             case "gap": root["gapPercent"] = 5; break;
             case "bound": root["bound"] = -7; break;
             case "arrives": root["stock"]![0]!["received"] = "2026-03-20"; break;

@@ -28,7 +28,7 @@ public sealed class TicketSheetTests
 
         Assert.Contains("Cutting ticket 7", words);
         Assert.Contains("2026-03-06", words);
-        Assert.Contains("2026-03-03, hour 9.5", words);
+        Assert.Contains("2026-03-03 09:30", words);
 
         // 101 squares from 20 m on: 100 x 12 + 10 and the gap of 2 is 1.21 m; the roll ends at 50.
         Assert.Contains("1.21 m: 20.00 to 21.21 m", words);
@@ -125,7 +125,7 @@ public sealed class TicketSheetTests
 
     private static TicketOrder Work { get; } = new()
     {
-        Start = new DateOnly(2026, 3, 3),
+        Start = new DateTime(2026, 3, 3, 9, 30, 0),
         Cut = new OrderCut
         {
             Number = 7,

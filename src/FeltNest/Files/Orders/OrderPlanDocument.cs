@@ -38,6 +38,8 @@ internal static class OrderPlanDocument
         {
             OrNull = true,
         });
+    public static readonly FlagField BadlyShort = Fields.Add(
+        new FlagField("badlyShort", "whether one ball in twenty or more of all that are wanted is missing"));
     public static readonly ObjectField Costs = Fields.Add(new ObjectField("costs", CostsFields.Set, "parts of the cost"));
     public static readonly ObjectsField Assignments =
         Fields.Add(new ObjectsField("assignments", AssignmentFields.Set, "the work") { Most = MostItems });
@@ -242,8 +244,6 @@ internal static class OrderPlanDocument
 
         public static readonly WholeField Effort = Set.Add(new WholeField("effort", "counted work allowed"));
         public static readonly FlagField CutShort = Set.Add(new FlagField("cutShort", "stopped by the clock or by hand"));
-        public static readonly FlagField Made = Set.Add(
-            new FlagField("made", "false where the question is too large for a search and the plan is the one of first fit"));
         public static readonly NumberField LeastShortBalls = Set.Add(new NumberField("leastShortBalls", "balls that any plan is short of"));
         public static readonly NumberField LeastLate = Set.Add(new NumberField("leastLate", "orders late in any plan as little short"));
         public static readonly NumberField LeastWeightedDays = Set.Add(

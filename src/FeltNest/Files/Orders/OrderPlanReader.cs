@@ -49,10 +49,12 @@ internal static class OrderPlanReader
                 Results = [],
                 Dies = dies,
                 Proof = Proof(top),
-            }, top.Amount(OrderPlanDocument.Cost),
-            top.OptionalNumber(GapPercent),
+            }, top.Amount(OrderPlanDocument.Cost), top.OptionalNumber(GapPercent),
             top.ByName(Shortfalls, ShortfallFields.Order, item => Short(item, question)),
-            top.ByName(OrderPlanDocument.Late, LateFields.Order, item => Known(item, LateFields.Order, question).Whole(LateFields.Days)));
+            top.ByName(OrderPlanDocument.Late, LateFields.Order, item => Known(item, LateFields.Order, question).Whole(LateFields.Days)))
+        {
+            BadlyShort = top.Flag(OrderPlanDocument.BadlyShort),
+        };
     }
 
     private static PlanProof Proof(JsonFields top)
@@ -66,7 +68,6 @@ internal static class OrderPlanReader
             LeastWeightedDays = search.Number(SearchFields.LeastWeightedDays),
             CutShort = search.Flag(SearchFields.CutShort),
             Effort = search.Whole(SearchFields.Effort),
-            Searched = search.Flag(SearchFields.Made),
         };
     }
 

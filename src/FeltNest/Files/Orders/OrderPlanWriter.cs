@@ -22,6 +22,7 @@ internal static class OrderPlanWriter
             .Text(OrderPlanDocument.Currency, plan.Question.Rules.Currency)
             .Number(OrderPlanDocument.Bound, plan.Bound is { } bound ? Money(bound) : null)
             .Number(OrderPlanDocument.GapPercent, plan.GapPercent)
+            .Flag(OrderPlanDocument.BadlyShort, plan.BadlyShort)
             .Object(OrderPlanDocument.Costs, costs => costs
                 .Number(CostsFields.Felt, Money(cost.Felt))
                 .Number(CostsFields.KeptValue, Money(cost.KeptValue))
@@ -40,7 +41,6 @@ internal static class OrderPlanWriter
         .Object(OrderPlanDocument.Search, search => search
             .Number(SearchFields.Effort, proof.Effort)
             .Flag(SearchFields.CutShort, proof.CutShort)
-            .Flag(SearchFields.Made, proof.Searched)
             .Number(SearchFields.LeastShortBalls, proof.LeastShort)
             .Number(SearchFields.LeastLate, proof.LeastLate)
             .Number(SearchFields.LeastWeightedDays, proof.LeastWeightedDays));

@@ -16,7 +16,8 @@ internal static class OrdersListing
     /// <summary>The list.</summary>
     public static readonly Listing Listing = new("orders", Columns);
 
-    public static readonly TextField Order = Columns.Add(new TextField("order", "name of the order, once in the list"));
+    public static readonly TextField Order =
+        Columns.Add(new TextField("order", $"name of the order, once in the list; a list has {OrdersReader.MostOrders} orders at most"));
     public static readonly TextField Ball = Columns.Add(new TextField("ball", "ball") { Allowed = "a ball of the dies" });
     public static readonly NumberField ThousandBalls = Columns.Add(
         new NumberField("thousandBalls", 0.001, 100_000, "good balls wanted") { Unit = "thousand balls" });

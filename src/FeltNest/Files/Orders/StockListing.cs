@@ -15,7 +15,8 @@ internal static class StockListing
     /// <summary>The list.</summary>
     public static readonly Listing Listing = new("stock", Columns);
 
-    public static readonly TextField Roll = Columns.Add(new TextField("roll", "name of the roll, once in the list"));
+    public static readonly TextField Roll =
+        Columns.Add(new TextField("roll", $"name of the roll, once in the list; a list has {StockReader.MostRolls} rolls at most"));
     public static readonly TextField Felt = Columns.Add(new TextField("felt", "what felt it is"));
     public static readonly TextField Lot = Columns.Add(new TextField("lot", "shade lot"));
     public static readonly NumberField WidthMm = Columns.Add(

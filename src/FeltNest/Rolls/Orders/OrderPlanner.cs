@@ -1,9 +1,7 @@
-using System.Globalization;
 using FeltNest.Rolls.Orders.Assembly;
 using FeltNest.Rolls.Orders.Check;
 using FeltNest.Rolls.Orders.Clock;
 using FeltNest.Rolls.Orders.FirstFit;
-using FeltNest.Rolls.Orders.Model;
 using FeltNest.Rolls.Orders.Patterns;
 using FeltNest.Rolls.Orders.Planned;
 using FeltNest.Rolls.Orders.Search;
@@ -32,22 +30,16 @@ internal static class OrderPlanner
         }
 
         BestPlan best = new(built, progress);
-        best.Tell(
-            string.Create(
-                CultureInfo.InvariantCulture,
-                $"first fit: balls short {built.Rank.Balls}, orders late {built.Late}, cost {built.Cost.Total:0.00} "
-                    + $"{question.Rules.Currency}"));
-        LateBound least = LateBound.Of(question, built.Rank.Balls);
-        best.ProveLate(least.Orders);
-        best.ProveDays(least.WeightedDays);
+        best.Tell("first fit");
         if (!stop.IsCancellationRequested)
         {
             SearchThread.Run(() => SearchAll(question, best, effort, stop), stop);
         }
 
-        OrderPlan plan = best.Close(stop.IsCancellationRequested, effort, OrderRows.WeightOfReserve(question));
+        OrderPlan found = best.Close(stop.IsCancellationRequested, effort);
+        OrderPlan plan = ShortReason.Stated(found with { Question = question });
         return plan.Cuts.Count > 0
-            ? plan with { Question = question }
+            ? plan
             : throw new NoAnswerException(
                 $"nothing can be cut for any order; order {plan.Results[0].Order.Name}: {plan.Results[0].Reason}");
     }
@@ -55,6 +47,9 @@ internal static class OrderPlanner
     // Felt that comes after an order's day is left out first, and taken in where an order would stay short without it.
     private static void SearchAll(OrderRequest question, BestPlan best, int effort, CancellationToken stop)
     {
+        LateBound least = LateBound.Of(question, best.Lacking);
+        best.ProveLate(least.Orders);
+        best.ProveDays(least.WeightedDays);
         if (question.Rolls.Any(roll => roll.Received is { } day && question.Orders.Any(order => order.Due < day)))
         {
             OrderRequest inTime = question with { InTime = true };

@@ -135,7 +135,6 @@ public sealed class FirstFitTests
             Question([OrderCases.Order("O", "ball", 100)], [OrderCases.Roll("R1", 0.5, 1), OrderCases.Roll("R2", 9, 1)]);
         OrderPlan alone = FirstFitPlanner.Run(question with { Rolls = [question.Rolls[0]] });
 
-        Assert.Contains("used up", alone.Results[0].Reason, StringComparison.Ordinal);
         Assert.False(Leftover.CouldServe(alone, question.Orders[0]));
         Assert.True(Leftover.CouldServe(alone with { Question = question }, question.Orders[0]));
     }

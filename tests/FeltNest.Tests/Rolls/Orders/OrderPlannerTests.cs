@@ -5,7 +5,6 @@ using FeltNest.Rolls.Orders;
 using FeltNest.Rolls.Orders.Check;
 using FeltNest.Rolls.Orders.FirstFit;
 using FeltNest.Rolls.Orders.Planned;
-using FeltNest.Rolls.Orders.Search;
 using Xunit;
 
 namespace FeltNest.Tests.Rolls.Orders;
@@ -150,48 +149,6 @@ public sealed class OrderPlannerTests
         Assert.Equal(first.Bound, second.Bound);
     }
 
-    [Fact]
-    public void A_search_stopped_before_it_began_gives_the_plan_of_first_fit()
-    {
-        OrderRequest question = OrderCases.Workshop(1, 4, 8);
-        OrderPlan plan = Verified(OrderPlanner.Run(question, 1, stop: new CancellationToken(canceled: true)));
-
-        Assert.True(plan.Proof.CutShort);
-        Assert.Equal(FirstFitPlanner.Run(question).Cuts, plan.Cuts);
-        Assert.Null(plan.Bound);
-        Assert.Null(plan.GapPercent);
-    }
-
-    [Fact]
-    public void A_search_stopped_at_its_second_step_gives_its_best_plan()
-    {
-        using CancellationTokenSource stop = new();
-        StopAfter steps = new(2, stop);
-        OrderPlan plan = Verified(OrderPlanner.Run(OrderCases.Workshop(1, 30, 60), 1000, steps, stop.Token));
-
-        Assert.True(plan.Proof.CutShort);
-        Assert.True(plan.Cuts.Count > 0);
-        Assert.Contains("first fit: ", steps.Lines[0], StringComparison.Ordinal);
-        Assert.StartsWith("patterns: 30 orders", steps.Lines[1], StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public void A_search_that_does_not_end_when_it_is_told_to_is_left_behind()
-    {
-        using CancellationTokenSource stop = new();
-        using ManualResetEventSlim never = new();
-        bool ended = SearchThread.Run(
-            () =>
-            {
-                stop.Cancel();
-                never.Wait(Stop);
-            },
-            stop.Token);
-
-        Assert.False(ended);
-        never.Set();
-    }
-
     [Fact, Trait("tier", "long")]
     public void The_search_is_never_worse_than_first_fit() =>
         Gen.Int[0, 1_000_000].Sample(
@@ -205,36 +162,6 @@ public sealed class OrderPlannerTests
                 }
             },
             iter: Runs.Count(10), threads: 1);
-
-    [Theory]
-    [InlineData(-3974124748.14, false)]
-    [InlineData(0.1, false)]
-    [InlineData(0.99, true)]
-    [InlineData(1.2, false)]
-    public void A_bound_that_means_nothing_is_not_stated(double shareOfCost, bool stated)
-    {
-        OrderPlan plan = FirstFitPlanner.Run(OrderCases.Workshop(3, 6, 12));
-        plan = plan with { Proof = plan.Proof with { CostBound = plan.Cost.Total * (decimal)shareOfCost, Searched = true } };
-
-        Assert.Equal(stated, plan.Bound is not null);
-        Assert.Equal(stated, plan.GapPercent is not null);
-        Assert.Equal(!stated, OrderReport.Text(plan).Contains("not known", StringComparison.Ordinal));
-        Assert.Equal(stated, OrderReport.Text(plan).Contains("gap 1 %", StringComparison.Ordinal));
-        Assert.Empty(OrderPlanCheck.Violations(StatedOrders.Of(plan)));
-    }
-
-    [Fact]
-    public void A_plan_badly_short_says_so_in_its_first_line()
-    {
-        OrderPlan plan =
-            Planned([OrderCases.Order("long", "ball", 5000), OrderCases.Order("no die", "other", 10)], [OrderCases.Roll("R1", 10, 1)]);
-
-        Assert.StartsWith(
-            "BADLY SHORT: 4520 of 5010 balls are missing (90.2 %), 2 of 2 orders", OrderReport.Text(plan), StringComparison.Ordinal);
-        Assert.DoesNotContain(
-            "BADLY", OrderReport.Text(Planned([OrderCases.Order("O", "ball", 100)], [OrderCases.Roll("R1", 10, 1)])),
-            StringComparison.Ordinal);
-    }
 
     [Fact]
     public void A_roll_that_is_partly_cut_is_cut_from_where_its_rest_begins()
@@ -259,20 +186,6 @@ public sealed class OrderPlannerTests
     }
 
     // Told each step, and stops the search at one of them.
-    private sealed class StopAfter(int steps, CancellationTokenSource? stop) : IProgress<string>
-    {
-        public List<string> Lines { get; } = [];
-
-        public void Report(string value)
-        {
-            Lines.Add(value);
-            if (Lines.Count == steps)
-            {
-                stop?.Cancel();
-            }
-        }
-    }
-
     private static OrderPlan Planned(CoverOrder[] orders, StockRoll[] rolls, params CutDie[] dies) =>
         Verified(OrderPlanner.Run(Question(orders, rolls, dies), stop: Stop));
 

@@ -34,6 +34,28 @@ internal sealed record OrderPlan
     /// <summary>Good balls to expect, no order counted above what it wants.</summary>
     public int BallsServed => Results.Sum(r => Math.Min(r.GoodBalls, r.Order.Balls));
 
+    /// <summary>Balls short of all orders.</summary>
+    public long ShortBalls => Results.Sum(r => (long)r.ShortBalls);
+
+    /// <summary>Whether one ball in twenty or more of all that are wanted is missing.</summary>
+    public bool BadlyShort => ShortBalls > 0 && ShortBalls * Badly >= Question.Orders.Sum(o => (long)o.Balls);
+
+    /// <summary>Aims of which no proof says that no plan is better, in the order of the aims.</summary>
+    public IEnumerable<string> Unproved
+    {
+        get
+        {
+            (string Aim, bool Proved)[] aims =
+            [
+                ("balls short", ShortBalls <= PlanProof.Whole(Proof.LeastShort)),
+                ("days late", WeightedDaysLate <= PlanProof.Whole(Proof.LeastWeightedDays)),
+                ("orders late", Late <= PlanProof.Whole(Proof.LeastLate)),
+                ("cost", GapPercent <= ProvedGapPercent),
+            ];
+            return aims.Where(aim => !aim.Proved).Select(aim => aim.Aim);
+        }
+    }
+
     /// <summary>Orders late.</summary>
     public int Late => Results.Count(r => r.DaysLate > 0);
 
@@ -73,6 +95,9 @@ internal sealed record OrderPlan
         }
     }
 
+    /// <summary>A gap up to this counts as proved, per cent.</summary>
+    public const double ProvedGapPercent = 0.01;
+
     /// <summary>How far the cost may be above the least, per cent of it; null where there is no bound.</summary>
     public double? GapPercent
     {
@@ -109,6 +134,8 @@ internal sealed record OrderPlan
     /// weighed by priority, orders late, cost.</summary>
     internal (int Balls, int Reserve, long WeightedDays, int Late, decimal Cost) Rank =>
         (Results.Sum(r => r.ShortBalls), Results.Sum(r => r.ReserveShortBalls), WeightedDaysLate, Late, Cost.Total);
+
+    private const int Badly = 20;
 
     // A bound below this share of the cost says nothing about the plan; one above the cost by more than rounding is of a model that
     // counts balls more safely than the plan had to.

@@ -24,8 +24,8 @@ internal sealed record OrderResult
     /// <summary>Balls that the felt kept back for it would give.</summary>
     public required int ReservedBalls { get; init; }
 
-    /// <summary>Why it is short, and what would help; null where it is not.</summary>
-    public required string? Reason { get; init; }
+    /// <summary>Why it is short, and what would help; null where it is not, and while the search is on.</summary>
+    public string? Reason { get; init; }
 
     /// <summary>Balls short.</summary>
     public int ShortBalls => Math.Max(0, Order.Balls - GoodBalls);

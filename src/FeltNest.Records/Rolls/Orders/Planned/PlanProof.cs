@@ -22,8 +22,8 @@ internal sealed record PlanProof
     /// <summary>Counted work allowed.</summary>
     public required int Effort { get; init; }
 
-    /// <summary>Whether a search was made; false where the question is too large for it and the plan is the one of first fit.</summary>
-    public required bool Searched { get; init; }
+    /// <summary>The least whole number of what is proved: rounding of the solver adds none.</summary>
+    public static long Whole(double least) => Math.Max(0, (long)Math.Ceiling(least - 1e-3));
 
     /// <summary>Nothing is known yet.</summary>
     internal static PlanProof None { get; } = new()
@@ -34,6 +34,5 @@ internal sealed record PlanProof
         LeastWeightedDays = 0,
         CutShort = false,
         Effort = 0,
-        Searched = false,
     };
 }

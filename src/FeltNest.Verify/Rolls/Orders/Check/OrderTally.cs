@@ -10,8 +10,21 @@ internal static class OrderTally
     public static IEnumerable<string> Broken(StatedOrders stated) =>
         [
             .. GoodBalls(stated.Plan), .. Nap(stated.Plan), .. stated.Plan.Question.Orders.SelectMany(order => OfOrder(stated, order)),
-            .. Least(stated),
+            .. Badly(stated), .. Least(stated),
         ];
+
+    // One ball in twenty of all orders together.
+    private static IEnumerable<string> Badly(StatedOrders stated)
+    {
+        OrderPlan plan = stated.Plan;
+        long wanted = plan.Question.Orders.Sum(o => (long)o.Balls);
+        long missing = plan.Question.Orders.Sum(
+            o => Math.Max(0, o.Balls - plan.Cuts.Where(c => c.Order == o).Sum(c => (long)c.GoodBalls)));
+        if (stated.BadlyShort != (missing > 0 && 20 * missing >= wanted))
+        {
+            yield return $"badlyShort: {(stated.BadlyShort ? "true" : "false")} stated, {missing} of {wanted} balls are missing";
+        }
+    }
 
     // What no plan can be below is no more than what this one is.
     private static IEnumerable<string> Least(StatedOrders stated)

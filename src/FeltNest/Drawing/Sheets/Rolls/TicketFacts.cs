@@ -72,7 +72,7 @@ internal static class TicketFacts
             [("order", cut.Order.Name), ("due", Invariant($"{cut.Order.Due:yyyy-MM-dd}"))],
             [
                 ("good balls", Invariant($"{cut.GoodBalls} after losses")),
-                ("planned start", Invariant($"{order.Start:yyyy-MM-dd}, hour {cut.StartHour:0.0}")),
+                ("planned start", Invariant($"{order.Start:yyyy-MM-dd HH:mm}")),
             ],
             [("press", cut.Press.Name), ("die", cut.Die.Name)],
             .. cut.Roll.Turned ? new[] { new[] { ("TURN", "END FOR END before cutting; metres count from what was the end") } } : [],

@@ -8,6 +8,6 @@ internal sealed record TicketOrder
     /// <summary>The piece of work; its number is the ticket's.</summary>
     public required OrderCut Cut { get; init; }
 
-    /// <summary>Day on which it is planned to begin.</summary>
-    public required DateOnly Start { get; init; }
+    /// <summary>When it is planned to begin, by the clock on the wall.</summary>
+    public required DateTime Start { get; init; }
 }

@@ -79,15 +79,13 @@ internal static class PlanAssembly
         DateOnly? done = own.Length == 0 ? null : rules.DayOf(last);
         double reserved = plan.Remnants.Sum(r =>
             r.Reserved.Where(x => x.Order == order).Sum(x => x.Metres * OrderRows.BallsPerMetre(plan.Question, order, r.Roll)));
-        OrderResult result = new()
+        return new OrderResult
         {
             Order = order,
             GoodBalls = good,
             Done = done,
             DaysLate = done > order.Due ? done.Value.DayNumber - order.Due.DayNumber : 0,
             ReservedBalls = (int)Math.Floor(reserved + 1e-3),
-            Reason = null,
         };
-        return result.ShortBalls == 0 ? result : result with { Reason = ShortReason.Of(plan, order, result.ShortBalls) };
     }
 }

@@ -1,7 +1,7 @@
-using System.Globalization;
 using FeltNest.Rolls.Orders.FirstFit;
 using FeltNest.Rolls.Orders.Planned;
 using FeltNest.Rolls.Orders.Search;
+using static FeltNest.InvariantText;
 
 namespace FeltNest.Rolls.Orders.Patterns;
 
@@ -11,6 +11,7 @@ internal sealed class PatternPlanner
 {
     // Rounds of pricing for one unit of effort, and how near bound and master must come to end it.
     private const int RoundsPerEffort = 20;
+    private const int RoundsTold = 10;
     private const double BoundGap = 2e-5;
 
     // Moves for one unit of effort: so many, and some for each order.
@@ -52,10 +53,9 @@ internal sealed class PatternPlanner
         PatternMaster master = new(question, felt, shortPrice, 1);
         using MasterSolver solver = new(master.Rows);
         PatternSearch search = new(question, felt, master, solver);
-        best.Tell(string.Create(
-            CultureInfo.InvariantCulture,
-            $"patterns: {question.Orders.Count} orders, {felt.All.Sum(k => k.Rolls.Count)} rolls of {felt.All.Count} kinds in "
-                + $"{felt.Lots.Count} lots"));
+        best.Tell(Invariant(
+            $"patterns: {question.Orders.Count} orders, {felt.All.Sum(k => k.Rolls.Count)} rolls of {felt.All.Count} kinds in ")
+            + CountWords.Of(felt.Lots.Count, "lot"));
         search.Run(RoundsPerEffort * effort, BoundGap, (round, bound) => Told(round, bound), stop);
         if (search.Values.Count == 0)
         {
@@ -76,9 +76,14 @@ internal sealed class PatternPlanner
         Prove(search.Bound);
     }
 
-    private void Told(int round, double bound) => best.Tell(string.Create(
-        CultureInfo.InvariantCulture,
-        $"patterns: round {round}, no plan costs less than {Math.Max(0, bound):0.00} {question.Rules.Currency}"));
+    private void Told(int round, double bound)
+    {
+        if (round % RoundsTold == 0)
+        {
+            Prove(bound);
+            best.Tell(Invariant($"patterns: round {round}"));
+        }
+    }
 
     private void Improve(LotPlan lots, double bound)
     {
@@ -117,10 +122,7 @@ internal sealed class PatternPlanner
         OrderPlan plan = state.Plan(1, stop);
         if (best.Offer(plan))
         {
-            best.Tell(string.Create(
-                CultureInfo.InvariantCulture,
-                $"better plan: balls short {plan.Rank.Balls}, orders late {plan.Late}, cost {plan.Cost.Total:0.00} "
-                    + $"{question.Rules.Currency}"));
+            best.Tell("lots: better plan");
         }
     }
 

@@ -52,17 +52,12 @@ internal sealed class PatternSearch
 
             (Duals, Values) = solved;
             double value = master.Rows.Columns.Select((c, j) => c.Cost * Values[j]).Sum();
-            (RollPattern? Pattern, double Reduced)[] priced = new (RollPattern?, double)[felt.All.Count];
-            Parallel.ForEach(pricing, group =>
+            (RollPattern? Pattern, double Reduced)[] priced = Priced(stop);
+            if (stop.IsCancellationRequested)
             {
-                (FeltKind[] kinds, PatternPricing own) = group;
-                (RollPattern? Pattern, double Reduced)[] found = own.Best(
-                    master.ValuesOf(kinds[0], Duals).Values, [.. kinds.Select(k => master.ValuesOf(k, Duals).RollPrice)]);
-                for (int k = 0; k < kinds.Length; k++)
-                {
-                    priced[kinds[k].Index] = found[k];
-                }
-            });
+                return;
+            }
+
             Bound = Math.Max(Bound, Lagrangian(priced));
             told?.Invoke(round, Bound);
             if (value - Bound <= gap * Math.Abs(value))
@@ -78,6 +73,28 @@ internal sealed class PatternSearch
                 }
             }
         }
+    }
+
+    // The best pattern of every kind at the present prices; unfinished where it is stopped.
+    private (RollPattern? Pattern, double Reduced)[] Priced(CancellationToken stop)
+    {
+        (RollPattern? Pattern, double Reduced)[] priced = new (RollPattern?, double)[felt.All.Count];
+        Parallel.ForEach(pricing, group =>
+        {
+            if (stop.IsCancellationRequested)
+            {
+                return;
+            }
+
+            (FeltKind[] kinds, PatternPricing own) = group;
+            (RollPattern? Pattern, double Reduced)[] found = own.Best(
+                master.ValuesOf(kinds[0], Duals).Values, [.. kinds.Select(k => master.ValuesOf(k, Duals).RollPrice)]);
+            for (int k = 0; k < kinds.Length; k++)
+            {
+                priced[kinds[k].Index] = found[k];
+            }
+        });
+        return priced;
     }
 
     private double Lagrangian((RollPattern? Pattern, double Reduced)[] priced)

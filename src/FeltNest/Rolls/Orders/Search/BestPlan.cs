@@ -1,7 +1,9 @@
 using FeltNest.Rolls.Orders.Assembly;
 using FeltNest.Rolls.Orders.Check;
+using FeltNest.Rolls.Orders.Model;
 using FeltNest.Rolls.Orders.Model.Mixed;
 using FeltNest.Rolls.Orders.Planned;
+using static FeltNest.InvariantText;
 
 namespace FeltNest.Rolls.Orders.Search;
 
@@ -13,6 +15,7 @@ internal sealed class BestPlan(OrderPlan first, IProgress<string>? progress)
 {
     private readonly Lock gate = new();
     private readonly List<(double Short, bool InTime, double Cost)> bounds = [];
+    private readonly double weight = OrderRows.WeightOfReserve(first.Question);
     private OrderPlan best = first;
     private double leastShort;
     private double leastLate;
@@ -77,49 +80,61 @@ internal sealed class BestPlan(OrderPlan first, IProgress<string>? progress)
     /// <summary>Takes what no plan as little short can have fewer days late than, each order's times its priority.</summary>
     public void ProveDays(double least) => Prove(() => leastDays = Math.Max(leastDays, least));
 
-    /// <summary>Tells a step.</summary>
-    public void Tell(string line)
+    /// <summary>Tells a step, with the best plan so far, its bound and its gap.</summary>
+    public void Tell(string stage)
     {
         lock (gate)
         {
-            if (!closed)
+            if (closed || progress is null)
             {
-                progress?.Report(line);
+                return;
             }
+
+            OrderPlan plan = Proved(false, 0);
+            string bound = plan.Bound is { } least
+                ? Invariant($", no plan less than {least:0.00}, gap {Math.Max(0, plan.GapPercent!.Value):0.###} %")
+                : ", no bound yet";
+            progress.Report(
+                Invariant(
+                    $"{stage}; best so far: {CountWords.Of(plan.ShortBalls, "ball")} short, {CountWords.Of(plan.Late, "order")} late, ")
+                    + Invariant($"cost {plan.Cost.Total:0.00} {plan.Question.Rules.Currency}{bound}"));
         }
     }
 
     /// <summary>Takes nothing more, and gives the best plan with what is proved of it.</summary>
     /// <param name="cutShort">Whether the search was stopped.</param>
     /// <param name="effort">Counted work allowed.</param>
-    /// <param name="weight">Weight of a ball of a reserve.</param>
-    public OrderPlan Close(bool cutShort, int effort, double weight)
+    public OrderPlan Close(bool cutShort, int effort)
     {
         lock (gate)
         {
             closed = true;
-            (int balls, int reserve, long days, int late, _) = best.Rank;
-            double lacking = balls + (weight * reserve);
-            double[] costs =
-            [
-                .. bounds
-                    .Where(b => b.Short >= lacking - 1e-6 && (!b.InTime || days == 0) && double.IsFinite(b.Cost) && Math.Abs(b.Cost) < 1e15)
-                    .Select(b => b.Cost),
-            ];
-            return best with
-            {
-                Proof = new PlanProof
-                {
-                    CostBound = costs.Length == 0 ? null : (decimal)costs.Max(),
-                    LeastShort = Math.Min(leastShort, balls),
-                    LeastLate = Math.Min(leastLate, late),
-                    LeastWeightedDays = Math.Min(leastDays, days),
-                    CutShort = cutShort,
-                    Effort = effort,
-                    Searched = true,
-                },
-            };
+            return Proved(cutShort, effort);
         }
+    }
+
+    private OrderPlan Proved(bool cutShort, int effort)
+    {
+        (int balls, int reserve, long days, int late, _) = best.Rank;
+        double lacking = balls + (weight * reserve);
+        double[] costs =
+        [
+            .. bounds
+                .Where(b => b.Short >= lacking - 1e-6 && (!b.InTime || days == 0) && double.IsFinite(b.Cost) && Math.Abs(b.Cost) < 1e15)
+                .Select(b => b.Cost),
+        ];
+        return best with
+        {
+            Proof = new PlanProof
+            {
+                CostBound = costs.Length == 0 ? null : (decimal)costs.Max(),
+                LeastShort = Math.Min(leastShort, balls),
+                LeastLate = Math.Min(leastLate, late),
+                LeastWeightedDays = Math.Min(leastDays, days),
+                CutShort = cutShort,
+                Effort = effort,
+            },
+        };
     }
 
     private void Prove(Action take)

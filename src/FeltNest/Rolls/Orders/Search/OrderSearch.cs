@@ -1,4 +1,3 @@
-using System.Globalization;
 using FeltNest.Rolls.Orders.Model;
 using FeltNest.Rolls.Orders.Model.Mixed;
 using FeltNest.Rolls.Orders.Planned;
@@ -59,10 +58,7 @@ internal sealed class OrderSearch
         LinearSum dear = new LinearSum().Add(cost).Add(orders.Wanting, Dear());
         if (Reached(dear, "fewest balls short at least cost") is not { } first)
         {
-            best.Tell(
-                stop.IsCancellationRequested
-                    ? "the search had found no plan when it was stopped"
-                    : $"the search found no plan within effort {effort}");
+            best.Tell(stop.IsCancellationRequested ? "search: stopped before it found a plan" : $"search: no plan within effort {effort}");
             return;
         }
 
@@ -83,7 +79,7 @@ internal sealed class OrderSearch
     {
         best.Tell("search: fewest balls short");
         ModelReach least = model.Minimise(orders.Short, stop)!.Value;
-        double fewest = Math.Max(0, least.Proved ? least.Value : least.Bound);
+        double fewest = Math.Max(0, (least.Proved ? least.Value : least.Bound) - felt.BallsCountedSafely);
 
         if (question.InTime)
         {
@@ -98,11 +94,7 @@ internal sealed class OrderSearch
     private void Prove(double mostShort, double bound)
     {
         best.ProveCost(mostShort, question.InTime, bound);
-        if (bound > 0 && double.IsFinite(bound))
-        {
-            best.Tell(
-                FormattableString.Invariant($"no plan as little short and late costs less than {bound:0.00} {question.Rules.Currency}"));
-        }
+        best.Tell("search: bound");
     }
 
     // A short search of the whole, a few orders at a time where that does not settle it, and the rest of the search from there.
@@ -131,11 +123,7 @@ internal sealed class OrderSearch
         OrderPlan plan = PlanReading.Read(model, question, felt, orders);
         if (best.Offer(plan))
         {
-            best.Tell(
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"better plan: balls short {plan.Rank.Balls}, orders late {plan.Late}, cost {plan.Cost.Total:0.00} "
-                        + $"{question.Rules.Currency}"));
+            best.Tell("search: better plan");
         }
 
         return plan;
