@@ -30,7 +30,9 @@ public sealed class OrdersCommandTests : IDisposable
         CommandRun run = await Planned("K1,T2,0.05,2026-03-04", "--json");
 
         Assert.Equal(0, run.Code);
-        Assert.Equal(["orders.csv", "orders.html", "orders.json"], Directory.GetFiles(folder.Path("out")).Select(Path.GetFileName).Order());
+        Assert.Equal(
+            ["dies-after.csv", "orders-after.csv", "orders.csv", "orders.html", "orders.json", "stock-after.csv"],
+            Directory.GetFiles(folder.Path("out")).Select(Path.GetFileName).Order());
         JsonElement plan = JsonDocument.Parse(run.Out).RootElement;
 
         // One square a strike is half a ball, so 50 balls are 100 strikes: 99 x 12 + 10 + 2 mm.

@@ -8,7 +8,10 @@ internal static class OrderTally
 {
     /// <summary>What is violated.</summary>
     public static IEnumerable<string> Broken(StatedOrders stated) =>
-        [.. GoodBalls(stated.Plan), .. Nap(stated.Plan), .. stated.Plan.Question.Orders.SelectMany(order => OfOrder(stated, order)), .. Least(stated)];
+        [
+            .. GoodBalls(stated.Plan), .. Nap(stated.Plan), .. stated.Plan.Question.Orders.SelectMany(order => OfOrder(stated, order)),
+            .. Least(stated),
+        ];
 
     // What no plan can be below is no more than what this one is.
     private static IEnumerable<string> Least(StatedOrders stated)
@@ -75,7 +78,8 @@ internal static class OrderTally
                 + $"each of its runs may give over {must} at most";
         }
 
-        int late = own.Length == 0 ? 0 : Math.Max(0, Day(plan.Question.Rules, own.Max(c => c.EndHour)).DayNumber - order.Due.DayNumber);
+        DateOnly until = order.Pins?.Day is { } day && day < order.Due ? day : order.Due;
+        int late = own.Length == 0 ? 0 : Math.Max(0, Day(plan.Question.Rules, own.Max(c => c.EndHour)).DayNumber - until.DayNumber);
         if (stated.Late.GetValueOrDefault(order.Name) != late)
         {
             yield return $"order {order.Name}: {stated.Late.GetValueOrDefault(order.Name)} days late stated, it is {late}";

@@ -12,7 +12,7 @@ internal sealed class FeltRows
     /// <summary>Adds all felt of a question to a model.</summary>
     public FeltRows(MixedModel model, OrderRequest question)
     {
-        foreach (List<StockRoll> alike in LikeRolls.Sorted(question.Rolls))
+        foreach (List<StockRoll> alike in LikeRolls.Sorted(question))
         {
             foreach (RollUnit unit in Added(model, alike, question))
             {
