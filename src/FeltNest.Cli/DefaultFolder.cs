@@ -91,7 +91,7 @@ internal static class DefaultFolder
             + $"{(asked.OffersFile is { } offers ? $"-{NameOf(offers)}" : string.Empty)}"
             + $"{(asked.CostsFile is { } costs ? $"-{NameOf(costs)}" : string.Empty)}-"
             + $"{asked.Start.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)}"
-            + $"{(asked.Nap == NapHandling.Apart ? "-apart" : string.Empty)}");
+            + $"{(asked.Nap == NapHandling.Apart ? "-apart" : string.Empty)}{(asked.FromPlanFile is null ? string.Empty : "-begun")}");
 
     private static string OfRoll(string name, LayoutRequest request, LayoutRequest usual, double? seconds)
     {

@@ -45,6 +45,16 @@ internal sealed class OrdersCommand
         Description = "Shifts, holidays, repairs and overtime of the presses (CSV).",
         HelpName = "CALENDAR",
     };
+    private readonly Option<string?> fromPlan = new("--from-plan")
+    {
+        Description = "A plan (orders.json) of which some is cut: ORDERS, STOCK and DIES are the lists it was made from.",
+        HelpName = "PLAN",
+    };
+    private readonly Option<string?> done = new("--done")
+    {
+        Description = "What is cut of that plan (CSV): it is taken off, and jobs begun are kept. With --from-plan.",
+        HelpName = "DONE",
+    };
     private readonly Option<double> hours = Number(
         "--hours-per-day", "Hours a press without a calendar runs on a working day, Monday to Friday from 06:00.", 8,
         ShopRanges.HoursPerDay);
@@ -89,12 +99,20 @@ internal sealed class OrdersCommand
         command.Add(orders);
         foreach (Option option in (Option[])
         [
-            stock, dies, presses, start, offers, costs, calendar, hours, value, leastRemnant, leastCut, nap, effort, seconds,
+            stock, dies, presses, start, offers, costs, calendar, fromPlan, done,
+            hours, value, leastRemnant, leastCut, nap, effort, seconds,
         ])
         {
             command.Add(option);
         }
 
+        command.Validators.Add(result =>
+        {
+            if (result.GetValue(done) is not null && result.GetValue(fromPlan) is null)
+            {
+                result.AddError("--done: give the plan too that it is of: --from-plan");
+            }
+        });
         common = new CommonOptions(command);
     }
 
@@ -120,6 +138,8 @@ internal sealed class OrdersCommand
             OffersFile = parse.GetValue(offers),
             CostsFile = parse.GetValue(costs),
             CalendarFile = parse.GetValue(calendar),
+            FromPlanFile = parse.GetValue(fromPlan),
+            DoneFile = parse.GetValue(done),
             Start = parse.GetValue(start),
             HoursPerDay = parse.GetValue(hours),
             RemnantValuePercent = parse.GetValue(value),
@@ -128,9 +148,8 @@ internal sealed class OrdersCommand
             Nap = EnumWord.Find<NapHandling>(parse.GetValue(nap)!)!.Value,
             Effort = parse.GetValue(effort),
         };
-        OrdersRun run = new(asked) { Progress = answer.Quiet ? null : new PlanLine(terminal) };
-        string folder = parse.GetValue(common.Out)
-            ?? DefaultFolder.OfOrders(asked);
+        string folder = parse.GetValue(common.Out) ?? DefaultFolder.OfOrders(asked);
+        OrdersRun run = new(asked with { OutFolder = folder }) { Progress = answer.Quiet ? null : new PlanLine(terminal) };
         using CancellationTokenSource capped = parse.GetValue(seconds) is { } cap
             ? terminal.Clock.Capped(cap, stop, run.Things)
             : CancellationTokenSource.CreateLinkedTokenSource(stop);

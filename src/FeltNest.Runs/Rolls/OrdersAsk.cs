@@ -26,6 +26,12 @@ internal sealed record OrdersAsk
     /// <summary>List of calendars of presses, or null.</summary>
     public string? CalendarFile { get; init; }
 
+    /// <summary>A plan of which some is cut, or null.</summary>
+    public string? FromPlanFile { get; init; }
+
+    /// <summary>List of what is cut of that plan, or null for nothing.</summary>
+    public string? DoneFile { get; init; }
+
     /// <summary>First day of cutting.</summary>
     public required DateOnly Start { get; init; }
 
@@ -43,6 +49,9 @@ internal sealed record OrdersAsk
 
     /// <summary>What is done with rolls whose nap lies against the feed where a layout is one-way.</summary>
     public NapHandling Nap { get; init; } = NapHandling.Turn;
+
+    /// <summary>Folder of the results: paths in them are seen from it.</summary>
+    public string OutFolder { get; init; } = ".";
 
     /// <summary>Counted work.</summary>
     public required int Effort { get; init; }

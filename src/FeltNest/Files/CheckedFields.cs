@@ -32,7 +32,7 @@ internal static class CheckedFields
         "purchases.offer", "purchases.rolls", "shortfalls.order", "shortfalls.balls", "shortfalls.reserveBalls", "late.order", "late.days",
         "remnants.roll", "remnants.lengthM", "remnants.begun", "remnants.reserved", "dies.die", "dies.strikes",
         "dies.mountings", "assignments.rollChange", "mountings.die", "mountings.press", "mountings.startHour", "mountings.endHour",
-        "mountings.paid", "overtime.press", "overtime.from", "overtime.hours",
+        "mountings.paid", "overtime.press", "overtime.from", "overtime.hours", "changes.order", "changes.what", "changes.after",
     ];
 
     /// <summary>The names, by the kind of file; none for results whose own check says what it looks at.</summary>

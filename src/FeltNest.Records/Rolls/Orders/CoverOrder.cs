@@ -30,4 +30,10 @@ internal sealed record CoverOrder
 
     /// <summary>The one direction of nap that one-way dies cut it from, or null where that is not to be kept.</summary>
     public NapDirection? NapSide { get; init; }
+
+    /// <summary>What it is held to and kept from, or null for nothing.</summary>
+    public OrderPins? Pins { get; init; }
+
+    /// <summary>Last day on which it is in time: its due day, or the day it is to be cut on where that is sooner.</summary>
+    public DateOnly InTimeUntil => Pins?.Day is { } day && day < Due ? day : Due;
 }

@@ -54,6 +54,7 @@ internal sealed record OrderRequest
         die.Ball == order.Ball
             && (order.Felt is null || order.Felt == roll.Felt)
             && (!InTime || roll.Received is not { } day || day <= order.Due)
+            && PinsAllow(order, roll, die)
             && die.Serves(roll)
             && die.Shape.StrikesIn(ClearM(roll)) > 0
             && GoodShare(roll, die) > 0;
@@ -62,6 +63,14 @@ internal sealed record OrderRequest
     public static bool Takes(PressSpec press, CutDie die) => press.Dies.Count > 0
         ? press.Dies.Contains(die.Name)
         : die.Shape.LengthMm <= press.Bed.BoardLengthMm + 1e-6 && die.Shape.AcrossMm <= press.Bed.BoardWidthMm + 1e-6;
+
+    /// <summary>True where a press takes a die for an order.</summary>
+    public static bool CutsOn(CoverOrder order, PressSpec press, CutDie die) =>
+        Takes(press, die) && (order.Pins is null || order.Pins.Takes(press));
+
+    /// <summary>True where one roll can stand for another in every way, for every order.</summary>
+    public bool AreAlike(StockRoll roll, StockRoll other) =>
+        roll.IsLike(other) && Orders.All(o => o.Pins is null || o.Pins.TakesRoll(roll) == o.Pins.TakesRoll(other));
 
     /// <summary>Strikes that an order alone needs of a die on a roll, were the roll long enough.</summary>
     public int StrikesFor(CoverOrder order, StockRoll roll, CutDie die) => StrikesFor(order.Balls, roll, die);
@@ -85,4 +94,8 @@ internal sealed record OrderRequest
         int enough = (int)Math.Max(1, Math.Ceiling(((1000 * Rules.LeastCutM) - die.Shape.OverMm - 1e-6) / die.Shape.FeedMm));
         return Math.Min(enough, StrikesFor(order, roll, die));
     }
+
+    // A press it may be cut on takes the die.
+    private bool PinsAllow(CoverOrder order, StockRoll roll, CutDie die) =>
+        order.Pins is not { } pins || (pins.Takes(roll, die) && Presses.Any(press => CutsOn(order, press, die)));
 }

@@ -18,21 +18,25 @@ internal static class DiesReader
 
     /// <summary>The dies of a text in its order.</summary>
     /// <exception cref="InputException">Names the text, the line, the column, the value found and what is allowed.</exception>
-    public static IReadOnlyList<CutDie> Read(InputText text)
+    public static IReadOnlyList<CutDie> Read(InputText text) => [.. Entries(text).Select(entry => entry.Die)];
+
+    /// <summary>The dies of a text in its order, each with the file of its layout.</summary>
+    /// <exception cref="InputException">Names the text, the line, the column, the value found and what is allowed.</exception>
+    public static IReadOnlyList<DieEntry> Entries(InputText text)
     {
         Dictionary<string, RollLayout> layouts = [];
-        List<CutDie> dies = [];
+        List<DieEntry> dies = [];
         foreach (CsvRow row in CsvTable.Read(text, Listing).Rows)
         {
             CutDie die = Read(row, text, layouts);
-            if (dies.Exists(d => d.Name == die.Name))
+            if (dies.Exists(d => d.Die.Name == die.Name))
             {
                 throw row.Fault(DiesListing.Die, $"'{die.Name}' stands in the list twice: every die needs a name of its own");
             }
 
             dies.Add(
                 dies.Count < MostDies
-                    ? die
+                    ? new DieEntry(die, text.Beside(row.Text(DiesListing.Layout)))
                     : throw row.Fault(DiesListing.Die, $"is one too many: at most {MostDies} dies are planned at once"));
         }
 

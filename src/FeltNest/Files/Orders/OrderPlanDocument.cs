@@ -59,6 +59,12 @@ internal static class OrderPlanDocument
         {
             Most = MostItems,
         });
+    public static readonly ObjectsField Changes = Fields.Add(
+        new ObjectsField("changes", ChangeFields.Set, "what is otherwise than in the plan before, of which some is cut")
+        {
+            Most = MostItems,
+            Optional = true,
+        });
     public static readonly ObjectField Search = Fields.Add(new ObjectField("search", SearchFields.Set, "how far it is the best"));
     public static readonly ObjectField Rules =
         Fields.Add(new ObjectField("rules", OrderQuestionFields.RulesFields.Set, "what holds for all"));

@@ -58,6 +58,7 @@ internal static class OrderPlanQuestion
         Felt = item.OptionalText(OrderFields.Felt),
         ReserveBalls = item.Whole(OrderFields.ReserveBalls),
         Priority = item.Whole(OrderFields.Priority),
+        Pins = item.OptionalObject(OrderFields.Pins) is { } pins ? OrderPinsFields.Read(pins) : null,
     };
 
     private static StockRoll Roll(JsonFields item, string? offer) => new()
@@ -119,16 +120,21 @@ internal static class OrderPlanQuestion
         MostPlies = 1,
         FeedToleranceMm = 0,
         GuideToleranceMm = 0,
-        Dies = [.. item.Array(PressFields.Dies).EnumerateArray().Select(name => DieName(item, name))],
+        Dies = Names(item, PressFields.Dies),
         RollChangeMinutes = item.Number(PressFields.RollChangeMinutes),
         MountedDie = item.OptionalText(PressFields.MountedDie),
         Calendar = item.OptionalObject(PressFields.Calendar) is { } calendar ? CalendarReader.Of(calendar) : null,
     };
 
-    private static string DieName(JsonFields item, JsonElement name) => name.ValueKind == JsonValueKind.String
-        ? name.GetString()!
-        : throw item.Fault(PressFields.Dies, $"holds {JsonValues.KindName(name)} where names of dies are wanted");
+    /// <summary>Names of a list.</summary>
+    internal static IReadOnlyList<string> Names(JsonFields item, TextsField field) =>
+        [.. item.Array(field).EnumerateArray().Select(name => Name(item, field, name))];
 
-    private static DateOnly Day(JsonFields item, DayField field) =>
+    private static string Name(JsonFields item, TextsField field, JsonElement name) => name.ValueKind == JsonValueKind.String
+        ? name.GetString()!
+        : throw item.Fault(field, $"holds {JsonValues.KindName(name)} where names of {field.Name} are wanted");
+
+    /// <summary>A day.</summary>
+    internal static DateOnly Day(JsonFields item, DayField field) =>
         OrdersReader.DayOf(item.Text(field)) ?? throw item.Fault(field, $"'{item.Text(field)}' is not a day: write it as 2026-03-31");
 }

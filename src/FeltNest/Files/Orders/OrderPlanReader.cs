@@ -14,6 +14,10 @@ namespace FeltNest.Files.Orders;
 /// <summary>Reads a plan of orders (schema feltnest/order-plan/1) for checking.</summary>
 internal static class OrderPlanReader
 {
+    /// <summary>The plan of a text.</summary>
+    /// <exception cref="InputException">Names the text, the field, the value found and what is allowed.</exception>
+    public static StatedOrders Read(InputText text) => Read(text.Name, JsonInput.ReadObject(text));
+
     /// <summary>The plan of a JSON object already read from a file.</summary>
     /// <exception cref="InputException">Names the file, the field, the value found and what is allowed.</exception>
     internal static StatedOrders Read(string path, JsonElement root)
@@ -47,6 +51,7 @@ internal static class OrderPlanReader
                 Purchases = bought,
                 Remnants = remnants,
                 Results = [],
+                Changes = [.. top.OptionalObjects(OrderPlanDocument.Changes).Select(ChangeFields.Read)],
                 Dies = dies,
                 Proof = Proof(top),
             }, top.Amount(OrderPlanDocument.Cost), top.OptionalNumber(GapPercent),

@@ -32,6 +32,11 @@ internal static class OrderPlanWriter
                 .Number(CostsFields.Overtime, Money(cost.Overtime)));
         Work(json, plan);
         Answer(json, plan);
+        if (plan.Changes is { } changes)
+        {
+            json.Objects(OrderPlanDocument.Changes, changes, ChangeFields.Write);
+        }
+
         Search(json, plan.Proof);
         Question(json, plan.Question);
         return json.Finish();
@@ -143,15 +148,7 @@ internal static class OrderPlanWriter
                 .Number(RulesFields.PerStrike, (double)rules.PerStrike)
                 .Number(RulesFields.HourRate, (double)rules.HourRate)
                 .Text(RulesFields.Nap, EnumWord.Of(rules.Nap)))
-            .Objects(OrderPlanDocument.Orders, question.Orders, (item, order) => item
-                .Text(OrderFields.Order, order.Name)
-                .Text(OrderFields.Ball, order.Ball)
-                .Number(OrderFields.Balls, order.Balls)
-                .Text(OrderFields.Due, Day(order.Due))
-                .Text(OrderFields.Lots, order.OneLot ? "one" : "any")
-                .Text(OrderFields.Felt, order.Felt)
-                .Number(OrderFields.ReserveBalls, order.ReserveBalls)
-                .Number(OrderFields.Priority, order.Priority))
+            .Objects(OrderPlanDocument.Orders, question.Orders, Order)
             .Objects(OrderPlanDocument.Stock, question.Rolls, Roll)
             .Objects(OrderPlanDocument.Offers, question.Offers, (item, offer) =>
             {
@@ -187,6 +184,22 @@ internal static class OrderPlanWriter
                 .Number(PressFields.RollChangeMinutes, press.RollChangeMinutes)
                 .Text(PressFields.MountedDie, press.MountedDie)
                 .ObjectOrNull(PressFields.Calendar, press.Calendar, CalendarWriter.Write));
+    }
+
+    private static void Order(JsonOutput item, CoverOrder order)
+    {
+        item.Text(OrderFields.Order, order.Name)
+            .Text(OrderFields.Ball, order.Ball)
+            .Number(OrderFields.Balls, order.Balls)
+            .Text(OrderFields.Due, Day(order.Due))
+            .Text(OrderFields.Lots, order.OneLot ? "one" : "any")
+            .Text(OrderFields.Felt, order.Felt)
+            .Number(OrderFields.ReserveBalls, order.ReserveBalls)
+            .Number(OrderFields.Priority, order.Priority);
+        if (order.Pins is { } pins)
+        {
+            item.Object(OrderFields.Pins, part => OrderPinsFields.Write(part, pins));
+        }
     }
 
     private static void Roll(JsonOutput item, StockRoll roll)

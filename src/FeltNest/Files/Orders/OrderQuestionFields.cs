@@ -59,6 +59,8 @@ internal static class OrderQuestionFields
             new WholeField("reserveBalls", 0, ShopRanges.MostCount, "balls for which felt is reserved"));
         public static readonly WholeField Priority = Set.Add(
             new WholeField(ShopRanges.Priority, "weight of a day late"));
+        public static readonly ObjectField Pins = Set.Add(
+            new ObjectField("pins", OrderPinsFields.Set, "what it is held to and kept from") { Optional = true });
     }
 
     /// <summary>Fields of <c>stock[]</c>.</summary>

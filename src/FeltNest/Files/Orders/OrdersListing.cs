@@ -39,4 +39,21 @@ internal static class OrdersListing
         {
             Default = 1,
         });
+    public static readonly TextField Lot = Columns.Add(Pin("lot", "shade lots it must be cut from; several names with ; between them"));
+    public static readonly TextField Roll = Columns.Add(Pin("roll", "rolls in stock, or offers, it must be cut from"));
+    public static readonly TextField Press = Columns.Add(Pin("press", "presses it must be cut on"));
+    public static readonly TextField Die = Columns.Add(Pin("die", "dies it must be cut with"));
+    public static readonly DayField Day = Columns.Add(
+        new DayField("day", "day on which it is to be cut: nothing of it before 00:00 of that day, and what is cut later is late")
+        {
+            Otherwise = "any",
+        });
+    public static readonly TextField NotLot = Columns.Add(Bar("notLot", "shade lots it is kept from"));
+    public static readonly TextField NotRoll = Columns.Add(Bar("notRoll", "rolls in stock, or offers, it is kept from"));
+    public static readonly TextField NotPress = Columns.Add(Bar("notPress", "presses it is kept from"));
+    public static readonly TextField NotDie = Columns.Add(Bar("notDie", "dies it is kept from"));
+
+    private static TextField Pin(string name, string meaning) => new(name, meaning) { Otherwise = "any" };
+
+    private static TextField Bar(string name, string meaning) => new(name, meaning) { Otherwise = "none" };
 }

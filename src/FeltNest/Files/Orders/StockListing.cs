@@ -10,6 +10,9 @@ internal static class StockListing
     /// <summary>Word for a roll that may be cut.</summary>
     public const string There = "yes";
 
+    /// <summary>Word for a roll that is left out.</summary>
+    public const string Away = "no";
+
     private static readonly FieldSet Columns = new();
 
     /// <summary>The list.</summary>
@@ -35,7 +38,7 @@ internal static class StockListing
         new WordField("priceUnit", PriceUnits.Words, "running metre of the full width, square metre, kilogram"));
     public static readonly CurrencyField Currency = Columns.Add(new CurrencyField("currency", "its currency"));
     public static readonly WordField Available = Columns.Add(
-        new WordField("available", [There, "no"], "`no` leaves the roll out"));
+        new WordField("available", [There, Away], "`no` leaves the roll out"));
     public static readonly NumberField MassPerAreaGsm = Columns.Add(
         new NumberField(ShopRanges.MassPerArea, "mass of the felt as bought; wanted where the price is per kg") { Optional = true });
     public static readonly NumberField FaultPercent = Columns.Add(

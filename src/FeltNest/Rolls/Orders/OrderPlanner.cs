@@ -50,14 +50,15 @@ internal static class OrderPlanner
         LateBound least = LateBound.Of(question, best.Lacking);
         best.ProveLate(least.Orders);
         best.ProveDays(least.WeightedDays);
-        if (question.Rolls.Any(roll => roll.Received is { } day && question.Orders.Any(order => order.Due < day)))
+        bool late = question.Rolls.Any(roll => roll.Received is { } day && question.Orders.Any(order => order.Due < day));
+        if (late)
         {
             OrderRequest inTime = question with { InTime = true };
             best.Offer(FirstFitPlanner.Run(inTime));
             Search(inTime, best, effort, stop);
         }
 
-        if (!question.Rolls.Any(roll => roll.Received > question.Rules.Start) || best.Lacking > 0)
+        if (!late || best.Lacking > 0)
         {
             Search(question, best, effort, stop);
         }
@@ -72,6 +73,8 @@ internal static class OrderPlanner
         if (ModelSize.Of(question) <= ModelSize.Most)
         {
             OrderSearch.Run(question, best.Plan, best, effort, stop);
+            // What the model proves of cost holds where it counts balls as they are; patterns prove something always.
+            PatternPlanner.Prove(question, best, effort, OrderSearch.ShortPrice(question), stop);
         }
         else
         {

@@ -31,6 +31,9 @@ internal sealed record OrderPlan
     /// <summary>How far it is the best.</summary>
     public required PlanProof Proof { get; init; }
 
+    /// <summary>What it does otherwise than the plan before it, of which some is cut; null where there was none.</summary>
+    public IReadOnlyList<PlanChange>? Changes { get; init; }
+
     /// <summary>Good balls to expect, no order counted above what it wants.</summary>
     public int BallsServed => Results.Sum(r => Math.Min(r.GoodBalls, r.Order.Balls));
 

@@ -91,7 +91,8 @@ internal static class OrderTally
                 + $"each of its runs may give over {must} at most";
         }
 
-        int late = own.Length == 0 ? 0 : Math.Max(0, Day(plan.Question.Rules, own.Max(c => c.EndHour)).DayNumber - order.Due.DayNumber);
+        DateOnly until = order.Pins?.Day is { } day && day < order.Due ? day : order.Due;
+        int late = own.Length == 0 ? 0 : Math.Max(0, Day(plan.Question.Rules, own.Max(c => c.EndHour)).DayNumber - until.DayNumber);
         if (stated.Late.GetValueOrDefault(order.Name) != late)
         {
             yield return $"order {order.Name}: {stated.Late.GetValueOrDefault(order.Name)} days late stated, it is {late}";

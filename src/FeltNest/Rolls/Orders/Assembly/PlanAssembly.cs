@@ -84,7 +84,7 @@ internal static class PlanAssembly
             Order = order,
             GoodBalls = good,
             Done = done,
-            DaysLate = done > order.Due ? done.Value.DayNumber - order.Due.DayNumber : 0,
+            DaysLate = done > order.InTimeUntil ? done.Value.DayNumber - order.InTimeUntil.DayNumber : 0,
             ReservedBalls = (int)Math.Floor(reserved + 1e-3),
         };
     }

@@ -31,7 +31,8 @@ internal sealed class ClockMoves(ClockShop shop, Random random)
             : sequence[random.Next(sequence.Length)];
         List<int> block = Block(sequence, pressOf, piece);
         (int target, int press) = Target(sequence, pressOf, piece);
-        if (target == piece || block.Contains(target) || block.Exists(one => double.IsInfinity(shop.Hours[press][one])))
+        if (block.Exists(one => shop.First[one]) || (target >= 0 && shop.First[target])
+            || target == piece || block.Contains(target) || block.Exists(one => double.IsInfinity(shop.Hours[press][one])))
         {
             return false;
         }

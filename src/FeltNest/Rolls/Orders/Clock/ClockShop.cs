@@ -21,7 +21,9 @@ internal sealed class ClockShop
         Balls = [.. pieces.Select(p => p.BallsIn(question))];
         DieFrom = [.. Dies.Select(question.ThereFrom)];
         RollFrom = [.. rolls.Select(question.ThereFrom)];
-        Due = [.. Orders.Select(o => question.Rules.HoursUntil(o.Due))];
+        Due = [.. Orders.Select(o => question.Rules.HoursUntil(o.InTimeUntil))];
+        OrderFrom = [.. Orders.Select(o => question.Rules.HourOf(o.Pins?.Day))];
+        First = [.. pieces.Select(p => p.Order.Pins is { First: true })];
         Priority = [.. Orders.Select(o => o.Priority)];
         Hours = [.. question.Presses.Select(press => pieces.Select(piece => HoursOn(press, piece)).ToArray())];
         MountHours = [.. question.Presses.Select(press => press.ChangeOverMinutes / 60)];
@@ -38,6 +40,7 @@ internal sealed class ClockShop
         (Pieces, Dies, Orders) = (other.Pieces, other.Dies, other.Orders);
         (OrderOf, DieOf, RollOf, Balls) = (other.OrderOf, other.DieOf, other.RollOf, other.Balls);
         (DieFrom, RollFrom, Due, Priority) = (other.DieFrom, other.RollFrom, other.Due, other.Priority);
+        (OrderFrom, First) = (other.OrderFrom, other.First);
         (Hours, MountHours, RollHours, MostHours) = (other.Hours, other.MountHours, other.RollHours, other.MostHours);
         (Mounted, HourRate) = (other.Mounted, other.HourRate);
         Open = [.. other.Open];
@@ -71,13 +74,19 @@ internal sealed class ClockShop
     /// <summary>Hour from which on each roll is there.</summary>
     public double[] RollFrom { get; }
 
-    /// <summary>End of the due day of each order, hours.</summary>
+    /// <summary>Hour before which nothing of each order may be cut.</summary>
+    public double[] OrderFrom { get; }
+
+    /// <summary>Whether each piece is the rest of a job that is begun: these stand first in every sequence.</summary>
+    public bool[] First { get; }
+
+    /// <summary>End of the last day on which each order is in time, hours.</summary>
     public double[] Due { get; }
 
     /// <summary>Weight of a day late of each order.</summary>
     public int[] Priority { get; }
 
-    /// <summary>Open hours of each piece on each press; infinite where the press does not take its die.</summary>
+    /// <summary>Open hours of each piece on each press; infinite where the press does not take its die, or not for its order.</summary>
     public double[][] Hours { get; }
 
     /// <summary>Hours to mount a die on each press.</summary>
@@ -108,7 +117,7 @@ internal sealed class ClockShop
     }
 
     private static double HoursOn(PressSpec press, CutPiece piece) =>
-        OrderRequest.Takes(press, piece.Die) ? piece.Strikes / press.StrokesPerMinute / 60 : double.PositiveInfinity;
+        OrderRequest.CutsOn(piece.Order, press, piece.Die) ? piece.Strikes / press.StrokesPerMinute / 60 : double.PositiveInfinity;
 
     private static int[] Numbers(IEnumerable<string> names, IEnumerable<string> all)
     {

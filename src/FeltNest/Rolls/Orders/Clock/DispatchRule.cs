@@ -40,7 +40,7 @@ internal sealed class DispatchRule
         int[] pressOf = new int[fastest.Length];
         List<int> sequence = [];
         List<int> left = [.. Enumerable.Range(0, fastest.Length)];
-        while (Next(left) is { } next)
+        while (NextOf(left) is { } next)
         {
             (int piece, int press) = (next.Piece, next.Press);
             clock.Add(piece, press);
@@ -60,6 +60,9 @@ internal sealed class DispatchRule
 
         return ([.. sequence], pressOf, clock.Score());
     }
+
+    // Jobs that are begun go before all others.
+    private (int Piece, int Press)? NextOf(List<int> left) => Next(left.FindAll(piece => shop.First[piece])) ?? Next(left);
 
     // The press that is free first and takes one of them.
     private (int Piece, int Press)? Next(List<int> from)

@@ -38,6 +38,6 @@ internal sealed record OrderWork
 
         return balls <= 0 || best <= 0
             ? null
-            : new OrderWork { Order = order, Hours = balls / best, From = from, Due = question.Rules.HoursUntil(order.Due) };
+            : new OrderWork { Order = order, Hours = balls / best, From = from, Due = question.Rules.HoursUntil(order.InTimeUntil) };
     }
 }

@@ -129,7 +129,7 @@ internal sealed class PressClock
         double at = Math.Max(now.Free[press], now.DieFree[die]);
         double mountStart = mount > 0 ? open.NextOpen(at) : at;
         double mountEnd = mount > 0 ? open.After(mountStart, mount) : at;
-        at = Math.Max(mountEnd, now.RollFree[roll]);
+        at = Math.Max(Math.Max(mountEnd, now.RollFree[roll]), shop.OrderFrom[shop.OrderOf[piece]]);
         double rolled = change > 0 ? open.After(at, change) : at;
         double start = open.NextOpen(rolled);
         double end = open.After(start, shop.Hours[press][piece]);

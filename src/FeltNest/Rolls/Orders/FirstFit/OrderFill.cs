@@ -11,7 +11,7 @@ internal static class OrderFill
     {
         OrderRequest q = before.Question;
         int[] dies = [.. Enumerable.Range(0, q.Dies.Count)
-            .Where(d => q.Dies[d].Ball == order.Ball && q.Presses.Any(p => OrderRequest.Takes(p, q.Dies[d])))
+            .Where(d => q.Dies[d].Ball == order.Ball && q.Presses.Any(p => OrderRequest.CutsOn(order, p, q.Dies[d])))
             .OrderBy(d => q.Dies[d].MakePrice is null || before.Struck(d) > 0 ? 0 : 1)
             .ThenBy(d => q.Dies[d].Shape.FeedMm / q.Dies[d].Shape.ClassPanels.Sum())];
         CutPiece[] own = [.. before.Pieces.Where(p => ReferenceEquals(p.Order, order))];

@@ -14,7 +14,7 @@ internal sealed class FeltRows
     public FeltRows(MixedModel model, OrderRequest question)
     {
         this.question = question;
-        foreach (List<StockRoll> alike in LikeRolls.Sorted(question.Rolls))
+        foreach (List<StockRoll> alike in LikeRolls.Sorted(question))
         {
             foreach (RollUnit unit in Added(model, alike, question))
             {

@@ -54,13 +54,13 @@ internal sealed class LikeRolls : RollUnit
         return unit;
     }
 
-    /// <summary>Rolls that are alike stand together, in the order of the first of each.</summary>
-    public static List<List<StockRoll>> Sorted(IEnumerable<StockRoll> rolls)
+    /// <summary>Rolls in stock that are alike stand together, in the order of the first of each.</summary>
+    public static List<List<StockRoll>> Sorted(OrderRequest question)
     {
         List<List<StockRoll>> all = [];
-        foreach (StockRoll roll in rolls)
+        foreach (StockRoll roll in question.Rolls)
         {
-            if (all.Find(one => one[0].IsLike(roll)) is { } group)
+            if (all.Find(one => question.AreAlike(one[0], roll)) is { } group)
             {
                 group.Add(roll);
             }

@@ -110,9 +110,9 @@ internal sealed class PressRows
 
         for (int c = 0; c < run.Cuts.Count; c++)
         {
-            (_, LinearSum strikes, double most) = run.Cuts[c];
+            (CoverOrder order, LinearSum strikes, double most) = run.Cuts[c];
             LinearSum split = new LinearSum().Add(strikes, -1);
-            for (int p = 0; p < run.Presses.Count; p++)
+            foreach (int p in Enumerable.Range(0, run.Presses.Count).Where(p => OrderRequest.CutsOn(order, run.Presses[p], run.Die)))
             {
                 double hour = 1 / (60 * run.Presses[p].StrokesPerMinute);
                 Unknown here = model.Number(most);

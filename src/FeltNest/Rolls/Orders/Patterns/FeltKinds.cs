@@ -13,7 +13,7 @@ internal sealed class FeltKinds
     public FeltKinds(OrderRequest question)
     {
         this.question = question;
-        foreach (List<StockRoll> alike in LikeRolls.Sorted(question.Rolls))
+        foreach (List<StockRoll> alike in LikeRolls.Sorted(question))
         {
             Add(alike);
         }
@@ -34,13 +34,22 @@ internal sealed class FeltKinds
     /// <summary>Felt and shade lot of each lot.</summary>
     public IReadOnlyList<(string Felt, string Lot)> Lots => lots;
 
-    /// <summary>The kinds sorted into those of one lot, there on one day, that the same dies cut with the same shares.</summary>
+    /// <summary>The kinds sorted into those of one lot, there on one day, that the same dies cut with the same shares for the
+    /// same orders.</summary>
     public IReadOnlyList<FeltKind[]> CutAlike =>
     [
-        .. kinds
-            .GroupBy(k => (k.Lot, k.There, Dies: string.Join(' ', k.Dies.Select(d => $"{d.Die}:{d.Share:R}"))))
+        .. kinds.GroupBy(k => (k.Lot, k.There, Dies: string.Join(' ', k.Dies.Select(d => $"{d.Die}:{d.Share:R}")), TakenBy(k.Roll)))
             .Select(g => g.ToArray()),
     ];
+
+    /// <summary>Whether an order may be cut from a lot by its felt, and by what it is held to and kept from.</summary>
+    public bool Reaches(CoverOrder order, int lot) => (order.Felt ?? lots[lot].Felt) == lots[lot].Felt
+        && (order.Pins is null
+            || kinds.Exists(k => k.Lot == lot && k.Dies.Any(d => question.Fits(order, k.Roll, question.Dies[d.Die]))));
+
+    // Which of the orders held to rolls or kept from them may have a roll.
+    private string TakenBy(StockRoll roll) =>
+        string.Concat(question.Orders.Where(o => o.Pins is not null).Select(o => o.Pins!.TakesRoll(roll) ? '1' : '0'));
 
     private void Add(List<StockRoll> alike)
     {

@@ -44,14 +44,9 @@ internal static class LotSplit
             }
         }
 
-        return
-        [
-            .. chosen.Values
-                .Where(c => values[c.Column] >= Kept)
-                .OrderBy(c => c.Order)
-                .Select(c => new LotPortion { Order = c.Order, Lot = c.Lot, Balls = question.Orders[c.Order].Balls }),
-            .. Drawn(question, master, values),
-        ];
+        IEnumerable<LotPortion> whole = chosen.Values.Where(c => values[c.Column] >= Kept).OrderBy(c => c.Order)
+            .Select(c => new LotPortion { Order = c.Order, Lot = c.Lot, Balls = question.Orders[c.Order].Balls });
+        return [.. whole, .. Drawn(question, master, values)];
 
         // The clearest lot of each order that has none yet.
         List<(int Order, int Lot, int Column)> Open() =>
@@ -64,7 +59,7 @@ internal static class LotSplit
     }
 
     // The program with less of every roll.
-    private static IReadOnlyList<double>? Tightened(FeltKinds felt, PatternMaster master, MasterSolver solver)
+    private static double[]? Tightened(FeltKinds felt, PatternMaster master, MasterSolver solver)
     {
         for (int kind = 0; kind < felt.All.Count; kind++)
         {

@@ -181,10 +181,7 @@ internal sealed class PatternMaster
     {
         CoverOrder order = question.Orders[place];
         int ball = Array.IndexOf(balls, order.Ball);
-        int[] reach =
-        [
-            .. needs.Keys.Where(n => n.Ball == ball && (order.Felt ?? felt.Lots[n.Lot].Felt) == felt.Lots[n.Lot].Felt).Select(n => n.Lot),
-        ];
+        int[] reach = [.. needs.Keys.Where(n => n.Ball == ball && felt.Reaches(order, n.Lot)).Select(n => n.Lot)];
         if (order.Balls == 0)
         {
             return;

@@ -20,7 +20,7 @@ internal static class ModelSize
     public static int Of(OrderRequest question)
     {
         int counted = 0;
-        foreach ((StockRoll kind, int rolls) in LikeRolls.Sorted(question.Rolls).Select(alike => (alike[0], alike.Count))
+        foreach ((StockRoll kind, int rolls) in LikeRolls.Sorted(question).Select(alike => (alike[0], alike.Count))
             .Concat(question.Offers.Select(o => (o.Roll, FeltRows.MostRolls(o.Roll, question)))))
         {
             CutChoice[] choices = CutChoice.On(kind, question);

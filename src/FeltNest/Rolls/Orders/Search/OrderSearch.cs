@@ -93,8 +93,12 @@ internal sealed class OrderSearch
 
     private void Prove(double mostShort, double bound)
     {
-        best.ProveCost(mostShort, question.InTime, bound);
-        best.Tell("search: bound");
+        // With uneven pairing groups the model may count a ball too few in a piece, and a plan may cost less than it proves.
+        if (felt.BallsCountedSafely == 0)
+        {
+            best.ProveCost(mostShort, question.InTime, bound);
+            best.Tell("search: bound");
+        }
     }
 
     // A short search of the whole, a few orders at a time where that does not settle it, and the rest of the search from there.

@@ -22,10 +22,10 @@ public sealed class PatternPlannerTests
                 OrderPlan built = FirstFitPlanner.Run(question);
                 BestPlan best = new(built, null);
                 PatternPlanner.Run(question, best, 1, OrderSearch.ShortPrice(question), Stop);
-                OrderPlan byPatterns = best.Close(false, 1, 1e-6);
+                OrderPlan byPatterns = best.Close(false, 1);
                 BestPlan other = new(built, null);
                 OrderSearch.Run(question, built, other, 1, Stop);
-                OrderPlan byModel = other.Close(false, 1, 1e-6);
+                OrderPlan byModel = other.Close(false, 1);
 
                 Assert.Empty(OrderPlanCheck.Violations(StatedOrders.Of(byPatterns)));
                 Assert.True(byPatterns.Proof.LeastShort <= byModel.Rank.Balls + 1e-6, $"seed {seed}: {byPatterns.Proof.LeastShort} balls");
