@@ -3,8 +3,6 @@ using FeltNest.Cost.Sheet;
 using FeltNest.Files.Orders;
 using FeltNest.Rolls;
 using FeltNest.Rolls.Orders;
-using FeltNest.Tests.Rolls;
-using FeltNest.Yield;
 using Xunit;
 
 namespace FeltNest.Tests.Cli;

@@ -32,15 +32,6 @@ internal static class OrderPlanReader
         StockRoll[] rolls = [.. question.Rolls, .. bought.SelectMany(p => Enumerable.Range(1, p.Rolls).Select(p.Offer.Copy))];
         List<OrderCut> cuts = [.. top.Objects(Assignments).Select(item => Cut(item, question, rolls))];
         List<KeptRemnant> remnants = [.. top.Objects(Remnants).Select(item => Remnant(item, question, rolls))];
-        List<DieWork> dies =
-        [
-            .. top.Objects(OrderPlanDocument.Dies).Select(item => new DieWork(
-                Named(item, DieFields.Die, question.Dies, d => d.Name), Named(item, DieFields.Press, question.Presses, p => p.Name),
-                item.Whole(DieFields.Strikes))
-            {
-                Mountings = item.Whole(DieFields.Mountings),
-            }),
-        ];
         return new StatedOrders(
             new OrderPlan
             {
@@ -52,7 +43,7 @@ internal static class OrderPlanReader
                 Remnants = remnants,
                 Results = [],
                 Changes = [.. top.OptionalObjects(OrderPlanDocument.Changes).Select(ChangeFields.Read)],
-                Dies = dies,
+                Dies = [.. top.Objects(OrderPlanDocument.Dies).Select(item => Worked(item, question))],
                 Proof = Proof(top),
             }, top.Amount(OrderPlanDocument.Cost), top.OptionalNumber(GapPercent),
             top.ByName(Shortfalls, ShortfallFields.Order, item => Short(item, question)),
@@ -61,6 +52,13 @@ internal static class OrderPlanReader
             BadlyShort = top.Flag(OrderPlanDocument.BadlyShort),
         };
     }
+
+    private static DieWork Worked(JsonFields item, OrderRequest question) => new(
+        Named(item, DieFields.Die, question.Dies, d => d.Name), Named(item, DieFields.Press, question.Presses, p => p.Name),
+        item.Whole(DieFields.Strikes))
+    {
+        Mountings = item.Whole(DieFields.Mountings),
+    };
 
     private static PlanProof Proof(JsonFields top)
     {

@@ -13,7 +13,6 @@ using FeltNest.Files.Orders;
 using FeltNest.Files.Outlines;
 using FeltNest.Files.Presses;
 using FeltNest.Files.Rolls;
-using FeltNest.Tests.Rolls.Orders;
 using FeltNest.Files.Usage;
 using FeltNest.Geometry;
 using FeltNest.Layout.Limits;
@@ -24,6 +23,7 @@ using FeltNest.Rolls.Plan;
 using FeltNest.Tests.Cli;
 using FeltNest.Tests.Die;
 using FeltNest.Tests.Rolls;
+using FeltNest.Tests.Rolls.Orders;
 using FeltNest.Yield;
 
 namespace FeltNest.Tests.Files.Hostile;

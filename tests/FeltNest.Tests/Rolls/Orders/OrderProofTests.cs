@@ -23,7 +23,8 @@ public sealed class OrderProofTests
         Assert.Contains("not proved: balls short, cost", OrderReport.Warnings(Cut(0, null)).First(), StringComparison.Ordinal);
         Assert.EndsWith("not proved: cost", OrderReport.Warnings(Cut(plan.ShortBalls, null)).First(), StringComparison.Ordinal);
         Assert.EndsWith(
-            "after all of the plan was proved", OrderReport.Warnings(Cut(plan.ShortBalls, plan.Cost.Total)).First(), StringComparison.Ordinal);
+            "after all of the plan was proved", OrderReport.Warnings(Cut(plan.ShortBalls, plan.Cost.Total)).First(),
+            StringComparison.Ordinal);
         Assert.Contains("at least 7 in any plan", OrderReport.Text(Cut(7, null)), StringComparison.Ordinal);
         Assert.DoesNotContain("no plan costs less than", OrderReport.Text(Cut(7, null)), StringComparison.Ordinal);
     }

@@ -36,7 +36,8 @@ public sealed class ShortReasonTests
     [Fact]
     public void What_is_left_and_could_serve_is_not_said_to_be_gone()
     {
-        OrderRequest question = Question([OrderCases.Order("O", "ball", 100)], [OrderCases.Roll("R1", 0.5, 1), OrderCases.Roll("R2", 9, 1)]);
+        OrderRequest question =
+            Question([OrderCases.Order("O", "ball", 100)], [OrderCases.Roll("R1", 0.5, 1), OrderCases.Roll("R2", 9, 1)]);
         OrderPlan plan = FirstFitPlanner.Run(question with { Rolls = [question.Rolls[0]] }) with { Question = question };
 
         Assert.StartsWith("not found within this effort: felt, strikes", Reason(plan, 0), StringComparison.Ordinal);

@@ -1,3 +1,5 @@
+using FeltNest.Rolls.Orders.Planned;
+
 namespace FeltNest.Rolls.Orders.Begun;
 
 /// <summary>Takes what is cut of a plan off the rolls, dies and orders that the plan was made from.</summary>

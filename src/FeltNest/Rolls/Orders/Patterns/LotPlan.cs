@@ -202,7 +202,10 @@ internal sealed class LotPlan
             wanted[other.Order] = wanted.GetValueOrDefault(other.Order) + (other.Lot == lot ? other.Balls : -other.Balls);
         }
 
-        return [.. wanted.Where(w => w.Value > 0).OrderBy(w => w.Key).Select(w => new LotPortion { Order = w.Key, Lot = lot, Balls = w.Value })];
+        return
+        [
+            .. wanted.Where(w => w.Value > 0).OrderBy(w => w.Key).Select(w => new LotPortion { Order = w.Key, Lot = lot, Balls = w.Value }),
+        ];
     }
 
     private (LotState First, LotState Second) Tried(LotMove move)

@@ -1,6 +1,4 @@
-using FeltNest.Rolls.Orders.Planned;
-
-namespace FeltNest.Rolls.Orders;
+namespace FeltNest.Rolls.Orders.Planned;
 
 /// <summary>What is cut of one piece of a plan.</summary>
 internal sealed record DoneWork
