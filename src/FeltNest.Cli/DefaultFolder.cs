@@ -1,5 +1,7 @@
 using FeltNest.Layout;
 using FeltNest.Layout.Limits;
+using FeltNest.Rolls.Orders;
+using FeltNest.Runs.Rolls;
 
 namespace FeltNest.Cli;
 
@@ -66,10 +68,12 @@ internal static class DefaultFolder
         Path.Combine(Root, $"{NameOf(layout)}-usage-{NameOf(actuals)}{Given("-", costs)}");
 
     /// <summary>Folder of the strikes of one roll.</summary>
-    public static string OfRollPlan(string layout, string roll, int repeats, double playMm, double fromMm) => Path.Combine(
+    public static string OfRollPlan(RollAsk asked, int repeats) => Path.Combine(
         Root,
-        $"{NameOf(layout)}-{NameOf(roll)}{(repeats > 1 ? Word("-x", repeats) : string.Empty)}"
-            + $"{(playMm > 0 ? Word("-play", playMm) : string.Empty)}{(fromMm > 0 ? Word("-from", fromMm) : string.Empty)}");
+        $"{NameOf(asked.LayoutFile)}-{NameOf(asked.RollFile)}{(repeats > 1 ? Word("-x", repeats) : string.Empty)}"
+            + $"{(asked.SideShiftMm > 0 ? Word("-play", asked.SideShiftMm) : string.Empty)}"
+            + $"{(asked.FromMm > 0 ? Word("-from", asked.FromMm) : string.Empty)}{(asked.PastEnd ? "-past-end" : string.Empty)}"
+            + $"{(asked.Band is { } band ? Word("-band", band) : string.Empty)}");
 
     /// <summary>Folder of a die.</summary>
     public static string OfDie(string layout, string? order, string? press, int? cavities, int band) => Path.Combine(
@@ -81,11 +85,13 @@ internal static class DefaultFolder
     public static string OfMeasured(string input, string word, string file) => Path.Combine(Root, $"{NameOf(input)}-{word}-{NameOf(file)}");
 
     /// <summary>Folder of orders planned against stock.</summary>
-    public static string OfOrders(string orders, string stock, DateOnly start, string? offers, string? costs) => Path.Combine(
+    public static string OfOrders(OrdersAsk asked) => Path.Combine(
         Root,
-        $"{NameOf(orders)}-{NameOf(stock)}{(offers is null ? string.Empty : $"-{NameOf(offers)}")}"
-            + $"{(costs is null ? string.Empty : $"-{NameOf(costs)}")}-"
-            + $"{start.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)}");
+        $"{NameOf(asked.OrdersFile)}-{NameOf(asked.StockFile)}"
+            + $"{(asked.OffersFile is { } offers ? $"-{NameOf(offers)}" : string.Empty)}"
+            + $"{(asked.CostsFile is { } costs ? $"-{NameOf(costs)}" : string.Empty)}-"
+            + $"{asked.Start.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)}"
+            + $"{(asked.Nap == NapHandling.Apart ? "-apart" : string.Empty)}{(asked.FromPlanFile is null ? string.Empty : "-begun")}");
 
     private static string OfRoll(string name, LayoutRequest request, LayoutRequest usual, double? seconds)
     {

@@ -7,6 +7,7 @@ using FeltNest.Panel;
 using FeltNest.Panel.Wrap;
 using FeltNest.Report;
 using FeltNest.Runs.Panels;
+using FeltNest.Runs.Rolls;
 using FeltNest.Yield;
 
 namespace FeltNest.Runs;
@@ -22,6 +23,9 @@ internal sealed class LayoutRun : IRun
 
     /// <summary>The question to the layout engine.</summary>
     public required LayoutRequest Request { get; init; }
+
+    /// <summary>The measured roll that the width is taken from, or null where it is said.</summary>
+    public MeasuredWidth? Measured { get; init; }
 
     /// <summary>True where panel and tilt are to be found together; needs a ball.</summary>
     public bool Joint { get; init; }
@@ -39,7 +43,7 @@ internal sealed class LayoutRun : IRun
     public IReadOnlyList<string> FileNames => Input.Panel is null ? Names : [.. Names, .. PanelRun.Names];
 
     /// <inheritdoc/>
-    public IReadOnlyList<string> Notes => Input.NamedNotes;
+    public IReadOnlyList<string> Notes => Measured is null ? Input.NamedNotes : [.. Input.NamedNotes, Measured.Note];
 
     /// <inheritdoc/>
     public Outcome Execute(Action? searchOver, CancellationToken search, CancellationToken interrupt)

@@ -6,6 +6,7 @@ using FeltNest.Files;
 using FeltNest.Layout;
 using FeltNest.Layout.Quality;
 using FeltNest.Runs;
+using FeltNest.Runs.Rolls;
 using static FeltNest.InvariantText;
 
 namespace FeltNest.Cli.Commands;
@@ -24,7 +25,7 @@ internal sealed class LayoutCommand
     {
         this.terminal = terminal;
         balls = new BallOptions(command, takesOutline: true);
-        options = new LayoutOptions(command);
+        options = new LayoutOptions(command, takesRoll: true);
         shop = new ShopOptions(command);
         common = new CommonOptions(command);
     }
@@ -42,13 +43,17 @@ internal sealed class LayoutCommand
     {
         Answer answer = new(terminal, parse, common);
         LaidPart part = balls.ReadPart(parse);
-        LayoutRequest request = WithSecond(parse, shop.Applied(parse, options.Request(parse, part.Part)));
+        MeasuredWidth? measured = options.RollFile(parse) is { } file ? MeasuredWidth.Of(file) : null;
+        LayoutRequest asked = options.Request(parse, part.Part);
+        asked = measured is null ? asked : asked with { RollWidthMm = measured.WidthMm };
+        LayoutRequest request = WithSecond(parse, shop.Applied(parse, asked));
         string folder = parse.GetValue(common.Out) ?? UsualFolder(parse, request);
         using CancellationTokenSource capped = options.Capped(parse, terminal, stop);
         LayoutRun run = new()
         {
             Input = part,
             Request = request,
+            Measured = measured,
             Joint = options.IsJoint(parse),
             Assumed = [.. balls.Assumed(parse)],
             Progress = answer.Quiet ? null : new ProgressLine(terminal, UtilisationBound.PanelsPerMetre(request)),

@@ -40,14 +40,40 @@ internal sealed class OrdersCommand
         Description = "What the shop knows of its costs (JSON): losses, strikes, rates of currencies.",
         HelpName = "COSTS",
     };
-    private readonly Option<double> hours =
-        Number("--hours-per-day", "Hours a press runs on a working day, Monday to Friday.", 8, ShopRanges.HoursPerDay);
+    private readonly Option<string?> calendar = new("--calendar")
+    {
+        Description = "Shifts, holidays, repairs and overtime of the presses (CSV).",
+        HelpName = "CALENDAR",
+    };
+    private readonly Option<string?> fromPlan = new("--from-plan")
+    {
+        Description = "A plan (orders.json) of which some is cut: ORDERS, STOCK and DIES are the lists it was made from.",
+        HelpName = "PLAN",
+    };
+    private readonly Option<string?> done = new("--done")
+    {
+        Description = "What is cut of that plan (CSV): it is taken off, and jobs begun are kept. With --from-plan.",
+        HelpName = "DONE",
+    };
+    private readonly Option<double> hours = Number(
+        "--hours-per-day", "Hours a press without a calendar runs on a working day, Monday to Friday from 06:00.", 8,
+        ShopRanges.HoursPerDay);
     private readonly Option<double> value =
         Number("--remnant-value", "What felt that goes back to stock is worth, per cent of its price.", 100, ShopRanges.RemnantValue);
     private readonly Option<double> leastRemnant =
         Number("--least-remnant", "Shortest remnant that goes back to stock, m; shorter ones are waste.", 2, ShopRanges.LeastPiece);
     private readonly Option<double> leastCut =
         Number("--least-cut", "Shortest piece of a roll worth the handling for an order, m.", 1, ShopRanges.LeastPiece);
+
+    private readonly Option<string> nap = new("--nap")
+    {
+        Description = "Rolls whose nap lies against the feed, under a one-way layout: turn: turned end for end; apart: no order is cut "
+            + "from "
+            + "rolls of both directions.",
+        HelpName = string.Join('|', EnumWord.All<NapHandling>()),
+        DefaultValueFactory = _ => EnumWord.Of(NapHandling.Turn),
+        CustomParser = ParseNap,
+    };
 
     private readonly Option<int> effort = new("--effort")
     {
@@ -73,12 +99,20 @@ internal sealed class OrdersCommand
         command.Add(orders);
         foreach (Option option in (Option[])
         [
-            stock, dies, presses, start, offers, costs, hours, value, leastRemnant, leastCut, effort, seconds,
+            stock, dies, presses, start, offers, costs, calendar, fromPlan, done,
+            hours, value, leastRemnant, leastCut, nap, effort, seconds,
         ])
         {
             command.Add(option);
         }
 
+        command.Validators.Add(result =>
+        {
+            if (result.GetValue(done) is not null && result.GetValue(fromPlan) is null)
+            {
+                result.AddError("--done: give the plan too that it is of: --from-plan");
+            }
+        });
         common = new CommonOptions(command);
     }
 
@@ -103,18 +137,21 @@ internal sealed class OrdersCommand
             PressFiles = parse.GetValue(presses)!,
             OffersFile = parse.GetValue(offers),
             CostsFile = parse.GetValue(costs),
+            CalendarFile = parse.GetValue(calendar),
+            FromPlanFile = parse.GetValue(fromPlan),
+            DoneFile = parse.GetValue(done),
             Start = parse.GetValue(start),
             HoursPerDay = parse.GetValue(hours),
             RemnantValuePercent = parse.GetValue(value),
             LeastRemnantM = parse.GetValue(leastRemnant),
             LeastCutM = parse.GetValue(leastCut),
+            Nap = EnumWord.Find<NapHandling>(parse.GetValue(nap)!)!.Value,
             Effort = parse.GetValue(effort),
         };
-        OrdersRun run = new(asked) { Progress = answer.Quiet ? null : new PlanLine(terminal) };
-        string folder = parse.GetValue(common.Out)
-            ?? DefaultFolder.OfOrders(asked.OrdersFile, asked.StockFile, asked.Start, asked.OffersFile, asked.CostsFile);
+        string folder = parse.GetValue(common.Out) ?? DefaultFolder.OfOrders(asked);
+        OrdersRun run = new(asked with { OutFolder = folder }) { Progress = answer.Quiet ? null : new PlanLine(terminal) };
         using CancellationTokenSource capped = parse.GetValue(seconds) is { } cap
-            ? terminal.Clock.Capped(cap, stop)
+            ? terminal.Clock.Capped(cap, stop, run.Things)
             : CancellationTokenSource.CreateLinkedTokenSource(stop);
         return answer.Give(run, folder, parse.GetValue(common.Force), capped.Token, stop);
     }
@@ -126,6 +163,17 @@ internal sealed class OrdersCommand
         DefaultValueFactory = _ => usual,
         CustomParser = NumberText.Within(range),
     };
+
+    private static string ParseNap(ArgumentResult result)
+    {
+        string text = result.Tokens[0].Value;
+        if (EnumWord.Find<NapHandling>(text) is null)
+        {
+            result.AddError($"--nap: '{text}' is not allowed: {string.Join(", ", EnumWord.All<NapHandling>())}");
+        }
+
+        return text;
+    }
 
     private static DateOnly ParseDay(ArgumentResult result)
     {

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using FeltNest.Cli.Options;
+using FeltNest.Layout.Limits;
 using FeltNest.Rolls.Plan;
 using FeltNest.Runs.Rolls;
 
@@ -13,7 +14,7 @@ internal sealed class RollCommand
 
     private readonly Argument<string> layout = new("LAYOUT")
     {
-        Description = "A layout.json with one repeat for the whole width.",
+        Description = "A layout.json; bands need a common repeat, or are planned one by one.",
         HelpName = "LAYOUT",
     };
 
@@ -54,6 +55,18 @@ internal sealed class RollCommand
         CustomParser = LengthText.OrZero,
     };
 
+    private readonly Option<bool> pastEnd = new("--past-end")
+    {
+        Description = "The last strike may reach past the end of the roll: the press is then loaded off centre.",
+    };
+
+    private readonly Option<int?> band = new("--band")
+    {
+        Description = "Plan the strikes of one band of the layout, counted from the lower selvedge: a die of its own cuts it.",
+        HelpName = "n",
+        CustomParser = result => NumberText.WholeWithin(1, LayoutLimits.MostBands)(result),
+    };
+
     private readonly Terminal terminal;
     private readonly CommonOptions common;
 
@@ -61,7 +74,7 @@ internal sealed class RollCommand
     {
         this.terminal = terminal;
         command.Add(layout);
-        foreach (Option option in (Option[])[roll, repeats, die, shift, from])
+        foreach (Option option in (Option[])[roll, repeats, die, shift, from, pastEnd, band])
         {
             command.Add(option);
         }
@@ -93,10 +106,12 @@ internal sealed class RollCommand
             DieFile = parse.GetValue(die),
             SideShiftMm = parse.GetValue(shift),
             FromMm = parse.GetValue(from),
+            PastEnd = parse.GetValue(pastEnd),
+            Band = parse.GetValue(band),
         };
         RollRun run = new(asked);
         string folder = parse.GetValue(common.Out)
-            ?? DefaultFolder.OfRollPlan(asked.LayoutFile, asked.RollFile, run.Repeats, asked.SideShiftMm, asked.FromMm);
+            ?? DefaultFolder.OfRollPlan(asked, run.Repeats);
         return new Answer(terminal, parse, common).Give(run, folder, parse.GetValue(common.Force), stop, stop);
     }
 }

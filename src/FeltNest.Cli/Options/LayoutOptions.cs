@@ -23,6 +23,12 @@ internal sealed class LayoutOptions
         CustomParser = LengthText.Positive,
     };
 
+    private readonly Option<string?> roll = new("--roll")
+    {
+        Description = "A roll as measured (JSON) to lay out for, in place of --width: its least width; its length and faults are not used.",
+        HelpName = "file",
+    };
+
     private readonly Option<double> gap = new("--gap")
     {
         Description = "Least distance between any two cut edges; 0 is a common cut.",
@@ -92,22 +98,33 @@ internal sealed class LayoutOptions
     /// <param name="usualWidthMm">Width taken when none is given; null asks for one.</param>
     /// <param name="usualEffort">Effort taken when none is given.</param>
     /// <param name="takesWidth">False for a command that has its own way of saying widths.</param>
-    public LayoutOptions(Command command, double? usualWidthMm = null, int usualEffort = 5, bool takesWidth = true)
+    /// <param name="takesRoll">True for a command that lays out for a measured roll too.</param>
+    public LayoutOptions(
+        Command command, double? usualWidthMm = null, int usualEffort = 5, bool takesWidth = true, bool takesRoll = false)
     {
         this.usualEffort = usualEffort;
         effort.DefaultValueFactory = _ => usualEffort;
-        width.Required = usualWidthMm is null;
+        width.Required = usualWidthMm is null && !takesRoll;
         if (usualWidthMm is { } usual)
         {
             width.DefaultValueFactory = _ => usual;
         }
 
-        all = [.. takesWidth ? [width] : Array.Empty<Option>(), gap, edge, warpAngle, warpTolerance, rows, oneWay, effort, seconds, seed];
+        Option[] sizes = [.. takesWidth ? [width] : Array.Empty<Option>(), .. takesRoll ? [roll] : Array.Empty<Option>()];
+        all = [.. sizes, gap, edge, warpAngle, warpTolerance, rows, oneWay, effort, seconds, seed];
         foreach (Option option in all)
         {
             command.Add(option);
         }
+
+        if (takesRoll)
+        {
+            command.Validators.Add(OneSize);
+        }
     }
+
+    /// <summary>File of the measured roll to lay out for, or null.</summary>
+    public string? RollFile(ParseResult parse) => parse.GetValue(roll);
 
     /// <summary>Name of the first of these options that was typed, or null.</summary>
     public string? FirstGiven(ParseResult parse) => Array.Find(all, option => parse.GetResult(option) is { Implicit: false })?.Name;
@@ -133,6 +150,20 @@ internal sealed class LayoutOptions
         Effort = parse.GetValue(effort),
         Seed = parse.GetValue(seed),
     };
+
+    // A width and a measured roll both say how wide.
+    private void OneSize(CommandResult command)
+    {
+        bool byWidth = command.GetResult(width) is { Implicit: false };
+        bool byRoll = command.GetResult(roll) is { Implicit: false };
+        if (byWidth == byRoll)
+        {
+            command.AddError(
+                byWidth
+                    ? $"{width.Name}, {roll.Name}: both say how wide the roll is: give one of them"
+                    : $"{width.Name}, {roll.Name}: give the width of the roll, or a roll as measured");
+        }
+    }
 
     /// <summary>The same request with every setting but the width and the gap at its default.</summary>
     public LayoutRequest Usual(LayoutRequest request) => request with

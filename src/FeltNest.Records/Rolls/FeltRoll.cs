@@ -19,8 +19,8 @@ public sealed record FeltRoll
     /// <summary>Width readings in order of x: one at least.</summary>
     public required IReadOnlyList<WidthReading> Widths { get; init; }
 
-    /// <summary>Places of joints across the whole width, in order, mm.</summary>
-    public required IReadOnlyList<double> JointsMm { get; init; }
+    /// <summary>Splices across the whole width, in order along the roll.</summary>
+    public required IReadOnlyList<RollSplice> Splices { get; init; }
 
     /// <summary>Direction of the warp from the selvedge, degrees counter-clockwise.</summary>
     public required double SkewDeg { get; init; }

@@ -1,3 +1,5 @@
+using FeltNest.Rolls.Orders.Clock;
+
 namespace FeltNest.Rolls;
 
 /// <summary>A cutting press as its maker and its shop state it. A geometry check against it is not approval to run.</summary>
@@ -24,7 +26,17 @@ public sealed record PressSpec
     /// <summary>Minutes to take one die out and set up the next.</summary>
     public required double ChangeOverMinutes { get; init; }
 
-    /// <summary>Hours it may run in the time planned for; null where it is not stated.</summary>
+    /// <summary>Minutes to take one roll off and put the next on.</summary>
+    public double RollChangeMinutes { get; init; }
+
+    /// <summary>Name of the die that stands on it when cutting begins, or null for none.</summary>
+    public string? MountedDie { get; init; }
+
+    /// <summary>When it runs; null for the usual days of the plan.</summary>
+    public PressCalendar? Calendar { get; init; }
+
+    /// <summary>Hours it may run in the time planned for at most, changes of dies and rolls included; null where it is not
+    /// stated.</summary>
     public required double? Hours { get; init; }
 
     /// <summary>Most layers of felt under one strike.</summary>

@@ -1,3 +1,5 @@
+using FeltNest.Rolls.Orders;
+
 namespace FeltNest.Runs.Rolls;
 
 /// <summary>Which orders are to be cut from what.</summary>
@@ -21,10 +23,19 @@ internal sealed record OrdersAsk
     /// <summary>File of costs, or null.</summary>
     public string? CostsFile { get; init; }
 
+    /// <summary>List of calendars of presses, or null.</summary>
+    public string? CalendarFile { get; init; }
+
+    /// <summary>A plan of which some is cut, or null.</summary>
+    public string? FromPlanFile { get; init; }
+
+    /// <summary>List of what is cut of that plan, or null for nothing.</summary>
+    public string? DoneFile { get; init; }
+
     /// <summary>First day of cutting.</summary>
     public required DateOnly Start { get; init; }
 
-    /// <summary>Hours a press runs on a working day.</summary>
+    /// <summary>Hours a press without a calendar runs on a working day.</summary>
     public required double HoursPerDay { get; init; }
 
     /// <summary>Worth of felt that goes back to stock, per cent of its price.</summary>
@@ -35,6 +46,12 @@ internal sealed record OrdersAsk
 
     /// <summary>Shortest piece of a roll worth the handling, m.</summary>
     public required double LeastCutM { get; init; }
+
+    /// <summary>What is done with rolls whose nap lies against the feed where a layout is one-way.</summary>
+    public NapHandling Nap { get; init; } = NapHandling.Turn;
+
+    /// <summary>Folder of the results: paths in them are seen from it.</summary>
+    public string OutFolder { get; init; } = ".";
 
     /// <summary>Counted work.</summary>
     public required int Effort { get; init; }

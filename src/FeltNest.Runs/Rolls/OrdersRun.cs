@@ -1,13 +1,9 @@
-using FeltNest.Cost.Sheet;
 using FeltNest.Drawing.Sheets.Rolls;
 using FeltNest.Drawing.Writers;
-using FeltNest.Files.Costs;
-using FeltNest.Files.Offers;
 using FeltNest.Files.Orders;
-using FeltNest.Files.Presses;
 using FeltNest.Report;
-using FeltNest.Rolls;
 using FeltNest.Rolls.Orders;
+using FeltNest.Rolls.Orders.Begun;
 using FeltNest.Rolls.Orders.Planned;
 using FeltNest.Rolls.Plan;
 
@@ -16,26 +12,34 @@ namespace FeltNest.Runs.Rolls;
 /// <summary>Which rolls to cut for which order, what to buy, and the tickets.</summary>
 internal sealed class OrdersRun : IRun
 {
-    // A ticket takes some hundredths of a second to draw: of a run that is interrupted they are drawn only while they are few.
-    private const int MostInAHurry = 20;
+    private static readonly string[] Planned =
+        ["orders.json", "orders.csv", "orders.html", TicketsPage.FileName, "stock-after.csv", "dies-after.csv", "orders-after.csv"];
 
-    private readonly OrderRequest question;
+    // Where some of another plan is cut: the lists without that.
+    private static readonly string[] Begun = ["stock-now.csv", "dies-now.csv", "orders-now.csv"];
+
+    private readonly OrdersQuestion asked;
     private readonly int effort;
+    private readonly string folder;
 
     /// <summary>Reads what is asked about.</summary>
     /// <exception cref="InputException">A file that cannot be used.</exception>
     /// <exception cref="NoAnswerException">No press takes any of the dies.</exception>
-    public OrdersRun(OrdersAsk asked)
+    public OrdersRun(OrdersAsk ask)
     {
-        question = Question(asked);
-        effort = asked.Effort;
+        asked = OrdersQuestion.Read(ask);
+        (effort, folder) = (ask.Effort, ask.OutFolder);
+        FileNames = [.. Planned, .. asked.Before is null ? [] : Begun];
     }
 
     /// <summary>Told each aim as it is reached, or null.</summary>
     public IProgress<string>? Progress { get; init; }
 
+    /// <summary>Orders and rolls: with them grows what is written in the end.</summary>
+    public int Things => asked.Question.Orders.Count + asked.Question.Rolls.Count;
+
     /// <inheritdoc/>
-    public IReadOnlyList<string> FileNames { get; } = ["orders.json", "orders.csv", "orders.html"];
+    public IReadOnlyList<string> FileNames { get; }
 
     /// <inheritdoc/>
     public IReadOnlyList<string> Notes => [];
@@ -44,79 +48,49 @@ internal sealed class OrdersRun : IRun
     public Outcome Execute(Action? searchOver, CancellationToken search, CancellationToken interrupt)
     {
         (OrderPlan plan, IReadOnlyList<(OrderCut Cut, RollPlan Strikes)> tickets) =
-            MeasuredPlanner.Run(question, effort, Progress, search);
+            MeasuredPlanner.Run(asked.Question, effort, Progress, search);
         searchOver?.Invoke();
-        bool drawn = !interrupt.IsCancellationRequested || tickets.Count <= MostInAHurry;
+        plan = asked.Before is { } before ? plan with { Changes = PlanChanges.Of(plan, before, asked.Done) } : plan;
+        AfterLists after = new(plan, asked.Stock, asked.Rack);
         return new Outcome
         {
             Files =
             [
                 new(FileNames[0], () => OrderPlanWriter.Json(plan)), new(FileNames[1], () => OrderPlanWriter.Csv(plan)),
-                new(FileNames[2], () => OrderPage.Html(plan, drawn ? Pictures(tickets) : [], drawn)),
+                new(FileNames[2], () => OrderPage.Html(plan)),
+                new(FileNames[3], () => Tickets(plan, tickets)),
+                new(FileNames[4], () => ShopLists.Stock(after.Stock(), folder)),
+                new(FileNames[5], () => ShopLists.Dies(after.Dies(), folder)),
+                new(FileNames[6], () => ShopLists.Orders(after.Orders())), .. Now(),
             ],
-            Table = OrderReport.Text(plan),
-            Remarks = [.. OrderReport.Warnings(plan).Select(Remark.Warning)],
+            Table = plan.Changes is { } changes ? $"{OrderReport.Text(plan)}\n{ChangeReport.Text(changes)}" : OrderReport.Text(plan),
+            Remarks = [.. OrderReport.Warnings(plan).Concat(Unmeasured(plan)).Select(Remark.Warning)],
             CutShort = plan.Proof.CutShort,
         };
     }
 
-    private static byte[][] Pictures(IReadOnlyList<(OrderCut Cut, RollPlan Strikes)> tickets) =>
-        [.. tickets.AsParallel().AsOrdered().Select(ticket => SvgWriter.Write(TicketSheet.Draw(ticket.Strikes, ticket.Cut)))];
-
-    private static OrderRequest Question(OrdersAsk asked)
+    private static byte[] Tickets(OrderPlan plan, IReadOnlyList<(OrderCut Cut, RollPlan Strikes)> tickets)
     {
-        CostInputs known = asked.CostsFile is { } file ? CostsReader.Read(file) : CostInputs.Bare(StockReader.CurrencyOf(asked.StockFile));
-        StockReader reader = new(known);
-        IReadOnlyList<StockRoll> rolls = reader.Read(asked.StockFile);
-        FeltPurchase[] bought = asked.OffersFile is { } list
-            ? [.. OffersReader.Read(list).Select(offer => NamedInput.Of(list, () => reader.Offered(offer)))]
-            : [];
-        IReadOnlyList<CutDie> rack = DiesReader.Read(asked.DiesFile);
-        IReadOnlyList<CoverOrder> wanted = OrdersReader.Read(
-            asked.OrdersFile, rack.Select(d => d.Ball), [.. rolls.Select(r => r.Felt), .. bought.Select(b => b.Roll.Felt)]);
-        OrderRules rules = new()
-        {
-            Currency = known.Currency,
-            Start = asked.Start,
-            HoursPerDay = asked.HoursPerDay,
-            EndLossMm = known.Losses.EndLossMm,
-            RejectPercent = known.Losses.RejectPercent,
-            UnpairedPercent = known.Losses.UnpairedPercent,
-            RemnantValuePercent = asked.RemnantValuePercent,
-            LeastRemnantM = asked.LeastRemnantM,
-            LeastCutM = asked.LeastCutM,
-            PerStrike = (known.PerStrike ?? 0) + (known.BoardPerStrike ?? 0),
-            HourRate = known.SetUp?.RatePerHour ?? 0,
-        };
-        return new OrderRequest
-        {
-            Orders = wanted,
-            Rolls = rolls,
-            Offers = bought,
-            Dies = rack,
-            Presses = Presses(asked.PressFiles, rack),
-            Rules = rules,
-        };
-    }
-
-    private static PressSpec[] Presses(IReadOnlyList<string> files, IReadOnlyList<CutDie> rack)
-    {
-        List<PressSpec> read = [];
-        foreach (string file in files)
-        {
-            PressSpec press = PressReader.Read(file);
-            if (read.Exists(p => p.Name == press.Name))
+        InlineSvg drawn = new([
+            .. tickets.AsParallel().AsOrdered().Select(ticket => TicketSheet.Draw(ticket.Strikes, new TicketOrder
             {
-                throw new InputException(file, "name", $"'{press.Name}' is given twice: every press needs a name of its own");
-            }
-
-            read.Add(press);
-        }
-
-        return rack.Any(die => read.Exists(press => OrderRequest.Takes(press, die)))
-            ? [.. read]
-            : throw new NoAnswerException(
-                $"no press takes any of the dies {string.Join(", ", rack.Select(d => d.Name))}: name them under dies in a press file, "
-                    + $"or use a larger bed");
+                Cut = ticket.Cut,
+                Start = plan.Question.Rules.MomentOf(ticket.Cut.StartHour),
+            })),
+        ]);
+        Dictionary<int, string> written = tickets
+            .Select((t, i) => (t.Cut.Number, Svg: drawn.Of(i, WorkDay.TicketOf(t.Cut), TicketsPage.TicketClass)))
+            .ToDictionary(t => t.Number, t => t.Svg);
+        return TicketsPage.Html(plan, drawn.Style, drawn.Shared, written);
     }
+
+    private IEnumerable<ResultFile> Now() => asked.Before is null ? [] :
+    [
+        new(Begun[0], () => ShopLists.Stock(asked.Stock, folder)), new(Begun[1], () => ShopLists.Dies(asked.Rack, folder)),
+        new(Begun[2], () => ShopLists.Orders(asked.Question.Orders)),
+    ];
+
+    private static IEnumerable<string> Unmeasured(OrderPlan plan) => plan.Begun
+        .Where(roll => roll is { Turned: true, Measured: not null })
+        .Select(roll => $"roll {roll.Name} is turned end for end: stock-after.csv lists its rest without the file it was measured in");
 }

@@ -20,4 +20,10 @@ internal sealed record RollAsk
 
     /// <summary>Where the plan begins, mm from the start of the roll.</summary>
     public double FromMm { get; init; }
+
+    /// <summary>Band of the layout that is struck, counted from 1, with a die of its own; null for the whole width.</summary>
+    public int? Band { get; init; }
+
+    /// <summary>True where the last strike may reach past the end of the roll.</summary>
+    public bool PastEnd { get; init; }
 }

@@ -24,7 +24,8 @@ internal sealed class RollRun : IRun
     {
         this.question = question;
         Repeats = RepeatsOf(question);
-        layout = LayoutReader.Read(question.LayoutFile).Layout;
+        RollLayout read = LayoutReader.Read(question.LayoutFile).Layout;
+        layout = question.Band is { } band ? BandLayout.Of(read, band) : read;
         roll = RollReader.Read(question.RollFile);
     }
 
@@ -47,12 +48,14 @@ internal sealed class RollRun : IRun
             RepeatsPerStrike = Repeats,
             GuidePlayMm = question.SideShiftMm,
             FromMm = question.FromMm,
+            PastEnd = question.PastEnd,
         };
         RollPlan plan = NamedInput.Of(question.LayoutFile, () =>
         {
             RollRoom.Require(request);
             return StrikePlanner.Run(request);
         });
+        plan = plan with { Better = question.Band is null ? LayoutForRoll.Of(plan, search) : null };
         return new Outcome
         {
             Files =
@@ -72,6 +75,11 @@ internal sealed class RollRun : IRun
         if (question.DieFile is not { } path)
         {
             return question.Repeats ?? 1;
+        }
+
+        if (question.Band is not null)
+        {
+            throw new InputException(AskedFor.RollDie, "is of a whole layout: of one band give the repeats that its die cuts");
         }
 
         if (question.Repeats is not null)

@@ -12,7 +12,8 @@ internal static class CheckedFields
 
     private static readonly string[] RollPlan =
     [
-        "goodPanels", "backToBackGoodPanels", "guidePlayMm", "fromMm", "lostPanels", "strikes", "pattern.repeats", "pattern.feedMm",
+        "goodPanels", "backToBackGoodPanels", "balls", "parts.goodPanels", "parts.balls", "better.goodPanels", "better.gainPercent",
+        "guidePlayMm", "fromMm", "pastEnd", "lostPanels", "strikes", "pattern.repeats", "pattern.feedMm",
         "pattern.panels", "roll.lengthM", "roll.widths", "roll.joints", "roll.faults",
     ];
 
@@ -26,10 +27,12 @@ internal static class CheckedFields
 
     private static readonly string[] OrderPlan =
     [
-        "cost", "bound", "gapPercent", "assignments.order", "assignments.roll", "assignments.die", "assignments.press",
+        "cost", "bound", "gapPercent", "badlyShort", "assignments.order", "assignments.roll", "assignments.die", "assignments.press",
         "assignments.goodBalls", "assignments.strikes", "assignments.fromM", "assignments.startHour", "assignments.endHour",
         "purchases.offer", "purchases.rolls", "shortfalls.order", "shortfalls.balls", "shortfalls.reserveBalls", "late.order", "late.days",
         "remnants.roll", "remnants.lengthM", "remnants.begun", "remnants.reserved", "dies.die", "dies.strikes",
+        "dies.mountings", "assignments.rollChange", "mountings.die", "mountings.press", "mountings.startHour", "mountings.endHour",
+        "mountings.paid", "overtime.press", "overtime.from", "overtime.hours", "changes.order", "changes.what", "changes.after",
     ];
 
     /// <summary>The names, by the kind of file; none for results whose own check says what it looks at.</summary>

@@ -31,6 +31,7 @@ internal static class Documents
     public static IReadOnlyList<Listing> Lists { get; } =
     [
         OffersListing.Listing, ActualsListing.Listing, OrdersListing.Listing, StockListing.Listing, DiesListing.Listing,
+        CalendarListing.Listing, DoneListing.Listing,
         ReadingsListing.Listing, PointsListing.Listing,
     ];
 
@@ -42,6 +43,7 @@ internal static class Documents
     public static IReadOnlyList<Listing> Results { get; } =
     [
         SeamsListing.Columns.Listing, WaistListing.Columns.Listing, CompareListing.Columns.Listing, UsageListing.Columns.Listing,
-        StrikesListing.Columns.Listing, WorkListing.Columns.Listing,
+        StrikesListing.Columns.Listing, WorkListing.Columns.Listing, StockAfterListing.Columns.Listing,
+        DiesAfterListing.Columns.Listing, OrdersAfterListing.Columns.Listing,
     ];
 }

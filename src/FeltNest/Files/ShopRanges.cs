@@ -16,6 +16,9 @@ internal static class ShopRanges
     /// <summary>Most strikes, balls or panels: as many as a die may last, so that sums of whole lists can be held.</summary>
     public const int MostCount = 1_000_000_000;
 
+    /// <summary>Most days that felt or a die is waited for: ten years.</summary>
+    public const int MostWaitDays = 3650;
+
     /// <summary>A length on the table: width of a roll, length of a repeat.</summary>
     public static readonly FieldRange Length = new()
     {
@@ -78,6 +81,16 @@ internal static class ShopRanges
 
     /// <summary>Length lost at each end of a roll.</summary>
     public static readonly FieldRange EndLoss = new() { Field = "endLossMm", Low = 0, High = 100_000, Unit = "mm", Reason = string.Empty };
+
+    /// <summary>Felt on each side of a roll splice that no strike touches.</summary>
+    public static readonly FieldRange SpliceClear = new()
+    {
+        Field = "clearMm",
+        Low = 0,
+        High = 1000,
+        Unit = "mm",
+        Reason = "a splice that spoils more is the end of a roll",
+    };
 
     /// <summary>Share of panels lost: to faults, rejected, without a partner.</summary>
     public static readonly FieldRange LossShare = new() { Field = "faultPercent", Low = 0, High = 90, Unit = "%", Reason = string.Empty };
@@ -148,6 +161,26 @@ internal static class ShopRanges
         Low = 0.1,
         High = 24,
         Unit = "hours",
+        Reason = string.Empty,
+    };
+
+    /// <summary>Weight of a day late of an order.</summary>
+    public static readonly FieldRange Priority = new()
+    {
+        Field = "priority",
+        Low = 1,
+        High = 9,
+        Unit = string.Empty,
+        Reason = string.Empty,
+    };
+
+    /// <summary>Minutes to take one roll off a press and put the next on.</summary>
+    public static readonly FieldRange RollChange = new()
+    {
+        Field = "rollChangeMinutes",
+        Low = 0,
+        High = 10_000,
+        Unit = string.Empty,
         Reason = string.Empty,
     };
 

@@ -7,47 +7,34 @@ using static FeltNest.InvariantText;
 
 namespace FeltNest.Report;
 
-/// <summary>A plan of orders with its cutting tickets as one page that needs no other file and prints: the plan, then one ticket a
-/// sheet.</summary>
+/// <summary>A plan of orders for the people at the presses as a page that prints: what to make and buy first, the work press by press and
+/// day by day, orders, dies, what goes back to stock. It holds no money. Its tickets are in <see cref="TicketsPage"/>.</summary>
 internal static class OrderPage
 {
     private const string Style =
-        "body{font:15px/1.4 sans-serif;color:#25303b;max-width:72em;margin:2em auto;padding:0 "
-            + "1em}table{border-collapse:collapse;margin:1em 0;width:100%}"
-        + "th,td{padding:.2em .6em;text-align:right;border-bottom:1px solid #d9dcdd}th.t,td.t{text-align:left}tr.bad "
-        + "td{font-weight:bold;background:#fbeeea}"
-        + "p.big{font-size:1.5em;margin:.3em 0}p.note{color:#66727e}img.ticket{display:block;width:210mm;height:297mm;border:1px solid "
-        + "#d9dcdd;margin:1em auto}"
-        + "@page{size:A4;margin:12mm}@page ticket{margin:0}@media "
-        + "print{body{margin:0;max-width:none;font-size:11px}tr{break-inside:avoid}"
-        + "img.ticket{page:ticket;break-before:page;border:0;margin:0;width:100%;height:auto}}";
+        "body{font:15px/1.4 sans-serif;color:#25303b;max-width:72em;margin:2em auto;padding:0 1em}"
+        + "table{border-collapse:collapse;margin:1em 0;width:100%}th,td{padding:.2em .6em;text-align:right;border-bottom:1px solid #d9dcdd}"
+        + "th.t,td.t{text-align:left}tr.bad td{font-weight:bold;background:#fbeeea}summary{font-weight:bold;margin:.6em 0;cursor:pointer}"
+        + "p.big{font-size:1.5em;margin:.3em 0}p.note{color:#66727e}"
+        + "@page{size:A4;margin:12mm}@media print{body{margin:0;max-width:none;font-size:11px}tr{break-inside:avoid}a{color:inherit;"
+        + "text-decoration:none}summary{break-after:avoid}}";
+
+    // Longest table of work: a longer one goes on in the next.
+    private const int MostRows = 50;
 
     /// <summary>The page's bytes.</summary>
     /// <param name="plan">The plan.</param>
-    /// <param name="tickets">Its tickets as SVG, in the order of the work.</param>
-    /// <param name="drawn">False where the tickets are missing because the run had to end.</param>
-    public static byte[] Html(OrderPlan plan, IReadOnlyList<byte[]> tickets, bool drawn = true)
+    public static byte[] Html(OrderPlan plan)
     {
         StringBuilder page = new();
         Head(page, plan);
-        if (!drawn)
-        {
-            page.Append("<p class=\"note\">The run was interrupted: no cutting tickets are drawn. Run it again for them.</p>\n");
-        }
-
+        First(page, plan);
+        Purchases(page, plan);
         Orders(page, plan);
         Work(page, plan);
+        Mountings(page, plan);
         Dies(page, plan);
-        Purchases(page, plan);
         Remnants(page, plan);
-        foreach (byte[] ticket in tickets)
-        {
-            page
-                .Append("<img class=\"ticket\" alt=\"Cutting ticket\" src=\"data:image/svg+xml;base64,")
-                .Append(Convert.ToBase64String(ticket))
-                .Append("\">\n");
-        }
-
         page.Append("</body></html>\n");
         return Encoding.UTF8.GetBytes(page.ToString());
     }
@@ -67,11 +54,28 @@ internal static class OrderPage
 
         page.Append(
             CultureInfo.InvariantCulture,
-            $"<p class=\"big\"><b>{plan.BallsServed}</b> of {plan.Question.Orders.Sum(o => (long)o.Balls)} balls, {plan.Late} orders "
-                + $"late</p>\n");
-        string cutShort = plan.Proof.CutShort ? "The search for a better plan was cut short. " : string.Empty;
+            $"<p class=\"big\"><b>{plan.BallsServed}</b> of {plan.Question.Orders.Sum(o => (long)o.Balls)} balls, "
+                + $"{CountWords.Of(plan.Late, "order")} late</p>\n");
         page.Append(
-            CultureInfo.InvariantCulture, $"<p class=\"note\">{cutShort}{Safe(OrderReport.RestsOn(rules))}</p>\n");
+            CultureInfo.InvariantCulture,
+            $"<p class=\"note\">{Safe(OrderReport.RestsOn(plan.Question))}</p>\n<p><a href=\"{TicketsPage.FileName}\">All cutting tickets"
+                + $"</a>; the number of a piece leads to its own.</p>\n");
+    }
+
+    // What must be done before anything can be cut with a die.
+    private static void First(StringBuilder page, OrderPlan plan)
+    {
+        foreach (DieWork work in plan.Dies.Where(d => d.Make))
+        {
+            page.Append(CultureInfo.InvariantCulture, $"<p class=\"big\">Make this die first: <b>{Safe(work.Die.Name)}</b></p>\n");
+        }
+
+        foreach (DieWork work in plan.Dies.Where(d => d.ReRules > 0))
+        {
+            page.Append(
+                CultureInfo.InvariantCulture,
+                $"<p class=\"big\">Rule die <b>{Safe(work.Die.Name)}</b> again {CountWords.Times(work.ReRules)} before it is worn</p>\n");
+        }
     }
 
     private static void Orders(StringBuilder page, OrderPlan plan)
@@ -91,7 +95,7 @@ internal static class OrderPage
         }
 
         page.Append("</table>\n");
-        foreach (string warning in OrderReport.Warnings(plan))
+        foreach (string warning in OrderReport.ForTheShop(plan))
         {
             page.Append(CultureInfo.InvariantCulture, $"<p><b>{Safe(warning)}</b></p>\n");
         }
@@ -99,15 +103,47 @@ internal static class OrderPage
 
     private static void Work(StringBuilder page, OrderPlan plan)
     {
-        Head(
-            page, "Work, press by press in the order of cutting", 6, "no", "press", "die", "order", "roll", "lot", "strikes", "from, m",
-            "metres", "good balls", "hour", "day");
-        foreach (OrderCut cut in plan.Cuts)
+        page.Append("<h2>Work, press by press and day by day</h2>\n");
+        foreach (WorkDay day in WorkDay.Of(plan))
         {
-            Line(
-                page, false, 6, Invariant($"{cut.Number}"), cut.Press.Name, cut.Die.Name, cut.Order.Name, cut.Roll.Name, cut.Roll.Lot,
-                Invariant($"{cut.Strikes}"), Invariant($"{cut.FromM:0.00}"), Invariant($"{cut.Metres:0.00}"), Invariant($"{cut.GoodBalls}"),
-                Invariant($"{cut.StartHour:0.0}"), Invariant($"{plan.Question.Rules.DayOf(cut.EndHour):yyyy-MM-dd}"));
+            foreach (OrderCut[] cuts in day.Cuts.Chunk(MostRows))
+            {
+                WorkOf(page, plan, day, cuts);
+            }
+        }
+    }
+
+    private static void WorkOf(StringBuilder page, OrderPlan plan, WorkDay day, OrderCut[] cuts)
+    {
+        page.Append(
+            CultureInfo.InvariantCulture,
+            $"<details open><summary>{Safe(day.Name)}: {cuts[0].Number} to {cuts[^1].Number} (<a href=\"{TicketsPage.FileName}#{day.Id}\">"
+                + $"tickets of the day</a>)</summary>\n");
+        Table(page, 5, "no", "die", "order", "roll", "lot", "strikes", "from, m", "metres", "good balls", "start", "end");
+        foreach (OrderCut cut in cuts)
+        {
+            DateTime end = plan.Question.Rules.MomentOf(cut.EndHour);
+            string ends = plan.Question.Rules.DayOf(cut.EndHour) == day.Day ? Invariant($"{end:HH:mm}") : Invariant($"{end:ddd HH:mm}");
+            page.Append(
+                CultureInfo.InvariantCulture,
+                $"<tr><td class=\"t\"><a href=\"{TicketsPage.FileName}#{WorkDay.TicketOf(cut)}\">{cut.Number}</a></td>");
+            Cells(
+                page, 4, cut.Die.Name, cut.Order.Name, cut.Roll.Name, cut.Roll.Lot, Invariant($"{cut.Strikes}"),
+                Invariant($"{cut.FromM:0.00}"), Invariant($"{cut.Metres:0.00}"), Invariant($"{cut.GoodBalls}"),
+                Invariant($"{plan.Question.Rules.MomentOf(cut.StartHour):HH:mm}"), ends);
+        }
+
+        page.Append("</table></details>\n");
+    }
+
+    private static void Mountings(StringBuilder page, OrderPlan plan)
+    {
+        Head(page, "Dies to mount, press by press", 2, "press", "die", "from", "to");
+        foreach (Mounting mounting in plan.Mountings)
+        {
+            string from = Invariant($"{plan.Question.Rules.MomentOf(mounting.StartHour):ddd yyyy-MM-dd HH:mm}");
+            string to = Invariant($"{plan.Question.Rules.MomentOf(mounting.EndHour):ddd yyyy-MM-dd HH:mm}");
+            Line(page, false, 2, mounting.Press.Name, mounting.Die.Name, from, mounting.Paid ? to : "stands there already");
         }
 
         page.Append("</table>\n");
@@ -116,15 +152,15 @@ internal static class OrderPage
     private static void Dies(StringBuilder page, OrderPlan plan)
     {
         Head(
-            page, "Dies, press by press in the order of their campaigns", 3, "press", "die", "before it cuts", "strikes",
-            "left afterwards");
+            page, "Dies", 3, "first press", "die", "before it cuts", "mounted", "strikes", "left afterwards");
         foreach (DieWork work in plan.Dies)
         {
             string made = work.Make ? "make it first" : string.Empty;
-            string ruled = work.ReRules > 0 ? Invariant($"rule it again {work.ReRules} times") : string.Empty;
+            string ruled = work.ReRules > 0 ? $"rule it again {CountWords.Times(work.ReRules)}" : string.Empty;
             string first = string.Join(", ", new[] { made, ruled }.Where(w => w.Length > 0));
             Line(
-                page, first.Length > 0, 3, work.Press.Name, work.Die.Name, first, Invariant($"{work.Strikes}"),
+                page, first.Length > 0, 3, work.Press.Name, work.Die.Name, first, Invariant($"{work.Mountings}"),
+                Invariant($"{work.Strikes}"),
                 Invariant($"{work.StrikesAfter}"));
         }
 
@@ -164,7 +200,13 @@ internal static class OrderPage
 
     private static void Head(StringBuilder page, string title, int texts, params string[] names)
     {
-        page.Append(CultureInfo.InvariantCulture, $"<h2>{Safe(title)}</h2>\n<table><tr>");
+        page.Append(CultureInfo.InvariantCulture, $"<h2>{Safe(title)}</h2>\n");
+        Table(page, texts, names);
+    }
+
+    private static void Table(StringBuilder page, int texts, params string[] names)
+    {
+        page.Append("<table><tr>");
         for (int i = 0; i < names.Length; i++)
         {
             page.Append(CultureInfo.InvariantCulture, $"<th{(i < texts ? " class=\"t\"" : string.Empty)}>{Safe(names[i])}</th>");
@@ -176,6 +218,11 @@ internal static class OrderPage
     private static void Line(StringBuilder page, bool bad, int texts, params string[] cells)
     {
         page.Append(bad ? "<tr class=\"bad\">" : "<tr>");
+        Cells(page, texts, cells);
+    }
+
+    private static void Cells(StringBuilder page, int texts, params string[] cells)
+    {
         for (int i = 0; i < cells.Length; i++)
         {
             page.Append(CultureInfo.InvariantCulture, $"<td{(i < texts ? " class=\"t\"" : string.Empty)}>{Safe(cells[i])}</td>");

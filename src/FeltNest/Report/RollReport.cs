@@ -1,4 +1,5 @@
 using System.Globalization;
+using FeltNest.Layout;
 using FeltNest.Rolls;
 using FeltNest.Rolls.Plan;
 using FeltNest.Rolls.Plan.Chain;
@@ -21,6 +22,11 @@ internal static class RollReport
             table.Note(narrow);
         }
 
+        foreach (string loud in new[] { OffCentre(plan), Gain(plan) }.OfType<string>())
+        {
+            table.Note(loud);
+        }
+
         Strikes(table, plan);
         table.Heading("Panels lost in these strikes").Line("all causes", Whole(plan.Strikes.Sum(s => s.Lost.Count)));
         foreach (LossCause cause in Enum.GetValues<LossCause>())
@@ -39,10 +45,16 @@ internal static class RollReport
         FeltRoll roll = plan.Request.Roll;
         int more = plan.GoodPanels - plan.BackToBackGoodPanels;
         double end = (plan.Strikes[^1].XMm + plan.Pattern.LengthMm) / 1000;
-        double over = end - (roll.LengthMm / 1000);
-        (string ends, double at) = over > 0 ? ("last strike overhangs", over) : ("last strike ends at", end);
-        table.Heading($"Roll {roll.Name}: strikes of {plan.Request.Layout.Parts[0].Name}")
-            .Line("good panels", Whole(plan.GoodPanels), $"{plan.Balls} balls (pairs of one pairing group)")
+        (string ends, double at) =
+            plan.OverhangMm > 0 ? ("last strike overhangs", plan.OverhangMm / 1000) : ("last strike ends at", end);
+        IReadOnlyList<LayoutPart> parts = plan.Request.Layout.Parts;
+        table.Heading($"Roll {roll.Name}: strikes of {string.Join(" and ", parts.Select(p => p.Name))}");
+        foreach (PartYield part in parts.Count > 1 ? plan.Yields : [])
+        {
+            table.Line($"good, part {part.Part + 1}", Whole(part.GoodPanels), $"{part.Balls} balls, {parts[part.Part].Name}");
+        }
+
+        table.Line("good panels", Whole(plan.GoodPanels), $"{plan.Balls} balls (pairs of one pairing group)")
             .Line("plain cutting", Whole(plan.BackToBackGoodPanels), "good panels, one feed apart from the start, no strike moved")
             .Line("gain over that", Whole(more), Invariant($"panels, {100.0 * more / Math.Max(1, plan.BackToBackGoodPanels):0.00} %"))
             .Line(
@@ -59,7 +71,7 @@ internal static class RollReport
             .Line(
                 "width", Invariant($"{roll.LeastWidthMm:0.#} to {roll.MostWidthMm:0.#} mm"),
                 Invariant($"layout made for {plan.Request.Layout.RollWidthMm:0.#} mm"))
-            .Line("faults, splices", Invariant($"{roll.Faults.Count}, {roll.JointsMm.Count}"))
+            .Line("faults, splices", Invariant($"{roll.Faults.Count}, {roll.Splices.Count}"))
             .Line(
                 "four-point score", score.Per100SquareYards, "0.0", string.Empty,
                 Invariant($"points per 100 yd2 of cuttable width ({score.Per100SquareMetres:0.0} per 100 m2; {score.Points} points)"))
@@ -109,6 +121,11 @@ internal static class RollReport
             yield return narrow;
         }
 
+        foreach (string loud in new[] { OffCentre(plan), Gain(plan) }.OfType<string>())
+        {
+            yield return loud;
+        }
+
         if (plan.Request.Layout.Rules.Plies.Count > 1)
         {
             yield return $"the layout is cut in {plan.Request.Layout.Rules.Plies.Count} plies, this plan is for one ply of this roll: "
@@ -123,6 +140,19 @@ internal static class RollReport
                     + $"{plan.Request.Layout.Rules.WarpToleranceDeg:0.##})");
         }
     }
+
+    private static string? Gain(RollPlan plan) => plan.Better is { } better
+        ? Invariant(
+            $"A LAYOUT MADE FOR THIS ROLL would give {better.GoodPanels} good panels in place of {plan.GoodPanels}, "
+                + $"{better.GainPercent:0.0} % more: lay it out for {better.WidthMm:0.#} mm, the least width measured; this one is made "
+                + $"for {plan.Request.Layout.RollWidthMm:0.#} mm")
+        : null;
+
+    private static string? OffCentre(RollPlan plan) => plan.OverhangMm > 0
+        ? Invariant(
+            $"OFF-CENTRE LOAD: the last strike reaches {plan.OverhangMm:0.#} mm past the end of the roll; keep within the limit of the "
+                + $"press's maker")
+        : null;
 
     private static string Skew(RollPlan plan) =>
         string.Join("; ", WarpReport.Of(plan.Pattern, plan.Request.Layout, plan.Request.Roll.SkewDeg)

@@ -1,50 +1,63 @@
 using FeltNest.Rolls.Orders.Planned;
-using FeltNest.Rolls.Orders.Search;
 using static FeltNest.InvariantText;
 
 namespace FeltNest.Report;
 
-/// <summary>What is said of how a plan was found and how far it is the best: nothing that was not proved.</summary>
+/// <summary>What is said of how far a plan is the best, aim by aim: nothing that was not proved.</summary>
 internal static class SearchWords
 {
-    // One ball in so many short, and the plan says so in its first line.
-    private const int Badly = 20;
-
     /// <summary>The first line of a plan that is badly short; null where it is not.</summary>
     public static string? BadlyShort(OrderPlan plan)
     {
         long wanted = plan.Question.Orders.Sum(o => (long)o.Balls);
-        long lacking = plan.Results.Sum(r => (long)r.ShortBalls);
-        return lacking * Badly < wanted || lacking == 0 ? null : Invariant(
-            $"BADLY SHORT: {lacking} of {wanted} balls are missing ({100.0 * lacking / wanted:0.#} %), "
-                + $"{plan.Results.Count(r => r.ShortBalls > 0)} of {plan.Results.Count} orders");
+        return plan.BadlyShort
+            ? Invariant($"BADLY SHORT: {plan.ShortBalls} of {wanted} balls are missing ({100.0 * plan.ShortBalls / wanted:0.#} %), ")
+                + Invariant($"{plan.Results.Count(r => r.ShortBalls > 0)} of {CountWords.Of(plan.Results.Count, "order")}")
+            : null;
+    }
+
+    /// <summary>How far a count is the least that any plan has, in a few words.</summary>
+    /// <param name="count">What the plan has.</param>
+    /// <param name="least">What was proved for any plan.</param>
+    /// <param name="among">Among which plans.</param>
+    public static string Proof(long count, double least, string among)
+    {
+        long whole = PlanProof.Whole(least);
+        if (count == 0)
+        {
+            return "none";
+        }
+
+        if (count <= whole)
+        {
+            return $"proved: no fewer in any plan{among}";
+        }
+
+        return whole > 0 ? Invariant($"not proved; at least {whole} in any plan{among}") : "not proved to be the fewest";
     }
 
     /// <summary>How far the cost is the least, in a few words.</summary>
-    public static string Gap(OrderPlan plan)
+    public static string Gap(double gapPercent)
     {
-        if (plan.GapPercent is { } gap)
-        {
-            string cutShort = plan.Proof.CutShort ? "; cut short" : string.Empty;
-            return Invariant(
-                $"gap {Math.Max(0, gap):0.###} %, among plans with no more balls short and no more orders late{cutShort}");
-        }
-
-        if (plan.Proof.CutShort)
-        {
-            return "the search was cut short before it proved a bound";
-        }
-
-        return plan.Proof.Searched ? "the search proved no bound worth saying" : "no search was made";
+        string proved = gapPercent <= OrderPlan.ProvedGapPercent ? "; proved" : string.Empty;
+        return Invariant($"gap {Math.Max(0, gapPercent):0.###} %, among plans with no more balls short and no more orders late{proved}");
     }
 
-    /// <summary>The sentence of a question that was too large; null where a search was made.</summary>
-    public static string? NotSearched(OrderPlan plan) => plan.Proof.Searched ? null : Invariant(
-        $"no search was made: {plan.Question.Orders.Count} orders, {plan.Question.Rolls.Count} rolls and {plan.Question.Dies.Count} "
-            + $"dies are more than {ModelSize.Most} variables; the plan of first fit is sound, others may cost less. Fewer orders at a "
-            + $"time are searched");
+    /// <summary>What a search that was cut short left unproved, one sentence; null where it ended by itself.</summary>
+    public static string? CutShort(OrderPlan plan)
+    {
+        if (!plan.Proof.CutShort)
+        {
+            return null;
+        }
 
-    /// <summary>Rolls that come after the first day of cutting, one sentence each.</summary>
-    public static IEnumerable<string> Coming(OrderPlan plan) => plan.Question.Rolls.Where(r => !plan.Question.IsThere(r))
-        .Select(r => Invariant($"roll {r.Name} arrives on {r.Received:yyyy-MM-dd}, after the start of this plan: not planned"));
+        string[] open = [.. plan.Unproved];
+        return open.Length == 0
+            ? "the search was cut short after all of the plan was proved"
+            : $"the search was cut short; not proved: {string.Join(", ", open)}";
+    }
+
+    /// <summary>Rolls of the plan that come after the first day of cutting, one sentence each.</summary>
+    public static IEnumerable<string> Coming(OrderPlan plan) => plan.Begun.Where(r => plan.Question.ThereFrom(r) > 0)
+        .Select(r => Invariant($"roll {r.Name} arrives on {r.Received:yyyy-MM-dd}: it is cut from 00:00 of that day on at the earliest"));
 }

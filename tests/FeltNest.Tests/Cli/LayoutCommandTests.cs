@@ -47,6 +47,35 @@ public sealed class LayoutCommandTests : IDisposable
     }
 
     [Fact]
+    public async Task A_layout_for_a_measured_roll_is_the_one_for_its_least_width()
+    {
+        string roll = folder.Write("roll.json", """
+            { "schema": "feltnest/roll/1", "name": "R9", "lengthM": 40,
+              "widths": [ { "xM": 0, "widthMm": 304 }, { "xM": 12.5, "widthMm": 300 }, { "xM": 20, "widthMm": 302 } ],
+              "faults": [ { "xMm": 100, "yMm": 150, "radiusMm": 90 } ] }
+            """);
+        CommandRun run = await CommandRun.Of("layout", BowTie, "--roll", roll, "--effort", "1", "--out", folder.Path("r"));
+        await CommandRun.Of("layout", BowTie, "--width", "300", "--effort", "1", "--out", folder.Path("w"));
+
+        Assert.Equal(0, run.Code);
+        Assert.Equal(File.ReadAllText(folder.Path("w/layout.json")), File.ReadAllText(folder.Path("r/layout.json")));
+        Assert.Contains(
+            run.Messages, line => line.Contains(
+                "laid out for 300 mm, the least width of roll R9, measured at 12.5 m (widest 304 mm)", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("give the width of the roll, or a roll as measured")]
+    [InlineData("both say how wide the roll is", "--width", "300", "--roll", "roll.json")]
+    public async Task A_width_and_a_measured_roll_exclude_each_other_and_one_is_wanted(string told, params string[] options)
+    {
+        CommandRun run = await CommandRun.Of(["layout", BowTie, "--out", folder.Path("out"), .. options]);
+
+        Assert.Equal((2, string.Empty), (run.Code, run.Out));
+        Assert.Contains($"--width, --roll: {told}", Assert.Single(run.Messages), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Quiet_says_nothing_when_all_is_well()
     {
         CommandRun run = await CommandRun.Of("layout", BowTie, "--width", "300", "--effort", "1", "--quiet", "--out", folder.Path("out"));

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using FeltNest.Files.Layouts;
+using FeltNest.Layout;
 using FeltNest.Tests.Files;
 using FeltNest.Tests.Rolls;
 using FeltNest.Yield;
@@ -16,6 +17,9 @@ public sealed class OrdersCommandTests : IDisposable
           "feedToleranceMm": 0.5, "guideToleranceMm": 0.5 }
         """;
 
+    private const string MeasuredStock = "roll,felt,lot,widthMm,lengthM,price,priceUnit,currency,available,measured\n"
+        + "R1,woven,L1,20,50,1.5,m,EUR,yes,measured.json\n";
+
     private readonly TempFolder folder = new();
 
     public void Dispose() => folder.Dispose();
@@ -26,7 +30,9 @@ public sealed class OrdersCommandTests : IDisposable
         CommandRun run = await Planned("K1,T2,0.05,2026-03-04", "--json");
 
         Assert.Equal(0, run.Code);
-        Assert.Equal(["orders.csv", "orders.html", "orders.json"], Directory.GetFiles(folder.Path("out")).Select(Path.GetFileName).Order());
+        Assert.Equal(
+            ["dies-after.csv", "orders-after.csv", "orders.csv", "orders.html", "orders.json", "stock-after.csv", "tickets.html"],
+            Directory.GetFiles(folder.Path("out")).Select(Path.GetFileName).Order());
         JsonElement plan = JsonDocument.Parse(run.Out).RootElement;
 
         // One square a strike is half a ball, so 50 balls are 100 strikes: 99 x 12 + 10 + 2 mm.
@@ -37,7 +43,8 @@ public sealed class OrdersCommandTests : IDisposable
                 .GetProperty("strikes")
                 .GetInt32(), plan.GetProperty("assignments")[0].GetProperty("goodBalls").GetInt32()));
         Assert.Equal(1.2, plan.GetProperty("assignments")[0].GetProperty("metres").GetDouble(), 9);
-        Assert.Contains("data:image/svg+xml;base64,", File.ReadAllText(folder.Path("out/orders.html")), StringComparison.Ordinal);
+        Assert.Contains("<a href=\"tickets.html#t1\">1</a>", File.ReadAllText(folder.Path("out/orders.html")), StringComparison.Ordinal);
+        Assert.Contains("id=\"t1\"", File.ReadAllText(folder.Path("out/tickets.html")), StringComparison.Ordinal);
         Assert.Equal(0, (await CommandRun.Of("check", folder.Path("out/orders.json"))).Code);
     }
 
@@ -72,6 +79,7 @@ public sealed class OrdersCommandTests : IDisposable
     [InlineData("hours", "press P1: busy for ")]
     [InlineData("over", "order K1: 50 balls are cut where 20 are wanted")]
     [InlineData("gap", "gapPercent: 5 stated")]
+    [InlineData("badly", "badlyShort: true stated, 0 of 50 balls are missing")]
     [InlineData("bound", "bound: -7 is below nothing")]
     [InlineData("arrives", "assignment 1: cuts roll R1 on 2026-03-02, before it arrives on 2026-03-20")]
     public async Task A_plan_that_was_changed_is_a_violation(string change, string told)
@@ -87,6 +95,7 @@ public sealed class OrdersCommandTests : IDisposable
             case "hour": first["startHour"] = 0; break;
             case "remnant": root["remnants"]![0]!["lengthM"] = 49; break;
             case "over": root["orders"]![0]!["balls"] = 20; break;
+            case "badly": root["badlyShort"] = true; break;
             case "gap": root["gapPercent"] = 5; break;
             case "bound": root["bound"] = -7; break;
             case "arrives": root["stock"]![0]!["received"] = "2026-03-20"; break;
@@ -111,14 +120,71 @@ public sealed class OrdersCommandTests : IDisposable
         Assert.Contains("line 2, due: '4.3.2026' is not a day", Assert.Single(run.Messages), StringComparison.Ordinal);
     }
 
-    private async Task<CommandRun> Planned(string orders, params string[] options)
+    [Fact]
+    public async Task A_roll_measured_narrower_than_the_die_everywhere_is_not_cut_and_that_is_told()
     {
-        File.WriteAllBytes(folder.Path("layout.json"), LayoutWriter.Write(RollCases.Squares, YieldAccount.Of(RollCases.Squares)));
+        // The stock says 20 mm, which the die needs; measured are 19.9 and 19.95.
+        File.WriteAllText(folder.Path("measured.json"), """
+            { "schema": "feltnest/roll/1", "name": "R1", "lengthM": 50,
+              "widths": [ { "xM": 0, "widthMm": 19.9 }, { "xM": 9, "widthMm": 19.95 } ] }
+            """);
+        CommandRun run = await PlannedFrom(
+            MeasuredStock,
+            "K1,T2,0.05,2026-03-04", "--quiet");
+
+        Assert.Equal((3, string.Empty), (run.Code, run.Out));
+        Assert.Contains("is 20 mm wide or more", Assert.Single(run.Messages), StringComparison.Ordinal);
+        Assert.Contains("the widest is 19.95 mm", run.Messages[0], StringComparison.Ordinal);
+        Assert.False(Directory.Exists(folder.Path("out")));
+    }
+
+    [Fact]
+    public async Task A_roll_against_the_feed_is_turned_for_a_one_way_die_and_that_is_told_everywhere()
+    {
+        File.WriteAllText(folder.Path("measured.json"), """
+            { "schema": "feltnest/roll/1", "name": "R1", "lengthM": 50, "widths": [ { "xM": 0, "widthMm": 20 } ],
+              "napToward": "-x", "faults": [ { "xMm": 49900, "yMm": 8, "radiusMm": 2 } ] }
+            """);
+        CommandRun run = await PlannedFrom(oneWay: true, MeasuredStock, "K1,T2,0.05,2026-03-04");
+
+        Assert.Equal(0, run.Code);
+        Assert.Contains("TURN END FOR END before cutting: R1", run.Out, StringComparison.Ordinal);
+        Assert.Contains(run.Messages, line => line.Contains("TURN END FOR END before cutting: R1", StringComparison.Ordinal));
+        JsonNode plan = JsonNode.Parse(File.ReadAllText(folder.Path("out/orders.json")))!;
+        Assert.True(plan["stock"]![0]!["turned"]!.GetValue<bool>());
+        Assert.Equal(("-x", "turn"), (plan["stock"]![0]!["napToward"]!.GetValue<string>(), plan["rules"]!["nap"]!.GetValue<string>()));
+
+        Assert.Equal(0, (await CommandRun.Of("check", folder.Path("out/orders.json"))).Code);
+    }
+
+    [Fact]
+    public async Task A_nap_unlike_the_measured_one_is_refused()
+    {
+        File.WriteAllText(folder.Path("measured.json"), """
+            { "schema": "feltnest/roll/1", "name": "R1", "lengthM": 50, "widths": [ { "xM": 0, "widthMm": 20 } ], "napToward": "-x" }
+            """);
+        CommandRun run = await PlannedFrom(
+            MeasuredStock.Replace("measured\n", "measured,napToward\n", StringComparison.Ordinal)
+                .Replace("measured.json\n", "measured.json,+x\n", StringComparison.Ordinal),
+            "K1,T2,0.05,2026-03-04");
+
+        Assert.Equal((2, string.Empty), (run.Code, run.Out));
+        Assert.Contains("line 2, napToward: +x is not the way of the nap in", Assert.Single(run.Messages), StringComparison.Ordinal);
+    }
+
+    private Task<CommandRun> Planned(string orders, params string[] options) => PlannedFrom(
+        "roll,felt,lot,widthMm,lengthM,price,priceUnit,currency,available\nR1,woven,L1,20,50,1.5,m,EUR,yes\n", orders, options);
+
+    private Task<CommandRun> PlannedFrom(string stock, string orders, params string[] options) =>
+        PlannedFrom(oneWay: false, stock, orders, options);
+
+    private async Task<CommandRun> PlannedFrom(bool oneWay, string stock, string orders, params string[] options)
+    {
+        RollLayout lay = RollCases.Squares with { Rules = RollCases.Squares.Rules with { OneWay = oneWay } };
+        File.WriteAllBytes(folder.Path("layout.json"), LayoutWriter.Write(lay, YieldAccount.Of(lay)));
         return await CommandRun.Of([
             "orders", folder.Write("orders.csv", "order,ball,thousandBalls,due\n" + orders + "\n"), "--stock",
-            folder.Write(
-                "stock.csv", "roll,felt,lot,widthMm,lengthM,price,priceUnit,currency,available\nR1,woven,L1,20,50,1.5,m,EUR,yes\n"),
-                "--dies",
+            folder.Write("stock.csv", stock), "--dies",
             folder.Write("dies.csv", "die,ball,layout,strikesLeft\nD1,T2,layout.json,5000\n"), "--press", folder.Write("press.json", Press),
             "--start", "2026-03-02", "--out", folder.Path("out"), .. options]);
     }

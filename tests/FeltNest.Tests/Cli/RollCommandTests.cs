@@ -50,6 +50,8 @@ public sealed class RollCommandTests : IDisposable
     [InlineData("line", "backToBackGoodPanels: stated 3, the shapes give ")]
     [InlineData("side", "strike 1: moved across by 3 mm, the side shift allowed is 0 mm to either side")]
     [InlineData("before", "strike 1: begins at -5 mm, allowed 0 to 118 mm")]
+    [InlineData("balls", "balls: 77 stated, the parts add to 4")]
+    [InlineData("better", "better: 10 good panels and 5 % stated, where 9 are planned")]
     [InlineData("pattern", "pattern: its panels, laid one feed apart, are not the layout")]
     public async Task A_plan_that_was_changed_is_a_violation(string change, string told)
     {
@@ -63,6 +65,8 @@ public sealed class RollCommandTests : IDisposable
             case "sum": root["goodPanels"] = 99; break;
             case "line": root["backToBackGoodPanels"] = 3; break;
             case "side": first["shiftYMm"] = 3.0; break;
+            case "balls": root["balls"] = 77; break;
+            case "better": root["better"] = JsonNode.Parse("""{ "widthMm": 20, "goodPanels": 10, "gainPercent": 5 }"""); break;
             case "before": first["xMm"] = -5.0; break;
             default: root["pattern"]!["panels"]![0]!["yMm"] = 10.5; break;
         }
@@ -133,6 +137,46 @@ public sealed class RollCommandTests : IDisposable
         Assert.Contains(run.Messages, line => line.Contains("warning: ROLL TOO NARROW", StringComparison.Ordinal));
         Assert.Contains("too-narrow", File.ReadAllText(folder.Path("out/ticket.svg")), StringComparison.Ordinal);
         Assert.Contains("too-narrow", File.ReadAllText(folder.Path("out/roll.svg")), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public async Task A_strike_past_the_end_is_asked_for_and_comes_with_the_caution(bool pastEnd)
+    {
+        // Five strikes of two squares: the last, of 22 mm, begins at 96 and the roll ends at 117.
+        const string roll = """
+            { "schema": "feltnest/roll/1", "name": "R7", "lengthM": 0.117, "widths": [ { "xM": 0, "widthMm": 20 } ] }
+            """;
+        CommandRun run = await PlannedOn(roll, ["--repeats-per-strike", "2", .. pastEnd ? ["--past-end"] : Array.Empty<string>()]);
+
+        Assert.Equal(0, run.Code);
+        Assert.Equal(pastEnd, run.Out.Contains("OFF-CENTRE LOAD", StringComparison.Ordinal));
+        Assert.Equal(
+            pastEnd,
+            run.Messages.Any(line =>
+                line.Contains("warning: OFF-CENTRE LOAD: the last strike reaches 1 mm past the end", StringComparison.Ordinal)));
+        JsonElement plan = JsonDocument.Parse(File.ReadAllText(folder.Path("out/roll.json"))).RootElement;
+        Assert.Equal(pastEnd, plan.GetProperty("pastEnd").GetBoolean());
+        Assert.Equal(0, (await CommandRun.Of("check", folder.Path("out/roll.json"))).Code);
+    }
+
+    [Fact]
+    public async Task What_a_layout_for_this_roll_would_give_is_said_and_written()
+    {
+        CommandRun run = await PlannedOn(Roll.Replace("\"widthMm\": 20", "\"widthMm\": 33", StringComparison.Ordinal));
+
+        Assert.Equal(0, run.Code);
+        Assert.Contains("A LAYOUT MADE FOR THIS ROLL would give", run.Out, StringComparison.Ordinal);
+        Assert.Contains(run.Messages, line => line.Contains("lay it out for 33 mm", StringComparison.Ordinal));
+        JsonElement plan = JsonDocument.Parse(File.ReadAllText(folder.Path("out/roll.json"))).RootElement;
+        JsonElement better = plan.GetProperty("better");
+        Assert.Equal(33, better.GetProperty("widthMm").GetDouble());
+        Assert.Equal(
+            100.0 * (better.GetProperty("goodPanels").GetInt32() - plan.GetProperty("goodPanels").GetInt32())
+                / plan.GetProperty("goodPanels").GetInt32(),
+            better.GetProperty("gainPercent").GetDouble(), 9);
+        Assert.Equal(0, (await CommandRun.Of("check", folder.Path("out/roll.json"))).Code);
     }
 
     private Task<CommandRun> Planned(params string[] options) => PlannedOn(Roll, options);

@@ -19,7 +19,7 @@ public sealed class RollReaderTests : IDisposable
         FeltRoll roll = RollReader.Read(RepositoryFile.PathOf("shapes", "demo", "rolls", "roll-a17.json"));
 
         Assert.Equal(("A17", "L-2207", 30_000.0, NapDirection.Forward), (roll.Name, roll.Lot, roll.LengthMm, roll.Nap));
-        Assert.Equal((13, 17_420.0), (roll.Faults.Count, roll.JointsMm.Single()));
+        Assert.Equal((13, 17_420.0), (roll.Faults.Count, roll.Splices.Single().XMm));
     }
 
     [Fact]
@@ -44,7 +44,7 @@ public sealed class RollReaderTests : IDisposable
 
         Assert.Equal(roll.Faults, back.Faults);
         Assert.Equal(roll.Widths, back.Widths);
-        Assert.Equal(roll with { Faults = [], Widths = [], JointsMm = [] }, back with { Faults = [], Widths = [], JointsMm = [] });
+        Assert.Equal(roll with { Faults = [], Widths = [], Splices = [] }, back with { Faults = [], Widths = [], Splices = [] });
     }
 
     [Theory]
@@ -62,6 +62,9 @@ public sealed class RollReaderTests : IDisposable
     [InlineData(
         Head + Widths + """, "joints": [ { "xM": 4 }, { "xM": 3 } ] }""",
         "joints[1].xM: 3 m does not lie beyond the splice before it at 4 m")]
+    [InlineData(
+        Head + Widths + """, "joints": [ { "xM": 4, "clearMm": -1 } ] }""",
+        "joints[0].clearMm: -1 mm is outside 0 to 1000 mm")]
     [InlineData(Head + Widths + """, "napToward": "x" }""", "napToward: 'x' is not known; allowed: +x, -x")]
     [InlineData(
         Head + Widths + """, "faults": [ { "xMm": 10001, "yMm": 5, "radiusMm": 2 } ] }""",

@@ -35,11 +35,11 @@ public sealed class SpoiledListTests
         {
             "offers",
             "name,felt,widthMm,lengthM,price,priceUnit,currency,leastWidthMm,edgeMm,massPerAreaGsm,"
-                + "faultPercent,minimumM,priceLow,priceHigh\n"
-                + "A,w,1500,50,18,m,EUR,1480,15,700,1,10,17,19\n"
+                + "faultPercent,minimumM,priceLow,priceHigh,deliveryDays\n"
+                + "A,w,1500,50,18,m,EUR,1480,15,700,1,10,17,19,5\n"
         },
         { "actuals", "roll,metres,goodPanels,widthMm,endsM,faultPanels,rejectedPanels,unpairedPanels\nR,50,9000,1500,1,10,10,2\n" },
-        { "orders", "order,ball,thousandBalls,due,reserveBalls\nO,B,5,2026-03-31,10\n" },
+        { "orders", "order,ball,thousandBalls,due,reserveBalls,priority\nO,B,5,2026-03-31,10,2\n" },
         {
             "stock",
             "roll,felt,lot,widthMm,lengthM,price,priceUnit,currency,available,massPerAreaGsm,faultPercent\n"

@@ -23,7 +23,7 @@ internal sealed class EveryChain
         places = [.. from k in Enumerable.Range(0, grid.Places)
                      from s in Enumerable.Range(0, grid.Shifts)
                      let good = Good(grid.XMm(k), grid.ShiftMm(s))
-                     where good > 0
+                     where good > 0 && IsMade(grid.XMm(k))
                      select (grid.XMm(k), grid.ShiftMm(s), good)];
     }
 
@@ -69,6 +69,14 @@ internal sealed class EveryChain
         return far;
     }
 
+    private bool IsMade(double x)
+    {
+        FeltRoll roll = plan.Request.Roll;
+        double end = x + plan.Pattern.Panels.Max(p => p.MaxX);
+        return (plan.Request.PastEnd || end <= roll.LengthMm + 1e-6)
+            && roll.Splices.All(s => s.ClearMm == 0 || end < s.XMm - s.ClearMm || x > s.XMm + s.ClearMm);
+    }
+
     private int Good(double x, double y) => plan.Pattern.Panels.Select(p => Shape(p, x, y)).Count(IsGood);
 
     private bool IsGood(Polygon panel)
@@ -81,7 +89,7 @@ internal sealed class EveryChain
         return box.MaxX <= roll.LengthMm + 1e-6
             && box.MinY >= layout.Trims.LowerMm - 1e-6
             && box.MaxY <= least - layout.Trims.UpperMm + 1e-6
-            && roll.JointsMm.All(joint => joint < box.MinX || joint > box.MaxX)
+            && roll.Splices.All(s => s.XMm < box.MinX || s.XMm > box.MaxX)
             && roll.Faults.All(f => f.RadiusMm is { } r
                 ? Factory.CreatePoint(new Coordinate(f.MiddleX, f.MiddleY)).Distance(panel) > r
                 : !Factory.ToGeometry(new Envelope(f.XMm, f.XMm + f.LengthMm, f.YMm, f.YMm + f.WidthMm)).Intersects(panel));

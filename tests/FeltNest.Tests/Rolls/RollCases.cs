@@ -50,6 +50,46 @@ internal static class RollCases
         Search = Shapes.ByHand(leastGapMm: 2),
     };
 
+    /// <summary>Squares of 10 every 12 mm in one band, and above it plates of 16 x 10, another part, on a repeat of their own: roll 32
+    /// wide, gap 2.</summary>
+    internal static RollLayout TwoParts(double secondRepeatMm) => TwoRows with
+    {
+        Parts = [TwoRows.Parts[0], Shapes.Part(Outline.From([new(0, 0), new(16, 0), new(16, 10), new(0, 10)])) with { Name = "plate" }],
+        Rules = TwoRows.Rules with { Bands = 2 },
+        Bands =
+        [
+            new LayoutBand
+            {
+                YFromMm = 5,
+                YToMm = 15,
+                Repeat = new LayoutRepeat(12, [new PlacedPanel { Part = 0, XMm = 0, YMm = 10, AngleDeg = 0 }]),
+            },
+            new LayoutBand
+            {
+                YFromMm = 17,
+                YToMm = 27,
+                Repeat = new LayoutRepeat(secondRepeatMm, [new PlacedPanel { Part = 1, XMm = -5, YMm = 17, AngleDeg = 0 }]),
+            },
+        ],
+    };
+
+    /// <summary>The same two rows with 2 mm more between them, on a roll 34 wide.</summary>
+    internal static RollLayout LooseRows { get; } = TwoRows with
+    {
+        RollWidthMm = 34,
+        Bands = [new LayoutBand
+        {
+            YFromMm = 5,
+            YToMm = 29,
+            Repeat = new LayoutRepeat(
+                12,
+                [
+                    new PlacedPanel { Part = 0, XMm = 0, YMm = 10, AngleDeg = 0 },
+                    new PlacedPanel { Part = 0, XMm = 0, YMm = 24, AngleDeg = 0 },
+                ]),
+        }],
+    };
+
     /// <summary>Two rows of combs, 44 long with a tooth every 6, the upper turned and its teeth between the lower one's: 48 apart along the
     /// roll, 21 ahead of each other, gap 0.9.</summary>
     internal static RollLayout Combs { get; } = new()
@@ -82,7 +122,7 @@ internal static class RollCases
             Lot = null,
             LengthMm = length,
             Widths = [new WidthReading { XMm = 0, WidthMm = width }],
-            JointsMm = [],
+            Splices = [],
             SkewDeg = 0,
             Nap = null,
             MassPerAreaGsm = null,
@@ -116,7 +156,7 @@ internal static class RollCases
                 new() { XMm = 0, WidthMm = width + 1 - random.NextDouble() },
                 new() { XMm = length * 0.4, WidthMm = width - (2 * random.NextDouble()) }, new() { XMm = length, WidthMm = width + 2 },
             ],
-            JointsMm = random.Next(2) == 0 ? [] : [length * random.NextDouble()],
+            Splices = random.Next(2) == 0 ? [] : [new() { XMm = length * random.NextDouble(), ClearMm = seed % 3 }],
         };
     }
 
@@ -128,6 +168,12 @@ internal static class RollCases
         Panels = [.. plan.Pattern.Panels.Select(p => p.Placed)],
         GuidePlayMm = plan.Request.GuidePlayMm,
         FromMm = plan.Request.FromMm,
+        PastEnd = plan.Request.PastEnd,
+        Balls = plan.Balls,
+        Parts =
+        [
+            .. plan.Yields.Select(y => new StatedPart { Part = y.Part, GoodPanels = y.GoodPanels, Balls = y.Balls }),
+        ],
         Strikes = [.. plan.Strikes.Select(s => new StatedStrike
         {
             XMm = s.XMm,

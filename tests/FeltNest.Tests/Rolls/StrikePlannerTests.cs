@@ -23,10 +23,39 @@ public sealed class StrikePlannerTests
     public void A_strike_slides_past_a_joint()
     {
         // In line the joint at 20 takes the second square (12 to 22); slid to 21 it is clear, and five more follow before 93.
-        RollPlan plan = Plan(RollCases.Squares, RollCases.Roll(93, 20) with { JointsMm = [20] });
+        RollPlan plan = Plan(RollCases.Squares, RollCases.Roll(93, 20) with { Splices = [new() { XMm = 20 }] });
 
         Assert.Equal((7, 6), (plan.GoodPanels, plan.BackToBackGoodPanels));
         Assert.DoesNotContain(plan.Strikes, s => s.Lost.Count > 0);
+    }
+
+    [Theory]
+    [InlineData(0, 7)]
+    [InlineData(4, 6)]
+    [InlineData(10.5, 5)]
+    public void No_strike_touches_the_clear_length_of_a_splice(double clear, int good)
+    {
+        // The splice stands at 20.5 of 93. Without a clear length squares stand at 0 and from 21 on, six of them to 91. Clear of 16.5 to
+        // 24.5 the second begins at 25 at the earliest, and five end at 83. Clear of 10 to 31 even 0 to 10 touches: five from 32 to 90.
+        FeltRoll roll = RollCases.Roll(93, 20) with { Splices = [new() { XMm = 20.5, ClearMm = clear }] };
+        RollPlan plan = Plan(RollCases.Squares, roll);
+
+        Assert.Equal(good, plan.GoodPanels);
+        Assert.DoesNotContain(plan.Strikes, s => s.XMm + 10 >= 20.5 - clear && s.XMm <= 20.5 + clear);
+        Assert.Equal(new EveryChain(plan).Best(), plan.GoodPanels);
+        Assert.Empty(RollPlanCheck.Verify(RollCases.Squares, roll, RollCases.Stated(plan)).Violations);
+    }
+
+    [Fact]
+    public void The_check_finds_a_strike_on_the_clear_length_of_a_splice()
+    {
+        FeltRoll roll = RollCases.Roll(93, 20) with { Splices = [new() { XMm = 20 }] };
+        RollPlan plan = Plan(RollCases.Squares, roll);
+        FeltRoll clear = roll with { Splices = [new() { XMm = 20, ClearMm = 3 }] };
+
+        Assert.Contains(
+            "strike 1: from 9 to 19 mm touches a splice's clear length",
+            RollPlanCheck.Verify(RollCases.Squares, clear, RollCases.Stated(plan)).Violations[0], StringComparison.Ordinal);
     }
 
     [Fact]
@@ -109,11 +138,70 @@ public sealed class StrikePlannerTests
         Assert.InRange(plan.Strikes[0].XMm, 6, 12);
     }
 
+    [Theory]
+    [InlineData(false, 8)]
+    [InlineData(true, 9)]
+    public void No_strike_reaches_past_the_end_unless_that_is_allowed(bool pastEnd, int good)
+    {
+        // Strikes of two squares, 22 mm long, one every 24 mm: the fifth would end at 118 and the roll ends at 117. Its first square, 96 to
+        // 106, is good where it may hang over; without that four strikes end at 94.
+        FeltRoll roll = RollCases.Roll(117, 20);
+        RollPlan plan = StrikePlanner.Run(new RollRequest
+        {
+            Layout = RollCases.Squares,
+            Roll = roll,
+            RepeatsPerStrike = 2,
+            GuidePlayMm = 0,
+            FromMm = 0,
+            PastEnd = pastEnd,
+        });
+
+        Assert.Equal((good, good), (plan.GoodPanels, plan.BackToBackGoodPanels));
+        Assert.Equal(pastEnd ? 1 : 0, plan.OverhangMm, 9);
+        Assert.Equal(new EveryChain(plan).Best(), plan.GoodPanels);
+        Assert.Empty(RollPlanCheck.Verify(RollCases.Squares, roll, RollCases.Stated(plan)).Violations);
+    }
+
+    [Fact]
+    public void The_check_finds_a_strike_past_the_end()
+    {
+        FeltRoll roll = RollCases.Roll(117, 20);
+        RollPlan plan = StrikePlanner.Run(new RollRequest
+        {
+            Layout = RollCases.Squares,
+            Roll = roll,
+            RepeatsPerStrike = 2,
+            GuidePlayMm = 0,
+            FromMm = 0,
+            PastEnd = true,
+        });
+
+        string told = RollPlanCheck.Verify(RollCases.Squares, roll, RollCases.Stated(plan) with { PastEnd = false }).Violations[0];
+        Assert.StartsWith("strike 5: reaches to 118 mm, past the end of the roll at 117 mm", told, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_rest_shorter_than_a_strike_is_refused_and_told_what_would_work()
+    {
+        RollRequest request = new()
+        {
+            Layout = RollCases.Squares,
+            Roll = RollCases.Roll(21, 20),
+            RepeatsPerStrike = 2,
+            GuidePlayMm = 0,
+            FromMm = 0,
+        };
+
+        NoAnswerException error = Assert.Throws<NoAnswerException>(() => StrikePlanner.Run(request));
+        Assert.Contains("21 mm left to cut, and one strike is 22 mm long", error.Message, StringComparison.Ordinal);
+        Assert.Equal(1, StrikePlanner.Run(request with { PastEnd = true }).GoodPanels);
+    }
+
     [Fact]
     public void Every_cause_is_counted_once_a_panel()
     {
         // The joint runs through the fault: one panel, one cause, the first of the list.
-        FeltRoll roll = RollCases.Roll(22, 20, RollFault.Box(4, 8, 2, 2)) with { JointsMm = [5] };
+        FeltRoll roll = RollCases.Roll(22, 20, RollFault.Box(4, 8, 2, 2)) with { Splices = [new() { XMm = 5 }] };
         RollPlan plan = StrikePlanner.Run(new RollRequest
         {
             Layout = RollCases.Squares,
@@ -124,14 +212,6 @@ public sealed class StrikePlannerTests
         });
 
         Assert.Equal((1, 1, 0), (plan.GoodPanels, plan.LostPanels(LossCause.Joint), plan.LostPanels(LossCause.Fault)));
-    }
-
-    [Fact]
-    public void Bands_with_their_own_repeats_are_refused()
-    {
-        InputException error = Assert.Throws<InputException>(() => Plan(Files.SampleLayout.TwoBands, RollCases.Roll(500, 60)));
-
-        Assert.Contains("2 bands", error.Problem, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -153,6 +233,7 @@ public sealed class StrikePlannerTests
                 RepeatsPerStrike = repeats,
                 GuidePlayMm = seed % 2,
                 FromMm = 0,
+                PastEnd = seed % 3 != 0,
             });
 
             Assert.Equal((seed, new EveryChain(plan).Best()), (seed, plan.GoodPanels));

@@ -89,7 +89,14 @@ public sealed class StrikeStressTests
                 Good(
                     request with
                     {
-                        Roll = roll with { JointsMm = [.. roll.JointsMm.Append(roll.LengthMm * random.NextDouble()).Order()] },
+                        Roll = roll with
+                        {
+                            Splices =
+                            [
+                                .. roll.Splices.Append(new() { XMm = roll.LengthMm * random.NextDouble(), ClearMm = seed % 3 })
+                                    .OrderBy(s => s.XMm),
+                            ],
+                        },
                     }),
                 Good(
                     request with
@@ -97,7 +104,7 @@ public sealed class StrikeStressTests
                         Roll = roll with
                         {
                             LengthMm = roll.LengthMm * 0.9,
-                            JointsMm = [.. roll.JointsMm.Where(j => j < roll.LengthMm * 0.9)],
+                            Splices = [.. roll.Splices.Where(s => s.XMm < roll.LengthMm * 0.9)],
                         },
                     }),
                 Good(request with { Roll = roll with { Widths = [.. roll.Widths.Select(w => w with { WidthMm = w.WidthMm - 0.5 })] } }),
@@ -151,7 +158,11 @@ public sealed class StrikeStressTests
 
     private static FeltRoll HalfTurned(FeltRoll roll) => AcrossMirrored(roll) with
     {
-        JointsMm = [.. roll.JointsMm.Select(x => roll.LengthMm - x).Where(x => x > 0 && x < roll.LengthMm).Order()],
+        Splices =
+        [
+            .. roll.Splices.Select(s => s with { XMm = roll.LengthMm - s.XMm }).Where(s => s.XMm > 0 && s.XMm < roll.LengthMm)
+                .OrderBy(s => s.XMm),
+        ],
         Faults = [.. AcrossMirrored(roll).Faults.Select(f => f with { XMm = roll.LengthMm - f.XMm - f.LengthMm })],
     };
 

@@ -1,8 +1,8 @@
 using FeltNest.Geometry;
 using FeltNest.Layout;
 using FeltNest.Layout.Limits;
-using FeltNest.Yield;
 using FeltNest.Tests.Layout;
+using FeltNest.Yield;
 using Xunit;
 
 namespace FeltNest.Tests.Yield;

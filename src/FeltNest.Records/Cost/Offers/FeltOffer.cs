@@ -36,6 +36,9 @@ public sealed record FeltOffer
     /// <summary>Least length that is sold, m, or null.</summary>
     public required double? MinimumM { get; init; }
 
+    /// <summary>Days from the first day of cutting until its rolls are there.</summary>
+    public int DeliveryDays { get; init; }
+
     /// <summary>Shade lot, or null.</summary>
     public required string? Lot { get; init; }
 

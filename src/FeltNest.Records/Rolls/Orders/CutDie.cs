@@ -32,6 +32,12 @@ internal sealed record CutDie
     /// <summary>How often it can be ruled again.</summary>
     public required int MostReRules { get; init; }
 
+    /// <summary>Day from whose 00:00 on it is there, or null for one that is there.</summary>
+    public DateOnly? From { get; init; }
+
+    /// <summary>Days from 00:00 of the first day of cutting until a die is there that must be made.</summary>
+    public int MakeDays { get; init; }
+
     /// <summary>The layout it cuts and the repeats in one strike, for tickets; null where only figures are known.</summary>
     public (RollLayout Layout, int Repeats)? Drawn { get; init; }
 

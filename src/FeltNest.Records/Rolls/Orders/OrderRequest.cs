@@ -1,3 +1,5 @@
+using FeltNest.Rolls.Orders.Clock;
+
 namespace FeltNest.Rolls.Orders;
 
 /// <summary>The question: which rolls to cut for which order, with which die and on which press.</summary>
@@ -31,14 +33,28 @@ internal sealed record OrderRequest
         return whole * (1 - (Rules.RejectPercent / 100)) * (1 - (Rules.UnpairedPercent / 100));
     }
 
-    /// <summary>True where a roll is there when cutting begins: one that arrives later is no part of this plan.</summary>
-    public bool IsThere(StockRoll roll) => roll.Received is null || roll.Received <= Rules.Start;
+    /// <summary>Whether an order is kept from felt that comes after its day.</summary>
+    public bool InTime { get; init; }
+
+    /// <summary>When a press runs: its own calendar, else the usual days of the plan.</summary>
+    public PressCalendar CalendarOf(PressSpec press) => press.Calendar ?? PressCalendar.Usual(Rules.HoursPerDay);
+
+    /// <summary>Hour from which on a roll can be cut: 00:00 of the day it comes.</summary>
+    public double ThereFrom(StockRoll roll) => Rules.HourOf(roll.Received);
+
+    /// <summary>Hour from which on a die can be mounted: 00:00 of its day, or of the day on which it is made.</summary>
+    public double ThereFrom(CutDie die) => Math.Max(Rules.HourOf(die.From), die.MakePrice is null ? 0 : 24.0 * die.MakeDays);
 
     /// <summary>True where a die cuts an order's covers from a roll, one strike at least.</summary>
     public bool Fits(CoverOrder order, StockRoll roll, CutDie die) =>
+        FitsButForNap(order, roll, die) && NapRule.Allows(Rules, order, roll, die);
+
+    /// <summary>The same whichever way the nap lies.</summary>
+    public bool FitsButForNap(CoverOrder order, StockRoll roll, CutDie die) =>
         die.Ball == order.Ball
-            && IsThere(roll)
             && (order.Felt is null || order.Felt == roll.Felt)
+            && (!InTime || roll.Received is not { } day || day <= order.Due)
+            && PinsAllow(order, roll, die)
             && die.Serves(roll)
             && die.Shape.StrikesIn(ClearM(roll)) > 0
             && GoodShare(roll, die) > 0;
@@ -47,6 +63,14 @@ internal sealed record OrderRequest
     public static bool Takes(PressSpec press, CutDie die) => press.Dies.Count > 0
         ? press.Dies.Contains(die.Name)
         : die.Shape.LengthMm <= press.Bed.BoardLengthMm + 1e-6 && die.Shape.AcrossMm <= press.Bed.BoardWidthMm + 1e-6;
+
+    /// <summary>True where a press takes a die for an order.</summary>
+    public static bool CutsOn(CoverOrder order, PressSpec press, CutDie die) =>
+        Takes(press, die) && (order.Pins is null || order.Pins.Takes(press));
+
+    /// <summary>True where one roll can stand for another in every way, for every order.</summary>
+    public bool AreAlike(StockRoll roll, StockRoll other) =>
+        roll.IsLike(other) && Orders.All(o => o.Pins is null || o.Pins.TakesRoll(roll) == o.Pins.TakesRoll(other));
 
     /// <summary>Strikes that an order alone needs of a die on a roll, were the roll long enough.</summary>
     public int StrikesFor(CoverOrder order, StockRoll roll, CutDie die) => StrikesFor(order.Balls, roll, die);
@@ -70,4 +94,8 @@ internal sealed record OrderRequest
         int enough = (int)Math.Max(1, Math.Ceiling(((1000 * Rules.LeastCutM) - die.Shape.OverMm - 1e-6) / die.Shape.FeedMm));
         return Math.Min(enough, StrikesFor(order, roll, die));
     }
+
+    // A press it may be cut on takes the die.
+    private bool PinsAllow(CoverOrder order, StockRoll roll, CutDie die) =>
+        order.Pins is not { } pins || (pins.Takes(roll, die) && Presses.Any(press => CutsOn(order, press, die)));
 }

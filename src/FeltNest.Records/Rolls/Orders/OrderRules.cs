@@ -9,7 +9,7 @@ internal sealed record OrderRules
     /// <summary>First day of cutting.</summary>
     public required DateOnly Start { get; init; }
 
-    /// <summary>Hours a press runs on a working day, Monday to Friday.</summary>
+    /// <summary>Hours a press without a calendar of its own runs on a working day, Monday to Friday.</summary>
     public required double HoursPerDay { get; init; }
 
     /// <summary>Length lost at each end of a roll, mm.</summary>
@@ -36,32 +36,23 @@ internal sealed record OrderRules
     /// <summary>What an hour of changing dies costs.</summary>
     public required decimal HourRate { get; init; }
 
-    /// <summary>Hours of one press from the first day of cutting to the end of a day.</summary>
-    public double HoursUntil(DateOnly day) => day < Start ? 0 : WorkingDays(day) * HoursPerDay;
+    /// <summary>What is done with rolls whose nap lies against the feed where a layout is one-way.</summary>
+    public NapHandling Nap { get; init; } = NapHandling.Turn;
 
-    /// <summary>Day on which an hour of one press falls; the end of a day belongs to it.</summary>
-    public DateOnly DayOf(double hour)
-    {
-        int left = Math.Max(1, (int)Math.Ceiling((hour / HoursPerDay) - 1e-9));
-        DateOnly day = Start;
-        while (true)
-        {
-            left -= IsWorking(day) ? 1 : 0;
-            if (left == 0)
-            {
-                return day;
-            }
+    // An end that misses midnight by less, hours, is rounding.
+    private const double Slack = 1e-7;
 
-            day = day.AddDays(1);
-        }
-    }
+    /// <summary>Hours from 00:00 of the first day of cutting to the end of a day; not above 0 for a day before the first.</summary>
+    public double HoursUntil(DateOnly day) => 24.0 * (day.DayNumber - Start.DayNumber + 1);
 
-    private static bool IsWorking(DateOnly day) => day.DayOfWeek is not (DayOfWeek.Saturday or DayOfWeek.Sunday);
+    /// <summary>Hours from 00:00 of the first day of cutting to 00:00 of a day, 0 for one before it.</summary>
+    public double HourOf(DateOnly? day) => day is { } known ? Math.Max(0, 24.0 * (known.DayNumber - Start.DayNumber)) : 0;
 
-    private int WorkingDays(DateOnly last)
-    {
-        int days = last.DayNumber - Start.DayNumber + 1;
-        int count = days / 7 * 5;
-        return count + Enumerable.Range(0, days % 7).Count(k => IsWorking(Start.AddDays(k)));
-    }
+    /// <summary>Day in which work ends; midnight belongs to the day it ends.</summary>
+    /// <param name="hour">Hours since 00:00 of the first day of cutting.</param>
+    public DateOnly DayOf(double hour) => Start.AddDays((int)Math.Max(0, Math.Ceiling((hour - Slack) / 24) - 1));
+
+    /// <summary>The moment of an hour by the clock on the wall, to the minute.</summary>
+    /// <param name="hour">Hours since 00:00 of the first day of cutting.</param>
+    public DateTime MomentOf(double hour) => Start.ToDateTime(TimeOnly.MinValue).AddMinutes(Math.Round(hour * 60));
 }

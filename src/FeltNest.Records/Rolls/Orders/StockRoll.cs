@@ -24,7 +24,7 @@ internal sealed record StockRoll
     /// <summary>Panels lost to faults, per cent of all panels cut, where the roll was not measured.</summary>
     public required double FaultPercent { get; init; }
 
-    /// <summary>Day it came, or null.</summary>
+    /// <summary>Day it came or will come, or null for one that is there; it can be cut from 00:00 of that day on.</summary>
     public required DateOnly? Received { get; init; }
 
     /// <summary>Offer it would be bought from, or null for a roll in stock.</summary>
@@ -41,8 +41,21 @@ internal sealed record StockRoll
     /// the measured start.</summary>
     public double BeginM { get; init; }
 
+    /// <summary>Which way the nap lies on the roll as it stands in stock, or null where nobody said.</summary>
+    public NapDirection? Nap { get; init; }
+
+    /// <summary>True where it is turned end for end before it is cut: places on it count from what was its end, and what was its upper
+    /// selvedge runs along the guide.</summary>
+    public bool Turned { get; init; }
+
     /// <summary>Where it ends, m.</summary>
     public double EndM => BeginM + LengthM;
+
+    /// <summary>Greatest width of what is left, mm: as measured, or the width that can be relied on where nobody measured.</summary>
+    public double WidestMm => Measured is not { } roll
+        ? WidthMm
+        : roll.Widths.Where(w => w.XMm > 1000 * BeginM && w.XMm < roll.LengthMm).Select(w => w.WidthMm)
+            .Append(roll.WidthAt(1000 * BeginM)).Append(roll.WidthAt(roll.LengthMm)).Max();
 
     /// <summary>True where another roll can stand for this one in every way.</summary>
     internal bool IsLike(StockRoll other) =>

@@ -21,6 +21,9 @@ internal sealed record StrikeShape
     /// <summary>Panels of each pairing class in one strike.</summary>
     public required IReadOnlyList<int> ClassPanels { get; init; }
 
+    /// <summary>True where all its panels point one way along the nap.</summary>
+    public bool OneWay { get; init; }
+
     // A cut that misses the end of its cloth by less, mm, is rounding.
     private const double SlackMm = 1e-6;
 

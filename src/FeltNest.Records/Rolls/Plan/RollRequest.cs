@@ -5,7 +5,7 @@ namespace FeltNest.Rolls.Plan;
 /// <summary>The question: where on this roll to strike this layout.</summary>
 public sealed record RollRequest
 {
-    /// <summary>Layout with one repeat for the whole width.</summary>
+    /// <summary>Layout whose bands have a common repeat.</summary>
     public required RollLayout Layout { get; init; }
 
     /// <summary>The roll.</summary>
@@ -19,4 +19,7 @@ public sealed record RollRequest
 
     /// <summary>Where whole cloth begins, mm: nothing is struck before it.</summary>
     public required double FromMm { get; init; }
+
+    /// <summary>True where the last strike may reach past the end of the roll: the press is then loaded off centre.</summary>
+    public bool PastEnd { get; init; }
 }

@@ -22,7 +22,8 @@ internal sealed class RollPlanCheck
     private readonly StatedPlan plan;
     private readonly List<string> violations = [];
     private readonly Polygon[] shapes;
-    private readonly NetTopologySuite.Geometries.Geometry[] faults;
+    private readonly PanelRoom rooms;
+    private readonly double cutMm;
     private double leastGap = double.PositiveInfinity;
     private int pairs;
 
@@ -30,7 +31,8 @@ internal sealed class RollPlanCheck
     {
         (this.layout, this.roll, this.plan) = (layout, roll, plan);
         shapes = [.. plan.Panels.Select(panel => PlacedShape.Of(layout, panel))];
-        faults = [.. roll.Faults.Select(FaultShape)];
+        cutMm = shapes.Select(s => s.EnvelopeInternal.MaxX).DefaultIfEmpty(0).Max();
+        rooms = new PanelRoom(layout, roll);
     }
 
     /// <summary>What the check found.</summary>
@@ -38,7 +40,9 @@ internal sealed class RollPlanCheck
     {
         CheckVerdict lay = LayoutCheck.Verify(layout);
         RollPlanCheck check = new(layout, roll, plan);
-        if (check.HasPattern())
+        string[] unlike = [.. PatternRules.Broken(layout, plan, check.shapes)];
+        check.violations.AddRange(unlike);
+        if (PatternRules.AreRepeats(layout, plan) && !unlike.Contains(PatternRules.NotTheLayout))
         {
             check.CheckPlaces();
             check.CheckCounts();
@@ -52,49 +56,6 @@ internal sealed class RollPlanCheck
             Math.Min(lay.LeastGapMm!.Value, check.leastGap), lay.Pairs + check.pairs, [.. lay.Violations, .. check.violations]);
     }
 
-    // Every panel of the repeat must stand in the pattern once for each repeat, at copies that differ from each other modulo the feed.
-    private bool HasPattern()
-    {
-        LayoutRepeat repeat = layout.Bands[0].Repeat;
-        double length = repeat.LengthMm;
-        if (layout.Bands.Count > 1
-            || plan.Repeats < 1
-            || Math.Abs(plan.FeedMm - (plan.Repeats * length)) > Slack
-            || plan.Panels.Count != plan.Repeats * repeat.Panels.Count)
-        {
-            Report(
-                Invariant(
-                    $"pattern: {plan.Panels.Count} panels on a feed of {plan.FeedMm:0.####} mm are not {plan.Repeats} repeats of "
-                        + $"{repeat.Panels.Count} panels on {length:0.####} mm"));
-            return false;
-        }
-
-        // The strike's frame is the layout's, moved along: the first panel says how far, up to whole repeats.
-        double[] moves = [.. repeat.Panels.Where(p => Same(p, plan.Panels[0])).Select(p => plan.Panels[0].XMm - p.XMm)];
-        bool tiles = moves.Any(move => repeat.Panels.All(home =>
-        {
-            long[] copies = [.. plan.Panels.Where(p => Same(home, p)).Select(p => (p.XMm - home.XMm - move) / length)
-                .Where(k => Math.Abs(k - Math.Round(k)) * length <= Slack)
-                .Select(k => (((long)Math.Round(k) % plan.Repeats) + plan.Repeats) % plan.Repeats)];
-            return copies.Distinct().Count() == plan.Repeats;
-        }));
-        if (!tiles)
-        {
-            Report("pattern: its panels, laid one feed apart, are not the layout");
-        }
-
-        double first = shapes.Min(s => s.EnvelopeInternal.MinX);
-        if (Math.Abs(first) > Slack)
-        {
-            Report(Invariant($"pattern: its first cut edge stands at {first:0.####} mm, not at 0"));
-        }
-
-        return tiles;
-    }
-
-    private static bool Same(PlacedPanel a, PlacedPanel b) =>
-        a.Part == b.Part && Math.Abs(a.YMm - b.YMm) <= Slack && Math.Abs(Math.IEEERemainder(a.AngleDeg - b.AngleDeg, 360)) <= 1e-6;
-
     // Strikes in order, on the roll, within the guide's play, and no panel nearer than the gap to one of another strike.
     private void CheckPlaces()
     {
@@ -103,22 +64,7 @@ internal sealed class RollPlanCheck
         for (int i = 0; i < plan.Strikes.Count; i++)
         {
             StatedStrike strike = plan.Strikes[i];
-            if (strike.XMm < plan.FromMm - Slack || strike.XMm > roll.LengthMm + Slack)
-            {
-                Report(
-                    Invariant(
-                        $"strike {i + 1}: begins at {strike.XMm:0.####} mm, allowed {plan.FromMm:0.####} to {roll.LengthMm:0.####} mm"));
-            }
-
-            if (Math.Abs(strike.ShiftYMm) > plan.GuidePlayMm + Slack)
-            {
-                Report(
-                    Invariant(
-                        $"strike {i + 1}: moved across by {strike.ShiftYMm:0.####} mm, the side shift allowed is "
-                            + $"{plan.GuidePlayMm:0.####} mm to "
-                            + $"either side"));
-            }
-
+            CheckPlace(strike, i + 1);
             for (int j = i + 1; j < plan.Strikes.Count && plan.Strikes[j].XMm - strike.XMm <= reach; j++)
             {
                 double along = plan.Strikes[j].XMm - strike.XMm;
@@ -134,6 +80,46 @@ internal sealed class RollPlanCheck
             }
         }
     }
+
+    // A strike on the roll, clear of splices and within the guide's play.
+    private void CheckPlace(StatedStrike strike, int number)
+    {
+        if (strike.XMm < plan.FromMm - Slack || strike.XMm > roll.LengthMm + Slack)
+        {
+            Report(
+                Invariant(
+                    $"strike {number}: begins at {strike.XMm:0.####} mm, allowed {plan.FromMm:0.####} to {roll.LengthMm:0.####} mm"));
+        }
+
+        if (!IsOnRoll(strike.XMm, Slack))
+        {
+            Report(Invariant(
+                $"strike {number}: reaches to {strike.XMm + cutMm:0.####} mm, past the end of the roll at {roll.LengthMm:0.####} mm"));
+        }
+
+        if (!IsClear(strike.XMm, Slack))
+        {
+            Report(Invariant(
+                $"strike {number}: from {strike.XMm:0.####} to {strike.XMm + cutMm:0.####} mm touches a splice's clear length"));
+        }
+
+        if (Math.Abs(strike.ShiftYMm) > plan.GuidePlayMm + Slack)
+        {
+            Report(
+                Invariant(
+                    $"strike {number}: moved across by {strike.ShiftYMm:0.####} mm, the side shift allowed is "
+                        + $"{plan.GuidePlayMm:0.####} mm to "
+                        + $"either side"));
+        }
+    }
+
+    // Whether a strike may stand at a place, so far beyond what is allowed or, below 0, inside it.
+    private bool IsOnRoll(double x, double slackMm) => plan.PastEnd || x + cutMm <= roll.LengthMm + slackMm;
+
+    private bool IsClear(double x, double slackMm) => !roll.Splices.Any(s =>
+        s.ClearMm > 0 && x + cutMm > s.XMm - s.ClearMm + slackMm && x < s.XMm + s.ClearMm - slackMm);
+
+    private bool IsMade(double x, double slackMm) => IsOnRoll(x, slackMm) && IsClear(x, slackMm);
 
     private void CheckApart(double along, double across, string which)
     {
@@ -162,12 +148,13 @@ internal sealed class RollPlanCheck
 
     private void CheckCounts()
     {
+        PartTally parts = new(layout, plan);
         long good = 0;
         long lost = 0;
         for (int i = 0; i < plan.Strikes.Count; i++)
         {
             StatedStrike strike = plan.Strikes[i];
-            (int least, int most) = Good(strike.XMm, strike.ShiftYMm);
+            (int least, int most) = Good(strike.XMm, strike.ShiftYMm, parts);
             if (strike.GoodPanels < least || strike.GoodPanels > most || strike.GoodPanels + strike.LostPanels != shapes.Length)
             {
                 Report(
@@ -185,6 +172,18 @@ internal sealed class RollPlanCheck
                 Invariant($"goodPanels, lostPanels: stated {plan.GoodPanels} and {plan.LostPanels}, the strikes add to {good} and {lost}"));
         }
 
+        foreach (string line in parts.Broken())
+        {
+            Report(line);
+        }
+
+        if (plan.Better is { } better
+            && !(Math.Abs(better.GainPercent - (100.0 * (better.GoodPanels - good) / good)) <= Slack && better.GoodPanels > good))
+        {
+            Report(Invariant(
+                $"better: {better.GoodPanels} good panels and {better.GainPercent:0.####} % stated, where {good} are planned"));
+        }
+
         CheckInLine();
     }
 
@@ -193,8 +192,9 @@ internal sealed class RollPlanCheck
         (int Least, int Most) inLine = (0, 0);
         for (int k = 0; plan.FeedMm > 0 && plan.FromMm + (k * plan.FeedMm) <= roll.LengthMm; k++)
         {
-            (int least, int most) = Good(plan.FromMm + (k * plan.FeedMm), 0);
-            inLine = (inLine.Least + least, inLine.Most + most);
+            double x = plan.FromMm + (k * plan.FeedMm);
+            (int least, int most) = Good(x, 0);
+            inLine = (inLine.Least + (IsMade(x, -Slack) ? least : 0), inLine.Most + (IsMade(x, Slack) ? most : 0));
         }
 
         if (plan.BackToBackGoodPanels < inLine.Least || plan.BackToBackGoodPanels > inLine.Most)
@@ -209,70 +209,20 @@ internal sealed class RollPlanCheck
     }
 
     // Panels that are good beyond doubt, and those that may be counted good.
-    private (int Least, int Most) Good(double x, double shift)
+    private (int Least, int Most) Good(double x, double shift, PartTally? tally = null)
     {
         int least = 0;
         int most = 0;
-        foreach (Polygon home in shapes)
+        for (int i = 0; i < shapes.Length; i++)
         {
-            double room = Room(Moved(home, x, shift));
-            (least, most) = (least + (room > Slack ? 1 : 0), most + (room >= -Slack ? 1 : 0));
+            double room = rooms.Of(Moved(shapes[i], x, shift));
+            (bool surely, bool perhaps) = (room > Slack, room >= -Slack);
+            (least, most) = (least + (surely ? 1 : 0), most + (perhaps ? 1 : 0));
+            tally?.Add(i, surely, perhaps);
         }
 
         return (least, most);
     }
-
-    // How much room a panel has to whatever would make it a loss, mm; below 0 where it is one.
-    private double Room(Polygon panel)
-    {
-        Envelope box = panel.EnvelopeInternal;
-        double top = box.MaxY + layout.Trims.UpperMm;
-        double room = Math.Min(roll.LengthMm - box.MaxX, box.MinY - layout.Trims.LowerMm);
-
-        // The least width over the span stands at one of its ends or at a reading between them.
-        double[] places = [box.MinX, box.MaxX, .. roll.Widths.Select(w => w.XMm).Where(at => at > box.MinX && at < box.MaxX)];
-        room = Math.Min(room, places.Min(Width) - top);
-        foreach ((double low, double high) in layout.Rules.Forbidden.Select(f => (f.YFromMm, f.YToMm)))
-        {
-            room = Math.Min(room, Math.Max(box.MinY - high, low - box.MaxY));
-        }
-
-        // An exact edge of the layout stands exactly on the trim: that is inside.
-        room += 2 * Slack;
-        foreach (double joint in roll.JointsMm)
-        {
-            room = Math.Min(room, Math.Max(joint - box.MaxX, box.MinX - joint));
-        }
-
-        for (int i = 0; i < faults.Length && room > -Slack; i++)
-        {
-            Envelope near = faults[i].EnvelopeInternal.Copy();
-            near.ExpandBy((roll.Faults[i].RadiusMm ?? 0) + 1);
-            if (near.Intersects(box))
-            {
-                // A fault that reaches deeper than the slack is a loss beyond doubt: shrunk by it, the panel still meets the fault.
-                double distance = faults[i].Distance(panel) - (roll.Faults[i].RadiusMm ?? 0);
-                bool deep =
-                    distance <= 0 && (distance < -Slack || panel.Buffer(-Slack).Distance(faults[i]) <= (roll.Faults[i].RadiusMm ?? 0));
-                room = Math.Min(room, deep ? -2 * Slack : distance);
-            }
-        }
-
-        return room;
-    }
-
-    private double Width(double x)
-    {
-        WidthReading before = roll.Widths.LastOrDefault(w => w.XMm <= x, roll.Widths[0]);
-        WidthReading after = roll.Widths.FirstOrDefault(w => w.XMm >= x, roll.Widths[^1]);
-        return after.XMm <= before.XMm
-            ? before.WidthMm
-            : before.WidthMm + ((x - before.XMm) / (after.XMm - before.XMm) * (after.WidthMm - before.WidthMm));
-    }
-
-    private static NetTopologySuite.Geometries.Geometry FaultShape(RollFault fault) => fault.RadiusMm is not null
-        ? Factory.CreatePoint(new Coordinate(fault.MiddleX, fault.MiddleY))
-        : Factory.ToGeometry(new Envelope(fault.XMm, fault.XMm + fault.LengthMm, fault.YMm, fault.YMm + fault.WidthMm));
 
     private static Polygon Moved(Polygon home, double x, double y) =>
         Factory.CreatePolygon([.. home.Coordinates.Select(c => new Coordinate(c.X + x, c.Y + y))]);

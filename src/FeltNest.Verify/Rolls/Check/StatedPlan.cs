@@ -20,6 +20,18 @@ internal sealed record StatedPlan
     /// <summary>Where whole cloth begins, mm.</summary>
     public required double FromMm { get; init; }
 
+    /// <summary>True where strikes may reach past the end of the roll.</summary>
+    public bool PastEnd { get; init; }
+
+    /// <summary>What is stated of each part; empty where nothing is.</summary>
+    public IReadOnlyList<StatedPart> Parts { get; init; } = [];
+
+    /// <summary>Balls of all parts; null where they are not stated.</summary>
+    public int? Balls { get; init; }
+
+    /// <summary>Good panels with a layout made for the roll, and how many more that are, per cent; null where nothing is stated.</summary>
+    public (int GoodPanels, double GainPercent)? Better { get; init; }
+
     /// <summary>Strikes.</summary>
     public required IReadOnlyList<StatedStrike> Strikes { get; init; }
 

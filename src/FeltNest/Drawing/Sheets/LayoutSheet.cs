@@ -28,7 +28,8 @@ internal static class LayoutSheet
         IReadOnlyList<(string, string)> figures = LayoutFigures.Lines(layout, yields, view);
         double clothHigh = view.PaperHeight;
         double clothWide = view.PaperWidth;
-        double height = (2 * Margin) + TitleRoom + Math.Max(clothHigh + LowRoom, FigureTable.Height(figures) + LayoutDetail.Height);
+        double height =
+            (2 * Margin) + TitleRoom + Math.Max(clothHigh + LowRoom + PartsRoom(layout), FigureTable.Height(figures) + LayoutDetail.Height);
         double width = (2 * Margin) + LeftRoom + clothWide + RightRoom + FiguresGap + FiguresWidth;
         Point2 corner = new(Margin + LeftRoom, height - Margin - TitleRoom - clothHigh);
 
@@ -49,6 +50,9 @@ internal static class LayoutSheet
             new GroupMark("cloth-edge", [.. view.Edges(corner)]),
             new GroupMark("dimensions", [.. LayoutDimensions.Draw(layout, view, corner)]),
             new GroupMark("directions", [.. Directions(layout, new Point2(corner.X, corner.Y - LowRoom + 3))]),
+            .. layout.Parts.Count == 1
+                ? []
+                : new[] { new GroupMark("parts", [.. LayoutParts.Draw(layout, view, new Point2(corner.X, corner.Y - LowRoom - 11))]) },
             new GroupMark("figures", [.. FigureTable.Draw(column, FiguresWidth, figures)]),
             new GroupMark(
                 "detail", [.. new LayoutDetail(layout, view).Draw(column - new Point2(0, FigureTable.Height(figures) + 8), FiguresWidth)]),
@@ -67,6 +71,8 @@ internal static class LayoutSheet
             Marks = marks,
         };
     }
+
+    private static double PartsRoom(RollLayout layout) => layout.Parts.Count == 1 ? 0 : LayoutParts.Height(layout);
 
     private static IEnumerable<Mark> Title(RollLayout layout, ClothView view, double width, double top)
     {

@@ -46,6 +46,13 @@ internal static class OffersListing
         });
     public static readonly NumberField MinimumM = Columns.Add(
         new NumberField("minimumM", 0, 1_000_000, "least length sold") { Otherwise = "none" });
+    public static readonly WholeField DeliveryDays = Columns.Add(
+        new WholeField(
+            "deliveryDays", 0, ShopRanges.MostWaitDays,
+            "days from the first day of cutting until its rolls are there (`orders`), at 00:00 of that day")
+        {
+            Default = 0,
+        });
     public static readonly TextField Lot = Columns.Add(new TextField("lot", "shade lot") { Otherwise = "none" });
     public static readonly NumberField PriceLow = Columns.Add(
         new NumberField("priceLow", ShopRanges.FeltPrice, "least price thought possible")

@@ -72,6 +72,7 @@ internal static class OffersReader
             MassBasis = row.OptionalWord(MassBasis),
             FaultPercent = row.OptionalNumber(FaultPercent),
             MinimumM = row.OptionalNumber(MinimumM),
+            DeliveryDays = row.Whole(DeliveryDays),
             Lot = row.OptionalText(Lot),
             PriceRange = PriceRange(row, price),
         };

@@ -37,4 +37,11 @@ internal static class DiesListing
             Unit = "in the currency of the plan",
             Otherwise = "required with `reRules`",
         });
+    public static readonly DayField From = Columns.Add(
+        new DayField("from", "day from whose 00:00 on it is there; blank with `makePrice`") { Otherwise = "there" });
+    public static readonly WholeField MakeDays = Columns.Add(
+        new WholeField("makeDays", 0, ShopRanges.MostWaitDays, "days until it is made, from 00:00 of the first day of cutting on")
+        {
+            Default = 0,
+        });
 }

@@ -18,21 +18,25 @@ internal static class DiesReader
 
     /// <summary>The dies of a text in its order.</summary>
     /// <exception cref="InputException">Names the text, the line, the column, the value found and what is allowed.</exception>
-    public static IReadOnlyList<CutDie> Read(InputText text)
+    public static IReadOnlyList<CutDie> Read(InputText text) => [.. Entries(text).Select(entry => entry.Die)];
+
+    /// <summary>The dies of a text in its order, each with the file of its layout.</summary>
+    /// <exception cref="InputException">Names the text, the line, the column, the value found and what is allowed.</exception>
+    public static IReadOnlyList<DieEntry> Entries(InputText text)
     {
         Dictionary<string, RollLayout> layouts = [];
-        List<CutDie> dies = [];
+        List<DieEntry> dies = [];
         foreach (CsvRow row in CsvTable.Read(text, Listing).Rows)
         {
             CutDie die = Read(row, text, layouts);
-            if (dies.Exists(d => d.Name == die.Name))
+            if (dies.Exists(d => d.Die.Name == die.Name))
             {
                 throw row.Fault(DiesListing.Die, $"'{die.Name}' stands in the list twice: every die needs a name of its own");
             }
 
             dies.Add(
                 dies.Count < MostDies
-                    ? die
+                    ? new DieEntry(die, text.Beside(row.Text(DiesListing.Layout)))
                     : throw row.Fault(DiesListing.Die, $"is one too many: at most {MostDies} dies are planned at once"));
         }
 
@@ -65,6 +69,16 @@ internal static class DiesReader
             throw row.Fault(LifeStrikes, $"is blank: a die that is {renewed} needs the strikes of a new rule");
         }
 
+        if (make && row.Has(From))
+        {
+            throw row.Fault(From, "stands beside a price to make it: say in makeDays how many days that takes");
+        }
+
+        if (!make && row.Whole(MakeDays) > 0)
+        {
+            throw row.Fault(MakeDays, "stands beside no price to make it: say in from when a die that is made already comes");
+        }
+
         try
         {
             return new CutDie
@@ -78,6 +92,8 @@ internal static class DiesReader
                 LifeStrikes = row.OptionalWhole(LifeStrikes) ?? 0,
                 ReRulePrice = reRules > 0 ? row.Money(ReRulePrice) : 0,
                 MostReRules = reRules,
+                From = row.Has(From) ? OrdersReader.Day(row, From) : null,
+                MakeDays = row.Whole(MakeDays),
                 Drawn = (layout, repeats),
             };
         }

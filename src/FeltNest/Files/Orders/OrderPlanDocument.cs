@@ -1,5 +1,6 @@
 using FeltNest.Files.Fields;
 using FeltNest.Files.Offers;
+using FeltNest.Rolls.Orders.Clock;
 
 namespace FeltNest.Files.Orders;
 
@@ -8,9 +9,6 @@ internal static class OrderPlanDocument
 {
     // Most entries of one list: far above what the planner takes and gives.
     private const int MostItems = 10_000;
-
-    // Hours of work from the start: eleven years without a break.
-    private const double MostHours = 100_000;
 
     // More presses than any one room has.
     private const int MostPresses = 100;
@@ -40,9 +38,15 @@ internal static class OrderPlanDocument
         {
             OrNull = true,
         });
+    public static readonly FlagField BadlyShort = Fields.Add(
+        new FlagField("badlyShort", "whether one ball in twenty or more of all that are wanted is missing"));
     public static readonly ObjectField Costs = Fields.Add(new ObjectField("costs", CostsFields.Set, "parts of the cost"));
     public static readonly ObjectsField Assignments =
         Fields.Add(new ObjectsField("assignments", AssignmentFields.Set, "the work") { Most = MostItems });
+    public static readonly ObjectsField Mountings = Fields.Add(
+        new ObjectsField("mountings", MountingFields.Set, "dies put on presses, press by press in order of time") { Most = MostItems });
+    public static readonly ObjectsField Overtime = Fields.Add(
+        new ObjectsField("overtime", OvertimeFields.Set, "overtime that is worked, press by press") { Most = MostItems });
     public static readonly ObjectsField Purchases =
         Fields.Add(new ObjectsField("purchases", PurchaseFields.Set, "rolls to buy") { Most = OffersReader.MostOffers });
     public static readonly ObjectsField Shortfalls = Fields.Add(
@@ -51,7 +55,16 @@ internal static class OrderPlanDocument
     public static readonly ObjectsField Remnants = Fields.Add(
         new ObjectsField("remnants", RemnantFields.Set, "felt that goes back to stock or is reserved there") { Most = MostItems });
     public static readonly ObjectsField Dies = Fields.Add(
-        new ObjectsField("dies", DieFields.Set, "dies used, in the order of their campaigns") { Most = MostItems });
+        new ObjectsField("dies", DieFields.Set, "dies used, in the order in which they are first mounted, press by press")
+        {
+            Most = MostItems,
+        });
+    public static readonly ObjectsField Changes = Fields.Add(
+        new ObjectsField("changes", ChangeFields.Set, "what is otherwise than in the plan before, of which some is cut")
+        {
+            Most = MostItems,
+            Optional = true,
+        });
     public static readonly ObjectField Search = Fields.Add(new ObjectField("search", SearchFields.Set, "how far it is the best"));
     public static readonly ObjectField Rules =
         Fields.Add(new ObjectField("rules", OrderQuestionFields.RulesFields.Set, "what holds for all"));
@@ -79,7 +92,8 @@ internal static class OrderPlanDocument
             new NumberField("keptValue", "value of what goes back to stock of them, taken off"));
         public static readonly NumberField Strikes = Set.Add(new NumberField("strikes", "labour, machine and board"));
         public static readonly NumberField Dies = Set.Add(new NumberField("dies", "making and ruling dies"));
-        public static readonly NumberField ChangeOvers = Set.Add(new NumberField("changeOvers", "hours of changing dies"));
+        public static readonly NumberField ChangeOvers = Set.Add(new NumberField("changeOvers", "hours of mounting dies"));
+        public static readonly NumberField Overtime = Set.Add(new NumberField("overtime", "hours of overtime at their price"));
     }
 
     /// <summary>Fields of <c>assignments[]</c>.</summary>
@@ -99,10 +113,43 @@ internal static class OrderPlanDocument
         public static readonly WholeField Strikes = Set.Add(new WholeField("strikes", 0, ShopRanges.MostCount, "strikes"));
         public static readonly NumberField FromM = Set.Add(
             new NumberField("fromM", "where its felt begins on the roll, m from the start it was measured from"));
+        public static readonly FlagField RollChange = Set.Add(
+            new FlagField("rollChange", "whether its roll is put on the press before it"));
         public static readonly NumberField StartHour = Set.Add(
-            new NumberField("startHour", -1, MostHours, "hour of the press at which it begins"));
-        public static readonly NumberField EndHour = Set.Add(new NumberField("endHour", -1, MostHours, "hour at which it ends"));
+            new NumberField(
+                "startHour", 0, OpenHours.MostHours, "when its strikes begin, hours since 00:00 of the first day of cutting"));
+        public static readonly NumberField EndHour = Set.Add(
+            new NumberField("endHour", 0, OpenHours.MostHours, "when they end, hours since 00:00 of the first day of cutting"));
+        public static readonly TextField Start = Set.Add(
+            new TextField("start", "when its strikes begin, by the clock on the wall, to the minute, as 2026-03-02T06:35"));
+        public static readonly TextField End = Set.Add(new TextField("end", "when they end, as 2026-03-02T06:35"));
         public static readonly DayField Day = Set.Add(new DayField("day", "day on which it ends"));
+    }
+
+    /// <summary>Fields of <c>mountings[]</c>.</summary>
+    internal static class MountingFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly TextField Die = Set.Add(new TextField("die", "die"));
+        public static readonly TextField Press = Set.Add(new TextField("press", "press"));
+        public static readonly NumberField StartHour = Set.Add(
+            new NumberField("startHour", 0, OpenHours.MostHours, "when it begins, hours since 00:00 of the first day of cutting"));
+        public static readonly NumberField EndHour = Set.Add(new NumberField("endHour", 0, OpenHours.MostHours, "when it ends"));
+        public static readonly FlagField Paid = Set.Add(
+            new FlagField("paid", "false for a die that stood on the press already: it takes no time and costs nothing"));
+    }
+
+    /// <summary>Fields of <c>overtime[]</c>.</summary>
+    internal static class OvertimeFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly TextField Press = Set.Add(new TextField("press", "press"));
+        public static readonly TextField From = Set.Add(new TextField("from", "where it begins in the calendar of the press"));
+        public static readonly NumberField Hours = Set.Add(
+            new NumberField("hours", 0, OpenHours.MostHours, "hours of it that are worked"));
+        public static readonly NumberField Price = Set.Add(new NumberField("price", "what they cost"));
     }
 
     /// <summary>Fields of <c>purchases[]</c>.</summary>
@@ -138,6 +185,21 @@ internal static class OrderPlanDocument
         public static readonly DayField Due = Set.Add(new DayField("due", "day wanted"));
         public static readonly DayField Done = Set.Add(new DayField("done", "day reached"));
         public static readonly WholeField Days = Set.Add(new WholeField("days", 0, ShopRanges.MostCount, "days between"));
+        public static readonly WholeField Priority = Set.Add(
+            new WholeField(ShopRanges.Priority, "weight of each of these days"));
+        public static readonly ObjectsField PushedBy = Set.Add(
+            new ObjectsField(
+                "pushedBy", PushedFields.Set, "orders of higher priority without which it would be done on an earlier day"));
+    }
+
+    /// <summary>Fields of <c>late[].pushedBy[]</c>.</summary>
+    internal static class PushedFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly TextField Order = Set.Add(new TextField("order", "order of higher priority"));
+        public static readonly WholeField Days = Set.Add(
+            new WholeField("days", 0, ShopRanges.MostCount, "days sooner in the same sequence without it"));
     }
 
     /// <summary>Fields of <c>remnants[]</c>.</summary>
@@ -171,7 +233,9 @@ internal static class OrderPlanDocument
         internal static readonly FieldSet Set = new();
 
         public static readonly TextField Die = Set.Add(new TextField("die", "die"));
-        public static readonly TextField Press = Set.Add(new TextField("press", "press it stands on"));
+        public static readonly TextField Press = Set.Add(new TextField("press", "first press it stands on"));
+        public static readonly WholeField Mountings = Set.Add(
+            new WholeField("mountings", 0, MostItems, "how often it is put on a press, standing there already counted"));
         public static readonly WholeField Strikes = Set.Add(new WholeField("strikes", 0, ShopRanges.MostCount, "strikes"));
         public static readonly FlagField Make = Set.Add(new FlagField("make", "whether it must be made first"));
         public static readonly WholeField ReRules = Set.Add(new WholeField("reRules", "how often it gets a new rule"));
@@ -186,9 +250,9 @@ internal static class OrderPlanDocument
 
         public static readonly WholeField Effort = Set.Add(new WholeField("effort", "counted work allowed"));
         public static readonly FlagField CutShort = Set.Add(new FlagField("cutShort", "stopped by the clock or by hand"));
-        public static readonly FlagField Made = Set.Add(
-            new FlagField("made", "false where the question is too large for a search and the plan is the one of first fit"));
         public static readonly NumberField LeastShortBalls = Set.Add(new NumberField("leastShortBalls", "balls that any plan is short of"));
         public static readonly NumberField LeastLate = Set.Add(new NumberField("leastLate", "orders late in any plan as little short"));
+        public static readonly NumberField LeastWeightedDays = Set.Add(
+            new NumberField("leastWeightedDays", "days late, each order's times its priority, in any plan as little short"));
     }
 }

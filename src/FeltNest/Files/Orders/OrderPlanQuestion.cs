@@ -1,6 +1,8 @@
 using System.Text.Json;
 using FeltNest.Files.Fields;
 using FeltNest.Files.Json;
+using FeltNest.Files.Presses;
+using FeltNest.Files.Rolls;
 using FeltNest.Rolls;
 using FeltNest.Rolls.Orders;
 using static FeltNest.Files.Orders.OrderPlanDocument;
@@ -42,6 +44,7 @@ internal static class OrderPlanQuestion
             LeastCutM = item.Number(RulesFields.LeastCutM),
             PerStrike = item.Amount(RulesFields.PerStrike),
             HourRate = item.Amount(RulesFields.HourRate),
+            Nap = item.Word(RulesFields.Nap),
         };
     }
 
@@ -54,6 +57,8 @@ internal static class OrderPlanQuestion
         OneLot = item.Word(OrderFields.Lots) == OrdersListing.OneLot,
         Felt = item.OptionalText(OrderFields.Felt),
         ReserveBalls = item.Whole(OrderFields.ReserveBalls),
+        Priority = item.Whole(OrderFields.Priority),
+        Pins = item.OptionalObject(OrderFields.Pins) is { } pins ? OrderPinsFields.Read(pins) : null,
     };
 
     private static StockRoll Roll(JsonFields item, string? offer) => new()
@@ -68,6 +73,8 @@ internal static class OrderPlanQuestion
         Received = item.Has(StockFields.Received) ? Day(item, StockFields.Received) : null,
         Offer = offer,
         BeginM = item.Number(StockFields.BeginM),
+        Nap = item.Has(StockFields.NapToward) ? NapWord.Find(item.Word(StockFields.NapToward)) : null,
+        Turned = item.Flag(StockFields.Turned),
         MeasuredShares = item.ByName(StockFields.Measured, MeasuredFields.Die, part => part.Number(MeasuredFields.GoodShare)),
     };
 
@@ -81,6 +88,7 @@ internal static class OrderPlanQuestion
             LengthMm = item.Number(RackFields.LengthMm),
             AcrossMm = item.Number(RackFields.AcrossMm),
             GapMm = item.Number(RackFields.GapMm),
+            OneWay = item.Flag(RackFields.OneWay),
             LeastWidthMm = item.Number(RackFields.LeastWidthMm),
             ClassPanels = [.. item.Objects(RackFields.Classes).Select(part => part.Whole(ClassFields.Panels))],
         },
@@ -90,6 +98,8 @@ internal static class OrderPlanQuestion
         LifeStrikes = item.Whole(RackFields.LifeStrikes),
         ReRulePrice = item.Amount(RackFields.ReRulePrice),
         MostReRules = item.Whole(RackFields.ReRules),
+        From = item.Has(RackFields.From) ? Day(item, RackFields.From) : null,
+        MakeDays = item.Whole(RackFields.MakeDays),
     };
 
     private static PressSpec Press(JsonFields item) => new()
@@ -110,13 +120,21 @@ internal static class OrderPlanQuestion
         MostPlies = 1,
         FeedToleranceMm = 0,
         GuideToleranceMm = 0,
-        Dies = [.. item.Array(PressFields.Dies).EnumerateArray().Select(name => DieName(item, name))],
+        Dies = Names(item, PressFields.Dies),
+        RollChangeMinutes = item.Number(PressFields.RollChangeMinutes),
+        MountedDie = item.OptionalText(PressFields.MountedDie),
+        Calendar = item.OptionalObject(PressFields.Calendar) is { } calendar ? CalendarReader.Of(calendar) : null,
     };
 
-    private static string DieName(JsonFields item, JsonElement name) => name.ValueKind == JsonValueKind.String
-        ? name.GetString()!
-        : throw item.Fault(PressFields.Dies, $"holds {JsonValues.KindName(name)} where names of dies are wanted");
+    /// <summary>Names of a list.</summary>
+    internal static IReadOnlyList<string> Names(JsonFields item, TextsField field) =>
+        [.. item.Array(field).EnumerateArray().Select(name => Name(item, field, name))];
 
-    private static DateOnly Day(JsonFields item, DayField field) =>
+    private static string Name(JsonFields item, TextsField field, JsonElement name) => name.ValueKind == JsonValueKind.String
+        ? name.GetString()!
+        : throw item.Fault(field, $"holds {JsonValues.KindName(name)} where names of {field.Name} are wanted");
+
+    /// <summary>A day.</summary>
+    internal static DateOnly Day(JsonFields item, DayField field) =>
         OrdersReader.DayOf(item.Text(field)) ?? throw item.Fault(field, $"'{item.Text(field)}' is not a day: write it as 2026-03-31");
 }

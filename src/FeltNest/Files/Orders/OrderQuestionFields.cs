@@ -1,4 +1,7 @@
 using FeltNest.Files.Fields;
+using FeltNest.Files.Presses;
+using FeltNest.Files.Rolls;
+using FeltNest.Rolls.Orders;
 
 namespace FeltNest.Files.Orders;
 
@@ -19,7 +22,7 @@ internal static class OrderQuestionFields
 
         public static readonly DayField Start = Set.Add(new DayField("start", "first day of cutting"));
         public static readonly NumberField HoursPerDay = Set.Add(
-            new NumberField(ShopRanges.HoursPerDay, "hours a press runs on a working day"));
+            new NumberField(ShopRanges.HoursPerDay, "hours a press without a calendar of its own runs on a working day"));
         public static readonly NumberField EndLossMm = Set.Add(new NumberField("endLossMm", "lost at each roll end"));
         public static readonly NumberField RejectPercent = Set.Add(new NumberField("rejectPercent", 0, 100, "rejects"));
         public static readonly NumberField UnpairedPercent =
@@ -31,7 +34,13 @@ internal static class OrderQuestionFields
         public static readonly NumberField LeastCutM = Set.Add(new NumberField("leastCutM", ShopRanges.LeastPiece, "shortest piece cut"));
         public static readonly NumberField PerStrike = Set.Add(new NumberField("perStrike", ShopRanges.PlanAmount, "money for a strike"));
         public static readonly NumberField HourRate =
-            Set.Add(new NumberField("hourRate", ShopRanges.PlanAmount, "money for an hour of changing dies"));
+            Set.Add(new NumberField("hourRate", ShopRanges.PlanAmount, "money for an hour of mounting dies"));
+        public static readonly EnumField<NapHandling> Nap = Set.Add(
+            new EnumField<NapHandling>(
+                "nap", "rolls against the feed under a one-way layout: turned end for end, or no order cut from both directions")
+            {
+                Default = EnumWord.Of(NapHandling.Turn),
+            });
     }
 
     /// <summary>Fields of <c>orders[]</c>.</summary>
@@ -48,6 +57,10 @@ internal static class OrderQuestionFields
         public static readonly TextField Felt = Set.Add(new TextField("felt", "felt wanted, or null for any") { OrNull = true });
         public static readonly WholeField ReserveBalls = Set.Add(
             new WholeField("reserveBalls", 0, ShopRanges.MostCount, "balls for which felt is reserved"));
+        public static readonly WholeField Priority = Set.Add(
+            new WholeField(ShopRanges.Priority, "weight of a day late"));
+        public static readonly ObjectField Pins = Set.Add(
+            new ObjectField("pins", OrderPinsFields.Set, "what it is held to and kept from") { Optional = true });
     }
 
     /// <summary>Fields of <c>stock[]</c>.</summary>
@@ -68,7 +81,12 @@ internal static class OrderQuestionFields
             new NumberField("pricePerMetre", ShopRanges.PlanAmount, "price of a running metre, in the plan's currency"));
         public static readonly NumberField FaultPercent = Set.Add(
             new NumberField("faultPercent", 0, 100, "panels lost to faults where the roll was not measured"));
-        public static readonly DayField Received = Set.Add(new DayField("received", "day it came, yyyy-MM-dd, or null") { OrNull = true });
+        public static readonly DayField Received =
+            Set.Add(new DayField("received", "day it came or will come, yyyy-MM-dd; null for one that is there") { OrNull = true });
+        public static readonly WordField NapToward = Set.Add(
+            new WordField("napToward", NapWord.Words, "way the nap lies in stock; left out where nobody said") { Optional = true });
+        public static readonly FlagField Turned = Set.Add(
+            new FlagField("turned", "turned end for end before it is cut: places on it count from what was its end") { Default = false });
         public static readonly ObjectsField Measured = Set.Add(
             new ObjectsField(
                 "measured", MeasuredFields.Set, "what strikes planned on the measured roll give; empty where it was not measured")
@@ -109,6 +127,8 @@ internal static class OrderQuestionFields
         public static readonly NumberField GapMm = Set.Add(new NumberField("gapMm", "gap to other cuts"));
         public static readonly NumberField LeastWidthMm = Set.Add(new NumberField("leastWidthMm", "narrowest roll, trims included"));
         public static readonly NumberField MostWidthMm = Set.Add(new NumberField("mostWidthMm", "widest roll"));
+        public static readonly FlagField OneWay = Set.Add(
+            new FlagField("oneWay", "all its panels point one way along the nap") { Default = false });
         public static readonly ObjectsField Classes =
             Set.Add(new ObjectsField("classes", ClassFields.Set, "pairing groups") { Most = MostClasses });
         public static readonly WholeField StrikesLeft = Set.Add(new WholeField("strikesLeft", 0, ShopRanges.MostCount, "strikes left"));
@@ -119,6 +139,10 @@ internal static class OrderQuestionFields
         public static readonly NumberField ReRulePrice =
             Set.Add(new NumberField("reRulePrice", ShopRanges.PlanAmount, "price of a new rule"));
         public static readonly WholeField ReRules = Set.Add(new WholeField(ShopRanges.ReRules, "how often it can be ruled again"));
+        public static readonly DayField From = Set.Add(
+            new DayField("from", "day from which it is there; null for one that is there") { OrNull = true });
+        public static readonly WholeField MakeDays = Set.Add(
+            new WholeField("makeDays", 0, ShopRanges.MostWaitDays, "days until it is made, from the first day of cutting"));
     }
 
     /// <summary>Fields of <c>rack[].classes[]</c>.</summary>
@@ -139,9 +163,15 @@ internal static class OrderQuestionFields
         public static readonly NumberField BoardWidthMm = Set.Add(new NumberField("boardWidthMm", "widest board"));
         public static readonly NumberField StrokesPerMinute = Set.Add(new NumberField("strokesPerMinute", "strikes a minute"));
         public static readonly NumberField ChangeOverMinutes = Set.Add(
-            new NumberField("changeOverMinutes", 0, MostMinutes, "minutes to change a die"));
+            new NumberField("changeOverMinutes", 0, MostMinutes, "minutes to mount a die"));
         public static readonly NumberField Hours = Set.Add(
             new NumberField("hours", "hours it may run; null for no limit") { OrNull = true });
         public static readonly TextsField Dies = Set.Add(new TextsField("dies", "dies that fit; empty where the bed decides"));
+        public static readonly NumberField RollChangeMinutes = Set.Add(
+            new NumberField(ShopRanges.RollChange, "minutes to change the roll"));
+        public static readonly TextField MountedDie = Set.Add(
+            new TextField("mountedDie", "die that stands on it at the start; null for none") { OrNull = true });
+        public static readonly ObjectField Calendar = Set.Add(
+            new ObjectField("calendar", CalendarFields.Set, "when it runs; null for the usual days of `rules`") { OrNull = true });
     }
 }

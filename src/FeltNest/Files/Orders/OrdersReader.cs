@@ -16,23 +16,27 @@ internal static class OrdersReader
     /// <param name="path">The file.</param>
     /// <param name="balls">Balls for which there are dies.</param>
     /// <param name="felts">Felts in stock and on offer.</param>
+    /// <param name="names">What an order may be held to or kept from; null for nothing.</param>
     /// <exception cref="InputException">Names the file, the line, the column, the value found and what is allowed.</exception>
-    public static IReadOnlyList<CoverOrder> Read(string path, IEnumerable<string> balls, IEnumerable<string> felts) =>
-        Read(InputText.OfFile(path), balls, felts);
+    public static IReadOnlyList<CoverOrder> Read(
+        string path, IEnumerable<string> balls, IEnumerable<string> felts, ShopNames? names = null) =>
+        Read(InputText.OfFile(path), balls, felts, names);
 
     /// <summary>The orders of a text in its order.</summary>
     /// <param name="text">The text.</param>
     /// <param name="balls">Balls for which there are dies.</param>
     /// <param name="felts">Felts in stock and on offer.</param>
+    /// <param name="names">What an order may be held to or kept from; null for nothing.</param>
     /// <exception cref="InputException">Names the text, the line, the column, the value found and what is allowed.</exception>
-    public static IReadOnlyList<CoverOrder> Read(InputText text, IEnumerable<string> balls, IEnumerable<string> felts)
+    public static IReadOnlyList<CoverOrder> Read(
+        InputText text, IEnumerable<string> balls, IEnumerable<string> felts, ShopNames? names = null)
     {
         string[] ballWords = [.. balls.Distinct()];
         string[] feltWords = [.. felts.Distinct()];
         List<CoverOrder> orders = [];
         foreach (CsvRow row in CsvTable.Read(text, OrdersListing.Listing).Rows)
         {
-            CoverOrder order = Read(row, ballWords, feltWords);
+            CoverOrder order = Read(row, ballWords, feltWords) with { Pins = OrderPinsColumns.Read(row, names ?? new ShopNames()) };
             if (orders.Exists(o => o.Name == order.Name))
             {
                 throw row.Fault(Order, $"'{order.Name}' stands in the list twice: every order needs a name of its own");
@@ -60,6 +64,7 @@ internal static class OrdersReader
             OneLot = row.Word(Lots) == OneLot,
             Felt = felt,
             ReserveBalls = (int)(row.OptionalNumber(ReserveBalls) ?? 0),
+            Priority = row.Whole(Priority),
         };
     }
 

@@ -32,28 +32,31 @@ internal sealed class StockReader
 
     /// <summary>The rolls of a text that are available, in its order.</summary>
     /// <exception cref="InputException">Names the text, the line, the column, the value found and what is allowed.</exception>
-    public IReadOnlyList<StockRoll> Read(InputText text)
+    public IReadOnlyList<StockRoll> Read(InputText text) => [.. Entries(text).Where(entry => entry.Available).Select(entry => entry.Roll)];
+
+    /// <summary>All lines of a list in its order, those of rolls that are not available too; one is available at the least.</summary>
+    /// <exception cref="InputException">Names the text, the line, the column, the value found and what is allowed.</exception>
+    public IReadOnlyList<StockEntry> Entries(InputText text)
     {
-        List<StockRoll> rolls = [];
+        List<StockEntry> entries = [];
         HashSet<string> names = [];
+        int there = 0;
         foreach (CsvRow row in CsvTable.Read(text, Listing).Rows)
         {
-            StockRoll roll = Read(row, text);
-            if (!names.Add(roll.Name))
+            StockEntry entry = Read(row, text);
+            if (!names.Add(entry.Roll.Name))
             {
-                throw row.Fault(Roll, $"'{roll.Name}' stands in the list twice: every roll needs a name of its own");
+                throw row.Fault(Roll, $"'{entry.Roll.Name}' stands in the list twice: every roll needs a name of its own");
             }
 
-            if (row.Word(Available) == There)
-            {
-                rolls.Add(
-                    rolls.Count < MostRolls
-                        ? roll
-                        : throw row.Fault(Roll, $"is one too many: at most {MostRolls} rolls are planned at once"));
-            }
+            there += entry.Available ? 1 : 0;
+            entries.Add(
+                there <= MostRolls
+                    ? entry
+                    : throw row.Fault(Roll, $"is one too many: at most {MostRolls} rolls are planned at once"));
         }
 
-        return rolls.Count > 0 ? rolls : throw new InputException(text.Name, Available.Name, "is no for every roll: nothing can be cut");
+        return there > 0 ? entries : throw new InputException(text.Name, Available.Name, "is no for every roll: nothing can be cut");
     }
 
     /// <summary>The currency of a list of rolls, for a plan without costs: that of its first line.</summary>
@@ -81,7 +84,7 @@ internal sealed class StockReader
                 ?? 0);
     }
 
-    private StockRoll Read(CsvRow row, InputText text)
+    private StockEntry Read(CsvRow row, InputText text)
     {
         FeltPrice price = new(row.Money(Price), PriceUnits.Find(row.Word(StockListing.PriceUnit))!.Value, row.Currency(Currency));
         double width = row.Number(WidthMm);
@@ -107,8 +110,18 @@ internal sealed class StockReader
             FaultPercent = row.OptionalNumber(FaultPercent) ?? costs.Losses.FaultPercent,
             Received = row.Has(Received) ? OrdersReader.Day(row, Received) : null,
             Offer = null,
+            Nap = row.OptionalWord(NapToward) is { } word ? NapWord.Find(word) : null,
         };
-        return row.OptionalText(StockListing.Measured) is { } file ? WithMeasured(row, roll, text.Beside(file)) : roll;
+        string? file = row.OptionalText(StockListing.Measured) is { } named ? text.Beside(named) : null;
+        return new StockEntry
+        {
+            Roll = file is null ? roll : WithMeasured(row, roll, file),
+            Available = row.Word(Available) == There,
+            Price = price,
+            MassPerAreaGsm = mass,
+            FaultPercent = row.OptionalNumber(FaultPercent),
+            MeasuredFile = file,
+        };
     }
 
     private static StockRoll WithMeasured(CsvRow row, StockRoll roll, string file)
@@ -125,7 +138,14 @@ internal sealed class StockReader
                 StockListing.Measured, $"'{file}' is of felt {measured.Felt}, lot {measured.Lot}; the stock says {roll.Felt}, {roll.Lot}");
         }
 
-        return Left(row, roll, measured, file);
+        if (roll.Nap is { } said && measured.Nap is { } lies && said != lies)
+        {
+            throw row.Fault(
+                NapToward,
+                $"{NapWord.Of(said)} is not the way of the nap in '{file}' ({NapWord.Of(lies)}): leave it blank or give the same");
+        }
+
+        return Left(row, roll with { Nap = measured.Nap ?? roll.Nap }, measured with { Nap = measured.Nap ?? roll.Nap }, file);
     }
 
     // What the stock list says is left of a measured roll: what is missing was cut from its start.

@@ -26,8 +26,23 @@ internal static class PressDocument
         new NumberField("strokesPerMinute", 0.1, 600, "strikes a minute that it keeps up, feeding included"));
     public static readonly NumberField ChangeOverMinutes = Fields.Add(
         new NumberField("changeOverMinutes", 0, 10_000, "minutes to take one die out and set up the next"));
+    public static readonly NumberField RollChangeMinutes = Fields.Add(
+        new NumberField(ShopRanges.RollChange, "minutes to take one roll off and put the next on") { Default = 0 });
+    public static readonly TextField MountedDie = Fields.Add(
+        new TextField("mountedDie", "die that stands on it when cutting begins: its first mounting there costs nothing")
+        {
+            Optional = true,
+        });
+    public static readonly ObjectField Calendar = Fields.Add(
+        new ObjectField("calendar", CalendarFields.Set, "when it runs, by the clock on the wall, every day of 24 hours")
+        {
+            Otherwise = "Monday to Friday, the usual hours of the plan from 06:00",
+        });
     public static readonly NumberField Hours = Fields.Add(
-        new NumberField("hours", 0, 100_000, "hours it may run in the time planned for") { Optional = true });
+        new NumberField("hours", 0, 100_000, "hours it may run in the time planned for at most, changes of dies and rolls included")
+        {
+            Optional = true,
+        });
     public static readonly WholeField Plies = Fields.Add(
         new WholeField(ShopRanges.Plies, "most plies of felt under one strike") { Default = 1 });
     public static readonly NumberField FeedToleranceMm = Fields.Add(

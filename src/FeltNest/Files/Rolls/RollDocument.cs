@@ -77,6 +77,14 @@ internal static class RollDocument
         internal static readonly FieldSet Set = new();
 
         public static readonly NumberField XM = Set.Add(new NumberField("xM", "inside the roll"));
+        public static readonly NumberField ClearMm = Set.Add(
+            new NumberField(
+                ShopRanges.SpliceClear,
+                "length on each side that no strike touches; at 0 a strike may go through the splice, and the panels it runs through are "
+                    + "lost")
+            {
+                Default = 0,
+            });
     }
 
     /// <summary>Fields of <c>faults[]</c>.</summary>

@@ -23,6 +23,8 @@ internal static class RollPlanDocument
     public static readonly WholeField BackToBackGoodPanels = Fields.Add(
         new WholeField("backToBackGoodPanels", 0, ShopRanges.MostCount, "good panels of strikes one feed apart from `fromMm`, none moved"));
     public static readonly WholeField Balls = Fields.Add(new WholeField("balls", "pairs of one pairing group among the good panels"));
+    public static readonly ObjectsField Parts = Fields.Add(
+        new ObjectsField("parts", PartFields.Set, "what the strikes give of each kind of panel") { Otherwise = "not stated" });
     public static readonly NumberField ProvedOnGridMm = Fields.Add(
         new NumberField(
             "provedOnGridMm",
@@ -31,11 +33,22 @@ internal static class RollPlanDocument
     public static readonly NumberField GuidePlayMm =
         Fields.Add(new NumberField("guidePlayMm", 0, StrikePlanner.MostPlayMm, "as asked, to either side"));
     public static readonly NumberField FromMm = Fields.Add(new NumberField("fromMm", 0, MostLengthMm, "where the usable roll starts"));
+    public static readonly FlagField PastEnd = Fields.Add(
+        new FlagField("pastEnd", "true where the last strike may reach past the end of the roll") { Default = false });
     public static readonly NumberField ClearAdvanceMm = Fields.Add(
         new NumberField("clearAdvanceMm", "advance from which a strike is clear of the one before whatever their shifts"));
     public static readonly NumberField LeastOffLineMm = Fields.Add(
         new NumberField(
             "leastOffLineMm", "least advance off the line that was thought of: the feed, or more where three strikes in a row could meet"));
+    public static readonly ObjectField Better = Fields.Add(
+        new ObjectField(
+            "better", BetterFields.Set,
+            "what a layout made for the least width to be cut would give, after a short search; null where that is no more, where the roll "
+                + "fits its layout, and where the layout has several parts or bands")
+        {
+            OrNull = true,
+            Optional = true,
+        });
     public static readonly ObjectField LostPanels = Fields.Add(
         new ObjectField("lostPanels", LostPanelsFields.Set, "panels of the strikes that are lost, each under the first cause that holds"));
     public static readonly ObjectField FourPoint = Fields.Add(
@@ -48,6 +61,29 @@ internal static class RollPlanDocument
         new DocumentField("roll", RollDocument.Document, "the roll, as in the roll's file"));
     public static readonly DocumentField Layout = Fields.Add(
         new DocumentField("layout", LayoutDocument.Document, "the layout, as in `layout.json`"));
+
+    /// <summary>Fields of <c>parts[]</c>.</summary>
+    internal static class PartFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly WholeField Panel = Set.Add(new WholeField("panel", "place in the layout's list of panels"));
+        public static readonly TextField Name = Set.Add(new TextField("name", "its ball, or its own name"));
+        public static readonly WholeField GoodPanels = Set.Add(new WholeField("goodPanels", 0, ShopRanges.MostCount, "good panels"));
+        public static readonly WholeField Balls = Set.Add(
+            new WholeField("balls", 0, ShopRanges.MostCount, "pairs of one pairing group among them"));
+    }
+
+    /// <summary>Fields of <c>better</c>.</summary>
+    internal static class BetterFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly NumberField WidthMm = Set.Add(new NumberField("widthMm", "width that layout is made for"));
+        public static readonly WholeField GoodPanels = Set.Add(new WholeField("goodPanels", "good panels of strikes planned with it"));
+        public static readonly NumberField GainPercent = Set.Add(
+            new NumberField("gainPercent", "how many more that are, of the good panels planned"));
+    }
 
     /// <summary>Fields of <c>lostPanels</c>.</summary>
     internal static class LostPanelsFields

@@ -36,6 +36,10 @@ internal static class RollPlanReader
             Panels = panels,
             GuidePlayMm = top.Number(GuidePlayMm),
             FromMm = top.Number(FromMm),
+            PastEnd = top.Flag(PastEnd),
+            Parts = [.. top.OptionalObjects(RollPlanDocument.Parts).Select(item => Part(item, parts))],
+            Balls = top.OptionalWhole(RollPlanDocument.Balls),
+            Better = BetterOf(top),
             Strikes = [.. top.Objects(Strikes).Select(Strike)],
             GoodPanels = top.Whole(GoodPanels),
             BackToBackGoodPanels = top.Whole(BackToBackGoodPanels),
@@ -51,6 +55,17 @@ internal static class RollPlanReader
                     $"{plan.FeedMm:R} puts more than {StrikeGrid.MostStrikes} strikes on a roll of {roll.LengthMm:0.###} mm: that many "
                         + $"are allowed"));
     }
+
+    private static (int GoodPanels, double GainPercent)? BetterOf(JsonFields top) => top.OptionalObject(Better) is { } better
+        ? (better.Whole(BetterFields.GoodPanels), better.Number(BetterFields.GainPercent))
+        : null;
+
+    private static StatedPart Part(JsonFields item, int parts) => new()
+    {
+        Part = item.Whole(PartFields.Panel, 0, parts - 1, "a panel of the layout"),
+        GoodPanels = item.Whole(PartFields.GoodPanels),
+        Balls = item.Whole(PartFields.Balls),
+    };
 
     private static StatedStrike Strike(JsonFields item) => new()
     {

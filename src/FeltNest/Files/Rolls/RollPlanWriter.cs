@@ -1,6 +1,7 @@
 using FeltNest.Files.Fields;
 using FeltNest.Files.Json;
 using FeltNest.Files.Layouts;
+using FeltNest.Layout;
 using FeltNest.Rolls;
 using FeltNest.Rolls.Plan;
 using FeltNest.Yield;
@@ -21,19 +22,19 @@ internal static class RollPlanWriter
         json.Number(RollPlanDocument.GoodPanels, plan.GoodPanels)
             .Number(RollPlanDocument.BackToBackGoodPanels, plan.BackToBackGoodPanels)
             .Number(RollPlanDocument.Balls, plan.Balls)
+            .Objects(RollPlanDocument.Parts, plan.Yields, (item, part) => Part(item, part, request.Layout.Parts[part.Part]))
             .Number(RollPlanDocument.ProvedOnGridMm, plan.Grid.StepMm)
             .Number(RollPlanDocument.ShiftStepMm, plan.Grid.SideStepMm)
             .Number(RollPlanDocument.GuidePlayMm, request.GuidePlayMm)
             .Number(RollPlanDocument.FromMm, request.FromMm)
+            .Flag(RollPlanDocument.PastEnd, request.PastEnd)
             .Number(RollPlanDocument.ClearAdvanceMm, plan.ClearAdvanceMm)
             .Number(RollPlanDocument.LeastOffLineMm, plan.LeastOffLineMm)
-            .Object(RollPlanDocument.LostPanels, lost =>
-            {
-                foreach (LossCause cause in Enum.GetValues<LossCause>())
-                {
-                    lost.Number(FieldOf(cause), plan.LostPanels(cause));
-                }
-            })
+            .ObjectOrNull(RollPlanDocument.Better, plan.Better, (item, better) => item
+                .Number(BetterFields.WidthMm, better.WidthMm)
+                .Number(BetterFields.GoodPanels, better.GoodPanels)
+                .Number(BetterFields.GainPercent, better.GainPercent))
+            .Object(RollPlanDocument.LostPanels, lost => Lost(lost, plan))
             .Object(RollPlanDocument.FourPoint, points => points
                 .Number(FourPointFields.Points, score.Points)
                 .Number(FourPointFields.Per100SquareYards, score.Per100SquareYards)
@@ -48,6 +49,20 @@ internal static class RollPlanWriter
             .Embedded(RollPlanDocument.Layout, LayoutWriter.Write(request.Layout, YieldAccount.Of(request.Layout)));
         return json.Finish();
     }
+
+    private static void Lost(JsonOutput lost, RollPlan plan)
+    {
+        foreach (LossCause cause in Enum.GetValues<LossCause>())
+        {
+            lost.Number(FieldOf(cause), plan.LostPanels(cause));
+        }
+    }
+
+    private static void Part(JsonOutput item, PartYield yield, LayoutPart part) => item
+        .Number(PartFields.Panel, yield.Part)
+        .Text(PartFields.Name, part.Ball ?? part.Name)
+        .Number(PartFields.GoodPanels, yield.GoodPanels)
+        .Number(PartFields.Balls, yield.Balls);
 
     private static void Strikes(JsonOutput json, RollPlan plan) => json
         .Objects(RollPlanDocument.Strikes, plan.Strikes, (item, strike) => item

@@ -32,13 +32,13 @@ internal static class RollReader
             Lot = top.OptionalText(Lot),
             LengthMm = 1000 * top.Number(LengthM),
             Widths = [],
-            JointsMm = [],
+            Splices = [],
             SkewDeg = top.Number(SkewDeg),
             Nap = nap,
             MassPerAreaGsm = top.OptionalNumber(MassPerAreaGsm),
             Faults = [],
         };
-        FeltRoll measured = bare with { Widths = WidthsOf(top, bare.LengthMm), JointsMm = JointsOf(top, bare.LengthMm) };
+        FeltRoll measured = bare with { Widths = WidthsOf(top, bare.LengthMm), Splices = SplicesOf(top, bare.LengthMm) };
         return measured with { Faults = FaultsOf(top, measured) };
     }
 
@@ -64,9 +64,9 @@ internal static class RollReader
         return widths.Count > 0 ? widths : throw top.Fault(Widths, "is empty: at least one reading is wanted");
     }
 
-    private static List<double> JointsOf(JsonFields top, double length)
+    private static List<RollSplice> SplicesOf(JsonFields top, double length)
     {
-        List<double> joints = [];
+        List<RollSplice> splices = [];
         foreach (JsonFields item in top.OptionalObjects(Joints))
         {
             double at = 1000 * item.Number(JointFields.XM);
@@ -77,18 +77,18 @@ internal static class RollReader
                     FormattableString.Invariant($"{at / 1000} m is not inside the roll: above 0 and below {length / 1000} m is allowed"));
             }
 
-            if (joints.Count > 0 && at <= joints[^1])
+            if (splices.Count > 0 && at <= splices[^1].XMm)
             {
                 throw item.Fault(
                     JointFields.XM,
                     FormattableString.Invariant(
-                        $"{at / 1000} m does not lie beyond the splice before it at {joints[^1] / 1000} m: splices go in order of x"));
+                        $"{at / 1000} m does not lie beyond the splice before it at {splices[^1].XMm / 1000} m: splices go in order of x"));
             }
 
-            joints.Add(at);
+            splices.Add(new RollSplice { XMm = at, ClearMm = item.Number(JointFields.ClearMm) });
         }
 
-        return joints;
+        return splices;
     }
 
     // Long because it reads the fields of a fault in their order and tells each fault where it is met.

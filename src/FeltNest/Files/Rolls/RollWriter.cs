@@ -18,7 +18,7 @@ internal static class RollWriter
             .Objects(
                 RollDocument.Widths, roll.Widths,
                 (item, reading) => item.Number(WidthFields.XM, reading.XMm / 1000).Number(WidthFields.WidthMm, reading.WidthMm))
-            .Objects(RollDocument.Joints, roll.JointsMm, (item, joint) => item.Number(JointFields.XM, joint / 1000))
+            .Objects(RollDocument.Joints, roll.Splices, WriteSplice)
             .Number(RollDocument.SkewDeg, roll.SkewDeg)
             .Number(RollDocument.MassPerAreaGsm, roll.MassPerAreaGsm)
             .Objects(RollDocument.Faults, roll.Faults, WriteFault);
@@ -28,6 +28,15 @@ internal static class RollWriter
         }
 
         return json.Finish();
+    }
+
+    private static void WriteSplice(JsonOutput item, RollSplice splice)
+    {
+        item.Number(JointFields.XM, splice.XMm / 1000);
+        if (splice.ClearMm > 0)
+        {
+            item.Number(JointFields.ClearMm, splice.ClearMm);
+        }
     }
 
     private static void WriteFault(JsonOutput item, RollFault fault)

@@ -59,7 +59,7 @@ internal static class CutTickets
         double to = 1000 * cut.ToM;
         if (cut.Roll.Measured is { } measured)
         {
-            return StrikePlanner.Run(new RollRequest
+            return RoundFaults(pattern, new RollRequest
             {
                 Layout = layout,
                 Roll = Part(measured, Math.Min(to, measured.LengthMm)),
@@ -87,12 +87,25 @@ internal static class CutTickets
         Lot = stock.Lot,
         LengthMm = lengthMm,
         Widths = [new WidthReading { XMm = 0, WidthMm = stock.WidthMm }],
-        JointsMm = [],
+        Splices = [],
         SkewDeg = 0,
-        Nap = null,
+        Nap = stock.Turned ? NapDirection.Forward : stock.Nap,
         MassPerAreaGsm = null,
         Faults = [],
     };
+
+    // A piece in which nothing can be struck has no strikes, and the plan of the orders goes by that.
+    private static RollPlan RoundFaults(StrikePattern pattern, RollRequest request)
+    {
+        try
+        {
+            return StrikePlanner.Run(request);
+        }
+        catch (NoAnswerException)
+        {
+            return Made(pattern, request, []);
+        }
+    }
 
     // Strikes one feed apart.
     private static RollPlan InLine(OrderCut cut, StrikePattern pattern, RollRequest request)
@@ -107,23 +120,25 @@ internal static class CutTickets
                 Lost = [],
             }),
         ];
-        return new RollPlan
-        {
-            Request = request,
-            Pattern = pattern,
-            Grid = StrikeGrid.Of(request, pattern.FeedMm),
-            Strikes = strikes,
-            BackToBackGoodPanels = cut.Strikes * pattern.Panels.Count,
-            ClearAdvanceMm = pattern.FeedMm,
-            LeastOffLineMm = pattern.FeedMm,
-        };
+        return Made(pattern, request, strikes);
     }
+
+    private static RollPlan Made(StrikePattern pattern, RollRequest request, PlannedStrike[] strikes) => new()
+    {
+        Request = request,
+        Pattern = pattern,
+        Grid = StrikeGrid.Of(request, pattern.FeedMm),
+        Strikes = strikes,
+        BackToBackGoodPanels = strikes.Length * pattern.Panels.Count,
+        ClearAdvanceMm = pattern.FeedMm,
+        LeastOffLineMm = pattern.FeedMm,
+    };
 
     // The roll up to a place.
     private static FeltRoll Part(FeltRoll roll, double lengthMm) => roll with
     {
         LengthMm = lengthMm,
-        JointsMm = [.. roll.JointsMm.Where(x => x < lengthMm)],
+        Splices = [.. roll.Splices.Where(s => s.FromMm < lengthMm)],
         Faults = [.. roll.Faults.Where(f => f.XMm < lengthMm)],
     };
 }

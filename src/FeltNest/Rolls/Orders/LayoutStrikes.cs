@@ -28,6 +28,7 @@ internal static class LayoutStrikes
                 AcrossMm = high - low,
                 GapMm = layout.GapMm,
                 LeastWidthMm = high + layout.Trims.UpperMm,
+                OneWay = layout.Rules.OneWay,
                 ClassPanels = [.. PanelClasses.Of(pattern, layout.Rules.OneWay).Select(one => one.Count)],
             };
         }

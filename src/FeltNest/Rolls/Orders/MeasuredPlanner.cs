@@ -19,7 +19,9 @@ internal static class MeasuredPlanner
     public static (OrderPlan Plan, IReadOnlyList<(OrderCut Cut, RollPlan Strikes)> Tickets) Run(
         OrderRequest question, int effort = 5, IProgress<string>? progress = null, CancellationToken stop = default)
     {
-        OrderRequest asked = question with { Rolls = [.. question.Rolls.Select(roll => WithShares(roll, question))] };
+        question = NapTurn.Turned(question);
+        OrderRequest asked =
+            NapTurn.Apart(question with { Rolls = [.. question.Rolls.Select(roll => WithShares(roll, question))] });
         for (int round = 1; ; round++)
         {
             OrderPlan plan = OrderPlanner.Run(asked, effort, progress, stop);
@@ -43,7 +45,7 @@ internal static class MeasuredPlanner
         (int)Math.Floor((strikes.Balls * (1 - (rules.RejectPercent / 100)) * (1 - (rules.UnpairedPercent / 100))) + 1e-9);
 
     private static StockRoll WithShares(StockRoll roll, OrderRequest question) =>
-        roll.Measured is null || !question.IsThere(roll) ? roll : roll with
+        roll.Measured is null ? roll : roll with
         {
             MeasuredShares = question.Dies.Where(die =>
                 die.Drawn is not null && die.Serves(roll) && die.Shape.StrikesIn(question.ClearM(roll)) > 0)

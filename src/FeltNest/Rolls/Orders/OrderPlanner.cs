@@ -1,7 +1,8 @@
-using System.Globalization;
+using FeltNest.Rolls.Orders.Assembly;
 using FeltNest.Rolls.Orders.Check;
+using FeltNest.Rolls.Orders.Clock;
 using FeltNest.Rolls.Orders.FirstFit;
-using FeltNest.Rolls.Orders.Model;
+using FeltNest.Rolls.Orders.Patterns;
 using FeltNest.Rolls.Orders.Planned;
 using FeltNest.Rolls.Orders.Search;
 
@@ -29,26 +30,59 @@ internal static class OrderPlanner
         }
 
         BestPlan best = new(built, progress);
-        best.Tell(
-            string.Create(
-                CultureInfo.InvariantCulture,
-                $"first fit: balls short {built.Rank.Balls}, orders late {built.Late}, cost {built.Cost.Total:0.00} "
-                    + $"{question.Rules.Currency}"));
-        int size = ModelSize.Of(question);
-        bool searched = size <= ModelSize.Most;
-        if (searched && !stop.IsCancellationRequested)
+        best.Tell("first fit");
+        if (!stop.IsCancellationRequested)
         {
-            SearchThread.Run(() => OrderSearch.Run(question, built, best, effort, stop), stop);
-        }
-        else if (!searched)
-        {
-            best.Tell($"the question is too large for a search (more than {ModelSize.Most} variables): the plan of first fit stands");
+            SearchThread.Run(() => SearchAll(question, best, effort, stop), stop);
         }
 
-        OrderPlan plan = best.Close(searched && stop.IsCancellationRequested, effort, searched, OrderRows.WeightOfReserve(question));
+        OrderPlan found = best.Close(stop.IsCancellationRequested, effort);
+        OrderPlan plan = ShortReason.Stated(found with { Question = question });
         return plan.Cuts.Count > 0
             ? plan
             : throw new NoAnswerException(
                 $"nothing can be cut for any order; order {plan.Results[0].Order.Name}: {plan.Results[0].Reason}");
     }
+
+    // Felt that comes after an order's day is left out first, and taken in where an order would stay short without it.
+    private static void SearchAll(OrderRequest question, BestPlan best, int effort, CancellationToken stop)
+    {
+        LateBound least = LateBound.Of(question, best.Lacking);
+        best.ProveLate(least.Orders);
+        best.ProveDays(least.WeightedDays);
+        bool late = question.Rolls.Any(roll => roll.Received is { } day && question.Orders.Any(order => order.Due < day));
+        if (late)
+        {
+            OrderRequest inTime = question with { InTime = true };
+            best.Offer(FirstFitPlanner.Run(inTime));
+            Search(inTime, best, effort, stop);
+        }
+
+        if (!late || best.Lacking > 0)
+        {
+            Search(question, best, effort, stop);
+        }
+
+        // The best pieces are put in sequence with all the effort.
+        best.Offer(Timed(best.Plan, effort, stop));
+    }
+
+    // A small question is settled in one model of every cut, a larger one by patterns of its rolls.
+    private static void Search(OrderRequest question, BestPlan best, int effort, CancellationToken stop)
+    {
+        if (ModelSize.Of(question) <= ModelSize.Most)
+        {
+            OrderSearch.Run(question, best.Plan, best, effort, stop);
+            // What the model proves of cost holds where it counts balls as they are; patterns prove something always.
+            PatternPlanner.Prove(question, best, effort, OrderSearch.ShortPrice(question), stop);
+        }
+        else
+        {
+            PatternPlanner.Run(question, best, effort, OrderSearch.ShortPrice(question), stop);
+        }
+    }
+
+    private static OrderPlan Timed(OrderPlan plan, int effort, CancellationToken stop) => PlanAssembly.Of(
+        plan.Question, plan.Cuts.Select(c => new CutPiece(c.Order, c.Die, c.Roll, c.Strikes)), plan.Purchases,
+        [.. plan.Remnants.SelectMany(r => r.Reserved.Select(held => (held.Order, r.Roll, held.Metres)))], effort, stop);
 }

@@ -9,19 +9,10 @@ internal static class LayoutPattern
     extension(StrikePattern)
     {
         /// <summary>The pattern of a layout. Of the copies of each panel those are taken that make the strike shortest.</summary>
-        /// <exception cref="InputException">The layout has bands with repeats of their own.</exception>
+        /// <exception cref="InputException">The layout has bands whose repeats have no common length.</exception>
         public static StrikePattern Of(RollLayout layout, int repeats)
         {
-            if (layout.Bands.Count != 1)
-            {
-                throw new InputException(
-                    null, "bands",
-                    $"{layout.Bands.Count} bands with repeats of their own are cut by as many dies: a roll is planned for a layout with "
-                        + $"one "
-                        + $"repeat");
-            }
-
-            LayoutRepeat repeat = layout.Bands[0].Repeat;
+            LayoutRepeat repeat = CommonRepeat.Of(layout);
             double length = repeat.LengthMm;
             (PlacedPanel Placed, double Left, double Right)[] all = [.. repeat.Panels.Select(p =>
             {

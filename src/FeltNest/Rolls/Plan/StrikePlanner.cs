@@ -13,7 +13,8 @@ internal static class StrikePlanner
     public const double MostPlayMm = 200;
 
     /// <summary>The plan of a roll.</summary>
-    /// <exception cref="InputException">The layout has bands, a number is out of its range, or the start lies outside the roll.</exception>
+    /// <exception cref="InputException">The layout has bands whose repeats have no common length, a number is out of its range, or the
+    /// start lies outside the roll.</exception>
     /// <exception cref="NoAnswerException">No panel would be good anywhere.</exception>
     public static RollPlan Run(RollRequest request)
     {
@@ -70,14 +71,22 @@ internal static class StrikePlanner
 
     private static NoAnswerException NoStrike(RollRequest request, StrikePattern pattern)
     {
+        double restMm = request.Roll.LengthMm - request.FromMm;
+        if (!request.PastEnd && pattern.LengthMm > restMm)
+        {
+            return new NoAnswerException(string.Create(
+                CultureInfo.InvariantCulture,
+                $"roll {request.Roll.Name} has {restMm:0.###} mm left to cut, and one strike is {pattern.LengthMm:0.###} mm long: a "
+                    + $"longer rest, fewer repeats a strike, or a strike allowed past the end would work"));
+        }
+
         double widthMm = request.Layout.Trims.UpperMm + pattern.Panels.Min(p => p.MaxY);
         double lengthMm = pattern.Panels.Min(p => p.MaxX - p.MinX);
-        double leftMm = request.Roll.LengthMm - request.FromMm;
         return new NoAnswerException(string.Create(
             CultureInfo.InvariantCulture,
             $"no panel of this layout is good anywhere on roll {request.Roll.Name}: with the trims the lowest panel needs "
                 + $"{widthMm:0.###} mm of width and {lengthMm:0.###} mm of length; the roll is {request.Roll.LeastWidthMm:0.###} to "
-                + $"{request.Roll.MostWidthMm:0.###} mm wide with {leftMm:0.###} mm left to cut: a narrower layout, a longer rest or a "
+                + $"{request.Roll.MostWidthMm:0.###} mm wide with {restMm:0.###} mm left to cut: a narrower layout, a longer rest or a "
                 + $"roll with fewer faults would work"));
     }
 

@@ -239,7 +239,7 @@ public sealed class FoundInputTests : IDisposable
     [Theory]
     [InlineData("rules", "remnantValuePercent", "1e308", "is outside 0 to 100")]
     [InlineData("rules", "hoursPerDay", "1e-9", "is outside 0.1 to 24")]
-    [InlineData("assignments", "endHour", "1e29", "is outside -1 to 100000")]
+    [InlineData("assignments", "endHour", "1e29", "is outside 0 to 100000")]
     [InlineData("stock", "lengthM", "1e300", "is outside 0 to 100000")]
     [InlineData("assignments", "strikes", "2147483647", "strikes: 2147483647 is outside 0 to 1000000000")]
     [InlineData("assignments", "goodBalls", "2147483647", "goodBalls: 2147483647 is outside 0 to 1000000000")]

@@ -18,6 +18,7 @@ using FeltNest.Geometry;
 using FeltNest.Layout.Limits;
 using FeltNest.Panel;
 using FeltNest.Rolls.Orders;
+using FeltNest.Rolls.Orders.Planned;
 using FeltNest.Rolls.Plan;
 using FeltNest.Tests.Cli;
 using FeltNest.Tests.Die;
@@ -32,6 +33,8 @@ namespace FeltNest.Tests.Files.Hostile;
 internal static class HostileReaders
 {
     private static readonly Lazy<CostInputs> Costs = new(() => CostsReader.Read(RepositoryFile.PathOf("shapes", "demo", "costs.json")));
+
+    private static readonly Lazy<OrderPlan> Planned = new(() => OrderPlanner.Run(OrderCases.Workshop(3, 3, 4), 1));
 
     private static readonly Lazy<byte[]> Layout = new(() => LayoutWriter.Write(RollCases.Squares, YieldAccount.Of(RollCases.Squares)));
 
@@ -82,6 +85,8 @@ internal static class HostileReaders
             () => [.. Folder("demo", "orders.csv")]),
         ("stock", ".csv", ReadStock, () => [.. Folder("demo", "stock.csv")]),
         ("dies", ".csv", ReadDies, () => [.. Folder("demo", "dies.csv").Select(OwnLayouts)]),
+        ("done", ".csv", path => DoneReader.Read(InputText.OfFile(path), Planned.Value, []), () => [Utf8(Done)]),
+        ("calendar", ".csv", path => CalendarListReader.Read(path, [OrderCases.FreePress], 8), () => [Utf8(Calendar)]),
         ("die", ".json", path => DieReader.Read(path), () => [Die.Value]),
         ("readings", ".csv", path => ReadingsReader.Read(path, 32), () => [.. Folder("demo/dies", "readings.csv")]),
         ("measured points", ".csv", ReadMeasured, () => [.. Folder("demo/dies", "measured-panel.csv")]),
@@ -97,6 +102,11 @@ internal static class HostileReaders
             + """ "driftLimit": 5000.5, "statedLife": null, "die": null, "drifts": [], "readings": [] }""";
 
     private const string Disc = "0\nSECTION\n2\nENTITIES\n0\nCIRCLE\n10\n5\n20\n5\n40\n5\n0\nENDSEC\n0\nEOF\n";
+
+    private const string Calendar = "press,kind,day,from,to,pricePerHour\nP1,shift,monday-friday,06:00,14:00,\n,closed,,2026-12-24,,\n"
+        + ",overtime,,2026-03-07T06:00,2026-03-07T12:00,45\n";
+
+    private const string Done = "ticket,strikes,balls,roll,usableFromM\n1,2,,,\n2,3,10,,4.5\n";
 
     private const string Semicolons =
         "name;felt;widthMm;lengthM;price;priceUnit;currency;priceLow;priceHigh\r\nA;w;1500;50;18,40;m;EUR;17,1;19,9\r\n";
@@ -179,7 +189,7 @@ internal static class HostileReaders
         FromMm = 0,
     }));
 
-    internal static byte[] OrderPlan() => OrderPlanWriter.Json(OrderPlanner.Run(OrderCases.Workshop(3, 3, 4), 1));
+    internal static byte[] OrderPlan() => OrderPlanWriter.Json(Planned.Value);
 
     private static byte[] OwnLayouts(byte[] dies) =>
         Utf8(

@@ -69,6 +69,28 @@ public sealed class OrderListTests : IDisposable
     }
 
     [Fact]
+    public void An_order_is_held_to_names_of_the_lists_and_kept_from_them()
+    {
+        OrderPins pins = Held("lot,roll,press,notDie,day", "L 1,R1;R2,P1,D2,2026-03-05")!;
+
+        Assert.Equal(["L 1"], pins.Lots);
+        Assert.Equal(["R1", "R2"], pins.Rolls);
+        Assert.Equal(["P1"], pins.Presses);
+        Assert.Equal(["D2"], pins.NotDies);
+        Assert.Equal(new DateOnly(2026, 3, 5), pins.Day);
+        Assert.Empty(pins.Dies);
+        Assert.Null(Held("lot,roll", ","));
+    }
+
+    [Theory]
+    [InlineData("roll", "R1;R3", "line 2, roll: 'R3' is in no list: there are R1, R2; did you mean 'R1'?")]
+    [InlineData("notPress", "P7", "line 2, notPress: 'P7' is in no list: there are P1; did you mean 'P1'?")]
+    [InlineData("day", "5.3.2026", "line 2, day: '5.3.2026' is not a day")]
+    [InlineData("die,notDie", "D2,D2", "line 2, notDie: 'D2' is what the order is held to")]
+    public void A_name_that_no_order_can_be_held_to_is_refused(string columns, string cells, string told) =>
+        Assert.Contains(told, Assert.Throws<InputException>(() => Held(columns, cells)).Message, StringComparison.Ordinal);
+
+    [Fact]
     public void A_missing_column_is_named()
     {
         string path = folder.Write("orders.csv", "order,ball,due\nK1,T2,2026-03-31\n");
@@ -149,6 +171,13 @@ public sealed class OrderListTests : IDisposable
             (24, 22, 10, 2, 20), (die.Shape.FeedMm, die.Shape.LengthMm, die.Shape.AcrossMm, die.Shape.GapMm, die.Shape.LeastWidthMm));
         Assert.Equal([2], die.Shape.ClassPanels);
         Assert.Equal(0.048, die.Shape.MetresOf(2), 12);
+    }
+
+    private OrderPins? Held(string columns, string cells)
+    {
+        string path = folder.Write("orders.csv", $"order,ball,thousandBalls,due,{columns}\nK1,T2,1,2026-03-31,{cells}\n");
+        ShopNames names = new() { Lots = ["L 1"], Rolls = ["R1", "R2"], Presses = ["P1"], Dies = ["D1", "D2"] };
+        return Assert.Single(OrdersReader.Read(path, ["T2"], [], names)).Pins;
     }
 
     private StockRoll Measured(string widthAndLength)

@@ -87,15 +87,13 @@ public sealed class FirstFitTests
     }
 
     [Fact]
-    public void A_roll_that_arrives_later_is_not_cut()
+    public void A_roll_that_arrives_later_is_not_cut_before_its_day()
     {
         StockRoll late = OrderCases.Roll("R1", 4, 1) with { Received = OrderCases.Monday.AddDays(18) };
 
-        Assert.Equal(
-            ["R2"],
-            Planned([OrderCases.Order("O", "ball", 100)], [late, OrderCases.Roll("R2", 4, 9) with { Received = OrderCases.Monday }]).Begun
-                .Select(r => r.Name));
-        Assert.Empty(FirstFitPlanner.Run(Question([OrderCases.Order("O", "ball", 100)], [late])).Cuts);
+        Assert.All(
+            FirstFitPlanner.Run(Question([OrderCases.Order("O", "ball", 100)], [late])).Cuts,
+            cut => Assert.True(cut.StartHour >= 18 * 24));
     }
 
     [Fact]
@@ -137,7 +135,6 @@ public sealed class FirstFitTests
             Question([OrderCases.Order("O", "ball", 100)], [OrderCases.Roll("R1", 0.5, 1), OrderCases.Roll("R2", 9, 1)]);
         OrderPlan alone = FirstFitPlanner.Run(question with { Rolls = [question.Rolls[0]] });
 
-        Assert.Contains("used up", alone.Results[0].Reason, StringComparison.Ordinal);
         Assert.False(Leftover.CouldServe(alone, question.Orders[0]));
         Assert.True(Leftover.CouldServe(alone with { Question = question }, question.Orders[0]));
     }

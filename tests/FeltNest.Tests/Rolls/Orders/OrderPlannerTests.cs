@@ -5,7 +5,6 @@ using FeltNest.Rolls.Orders;
 using FeltNest.Rolls.Orders.Check;
 using FeltNest.Rolls.Orders.FirstFit;
 using FeltNest.Rolls.Orders.Planned;
-using FeltNest.Rolls.Orders.Search;
 using Xunit;
 
 namespace FeltNest.Tests.Rolls.Orders;
@@ -150,63 +149,6 @@ public sealed class OrderPlannerTests
         Assert.Equal(first.Bound, second.Bound);
     }
 
-    [Fact]
-    public void A_search_stopped_before_it_began_gives_the_plan_of_first_fit()
-    {
-        OrderRequest question = OrderCases.Workshop(1, 4, 8);
-        OrderPlan plan = Verified(OrderPlanner.Run(question, 1, stop: new CancellationToken(canceled: true)));
-
-        Assert.True(plan.Proof.CutShort);
-        Assert.Equal(FirstFitPlanner.Run(question).Cuts, plan.Cuts);
-        Assert.Null(plan.Bound);
-        Assert.Null(plan.GapPercent);
-    }
-
-    [Fact]
-    public void A_search_stopped_at_its_second_step_gives_its_best_plan()
-    {
-        using CancellationTokenSource stop = new();
-        StopAfter steps = new(2, stop);
-        OrderPlan plan = Verified(OrderPlanner.Run(OrderCases.Workshop(1, 30, 60), 1000, steps, stop.Token));
-
-        Assert.True(plan.Proof.CutShort);
-        Assert.True(plan.Cuts.Count > 0);
-        Assert.Contains("first fit: ", steps.Lines[0], StringComparison.Ordinal);
-        Assert.StartsWith("search: ", steps.Lines[1], StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public void A_search_that_does_not_end_when_it_is_told_to_is_left_behind()
-    {
-        using CancellationTokenSource stop = new();
-        using ManualResetEventSlim never = new();
-        bool ended = SearchThread.Run(
-            () =>
-            {
-                stop.Cancel();
-                never.Wait(Stop);
-            },
-            stop.Token);
-
-        Assert.False(ended);
-        never.Set();
-    }
-
-    [Fact]
-    public void A_question_too_large_for_a_search_keeps_the_plan_of_first_fit_and_says_so()
-    {
-        OrderRequest question = OrderCases.Workshop(2, 120, 300);
-        StopAfter steps = new(int.MaxValue, null);
-        OrderPlan plan = Verified(OrderPlanner.Run(question, 1, steps, Stop));
-
-        Assert.True(ModelSize.Of(question) > ModelSize.Most);
-        Assert.False(plan.Proof.Searched);
-        Assert.False(plan.Proof.CutShort);
-        Assert.Contains("too large for a search", steps.Lines[^1], StringComparison.Ordinal);
-        Assert.Contains(
-            OrderReport.Warnings(plan), line => line.StartsWith("no search was made: 120 orders, 300 rolls", StringComparison.Ordinal));
-    }
-
     [Fact, Trait("tier", "long")]
     public void The_search_is_never_worse_than_first_fit() =>
         Gen.Int[0, 1_000_000].Sample(
@@ -221,36 +163,6 @@ public sealed class OrderPlannerTests
             },
             iter: Runs.Count(10), threads: 1);
 
-    [Theory]
-    [InlineData(-3974124748.14, false)]
-    [InlineData(0.1, false)]
-    [InlineData(0.99, true)]
-    [InlineData(1.2, false)]
-    public void A_bound_that_means_nothing_is_not_stated(double shareOfCost, bool stated)
-    {
-        OrderPlan plan = FirstFitPlanner.Run(OrderCases.Workshop(3, 6, 12));
-        plan = plan with { Proof = plan.Proof with { CostBound = plan.Cost.Total * (decimal)shareOfCost, Searched = true } };
-
-        Assert.Equal(stated, plan.Bound is not null);
-        Assert.Equal(stated, plan.GapPercent is not null);
-        Assert.Equal(!stated, OrderReport.Text(plan).Contains("not known", StringComparison.Ordinal));
-        Assert.Equal(stated, OrderReport.Text(plan).Contains("gap 1 %", StringComparison.Ordinal));
-        Assert.Empty(OrderPlanCheck.Violations(StatedOrders.Of(plan)));
-    }
-
-    [Fact]
-    public void A_plan_badly_short_says_so_in_its_first_line()
-    {
-        OrderPlan plan =
-            Planned([OrderCases.Order("long", "ball", 5000), OrderCases.Order("no die", "other", 10)], [OrderCases.Roll("R1", 10, 1)]);
-
-        Assert.StartsWith(
-            "BADLY SHORT: 4520 of 5010 balls are missing (90.2 %), 2 of 2 orders", OrderReport.Text(plan), StringComparison.Ordinal);
-        Assert.DoesNotContain(
-            "BADLY", OrderReport.Text(Planned([OrderCases.Order("O", "ball", 100)], [OrderCases.Roll("R1", 10, 1)])),
-            StringComparison.Ordinal);
-    }
-
     [Fact]
     public void A_roll_that_is_partly_cut_is_cut_from_where_its_rest_begins()
     {
@@ -262,30 +174,18 @@ public sealed class OrderPlannerTests
     }
 
     [Fact]
-    public void A_roll_that_arrives_later_is_named_and_left_out()
+    public void A_roll_that_arrives_later_is_named_and_cut_from_its_day_on()
     {
+        // 10 strikes of a press of 600 a minute: the roll comes on Friday, 2026-03-20, and the press opens at six.
         StockRoll late = OrderCases.Roll("R1", 4, 1) with { Received = new DateOnly(2026, 3, 20) };
-        OrderPlan plan = Planned([OrderCases.Order("O", "ball", 100)], [late, OrderCases.Roll("R2", 4, 9)]);
+        OrderPlan plan = Planned([OrderCases.Order("O", "ball", 100)], [late]);
 
-        Assert.Equal(["R2"], plan.Begun.Select(r => r.Name));
-        Assert.Contains("roll R1 arrives on 2026-03-20, after the start of this plan: not planned", OrderReport.Warnings(plan));
+        Assert.Equal((18 * 24) + 6, Assert.Single(plan.Cuts).StartHour, 9);
+        Assert.Contains(
+            "roll R1 arrives on 2026-03-20: it is cut from 00:00 of that day on at the earliest", OrderReport.Warnings(plan));
     }
 
     // Told each step, and stops the search at one of them.
-    private sealed class StopAfter(int steps, CancellationTokenSource? stop) : IProgress<string>
-    {
-        public List<string> Lines { get; } = [];
-
-        public void Report(string value)
-        {
-            Lines.Add(value);
-            if (Lines.Count == steps)
-            {
-                stop?.Cancel();
-            }
-        }
-    }
-
     private static OrderPlan Planned(CoverOrder[] orders, StockRoll[] rolls, params CutDie[] dies) =>
         Verified(OrderPlanner.Run(Question(orders, rolls, dies), stop: Stop));
 

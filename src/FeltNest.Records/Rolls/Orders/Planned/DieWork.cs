@@ -2,10 +2,13 @@ namespace FeltNest.Rolls.Orders.Planned;
 
 /// <summary>What a die does in a plan.</summary>
 /// <param name="Die">The die.</param>
-/// <param name="Press">The press it stands on.</param>
+/// <param name="Press">The first press it stands on.</param>
 /// <param name="Strikes">Strikes it makes.</param>
 internal sealed record DieWork(CutDie Die, PressSpec Press, int Strikes)
 {
+    /// <summary>How often it is mounted.</summary>
+    public int Mountings { get; init; } = 1;
+
     /// <summary>Whether it must be made first.</summary>
     public bool Make => Die.MakePrice is not null;
 

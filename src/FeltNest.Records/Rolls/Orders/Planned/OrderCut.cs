@@ -27,11 +27,17 @@ internal sealed record OrderCut
     /// <summary>Where its cloth begins on the roll, m.</summary>
     public required double FromM { get; init; }
 
-    /// <summary>Hour of the press at which it begins.</summary>
+    /// <summary>Whether its roll is put on the press before it; that ends where the piece begins.</summary>
+    public bool RollChange { get; init; }
+
+    /// <summary>When its first strike begins, hours since 00:00 of the first day of cutting.</summary>
     public required double StartHour { get; init; }
 
-    /// <summary>Hour of the press at which it ends.</summary>
+    /// <summary>When its last strike ends, hours since 00:00 of the first day of cutting.</summary>
     public required double EndHour { get; init; }
+
+    /// <summary>Open hours its strikes take.</summary>
+    public double WorkHours => Strikes / Press.StrokesPerMinute / 60;
 
     /// <summary>Cloth it takes, m.</summary>
     public double Metres => Die.Shape.MetresOf(Strikes);

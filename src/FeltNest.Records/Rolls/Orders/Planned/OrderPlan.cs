@@ -1,6 +1,7 @@
 namespace FeltNest.Rolls.Orders.Planned;
 
-/// <summary>Which rolls are cut for which order: fewest balls short, of these fewest orders late, of these least cost.</summary>
+/// <summary>Which rolls are cut for which order, and when: fewest balls short, of these fewest days late weighed by priority, of these
+/// fewest orders late, of these least cost.</summary>
 internal sealed record OrderPlan
 {
     /// <summary>The question.</summary>
@@ -8,6 +9,12 @@ internal sealed record OrderPlan
 
     /// <summary>The work, in the order of its numbers.</summary>
     public required IReadOnlyList<OrderCut> Cuts { get; init; }
+
+    /// <summary>Dies put on presses, press by press in order of time.</summary>
+    public required IReadOnlyList<Mounting> Mountings { get; init; }
+
+    /// <summary>Overtime that is worked, press by press.</summary>
+    public required IReadOnlyList<OvertimeWork> Overtime { get; init; }
 
     /// <summary>Rolls to buy.</summary>
     public required IReadOnlyList<RollPurchase> Purchases { get; init; }
@@ -18,17 +25,50 @@ internal sealed record OrderPlan
     /// <summary>One for each order, in the order of the list.</summary>
     public required IReadOnlyList<OrderResult> Results { get; init; }
 
-    /// <summary>Dies used, in the order of their campaigns, press by press.</summary>
+    /// <summary>Dies used, in the order in which they are first mounted, press by press.</summary>
     public required IReadOnlyList<DieWork> Dies { get; init; }
 
     /// <summary>How far it is the best.</summary>
     public required PlanProof Proof { get; init; }
 
+    /// <summary>What it does otherwise than the plan before it, of which some is cut; null where there was none.</summary>
+    public IReadOnlyList<PlanChange>? Changes { get; init; }
+
     /// <summary>Good balls to expect, no order counted above what it wants.</summary>
     public int BallsServed => Results.Sum(r => Math.Min(r.GoodBalls, r.Order.Balls));
 
+    /// <summary>Balls short of all orders.</summary>
+    public long ShortBalls => Results.Sum(r => (long)r.ShortBalls);
+
+    /// <summary>Whether one ball in twenty or more of all that are wanted is missing.</summary>
+    public bool BadlyShort => ShortBalls > 0 && ShortBalls * Badly >= Question.Orders.Sum(o => (long)o.Balls);
+
+    /// <summary>Aims of which no proof says that no plan is better, in the order of the aims.</summary>
+    public IEnumerable<string> Unproved
+    {
+        get
+        {
+            (string Aim, bool Proved)[] aims =
+            [
+                ("balls short", ShortBalls <= PlanProof.Whole(Proof.LeastShort)),
+                ("days late", WeightedDaysLate <= PlanProof.Whole(Proof.LeastWeightedDays)),
+                ("orders late", Late <= PlanProof.Whole(Proof.LeastLate)),
+                ("cost", GapPercent <= ProvedGapPercent),
+            ];
+            return aims.Where(aim => !aim.Proved).Select(aim => aim.Aim);
+        }
+    }
+
     /// <summary>Orders late.</summary>
     public int Late => Results.Count(r => r.DaysLate > 0);
+
+    /// <summary>Days late of all orders, each times its priority.</summary>
+    public long WeightedDaysLate => Results.Sum(r => r.WeightedDaysLate);
+
+    /// <summary>Hours that a press is at work: strikes, dies mounted, rolls changed.</summary>
+    public double BusyHours(PressSpec press) =>
+        Cuts.Where(c => c.Press.Name == press.Name).Sum(c => c.WorkHours + (c.RollChange ? press.RollChangeMinutes / 60 : 0))
+            + (Mountings.Count(m => m.Paid && m.Press.Name == press.Name) * press.ChangeOverMinutes / 60);
 
     /// <summary>Rolls begun, in the order of the stock, then those bought.</summary>
     public IReadOnlyList<StockRoll> Begun =>
@@ -52,10 +92,14 @@ internal sealed record OrderPlan
                     .Sum(r => (decimal)r.LengthM * r.Roll.PricePerMetre * share),
                 Strikes = Dies.Sum(d => d.Strikes) * rules.PerStrike,
                 Dies = Dies.Sum(d => d.Price),
-                ChangeOvers = Dies.Sum(d => rules.HourRate * (decimal)d.Press.ChangeOverMinutes / 60),
+                ChangeOvers = Mountings.Where(m => m.Paid).Sum(m => rules.HourRate * (decimal)m.Press.ChangeOverMinutes / 60),
+                Overtime = Overtime.Sum(work => work.Price),
             };
         }
     }
+
+    /// <summary>A gap up to this counts as proved, per cent.</summary>
+    public const double ProvedGapPercent = 0.01;
 
     /// <summary>How far the cost may be above the least, per cent of it; null where there is no bound.</summary>
     public double? GapPercent
@@ -89,10 +133,12 @@ internal sealed record OrderPlan
         }
     }
 
-    /// <summary>What plans are judged by, the first that differs deciding, less being better: balls short, reserves short, orders late,
-    /// cost.</summary>
-    internal (int Balls, int Reserve, int Late, decimal Cost) Rank =>
-        (Results.Sum(r => r.ShortBalls), Results.Sum(r => r.ReserveShortBalls), Late, Cost.Total);
+    /// <summary>What plans are judged by, the first that differs deciding, less being better: balls short, reserves short, days late
+    /// weighed by priority, orders late, cost.</summary>
+    internal (int Balls, int Reserve, long WeightedDays, int Late, decimal Cost) Rank =>
+        (Results.Sum(r => r.ShortBalls), Results.Sum(r => r.ReserveShortBalls), WeightedDaysLate, Late, Cost.Total);
+
+    private const int Badly = 20;
 
     // A bound below this share of the cost says nothing about the plan; one above the cost by more than rounding is of a model that
     // counts balls more safely than the plan had to.

@@ -15,11 +15,17 @@ internal sealed record OrderResult
     /// <summary>Days that is after its due day; 0 in time.</summary>
     public required int DaysLate { get; init; }
 
+    /// <summary>Orders of higher priority without which it would be done on an earlier day.</summary>
+    public IReadOnlyList<RushDelay> PushedBy { get; init; } = [];
+
+    /// <summary>Days late times the priority of the order.</summary>
+    public long WeightedDaysLate => (long)DaysLate * Order.Priority;
+
     /// <summary>Balls that the felt kept back for it would give.</summary>
     public required int ReservedBalls { get; init; }
 
-    /// <summary>Why it is short, and what would help; null where it is not.</summary>
-    public required string? Reason { get; init; }
+    /// <summary>Why it is short, and what would help; null where it is not, and while the search is on.</summary>
+    public string? Reason { get; init; }
 
     /// <summary>Balls short.</summary>
     public int ShortBalls => Math.Max(0, Order.Balls - GoodBalls);

@@ -18,6 +18,9 @@ internal sealed record PlanCost
     /// <summary>Hours of changing dies.</summary>
     public required decimal ChangeOvers { get; init; }
 
+    /// <summary>Overtime of presses.</summary>
+    public required decimal Overtime { get; init; }
+
     /// <summary>All of it.</summary>
-    public decimal Total => Felt - KeptValue + Strikes + Dies + ChangeOvers;
+    public decimal Total => Felt - KeptValue + Strikes + Dies + ChangeOvers + Overtime;
 }

@@ -12,14 +12,18 @@ internal sealed record PlanProof
     /// <summary>What no plan with as few balls short can have fewer late orders than; 0 where nothing is known.</summary>
     public required double LeastLate { get; init; }
 
+    /// <summary>What no plan with as few balls short can have fewer days late than, each order's times its priority; 0 where nothing is
+    /// known.</summary>
+    public required double LeastWeightedDays { get; init; }
+
     /// <summary>Whether the search was stopped by the clock or by hand.</summary>
     public required bool CutShort { get; init; }
 
     /// <summary>Counted work allowed.</summary>
     public required int Effort { get; init; }
 
-    /// <summary>Whether a search was made; false where the question is too large for it and the plan is the one of first fit.</summary>
-    public required bool Searched { get; init; }
+    /// <summary>The least whole number of what is proved: rounding of the solver adds none.</summary>
+    public static long Whole(double least) => Math.Max(0, (long)Math.Ceiling(least - 1e-3));
 
     /// <summary>Nothing is known yet.</summary>
     internal static PlanProof None { get; } = new()
@@ -27,8 +31,8 @@ internal sealed record PlanProof
         CostBound = null,
         LeastShort = 0,
         LeastLate = 0,
+        LeastWeightedDays = 0,
         CutShort = false,
         Effort = 0,
-        Searched = false,
     };
 }

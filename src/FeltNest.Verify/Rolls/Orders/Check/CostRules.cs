@@ -17,7 +17,7 @@ internal static class CostRules
             ?
             [
                 FormattableString.Invariant(
-                    $"cost: {stated.Cost:0.######} stated, rolls, strikes, dies and change-overs add to {cost:0.######}"),
+                    $"cost: {stated.Cost:0.######} stated, rolls, strikes, dies, mountings and overtime add to {cost:0.######}"),
             ]
             : [];
         return [.. Bought(stated.Plan), .. sum, .. Bound(stated)];
@@ -36,7 +36,7 @@ internal static class CostRules
         }
     }
 
-    // Rolls begun and bought, less what goes back to stock, and the work of each die.
+    // Rolls begun and bought, less what goes back to stock, and the work.
     private static decimal CostOf(OrderPlan plan)
     {
         decimal cost = 0;
@@ -57,6 +57,13 @@ internal static class CostRules
             cost -= kept.Roll.PricePerMetre * (decimal)kept.LengthM * worth;
         }
 
+        return cost + WorkCost(plan);
+    }
+
+    // Strikes, dies made and ruled again, mountings, overtime.
+    private static decimal WorkCost(OrderPlan plan)
+    {
+        decimal cost = 0;
         foreach (IGrouping<string, OrderCut> work in plan.Cuts.GroupBy(c => c.Die.Name))
         {
             CutDie die = work.First().Die;
@@ -64,8 +71,17 @@ internal static class CostRules
             long more = strikes - die.StrikesLeft - (die.MakePrice is null ? 0 : die.LifeStrikes);
             long rules = more > 0 && die.LifeStrikes > 0 ? (more + die.LifeStrikes - 1) / die.LifeStrikes : 0;
 
-            cost += (strikes * plan.Question.Rules.PerStrike) + (die.MakePrice ?? 0) + (rules * die.ReRulePrice)
-                + (plan.Question.Rules.HourRate * (decimal)work.First().Press.ChangeOverMinutes / 60);
+            cost += (strikes * plan.Question.Rules.PerStrike) + (die.MakePrice ?? 0) + (rules * die.ReRulePrice);
+        }
+
+        foreach (Mounting mounting in plan.Mountings.Where(m => m.Paid))
+        {
+            cost += plan.Question.Rules.HourRate * (decimal)mounting.Press.ChangeOverMinutes / 60;
+        }
+
+        foreach (OvertimeWork over in plan.Overtime)
+        {
+            cost += over.Span.PricePerHour * (decimal)over.Hours;
         }
 
         return cost;

@@ -1,4 +1,5 @@
 using FeltNest.Rolls.Orders.Planned;
+using static FeltNest.InvariantText;
 
 namespace FeltNest.Rolls.Orders.Check;
 
@@ -7,7 +8,37 @@ internal static class OrderTally
 {
     /// <summary>What is violated.</summary>
     public static IEnumerable<string> Broken(StatedOrders stated) =>
-        [.. GoodBalls(stated.Plan), .. stated.Plan.Question.Orders.SelectMany(order => OfOrder(stated, order))];
+        [
+            .. GoodBalls(stated.Plan), .. Nap(stated.Plan), .. stated.Plan.Question.Orders.SelectMany(order => OfOrder(stated, order)),
+            .. Badly(stated), .. Least(stated),
+        ];
+
+    // One ball in twenty of all orders together.
+    private static IEnumerable<string> Badly(StatedOrders stated)
+    {
+        OrderPlan plan = stated.Plan;
+        long wanted = plan.Question.Orders.Sum(o => (long)o.Balls);
+        long missing = plan.Question.Orders.Sum(
+            o => Math.Max(0, o.Balls - plan.Cuts.Where(c => c.Order == o).Sum(c => (long)c.GoodBalls)));
+        if (stated.BadlyShort != (missing > 0 && 20 * missing >= wanted))
+        {
+            yield return $"badlyShort: {(stated.BadlyShort ? "true" : "false")} stated, {missing} of {wanted} balls are missing";
+        }
+    }
+
+    // What no plan can be below is no more than what this one is.
+    private static IEnumerable<string> Least(StatedOrders stated)
+    {
+        OrderPlan plan = stated.Plan;
+        int late = stated.Late.Values.Count(days => days > 0);
+        long weighted = plan.Question.Orders.Sum(order => (long)order.Priority * stated.Late.GetValueOrDefault(order.Name));
+        if (plan.Proof.LeastLate > late + 1e-6 || plan.Proof.LeastWeightedDays > weighted + 1e-6)
+        {
+            yield return Invariant(
+                $"search: at least {plan.Proof.LeastLate:0.###} orders late, {plan.Proof.LeastWeightedDays:0.###} weighted days stated for "
+                    + $"any plan, this one has {late} and {weighted}");
+        }
+    }
 
     private static IEnumerable<string> GoodBalls(OrderPlan plan)
     {
@@ -22,6 +53,11 @@ internal static class OrderTally
         }
 
     }
+
+    // Under either rule an order has one direction of nap in what its one-way dies cut.
+    private static IEnumerable<string> Nap(OrderPlan plan) => plan.Cuts.GroupBy(c => c.Order.Name)
+        .Where(order => order.Select(c => NapRule.GroupOf(c.Roll, c.Die)).OfType<NapDirection>().Distinct().Count() > 1)
+        .Select(order => $"order {order.Key}: one-way dies cut it from rolls with the nap along the feed and against it");
 
     private static IEnumerable<string> OfOrder(StatedOrders stated, CoverOrder order)
     {
@@ -55,7 +91,8 @@ internal static class OrderTally
                 + $"each of its runs may give over {must} at most";
         }
 
-        int late = own.Length == 0 ? 0 : Math.Max(0, Day(plan.Question.Rules, own.Max(c => c.EndHour)).DayNumber - order.Due.DayNumber);
+        DateOnly until = order.Pins?.Day is { } day && day < order.Due ? day : order.Due;
+        int late = own.Length == 0 ? 0 : Math.Max(0, Day(plan.Question.Rules, own.Max(c => c.EndHour)).DayNumber - until.DayNumber);
         if (stated.Late.GetValueOrDefault(order.Name) != late)
         {
             yield return $"order {order.Name}: {stated.Late.GetValueOrDefault(order.Name)} days late stated, it is {late}";
@@ -85,17 +122,15 @@ internal static class OrderTally
                 && roll.WidthMm <= d.MostWidthMm + 1e-6)
         .Select(d => 500 * d.Shape.ClassPanels.Sum() * Good(plan, roll, d) / d.Shape.FeedMm).DefaultIfEmpty(0).Max();
 
-    /// <summary>The day of an hour of a press, day by day, Monday to Friday.</summary>
+    /// <summary>The day in which an hour since 00:00 of the first day lies, day by day; midnight belongs to the day it ends.</summary>
     internal static DateOnly Day(OrderRules rules, double hour)
     {
         DateOnly day = rules.Start;
-        for (double left = hour - 1e-7; ; day = day.AddDays(1))
+        for (double left = hour - 1e-7; left > 24; left -= 24)
         {
-            left -= day.DayOfWeek is DayOfWeek.Saturday or DayOfWeek.Sunday ? 0 : rules.HoursPerDay;
-            if (left <= 0 && day.DayOfWeek is not (DayOfWeek.Saturday or DayOfWeek.Sunday))
-            {
-                return day;
-            }
+            day = day.AddDays(1);
         }
+
+        return day;
     }
 }

@@ -74,6 +74,13 @@ internal static class RollRules
                     + $"{die.Shape.LeastWidthMm:0.###} to {die.MostWidthMm:0.###} mm");
         }
 
+        if (rules.Nap == NapHandling.Turn && NapRule.GroupOf(cut.Roll, die) == NapDirection.Backward)
+        {
+            yield return $"assignment {cut.Number}: the nap of roll {cut.Roll.Name} lies against the feed under the one-way die "
+                + $"{die.Name}, "
+                + $"and the roll is not turned";
+        }
+
         if (cut.Roll.Received is { } day && OrderTally.Day(rules, cut.StartHour + 1e-6) is var cutOn && cutOn < day)
         {
             yield return Invariant(

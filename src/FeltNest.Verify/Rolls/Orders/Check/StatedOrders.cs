@@ -12,11 +12,17 @@ internal sealed record StatedOrders(
     OrderPlan Plan, decimal Cost, double? GapPercent, IReadOnlyDictionary<string, (int Balls, int Reserve)> Lacking,
     IReadOnlyDictionary<string, int> Late)
 {
+    /// <summary>Whether it is stated that one ball in twenty or more is missing.</summary>
+    public required bool BadlyShort { get; init; }
+
     /// <summary>What a plan states.</summary>
     public static StatedOrders Of(OrderPlan plan) => new(
         plan with { Proof = plan.Proof with { CostBound = plan.Bound } }, plan.Cost.Total, plan.GapPercent,
         plan.Results
             .Where(r => r.ShortBalls > 0 || r.ReserveShortBalls > 0)
             .ToDictionary(r => r.Order.Name, r => (r.ShortBalls, r.ReserveShortBalls)),
-        plan.Results.Where(r => r.DaysLate > 0).ToDictionary(r => r.Order.Name, r => r.DaysLate));
+        plan.Results.Where(r => r.DaysLate > 0).ToDictionary(r => r.Order.Name, r => r.DaysLate))
+    {
+        BadlyShort = plan.BadlyShort,
+    };
 }

@@ -14,11 +14,14 @@ internal static class NarrowBand
     private static readonly Colour Light = Colour.Of(0xFFFFFF);
 
     /// <summary>The band; words that are too long for one line go on in a second.</summary>
-    public static Mark Draw(string words, Box box)
+    /// <param name="words">What it says.</param>
+    /// <param name="box">Where it lies.</param>
+    /// <param name="page">Page it is on, where a sheet has several.</param>
+    public static Mark Draw(string words, Box box, string page = "")
     {
         double room = box.MaxX - box.MinX - 6;
         int split = words.IndexOf(": ", StringComparison.Ordinal) + 1;
-        return new GroupMark("too-narrow", [
+        return new GroupMark($"too-narrow{page}", [
             new PathMark([Chain.Rectangle(box)], Ink.Wide, Ink.Dark),
             new TextMark
             {

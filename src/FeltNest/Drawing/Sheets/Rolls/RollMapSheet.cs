@@ -1,5 +1,5 @@
 using System.Globalization;
-using FeltNest.Die;
+using FeltNest.Drawing.Frames;
 using FeltNest.Drawing.Lettering;
 using FeltNest.Drawing.Parts;
 using FeltNest.Geometry;
@@ -13,69 +13,85 @@ namespace FeltNest.Drawing.Sheets.Rolls;
 /// <summary>The map of a roll, folded into lines: cloth, strikes with lost panels marked, faults and joints, true to scale.</summary>
 internal static class RollMapSheet
 {
-    // Scales of ISO 5455 that may be used, as the number a real length is divided by.
-    private static readonly int[] Scales = [1, 2, 5, 10, 20, 50, 100, 200, 500];
+    // Scales that may be used, as the number a real length is divided by: those of ISO 5455 and some between, as a map is read by its
+    // metres and a page is to be filled.
+    private static readonly int[] Scales = [1, 2, 5, 10, 15, 20, 25, 30, 40, 50, 75, 100, 150, 200, 300, 400, 500];
 
-    // Paper: margins, room for the title and for the key, length of a line of cloth, and the greatest height of all lines together, mm. An
-    // A3 sheet holds the map of a usual roll.
-    private const double Margin = 12;
+    // Paper: A3 lying, its margins, room for the title and for the key of every page, mm. A usual roll is one page.
+    private static readonly PaperSize Paper = PaperSize.Of("A3");
+    private const double Margin = PaperSize.MarginMm;
     private const double TitleRoom = 20;
-    private const double KeyRoom = 36;
-    private const double LineLength = 390;
-    private const double MostHigh = 420;
+    private const double KeyRoom = 38;
 
     // Panels on paper are drawn with corners no nearer than this, mm: finer is not seen.
     private const double CornerStep = 0.12;
 
-    /// <summary>Draws the sheet.</summary>
+    private static double LineLength => Paper.WidthMm - (2 * Margin);
+
+    /// <summary>Draws the sheet: one page where the roll has room on it at some scale, else pages one below the other.</summary>
     public static Sheet Draw(RollPlan plan)
     {
         FeltRoll roll = plan.Request.Roll;
-        int divisor = Array.Find(Scales, d => Lines(roll, d) * LineHeight(roll, d) <= MostHigh);
-        divisor = divisor == 0 ? Scales[^1] : divisor;
-        double scale = 1.0 / divisor;
-        int lines = Lines(roll, divisor);
-        double width = (2 * Margin) + Math.Max(200, Math.Min(LineLength, roll.LengthMm * scale));
         string? narrow = RollRoom.Warning(plan);
         double title = TitleRoom + (narrow is null ? 0 : NarrowBand.Height + 3);
-        double height = (2 * Margin) + title + (lines * LineHeight(roll, divisor)) + KeyRoom;
-        Symbol[] good = Panels(plan, "good", scale, new Pen(0.1, Ink.Soft), Ink.Classes[0]);
-        Symbol[] lost = Panels(plan, "lost", scale, new Pen(0.2, Ink.Dark), Ink.Classes[1]);
-        List<Mark> marks = [new GroupMark("title", [.. Title(plan, divisor, width, height - Margin)])];
-        if (narrow is not null)
+        double room = Paper.HeightMm - (2 * Margin) - title - KeyRoom;
+        int divisor = Array.Find(Scales, d => Lines(roll, d) * LineHeight(roll, d) <= room);
+        divisor = divisor == 0 ? Scales[^1] : divisor;
+        double scale = 1.0 / divisor;
+        int onPage = Math.Max(1, (int)(room / LineHeight(roll, divisor)));
+        int pages = (Lines(roll, divisor) + onPage - 1) / onPage;
+        Symbol[] good = Panels(plan, "good", scale, new Pen(0.12, Ink.Dark), PartMarks.ToneOf);
+        Symbol[] lost = Panels(plan, "lost", scale, new Pen(0.12, Ink.Dark), _ => PartMarks.Lost);
+        List<Mark> marks = [];
+        for (int page = 0; page < pages; page++)
         {
-            double top = height - Margin - TitleRoom + 3;
-            marks.Add(
-                NarrowBand.Draw(narrow, new Box { MinX = Margin, MinY = top - NarrowBand.Height, MaxX = width - Margin, MaxY = top }));
+            double top = ((pages - page) * Paper.HeightMm) - Margin;
+            marks.AddRange(Frame(plan, divisor, narrow, top, pages == 1 ? string.Empty : $"-{page + 1}"));
+            marks.AddRange(
+                Strips(plan, divisor, page * onPage, onPage, top - title).SelectMany(strip => strip.Draw(good, lost)));
         }
 
-        marks.AddRange(Strips(plan, divisor, height - Margin - title).SelectMany(strip => strip.Draw(good, lost)));
-        marks.Add(new GroupMark("key", [.. Key(plan, new Point2(Margin, Margin + KeyRoom - 8))]));
         return new Sheet
         {
             Title = $"Map of roll {roll.Name}",
-            Description = Words(plan, lines),
-            WidthMm = width,
-            HeightMm = height,
+            Description = Words(plan, Lines(roll, divisor)),
+            WidthMm = Paper.WidthMm,
+            HeightMm = pages * Paper.HeightMm,
             Symbols = [.. good, .. lost],
             Marks = marks,
         };
     }
 
+    // Title, warning and key of a page.
+    private static IEnumerable<Mark> Frame(RollPlan plan, int divisor, string? narrow, double top, string page)
+    {
+        yield return new GroupMark($"title{page}", [.. Title(plan, divisor, Paper.WidthMm, top)]);
+        if (narrow is not null)
+        {
+            double below = top - TitleRoom + 3;
+            yield return NarrowBand.Draw(
+                narrow,
+                new Box { MinX = Margin, MinY = below - NarrowBand.Height, MaxX = Paper.WidthMm - Margin, MaxY = below }, page);
+        }
+
+        yield return new GroupMark(
+            $"key{page}", [.. RollMapKey.Draw(plan, new Point2(Margin, top - Paper.HeightMm + (2 * Margin) + KeyRoom - 8))]);
+    }
+
     // Each part as it lies on the map, good or lost.
-    private static Symbol[] Panels(RollPlan plan, string kind, double scale, Pen pen, Colour fill) =>
+    private static Symbol[] Panels(RollPlan plan, string kind, double scale, Pen pen, Func<int, Colour> tone) =>
     [
-        .. plan.Request.Layout.Parts.Select((p, i) => new Symbol($"{kind}-{i}", [new PathMark([Outline(p, scale)], pen, fill)])),
+        .. plan.Request.Layout.Parts.Select((p, i) => new Symbol($"{kind}-{i}", [new PathMark([Outline(p, scale)], pen, tone(i))])),
     ];
 
     // The lines of cloth, one below the other from the top of their room.
-    private static IEnumerable<RollStrip> Strips(RollPlan plan, int divisor, double top)
+    private static IEnumerable<RollStrip> Strips(RollPlan plan, int divisor, int first, int most, double top)
     {
         FeltRoll roll = plan.Request.Roll;
         double line = LineMm(roll, divisor);
-        return Enumerable.Range(0, Lines(roll, divisor)).Select(i => new RollStrip(
+        return Enumerable.Range(first, Math.Min(most, Lines(roll, divisor) - first)).Select(i => new RollStrip(
             plan, 1.0 / divisor, i * line, Math.Min(roll.LengthMm, (i + 1) * line),
-            new Point2(Margin, top - ((i + 1) * LineHeight(roll, divisor)) + RollStrip.Below)));
+            new Point2(Margin, top - ((i - first + 1) * LineHeight(roll, divisor)) + RollStrip.Below)));
     }
 
     private static string Words(RollPlan plan, int lines)
@@ -84,7 +100,7 @@ internal static class RollMapSheet
         return string.Create(
             CultureInfo.InvariantCulture,
             $"{plan.Strikes.Count} strikes on {roll.LengthMm / 1000:0.##} m of roll {roll.Name}: {plan.GoodPanels} good panels; lost "
-                + $"panels, {roll.Faults.Count} faults and {roll.JointsMm.Count} splices are marked. The roll is folded into {lines} "
+                + $"panels, {roll.Faults.Count} faults and {roll.Splices.Count} splices are marked. The roll is folded into {lines} "
                 + $"lines.");
     }
 
@@ -147,51 +163,4 @@ internal static class RollMapSheet
         };
         yield return new PathMark([Chain.Open(new Point2(Margin, top - 14), new Point2(width - Margin, top - 14))], Ink.Wide);
     }
-
-    private static IEnumerable<Mark> Key(RollPlan plan, Point2 at)
-    {
-        string counts = string.Create(
-            CultureInfo.InvariantCulture,
-            $"lost: {plan.LostPanels(LossCause.Fault)} at faults, {plan.LostPanels(LossCause.Joint)} at splices, "
-                + $"{plan.LostPanels(LossCause.Width)} outside the usable width, {plan.LostPanels(LossCause.RollEnd)} past the end");
-        string numbers = $"numbers: every fifth strike, and the first of each run one feed apart (longer tick)"
-            + $"{(plan.Request.FromMm > 0 ? "; tinted: cut before" : string.Empty)}";
-        return
-        [
-            .. Signs(at),
-            Note(counts, at - new Point2(0, 6), Ink.Dark),
-            Note(numbers, at - new Point2(0, 11), Ink.Soft),
-            .. SafetyWords.Brief.Select((words, i) => Note(words, new Point2(at.X, at.Y - 17 - (i * 4.2)), Ink.Dark)),
-        ];
-    }
-
-    // What the signs of the map mean, in one line.
-    private static IEnumerable<Mark> Signs(Point2 at)
-    {
-        Colour fault = Colour.Of(0xB3261E);
-        Point2 ring = at + new Point2(69, 1.5);
-        double splice = at.X + 138;
-        Chain Swatch(double from) => Chain.Rectangle(new Box { MinX = from, MinY = at.Y, MaxX = from + 5, MaxY = at.Y + 3 });
-        TextMark Name(string words, double from) => Note(words, at + new Point2(from, 0.2), Ink.Dark);
-        return
-        [
-            new PathMark([Swatch(at.X)], Ink.Faint, Ink.Classes[0]),
-            Name("good panel", 7),
-            new PathMark([Swatch(at.X + 34)], Ink.Narrow, Ink.Classes[1]),
-            Name("lost panel", 41),
-            new PathMark([Chain.Circle(ring, 1.4)], new Pen(0.3, fault)),
-            new PathMark([Chain.Circle(ring, 0.4)], null, fault),
-            Name("fault (ring: smaller than drawn)", 72),
-            new PathMark([Chain.Open(new Point2(splice, at.Y - 0.5), new Point2(splice, at.Y + 3.5))], new Pen(0.7, fault, 1.5, 0.6)),
-            Name("roll splice", 140),
-        ];
-    }
-
-    private static TextMark Note(string words, Point2 at, Colour colour) => new()
-    {
-        Text = words,
-        At = at,
-        HeightMm = Ink.Note,
-        Colour = colour,
-    };
 }

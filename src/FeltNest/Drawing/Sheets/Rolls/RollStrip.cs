@@ -20,6 +20,8 @@ internal sealed class RollStrip
 
     private static readonly Colour FaultColour = Colour.Of(0xB3261E);
 
+    private static readonly Pen FaultPen = new(0.35, FaultColour);
+
     private readonly RollPlan plan;
     private readonly double scale;
     private readonly double from;
@@ -74,6 +76,9 @@ internal sealed class RollStrip
                 Chain.Open(corner + new Point2(0, lower), right + new Point2(0, lower)),
                 Chain.Open([.. upper.Select(p => p - new Point2(0, top))]),
             ], Ink.Faint);
+        yield return new PathMark(
+            [.. plan.Request.Layout.Rules.Forbidden.SelectMany(f => new[] { f.YFromMm, f.YToMm }).Select(y => Chain.Open(
+                corner + new Point2(0, y * scale), right + new Point2(0, y * scale)))], new Pen(0.25, Ink.Dark, 2, 1));
         yield return new PathMark([Chain.Open(corner, right), Chain.Open(upper)], Ink.Wide);
         yield return new PathMark([Chain.Open(corner, upper[0])], from <= 0 ? Ink.Wide : Ink.Centre);
         yield return new PathMark([Chain.Open(right, upper[^1])], to >= roll.LengthMm ? Ink.Wide : Ink.Centre);
@@ -143,9 +148,15 @@ internal sealed class RollStrip
 
     private IEnumerable<Mark> Joints()
     {
-        foreach (double joint in plan.Request.Roll.JointsMm.Where(x => x >= from && x < to))
+        foreach (RollSplice splice in plan.Request.Roll.Splices.Where(s => s.ClearMm > 0 && s.FromMm < to && s.ToMm > from))
         {
-            double x = Paper(joint);
+            Box clear = cloth with { MinX = Paper(Math.Max(from, splice.FromMm)), MaxX = Paper(Math.Min(to, splice.ToMm)) };
+            yield return new PathMark([Chain.Rectangle(clear)], FaultPen);
+        }
+
+        foreach (RollSplice splice in plan.Request.Roll.Splices.Where(s => s.XMm >= from && s.XMm < to))
+        {
+            double x = Paper(splice.XMm);
             yield return new PathMark(
                 [Chain.Open(new Point2(x, cloth.MinY - 1.5), new Point2(x, cloth.MaxY))], new Pen(0.7, FaultColour, 3, 1.2));
             yield return new TextMark
@@ -167,8 +178,14 @@ internal sealed class RollStrip
             Point2 middle = new(Paper((left + right) / 2), corner.Y + (fault.MiddleY * scale));
             double wide = Math.Max(0.4, (right - left) * scale) / 2;
             double high = Math.Max(0.4, fault.WidthMm * scale) / 2;
+            if (Math.Max(wide, high) < LeastMark)
+            {
+                yield return new PathMark([Chain.Circle(middle, LeastMark)], FaultPen, Ink.Cloth);
+            }
+
+            // White inside, so that it is seen on a lost panel, which is black.
             yield return fault.RadiusMm is not null
-                ? new PathMark([Chain.Circle(middle, Math.Max(wide, high))], null, FaultColour)
+                ? new PathMark([Chain.Circle(middle, Math.Max(wide, high))], FaultPen, Ink.Cloth)
                 : new PathMark(
                     [Chain.Rectangle(new Box
                     {
@@ -176,11 +193,7 @@ internal sealed class RollStrip
                         MinY = middle.Y - high,
                         MaxX = middle.X + wide,
                         MaxY = middle.Y + high,
-                    })], null, FaultColour);
-            if (Math.Max(wide, high) < LeastMark)
-            {
-                yield return new PathMark([Chain.Circle(middle, LeastMark)], new Pen(0.3, FaultColour));
-            }
+                    })], FaultPen, Ink.Cloth);
         }
     }
 
@@ -193,7 +206,7 @@ internal sealed class RollStrip
             double x = k * step;
             double at = Paper(x);
             yield return new PathMark([Chain.Open(new Point2(at, cloth.MinY), new Point2(at, cloth.MinY - 1.5))], Ink.Narrow);
-            if (plan.Request.Roll.JointsMm.All(j => Math.Abs(Paper(j) - at + 4) > 10))
+            if (plan.Request.Roll.Splices.All(s => Math.Abs(Paper(s.XMm) - at + 4) > 10))
             {
                 yield return new TextMark
                 {

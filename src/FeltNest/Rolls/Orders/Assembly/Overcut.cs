@@ -8,13 +8,13 @@ internal static class Overcut
     /// <summary>Strikes that each piece of one order is to keep so that none is made for nothing; 0 where a piece is not needed at
     /// all.</summary>
     /// <param name="question">The question.</param>
-    /// <param name="order">The order.</param>
-    /// <param name="pieces">Its pieces.</param>
-    public static int[] Kept(OrderRequest question, CoverOrder order, IReadOnlyList<CutPiece> pieces)
+    /// <param name="wanted">Balls wanted of them.</param>
+    /// <param name="pieces">Pieces of one order.</param>
+    public static int[] Kept(OrderRequest question, int wanted, IReadOnlyList<CutPiece> pieces)
     {
         int[] strikes = [.. pieces.Select(p => p.Strikes)];
         int[] balls = [.. pieces.Select(p => p.BallsIn(question))];
-        int over = (int)Math.Min(int.MaxValue, balls.Sum(b => (long)b) - order.Balls);
+        int over = (int)Math.Min(int.MaxValue, balls.Sum(b => (long)b) - wanted);
         foreach (int i in Enumerable.Range(0, pieces.Count).OrderBy(i => pieces[i].BallsIn(question)))
         {
             if (balls[i] <= over)
@@ -29,7 +29,7 @@ internal static class Overcut
             if (strikes[i] > 0)
             {
                 int fewer = Math.Max(
-                    question.LeastStrikes(order, piece.Roll, piece.Die), question.StrikesFor(balls[i] - over, piece.Roll, piece.Die));
+                    question.LeastStrikes(piece.Order, piece.Roll, piece.Die), question.StrikesFor(balls[i] - over, piece.Roll, piece.Die));
                 strikes[i] = Math.Min(strikes[i], fewer);
                 int left = (piece with { Strikes = strikes[i] }).BallsIn(question);
                 over -= balls[i] - left;

@@ -11,34 +11,41 @@ internal static class OrderFill
     {
         OrderRequest q = before.Question;
         int[] dies = [.. Enumerable.Range(0, q.Dies.Count)
-            .Where(d => q.Dies[d].Ball == order.Ball && q.Presses.Any(p => OrderRequest.Takes(p, q.Dies[d])))
+            .Where(d => q.Dies[d].Ball == order.Ball && q.Presses.Any(p => OrderRequest.CutsOn(order, p, q.Dies[d])))
             .OrderBy(d => q.Dies[d].MakePrice is null || before.Struck(d) > 0 ? 0 : 1)
             .ThenBy(d => q.Dies[d].Shape.FeedMm / q.Dies[d].Shape.ClassPanels.Sum())];
-        if (dies.Length == 0 || order.Balls == 0)
+        CutPiece[] own = [.. before.Pieces.Where(p => ReferenceEquals(p.Order, order))];
+        int wanted = order.Balls - own.Sum(p => p.BallsIn(q));
+        if (dies.Length == 0 || wanted <= 0)
         {
             return before;
         }
 
         IEnumerable<int> felt =
-            Enumerable.Range(0, before.Rolls.Count).Where(i => order.Felt is null || before.Rolls[i].Felt == order.Felt);
-        IEnumerable<FeltPurchase> offers = q.Offers.Where(o => order.Felt is null || o.Roll.Felt == order.Felt);
+            Enumerable.Range(0, before.Rolls.Count).Where(i => Serves(before.Rolls[i]));
+        IEnumerable<FeltPurchase> offers = q.Offers.Where(o => Serves(o.Roll));
         FeltChoice[] choices = order.OneLot
             ? [.. felt.Select(i => before.Rolls[i]).Concat(offers.Select(o => o.Roll)).Select(r => (r.Felt, r.Lot)).Distinct()
                 .GroupJoin(
                     felt, lot => lot, i => (before.Rolls[i].Felt, before.Rolls[i].Lot), (lot, rolls) => new FeltChoice(lot, [.. rolls]))]
             : [new FeltChoice(null, [.. felt])];
         return choices
-            .Select(choice => Tried(before, order, dies, choice))
-            .Append((State: before, Short: order.Balls, Cost: 0m))
+            .Select(choice => Tried(before, order, dies, choice, wanted))
+            .Append((State: before, Short: wanted, Cost: 0m))
             .MinBy(t => (t.Short, t.Cost)).State;
+
+        // An order of one lot that is cut already stays in its lot.
+        bool Serves(StockRoll roll) => (order.Felt is null || roll.Felt == order.Felt)
+            && (!order.OneLot || own.Length == 0 || (roll.Felt, roll.Lot) == (own[0].Roll.Felt, own[0].Roll.Lot));
     }
 
-    private static (ShopState State, int Short, decimal Cost) Tried(ShopState before, CoverOrder order, int[] dies, FeltChoice choice)
+    private static (ShopState State, int Short, decimal Cost) Tried(
+        ShopState before, CoverOrder order, int[] dies, FeltChoice choice, int lacking)
     {
         ShopState state = before.Copy();
         List<int> rolls = [.. choice.Rolls];
         int first = state.Pieces.Count;
-        int wanted = order.Balls;
+        int wanted = lacking;
         foreach (bool buys in (bool[])[false, true])
         {
             foreach (int die in dies)
@@ -55,7 +62,7 @@ internal static class OrderFill
             }
         }
 
-        int[] kept = Overcut.Kept(state.Question, order, [.. state.Pieces.Skip(first)]);
+        int[] kept = Overcut.Kept(state.Question, lacking, [.. state.Pieces.Skip(first)]);
         for (int i = kept.Length - 1; i >= 0; i--)
         {
             state.Shorten(first + i, kept[i]);

@@ -1,4 +1,3 @@
-using FeltNest.Rolls.Orders.Assembly;
 using FeltNest.Rolls.Orders.Model;
 
 namespace FeltNest.Rolls.Orders.FirstFit;

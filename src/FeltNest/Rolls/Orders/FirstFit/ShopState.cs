@@ -18,11 +18,11 @@ internal sealed class ShopState
     private readonly int[] bought;
     private readonly double[] busy;
 
-    /// <summary>The shop before any work: rolls that are there, nothing cut.</summary>
+    /// <summary>The shop before any work: all rolls, those that come later too, nothing cut.</summary>
     public ShopState(OrderRequest question)
     {
         Question = question;
-        rolls = [.. question.Rolls.Where(question.IsThere)];
+        rolls = [.. question.Rolls];
         free = [.. rolls.Select(question.ClearM)];
         pieces = [];
         struck = new int[question.Dies.Count];
@@ -162,14 +162,15 @@ internal sealed class ShopState
     }
 
     /// <summary>The plan of all pieces; felt for later rejects is kept back of what they leave.</summary>
-    public OrderPlan Plan()
+    /// <param name="effort">Counted work for putting them in sequence; 0 takes the best sequence of a rule.</param>
+    /// <param name="stop">Ends that with the best so far.</param>
+    public OrderPlan Plan(int effort = 0, CancellationToken stop = default)
     {
         RollPurchase[] purchases =
         [
             .. Enumerable.Range(0, bought.Length).Select(o => new RollPurchase(Question.Offers[o], Rolled(o))).Where(p => p.Rolls > 0),
         ];
-        return PlanAssembly.Of(
-            Question, pieces, die => Question.Presses[stands[Question.Dies.ToList().IndexOf(die)]], null, purchases, ReserveFill.Of(this));
+        return PlanAssembly.Of(Question, pieces, purchases, ReserveFill.Of(this), effort, stop);
     }
 
     // Rolls of an offer: those taken, or the least that is sold.

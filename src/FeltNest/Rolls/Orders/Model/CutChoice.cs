@@ -20,7 +20,7 @@ internal sealed record CutChoice
     [
         .. from order in question.Orders
            from die in question.Dies
-           where question.Fits(order, roll, die) && question.Presses.Any(press => OrderRequest.Takes(press, die))
+           where question.Fits(order, roll, die) && question.Presses.Any(press => OrderRequest.CutsOn(order, press, die))
            let least = question.LeastStrikes(order, roll, die)
            let most = Math.Min(die.Shape.StrikesIn(question.ClearM(roll)), Enough(order, roll, die, question))
            where most >= least

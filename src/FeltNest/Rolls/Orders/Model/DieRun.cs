@@ -2,7 +2,7 @@ using FeltNest.Rolls.Orders.Model.Mixed;
 
 namespace FeltNest.Rolls.Orders.Model;
 
-/// <summary>The one campaign of a die in the model.</summary>
+/// <summary>The work of a die in the model.</summary>
 internal sealed class DieRun(
     CutDie die, IReadOnlyList<(CoverOrder Order, LinearSum Strikes, double Most)> cuts, IReadOnlyList<PressSpec> presses)
 {
@@ -24,18 +24,6 @@ internal sealed class DieRun(
     /// <summary>Whether it stands on each press.</summary>
     public Unknown[] On { get; set; } = [];
 
-    /// <summary>Hours it takes on each press, its change-over included.</summary>
+    /// <summary>Hours it takes on each press, a mounting included.</summary>
     public LinearSum[] OnPress { get; set; } = [];
-
-    /// <summary>Hours of its change-over.</summary>
-    public LinearSum Set { get; } = new();
-
-    /// <summary>Whether it cuts each order; empty while days are left out.</summary>
-    public Unknown[] Used { get; set; } = [];
-
-    /// <summary>Hours each order takes.</summary>
-    public LinearSum[] Hours { get; set; } = [];
-
-    /// <summary>Hour at which its campaign begins; null while days are left out.</summary>
-    public Unknown? Start { get; set; }
 }

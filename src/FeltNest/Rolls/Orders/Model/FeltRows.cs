@@ -5,6 +5,7 @@ namespace FeltNest.Rolls.Orders.Model;
 /// <summary>The felt in the model: rolls in stock, rolls to buy, what they cost.</summary>
 internal sealed class FeltRows
 {
+    private readonly OrderRequest question;
     private readonly List<RollUnit> units = [];
     private readonly List<FeltRoom> rooms = [];
     private readonly List<(FeltPurchase Offer, Unknown Count)> bought = [];
@@ -12,7 +13,8 @@ internal sealed class FeltRows
     /// <summary>Adds all felt of a question to a model.</summary>
     public FeltRows(MixedModel model, OrderRequest question)
     {
-        foreach (List<StockRoll> alike in Alike(question.Rolls))
+        this.question = question;
+        foreach (List<StockRoll> alike in LikeRolls.Sorted(question))
         {
             foreach (RollUnit unit in Added(model, alike, question))
             {
@@ -43,24 +45,10 @@ internal sealed class FeltRows
     /// <summary>Cost of all felt.</summary>
     public LinearSum Cost { get; } = new();
 
-    /// <summary>Rolls that are alike stand together, in the order of the first of each.</summary>
-    private static List<List<StockRoll>> Alike(IEnumerable<StockRoll> rolls)
-    {
-        List<List<StockRoll>> all = [];
-        foreach (StockRoll roll in rolls)
-        {
-            if (all.Find(one => one[0].IsLike(roll)) is { } group)
-            {
-                group.Add(roll);
-            }
-            else
-            {
-                all.Add([roll]);
-            }
-        }
-
-        return all;
-    }
+    /// <summary>Balls that the model may count too few of at the most: a piece gives whole balls, the model takes a ball off each of its
+    /// uneven groups.</summary>
+    public long BallsCountedSafely => units.Sum(unit =>
+        unit.Rolls.Count * unit.Choices.Sum(c => (long)c.Die.Shape.UnevenClasses(question.GoodShare(unit.Kind, c.Die))));
 
     private RollUnit[] Added(MixedModel model, List<StockRoll> alike, OrderRequest question)
     {

@@ -54,6 +54,28 @@ internal sealed class LikeRolls : RollUnit
         return unit;
     }
 
+    /// <summary>Rolls in stock that are alike stand together, in the order of the first of each.</summary>
+    public static List<List<StockRoll>> Sorted(OrderRequest question)
+    {
+        List<List<StockRoll>> all = [];
+        foreach (StockRoll roll in question.Rolls)
+        {
+            if (all.Find(one => question.AreAlike(one[0], roll)) is { } group)
+            {
+                group.Add(roll);
+            }
+            else
+            {
+                all.Add([roll]);
+            }
+        }
+
+        return all;
+    }
+
+    /// <summary>Patterns of one kind of roll; null where there are too many to list.</summary>
+    public static int? CountOf(CutChoice[] choices, double clear) => Patterns(choices, clear)?.Count;
+
     /// <inheritdoc/>
     public override IEnumerable<(Unknown Variable, double Value)> At(IReadOnlyList<int[]> cuts) =>
         counts.Select((count, p) => (count, (double)cuts.Count(cut => cut.SequenceEqual(patterns[p]))));

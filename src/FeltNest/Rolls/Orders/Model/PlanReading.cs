@@ -11,7 +11,7 @@ internal static class PlanReading
     private const double LeastMetres = 1e-6;
 
     /// <summary>The plan.</summary>
-    public static OrderPlan Read(MixedModel model, OrderRequest question, FeltRows felt, OrderRows orders, PressRows presses)
+    public static OrderPlan Read(MixedModel model, OrderRequest question, FeltRows felt, OrderRows orders)
     {
         List<CutPiece> pieces = [];
         foreach (RollUnit unit in felt.Units)
@@ -25,11 +25,10 @@ internal static class PlanReading
             }
         }
 
-        Dictionary<CutDie, DieRun> runs = presses.Runs.ToDictionary(run => run.Die);
-        Func<CutDie, double>? starts = presses.Runs.All(run => run.Start is not null) ? die => model.ValueOf(runs[die].Start!) : null;
         List<RollPurchase> bought = [.. felt.Bought.Select(b => new RollPurchase(b.Offer, model.WholeOf(b.Count))).Where(p => p.Rolls > 0)];
         return PlanAssembly.Of(
-            question, pieces, die => runs[die].Presses[Array.FindIndex(runs[die].On, on => model.WholeOf(on) == 1)], starts, bought,
-            [.. orders.Reserves.Select(r => (r.Order, r.Room.Roll, model.ValueOf(r.Metres))).Where(r => r.Item3 > LeastMetres)]);
+            question, pieces, bought,
+            [.. orders.Reserves.Select(r => (r.Order, r.Room.Roll, model.ValueOf(r.Metres))).Where(r => r.Item3 > LeastMetres)], 0,
+            CancellationToken.None);
     }
 }

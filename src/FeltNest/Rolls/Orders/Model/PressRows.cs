@@ -2,19 +2,18 @@ using FeltNest.Rolls.Orders.Model.Mixed;
 
 namespace FeltNest.Rolls.Orders.Model;
 
-/// <summary>Dies and presses in the model: strikes left, one campaign a die, hours, days on which orders are done.</summary>
+/// <summary>Dies and presses in the model: strikes left, a mounting for each press a die works on, hours. When work is done is left to the
+/// clock.</summary>
 internal sealed class PressRows
 {
     private readonly MixedModel model;
     private readonly OrderRequest question;
     private readonly List<DieRun> runs = [];
-    private readonly double horizon;
 
     /// <summary>Adds all dies and presses of a question to a model.</summary>
     public PressRows(MixedModel model, OrderRequest question, FeltRows felt)
     {
         (this.model, this.question) = (model, question);
-        double longest = 1;
         foreach (CutDie die in question.Dies)
         {
             (CoverOrder Order, LinearSum Strikes, double Most)[] cuts =
@@ -25,12 +24,9 @@ internal sealed class PressRows
             if (cuts.Length > 0)
             {
                 runs.Add(new DieRun(die, [.. cuts.Select(c => (c.Order, c.Strikes, Math.Min(c.Most, die.MostStrikes)))], presses));
-                longest += cuts.Sum(c => Math.Min(c.Most, die.MostStrikes)) / presses.Min(p => p.StrokesPerMinute) / 60;
-                longest += presses.Max(p => p.ChangeOverMinutes) / 60;
             }
         }
 
-        horizon = longest;
         runs.ForEach(Work);
         runs.ForEach(Place);
         foreach (PressSpec press in question.Presses)
@@ -39,44 +35,8 @@ internal sealed class PressRows
         }
     }
 
-    /// <summary>Adds campaigns in sequence and days: left out as long as a plan is in time without them, as they make the model far
-    /// heavier.</summary>
-    public void AddDays()
-    {
-        foreach (DieRun run in runs)
-        {
-            run.Start = model.Number(horizon);
-            run.Used = [.. run.Cuts.Select(_ => model.Choice())];
-            for (int c = 0; c < run.Cuts.Count; c++)
-            {
-                model.AtMost(new LinearSum().Add(run.Cuts[c].Strikes).Add(run.Used[c], -run.Cuts[c].Most), 0);
-            }
-
-            foreach (LinearSum hours in run.OnPress)
-            {
-                model.AtMost(new LinearSum().Add(hours).Add(run.Start!), horizon);
-            }
-        }
-
-        for (int a = 0; a < runs.Count; a++)
-        {
-            for (int b = a + 1; b < runs.Count; b++)
-            {
-                Sequence(runs[a], runs[b]);
-            }
-        }
-
-        foreach (CoverOrder order in question.Orders)
-        {
-            Done(order);
-        }
-    }
-
     /// <summary>Dies that can be used.</summary>
     public IReadOnlyList<DieRun> Runs => runs;
-
-    /// <summary>Orders late.</summary>
-    public LinearSum Late { get; } = new();
 
     /// <summary>Cost of strikes, dies and changing them.</summary>
     public LinearSum Cost { get; } = new();
@@ -138,31 +98,25 @@ internal sealed class PressRows
 
     private void Place(DieRun run)
     {
-        LinearSum one = new();
         run.On = [.. run.Presses.Select(_ => model.Choice())];
         run.OnPress = new LinearSum[run.Presses.Count];
         for (int p = 0; p < run.Presses.Count; p++)
         {
             PressSpec press = run.Presses[p];
-            one.Add(run.On[p]);
-            run.Set.Add(run.On[p], press.ChangeOverMinutes / 60);
-            Cost.Add(run.On[p], (double)question.Rules.HourRate * press.ChangeOverMinutes / 60);
-            run.OnPress[p] = new LinearSum().Add(run.On[p], press.ChangeOverMinutes / 60);
+            double mounting = press.MountedDie == run.Die.Name ? 0 : press.ChangeOverMinutes / 60;
+            Cost.Add(run.On[p], (double)question.Rules.HourRate * mounting);
+            run.OnPress[p] = new LinearSum().Add(run.On[p], mounting);
         }
 
-        model.AtMost(one, 1);
-        run.Hours = new LinearSum[run.Cuts.Count];
         for (int c = 0; c < run.Cuts.Count; c++)
         {
-            (_, LinearSum strikes, double most) = run.Cuts[c];
+            (CoverOrder order, LinearSum strikes, double most) = run.Cuts[c];
             LinearSum split = new LinearSum().Add(strikes, -1);
-            run.Hours[c] = new LinearSum();
-            for (int p = 0; p < run.Presses.Count; p++)
+            foreach (int p in Enumerable.Range(0, run.Presses.Count).Where(p => OrderRequest.CutsOn(order, run.Presses[p], run.Die)))
             {
                 double hour = 1 / (60 * run.Presses[p].StrokesPerMinute);
                 Unknown here = model.Number(most);
                 split.Add(here);
-                run.Hours[c].Add(here, hour);
                 run.OnPress[p].Add(here, hour);
                 model.AtMost(new LinearSum().Add(here).Add(run.On[p], -most), 0);
             }
@@ -188,76 +142,6 @@ internal sealed class PressRows
         if (press.Hours is { } hours && !all.IsEmpty)
         {
             model.AtMost(all, hours);
-        }
-    }
-
-    // Two dies on one press: one campaign ends before the other begins.
-    private void Sequence(DieRun a, DieRun b)
-    {
-        if (!a.Presses.Intersect(b.Presses).Any())
-        {
-            return;
-        }
-
-        Unknown first = model.Choice();
-        for (int p = 0; p < a.Presses.Count; p++)
-        {
-            for (int q = 0; q < b.Presses.Count; q++)
-            {
-                if (a.Presses[p] == b.Presses[q])
-                {
-                    // start a + length a <= start b where a goes first and both are here.
-                    model.AtMost(
-                        new LinearSum()
-                            .Add(a.Start!)
-                            .Add(a.OnPress[p])
-                            .Add(b.Start!, -1)
-                            .Add(first, horizon)
-                            .Add(a.On[p], horizon)
-                            .Add(b.On[q], horizon), 3 * horizon);
-                    model.AtMost(
-                        new LinearSum()
-                            .Add(b.Start!)
-                            .Add(b.OnPress[q])
-                            .Add(a.Start!, -1)
-                            .Add(first, -horizon)
-                            .Add(a.On[p], horizon)
-                            .Add(b.On[q], horizon), 2 * horizon);
-                }
-            }
-        }
-    }
-
-    // An order is on time when every campaign that cuts it has cut it, and the orders due before it, by the end of its day.
-    private void Done(CoverOrder order)
-    {
-        Unknown late = model.Choice();
-        bool any = false;
-        double due = question.Rules.HoursUntil(order.Due);
-        foreach (DieRun run in runs)
-        {
-            for (int c = 0; c < run.Cuts.Count; c++)
-            {
-                if (run.Cuts[c].Order != order || due >= horizon)
-                {
-                    continue;
-                }
-
-                LinearSum done = new LinearSum().Add(run.Start!).Add(run.Set);
-                for (int k = 0; k <= c; k++)
-                {
-                    done.Add(run.Hours[k]);
-                }
-
-                double slack = horizon - due;
-                model.AtMost(done.Add(late, -slack).Add(run.Used[c], slack), due + slack);
-                any = true;
-            }
-        }
-
-        if (any)
-        {
-            Late.Add(late);
         }
     }
 }

@@ -36,22 +36,19 @@ internal static class Leftover
 
     private static string Lot(StockRoll roll) => $"{roll.Felt}\n{roll.Lot}";
 
-    // What the die can still strike, and the press it stands on, or any that takes it where it stands on none.
+    // What the die can still strike on a press that takes it, mounted once more.
     private static long StrikesLeft(OrderPlan plan, CutDie die)
     {
-        DieWork? work = plan.Dies.FirstOrDefault(d => d.Die == die);
-        IEnumerable<PressSpec> presses = work is null ? plan.Question.Presses.Where(p => OrderRequest.Takes(p, die)) : [work.Press];
-        double most = presses.Select(press => MostStrikes(plan, press, isOn: work is not null)).DefaultIfEmpty(0).Max();
-        return Math.Max(0, Math.Min(die.MostStrikes - (work?.Strikes ?? 0), (long)Math.Min(most + 1e-6, long.MaxValue / 2)));
+        int struck = plan.Dies.FirstOrDefault(d => d.Die == die)?.Strikes ?? 0;
+        double most = plan.Question.Presses.Where(press => OrderRequest.Takes(press, die))
+            .Select(press => MostStrikes(plan, press)).DefaultIfEmpty(0).Max();
+        return Math.Max(0, Math.Min(die.MostStrikes - struck, (long)Math.Min(most + 1e-6, long.MaxValue / 2)));
     }
 
-    // What a press has time for, after a change-over where the die does not stand on it yet.
-    private static double MostStrikes(OrderPlan plan, PressSpec press, bool isOn)
+    // What a press has time for after mounting the die and changing the roll.
+    private static double MostStrikes(OrderPlan plan, PressSpec press)
     {
-        double changeOver = isOn ? 0 : press.ChangeOverMinutes / 60;
-        return press.Hours is { } hours ? 60 * press.StrokesPerMinute * (hours - Busy(plan, press) - changeOver) : double.MaxValue;
+        double changes = (press.ChangeOverMinutes + press.RollChangeMinutes) / 60;
+        return press.Hours is { } hours ? 60 * press.StrokesPerMinute * (hours - plan.BusyHours(press) - changes) : double.MaxValue;
     }
-
-    private static double Busy(OrderPlan plan, PressSpec press) =>
-        plan.Cuts.Where(c => c.Press.Name == press.Name).Select(c => c.EndHour).DefaultIfEmpty(0).Max();
 }

@@ -31,7 +31,7 @@ internal static class RemnantList
             double wanted = metres;
             for (int i = 0; i < kept.Count && wanted > 1e-9; i++)
             {
-                double taken = kept[i].Roll == kind || kept[i].Roll.IsLike(kind) ? Math.Min(wanted, free[i]) : 0;
+                double taken = kept[i].Roll == kind || question.AreAlike(kept[i].Roll, kind) ? Math.Min(wanted, free[i]) : 0;
                 if (taken > 0)
                 {
                     kept[i] = kept[i] with { Reserved = [.. kept[i].Reserved, (order, taken)] };

@@ -1,4 +1,3 @@
-using System.Globalization;
 using FeltNest.Rolls.Orders.Model;
 using FeltNest.Rolls.Orders.Model.Mixed;
 using FeltNest.Rolls.Orders.Planned;
@@ -59,28 +58,20 @@ internal sealed class OrderSearch
         LinearSum dear = new LinearSum().Add(cost).Add(orders.Wanting, Dear());
         if (Reached(dear, "fewest balls short at least cost") is not { } first)
         {
-            best.Tell(
-                stop.IsCancellationRequested
-                    ? "the search had found no plan when it was stopped"
-                    : $"the search found no plan within effort {effort}");
+            best.Tell(stop.IsCancellationRequested ? "search: stopped before it found a plan" : $"search: no plan within effort {effort}");
             return;
         }
 
         // A plan that lacks no more than this one lacks at most so many balls and reserves together.
         double lacking = model.ValueOf(orders.Short);
-        Prove(lacking, double.PositiveInfinity, first.Bound - (Dear() * lacking / orders.ReserveWeight));
-        OrderPlan free = Read();
+        Prove(lacking, first.Bound - (Dear() * lacking / orders.ReserveWeight));
+        Read();
         if (model.ValueOf(orders.Wanting) > NoBall)
         {
             lacking = FewestShort();
-            Prove(lacking, double.PositiveInfinity, Reached(cost, "least cost")!.Value.Bound);
-            free = Read();
-        }
-
-        // Without days the model is far lighter, and whatever it finds in time is the best with days too.
-        if (free.Late > 0 && !stop.IsCancellationRequested)
-        {
-            FewestLate(cost, lacking);
+            model.AtMost(orders.Short, lacking + Rounding);
+            Prove(lacking, Reached(cost, "least cost")!.Value.Bound);
+            Read();
         }
     }
 
@@ -88,35 +79,25 @@ internal sealed class OrderSearch
     {
         best.Tell("search: fewest balls short");
         ModelReach least = model.Minimise(orders.Short, stop)!.Value;
-        double fewest = Math.Max(0, least.Proved ? least.Value : least.Bound);
+        double fewest = Math.Max(0, (least.Proved ? least.Value : least.Bound) - felt.BallsCountedSafely);
+
+        if (question.InTime)
+        {
+            return least.Value;
+        }
 
         // All reserves together weigh less than a ball.
         best.ProveShort(orders.Reserves.Count > 0 ? Math.Floor(fewest + Rounding) : fewest);
-        model.AtMost(orders.Short, least.Value + Rounding);
         return least.Value;
     }
 
-    private void FewestLate(LinearSum cost, double lacking)
+    private void Prove(double mostShort, double bound)
     {
-        model.AtMost(orders.Short, lacking + NoBall);
-        presses.AddDays();
-        best.Tell("search: fewest orders late");
-        if (model.Minimise(presses.Late, stop) is { } late)
+        // With uneven pairing groups the model may count a ball too few in a piece, and a plan may cost less than it proves.
+        if (felt.BallsCountedSafely == 0)
         {
-            best.ProveLate(Math.Max(0, late.Proved ? late.Value : late.Bound));
-            model.AtMost(presses.Late, late.Value + Rounding);
-            Prove(lacking, Math.Round(late.Value), Reached(cost, "least cost with as few late")!.Value.Bound);
-            Read();
-        }
-    }
-
-    private void Prove(double mostShort, double mostLate, double bound)
-    {
-        best.ProveCost(mostShort, mostLate, bound);
-        if (bound > 0 && double.IsFinite(bound))
-        {
-            best.Tell(
-                FormattableString.Invariant($"no plan as little short and late costs less than {bound:0.00} {question.Rules.Currency}"));
+            best.ProveCost(mostShort, question.InTime, bound);
+            best.Tell("search: bound");
         }
     }
 
@@ -143,21 +124,19 @@ internal sealed class OrderSearch
 
     private OrderPlan Read()
     {
-        OrderPlan plan = PlanReading.Read(model, question, felt, orders, presses);
+        OrderPlan plan = PlanReading.Read(model, question, felt, orders);
         if (best.Offer(plan))
         {
-            best.Tell(
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"better plan: balls short {plan.Rank.Balls}, orders late {plan.Late}, cost {plan.Cost.Total:0.00} "
-                        + $"{question.Rules.Currency}"));
+            best.Tell("search: better plan");
         }
 
         return plan;
     }
 
-    // Felt of a strike at the dearest price, ten times over: no strike is saved by a ball that is left out.
-    private double Dear()
+    private double Dear() => ShortPrice(question);
+
+    /// <summary>Felt of a strike at the dearest price, ten times over: no strike is saved by a ball that is left out.</summary>
+    internal static double ShortPrice(OrderRequest question)
     {
         double most = 1;
         foreach (StockRoll roll in question.Rolls.Concat(question.Offers.Select(o => o.Roll)))

@@ -11,7 +11,7 @@ internal static class SearchStart
     public static IReadOnlyList<(Unknown Variable, double Value)> Of(OrderPlan plan, FeltRows felt, OrderRows orders, PressRows presses)
     {
         List<(Unknown Variable, double Value)> start = [];
-        foreach (IGrouping<int, RollUnit> alike in Alike(felt.Units))
+        foreach (IGrouping<int, RollUnit> alike in Alike(plan.Question, felt.Units))
         {
             // Of rolls that are alike the model begins the first ones first.
             Queue<int[]> cuts = new(
@@ -38,11 +38,11 @@ internal static class SearchStart
         return start;
     }
 
-    private static IEnumerable<IGrouping<int, RollUnit>> Alike(IReadOnlyList<RollUnit> units)
+    private static IEnumerable<IGrouping<int, RollUnit>> Alike(OrderRequest question, IReadOnlyList<RollUnit> units)
     {
         int group = 0;
         return units
-            .Select((unit, i) => (Unit: unit, Group: group += i > 0 && unit.Kind.IsLike(units[i - 1].Kind) ? 0 : 1))
+            .Select((unit, i) => (Unit: unit, Group: group += i > 0 && question.AreAlike(unit.Kind, units[i - 1].Kind) ? 0 : 1))
             .GroupBy(u => u.Group, u => u.Unit);
     }
 

@@ -7,7 +7,7 @@ namespace FeltNest.Rolls.Orders.Search;
 internal static class SearchThread
 {
     // How long a search may take to end by itself after it was told to.
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(0.7);
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(0.3);
 
     /// <summary>Runs a search to its end, or until it was stopped and did not end.</summary>
     /// <returns>Whether it ended.</returns>

@@ -35,6 +35,8 @@ internal sealed class LossMap
                 good[(k * grid.Shifts) + shift] = running;
             }
         }
+
+        Bar();
     }
 
     /// <summary>Good panels of a strike at place k, shift s.</summary>
@@ -48,6 +50,24 @@ internal sealed class LossMap
            where causes.Any()
            select new LostPanel(panel, causes.Min(r => r.Cause)),
     ];
+
+    // A place where no strike is made gives no good panel, so that no plan has a strike there.
+    private void Bar()
+    {
+        if (!request.PastEnd)
+        {
+            (int first, _) = Places(request.Roll.LengthMm - pattern.LengthMm + Slack, double.PositiveInfinity);
+            Bar(first, grid.Places - 1);
+        }
+
+        foreach (RollSplice splice in request.Roll.Splices.Where(s => s.ClearMm > 0))
+        {
+            (int first, int last) = Places(splice.FromMm - pattern.LengthMm, splice.ToMm);
+            Bar(first, last);
+        }
+    }
+
+    private void Bar(int first, int last) => Array.Clear(good, first * grid.Shifts, Math.Max(0, last - first + 1) * grid.Shifts);
 
     // A panel lost for two causes is lost once.
     private static void Count(IEnumerable<(int From, int To, LossCause Cause)> ranges, int[] change)
@@ -72,9 +92,9 @@ internal sealed class LossMap
         double low = panel.MinY + shift;
         double high = panel.MaxY + shift;
         Add(roll.LengthMm - panel.MaxX + Slack, double.PositiveInfinity, LossCause.RollEnd);
-        foreach (double joint in roll.JointsMm)
+        foreach (RollSplice splice in roll.Splices)
         {
-            Add(joint - panel.MaxX, joint - panel.MinX, LossCause.Joint);
+            Add(splice.XMm - panel.MaxX, splice.XMm - panel.MinX, LossCause.Joint);
         }
 
         if (IsOffCloth(low, high))

@@ -16,9 +16,15 @@ internal static class RollRoom
     public static double NeededMm(RollRequest request) => NeededMm(request, StrikePattern.Of(request.Layout, request.RepeatsPerStrike));
 
     /// <summary>Greatest width of the part that is to be cut, mm.</summary>
-    public static double WidestMm(RollRequest request) =>
+    public static double WidestMm(RollRequest request) => Widths(request).Max();
+
+    /// <summary>Least width of the part that is to be cut, mm.</summary>
+    public static double NarrowestMm(RollRequest request) => Widths(request).Min();
+
+    // At the readings between the two ends of what is to be cut, and at these ends.
+    private static IEnumerable<double> Widths(RollRequest request) =>
         request.Roll.Widths.Where(w => w.XMm > request.FromMm && w.XMm < request.Roll.LengthMm).Select(w => w.WidthMm)
-            .Append(request.Roll.WidthAt(request.FromMm)).Append(request.Roll.WidthAt(request.Roll.LengthMm)).Max();
+            .Append(request.Roll.WidthAt(request.FromMm)).Append(request.Roll.WidthAt(request.Roll.LengthMm));
 
     /// <summary>True where the roll takes the layout in its widest place at least.</summary>
     public static bool Takes(RollRequest request) => WidestMm(request) >= NeededMm(request) - Slack;

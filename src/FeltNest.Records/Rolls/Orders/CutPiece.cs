@@ -1,4 +1,4 @@
-namespace FeltNest.Rolls.Orders.Assembly;
+namespace FeltNest.Rolls.Orders;
 
 /// <summary>A run of strikes that is to be: an order, a die, a roll.</summary>
 /// <param name="Order">The order.</param>

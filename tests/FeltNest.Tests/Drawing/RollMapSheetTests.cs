@@ -1,0 +1,53 @@
+using FeltNest.Drawing;
+using FeltNest.Drawing.Sheets.Rolls;
+using FeltNest.Rolls;
+using FeltNest.Rolls.Plan;
+using FeltNest.Tests.Rolls;
+using Xunit;
+
+namespace FeltNest.Tests.Drawing;
+
+/// <summary>The map of a roll on pages that a printer takes.</summary>
+public sealed class RollMapSheetTests
+{
+    [Theory]
+    [InlineData(118, 1)]
+    [InlineData(40_000, 1)]
+    public void A_map_is_whole_pages_of_a_three(double length, int pages)
+    {
+        Sheet sheet = RollMapSheet.Draw(Plan(length));
+
+        Assert.Equal((420, 297.0 * pages), (sheet.WidthMm, sheet.HeightMm));
+        Assert.All(SheetWords.Of(sheet), w => Assert.InRange(w.At.X, 0, 420));
+        Assert.All(SheetWords.Of(sheet), w => Assert.InRange(w.At.Y, 5, (297.0 * pages) - 10));
+    }
+
+    // Relative luminance after WCAG 2.2: a good panel is light and a lost one nearly black, so a grey print tells them apart.
+    [Fact]
+    public void A_lost_panel_is_told_from_a_good_one_in_grey()
+    {
+        Sheet sheet = RollMapSheet.Draw(Plan(118));
+        double good = Luminance(sheet, "good-0");
+        double lost = Luminance(sheet, "lost-0");
+
+        Assert.InRange((good + 0.05) / (lost + 0.05), 7, 21);
+    }
+
+    private static double Luminance(Sheet sheet, string symbol)
+    {
+        Colour fill = Assert.IsType<PathMark>(Assert.Single(sheet.Symbols, s => s.Id == symbol).Marks[0]).Fill!.Value;
+        return (0.2126 * Linear(fill.Red)) + (0.7152 * Linear(fill.Green)) + (0.0722 * Linear(fill.Blue));
+    }
+
+    private static double Linear(double part) =>
+        part / 255 <= 0.04045 ? part / 255 / 12.92 : Math.Pow(((part / 255) + 0.055) / 1.055, 2.4);
+
+    private static RollPlan Plan(double length) => StrikePlanner.Run(new RollRequest
+    {
+        Layout = RollCases.Squares,
+        Roll = RollCases.Roll(length, 20, RollFault.Disc(50, 10, 3)),
+        RepeatsPerStrike = 1,
+        GuidePlayMm = 0,
+        FromMm = 0,
+    });
+}

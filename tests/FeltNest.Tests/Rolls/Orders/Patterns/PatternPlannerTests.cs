@@ -1,0 +1,101 @@
+using CsCheck;
+using FeltNest.Rolls.Orders;
+using FeltNest.Rolls.Orders.Check;
+using FeltNest.Rolls.Orders.FirstFit;
+using FeltNest.Rolls.Orders.Patterns;
+using FeltNest.Rolls.Orders.Planned;
+using FeltNest.Rolls.Orders.Search;
+using Xunit;
+
+namespace FeltNest.Tests.Rolls.Orders.Patterns;
+
+public sealed class PatternPlannerTests
+{
+    private static CancellationToken Stop => TestContext.Current.CancellationToken;
+
+    [Fact]
+    public void The_bound_is_never_above_what_one_model_of_every_cut_reaches() =>
+        Gen.Int[0, 1_000_000].Sample(
+            seed =>
+            {
+                OrderRequest question = OrderCases.Random(seed) with { InTime = false };
+                OrderPlan built = FirstFitPlanner.Run(question);
+                BestPlan best = new(built, null);
+                PatternPlanner.Run(question, best, 1, OrderSearch.ShortPrice(question), Stop);
+                OrderPlan byPatterns = best.Close(false, 1);
+                BestPlan other = new(built, null);
+                OrderSearch.Run(question, built, other, 1, Stop);
+                OrderPlan byModel = other.Close(false, 1);
+
+                Assert.Empty(OrderPlanCheck.Violations(StatedOrders.Of(byPatterns)));
+                Assert.True(byPatterns.Proof.LeastShort <= byModel.Rank.Balls + 1e-6, $"seed {seed}: {byPatterns.Proof.LeastShort} balls");
+                if (byPatterns.Rank.Balls == byModel.Rank.Balls && byPatterns.Proof.CostBound is { } bound)
+                {
+                    Assert.True(bound <= byModel.Cost.Total + 1e-4m, $"seed {seed}: {bound} above {byModel.Cost.Total}");
+                }
+            },
+            iter: Runs.Count(10), threads: 1);
+
+    [Fact]
+    public void Thirty_orders_come_within_a_fifth_of_a_per_cent_and_no_order_gets_too_much()
+    {
+        OrderRequest question = OrderFactory.Plenty(30, 60, 1);
+        OrderPlan plan = OrderPlanner.Run(question, 1, null, Stop);
+
+        Assert.Empty(OrderPlanCheck.Violations(StatedOrders.Of(plan)));
+        Assert.Equal(0, plan.Rank.Balls);
+        Assert.True(plan.GapPercent < 0.3, $"gap {plan.GapPercent}");
+        Assert.All(
+            plan.Results, r => Assert.InRange(r.GoodBalls, r.Order.Balls, r.Order.Balls + (17 * plan.Cuts.Count(c => c.Order == r.Order))));
+    }
+
+    [Fact, Trait("tier", "long")]
+    public void The_same_question_gives_the_same_plan_by_patterns()
+    {
+        OrderRequest question = OrderFactory.Plenty(30, 60, 2);
+
+        Assert.True(ModelSize.Of(question) > ModelSize.Most);
+        Assert.Equal(OrderPlanner.Run(question, 1, null, Stop).Cuts, OrderPlanner.Run(question, 1, null, Stop).Cuts);
+    }
+
+    [Fact]
+    public void Felt_for_nine_tenths_of_the_balls_is_used_up_and_what_is_short_is_near_to_the_fewest()
+    {
+        OrderRequest question = OrderFactory.ShortOfFelt(OrderFactory.Plenty(20, 45, 3));
+        OrderPlan plan = OrderPlanner.Run(question, 1, null, Stop);
+
+        Assert.Empty(OrderPlanCheck.Violations(StatedOrders.Of(plan)));
+        Assert.True(plan.Rank.Balls > 0);
+        Assert.InRange(plan.Proof.LeastShort, 0.5 * plan.Rank.Balls, plan.Rank.Balls);
+    }
+
+    [Fact, Trait("tier", "long")]
+    public void Hours_for_half_of_the_balls_go_to_the_dies_that_give_most_in_an_hour()
+    {
+        OrderRequest question = OrderFactory.ShortOfHours(OrderFactory.Plenty(20, 45, 5));
+        OrderPlan plan = OrderPlanner.Run(question, 1, null, Stop);
+
+        Assert.Empty(OrderPlanCheck.Violations(StatedOrders.Of(plan)));
+        Assert.True(plan.Proof.LeastShort > 0.8 * plan.Rank.Balls, $"{plan.Proof.LeastShort} of {plan.Rank.Balls}");
+    }
+
+    [Fact]
+    public void Felt_that_comes_after_an_orders_day_is_left_to_orders_due_later()
+    {
+        OrderRequest question = OrderFactory.Plenty(20, 45, 4);
+        question = question with
+        {
+            Rolls =
+            [
+                .. question.Rolls.Select((r, i) =>
+                    i % 2 == 0 ? r : r with { Received = question.Rules.Start.AddDays(20), PricePerMetre = 1 }),
+            ],
+        };
+        OrderPlan plan = OrderPlanner.Run(question, 1, null, Stop);
+
+        Assert.Empty(OrderPlanCheck.Violations(StatedOrders.Of(plan)));
+        Assert.Equal(0, plan.Late);
+        Assert.Contains(plan.Cuts, c => c.Roll.Received is not null);
+        Assert.DoesNotContain(plan.Cuts, c => c.Roll.Received > c.Order.Due);
+    }
+}
