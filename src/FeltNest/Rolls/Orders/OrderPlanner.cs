@@ -73,8 +73,10 @@ internal static class OrderPlanner
         if (ModelSize.Of(question) <= ModelSize.Most)
         {
             OrderSearch.Run(question, best.Plan, best, effort, stop);
-            // What the model proves of cost holds where it counts balls as they are; patterns prove something always.
-            PatternPlanner.Prove(question, best, effort, OrderSearch.ShortPrice(question), stop);
+            if (!best.IsProved && !stop.IsCancellationRequested)
+            {
+                OrderSearch.Prove(question, best, effort, stop);
+            }
         }
         else
         {

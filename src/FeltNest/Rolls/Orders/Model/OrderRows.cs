@@ -8,9 +8,16 @@ internal sealed class OrderRows
     private readonly Dictionary<(CoverOrder Order, string Felt, string Lot), Unknown> lots = [];
     private readonly Dictionary<CoverOrder, Unknown> lacking = [];
 
+    private readonly bool safely;
+
     /// <summary>Adds all orders of a question to a model.</summary>
-    public OrderRows(MixedModel model, OrderRequest question, FeltRows felt)
+    /// <param name="model">The model.</param>
+    /// <param name="question">The question.</param>
+    /// <param name="felt">Its felt.</param>
+    /// <param name="safely">Whether balls are counted so that every solution is a plan; else so that every plan is a solution.</param>
+    public OrderRows(MixedModel model, OrderRequest question, FeltRows felt, bool safely = true)
     {
+        this.safely = safely;
         ReserveWeight = WeightOfReserve(question);
         foreach (CoverOrder order in question.Orders)
         {
@@ -31,7 +38,7 @@ internal sealed class OrderRows
         LinearSum balls = new LinearSum().Add(missing);
         foreach ((RollUnit unit, int i) in Choices(felt.Units, order))
         {
-            balls.Add(unit.BallsOf(i, question));
+            balls.Add(unit.BallsOf(i, question, safely));
             if (order.OneLot)
             {
                 model.AtMost(new LinearSum().Add(unit.Pieces[i]).Add(LotOf(model, order, unit.Kind), -unit.Rolls.Count), 0);
@@ -132,7 +139,7 @@ internal sealed class OrderRows
             LinearSum balls = new LinearSum().Add(lacking[order]).Add(lot, -order.Balls);
             foreach ((RollUnit unit, int i) in Choices(units, order))
             {
-                balls.Add(unit.BallsOf(i, question));
+                balls.Add(unit.BallsOf(i, question, safely));
             }
 
             model.AtLeast(balls, 0);

@@ -35,14 +35,15 @@ internal abstract class RollUnit
     /// <summary>Values of its whole numbers for given strikes of every choice on each of its rolls.</summary>
     public abstract IEnumerable<(Unknown Variable, double Value)> At(IReadOnlyList<int[]> cuts);
 
-    /// <summary>Balls of every choice, safely: each uneven class of a piece may leave part of a ball unused.</summary>
-    public LinearSum BallsOf(int choice, OrderRequest question)
+    /// <summary>Balls of a choice. Safely: each uneven pairing group of a piece may leave part of a ball unused; else at the
+    /// most.</summary>
+    public LinearSum BallsOf(int choice, OrderRequest question, bool safely)
     {
         CutChoice cut = Choices[choice];
         double share = question.GoodShare(Kind, cut.Die);
         return new LinearSum()
             .Add(Strikes[choice], cut.Die.Shape.BallsPerStrike(share))
-            .Add(Pieces[choice], -cut.Die.Shape.UnevenClasses(share));
+            .Add(Pieces[choice], safely ? -cut.Die.Shape.UnevenClasses(share) : 0);
     }
 
     /// <summary>A sum of one variable.</summary>

@@ -48,25 +48,6 @@ internal sealed class PatternPlanner
         }
     }
 
-    /// <summary>Proves what no plan can cost less than, without looking for plans.</summary>
-    /// <param name="question">The question.</param>
-    /// <param name="best">The best plan so far.</param>
-    /// <param name="effort">Counted work.</param>
-    /// <param name="shortPrice">What a ball short counts, above what any ball costs.</param>
-    /// <param name="stop">Ends the work.</param>
-    public static void Prove(OrderRequest question, BestPlan best, int effort, double shortPrice, CancellationToken stop)
-    {
-        PatternPlanner planner = new(question, best, effort, shortPrice, stop);
-        if (planner.felt.All.Count > 0 && !best.IsProved)
-        {
-            PatternMaster master = new(question, planner.felt, shortPrice, 1);
-            using MasterSolver solver = new(master.Rows);
-            PatternSearch search = new(question, planner.felt, master, solver);
-            search.Run(RoundsPerEffort * effort, BoundGap, null, stop);
-            planner.Prove(search.Bound);
-        }
-    }
-
     private void Search()
     {
         PatternMaster master = new(question, felt, shortPrice, 1);

@@ -49,6 +49,30 @@ internal sealed class OrderSearch
         }
     }
 
+    /// <summary>Proves what no plan can cost less than, by a model that counts balls at the most: every plan is a solution of it.</summary>
+    public static void Prove(OrderRequest question, BestPlan best, int effort, CancellationToken stop)
+    {
+        using MixedModel model = new(effort, stop);
+        try
+        {
+            FeltRows felt = new(model, question);
+            OrderRows orders = new(model, question, felt, safely: false);
+            PressRows presses = new(model, question, felt);
+            double price = ShortPrice(question);
+            best.Tell("search: bound");
+            LinearSum dear = new LinearSum().Add(felt.Cost).Add(presses.Cost).Add(orders.Wanting, price);
+            if (model.Minimise(dear, stop) is { } reach)
+            {
+                int lacking = best.Plan.Rank.Balls + best.Plan.Rank.Reserve;
+                best.ProveCost(best.Lacking, question.InTime, reach.Bound - (price * lacking));
+            }
+        }
+        catch (OperationCanceledException) when (stop.IsCancellationRequested)
+        {
+            // Nothing more is proved.
+        }
+    }
+
     private void Run()
     {
         LinearSum cost = new LinearSum().Add(felt.Cost).Add(presses.Cost);

@@ -22,16 +22,14 @@ public sealed class PatternPricingTests
                 };
                 PatternPricing pricing = new(question, [kind]);
                 (RollPattern? pattern, double reduced) = pricing.Best(values, [0.0])[0];
-                double best = EveryPattern(question, kind, values, pricing);
+                double best = EveryPattern(question, kind, values, pricing, 0);
+                double loose = EveryPattern(question, kind, values, pricing, pricing.StepM);
 
-                // The bound may only be safe: never above what some pattern reaches, and by no more than the steps of its lengths below.
-                Assert.True(reduced <= Math.Min(0, best) + 1e-9, $"seed {seed}: {reduced}, a pattern reaches {best}");
-                Assert.True(reduced >= Math.Min(0, best) - 0.05, $"seed {seed}: {reduced} for {best}");
-                if (pattern is not null)
-                {
-                    Assert.True(pattern.CutM <= kind.ClearM + 1e-9);
-                    Assert.True(Reduced(pattern, values) <= best + 0.6, $"seed {seed}: {Reduced(pattern, values)} for {best}");
-                }
+                // The bound may only be safe: never above what some pattern reaches, and not below what patterns reach that are too long by
+                // the steps that rounding may lose, a step for each strike and piece; what those steps cost by the metre is under a fifth.
+                Assert.True(reduced <= best + 1e-9, $"seed {seed}: {reduced}, a pattern reaches {best}");
+                Assert.True(reduced >= loose - 0.2, $"seed {seed}: {reduced} for {loose}");
+                Assert.True(pattern is null || pattern.CutM <= kind.ClearM + 1e-9, $"seed {seed}: {pattern?.CutM} of {kind.ClearM}");
             },
             iter: Runs.Count(60), threads: 1);
 
@@ -40,7 +38,7 @@ public sealed class PatternPricingTests
             .Select((n, i) => n * values.Piece[i])
             .Sum();
 
-    private static double EveryPattern(OrderRequest question, FeltKind kind, PatternValues values, PatternPricing pricing)
+    private static double EveryPattern(OrderRequest question, FeltKind kind, PatternValues values, PatternPricing pricing, double lost)
     {
         double best = 0;
         int count = kind.Dies.Count;
@@ -54,7 +52,8 @@ public sealed class PatternPricingTests
             if (at == count)
             {
                 RollPattern pattern = pricing.Made(kind, [.. strikes], [.. pieces]);
-                if (pattern.CutM <= kind.ClearM + 1e-12)
+                double room = kind.ClearM + 1e-12 + (lost * (1 + strikes.Sum() + pieces.Sum()));
+                if (pattern.CutM <= room)
                 {
                     best = Math.Min(best, Reduced(pattern, values));
                 }
