@@ -2,7 +2,6 @@ using System.Globalization;
 using System.Net;
 using System.Text;
 using FeltNest.Drawing.Lettering;
-using FeltNest.Geometry;
 
 namespace FeltNest.Drawing.Writers;
 
@@ -15,6 +14,9 @@ internal sealed class InlineSvg
 {
     // Height of the capitals of common sans-serif letters, as a share of the font size.
     private const double Capitals = 0.78;
+
+    // A hundredth of a millimetre is finer than a printer's dot.
+    private const int Digits = 2;
 
     // Shorter words stand as they are: the room of so few letters differs too much from letter to letter.
     private const int LeastFitted = 6;
@@ -80,7 +82,7 @@ internal sealed class InlineSvg
             }
 
             style = own;
-            path.AppendJoin(string.Empty, lines.Chains.Select(chain => Data(chain, sheet.HeightMm)));
+            path.AppendJoin(string.Empty, lines.Chains.Select(chain => SvgPath.Data(chain, sheet.HeightMm, Digits)));
         }
 
         if (path.Length > 0)
@@ -138,28 +140,7 @@ internal sealed class InlineSvg
         _ => throw new InvalidOperationException("only lines, areas, and level text are written into a page"),
     };
 
-    private static string Data(Chain chain, double top)
-    {
-        StringBuilder data = new();
-        ArcVertex last = chain.Vertices[0];
-        data.Append('M').Append(Place(last.Point, top));
-        foreach (ArcVertex vertex in chain.Vertices.Skip(1).Concat(chain.Closed && last.Turn != 0 ? [chain.Vertices[0]] : []))
-        {
-            double radius = last.Turn == 0 ? 0 : (vertex.Point - last.Point).Length / (2 * Math.Abs(Math.Sin(last.Turn / 2)));
-            string turn = $"A{Number(radius)} {Number(radius)} 0 {(Math.Abs(last.Turn) > Math.PI ? 1 : 0)} {Sweep(last.Turn)} ";
-            data.Append(last.Turn == 0 ? "L" : turn).Append(Place(vertex.Point, top));
-            last = vertex;
-        }
-
-        return chain.Closed ? data.Append('Z').ToString() : data.ToString();
-    }
-
-    private static int Sweep(double turn) => turn > 0 ? 0 : 1;
-
-    private static string Place(Point2 p, double top) => $"{Number(p.X)} {Number(top - p.Y)}";
-
-    // A hundredth of a millimetre is finer than a printer's dot.
-    private static string Number(double value) => (Math.Round(value, 2) + 0.0).ToString("0.##", CultureInfo.InvariantCulture);
+    private static string Number(double value) => SvgPath.Number(value, Digits);
 
     private static string Safe(string text) => WebUtility.HtmlEncode(text);
 }

@@ -1,8 +1,6 @@
-using System.Globalization;
 using System.Text;
 using System.Xml;
 using FeltNest.Drawing.Lettering;
-using FeltNest.Geometry;
 
 namespace FeltNest.Drawing.Writers;
 
@@ -11,6 +9,9 @@ namespace FeltNest.Drawing.Writers;
 /// for screen readers.</remarks>
 internal static class SvgWriter
 {
+    // A thousandth of a millimetre is finer than anything that can be cut or printed.
+    private const int Digits = 3;
+
     private const string Namespace = "http://www.w3.org/2000/svg";
 
     /// <summary>The file's bytes, UTF-8.</summary>
@@ -121,7 +122,7 @@ internal static class SvgWriter
     {
         XmlWriter xml = frame.Xml;
         xml.WriteStartElement("path", Namespace);
-        xml.WriteAttributeString("d", string.Join(' ', path.Chains.Select(chain => Data(chain, frame.Top))));
+        xml.WriteAttributeString("d", string.Join(' ', path.Chains.Select(chain => SvgPath.Data(chain, frame.Top, Digits))));
         xml.WriteAttributeString("fill", path.Fill?.Hex ?? "none");
         if (path.Fill is not null && path.Chains.Count > 1)
         {
@@ -148,44 +149,12 @@ internal static class SvgWriter
         xml.WriteEndElement();
     }
 
-    private static string Data(Chain chain, double top)
-    {
-        StringBuilder data = new();
-        IReadOnlyList<ArcVertex> vertices = chain.Vertices;
-        data.Append('M').Append(Place(vertices[0].Point, top));
-        int pieces = chain.Closed ? vertices.Count : vertices.Count - 1;
-        for (int i = 0; i < pieces; i++)
-        {
-            ArcVertex from = vertices[i];
-            Point2 to = vertices[(i + 1) % vertices.Count].Point;
-            if (from.Turn != 0)
-            {
-                double radius = (to - from.Point).Length / (2 * Math.Abs(Math.Sin(from.Turn / 2)));
-                data.Append('A').Append(Number(radius)).Append(' ').Append(Number(radius)).Append(" 0 ")
-                    .Append(Math.Abs(from.Turn) > Math.PI ? '1' : '0')
-                    .Append(' ')
-                    .Append(from.Turn > 0 ? '0' : '1')
-                    .Append(' ')
-                    .Append(Place(to, top));
-            }
-            else if (i < vertices.Count - 1)
-            {
-                data.Append('L').Append(Place(to, top));
-            }
-        }
-
-        return chain.Closed ? data.Append('Z').ToString() : data.ToString();
-    }
-
     private static IEnumerable<GroupMark> Clipped(IEnumerable<Mark> marks) => marks.OfType<GroupMark>()
         .SelectMany(group => (group.Clip is null ? [] : new[] { group }).Concat(Clipped(group.Marks)));
 
     private static string ClipId(GroupMark group) => group.Id + "-clip";
 
-    private static string Place(Point2 p, double top) => $"{Number(p.X)} {Number(top - p.Y)}";
-
-    // A thousandth of a millimetre is finer than anything that can be cut or printed. Adding zero turns -0 into 0.
-    private static string Number(double value) => (Math.Round(value, 3) + 0.0).ToString("0.###", CultureInfo.InvariantCulture);
+    private static string Number(double value) => SvgPath.Number(value, Digits);
 
     // XML has no place for control characters, and a name may hold any.
     private static string Printable(string text) => string.Concat(text.Where(c => XmlConvert.IsXmlChar(c)));

@@ -1,3 +1,4 @@
+using FeltNest.Rolls.Orders.Assembly;
 using FeltNest.Rolls.Orders.Planned;
 using FeltNest.Rolls.Plan;
 
@@ -22,9 +23,12 @@ internal static class MeasuredPlanner
         question = NapTurn.Turned(question);
         OrderRequest asked =
             NapTurn.Apart(question with { Rolls = [.. question.Rolls.Select(roll => WithShares(roll, question))] });
+        OrderPlan? last = null;
         for (int round = 1; ; round++)
         {
-            OrderPlan plan = OrderPlanner.Run(asked, effort, progress, stop);
+            OrderPlan plan = last is not null && stop.IsCancellationRequested
+                ? Recounted(last, asked)
+                : OrderPlanner.Run(asked, effort, progress, stop);
             IReadOnlyList<(OrderCut Cut, RollPlan Strikes)> tickets = CutTickets.Of(plan);
             (OrderCut Cut, double Share)[] worse = [.. tickets.Where(t =>
                 t.Cut.Roll.Measured is not null && Balls(t.Strikes, question.Rules) < t.Cut.GoodBalls)
@@ -37,7 +41,19 @@ internal static class MeasuredPlanner
             progress?.Report(
                 $"{worse.Length} piece{(worse.Length == 1 ? " has" : "s have")} more faults than the roll on the whole: planned again");
             asked = asked with { Rolls = [.. asked.Rolls.Select(roll => Lowered(roll, worse))] };
+            last = plan;
         }
+    }
+
+    // The same pieces, by what their rolls give: a search that was stopped has no time to look for others.
+    private static OrderPlan Recounted(OrderPlan plan, OrderRequest asked)
+    {
+        StockRoll Now(StockRoll roll) => asked.Rolls.FirstOrDefault(r => r.Name == roll.Name && roll.Offer is null) ?? roll;
+        OrderPlan again = PlanAssembly.Of(
+            asked, plan.Cuts.Select(c => new CutPiece(c.Order, c.Die, Now(c.Roll), c.Strikes)), plan.Purchases,
+            [.. plan.Remnants.SelectMany(r => r.Reserved.Select(held => (held.Order, Now(r.Roll), held.Metres)))], 0,
+            CancellationToken.None);
+        return ShortReason.Stated(again with { Proof = PlanProof.None with { CutShort = true, Effort = plan.Proof.Effort } });
     }
 
     /// <summary>Whole good balls to expect of strikes planned round faults.</summary>

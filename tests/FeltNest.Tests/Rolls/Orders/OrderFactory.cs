@@ -1,4 +1,3 @@
-using FeltNest.Rolls;
 using FeltNest.Rolls.Orders;
 
 namespace FeltNest.Tests.Rolls.Orders;
@@ -28,7 +27,7 @@ internal static class OrderFactory
             Rolls = stock,
             Offers = [],
             Dies = [Die(0, 34, 190, 260, 1450), Die(1, 16, 95, 165, 1300), Die(2, 32, 205, 270, 1330)],
-            Presses = [Press("P1", 12, 35, press), Press("P2", 9, 25, press)],
+            Presses = [OrderCases.Press("P1", 12, 35, press), OrderCases.Press("P2", 9, 25, press)],
             Rules = Rules,
         };
     }
@@ -112,40 +111,11 @@ internal static class OrderFactory
         ReserveBalls = 0,
     };
 
-    private static CutDie Die(int i, int panels, double feed, double length, double width) => new()
-    {
-        Name = $"D{i}",
-        Ball = $"ball {i}",
-        Shape = new StrikeShape
+    private static CutDie Die(int i, int panels, double feed, double length, double width) =>
+        OrderCases.Die($"D{i}", $"ball {i}", panels, feed, length, 4, width, 50_000) with
         {
-            FeedMm = feed,
-            LengthMm = length,
-            AcrossMm = width - 30,
-            GapMm = 4,
-            LeastWidthMm = width,
-            ClassPanels = [panels],
-        },
-        MostWidthMm = 10_000,
-        StrikesLeft = 50_000,
-        MakePrice = null,
-        LifeStrikes = 60_000,
-        ReRulePrice = 700,
-        MostReRules = 1,
-    };
-
-    private static PressSpec Press(string name, double strokes, double changeOver, double? hours) => new()
-    {
-        Name = name,
-        RatedForceKn = 250,
-        AllowedSharePercent = 80,
-        Bed = new PressBed { LengthMm = 1000, WidthMm = 1800, MarginMm = 0 },
-        DaylightMm = null,
-        StrokesPerMinute = strokes,
-        ChangeOverMinutes = changeOver,
-        Hours = hours,
-        MostPlies = 1,
-        FeedToleranceMm = 0.5,
-        GuideToleranceMm = 0.5,
-        Dies = [],
-    };
+            LifeStrikes = 60_000,
+            ReRulePrice = 700,
+            MostReRules = 1,
+        };
 }

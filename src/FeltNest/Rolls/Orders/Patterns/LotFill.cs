@@ -129,6 +129,7 @@ internal sealed class LotFill
         RollTable table = tables[group];
         table.Clear();
         StockRoll roll = kinds[0].Roll;
+        double metre = kinds[0].WholeCost / kinds[0].ClearM;
         foreach ((int o, int balls) in wanted.Where(w => w.Value > 0).OrderBy(w => w.Key))
         {
             CoverOrder order = question.Orders[o];
@@ -151,9 +152,7 @@ internal sealed class LotFill
                     Most = MostOf(balls, least, kinds[0], kinds[0].Dies[i].Die),
                     StrikeValue = values.Strike[i] * weights.Orders[o],
                     // Another piece would take its reach, and on average half a strike for balls that whole strikes leave.
-                    WholeValue = weights.Whole * (Math.Max(0, die.Shape.OverMm) + (die.Shape.FeedMm / 2)) / 1000 * kinds[
-                        0].WholeCost / kinds[
-                        0].ClearM,
+                    WholeValue = weights.Whole * metre * (Math.Max(0, die.Shape.OverMm) + (die.Shape.FeedMm / 2)) / 1000,
                 });
             }
         }

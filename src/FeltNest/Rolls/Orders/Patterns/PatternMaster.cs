@@ -23,7 +23,6 @@ internal sealed class PatternMaster
     private readonly Dictionary<string, (int Row, int Rolls)> begun = [];
     private readonly List<(int Order, int Lot, int Column)> lots = [];
     private readonly List<(string Ball, string? Felt, int Lot, int Column)> drawn = [];
-    private readonly List<(int Order, double Balls, int Column)> lacking = [];
     private readonly List<(RollPattern Pattern, int Column)> patterns = [];
 
     /// <summary>The master without patterns.</summary>
@@ -59,9 +58,6 @@ internal sealed class PatternMaster
 
     /// <summary>Columns that say how many balls of a pool are drawn from a lot.</summary>
     public IReadOnlyList<(string Ball, string? Felt, int Lot, int Column)> Drawn => drawn;
-
-    /// <summary>Columns of orders left short, with the balls that one of each means.</summary>
-    public IReadOnlyList<(int Order, double Balls, int Column)> Lacking => lacking;
 
     /// <summary>Adds a pattern.</summary>
     public void Add(RollPattern pattern)
@@ -168,68 +164,69 @@ internal sealed class PatternMaster
         }
     }
 
-    // Feed of its strikes and the reach of one piece, by its best lot.
+    // What its strikes and one piece take, by its best lot.
     private double LeastM(CoverOrder order)
     {
         int ball = Array.IndexOf(balls, order.Ball);
-        int[] reach = [.. needs.Keys.Where(n => n.Ball == ball && felt.Lots[n.Lot].Felt == order.Felt).Select(n => n.Lot)];
+        int[] reach = [.. LotsOf(ball, order.Felt)];
         double over = question.Dies.Where(d => d.Ball == order.Ball).Select(d => d.Shape.OverMm / 1000).DefaultIfEmpty(0).Min();
-        return reach.Length == 0 || order.Balls == 0 ? 0 : Least(order, ball, reach).Feed + Math.Max(0, over);
+        return reach.Length == 0 ? 0 : (Packed(ball) * Least(order, ball, reach).Feed) + Math.Max(0, over);
     }
+
+    private IEnumerable<int> LotsOf(int ball, string? name) =>
+        needs.Keys.Where(n => n.Ball == ball && (name ?? felt.Lots[n.Lot].Felt) == felt.Lots[n.Lot].Felt).Select(n => n.Lot);
+
+    // Least share of its feed that a strike takes of a roll: strikes that are shorter than their feed leave felt behind the last one.
+    private double Packed(int ball) => question.Dies.Where(d => d.Ball == balls[ball])
+        .Min(d => Math.Min(1, (d.Shape.LengthMm + d.Shape.GapMm) / d.Shape.FeedMm));
 
     private void Add(int place)
     {
         CoverOrder order = question.Orders[place];
         int ball = Array.IndexOf(balls, order.Ball);
-        int[] reach = [.. needs.Keys.Where(n => n.Ball == ball && felt.Reaches(order, n.Lot)).Select(n => n.Lot)];
         if (order.Balls == 0)
         {
             return;
         }
 
-        (int ballsRow, int feedRow, int piecesRow) = Pool(ball, order.Felt, reach);
-        (double Feed, double Pieces)[] least = [.. reach.Select(lot => Least(order, ball, [lot]))];
-        double loose = reach.Length == 0 ? 0 : Dies(ball, reach).Min(d => d.FeedM / d.Balls);
-        (double whole, double part, double pieces) = order.OneLot
-            ? (0, loose * (order.Balls - 1), 0)
-            : Wanted(order, ball, reach, loose);
-        if (!order.OneLot)
+        // A pool draws from every lot of its felt, whatever one of its orders is held to.
+        (int ballsRow, int feedRow, int piecesRow) = Pool(ball, order.Felt);
+        int[] reach = [.. LotsOf(ball, order.Felt).Where(lot => felt.Reaches(order, lot))];
+        double loose = reach.Length == 0 ? 0 : Dies(ball, reach).Min(d => d.FeedM / d.Balls) * (order.Balls - 1);
+        if (order.OneLot)
         {
-            Rows.Move(ballsRow, order.Balls);
-            Rows.Move(feedRow, whole);
-            Rows.Move(piecesRow, pieces);
-            Lack(place, 1, (ballsRow, 1), (feedRow, whole - part), (piecesRow, pieces));
-            Lack(place, order.Balls, (ballsRow, order.Balls), (feedRow, whole), (piecesRow, pieces));
+            OneLot(place, ball, reach, (ballsRow, feedRow, loose));
             return;
         }
 
-        OneLot(place, ball, reach, least, (ballsRow, feedRow, part));
+        (double whole, double pieces) = Least(order, ball, reach);
+        Rows.Move(ballsRow, order.Balls);
+        Rows.Move(feedRow, whole);
+        Rows.Move(piecesRow, pieces);
+        Lack(place, 1, (ballsRow, 1), (feedRow, whole - Math.Min(whole, loose)), (piecesRow, pieces));
+        Lack(place, order.Balls, (ballsRow, order.Balls), (feedRow, whole), (piecesRow, pieces));
     }
 
     // An order of one lot chooses its lot, or is short and draws what it gets from the pool.
-    private void OneLot(int place, int ball, int[] reach, (double Feed, double Pieces)[] least, (int Balls, int Feed, double Part) pool)
+    private void OneLot(int place, int ball, int[] reach, (int Balls, int Feed, double Part) pool)
     {
         CoverOrder order = question.Orders[place];
         int one = Rows.Row(1, 1);
-        for (int k = 0; k < reach.Length; k++)
+        foreach (int lot in reach)
         {
-            (int lotBalls, int lotFeed, int lotPieces) = needs[(ball, reach[k])];
-            lots.Add((place, reach[k], Rows.Column(
+            (int lotBalls, int lotFeed, int lotPieces) = needs[(ball, lot)];
+            (double feed, double pieces) = Least(order, ball, [lot]);
+            int column = Rows.Column(
                 0, 1,
                 [
-                    (one, 1), (lotBalls, -order.Balls), (lotFeed, -least[k].Feed), (lotPieces, -least[k].Pieces),
-                    .. early[(ball, reach[k])].Where(e => order.Due < e.Before).Select(e => (e.Row, (double)-order.Balls)),
-                ])));
+                    (one, 1), (lotBalls, -order.Balls), (lotFeed, -feed), (lotPieces, -pieces),
+                    .. early[(ball, lot)].Where(e => order.Due < e.Before).Select(e => (e.Row, (double)-order.Balls)),
+                ]);
+            lots.Add((place, lot, column));
         }
 
         Lack(place, 1, (one, 1), (pool.Balls, -(order.Balls - 1)), (pool.Feed, -pool.Part));
         Lack(place, order.Balls, (one, 1));
-    }
-
-    private (double Whole, double Part, double Pieces) Wanted(CoverOrder order, int ball, int[] reach, double loose)
-    {
-        (double feed, double pieces) = Least(order, ball, reach);
-        return (feed, Math.Min(feed, loose * (order.Balls - 1)), pieces);
     }
 
     // An order that is short may need no roll.
@@ -239,7 +236,7 @@ internal sealed class PatternMaster
             && begun.TryGetValue(name, out (int Row, int Rolls) felts)
             ? [(felts.Row, felts.Rolls)]
             : [];
-        lacking.Add((order, lost, Rows.Column(lost * shortPrice, 1, [.. entries, .. rolls])));
+        Rows.Column(lost * shortPrice, 1, [.. entries, .. rolls]);
     }
 
     // What an order takes at least in some lots.
@@ -252,7 +249,7 @@ internal sealed class PatternMaster
 
         double feed = OrderNeed.LeastFeedM(order.Balls, Dies(ball, reach));
         double longest = felt.All.Where(k => reach.Contains(k.Lot)).Max(k => k.ClearM);
-        return (feed, Math.Max(1, Math.Ceiling((feed / longest) - 1e-9)));
+        return (feed, Math.Max(1, Math.Ceiling((Packed(ball) * feed / longest) - 1e-9)));
     }
 
     // Each die of a ball once, with the best share any roll of the lots gives it.
@@ -266,7 +263,7 @@ internal sealed class PatternMaster
             .Select(g => (g.Max(d => d.Balls), FeedM(g.Key))),
     ];
 
-    private (int Balls, int Feed, int Pieces) Pool(int ball, string? name, int[] reach)
+    private (int Balls, int Feed, int Pieces) Pool(int ball, string? name)
     {
         if (pools.TryGetValue((ball, name), out (int Balls, int Feed, int Pieces) found))
         {
@@ -276,12 +273,13 @@ internal sealed class PatternMaster
         (int Balls, int Feed, int Pieces) rows =
             (Rows.Row(0, double.PositiveInfinity), Rows.Row(0, double.PositiveInfinity), Rows.Row(0, double.PositiveInfinity));
         pools[(ball, name)] = rows;
-        foreach (int lot in reach)
+        double packed = LotsOf(ball, name).Any() ? Packed(ball) : 1;
+        foreach (int lot in LotsOf(ball, name).ToArray())
         {
             (int lotBalls, int lotFeed, int lotPieces) = needs[(ball, lot)];
             // No lot gives more than all its felt.
-            drawn.Add((balls[ball], name, lot, Rows.Column(0, MostBalls(ball, lot), (rows.Balls, 1), (lotBalls, -1))));
-            Rows.Column(0, felt.All.Where(k => k.Lot == lot).Sum(k => k.ClearM * k.Rolls.Count), (rows.Feed, 1), (lotFeed, -1));
+            drawn.Add((balls[ball], name, lot, Rows.Column(0, MostBalls(ball, lot) / packed, (rows.Balls, 1), (lotBalls, -1))));
+            Rows.Column(0, felt.All.Where(k => k.Lot == lot).Sum(k => k.ClearM * k.Rolls.Count) / packed, (rows.Feed, 1), (lotFeed, -1));
             Rows.Column(0, 1e6, (rows.Pieces, 1), (lotPieces, -1));
         }
 

@@ -20,6 +20,9 @@ internal sealed class PatternPlanner
 
     // Steps in which moves are told and handed over.
     private const int Steps = 12;
+
+    // All reserves together weigh less than a ball, and cost nothing here.
+    private const double AllReserves = 0.999_999;
     private readonly OrderRequest question;
     private readonly BestPlan best;
     private readonly int effort;
@@ -151,7 +154,7 @@ internal sealed class PatternPlanner
 
     // The bound holds for plans that lack no more balls than the best one: each ball less would cost its price.
     private void Prove(double bound) =>
-        best.ProveCost(best.Lacking, question.InTime, bound - (shortPrice * best.Lacking) + MountingFloor());
+        best.ProveCost(best.Lacking + AllReserves, question.InTime, bound - (shortPrice * best.Lacking) + MountingFloor());
 
     // Of each ball that every such plan makes some of, a die is mounted; one that stands on its press already may cost nothing.
     private double MountingFloor() => question.Orders.GroupBy(o => o.Ball)

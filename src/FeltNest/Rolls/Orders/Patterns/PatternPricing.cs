@@ -38,8 +38,7 @@ internal sealed class PatternPricing
         (this.question, this.kinds) = (question, kinds);
         StrikeShape[] shapes = [.. kinds[0].Dies.Select(d => question.Dies[d.Die].Shape)];
         feed = [.. shapes.Select(s => s.FeedMm / 1000)];
-        // A piece that would lie in the room of the one before it takes none.
-        over = [.. shapes.Select(s => Math.Max(0, s.OverMm / 1000))];
+        over = [.. shapes.Select(s => s.OverMm / 1000)];
         double longest = kinds.Max(k => k.ClearM);
         StepM = LengthStep.Of(feed, longest, up: false, UsualStepM);
         steps = 1 + (int)Math.Floor((longest / StepM) + Slack);
@@ -138,7 +137,7 @@ internal sealed class PatternPricing
             if (c >= begin)
             {
                 (value, how) = (best[c - begin] + paid, First);
-                double longer = running[c - feedStep] + strike;
+                double longer = c >= feedStep ? running[c - feedStep] + strike : double.NegativeInfinity;
                 (value, how) = longer > value ? (longer, Strike) : (value, how);
                 double again = running[c - begin] + paid;
                 (value, how) = again > value ? (again, Piece) : (value, how);

@@ -4,7 +4,8 @@ using FeltNest.Rolls.Orders.Planned;
 
 namespace FeltNest.Rolls.Orders.Search;
 
-/// <summary>Looks for better plans with a mixed-integer model that is solved for three aims, one after the other.</summary>
+/// <summary>Looks for better plans with a mixed-integer model of every cut: fewest balls short, then least cost; what no plan costs less
+/// than comes from a second one.</summary>
 internal sealed class OrderSearch
 {
     // Less than this of a ball is none: what whole numbers are rounded by, over all rolls of an order.
@@ -63,8 +64,9 @@ internal sealed class OrderSearch
             LinearSum dear = new LinearSum().Add(felt.Cost).Add(presses.Cost).Add(orders.Wanting, price);
             if (model.Minimise(dear, stop) is { } reach)
             {
-                int lacking = best.Plan.Rank.Balls + best.Plan.Rank.Reserve;
-                best.ProveCost(best.Lacking, question.InTime, reach.Bound - (price * lacking));
+                // A plan that lacks no more than the best one lacks at most so many balls and reserves together.
+                double lacking = best.Lacking + (orders.ReserveWeight * best.Plan.Rank.Reserve);
+                best.ProveCost(lacking, question.InTime, reach.Bound - (price * lacking / orders.ReserveWeight));
             }
         }
         catch (OperationCanceledException) when (stop.IsCancellationRequested)

@@ -18,7 +18,7 @@ public sealed class PatternPlannerTests
         Gen.Int[0, 1_000_000].Sample(
             seed =>
             {
-                OrderRequest question = OrderCases.Random(seed) with { InTime = false };
+                OrderRequest question = Held(OrderCases.Random(seed), seed);
                 OrderPlan built = FirstFitPlanner.Run(question);
                 BestPlan best = new(built, null);
                 PatternPlanner.Run(question, best, 1, OrderSearch.ShortPrice(question), Stop);
@@ -98,4 +98,40 @@ public sealed class PatternPlannerTests
         Assert.Contains(plan.Cuts, c => c.Roll.Received is not null);
         Assert.DoesNotContain(plan.Cuts, c => c.Roll.Received > c.Order.Due);
     }
+
+    [Fact]
+    public void An_order_held_to_a_lot_holds_no_other_order_there()
+    {
+        // The first order of a ball and felt is held to one lot of two; each lot has felt for one of the two orders.
+        CutDie die = OrderCases.Die("D", "ball", 20, 200, 250, 5);
+        OrderRequest question = new()
+        {
+            Orders =
+            [
+                OrderCases.Order("held", "ball", 400) with { Pins = new OrderPins { Lots = ["L1"] } }, OrderCases.Order("free", "ball", 400),
+            ],
+            Rolls = [OrderCases.Roll("R1", 9, 1, "L1"), OrderCases.Roll("R2", 9, 1, "L2")],
+            Offers = [],
+            Dies = [die],
+            Presses = [OrderCases.FreePress],
+            Rules = OrderCases.Bare with { RemnantValuePercent = 100 },
+        };
+        BestPlan best = new(FirstFitPlanner.Run(question), null);
+        PatternPlanner.Run(question, best, 1, OrderSearch.ShortPrice(question), Stop);
+        OrderPlan plan = best.Close(false, 1);
+
+        Assert.Equal(0, plan.Rank.Balls);
+        Assert.InRange((double)plan.Proof.CostBound!.Value, 0.9 * (double)plan.Cost.Total, (double)plan.Cost.Total);
+    }
+
+    // Of every second question the first order is held to a lot.
+    private static OrderRequest Held(OrderRequest question, int seed) => seed % 2 == 0
+        ? question
+        : question with
+        {
+            Orders =
+            [
+                question.Orders[0] with { Pins = new OrderPins { Lots = [question.Rolls[0].Lot] } }, .. question.Orders.Skip(1),
+            ],
+        };
 }
