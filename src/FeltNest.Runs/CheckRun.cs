@@ -50,9 +50,15 @@ internal sealed class CheckRun
         CheckedInput.OfRollPlan { Plan: var plan } =>
             WithYield(RollPlanCheck.Verify(plan.Layout.Layout, plan.Roll, plan.Plan), plan.Layout),
         CheckedInput.OfDie { Die: var die } => WithYield(DieCheck.Verify(die.Layout.Layout, die.Die), die.Layout),
-        CheckedInput.OfOrders orders => CheckVerdict.WithoutCuts(OrderPlanCheck.Violations(orders.Orders)),
+        CheckedInput.OfOrders orders => Orders(orders),
         _ => Figures(read.File),
     };
+
+    private static CheckVerdict Orders(CheckedInput.OfOrders orders)
+    {
+        OrdersFigures.Check(orders.File.Top, orders.File.Given);
+        return CheckVerdict.WithoutCuts([.. OrderPlanCheck.Violations(orders.Orders), .. orders.File.Violations]);
+    }
 
     private static CheckVerdict Figures(StatedFile file)
     {

@@ -33,6 +33,7 @@ internal static class CheckedFields
         "remnants.roll", "remnants.lengthM", "remnants.begun", "remnants.reserved", "dies.die", "dies.strikes",
         "dies.mountings", "assignments.rollChange", "mountings.die", "mountings.press", "mountings.startHour", "mountings.endHour",
         "mountings.paid", "overtime.press", "overtime.from", "overtime.hours", "changes.order", "changes.what", "changes.after",
+        "search.leastLate", "search.leastWeightedDays",
     ];
 
     /// <summary>The names, by the kind of file; none for results whose own check says what it looks at.</summary>

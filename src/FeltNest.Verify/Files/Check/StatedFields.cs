@@ -77,6 +77,9 @@ internal sealed class StatedFields
     public IReadOnlyList<StatedFields> Items(string field) =>
         [.. List(field).Select((item, i) => new StatedFields(file, item, Joined(name, field), $"{Joined(place, field)}[{i}]"))];
 
+    /// <summary>The objects of a list that may be left out.</summary>
+    public IReadOnlyList<StatedFields> OptionalItems(string field) => Found(field) is null ? [] : Items(field);
+
     /// <summary>Rows of so many numbers each.</summary>
     /// <exception cref="InputException">A row that holds anything else.</exception>
     public IReadOnlyList<double[]> Rows(string field, int count)

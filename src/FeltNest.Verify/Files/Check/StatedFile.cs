@@ -18,6 +18,9 @@ internal sealed class StatedFile(string path, string schema, JsonElement root, p
     /// <summary>Its top-level fields.</summary>
     public StatedFields Top => new(this, root, string.Empty, string.Empty);
 
+    /// <summary>The same file; what is read of it does not count as looked at here.</summary>
+    public StatedFields Given => new StatedFile(path, schema, root).Top;
+
     /// <summary>What is wrong, one clear line each.</summary>
     public IReadOnlyList<string> Violations => violations;
 
