@@ -42,10 +42,10 @@ internal sealed class CompareRun : IRun
     public IReadOnlyList<string> Notes => notes;
 
     /// <inheritdoc/>
-    public Outcome Execute(Action? searchOver, CancellationToken search, CancellationToken interrupt)
+    public Outcome Execute(Action? resultThere, CancellationToken search, CancellationToken interrupt)
     {
         Comparison comparison = Compare(search);
-        searchOver?.Invoke();
+        resultThere?.Invoke();
         return Told(comparison);
     }
 

@@ -13,13 +13,13 @@ internal interface IRun
     public IReadOnlyList<string> Notes { get; }
 
     /// <summary>Does the work.</summary>
-    /// <param name="searchOver">Called once when a search has ended and its result is there, before anything is drawn; never by a run that
-    /// has nothing to give before it is done. May be null.</param>
+    /// <param name="resultThere">Called when there is a result to hand over, be it the best so far, before anything is drawn; never by a
+    /// run that has nothing to give before it is done. May be null.</param>
     /// <param name="search">Ends the search with the best so far.</param>
     /// <param name="interrupt">The one who asked wants an end: what only adds comfort is left out.</param>
     /// <exception cref="InputException">Input that cannot be used, or something asked for that makes no sense.</exception>
     /// <exception cref="GeometryException">An outline that is none.</exception>
     /// <exception cref="NoAnswerException">Sound input without an answer.</exception>
     /// <exception cref="OperationCanceledException">Ended before there was a result.</exception>
-    public Outcome Execute(Action? searchOver, CancellationToken search, CancellationToken interrupt);
+    public Outcome Execute(Action? resultThere, CancellationToken search, CancellationToken interrupt);
 }

@@ -46,7 +46,7 @@ internal sealed class LayoutRun : IRun
     public IReadOnlyList<string> Notes => Measured is null ? Input.NamedNotes : [.. Input.NamedNotes, Measured.Note];
 
     /// <inheritdoc/>
-    public Outcome Execute(Action? searchOver, CancellationToken search, CancellationToken interrupt)
+    public Outcome Execute(Action? resultThere, CancellationToken search, CancellationToken interrupt)
     {
         // The search lets nothing through that the independent check does not pass.
         JointResult? together = Joint ? JointDesign.Run(Input.Ball!, Asked, Input.Panel, Choices, search) : null;
@@ -57,7 +57,7 @@ internal sealed class LayoutRun : IRun
         Task<IReadOnlyList<ResultFile>>? drawn =
             panel is null ? null : Task.Run(() => Made(PanelRun.Files(ball!, PanelFit.Felt(ball!, panel))), CancellationToken.None);
         RollLayout layout = together?.Layout ?? Lay(search);
-        searchOver?.Invoke();
+        resultThere?.Invoke();
         YieldFigures yields = YieldAccount.Of(layout);
         IReadOnlyList<LaidStrain> laid = panel is null || search.IsCancellationRequested ? [] : LaidStrain.Of(ball!, panel, layout);
         return new Outcome

@@ -31,7 +31,7 @@ internal sealed class UsageRun : IRun
     public IReadOnlyList<string> Notes => [];
 
     /// <inheritdoc/>
-    public Outcome Execute(Action? searchOver, CancellationToken search, CancellationToken interrupt)
+    public Outcome Execute(Action? resultThere, CancellationToken search, CancellationToken interrupt)
     {
         UsageVariance variance = UsageStudy.Run(question);
         return new Outcome

@@ -41,7 +41,7 @@ internal sealed class DieRun : IRun
     public IReadOnlyList<string> Notes => [];
 
     /// <inheritdoc/>
-    public Outcome Execute(Action? searchOver, CancellationToken search, CancellationToken interrupt)
+    public Outcome Execute(Action? resultThere, CancellationToken search, CancellationToken interrupt)
     {
         DieDesign design = Design(search);
         return new Outcome

@@ -40,7 +40,7 @@ internal sealed class FirstArticleRun : IRun
     public IReadOnlyList<string> Notes => [];
 
     /// <inheritdoc/>
-    public Outcome Execute(Action? searchOver, CancellationToken search, CancellationToken interrupt)
+    public Outcome Execute(Action? resultThere, CancellationToken search, CancellationToken interrupt)
     {
         double profile = question.ProfileMm ?? wanted.ProfileMm ?? UsualProfileMm;
         MeasuredPanel panel = NamedInput.Of(question.PointsFile, () => PanelFitter.Fit(wanted.Outline, points, profile));

@@ -32,7 +32,7 @@ internal sealed class LifeRun : IRun
     public IReadOnlyList<string> Notes => [];
 
     /// <inheritdoc/>
-    public Outcome Execute(Action? searchOver, CancellationToken search, CancellationToken interrupt)
+    public Outcome Execute(Action? resultThere, CancellationToken search, CancellationToken interrupt)
     {
         DieLife life = DieLife.Of(die.Die.Name, die.Die.Revision, die.PanelProfileMm, readings, die.Wear?.LifeStrikes, superseded);
         return new Outcome

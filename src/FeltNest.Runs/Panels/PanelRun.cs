@@ -29,7 +29,7 @@ internal sealed class PanelRun : IRun
     public IReadOnlyList<string> Notes => [];
 
     /// <inheritdoc/>
-    public Outcome Execute(Action? searchOver, CancellationToken search, CancellationToken interrupt)
+    public Outcome Execute(Action? resultThere, CancellationToken search, CancellationToken interrupt)
     {
         FlatPanel panel = PanelFit.Felt(Ball, Made ?? PanelFlattener.Flatten(Ball));
         return new Outcome

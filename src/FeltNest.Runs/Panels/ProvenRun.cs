@@ -26,7 +26,7 @@ internal sealed class ProvenRun : IRun
     public IReadOnlyList<string> Notes => [.. Outline.Notes.Select(note => $"{OutlineFile}: {note}")];
 
     /// <inheritdoc/>
-    public Outcome Execute(Action? searchOver, CancellationToken search, CancellationToken interrupt)
+    public Outcome Execute(Action? resultThere, CancellationToken search, CancellationToken interrupt)
     {
         ProvenFit fit = ProvenPanel.Fit(Ball, Outline.Curve);
         return new Outcome

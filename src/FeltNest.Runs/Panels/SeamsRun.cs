@@ -26,10 +26,10 @@ internal sealed class SeamsRun : IRun
     public IReadOnlyList<string> Notes => [];
 
     /// <inheritdoc/>
-    public Outcome Execute(Action? searchOver, CancellationToken search, CancellationToken interrupt)
+    public Outcome Execute(Action? resultThere, CancellationToken search, CancellationToken interrupt)
     {
         SeamComparison comparison = SeamStudy.Run(Ball, Lay, Progress, search);
-        searchOver?.Invoke();
+        resultThere?.Invoke();
         return new Outcome
         {
             Files =

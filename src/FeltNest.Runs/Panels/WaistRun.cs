@@ -29,10 +29,10 @@ internal sealed class WaistRun : IRun
     public IReadOnlyList<string> Notes => [];
 
     /// <inheritdoc/>
-    public Outcome Execute(Action? searchOver, CancellationToken search, CancellationToken interrupt)
+    public Outcome Execute(Action? resultThere, CancellationToken search, CancellationToken interrupt)
     {
         WaistTradeOff study = WaistStudy.Run(Ball, WaistsMm, Lay, Progress, search);
-        searchOver?.Invoke();
+        resultThere?.Invoke();
         return new Outcome
         {
             Files =

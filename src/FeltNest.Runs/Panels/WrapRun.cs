@@ -27,7 +27,7 @@ internal sealed class WrapRun : IRun
     public IReadOnlyList<string> Notes => [.. Outline.Notes.Select(note => $"{OutlineFile}: {note}")];
 
     /// <inheritdoc/>
-    public Outcome Execute(Action? searchOver, CancellationToken search, CancellationToken interrupt)
+    public Outcome Execute(Action? resultThere, CancellationToken search, CancellationToken interrupt)
     {
         bool byMap = Outline.EdgeMap is not null;
         WrapRequest request =

@@ -45,11 +45,10 @@ internal sealed class OrdersRun : IRun
     public IReadOnlyList<string> Notes => [];
 
     /// <inheritdoc/>
-    public Outcome Execute(Action? searchOver, CancellationToken search, CancellationToken interrupt)
+    public Outcome Execute(Action? resultThere, CancellationToken search, CancellationToken interrupt)
     {
         (OrderPlan plan, IReadOnlyList<(OrderCut Cut, RollPlan Strikes)> tickets) =
-            MeasuredPlanner.Run(asked.Question, effort, Progress, search);
-        searchOver?.Invoke();
+            MeasuredPlanner.Run(asked.Question, effort, Progress, resultThere, search);
         plan = asked.Before is { } before ? plan with { Changes = PlanChanges.Of(plan, before, asked.Done) } : plan;
         AfterLists after = new(plan, asked.Stock, asked.Rack);
         return new Outcome

@@ -15,8 +15,8 @@ internal static class ShopLists
     /// <summary>A list of dies.</summary>
     /// <param name="dies">Its lines.</param>
     /// <param name="folder">Folder it will stand in.</param>
-    public static byte[] Dies(IEnumerable<DieEntry> dies, string folder) =>
-        DiesAfterListing.Columns.Csv(dies.Select(entry => new DiesAfterListing.Line(entry.Die, From(folder, entry.LayoutFile))));
+    public static byte[] Dies(IEnumerable<DieEntry> dies, string folder) => DiesAfterListing.Columns.Csv(
+        dies.Select(entry => new DiesAfterListing.Line(entry.Die, From(folder, entry.LayoutFile), entry.Band)));
 
     /// <summary>A list of orders.</summary>
     public static byte[] Orders(IEnumerable<CoverOrder> orders) => OrdersAfterListing.Columns.Csv(orders);

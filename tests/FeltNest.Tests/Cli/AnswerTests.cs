@@ -56,12 +56,12 @@ public sealed class AnswerTests : IDisposable
 
         public IReadOnlyList<string> Notes => [];
 
-        public Outcome Execute(Action? searchOver, CancellationToken search, CancellationToken interrupt)
+        public Outcome Execute(Action? resultThere, CancellationToken search, CancellationToken interrupt)
         {
             stop.Cancel();
             if (searches)
             {
-                searchOver?.Invoke();
+                resultThere?.Invoke();
             }
 
             return new Outcome { Files = [new ResultFile("a.json", Made)], Table = string.Empty };

@@ -15,10 +15,12 @@ internal static class MeasuredPlanner
     /// <param name="question">The question; shares of its measured rolls are worked out here.</param>
     /// <param name="effort">Counted work for each round.</param>
     /// <param name="progress">Told what is done; may be null.</param>
+    /// <param name="sound">Called when the first sound plan is there, which a stop from then on gives at the least; may be null.</param>
     /// <param name="stop">Ends the search with the best plan so far.</param>
     /// <exception cref="NoAnswerException">Nothing can be cut for any order.</exception>
     public static (OrderPlan Plan, IReadOnlyList<(OrderCut Cut, RollPlan Strikes)> Tickets) Run(
-        OrderRequest question, int effort = 5, IProgress<string>? progress = null, CancellationToken stop = default)
+        OrderRequest question, int effort = 5, IProgress<string>? progress = null, Action? sound = null,
+        CancellationToken stop = default)
     {
         question = NapTurn.Turned(question);
         OrderRequest asked =
@@ -28,11 +30,12 @@ internal static class MeasuredPlanner
         {
             OrderPlan plan = last is not null && stop.IsCancellationRequested
                 ? Recounted(last, asked)
-                : OrderPlanner.Run(asked, effort, progress, stop);
+                : OrderPlanner.Run(asked, effort, progress, last is null ? sound : null, stop);
             IReadOnlyList<(OrderCut Cut, RollPlan Strikes)> tickets = CutTickets.Of(plan);
             (OrderCut Cut, double Share)[] worse = [.. tickets.Where(t =>
-                t.Cut.Roll.Measured is not null && Balls(t.Strikes, question.Rules) < t.Cut.GoodBalls)
-                .Select(t => (t.Cut, t.Strikes.GoodPanels / ((double)t.Cut.Strikes * t.Cut.Die.Shape.ClassPanels.Sum())))];
+                t.Cut.Roll.Measured is not null && Balls(t.Strikes, t.Cut.Die, question.Rules) < t.Cut.GoodBalls)
+                .Select(t =>
+                    (t.Cut, CutTickets.OwnGood(t.Strikes, t.Cut.Die) / ((double)t.Cut.Strikes * t.Cut.Die.Shape.ClassPanels.Sum())))];
             if (worse.Length == 0 || round == MostRounds)
             {
                 return (plan, tickets);
@@ -57,8 +60,9 @@ internal static class MeasuredPlanner
     }
 
     /// <summary>Whole good balls to expect of strikes planned round faults.</summary>
-    public static int Balls(RollPlan strikes, OrderRules rules) =>
-        (int)Math.Floor((strikes.Balls * (1 - (rules.RejectPercent / 100)) * (1 - (rules.UnpairedPercent / 100))) + 1e-9);
+    public static int Balls(RollPlan strikes, CutDie die, OrderRules rules) => (int)Math.Floor(
+        (strikes.Yields.Single(y =>
+            y.Part == die.Shape.Part).Balls * (1 - (rules.RejectPercent / 100)) * (1 - (rules.UnpairedPercent / 100))) + 1e-9);
 
     private static StockRoll WithShares(StockRoll roll, OrderRequest question) =>
         roll.Measured is null ? roll : roll with

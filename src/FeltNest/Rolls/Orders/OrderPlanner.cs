@@ -18,15 +18,22 @@ internal static class OrderPlanner
     /// <param name="question">The question.</param>
     /// <param name="effort">Counted work, 1 to 1000: nodes of the search tree, never time.</param>
     /// <param name="progress">Told each step as it is done; may be null.</param>
+    /// <param name="sound">Called when the first sound plan is there; may be null.</param>
     /// <param name="stop">Ends the search with the best plan so far, which is the one of first fit at the least.</param>
     /// <exception cref="NoAnswerException">Nothing can be cut for any order; the message names the first one's reason.</exception>
     public static OrderPlan Run(
-        OrderRequest question, int effort = 5, IProgress<string>? progress = null, CancellationToken stop = default)
+        OrderRequest question, int effort = 5, IProgress<string>? progress = null, Action? sound = null,
+        CancellationToken stop = default)
     {
         OrderPlan built = FirstFitPlanner.Run(question);
         if (OrderPlanCheck.Violations(StatedOrders.Of(built)) is [var wrong, ..])
         {
             throw new InvalidOperationException($"the plan of first fit breaks a rule: {wrong}");
+        }
+
+        if (built.Cuts.Count > 0)
+        {
+            sound?.Invoke();
         }
 
         BestPlan best = new(built, progress);
@@ -63,7 +70,9 @@ internal static class OrderPlanner
             Search(question, best, effort, stop);
         }
 
-        // The best pieces are put in sequence with all the effort.
+        // The best pieces are put in sequence with all the effort, and are chosen anew where that shows orders late.
+        best.Offer(Timed(best.Plan, effort, stop));
+        LateRepair.Run(question, best, effort, stop);
         best.Offer(Timed(best.Plan, effort, stop));
     }
 

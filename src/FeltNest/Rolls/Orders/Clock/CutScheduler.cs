@@ -1,7 +1,7 @@
 namespace FeltNest.Rolls.Orders.Clock;
 
-/// <summary>Decides when each piece is cut, and on which press: a rule builds sequences, a search betters the best of them, and overtime
-/// that gains no day is left out.</summary>
+/// <summary>Decides when each piece is cut, and on which press: a rule builds sequences, a search betters the best of them (where
+/// they are few, all are tried), and overtime that gains no day is left out.</summary>
 /// <remarks>Aims in order: pieces that find no press hours, days late weighed by priority, orders late, cost of mountings and overtime.
 /// Deterministic: its work is counted.</remarks>
 internal static class CutScheduler
@@ -19,7 +19,10 @@ internal static class CutScheduler
             return new ClockResult(shop, [], new PieceTimes(0));
         }
 
-        (int[] Sequence, int[] PressOf, ClockScore Score) best = ClockSearch.Run(shop, ClockStart.Best(shop, stop), effort, stop);
+        (int[] Sequence, int[] PressOf, ClockScore Score) first = ClockStart.Best(shop, stop);
+        (int[] Sequence, int[] PressOf, ClockScore Score) best = effort > 0 && EverySequence.IsFew(shop)
+            ? EverySequence.Best(shop, first)
+            : ClockSearch.Run(shop, first, effort, stop);
         shop = LessOvertime(question, shop, best);
         PressClock clock = new(shop);
         clock.Run(best.Sequence, best.PressOf);

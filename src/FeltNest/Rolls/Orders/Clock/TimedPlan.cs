@@ -21,6 +21,7 @@ internal static class TimedPlan
                 Press = press,
                 Strikes = cut.Strikes,
                 GoodBalls = cut.BallsIn(question),
+                AlsoBalls = cut.Die.Shape.AlsoBallsOf(cut.Strikes, question.GoodShare(cut.Roll, cut.Die)),
                 FromM = 0,
                 RollChange = result.Times.RollChange[piece],
                 StartHour = result.Times.Start[piece],

@@ -26,7 +26,7 @@ internal sealed class BestPlan(OrderPlan first, IProgress<string>? progress)
     /// <returns>Whether it is better than the best so far.</returns>
     public bool Offer(OrderPlan plan)
     {
-        if (Overcut.Is(plan) || OrderPlanCheck.Violations(StatedOrders.Of(plan)).Count > 0)
+        if (!IsSound(plan))
         {
             return false;
         }
@@ -36,6 +36,21 @@ internal sealed class BestPlan(OrderPlan first, IProgress<string>? progress)
             int order = closed ? 1 : plan.Rank.CompareTo(best.Rank);
             best = order <= 0 ? plan : best;
             return order < 0;
+        }
+    }
+
+    /// <summary>Whether a plan keeps every rule and cuts no more than it must.</summary>
+    public static bool IsSound(OrderPlan plan) => !Overcut.Is(plan) && OrderPlanCheck.Violations(StatedOrders.Of(plan)).Count == 0;
+
+    /// <summary>Whether orders of the best plan are late, and not proved to be so in any plan.</summary>
+    public bool MayBeLessLate
+    {
+        get
+        {
+            lock (gate)
+            {
+                return best.WeightedDaysLate > PlanProof.Whole(leastDays);
+            }
         }
     }
 
