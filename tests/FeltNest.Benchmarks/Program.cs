@@ -1,3 +1,4 @@
+using System.Globalization;
 using BenchmarkDotNet.Running;
 using FeltNest.Benchmarks;
 
@@ -10,6 +11,18 @@ if (args is ["table", var ball])
 if (args is ["orders", var size, ..])
 {
     OrderTable.Print(size, args.Length > 2 ? args[2] : null);
+    return;
+}
+
+if (args is ["orders-stopped", var orders, var rolls])
+{
+    OrderStops.Print(int.Parse(orders, CultureInfo.InvariantCulture), int.Parse(rolls, CultureInfo.InvariantCulture));
+    return;
+}
+
+if (args is ["orders-long", var effort])
+{
+    OrderLong.Print(int.Parse(effort, CultureInfo.InvariantCulture));
     return;
 }
 

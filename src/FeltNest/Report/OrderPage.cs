@@ -31,6 +31,7 @@ internal static class OrderPage
         First(page, plan);
         Purchases(page, plan);
         Orders(page, plan);
+        Changes(page, plan);
         Work(page, plan);
         Mountings(page, plan);
         Dies(page, plan);
@@ -99,6 +100,22 @@ internal static class OrderPage
         {
             page.Append(CultureInfo.InvariantCulture, $"<p><b>{Safe(warning)}</b></p>\n");
         }
+    }
+
+    private static void Changes(StringBuilder page, OrderPlan plan)
+    {
+        if (plan.Changes is not { Count: > 0 } changes)
+        {
+            return;
+        }
+
+        Head(page, "Changed against the plan before", 5, "order", "what", "before", "now", "why");
+        foreach (PlanChange change in changes)
+        {
+            Line(page, false, 5, change.Order, EnumWord.Of(change.What), change.Before, change.After, change.Reason);
+        }
+
+        page.Append("</table>\n");
     }
 
     private static void Work(StringBuilder page, OrderPlan plan)

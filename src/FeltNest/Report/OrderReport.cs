@@ -108,6 +108,11 @@ internal static class OrderReport
             yield return turned;
         }
 
+        foreach (string line in Besides(plan))
+        {
+            yield return line;
+        }
+
         foreach (OrderResult result in plan.Results)
         {
             if (result.ShortBalls > 0)
@@ -129,6 +134,15 @@ internal static class OrderReport
             }
         }
     }
+
+    // What layouts with a second part give besides.
+    private static IEnumerable<string> Besides(OrderPlan plan) => plan.Cuts
+        .Where(c => c.Die.Shape.AlsoBall is not null)
+        .GroupBy(c => c.Die.Shape.AlsoBall!)
+        .Select(also => $"{also.Sum(c => (long)c.AlsoBalls)} balls of {also.Key} come besides, cut by "
+            + $"{string.Join(", ", also.Select(c => c.Die.Name).Distinct())}: they serve no order of this plan and their felt is paid "
+            + $"by the "
+            + $"orders; take them off the orders of {also.Key} before these are planned");
 
     private static void Work(TextTable table, OrderPlan plan)
     {

@@ -86,6 +86,55 @@ public sealed class BegunPlanTests : IDisposable
             "changes: order K1 is stated with R2 after R1", check.Out + string.Join('\n', check.Messages), StringComparison.Ordinal);
     }
 
+    // The press is closed on the day on which the plan before cut.
+    [Fact]
+    public async Task A_press_that_is_closed_is_told_as_the_reason()
+    {
+        await desk.Planned("K1,T2,0.05,2026-03-08,woven,,\n", TwoRolls);
+        desk.Write("press.json", File.ReadAllText(desk.Path("press.json")).Replace(
+            "\"feedToleranceMm\"",
+            "\"calendar\": { \"shifts\": [{ \"day\": \"every-day\", \"from\": \"06:00\", \"to\": \"14:00\" }], "
+                + "\"closed\": [{ \"from\": \"2026-03-02\", \"to\": \"2026-03-03\" }] }, \"feedToleranceMm\"", StringComparison.Ordinal));
+        JsonNode plan = await Again("1,0,,,\n");
+
+        Assert.Equal(("2026-03-02", "2026-03-04", "press P1 is closed then"), Changed(plan, "day"));
+        Assert.Contains(
+            "<td class=\"t\">press P1 is closed then</td>", File.ReadAllText(desk.Path("next/orders.html")), StringComparison.Ordinal);
+    }
+
+    // 600 strikes at 10 a minute are an hour; the urgent order takes the press for the whole of the next day.
+    [Fact]
+    public async Task An_urgent_order_that_came_is_told_as_the_reason()
+    {
+        await desk.Planned("K1,T2,0.05,2026-03-04,woven,,\n", TwoRolls);
+        desk.Write("orders.csv", OrdersDesk.OrderHead + "K1,T2,0.05,2026-03-04,woven,,\nU1,T2,2,2026-03-03,woven,9,\n");
+        JsonNode plan = await Again("1,0,,,\n");
+
+        Assert.Equal("order U1 of higher priority came", Changed(plan, "day").Reason);
+    }
+
+    [Fact]
+    public async Task A_die_that_is_worn_out_is_told_as_the_reason()
+    {
+        await desk.Planned("K1,T2,0.05,2026-03-04,woven,,\n", TwoRolls, "D1,T2,layout.json,5000,,,,,\nD2,T2,layout.json,5000,,,,,\n");
+        string worn = JsonNode.Parse(File.ReadAllText(desk.Path("out/orders.json")))!["assignments"]![0]!["die"]!.GetValue<string>();
+        string other = worn == "D1" ? "D2" : "D1";
+        desk.Write(
+            "dies.csv",
+            File.ReadAllText(desk.Path("dies.csv"))
+                .Replace($"{worn},T2,layout.json,5000", $"{worn},T2,layout.json,0", StringComparison.Ordinal));
+        JsonNode plan = await Again("1,0,,,\n");
+
+        Assert.Equal((worn, other, $"die {worn} is worn out or not there"), Changed(plan, "die"));
+    }
+
+    private static (string Before, string After, string Reason) Changed(JsonNode plan, string what)
+    {
+        JsonNode change = plan["changes"]!.AsArray()
+            .Single(c => c!["what"]!.GetValue<string>() == what && c["order"]!.GetValue<string>() == "K1")!;
+        return (change["before"]!.GetValue<string>(), change["after"]!.GetValue<string>(), change["reason"]!.GetValue<string>());
+    }
+
     [Theory]
     [InlineData("9,1,,,", "line 2, ticket: 9 is no ticket of the plan: it has 1")]
     [InlineData("1,10,,,\n1,20,,,", "line 3, ticket: 1 stands in the list twice")]

@@ -21,6 +21,15 @@ internal sealed record StrikeShape
     /// <summary>Panels of each pairing class in one strike.</summary>
     public required IReadOnlyList<int> ClassPanels { get; init; }
 
+    /// <summary>Part of the layout that covers the die's ball.</summary>
+    public int Part { get; init; }
+
+    /// <summary>Ball of the layout's other part, or its name where it covers none; null where there is no other part.</summary>
+    public string? AlsoBall { get; init; }
+
+    /// <summary>Panels of each pairing class of the other part in one strike.</summary>
+    public IReadOnlyList<int> AlsoClasses { get; init; } = [];
+
     /// <summary>True where all its panels point one way along the nap.</summary>
     public bool OneWay { get; init; }
 
@@ -41,8 +50,13 @@ internal sealed record StrikeShape
     public double BallsPerStrike(double goodShare) => ClassPanels.Sum() * goodShare / 2;
 
     /// <summary>Whole good balls to expect of a run of strikes: both panels of a ball come from one class and one run.</summary>
-    public int BallsOf(int strikes, double goodShare) =>
-        ClassPanels.Sum(panels => (int)Math.Floor((strikes * panels * goodShare / 2) + 1e-9));
+    public int BallsOf(int strikes, double goodShare) => Balls(ClassPanels, strikes, goodShare);
+
+    /// <summary>Whole good balls of the other part that a run of strikes gives besides.</summary>
+    public int AlsoBallsOf(int strikes, double goodShare) => Balls(AlsoClasses, strikes, goodShare);
+
+    private static int Balls(IReadOnlyList<int> classes, int strikes, double goodShare) =>
+        classes.Sum(panels => (int)Math.Floor((strikes * panels * goodShare / 2) + 1e-9));
 
     /// <summary>Pairing classes of which a strike gives no whole number of balls: each may leave part of a ball unused in a run.</summary>
     public int UnevenClasses(double goodShare) =>

@@ -12,6 +12,7 @@ internal static class DiesAfterListing
         .Text(DiesListing.Layout, l => l.Layout)
         .Whole(DiesListing.StrikesLeft, l => l.Die.StrikesLeft)
         .Whole(DiesListing.Repeats, l => l.Die.Drawn?.Repeats)
+        .Whole(DiesListing.Band, l => l.Band)
         .Number(DiesListing.MostWidthMm, l => l.Die.MostWidthMm)
         .Money(DiesListing.MakePrice, l => l.Die.MakePrice)
         .Whole(DiesListing.LifeStrikes, l => l.Die.LifeStrikes > 0 ? l.Die.LifeStrikes : null)
@@ -23,5 +24,6 @@ internal static class DiesAfterListing
     /// <summary>A die.</summary>
     /// <param name="Die">The die.</param>
     /// <param name="Layout">Path of its layout as seen from the list.</param>
-    internal readonly record struct Line(CutDie Die, string Layout);
+    /// <param name="Band">Band of it, or null.</param>
+    internal readonly record struct Line(CutDie Die, string Layout, int? Band);
 }

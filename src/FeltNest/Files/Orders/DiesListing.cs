@@ -6,6 +6,8 @@ namespace FeltNest.Files.Orders;
 /// <summary>Columns of a list of dies.</summary>
 internal static class DiesListing
 {
+    // More bands than any roll has room for.
+    private const int MostBands = 100;
     private static readonly FieldSet Columns = new();
 
     /// <summary>The list.</summary>
@@ -19,6 +21,11 @@ internal static class DiesListing
         new WholeField("strikesLeft", 0, ShopRanges.MostCount, "strikes left in its rule; 0 for a die not made yet"));
     public static readonly WholeField Repeats = Columns.Add(
         new WholeField("repeats", 1, StrikePlanner.MostRepeats, "repeats of the layout in one strike") { Default = 1 });
+    public static readonly WholeField Band = Columns.Add(
+        new WholeField("band", 1, MostBands, "band of the layout that it cuts, counted from the lower selvedge")
+        {
+            Otherwise = "the whole layout",
+        });
     public static readonly NumberField MostWidthMm = Columns.Add(
         new NumberField("mostWidthMm", ShopRanges.RollWidth, "widest roll it is used on") { Default = 10_000 });
     public static readonly NumberField MakePrice = Columns.Add(

@@ -2,6 +2,7 @@ using FeltNest.Files.Csv;
 using FeltNest.Files.Layouts;
 using FeltNest.Layout;
 using FeltNest.Rolls.Orders;
+using FeltNest.Rolls.Plan;
 using static FeltNest.Files.Orders.DiesListing;
 
 namespace FeltNest.Files.Orders;
@@ -36,7 +37,7 @@ internal static class DiesReader
 
             dies.Add(
                 dies.Count < MostDies
-                    ? new DieEntry(die, text.Beside(row.Text(DiesListing.Layout)))
+                    ? new DieEntry(die, text.Beside(row.Text(DiesListing.Layout))) { Band = row.OptionalWhole(Band) }
                     : throw row.Fault(DiesListing.Die, $"is one too many: at most {MostDies} dies are planned at once"));
         }
 
@@ -81,11 +82,12 @@ internal static class DiesReader
 
         try
         {
+            RollLayout cut = row.OptionalWhole(Band) is { } band ? BandLayout.Of(layout, band) : layout;
             return new CutDie
             {
                 Name = row.Text(DiesListing.Die),
                 Ball = row.Text(DiesListing.Ball),
-                Shape = StrikeShape.Of(layout, repeats),
+                Shape = StrikeShape.Of(cut, repeats, row.Text(DiesListing.Ball)),
                 MostWidthMm = row.OptionalNumber(MostWidthMm) ?? MostWidthMm.Default!.Value,
                 StrikesLeft = left,
                 MakePrice = make ? row.Money(MakePrice) : null,
@@ -94,7 +96,7 @@ internal static class DiesReader
                 MostReRules = reRules,
                 From = row.Has(From) ? OrdersReader.Day(row, From) : null,
                 MakeDays = row.Whole(MakeDays),
-                Drawn = (layout, repeats),
+                Drawn = (cut, repeats),
             };
         }
         catch (InputException error) when (error.File is null)

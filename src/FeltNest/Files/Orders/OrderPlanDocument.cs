@@ -110,6 +110,13 @@ internal static class OrderPlanDocument
         public static readonly WholeField GoodBalls = Set.Add(
             new WholeField(
                 "goodBalls", 0, ShopRanges.MostCount, "whole good balls to expect after faults, rejects and panels without a partner"));
+        public static readonly WholeField AlsoBalls = Set.Add(
+            new WholeField(
+                "alsoBalls", 0, ShopRanges.MostCount,
+                "whole good balls of the layout's other part that come besides; they serve no order of the plan")
+            {
+                Optional = true,
+            });
         public static readonly WholeField Strikes = Set.Add(new WholeField("strikes", 0, ShopRanges.MostCount, "strikes"));
         public static readonly NumberField FromM = Set.Add(
             new NumberField("fromM", "where its felt begins on the roll, m from the start it was measured from"));

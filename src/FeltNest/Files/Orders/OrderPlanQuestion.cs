@@ -91,6 +91,8 @@ internal static class OrderPlanQuestion
             OneWay = item.Flag(RackFields.OneWay),
             LeastWidthMm = item.Number(RackFields.LeastWidthMm),
             ClassPanels = [.. item.Objects(RackFields.Classes).Select(part => part.Whole(ClassFields.Panels))],
+            AlsoBall = item.Has(RackFields.AlsoBall) ? item.Text(RackFields.AlsoBall) : null,
+            AlsoClasses = [.. item.OptionalObjects(RackFields.AlsoClasses).Select(part => part.Whole(ClassFields.Panels))],
         },
         MostWidthMm = item.Number(RackFields.MostWidthMm),
         StrikesLeft = item.Whole(RackFields.StrikesLeft),

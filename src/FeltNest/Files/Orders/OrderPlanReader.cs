@@ -83,6 +83,7 @@ internal static class OrderPlanReader
         Press = Named(item, AssignmentFields.Press, question.Presses, p => p.Name),
         Strikes = item.Whole(AssignmentFields.Strikes),
         GoodBalls = item.Whole(AssignmentFields.GoodBalls),
+        AlsoBalls = item.OptionalWhole(AssignmentFields.AlsoBalls) ?? 0,
         FromM = item.Number(AssignmentFields.FromM),
         RollChange = item.Flag(AssignmentFields.RollChange),
         StartHour = item.Number(AssignmentFields.StartHour),

@@ -51,8 +51,11 @@ internal static class OrderPlanWriter
             .Number(SearchFields.LeastWeightedDays, proof.LeastWeightedDays));
 
     private static void Work(JsonOutput json, OrderPlan plan) => json
-        .Objects(OrderPlanDocument.Assignments, plan.Cuts, (item, cut) => item
-            .Number(AssignmentFields.Number, cut.Number)
+        .Objects(OrderPlanDocument.Assignments, plan.Cuts, (item, cut) => Cut(item, plan, cut));
+
+    private static void Cut(JsonOutput item, OrderPlan plan, OrderCut cut)
+    {
+        item.Number(AssignmentFields.Number, cut.Number)
             .Text(AssignmentFields.Order, cut.Order.Name)
             .Text(AssignmentFields.Roll, cut.Roll.Name)
             .Text(AssignmentFields.Die, cut.Die.Name)
@@ -66,7 +69,12 @@ internal static class OrderPlanWriter
             .Number(AssignmentFields.EndHour, cut.EndHour)
             .Text(AssignmentFields.Start, MomentText.Of(plan.Question.Rules.MomentOf(cut.StartHour)))
             .Text(AssignmentFields.End, MomentText.Of(plan.Question.Rules.MomentOf(cut.EndHour)))
-            .Text(AssignmentFields.Day, Day(plan.Question.Rules.DayOf(cut.EndHour))));
+            .Text(AssignmentFields.Day, Day(plan.Question.Rules.DayOf(cut.EndHour)));
+        if (cut.Die.Shape.AlsoBall is not null)
+        {
+            item.Number(AssignmentFields.AlsoBalls, cut.AlsoBalls);
+        }
+    }
 
     // What is mounted, bought, short, late, kept and made.
     private static void Answer(JsonOutput json, OrderPlan plan) => json
@@ -155,24 +163,7 @@ internal static class OrderPlanWriter
                 Roll(item, offer.Roll);
                 item.Number(OfferFields.MinimumM, offer.MinimumM);
             })
-            .Objects(OrderPlanDocument.Rack, question.Dies, (item, die) => item
-                .Text(RackFields.Die, die.Name)
-                .Text(RackFields.Ball, die.Ball)
-                .Number(RackFields.FeedMm, die.Shape.FeedMm)
-                .Number(RackFields.LengthMm, die.Shape.LengthMm)
-                .Number(RackFields.AcrossMm, die.Shape.AcrossMm)
-                .Number(RackFields.GapMm, die.Shape.GapMm)
-                .Number(RackFields.LeastWidthMm, die.Shape.LeastWidthMm)
-                .Number(RackFields.MostWidthMm, die.MostWidthMm)
-                .Flag(RackFields.OneWay, die.Shape.OneWay)
-                .Objects(RackFields.Classes, die.Shape.ClassPanels, (part, count) => part.Number(ClassFields.Panels, count))
-                .Number(RackFields.StrikesLeft, die.StrikesLeft)
-                .Number(RackFields.MakePrice, (double?)die.MakePrice)
-                .Number(RackFields.LifeStrikes, die.LifeStrikes)
-                .Number(RackFields.ReRulePrice, (double)die.ReRulePrice)
-                .Number(RackFields.ReRules, die.MostReRules)
-                .Text(RackFields.From, die.From is { } day ? Day(day) : null)
-                .Number(RackFields.MakeDays, die.MakeDays))
+            .Objects(OrderPlanDocument.Rack, question.Dies, Die)
             .Objects(OrderPlanDocument.Presses, question.Presses, (item, press) => item
                 .Text(PressFields.Press, press.Name)
                 .Number(PressFields.BoardLengthMm, press.Bed.BoardLengthMm)
@@ -184,6 +175,32 @@ internal static class OrderPlanWriter
                 .Number(PressFields.RollChangeMinutes, press.RollChangeMinutes)
                 .Text(PressFields.MountedDie, press.MountedDie)
                 .ObjectOrNull(PressFields.Calendar, press.Calendar, CalendarWriter.Write));
+    }
+
+    private static void Die(JsonOutput item, CutDie die)
+    {
+        item.Text(RackFields.Die, die.Name)
+            .Text(RackFields.Ball, die.Ball)
+            .Number(RackFields.FeedMm, die.Shape.FeedMm)
+            .Number(RackFields.LengthMm, die.Shape.LengthMm)
+            .Number(RackFields.AcrossMm, die.Shape.AcrossMm)
+            .Number(RackFields.GapMm, die.Shape.GapMm)
+            .Number(RackFields.LeastWidthMm, die.Shape.LeastWidthMm)
+            .Number(RackFields.MostWidthMm, die.MostWidthMm)
+            .Flag(RackFields.OneWay, die.Shape.OneWay)
+            .Objects(RackFields.Classes, die.Shape.ClassPanels, (part, count) => part.Number(ClassFields.Panels, count))
+            .Number(RackFields.StrikesLeft, die.StrikesLeft)
+            .Number(RackFields.MakePrice, (double?)die.MakePrice)
+            .Number(RackFields.LifeStrikes, die.LifeStrikes)
+            .Number(RackFields.ReRulePrice, (double)die.ReRulePrice)
+            .Number(RackFields.ReRules, die.MostReRules)
+            .Text(RackFields.From, die.From is { } day ? Day(day) : null)
+            .Number(RackFields.MakeDays, die.MakeDays);
+        if (die.Shape.AlsoBall is { } also)
+        {
+            item.Text(RackFields.AlsoBall, also)
+                .Objects(RackFields.AlsoClasses, die.Shape.AlsoClasses, (part, count) => part.Number(ClassFields.Panels, count));
+        }
     }
 
     private static void Order(JsonOutput item, CoverOrder order)

@@ -131,6 +131,10 @@ internal static class OrderQuestionFields
             new FlagField("oneWay", "all its panels point one way along the nap") { Default = false });
         public static readonly ObjectsField Classes =
             Set.Add(new ObjectsField("classes", ClassFields.Set, "pairing groups") { Most = MostClasses });
+        public static readonly TextField AlsoBall = Set.Add(
+            new TextField("alsoBall", "ball of the layout's other part, which a strike cuts besides") { Optional = true });
+        public static readonly ObjectsField AlsoClasses = Set.Add(
+            new ObjectsField("alsoClasses", ClassFields.Set, "pairing groups of the other part") { Most = MostClasses, Optional = true });
         public static readonly WholeField StrikesLeft = Set.Add(new WholeField("strikesLeft", 0, ShopRanges.MostCount, "strikes left"));
         public static readonly NumberField MakePrice = Set.Add(
             new NumberField("makePrice", ShopRanges.PlanAmount, "price to make it; null for a die that is there") { OrNull = true });

@@ -44,13 +44,16 @@ internal static class CutTickets
         try
         {
             RollPlan plan = StrikePlanner.Run(request);
-            return Math.Min(1, plan.GoodPanels / ((double)strikes * die.Shape.ClassPanels.Sum()));
+            return Math.Min(1, OwnGood(plan, die) / ((double)strikes * die.Shape.ClassPanels.Sum()));
         }
         catch (NoAnswerException)
         {
             return 0;
         }
     }
+
+    /// <summary>Good panels of the part that the die's orders are for.</summary>
+    internal static int OwnGood(RollPlan strikes, CutDie die) => strikes.Yields.Single(y => y.Part == die.Shape.Part).GoodPanels;
 
     private static RollPlan Strikes(OrderCut cut, StrikePattern pattern)
     {

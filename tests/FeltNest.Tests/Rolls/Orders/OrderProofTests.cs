@@ -52,7 +52,7 @@ public sealed class OrderProofTests
     {
         using CancellationTokenSource stop = new();
         StopAfter steps = new(2, stop);
-        OrderPlan plan = Verified(OrderPlanner.Run(OrderCases.Workshop(1, 30, 60), 1000, steps, stop.Token));
+        OrderPlan plan = Verified(OrderPlanner.Run(OrderCases.Workshop(1, 30, 60), 1000, steps, stop: stop.Token));
 
         Assert.True(plan.Proof.CutShort);
         Assert.True(plan.Cuts.Count > 0);

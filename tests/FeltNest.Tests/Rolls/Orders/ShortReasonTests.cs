@@ -48,6 +48,20 @@ public sealed class ShortReasonTests
     }
 
     [Fact]
+    public void What_the_list_of_orders_holds_an_order_to_is_named()
+    {
+        CoverOrder held = OrderCases.Order("O", "ball", 100) with
+        {
+            Pins = new OrderPins { Lots = ["L1", "L2"], NotRolls = ["R2"], Day = new DateOnly(2026, 3, 4) },
+        };
+        OrderPlan plan = Short([held], [OrderCases.Roll("R1", 0.5, 1), OrderCases.Roll("R2", 9, 1)]);
+
+        Assert.EndsWith(
+            "; the list of orders has it held to lot L1 or L2, day 2026-03-04 and kept from roll R2", Reason(plan, 0),
+            StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Strikes_that_are_gone_are_named_by_their_die()
     {
         OrderPlan plan = FirstFitPlanner.Run(

@@ -44,7 +44,7 @@ public sealed class SolverLimitTests
     public void A_plan_found_with_the_least_effort_states_how_far_it_may_be_from_the_best_and_keeps_every_rule()
     {
         OrderRequest question = OrderCases.Workshop(3, 12, 18);
-        OrderPlan plan = OrderPlanner.Run(question, 1, null, TestContext.Current.CancellationToken);
+        OrderPlan plan = OrderPlanner.Run(question, 1, null, stop: TestContext.Current.CancellationToken);
 
         Assert.True(plan.GapPercent > 0.01, $"gap {plan.GapPercent} %: the question is too easy for this test");
         Assert.True(plan.Bound < plan.Cost.Total);

@@ -24,6 +24,9 @@ internal sealed record OrderCut
     /// <summary>Whole good balls to expect.</summary>
     public required int GoodBalls { get; init; }
 
+    /// <summary>Whole good balls of the layout's other part that come besides; they serve no order.</summary>
+    public int AlsoBalls { get; init; }
+
     /// <summary>Where its cloth begins on the roll, m.</summary>
     public required double FromM { get; init; }
 

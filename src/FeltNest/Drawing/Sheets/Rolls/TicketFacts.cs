@@ -74,6 +74,9 @@ internal static class TicketFacts
                 ("good balls", Invariant($"{cut.GoodBalls} after losses")),
                 ("planned start", Invariant($"{order.Start:yyyy-MM-dd HH:mm}")),
             ],
+            .. cut.Die.Shape.AlsoBall is { } also
+                ? new[] { new[] { ("besides", Invariant($"{cut.AlsoBalls} balls of {also}, for no order: put by")) } }
+                : [],
             [("press", cut.Press.Name), ("die", cut.Die.Name)],
             .. cut.Roll.Turned ? new[] { new[] { ("TURN", "END FOR END before cutting; metres count from what was the end") } } : [],
         ];

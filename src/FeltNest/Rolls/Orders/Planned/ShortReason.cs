@@ -10,7 +10,8 @@ internal static class ShortReason
     {
         Results =
         [
-            .. plan.Results.Select(r => r.ShortBalls == 0 ? r : r with { Reason = Of(plan, r.Order, r.ShortBalls) }),
+            .. plan.Results.Select(r =>
+                r.ShortBalls == 0 ? r : r with { Reason = $"{Of(plan, r.Order, r.ShortBalls)}{PinWords.Of(r.Order)}" }),
         ],
     };
 

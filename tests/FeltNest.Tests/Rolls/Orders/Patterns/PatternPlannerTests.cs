@@ -40,7 +40,7 @@ public sealed class PatternPlannerTests
     public void Thirty_orders_come_within_a_fifth_of_a_per_cent_and_no_order_gets_too_much()
     {
         OrderRequest question = OrderFactory.Plenty(30, 60, 1);
-        OrderPlan plan = OrderPlanner.Run(question, 1, null, Stop);
+        OrderPlan plan = OrderPlanner.Run(question, 1, null, stop: Stop);
 
         Assert.Empty(OrderPlanCheck.Violations(StatedOrders.Of(plan)));
         Assert.Equal(0, plan.Rank.Balls);
@@ -55,14 +55,14 @@ public sealed class PatternPlannerTests
         OrderRequest question = OrderFactory.Plenty(30, 60, 2);
 
         Assert.True(ModelSize.Of(question) > ModelSize.Most);
-        Assert.Equal(OrderPlanner.Run(question, 1, null, Stop).Cuts, OrderPlanner.Run(question, 1, null, Stop).Cuts);
+        Assert.Equal(OrderPlanner.Run(question, 1, null, stop: Stop).Cuts, OrderPlanner.Run(question, 1, null, stop: Stop).Cuts);
     }
 
     [Fact]
     public void Felt_for_nine_tenths_of_the_balls_is_used_up_and_what_is_short_is_near_to_the_fewest()
     {
         OrderRequest question = OrderFactory.ShortOfFelt(OrderFactory.Plenty(20, 45, 3));
-        OrderPlan plan = OrderPlanner.Run(question, 1, null, Stop);
+        OrderPlan plan = OrderPlanner.Run(question, 1, null, stop: Stop);
 
         Assert.Empty(OrderPlanCheck.Violations(StatedOrders.Of(plan)));
         Assert.True(plan.Rank.Balls > 0);
@@ -73,7 +73,7 @@ public sealed class PatternPlannerTests
     public void Hours_for_half_of_the_balls_go_to_the_dies_that_give_most_in_an_hour()
     {
         OrderRequest question = OrderFactory.ShortOfHours(OrderFactory.Plenty(20, 45, 5));
-        OrderPlan plan = OrderPlanner.Run(question, 1, null, Stop);
+        OrderPlan plan = OrderPlanner.Run(question, 1, null, stop: Stop);
 
         Assert.Empty(OrderPlanCheck.Violations(StatedOrders.Of(plan)));
         Assert.True(plan.Proof.LeastShort > 0.8 * plan.Rank.Balls, $"{plan.Proof.LeastShort} of {plan.Rank.Balls}");
@@ -91,7 +91,7 @@ public sealed class PatternPlannerTests
                     i % 2 == 0 ? r : r with { Received = question.Rules.Start.AddDays(20), PricePerMetre = 1 }),
             ],
         };
-        OrderPlan plan = OrderPlanner.Run(question, 1, null, Stop);
+        OrderPlan plan = OrderPlanner.Run(question, 1, null, stop: Stop);
 
         Assert.Empty(OrderPlanCheck.Violations(StatedOrders.Of(plan)));
         Assert.Equal(0, plan.Late);
@@ -108,7 +108,8 @@ public sealed class PatternPlannerTests
         {
             Orders =
             [
-                OrderCases.Order("held", "ball", 400) with { Pins = new OrderPins { Lots = ["L1"] } }, OrderCases.Order("free", "ball", 400),
+                OrderCases.Order("held", "ball", 400) with { Pins = new OrderPins { Lots = ["L1"] } },
+                OrderCases.Order("free", "ball", 400),
             ],
             Rolls = [OrderCases.Roll("R1", 9, 1, "L1"), OrderCases.Roll("R2", 9, 1, "L2")],
             Offers = [],
