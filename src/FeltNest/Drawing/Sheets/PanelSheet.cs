@@ -6,10 +6,11 @@ using FeltNest.Drawing.Parts;
 using FeltNest.Drawing.Strain;
 using FeltNest.Geometry;
 using FeltNest.Panel;
+using FeltNest.Seam;
 
 namespace FeltNest.Drawing.Sheets;
 
-/// <summary>The sheet of a flat panel: outline with main dimensions, two strain maps, key figures; everything true to size.</summary>
+/// <summary>The sheet of a flat panel: outline with main dimensions, two strain maps, the ball from three sides, key figures; everything true to size.</summary>
 internal static class PanelSheet
 {
     // The sheet is at least A4 upright, which an ordinary ball's panel fits; margin, room for the dimension left of the panel and for its
@@ -27,6 +28,8 @@ internal static class PanelSheet
     private const double MapGap = 4;
     private const double BarBlock = 17;
     private const double ScaleBlock = 10;
+    private const double BallRadius = 27;
+    private const double BallBlock = (2 * BallRadius) + 18;
 
     private const double TrialBlock = 8;
 
@@ -41,7 +44,7 @@ internal static class PanelSheet
         double height = Math.Max(
             LeastHeight,
             (2 * Margin) + TitleBlock + (high + DimensionBlock) + ScaleBlock + (2 * (high + MapTitle + MapGap)) + BarBlock
-                + figures.Max(FigureTable.Height) + TrialBlock);
+                + BallBlock + figures.Max(FigureTable.Height) + TrialBlock);
 
         List<Mark> marks = [];
         Cursor cursor = new(height - Margin);
@@ -57,7 +60,7 @@ internal static class PanelSheet
             .. WarpView(ball, new Point2(Margin + 126, top - 7)),
         ]));
 
-        StrainMap map = new(panel.Field);
+        StrainMesh map = new(panel.Field);
         StrainScale scale =
             StrainScale.Reaching(panel.Field.Samples.Max(s => Math.Max(Math.Abs(s.MajorPercent), Math.Abs(s.MinorPercent))));
         marks.Add(
@@ -72,6 +75,8 @@ internal static class PanelSheet
         const double barWidth = 150;
         marks.Add(new GroupMark("strain-bar", [.. StrainMap.Bar(scale, new Point2((width - barWidth) / 2, top - 9), barWidth)]));
 
+        marks.Add(new GroupMark("ball", [.. BallViews(ball, StrainMesh.Coarse(panel.Field), scale, cursor.Take(BallBlock), width)]));
+
         double column = (width - (2 * Margin) - 8) / 2;
         marks.Add(new GroupMark("figures",
         [
@@ -84,13 +89,36 @@ internal static class PanelSheet
         return new Sheet
         {
             Title = $"Flat panel of {ball.Name}",
-            Description = $"Cut outline true to size, {shape}, with maps of the greater and the lesser principal strain.",
+            Description = $"Cut outline true to size, {shape}, with maps of the greater and the lesser principal strain and the ball from three sides.",
             WidthMm = width,
             HeightMm = height,
             Symbols = [],
             Marks = marks,
         };
     }
+
+    // On the waist of one panel, on its tip, and between: there the two panels meet.
+    private static IEnumerable<Mark> BallViews(BallSpec ball, StrainMesh mesh, StrainScale scale, double top, double width)
+    {
+        (string Words, BallView View)[] sides =
+        [
+            ("on a waist", new BallView(mesh, new SpherePoint(0, 0, 1), new SpherePoint(1, 0, 0))),
+            ("on a tip", new BallView(mesh, new SpherePoint(1, 0, 0), new SpherePoint(0, 1, 0))),
+            ("on the seam", new BallView(mesh, new SpherePoint(1, -1, 0.6), new SpherePoint(1, 1, 0))),
+        ];
+        double? warp = ball.Panel.WarpAngleDeg is { } design ? -double.DegreesToRadians(design) : null;
+        string lines = warp is null ? string.Empty : ", fine lines: warp";
+        yield return Words($"The ball from three sides: greater principal strain{lines}", new Point2(width / 2, top - Ink.Note - 1));
+        for (int i = 0; i < sides.Length; i++)
+        {
+            Point2 centre = new((width / 2) + ((i - 1) * ((2 * BallRadius) + 8)), top - 6 - BallRadius);
+            yield return new GroupMark($"ball-{i + 1}", [.. sides[i].View.Draw(s => s.MajorPercent, scale, warp, centre, BallRadius)]);
+            yield return Words(sides[i].Words, centre - new Point2(0, BallRadius + Ink.Note + 2));
+        }
+    }
+
+    private static TextMark Words(string text, Point2 at) =>
+        new() { Text = text, At = at, HeightMm = Ink.Note, Colour = Ink.Dark, Anchor = TextAnchor.Middle };
 
     private static TextMark Trial(Point2 at) =>
         new() { Text = SafetyWords.Trial, At = at, HeightMm = Ink.Note, Colour = Ink.Dark };
@@ -182,7 +210,7 @@ internal static class PanelSheet
     }
 
     private static GroupMark MapView(
-        string id, string words, FlatPanel panel, StrainMap map, StrainScale scale, Func<StrainSample, double> pick, double top,
+        string id, string words, FlatPanel panel, StrainMesh map, StrainScale scale, Func<StrainSample, double> pick, double top,
         double centreX)
     {
         StrainSample most = panel.Field.Samples.MaxBy(pick);
@@ -202,7 +230,7 @@ internal static class PanelSheet
                 Colour = Ink.Dark,
                 Anchor = TextAnchor.Middle,
             },
-            .. map.Bands(pick, scale, at),
+            .. StrainMap.Bands(map, pick, scale, at),
             new PathMark([new Chain(panel.Arcs.Vertices, true).Placed(1, 0, at)], Ink.Narrow),
             new PathMark([Chain.Circle(at + most.Place, mark)], ring, Ink.Cloth),
             new PathMark([Chain.Rectangle(Around(at + least.Place, mark))], ring, Ink.Cloth),

@@ -6,56 +6,20 @@ using FeltNest.Panel;
 namespace FeltNest.Drawing.Strain;
 
 /// <summary>A strain field as bands of colour, and the bar that explains them.</summary>
-internal sealed class StrainMap
+internal static class StrainMap
 {
-    private readonly StrainField field;
-    private readonly List<Point2> nodes = [];
-    private readonly List<(int, int, int)> triangles = [];
+    /// <summary>Bands of one of the two principal strains on the flat panel, moved to a place on the sheet.</summary>
+    public static IEnumerable<Mark> Bands(StrainMesh mesh, Func<StrainSample, double> pick, StrainScale scale, Point2 at) =>
+        Bands([.. mesh.Nodes.Select(node => node.Place + at)], [.. mesh.Nodes.Select(pick)], mesh.Triangles, scale);
 
-    /// <summary>A map of a field.</summary>
-    public StrainMap(StrainField field)
+    /// <summary>Bands of values.</summary>
+    /// <param name="places">Places of the nodes on the sheet.</param>
+    /// <param name="values">Values at the nodes.</param>
+    /// <param name="triangles">Triangles by their nodes.</param>
+    /// <param name="scale">Its colours.</param>
+    public static IEnumerable<Mark> Bands(
+        IReadOnlyList<Point2> places, IReadOnlyList<double> values, IReadOnlyList<(int A, int B, int C)> triangles, StrainScale scale)
     {
-        this.field = field;
-        // The pole is one node, however many samples ring 0 has.
-        nodes.Add(field.At(0, 0).Place);
-        for (int ring = 1; ring < field.Rings; ring++)
-        {
-            for (int spoke = 0; spoke < field.Spokes; spoke++)
-            {
-                nodes.Add(field.At(ring, spoke).Place);
-            }
-        }
-
-        for (int ring = 0; ring < field.Rings - 1; ring++)
-        {
-            for (int spoke = 0; spoke < field.Spokes; spoke++)
-            {
-                int inner = Node(ring, spoke);
-                int outer = Node(ring + 1, spoke);
-                int far = Node(ring + 1, spoke + 1);
-                int near = Node(ring, spoke + 1);
-                triangles.Add((inner, outer, far));
-                if (ring > 0)
-                {
-                    triangles.Add((inner, far, near));
-                }
-            }
-        }
-    }
-
-    /// <summary>Bands of one of the two principal strains, moved to a place on the sheet.</summary>
-    public IEnumerable<Mark> Bands(Func<StrainSample, double> pick, StrainScale scale, Point2 at)
-    {
-        List<Point2> places = [.. nodes.Select(p => p + at)];
-        List<double> values = [pick(field.At(0, 0))];
-        for (int ring = 1; ring < field.Rings; ring++)
-        {
-            for (int spoke = 0; spoke < field.Spokes; spoke++)
-            {
-                values.Add(pick(field.At(ring, spoke)));
-            }
-        }
-
         // From the lowest band up, each region over the one before: neighbours share an edge without a seam between them.
         for (int band = -scale.Bands; band < scale.Bands; band++)
         {
@@ -122,6 +86,4 @@ internal sealed class StrainMap
             Anchor = TextAnchor.Middle,
         };
     }
-
-    private int Node(int ring, int spoke) => ring == 0 ? 0 : 1 + ((ring - 1) * field.Spokes) + (spoke % field.Spokes);
 }
