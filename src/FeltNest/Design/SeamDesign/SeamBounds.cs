@@ -11,13 +11,18 @@ internal sealed class SeamBounds(SeamLimits limits, double radiusMm)
     private const int RunStep = 2;
     private const int Apart = SeamReader.Places / 12;
 
+    // Least area of sphere for a unit of disc: a twentieth of that at the tips of a usual seam. Below it the polynomials no longer settle
+    // at the tips and strains read there are spikes; hollow tips have none. Weighed so that a mm of a wave is about one unit.
+    private const double LeastChart = 0.25;
+    private const double ChartWeight = 0.25;
+
     /// <summary>The limits.</summary>
     public SeamLimits Limits => limits;
 
     /// <summary>By how much a panel passes its limits at most: per cent of strain, mm of radius or distance.</summary>
     public double Violation(SeamLook look)
     {
-        double worst = Math.Max(0, look.Stretch.Max() - limits.StretchPercent);
+        double worst = Math.Max(0, Math.Max(ChartWeight * (LeastChart - look.Chart.Min()), look.Stretch.Max() - limits.StretchPercent));
         if (limits.CompressionPercent is { } compression)
         {
             worst = Math.Max(worst, look.Compression.Max() - compression);
@@ -39,7 +44,9 @@ internal sealed class SeamBounds(SeamLimits limits, double radiusMm)
     /// <summary>Rows that a step of at most <paramref name="trust"/> mm in each number can make bind.</summary>
     public IEnumerable<(double[] Factors, double Bound)> Rows(SeamLook look, IReadOnlyList<SeamLook> slopes, double trust)
     {
-        IEnumerable<(double[] Slope, double Over)> rows = Most(look.Stretch, slopes, slope => slope.Stretch, limits.StretchPercent, 1);
+        IEnumerable<(double[] Slope, double Over)> rows = Most(look.Stretch, slopes, slope => slope.Stretch, limits.StretchPercent, 1)
+            .Concat(Most(
+                [.. look.Chart.Select(area => -area)], slopes, slope => [.. slope.Chart.Select(area => -area)], -LeastChart, ChartWeight));
         if (limits.CompressionPercent is { } compression)
         {
             rows = rows.Concat(Most(look.Compression, slopes, slope => slope.Compression, compression, 1));

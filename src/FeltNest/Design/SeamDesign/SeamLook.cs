@@ -16,6 +16,10 @@ internal sealed record SeamLook
     /// <summary>Greatest principal compression at the same places, per cent of flat length.</summary>
     public required double[] Compression { get; init; }
 
+    /// <summary>Area of sphere for a unit of disc at the places of the field, at unit radius: it goes to 0 where a tip is so blunt that
+    /// the panel cannot be charted.</summary>
+    public required double[] Chart { get; init; }
+
     /// <summary>Geodesic curvature of the seam at the outline's parameters, 1/mm.</summary>
     public required double[] Curvature { get; init; }
 
@@ -28,6 +32,7 @@ internal sealed record SeamLook
         Outline = [.. above.Outline.Select((p, i) => (p - below.Outline[i]) * (1 / apart))],
         Stretch = Differences(above.Stretch, below.Stretch, apart),
         Compression = Differences(above.Compression, below.Compression, apart),
+        Chart = Differences(above.Chart, below.Chart, apart),
         Curvature = Differences(above.Curvature, below.Curvature, apart),
         Seam = [.. above.Seam.Select((p, i) => (1 / apart) * (p - below.Seam[i]))],
     };

@@ -65,11 +65,19 @@ internal sealed class SeamReader
             seam[i + (Places / 2)] = new SpherePoint(-seam[i].X, -seam[i].Y, seam[i].Z);
         }
 
-        (double[] stretch, double[] compression) = Strains(domain, coefficients);
-        return new SeamLook { Outline = outline, Stretch = stretch, Compression = compression, Curvature = curvature, Seam = seam };
+        (double[] stretch, double[] compression, double[] chart) = Strains(domain, coefficients);
+        return new SeamLook
+        {
+            Outline = outline,
+            Stretch = stretch,
+            Compression = compression,
+            Chart = chart,
+            Curvature = curvature,
+            Seam = seam,
+        };
     }
 
-    private (double[] Stretch, double[] Compression) Strains(SeamDomain domain, double[] coefficients)
+    private (double[] Stretch, double[] Compression, double[] Chart) Strains(SeamDomain domain, double[] coefficients)
     {
         int n = x.Length;
         double[] flatU = new double[2 * n];
@@ -86,10 +94,13 @@ internal sealed class SeamReader
 
         double[] stretch = new double[n];
         double[] compression = new double[n];
+        double[] chart = new double[n];
         for (int q = 0; q < n; q++)
         {
+            DomainJet sphere = domain.At(x[q], y[q]);
+            chart[q] = sphere.Dx.Cross(sphere.Dy).Dot(sphere.Point);
             Metric c = new EnergyDensity(
-                default, domain.At(x[q], y[q]).Metric, flatU[q], flatU[q + n], flatV[q], flatV[q + n]).Stretch;
+                default, sphere.Metric, flatU[q], flatU[q + n], flatV[q], flatV[q + n]).Stretch;
             double mean = (c.XX + c.YY) / 2;
             double half = (c.XX - c.YY) / 2;
             double major = mean + Math.Sqrt((half * half) + (c.XY * c.XY));
@@ -97,6 +108,6 @@ internal sealed class SeamReader
             compression[q] = 100 * (1 - Math.Sqrt(((c.XX * c.YY) - (c.XY * c.XY)) / major));
         }
 
-        return (stretch, compression);
+        return (stretch, compression, chart);
     }
 }

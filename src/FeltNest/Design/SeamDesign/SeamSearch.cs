@@ -22,6 +22,7 @@ internal sealed class SeamSearch
     private const double LeastGain = 2e-3;
 
     private const int LaySteps = 14;
+    private const int Halvings = 2;
 
     private readonly SeamSolver solver;
     private readonly SeamReader reader;
@@ -141,35 +142,21 @@ internal sealed class SeamSearch
     private SeamTrial? Tried(SeamTrial here, double[][] tangents, double[] change, double trust)
     {
         int lay = here.Lay.Model.Parameters.Length;
-        double[] values = [.. here.State.Values];
-        double[] start = [.. here.State.Coefficients];
-        for (int k = 0; k < values.Length; k++)
+        double[] values = [.. here.State.Values.Select((value, k) => value + change[lay + k])];
+        Solves++;
+        if (solver.Followed(here.State, tangents, values, Halvings) is not { } state)
         {
-            values[k] += change[lay + k];
-            DenseRows.Add(start, change[lay + k], tangents[k]);
+            return null;
         }
 
-        Solves++;
-        try
+        SeamLook look = reader.At(state.Request, state.Domain, state.Coefficients);
+        PoseModel model = here.Lay.Model with
         {
-            SeamState state = solver.Near(values, start, here.State.Held);
-            SeamLook look = reader.At(state.Request, state.Domain, state.Coefficients);
-            PoseModel model = here.Lay.Model with
-            {
-                Part = Outline.From(look.Outline),
-                Parameters = [.. here.Lay.Model.Parameters.Select((value, i) => value + change[i])],
-            };
-            return LayoutPolisher.Polish(model, LaySteps, trust) is { } at
-                ? new SeamTrial(state, look, here.Lay with { Model = model with { Parameters = at } }, bounds.Violation(look)) : null;
-        }
-        catch (NoAnswerException)
-        {
-            return null;
-        }
-        catch (InputException)
-        {
-            return null;
-        }
+            Part = Outline.From(look.Outline),
+            Parameters = [.. here.Lay.Model.Parameters.Select((value, i) => value + change[i])],
+        };
+        return LayoutPolisher.Polish(model, LaySteps, trust) is { } at
+            ? new SeamTrial(state, look, here.Lay with { Model = model with { Parameters = at } }, bounds.Violation(look)) : null;
     }
 
     private (double[] Least, double[] Most) Box(SeamTrial here, double trust)

@@ -19,6 +19,11 @@ internal sealed class SeamSolver
     /// <summary>Step of the differences, mm: with the shortest wave its error is below a millionth, and so is rounding's.</summary>
     public const double Step = 1e-3;
 
+    // A solve may end this share of its step off the tangents, and this much at least, radii: bends of the way take a few per cent, a
+    // panel lost several times the step.
+    private const double Astray = 0.15;
+    private const double LeastAstray = 1e-4;
+
     private readonly SeamVariables variables;
     private readonly ElasticTables tables;
     private readonly int degree;
@@ -54,17 +59,51 @@ internal sealed class SeamSolver
         return Solve(values, request, domain, start, from.IsMirrorSymmetric == IsMirrorSymmetric ? panel.Held : []);
     }
 
-    /// <summary>The state of rest on a seam near another.</summary>
-    /// <param name="values">Numbers of the seam.</param>
-    /// <param name="start">Coefficients near those of the state.</param>
-    /// <param name="held">Nodes held there.</param>
-    /// <exception cref="InputException">The numbers are no seam.</exception>
-    /// <exception cref="NoAnswerException">There is no state of rest near.</exception>
-    public SeamState Near(double[] values, double[] start, IReadOnlyList<int> held)
+    /// <summary>The state of rest on a seam by following it from another.</summary>
+    /// <remarks>The edge's equations have further solutions, with tips drawn to a spike. A solve that ends far from where the tangents
+    /// point has left the panel for one of them: then the way is gone in halves.</remarks>
+    /// <param name="from">Where it begins.</param>
+    /// <param name="tangents">How its coefficients move.</param>
+    /// <param name="values">Numbers of the seam wanted.</param>
+    /// <param name="halvings">How often the way may be halved.</param>
+    /// <returns>Null where the panel was lost, or the numbers are no seam.</returns>
+    public SeamState? Followed(SeamState from, double[][] tangents, double[] values, int halvings)
     {
-        (PanelRequest request, SeamDomain domain) = Asked(values);
-        return Solve(values, request, domain, start, held);
+        if (Near(from, tangents, values) is { } near)
+        {
+            return near;
+        }
+
+        double[] middle = [.. values.Zip(from.Values, (to, at) => (to + at) / 2)];
+        return halvings > 0 && Followed(from, tangents, middle, halvings - 1) is { } half
+            ? Followed(half, Tangents(half), values, halvings - 1) : null;
     }
+
+    private SeamState? Near(SeamState from, double[][] tangents, double[] values)
+    {
+        double[] start = [.. from.Coefficients];
+        for (int k = 0; k < values.Length; k++)
+        {
+            DenseRows.Add(start, values[k] - from.Values[k], tangents[k]);
+        }
+
+        try
+        {
+            (PanelRequest request, SeamDomain domain) = Asked(values);
+            SeamState state = Solve(values, request, domain, start, from.Held);
+            return Apart(state.Coefficients, start) <= Astray * Apart(from.Coefficients, start) + LeastAstray ? state : null;
+        }
+        catch (NoAnswerException)
+        {
+            return null;
+        }
+        catch (InputException)
+        {
+            return null;
+        }
+    }
+
+    private static double Apart(double[] a, double[] b) => a.Zip(b, (p, q) => Math.Abs(p - q)).Max();
 
     /// <summary>What a panel on a seam is asked from, and its piece of sphere.</summary>
     public (PanelRequest Request, SeamDomain Domain) Asked(double[] values)
