@@ -106,7 +106,8 @@ internal static class PanelFlattener
         };
     }
 
-    private static EdgePoint[] EdgeMap(FlatEdge edge) =>
+    /// <summary>The edge map of an edge before allowances.</summary>
+    internal static EdgePoint[] EdgeMap(FlatEdge edge) =>
     [
         .. Enumerable.Range(0, EdgePlaces).Select(i =>
         {

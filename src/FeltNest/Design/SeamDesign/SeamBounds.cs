@@ -5,16 +5,22 @@ namespace FeltNest.Design.SeamDesign;
 /// <summary>The limits of a seam as amounts by which a panel passes them, and as rows of a linear program.</summary>
 /// <param name="limits">The limits.</param>
 /// <param name="radiusMm">Radius of the fitted sphere, mm.</param>
-internal sealed class SeamBounds(SeamLimits limits, double radiusMm)
+/// <param name="leastChart">Least area of sphere for a unit of disc.</param>
+internal sealed class SeamBounds(SeamLimits limits, double radiusMm, double leastChart)
 {
     // Places of the seam between which runs are looked at, and how far apart along it they must be to be two runs: a twelfth of the seam.
     private const int RunStep = 2;
     private const int Apart = SeamReader.Places / 12;
 
-    // Least area of sphere for a unit of disc: a twentieth of that at the tips of a usual seam. Below it the polynomials no longer settle
-    // at the tips and strains read there are spikes; hollow tips have none. Weighed so that a mm of a wave is about one unit.
-    private const double LeastChart = 0.25;
+    /// <summary>Usual least area of sphere for a unit of disc: a twentieth of that at the tips of a usual seam. Below it the polynomials
+    /// no longer settle at the tips and strains read there are spikes; of hollow tips there is no chart.</summary>
+    public const double LeastChart = 0.25;
+
+    // Weight of that area against a per cent or a mm: a mm of a wave is then about one unit.
     private const double ChartWeight = 0.25;
+
+    // Weight of a mm of gap: a gap is limited to tenths of a mm.
+    private const double GapWeight = 10;
 
     /// <summary>The limits.</summary>
     public SeamLimits Limits => limits;
@@ -22,7 +28,7 @@ internal sealed class SeamBounds(SeamLimits limits, double radiusMm)
     /// <summary>By how much a panel passes its limits at most: per cent of strain, mm of radius or distance.</summary>
     public double Violation(SeamLook look)
     {
-        double worst = Math.Max(0, Math.Max(ChartWeight * (LeastChart - look.Chart.Min()), look.Stretch.Max() - limits.StretchPercent));
+        double worst = Math.Max(0, Math.Max(ChartWeight * (leastChart - look.Chart.Min()), look.Stretch.Max() - limits.StretchPercent));
         if (limits.CompressionPercent is { } compression)
         {
             worst = Math.Max(worst, look.Compression.Max() - compression);
@@ -38,6 +44,11 @@ internal sealed class SeamBounds(SeamLimits limits, double radiusMm)
             worst = Math.Max(worst, run - LeastRun(look.Seam, radiusMm));
         }
 
+        if (limits.MostGapMm is { } gap)
+        {
+            worst = Math.Max(worst, GapWeight * (look.Gaps.Max() - gap));
+        }
+
         return worst;
     }
 
@@ -46,7 +57,7 @@ internal sealed class SeamBounds(SeamLimits limits, double radiusMm)
     {
         IEnumerable<(double[] Slope, double Over)> rows = Most(look.Stretch, slopes, slope => slope.Stretch, limits.StretchPercent, 1)
             .Concat(Most(
-                [.. look.Chart.Select(area => -area)], slopes, slope => [.. slope.Chart.Select(area => -area)], -LeastChart, ChartWeight));
+                [.. look.Chart.Select(area => -area)], slopes, slope => [.. slope.Chart.Select(area => -area)], -leastChart, ChartWeight));
         if (limits.CompressionPercent is { } compression)
         {
             rows = rows.Concat(Most(look.Compression, slopes, slope => slope.Compression, compression, 1));
@@ -61,6 +72,11 @@ internal sealed class SeamBounds(SeamLimits limits, double radiusMm)
                     [.. look.Curvature.Select(k => -k)], slopes, slope => [.. slope.Curvature.Select(k => -k)], 1 / radius, scale));
         }
 
+        if (limits.MostGapMm is { } gap)
+        {
+            rows = rows.Concat(Most(look.Gaps, slopes, slope => slope.Gaps, gap, GapWeight));
+        }
+
         if (limits.LeastRunMm is { } run)
         {
             rows = rows.Concat(Runs(look.Seam).Select(pair => (
@@ -73,10 +89,14 @@ internal sealed class SeamBounds(SeamLimits limits, double radiusMm)
     }
 
     /// <summary>Least distance between two runs of a seam along great circles, mm.</summary>
+    public static double LeastRun(SeamCurve seam, double radiusMm) => LeastRun(
+        [.. Enumerable.Range(0, SeamReader.Places).Select(i => radiusMm * seam.At(2 * Math.PI * i / SeamReader.Places).Point)], radiusMm);
+
+    /// <summary>The same of places of a seam.</summary>
     /// <param name="seam">Places of the seam, <see cref="SeamReader.Places"/> round, mm.</param>
     /// <param name="radiusMm">Radius of the sphere, mm.</param>
     public static double LeastRun(SpherePoint[] seam, double radiusMm) =>
-        new SeamBounds(new SeamLimits { StretchPercent = 0 }, radiusMm).Runs(seam).Min(pair => pair.Distance);
+        new SeamBounds(new SeamLimits { StretchPercent = 0 }, radiusMm, LeastChart).Runs(seam).Min(pair => pair.Distance);
 
     private static IEnumerable<(double[] Slope, double Over)> Most(
         double[] values, IReadOnlyList<SeamLook> slopes, Func<SeamLook, double[]> part, double most, double scale)

@@ -26,6 +26,10 @@ internal sealed record SeamLook
     /// <summary>Places of the seam on the fitted sphere, mm.</summary>
     public required SpherePoint[] Seam { get; init; }
 
+    /// <summary>Gap round the seam with the edge free, mm; empty where no gap is limited. Places that do not face each other have
+    /// none.</summary>
+    public required double[] Gaps { get; init; }
+
     /// <summary>Slope between two looks that lie <paramref name="apart"/> from each other.</summary>
     public static SeamLook Slope(SeamLook above, SeamLook below, double apart) => new()
     {
@@ -34,6 +38,7 @@ internal sealed record SeamLook
         Compression = Differences(above.Compression, below.Compression, apart),
         Chart = Differences(above.Chart, below.Chart, apart),
         Curvature = Differences(above.Curvature, below.Curvature, apart),
+        Gaps = Differences(above.Gaps, below.Gaps, apart),
         Seam = [.. above.Seam.Select((p, i) => (1 / apart) * (p - below.Seam[i]))],
     };
 

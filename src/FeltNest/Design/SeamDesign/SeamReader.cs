@@ -5,6 +5,7 @@ using FeltNest.Panel.Disc;
 using FeltNest.Panel.Domain;
 using FeltNest.Panel.Felt;
 using FeltNest.Panel.Shape;
+using FeltNest.Panel.Wrap;
 using FeltNest.Seam;
 
 namespace FeltNest.Design.SeamDesign;
@@ -20,15 +21,19 @@ internal sealed class SeamReader
     private const int Spokes = 176;
 
     private readonly FlatSpace space;
+    private readonly bool feelsGap;
     private readonly GradientTable u;
     private readonly GradientTable v;
     private readonly double[] x;
     private readonly double[] y;
 
     /// <summary>Tabulates the functions of a space.</summary>
-    public SeamReader(FlatSpace space)
+    /// <param name="space">The space.</param>
+    /// <param name="feelsGap">Whether every panel is also laid on with its edge free: the dearest of what is read.</param>
+    public SeamReader(FlatSpace space, bool feelsGap = false)
     {
         this.space = space;
+        this.feelsGap = feelsGap;
         int share = space.IsMirrorSymmetric ? 4 : 2;
         List<(double X, double Y)> places = [(0, 0)];
         for (int ring = 1; ring < Rings; ring++)
@@ -50,7 +55,8 @@ internal sealed class SeamReader
     public SeamLook At(PanelRequest request, SeamDomain domain, double[] coefficients)
     {
         FlatMap map = new(domain, space, coefficients);
-        CutEdge cut = AllowanceChain.Cut(request, new FlatEdge(map, request.RadiusMm));
+        FlatEdge edge = new(map, request.RadiusMm);
+        CutEdge cut = AllowanceChain.Cut(request, edge);
         Point2[] outline = new Point2[Places];
         double[] curvature = new double[Places / 2];
         SpherePoint[] seam = new SpherePoint[Places];
@@ -74,7 +80,14 @@ internal sealed class SeamReader
             Chart = chart,
             Curvature = curvature,
             Seam = seam,
+            Gaps = feelsGap ? Gaps(request, edge) : [],
         };
+    }
+
+    private static double[] Gaps(PanelRequest request, FlatEdge edge)
+    {
+        WrapRequest laid = new(request.RadiusMm, request.Seam, request.Law, null, PanelFlattener.EdgeMap(edge));
+        return [.. PanelWrap.RoughGaps(laid).Select(gap => gap ?? 0)];
     }
 
     private (double[] Stretch, double[] Compression, double[] Chart) Strains(SeamDomain domain, double[] coefficients)

@@ -31,12 +31,13 @@ internal sealed class SeamSearch
     private double scale;
 
     /// <summary>A search within limits.</summary>
-    public SeamSearch(SeamVariables variables, SeamSolver solver, SeamReader reader, SeamLimits limits)
+    public SeamSearch(
+        SeamVariables variables, SeamSolver solver, SeamReader reader, SeamLimits limits, double leastChart = SeamBounds.LeastChart)
     {
         this.variables = variables;
         this.solver = solver;
         this.reader = reader;
-        bounds = new SeamBounds(limits, variables.RadiusMm);
+        bounds = new SeamBounds(limits, variables.RadiusMm, leastChart);
     }
 
     /// <summary>Panels solved so far: the counted work.</summary>
@@ -51,6 +52,9 @@ internal sealed class SeamSearch
         return LayoutPolisher.Polish(model, LaySteps, FirstTrust) is { } at
             ? new SeamTrial(state, look, lay with { Model = model with { Parameters = at } }, bounds.Violation(look)) : null;
     }
+
+    /// <summary>A point met under other limits, judged by these.</summary>
+    public SeamTrial Rejudged(SeamTrial point) => point with { Violation = bounds.Violation(point.Look) };
 
     /// <summary>Moves a seam.</summary>
     /// <param name="start">Where it begins.</param>

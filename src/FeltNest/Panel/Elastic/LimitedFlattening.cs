@@ -23,7 +23,8 @@ internal sealed class LimitedFlattening(FeltLaw law, double limit, int degree)
     /// works.</exception>
     public (FlatMap Map, PanelSolve Solve, EdgeLimitReport Report) Flatten(SeamDomain domain, double radius, double stiffness)
     {
-        ElasticPanel plain = new ElasticFlattening(law, EdgeRule.Mated, null, degree).Panel(domain);
+        ElasticPanel plain = Found(() => new ElasticFlattening(law, EdgeRule.Mated, null, degree).Panel(domain))
+            ?? SeamFollowing.Panel(law, EdgeRule.Mated, degree, domain);
         double greatest = HeldEdge.GreatestCompression(new FlatEdge(plain.Map, 1));
         ElasticPanel panel = greatest <= limit ? plain : Try(domain, plain, limit) ?? throw NoPanel(domain, plain, greatest);
         double scale = stiffness * radius * radius;
