@@ -12,9 +12,6 @@ internal sealed record SeamFront
     /// <summary>The question asked of the layout engine, with the part of the first seam.</summary>
     public required LayoutRequest Roll { get; init; }
 
-    /// <summary>Orders of the shaped seam's waves.</summary>
-    public required IReadOnlyList<int> Orders { get; init; }
-
     /// <summary>The ball as it was given.</summary>
     public required SeamChoice Given { get; init; }
 

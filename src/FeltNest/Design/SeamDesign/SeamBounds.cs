@@ -1,3 +1,4 @@
+using FeltNest.Panel.Flatten;
 using FeltNest.Seam;
 
 namespace FeltNest.Design.SeamDesign;
@@ -12,9 +13,9 @@ internal sealed class SeamBounds(SeamLimits limits, double radiusMm, double leas
     private const int RunStep = 2;
     private const int Apart = SeamReader.Places / 12;
 
-    /// <summary>Usual least area of sphere for a unit of disc: a twentieth of that at the tips of a usual seam. Below it the polynomials
-    /// no longer settle at the tips and strains read there are spikes; of hollow tips there is no chart.</summary>
-    public const double LeastChart = 0.25;
+    /// <summary>Usual least area of sphere for a unit of disc: that at which strains at the tips can be believed. Of hollow tips there is
+    /// no chart.</summary>
+    public const double LeastChart = StrainSampler.LeastTipArea;
 
     // Weight of that area against a per cent or a mm: a mm of a wave is then about one unit.
     private const double ChartWeight = 0.25;

@@ -19,6 +19,10 @@ internal sealed class SeamFamilyFront
     // Limits are drawn tighter by this much more than was found, per cent or mm, so that the next search ends inside.
     private const double Inside = 2e-3;
 
+    // Rounds of design and layout on the roll, and the part of the felt that other rows must save to be designed for.
+    private const int RollRounds = 3;
+    private const double OtherRows = 2e-3;
+
     // Factor of the least area of the chart where a full panel was not found.
     private const double Rounder = 1.5;
 
@@ -32,7 +36,9 @@ internal sealed class SeamFamilyFront
     private readonly SeamReader reader;
     private SeamExcess tighter = new() { Stretch = 0.02, Compression = 0, Radius = 0, Run = 0, Gap = 0 };
     private double leastChart = SeamBounds.LeastChart;
+    private SeamTrial? begun;
     private SeamTrial? planeTrial;
+    private SeamTrial? rowsTrial;
     private SeamTrial? rollTrial;
     private SeamChoice? plane;
     private SeamChoice? roll;
@@ -71,7 +77,7 @@ internal sealed class SeamFamilyFront
         SearchEffort effort = SearchEffort.Of(asked);
         PoseModel lattice = PlaneLattice.Best(asked, new RowTables(asked, TiltRange.Of(asked.Rules), effort), effort, stop)?.Model
             ?? throw new NoAnswerException("no lattice of the panel was found");
-        planeTrial = Search(LimitsAt(double.PositiveInfinity)).Point(state, new SeamLay(lattice, 1, 1))
+        begun = Search(LimitsAt(double.PositiveInfinity)).Point(state, new SeamLay(lattice, 1, 1))
             ?? throw new NoAnswerException("no lattice of the panel was found");
     }
 
@@ -82,9 +88,8 @@ internal sealed class SeamFamilyFront
         SeamLimits limits = LimitsAt(stretchPercent);
         if (plane is null || !SeamMeasuring.Excess(plane, limits).IsNone)
         {
-            (planeTrial, plane, RollLayout layout, LayoutRequest request) = Least(planeTrial!, limits, stop);
-            SeamLay? rows = SeamRowsLay.Of(request, layout);
-            rollTrial = rows is null ? null : Search(limits).Point(planeTrial.State, rows) ?? rollTrial;
+            (planeTrial, plane, RollLayout layout, LayoutRequest request) = Least([planeTrial, begun], limits, stop);
+            rowsTrial = SeamRowsLay.Of(request, layout) is { } rows ? Search(limits).Point(planeTrial.State, rows) : null;
             roll = null;
         }
 
@@ -96,23 +101,39 @@ internal sealed class SeamFamilyFront
         return new SeamMark { StretchLimitPercent = stretchPercent, Curve = variables.Family, Plane = plane, Roll = roll };
     }
 
-    // The best on the roll: designed for its rows, or the plane's where that is no better or was lost.
+    // The best on the roll: designed for its rows, or the plane's where that is no better or was lost. A waist alone is left to the plane:
+    // it follows the rows hardly anywhere.
     private SeamChoice OnRoll(SeamLimits limits, CancellationToken stop)
     {
-        if (rollTrial is null)
+        if (variables.Orders.Count == 0 || (rollTrial is null && rowsTrial is null))
         {
             return plane!;
         }
 
-        try
+        SeamChoice best = plane!;
+        for (int round = 0; round < RollRounds; round++)
         {
-            (rollTrial, SeamChoice designed, _, _) = Least(rollTrial, limits, stop);
-            return designed.RollSquareMetres < plane!.RollSquareMetres ? designed : plane;
+            try
+            {
+                (rollTrial, SeamChoice designed, RollLayout layout, LayoutRequest request) = Least([rollTrial, rowsTrial], limits, stop);
+                best = designed.RollSquareMetres < best.RollSquareMetres ? designed : best;
+
+                // The layout of the designed panel may have found other rows, which are designed for in turn.
+                SeamLay? rows = SeamRowsLay.Of(request, layout);
+                if (rows is null || rows.FeltMm2 > rollTrial.Lay.FeltMm2 * (1 - OtherRows))
+                {
+                    break;
+                }
+
+                rowsTrial = Search(limits).Point(rollTrial.State, rows);
+            }
+            catch (NoAnswerException)
+            {
+                break;
+            }
         }
-        catch (NoAnswerException)
-        {
-            return plane!;
-        }
+
+        return best;
     }
 
     private SeamLimits LimitsAt(double stretchPercent) => question.Limits with { StretchPercent = stretchPercent };
@@ -126,20 +147,19 @@ internal sealed class SeamFamilyFront
         MostGapMm = limits.MostGapMm - tighter.Gap,
     }, leastChart);
 
-    // Searches and measures until the measured seam keeps the limits.
+    // Searches from several starts, and measures the best of them until it keeps the limits.
     private (SeamTrial Trial, SeamChoice Choice, RollLayout Layout, LayoutRequest Request) Least(
-        SeamTrial start, SeamLimits limits, CancellationToken stop)
+        IEnumerable<SeamTrial?> starts, SeamLimits limits, CancellationToken stop)
     {
-        SeamTrial trial = start;
+        SeamTrial trial = starts.OfType<SeamTrial>().Distinct().Select(start => Moved(start, limits, stop))
+            .OrderBy(end => end.Violation > Inside).ThenBy(end => end.Lay.FeltMm2).First();
         for (int i = 0; i < MostCorrections; i++)
         {
-            SeamSearch search = Search(limits);
-            trial = search.Run(search.Rejudged(trial), MostSteps, stop);
-            Solves += search.Solves;
             if (Measured(trial, stop) is not var (choice, request, layout))
             {
                 // The full panel was not found: tips that are rounder have one.
                 leastChart *= Rounder;
+                trial = Moved(trial, limits, stop);
                 continue;
             }
 
@@ -157,10 +177,19 @@ internal sealed class SeamFamilyFront
                 Run = Tightened(tighter.Run, excess.Run),
                 Gap = Tightened(tighter.Gap, excess.Gap),
             };
+            trial = Moved(trial, limits, stop);
         }
 
         throw new NoAnswerException(FormattableString.Invariant(
             $"no {EnumWord.Of(variables.Family)} seam was found that keeps the limits at {limits.StretchPercent:0.##} % of stretch"));
+    }
+
+    private SeamTrial Moved(SeamTrial start, SeamLimits limits, CancellationToken stop)
+    {
+        SeamSearch search = Search(limits);
+        SeamTrial end = search.Run(search.Rejudged(start), MostSteps, stop);
+        Solves += search.Solves;
+        return end;
     }
 
     private (SeamChoice Choice, LayoutRequest Request, RollLayout Layout)? Measured(SeamTrial trial, CancellationToken stop)

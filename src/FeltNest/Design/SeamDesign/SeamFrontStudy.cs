@@ -58,7 +58,6 @@ internal static class SeamFrontStudy
         {
             Question = question,
             Roll = roll,
-            Orders = orders,
             Given = given,
             Marks = [.. parts.SelectMany(part => Falling(part.Marks))],
             Unanswered = [.. parts.SelectMany(part => part.Unanswered)],

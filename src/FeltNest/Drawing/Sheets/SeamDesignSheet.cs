@@ -102,12 +102,12 @@ internal static class SeamDesignSheet
 
     private static IEnumerable<Mark> Cell(string name, SeamChoice choice, double x, double wide)
     {
-        // The panel at a third of its size and the ball at half, so that both fit a fifth of the sheet.
-        const double panelScale = 1.0 / 3;
+        // The panel at three tenths of its size and the ball at half, so that both fit a fifth of the sheet.
+        const double panelScale = 0.3;
         const double ballScale = 0.5;
         const double top = Margin + FootRoom + RowHeight - 6;
         double panelY = top - 8 - (panelScale * choice.Panel.WidthMm / 2);
-        double ballY = Margin + FootRoom + 10 + (ballScale * choice.Ball.FittedRadiusMm / 2);
+        double ballY = Margin + FootRoom + 12 + (ballScale * choice.Ball.FittedRadiusMm / 2);
         yield return Words(StrokeFont.Fitted(name, Ink.Note, wide - 2), x, top - 2, Ink.Dark);
         yield return new PathMark(
             [Chain.Ring(choice.Panel.Outline.Points).Placed(panelScale, 0, new Point2(x, panelY))], Ink.Wide);
@@ -116,10 +116,15 @@ internal static class SeamDesignSheet
             yield return mark;
         }
 
-        string figures = string.Create(
-            CultureInfo.InvariantCulture,
-            $"{choice.RollSquareMetres:0.00} m\u00B2, radius {choice.Panel.Sphere.LeastRadiusMm:0.0}, gap {choice.Panel.Fit?.LargestGapMm:0.00} mm");
-        yield return Words(StrokeFont.Fitted(figures, Ink.Note, wide - 1), x, Margin + FootRoom, Ink.Soft);
+        string[] figures =
+        [
+            string.Create(CultureInfo.InvariantCulture, $"{choice.RollSquareMetres:0.00} m\u00B2 on the roll"),
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"radius {choice.Panel.Sphere.LeastRadiusMm:0.0}, gap {choice.Panel.Fit?.LargestGapMm:0.00} mm"),
+        ];
+        yield return Words(figures[0], x, Margin + FootRoom + 3.5, Ink.Dark);
+        yield return Words(StrokeFont.Fitted(figures[1], Ink.Note, wide - 1), x, Margin + FootRoom - 0.5, Ink.Soft);
     }
 
     private static TextMark Words(string text, double x, double y, Colour colour) => new()
