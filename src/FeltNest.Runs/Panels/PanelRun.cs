@@ -56,7 +56,8 @@ internal sealed class PanelRun : IRun
         double radius = ball.FittedRadiusMm;
         if (ball.Seam.Curve == SeamFamily.Points && SeamCurve.For(ball.Seam, radius) is PointSeam { NearlyHadMirrors: true } seam)
         {
-            yield return Remark.Note(Invariant($"seam.points: the seam nearly has both mirrors; they are taken as meant and move it by up to ")
+            yield return Remark.Note(Invariant(
+                $"seam.points: the seam nearly has both mirrors; they are taken as meant and move it by up to ")
                 + Invariant($"{seam.MirrorsMoved * radius:0.####} mm"));
         }
     }

@@ -43,7 +43,8 @@ internal static class Documents
     /// <summary>The CSV lists that are written.</summary>
     public static IReadOnlyList<Listing> Results { get; } =
     [
-        SeamsListing.Columns.Listing, SeamDesignListing.Columns.Listing, WaistListing.Columns.Listing, CompareListing.Columns.Listing, UsageListing.Columns.Listing,
+        SeamsListing.Columns.Listing, SeamDesignListing.Columns.Listing, WaistListing.Columns.Listing, CompareListing.Columns.Listing,
+        UsageListing.Columns.Listing,
         StrikesListing.Columns.Listing, WorkListing.Columns.Listing, StockAfterListing.Columns.Listing,
         DiesAfterListing.Columns.Listing, OrdersAfterListing.Columns.Listing,
     ];

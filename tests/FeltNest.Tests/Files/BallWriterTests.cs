@@ -22,7 +22,8 @@ public sealed class BallWriterTests
 
         BallSpec read = BallReader.Read(InputText.Of("ball.json", BallWriter.Write(ball, "a test"))).Ball;
 
-        Assert.Equal(ball with { Seam = seam with { Offsets = null } }, read with { Seam = read.Seam with { Offsets = null }, Given = ball.Given });
+        Assert.Equal(
+            ball with { Seam = seam with { Offsets = null } }, read with { Seam = read.Seam with { Offsets = null }, Given = ball.Given });
         Assert.Equal(seam.Offsets, read.Seam.Offsets);
     }
 

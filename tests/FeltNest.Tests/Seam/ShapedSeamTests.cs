@@ -19,8 +19,8 @@ public sealed class ShapedSeamTests
         {
             SpherePoint here = seam.At(s).Point;
 
-            // The half-turn about (1, -1, 0) lays the second panel: it must carry the seam into itself, s into pi/2 - s. That about the pole
-            // carries each panel into itself.
+            // The half-turn about (1, -1, 0) lays the second panel: it must carry the seam into itself, s into pi/2 - s. That about the
+            // pole carries each panel into itself.
             Near(new SpherePoint(-here.Y, -here.X, -here.Z), seam.At((Math.PI / 2) - s).Point);
             Near(new SpherePoint(-here.X, -here.Y, here.Z), seam.At(s + Math.PI).Point);
         });

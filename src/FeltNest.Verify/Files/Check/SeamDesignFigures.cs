@@ -45,7 +45,8 @@ internal static class SeamDesignFigures
 
         // A lattice cannot be denser than its panels.
         choice.Keep(
-            choice.Number("planeSquareMetres") > 2e-3 * choice.Number("panelAreaMm2"), "planeSquareMetres", "is less than the panels' area");
+            choice.Number("planeSquareMetres") > 2e-3 * choice.Number("panelAreaMm2"), "planeSquareMetres",
+            "is less than the panels' area");
     }
 
     private static void Limits(StatedFields limits, double stretch, StatedFields choice)

@@ -77,7 +77,7 @@ internal sealed class SeamFamilyFront
         SearchEffort effort = SearchEffort.Of(asked);
         PoseModel lattice = PlaneLattice.Best(asked, new RowTables(asked, TiltRange.Of(asked.Rules), effort), effort, stop)?.Model
             ?? throw new NoAnswerException("no lattice of the panel was found");
-        begun = Search(LimitsAt(double.PositiveInfinity)).Point(state, new SeamLay(lattice, 1, 1))
+        begun = Search(LimitsAt(double.PositiveInfinity)).Point(state, new SeamLay { Model = lattice, PanelsPerCost = 1, WidthMm = 1 })
             ?? throw new NoAnswerException("no lattice of the panel was found");
     }
 

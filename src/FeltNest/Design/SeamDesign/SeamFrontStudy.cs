@@ -36,7 +36,8 @@ internal static class SeamFrontStudy
         if (ball.Panel.Flattening != FlatteningMethod.Elastic)
         {
             throw new InputException(
-                null, "panel.flattening", $"{EnumWord.Of(ball.Panel.Flattening)}; seams are designed for elastic panels, which know strain");
+                null, "panel.flattening",
+                $"{EnumWord.Of(ball.Panel.Flattening)}; seams are designed for elastic panels, which know strain");
         }
 
         SeamMeasuring measuring = new(lay, LayoutSearch.Of);
@@ -45,8 +46,8 @@ internal static class SeamFrontStudy
         double waist = ball.FittedRadiusMm * SeamCurve.For(ball.Seam, ball.FittedRadiusMm).WaistAngle;
         IReadOnlyList<int> orders = Orders(question.Waves, question.Unmirrored);
         Task<FrontPart[]> plain = Task.Run(
-            () => Plain.Select(family => PartOf(SeamVariables.OfFamily(ball, family, false), null)).ToArray(), CancellationToken.None);
-        FrontPart shaped = PartOf(SeamVariables.Shaped(ball, orders, false), progress);
+            () => Plain.Select(family => PartOf(SeamVariables.OfFamily(ball, family), null)).ToArray(), CancellationToken.None);
+        FrontPart shaped = PartOf(SeamVariables.Shaped(ball, orders), progress);
         FrontPart[] parts = [shaped, .. plain.GetAwaiter().GetResult()];
         if (shaped.Marks.Count == 0)
         {

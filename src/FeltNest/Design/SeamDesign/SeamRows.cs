@@ -16,36 +16,35 @@ internal static class SeamRows
     public static IEnumerable<(double[] Factors, double Bound)> Of(
         PoseModel model, Point2[] outline, IReadOnlyList<Point2[]> moves, double reach)
     {
-        double[] at = model.Parameters;
-        int count = at.Length + moves.Count;
         double radius = outline.Max(p => p.Length);
         Dictionary<double, PosedOutline> posed = [];
+        IEnumerable<(double[] Factors, double Bound)> contacts = PairList.Of(model, model.Parameters, (2 * radius) + model.Gap + reach)
+            .SelectMany(pair => Contacts(model, pair, posed, outline, moves, reach));
+        return contacts.Concat(model.Panels.SelectMany(panel => Selvedges(model, panel, outline, moves, reach)));
+    }
+
+    private static IEnumerable<(double[] Factors, double Bound)> Contacts(
+        PoseModel model, PanelPair pair, Dictionary<double, PosedOutline> posed, Point2[] outline, IReadOnlyList<Point2[]> moves,
+        double reach)
+    {
+        double[] at = model.Parameters;
+        double first = model.Panels[pair.First].Angle.At(at);
+        double second = model.Panels[pair.Second].Angle.At(at);
         List<Contact> contacts = [];
-        foreach (PanelPair pair in PairList.Of(model, at, (2 * radius) + model.Gap + reach))
+        ContactFinder.Find(
+            Posed(first), Posed(second), pair.OffsetX.At(at), pair.OffsetY.At(at), model.Gap + reach, contacts);
+        foreach (Contact c in contacts)
         {
-            contacts.Clear();
-            double first = model.Panels[pair.First].Angle.At(at);
-            double second = model.Panels[pair.Second].Angle.At(at);
-            ContactFinder.Find(
-                Posed(first), Posed(second), pair.OffsetX.At(at), pair.OffsetY.At(at), model.Gap + reach, contacts);
-            foreach (Contact c in contacts)
+            double[] factors = ContactLimit.Factors(model, pair, c, at.Length + moves.Count);
+            int here = Nearest(outline, new Point2(c.FirstX, c.FirstY).Turned(-first));
+            int there = Nearest(outline, new Point2(c.SecondX, c.SecondY).Turned(-second));
+            for (int k = 0; k < moves.Count; k++)
             {
-                double[] factors = ContactLimit.Factors(model, pair, c, count);
-                int here = Nearest(outline, new Point2(c.FirstX, c.FirstY).Turned(-first));
-                int there = Nearest(outline, new Point2(c.SecondX, c.SecondY).Turned(-second));
-                for (int k = 0; k < moves.Count; k++)
-                {
-                    Point2 apart = moves[k][here].Turned(first) - moves[k][there].Turned(second);
-                    factors[at.Length + k] = apart.Dot(new Point2(c.NormalX, c.NormalY));
-                }
-
-                yield return (factors, model.Gap - c.Distance);
+                Point2 apart = moves[k][here].Turned(first) - moves[k][there].Turned(second);
+                factors[at.Length + k] = apart.Dot(new Point2(c.NormalX, c.NormalY));
             }
-        }
 
-        foreach ((double[] Factors, double Bound) row in model.Panels.SelectMany(panel => Selvedges(model, panel, outline, moves, reach)))
-        {
-            yield return row;
+            yield return (factors, model.Gap - c.Distance);
         }
 
         PosedOutline Posed(double angle)

@@ -46,6 +46,6 @@ internal static class SeamRowsLay
         PoseModel model = RowModels.Of(request, rows, TiltRange.Of(request.Rules));
         double[] at = [.. model.Parameters];
         at[^1] = panels[0].YMm;
-        return new SeamLay(model with { Parameters = at }, panels.Length, request.RollWidthMm);
+        return new SeamLay { Model = model with { Parameters = at }, PanelsPerCost = panels.Length, WidthMm = request.RollWidthMm };
     }
 }

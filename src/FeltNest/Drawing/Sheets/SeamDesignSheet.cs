@@ -41,7 +41,8 @@ internal static class SeamDesignSheet
             new GroupMark("title", [.. Title(front)]),
             new GroupMark("roll", [.. Chart(front, "on the roll", mark => mark.Roll.RollSquareMetres, front.Given.RollSquareMetres)
                 .Draw(new Box { MinX = Margin, MinY = low, MaxX = middle - (Room / 2), MaxY = high })]),
-            new GroupMark("plane", [.. Chart(front, "in the endless plane", mark => mark.Plane.PlaneSquareMetres, front.Given.PlaneSquareMetres)
+            new GroupMark("plane", [.. Chart(
+                front, "in the endless plane", mark => mark.Plane.PlaneSquareMetres, front.Given.PlaneSquareMetres)
                 .Draw(new Box { MinX = middle + (Room / 2), MinY = low, MaxX = Width - Margin, MaxY = high })]),
             new GroupMark("balls", [.. Balls(front)]),
             new GroupMark("caution", [.. Foot()]),
@@ -62,7 +63,10 @@ internal static class SeamDesignSheet
         double[] limits = [.. front.Marks.Select(mark => mark.StretchLimitPercent).Distinct().Order()];
         IEnumerable<ChartSeries> lines = Pens.Select(pen => new ChartSeries(
             EnumWord.Of(pen.Family),
-            [.. limits.Select(limit => front.Of(pen.Family).Where(m => m.StretchLimitPercent == limit).Select(felt).FirstOrDefault(double.NaN))],
+            [
+                .. limits.Select(limit =>
+                    front.Of(pen.Family).Where(m => m.StretchLimitPercent == limit).Select(felt).FirstOrDefault(double.NaN)),
+            ],
             pen.Pen));
         return new LineChart
         {
@@ -163,7 +167,9 @@ internal static class SeamDesignSheet
             CultureInfo.InvariantCulture,
             $"roll {front.Roll.RollWidthMm:0.##} mm, gap {front.Roll.GapMm:0.##} mm   edge compression at most "
                 + $"{front.Question.Ball.Felt.MaxEdgeCompressionPercent:0.##} %");
-        return text + Part(limits.CompressionPercent, "   compression at most {0:0.##} %") + Part(limits.LeastRadiusMm, "   radius at least {0:0.##} mm")
+        return text
+            + Part(limits.CompressionPercent, "   compression at most {0:0.##} %")
+            + Part(limits.LeastRadiusMm, "   radius at least {0:0.##} mm")
             + Part(limits.LeastRunMm, "   runs at least {0:0.##} mm apart") + Part(limits.MostGapMm, "   gap felt at most {0:0.##} mm")
             + (front.CutShort ? "   cut short" : string.Empty);
 

@@ -116,7 +116,8 @@ internal static class WaistSheet
     {
         string head = study.Best is null
             ? study.Finding
-            : string.Create(CultureInfo.InvariantCulture, $"Dashed: waist {study.Best.WaistMm:0.###} mm, least felt within limits{FlatWords(study)}:");
+            : string.Create(
+                CultureInfo.InvariantCulture, $"Dashed: waist {study.Best.WaistMm:0.###} mm, least felt within limits{FlatWords(study)}:");
         yield return new TextMark
         {
             Text = StrokeFont.Fitted(head, Ink.Note, Width - (2 * Margin)),

@@ -95,7 +95,8 @@ internal static class BallDocument
         internal static readonly FieldSet Set = new();
 
         public static readonly EnumField<SeamFamily> Curve = Set.Add(
-            new EnumField<SeamFamily>("curve", "family of the seam; `points` takes the field points, the others waistMm, `shaped` offsets too"));
+            new EnumField<SeamFamily>(
+                "curve", "family of the seam; `points` takes the field points, the others waistMm, `shaped` offsets too"));
         public static readonly NumberField WaistMm = Set.Add(
             new NumberField("waistMm", 0, NumberField.NoMost, "great-circle arc across the waist on the fitted sphere at zero seam gap")
             {
@@ -116,7 +117,8 @@ internal static class BallDocument
         public static readonly RowsField Offsets = Set.Add(
             new RowsField(
                 "offsets", ["order", "mm"],
-                "waves along the normal of the two-harmonic seam: even orders, each once, with their amounts on the fitted sphere, positive "
+                "waves along the normal of the two-harmonic seam: even orders, each once, with their amounts on the fitted sphere, "
+                    + "positive "
                     + "into the panel; 2, 6, 10, ... keep the panel's mirrors, 4, 8, 12, ... its half-turn alone")
             {
                 Otherwise = "only with `shaped`",

@@ -56,11 +56,13 @@ internal static class SeamDesignDocument
     {
         internal static readonly FieldSet Set = new();
 
-        public static readonly NumberField StretchLimitPercent = Set.Add(new NumberField("stretchLimitPercent", "greatest stretch allowed"));
+        public static readonly NumberField StretchLimitPercent =
+            Set.Add(new NumberField("stretchLimitPercent", "greatest stretch allowed"));
         public static readonly EnumField<SeamFamily> Curve = Set.Add(new EnumField<SeamFamily>("curve", "family of the seam"));
         public static readonly ObjectField Plane = Set.Add(
             new ObjectField("plane", ChoiceFields.Set, "seam with the least felt in the endless plane"));
-        public static readonly ObjectField Roll = Set.Add(new ObjectField("roll", ChoiceFields.Set, "seam with the least felt on the roll"));
+        public static readonly ObjectField Roll =
+            Set.Add(new ObjectField("roll", ChoiceFields.Set, "seam with the least felt on the roll"));
     }
 
     /// <summary>Fields of a seam as measured.</summary>

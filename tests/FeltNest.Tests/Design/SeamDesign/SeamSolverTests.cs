@@ -59,7 +59,11 @@ public sealed class SeamSolverTests
     public void A_contact_opens_as_fast_as_its_row_says()
     {
         // Two octagons side by side, all corners moved outwards along x: the gap closes by twice that.
-        Point2[] outline = [.. Enumerable.Range(0, 8).Select(i => new Point2(10 * Math.Cos((i + 0.5) * Math.PI / 4), 10 * Math.Sin((i + 0.5) * Math.PI / 4)))];
+        Point2[] outline =
+        [
+            .. Enumerable.Range(0, 8)
+                .Select(i => new Point2(10 * Math.Cos((i + 0.5) * Math.PI / 4), 10 * Math.Sin((i + 0.5) * Math.PI / 4))),
+        ];
         Point2[] move = [.. outline.Select(p => new Point2(Math.Sign(p.X), 0))];
         PoseModel model = new()
         {
@@ -100,7 +104,7 @@ public sealed class SeamSolverTests
     {
         BallSpec usual = Balls.Usual();
         BallSpec ball = usual with { Felt = usual.Felt with { MaxEdgeCompressionPercent = edgeLimit } };
-        return SeamVariables.Shaped(ball, skewed ? [4, 6] : [6, 10], false);
+        return SeamVariables.Shaped(ball, skewed ? [4, 6] : [6, 10]);
     }
 
     private static (SeamSolver Solver, SeamState At) Solved(bool skewed, double edgeLimit)
