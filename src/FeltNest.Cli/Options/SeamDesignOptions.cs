@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.CommandLine.Parsing;
 using FeltNest.Ball;
 using FeltNest.Design;
 using FeltNest.Design.SeamDesign;

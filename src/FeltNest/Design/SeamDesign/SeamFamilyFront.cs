@@ -1,4 +1,3 @@
-using FeltNest.Ball;
 using FeltNest.Geometry;
 using FeltNest.Layout;
 using FeltNest.Layout.Limits;
