@@ -54,7 +54,8 @@ public sealed class SeamFrontStudyTests
 
         Assert.Equal(
             "panel.flattening",
-            Assert.Throws<InputException>(() => SeamFrontStudy.Run(Question([8]) with { Ball = ball }, Lay, null, TestContext.Current.CancellationToken)).Field);
+            Assert.Throws<InputException>(() =>
+                SeamFrontStudy.Run(Question([8]) with { Ball = ball }, Lay, null, TestContext.Current.CancellationToken)).Field);
     }
 
     [Theory]
