@@ -33,6 +33,10 @@ internal static class DefaultFolder
     public static string OfSeams(string input, LayoutRequest request, LayoutRequest usual, double? seconds) =>
         OfRoll($"{NameOf(input)}-seams", request, usual, seconds);
 
+    /// <summary>Folder of a design of seams: what sets it apart, and the roll as for a layout.</summary>
+    public static string OfSeamDesign(string input, string design, LayoutRequest request, LayoutRequest usual, double? seconds) =>
+        OfRoll($"{NameOf(input)}-{design}", request, usual, seconds);
+
     /// <summary>Folder of a comparison: what is compared, the files it takes in, and the lay as for a layout.</summary>
     public static string OfCompare(
         string input, string compared, string? costs, string? life, string? kept, double keptFeedMm, LayoutRequest request,

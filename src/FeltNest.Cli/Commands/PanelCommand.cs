@@ -51,6 +51,7 @@ internal sealed class PanelCommand
     private readonly Terminal terminal;
     private readonly BallOptions balls;
     private readonly Option[] jobs;
+    private readonly SeamDesignOptions design;
     private readonly LayoutOptions layout;
     private readonly CommonOptions common;
 
@@ -58,11 +59,14 @@ internal sealed class PanelCommand
     {
         this.terminal = terminal;
         balls = new BallOptions(command, takesOutline: false);
-        jobs = [waists, seams, wrap, proven];
-        foreach (Option option in jobs)
+        Option[] plain = [waists, seams, wrap, proven];
+        foreach (Option option in plain)
         {
             command.Add(option);
         }
+
+        design = new SeamDesignOptions(command);
+        jobs = [.. plain, design.Job];
 
         layout = new LayoutOptions(command, StudyWidthMm, StudyEffort);
         common = new CommonOptions(command);
@@ -73,8 +77,8 @@ internal sealed class PanelCommand
     {
         Command command = new(
             "panel",
-            "The flat panel of a ball: outline, strains, fit to the rules; or waists or seams compared, an outline laid on the ball, "
-                + "the ball fitted to a proven panel.");
+            "The flat panel of a ball: outline, strains, fit to the rules; or waists or seams compared, seams designed for least felt, an "
+                + "outline laid on the ball, the ball fitted to a proven panel.");
         PanelCommand made = new(terminal, command);
         command.SetAction((parse, stop) => Task.Run(() => made.Run(parse, stop), CancellationToken.None));
         return command;
@@ -100,10 +104,16 @@ internal sealed class PanelCommand
             throw new InputException(null, given[1].Name, $"cannot go with {given[0].Name}: give one of them");
         }
 
-        if (!given.Contains(waists) && !given.Contains(seams) && layout.FirstGiven(parse) is { } stray)
+        bool designs = given.Contains(design.Job);
+        if (!designs && design.FirstGiven(parse) is { } limit)
+        {
+            throw new InputException(null, limit, $"belongs to {design.Job.Name}: give it too");
+        }
+
+        if (!given.Contains(waists) && !given.Contains(seams) && !designs && layout.FirstGiven(parse) is { } stray)
         {
             throw new InputException(
-                null, stray, "belongs to --waist-range and --seams: give one of them too, or use the layout command");
+                null, stray, "belongs to --waist-range, --seams and --seam-design: give one of them too, or use the layout command");
         }
     }
 
@@ -125,6 +135,11 @@ internal sealed class PanelCommand
         if (parse.GetValue(waists) is { } range)
         {
             return Waists(parse, ball, path, range, loud);
+        }
+
+        if (design.IsAsked(parse))
+        {
+            return Designed(parse, ball, path, loud);
         }
 
         return parse.GetValue(seams)
@@ -157,6 +172,20 @@ internal sealed class PanelCommand
         return (run, DefaultFolder.OfSeams(path, named, layout.Usual(named), layout.Seconds(parse)));
     }
 
+    private (IRun Run, string Folder) Designed(ParseResult parse, BallSpec ball, string path, bool loud)
+    {
+        LayoutRequest named = Named(parse, ball);
+        SeamQuestion question = design.Question(parse, ball);
+        SeamDesignRun run = new()
+        {
+            Question = question,
+            Lay = part => layout.Request(parse, part),
+            Progress = loud ? new MarkLines(terminal) : null,
+        };
+        string word = SeamDesignOptions.FolderWord(question);
+        return (run, DefaultFolder.OfSeamDesign(path, word, named, layout.Usual(named), layout.Seconds(parse)));
+    }
+
     // The folder is named by the question alone; the part does not matter for it.
     private LayoutRequest Named(ParseResult parse, BallSpec ball) =>
         layout.Request(parse, CoverPart.Of(ball, PanelFlattener.Flatten(ball)));
@@ -169,5 +198,12 @@ internal sealed class PanelCommand
     {
         public void Report(SeamEntry value) => terminal.Say(Invariant(
             $"{EnumWord.Of(value.Ball.Seam.Curve)}: {value.Yield.PerThousandBalls.SquareMetres:0.00} m2 per thousand balls before losses"));
+    }
+
+    // Tells each designed seam on the message stream as it is measured.
+    private sealed class MarkLines(Terminal terminal) : IProgress<SeamMark>
+    {
+        public void Report(SeamMark value) => terminal.Say(Invariant(
+            $"{value.StretchLimitPercent:0.##} % of stretch: {value.Roll.RollSquareMetres:0.00} m2 per thousand balls before losses"));
     }
 }

@@ -14,4 +14,7 @@ public enum SeamFamily
 
     /// <summary>Given as points.</summary>
     Points,
+
+    /// <summary>Two harmonics, moved along its normal by a few waves.</summary>
+    Shaped,
 }

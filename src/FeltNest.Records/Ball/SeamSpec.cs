@@ -16,4 +16,7 @@ public sealed record SeamSpec
     /// <summary>The seam as points in their order along it, where <see cref="Curve"/> is <see cref="SeamFamily.Points"/>; null
     /// otherwise.</summary>
     public IReadOnlyList<SeamPoint>? Points { get; init; }
+
+    /// <summary>Waves of the seam where <see cref="Curve"/> is <see cref="SeamFamily.Shaped"/>; null otherwise.</summary>
+    public IReadOnlyList<SeamOffset>? Offsets { get; init; }
 }

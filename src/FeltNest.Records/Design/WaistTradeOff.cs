@@ -14,9 +14,44 @@ internal sealed record WaistTradeOff(
     BallSpec Ball, LayoutRequest Roll, IReadOnlyList<WaistPoint> Points, IReadOnlyList<(double WaistMm, string Reason)> Unanswered,
     bool CutShort)
 {
-    /// <summary>The waist marked as the best compromise, or null where none keeps the felt's limits.</summary>
+    // Felt that differs by less, in parts, is the same: a fifth of a per cent is less than one layout of little effort differs from the
+    // next.
+    private const double Same = 2e-3;
+
+    /// <summary>The waist with the least felt within the felt's limits, or null where none keeps them.</summary>
     public WaistPoint? Best =>
         Points.Where(p => p.Allowed).MinBy(p => (p.Yield.PerThousandBalls.SquareMetres, p.Strain.EdgeMaxCompressionPercent));
+
+    /// <summary>Waists round the one marked that keep the limits with practically the same felt, mm: one waist alone where the least is
+    /// sharp. Null where none is marked.</summary>
+    public (double FromMm, double ToMm)? Flat
+    {
+        get
+        {
+            if (Best is not { } best)
+            {
+                return null;
+            }
+
+            double most = best.Yield.PerThousandBalls.SquareMetres * (1 + Same);
+            int at = Points.ToList().IndexOf(best);
+            bool IsSame(int i) =>
+                i >= 0 && i < Points.Count && Points[i].Allowed && Points[i].Yield.PerThousandBalls.SquareMetres <= most;
+            int from = at;
+            int to = at;
+            while (IsSame(from - 1))
+            {
+                from--;
+            }
+
+            while (IsSame(to + 1))
+            {
+                to++;
+            }
+
+            return (Points[from].WaistMm, Points[to].WaistMm);
+        }
+    }
 
     /// <summary>The rule that marked it, in words.</summary>
     public string Rule => string.Create(
@@ -26,12 +61,16 @@ internal sealed record WaistTradeOff(
 
     /// <summary>What the rule found, in words.</summary>
     public string Finding => Best is { } best
-        ? FormattableString.Invariant($"waist {best.WaistMm:0.###} mm: {Rule}")
+        ? FormattableString.Invariant($"waist {best.WaistMm:0.###} mm: {Rule}{FlatWords}")
         : string.Create(
             CultureInfo.InvariantCulture,
             $"no waist keeps both limits (edge {Ball.Felt.MaxEdgeCompressionPercent} %, stretch {Ball.Felt.MaxStretchPercent} %); waist "
                 + $"{Nearest.WaistMm:0.###} mm comes nearest with {Nearest.Strain.EdgeMaxCompressionPercent:0.0} % along the edge and "
                 + $"{Nearest.Strain.MaxStretchPercent:0.0} % stretch");
+
+    private string FlatWords => Flat is var (from, to) && from < to
+        ? FormattableString.Invariant($"; flat: {from:0.###} to {to:0.###} mm take within {100 * Same:0.#} % of the same felt")
+        : string.Empty;
 
     // The waist that passes its limits by the least share.
     private WaistPoint Nearest => Points.MinBy(p => Math.Max(

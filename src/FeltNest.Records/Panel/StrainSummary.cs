@@ -17,4 +17,8 @@ public sealed record StrainSummary
 
     /// <summary>Elastic energy of one panel, N mm.</summary>
     public required double EnergyNmm { get; init; }
+
+    /// <summary>Whether strains at a tip read a spike that is left out of the greatest ones: the seam crosses the tip so bluntly that the
+    /// panel's polynomials do not settle at the tip itself.</summary>
+    public bool HasTipSpike { get; init; }
 }

@@ -4,6 +4,8 @@ using FeltNest.Files.Panels;
 using FeltNest.Panel;
 using FeltNest.Panel.Wrap;
 using FeltNest.Report;
+using FeltNest.Seam;
+using static FeltNest.InvariantText;
 
 namespace FeltNest.Runs.Panels;
 
@@ -36,7 +38,7 @@ internal sealed class PanelRun : IRun
         {
             Files = Files(Ball, panel),
             Table = PanelReport.Text(Ball, panel, Assumed),
-            Remarks = Warnings(Ball, panel),
+            Remarks = [.. Warnings(Ball, panel), .. NearMirrors(Ball)],
         };
     }
 
@@ -47,4 +49,16 @@ internal sealed class PanelRun : IRun
     /// <summary>What must be looked at on a panel.</summary>
     internal static IReadOnlyList<Remark> Warnings(BallSpec ball, FlatPanel panel) =>
         [.. PanelWarnings.Of(ball, panel, MassBudget.Of(ball, panel.AreaMm2)).Select(Remark.Warning)];
+
+    // Mirrors that the points of a seam only nearly have are taken as meant: that is said.
+    private static IEnumerable<Remark> NearMirrors(BallSpec ball)
+    {
+        double radius = ball.FittedRadiusMm;
+        if (ball.Seam.Curve == SeamFamily.Points && SeamCurve.For(ball.Seam, radius) is PointSeam { NearlyHadMirrors: true } seam)
+        {
+            yield return Remark.Note(Invariant(
+                $"seam.points: the seam nearly has both mirrors; they are taken as meant and move it by up to ")
+                + Invariant($"{seam.MirrorsMoved * radius:0.####} mm"));
+        }
+    }
 }

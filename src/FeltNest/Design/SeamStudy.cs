@@ -29,10 +29,10 @@ internal static class SeamStudy
     internal static SeamComparison Run(
         BallSpec ball, Func<LayoutPart, LayoutRequest> lay, IProgress<SeamEntry>? progress, LayoutSource search, CancellationToken stop)
     {
-        bool own = ball.Seam.Curve == SeamFamily.Points;
+        bool own = ball.Seam.Curve is SeamFamily.Points or SeamFamily.Shaped;
         double waist = own ? ball.FittedRadiusMm * SeamCurve.For(ball.Seam, ball.FittedRadiusMm).WaistAngle : ball.Seam.WaistMm;
         IEnumerable<SeamSpec> families = Enum.GetValues<SeamFamily>()
-            .Where(family => family != SeamFamily.Points)
+            .Where(family => family is not (SeamFamily.Points or SeamFamily.Shaped))
             .Select(family => new SeamSpec { Curve = family, WaistMm = waist, SeamGapMm = ball.Seam.SeamGapMm });
         IEnumerable<SeamSpec> seams = own ? families.Append(ball.Seam) : families;
         BallSpec[] balls = [.. seams.Select(seam => BallRanges.Checked(ball with { Seam = seam }))];

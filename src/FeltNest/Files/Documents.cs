@@ -22,6 +22,7 @@ internal static class Documents
     public static IReadOnlyList<Document> All { get; } =
     [
         BallDocument.Document, OutlineDocument.Document, PanelDocument.Document, LayoutDocument.Document, SeamsDocument.Document,
+        SeamDesignDocument.Document,
         ProvenDocument.Document, WrapDocument.Document, WaistDocument.Document, CostsDocument.Document, PressDocument.Document,
         CompareDocument.Document, UsageDocument.Document, RollDocument.Document, RollPlanDocument.Document, DieOrderDocument.Document,
         DieDocument.Document, FirstArticleDocument.Document, DieLifeDocument.Document, OrderPlanDocument.Document, CheckDocument.Document,
@@ -42,7 +43,8 @@ internal static class Documents
     /// <summary>The CSV lists that are written.</summary>
     public static IReadOnlyList<Listing> Results { get; } =
     [
-        SeamsListing.Columns.Listing, WaistListing.Columns.Listing, CompareListing.Columns.Listing, UsageListing.Columns.Listing,
+        SeamsListing.Columns.Listing, SeamDesignListing.Columns.Listing, WaistListing.Columns.Listing, CompareListing.Columns.Listing,
+        UsageListing.Columns.Listing,
         StrikesListing.Columns.Listing, WorkListing.Columns.Listing, StockAfterListing.Columns.Listing,
         DiesAfterListing.Columns.Listing, OrdersAfterListing.Columns.Listing,
     ];

@@ -27,6 +27,9 @@ internal static class SchemaName
     /// <summary>Seam families side by side.</summary>
     public const string Seams = "feltnest/seams/1";
 
+    /// <summary>Seams designed for least felt.</summary>
+    public const string SeamDesign = "feltnest/seam-design/1";
+
     /// <summary>Costs of a shop.</summary>
     public const string Costs = "feltnest/costs/1";
 

@@ -46,6 +46,7 @@ internal static class PanelFlattener
         EdgePoint[] edgeMap = EdgeMap(edge);
         StrainSampler sampler = new(map, radius);
         StrainField field = sampler.Field(Rings, Spokes);
+        sampler.RefuseFold(field);
         return new FlatPanel
         {
             Arcs = fit.Arcs,
@@ -56,18 +57,31 @@ internal static class PanelFlattener
             WaistMm = measure.WaistMm,
             Sphere = Figures(request),
             EdgeMap = edgeMap,
-            Strain = new StrainSummary
-            {
-                MaxStretchPercent = Math.Max(0, sampler.Greatest(field, sample => sample.MajorPercent)),
-                MaxCompressionPercent = Math.Max(0, sampler.Greatest(field, sample => -sample.MinorPercent)),
-                EdgeMaxCompressionPercent = Math.Max(0, -edgeMap.Min(place => place.StretchPercent)),
-                EdgeMismatchPercent = Mismatch(edgeMap),
-                EnergyNmm = PanelEnergy.Of(map, request.Law) * radius * radius,
-            },
+            Strain = Summary(sampler, field, edgeMap, PanelEnergy.Of(map, request.Law) * radius * radius),
             Allowances = allowances,
             Field = field,
             Solve = solve with { ChordTorqueNmm = solve.ChordTorqueNmm * request.Law.UU * radius * radius },
             EdgeLimit = limit,
+        };
+    }
+
+    // Extremes are those of places where strain is settled; what a spike reads at a tip is said apart.
+    private static StrainSummary Summary(StrainSampler sampler, StrainField field, EdgePoint[] edgeMap, double energyNmm)
+    {
+        // A spike is told from its surroundings by so much, per cent.
+        const double apart = 0.5;
+        double compression = Math.Max(0, sampler.Greatest(field, sample => -sample.MinorPercent, settled: true));
+        double stretch = Math.Max(0, sampler.Greatest(field, sample => sample.MajorPercent, settled: true));
+        double read = sampler.Greatest(field, sample => -sample.MinorPercent);
+        double pulled = sampler.Greatest(field, sample => sample.MajorPercent);
+        return new StrainSummary
+        {
+            MaxStretchPercent = stretch,
+            MaxCompressionPercent = compression,
+            EdgeMaxCompressionPercent = Math.Max(0, -edgeMap.Min(place => place.StretchPercent)),
+            EdgeMismatchPercent = Mismatch(edgeMap),
+            EnergyNmm = energyNmm,
+            HasTipSpike = read > compression + apart || pulled > stretch + apart,
         };
     }
 
@@ -106,7 +120,8 @@ internal static class PanelFlattener
         };
     }
 
-    private static EdgePoint[] EdgeMap(FlatEdge edge) =>
+    /// <summary>The edge map of an edge before allowances.</summary>
+    internal static EdgePoint[] EdgeMap(FlatEdge edge) =>
     [
         .. Enumerable.Range(0, EdgePlaces).Select(i =>
         {

@@ -23,6 +23,13 @@ internal static class PanelWarnings
                     + ": it may pucker");
         }
 
+        if (panel.Strain.HasTipSpike)
+        {
+            lines.Add(
+                "the seam is almost straight across the panel's tips: strains read at the tips themselves are no real extremes and are "
+                    + "left out; round the tips, or look at them on a trial wrap");
+        }
+
         if (mass.FeltWarning is { } felt)
         {
             lines.Add(felt);

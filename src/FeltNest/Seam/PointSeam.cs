@@ -39,6 +39,13 @@ internal sealed class PointSeam : SeamCurve
     /// <summary>Greatest distance of a given point from the curve, radians.</summary>
     public double Deviation { get; }
 
+    /// <summary>How far the curve nearest to the points without mirrors lies from this one, radians, where mirrors were taken as meant; 0
+    /// where they were not.</summary>
+    public double MirrorsMoved { get; private init; }
+
+    /// <summary>Whether mirrors were taken as meant although the points do not quite have them: farther off than their digits.</summary>
+    public bool NearlyHadMirrors => MirrorsMoved > MeantWithin;
+
     /// <inheritdoc/>
     public override SeamFamily Family => SeamFamily.Points;
 
@@ -74,7 +81,9 @@ internal sealed class PointSeam : SeamCurve
         }
 
         bool mirrors = mirrored.Deviation <= Math.Max(MeantWithin, Meant * skew.Deviation);
-        PointSeam seam = mirrors ? new(mirrored.Series, mirrored.Deviation, true) : new(skew.Series, skew.Deviation, false);
+        PointSeam seam = mirrors
+            ? new(mirrored.Series, mirrored.Deviation, true) { MirrorsMoved = Apart(mirrored.Series, skew.Series) }
+            : new(skew.Series, skew.Deviation, false);
         return seam.WaistAngle is >= LeastWaistAngle and <= GreatestWaistAngle ? seam
             : throw Refusal(
                 FormattableString.Invariant($"the waist is {seam.WaistAngle * 180 / Math.PI:0.##} degrees of arc; 20 to 90 are allowed"));
@@ -84,6 +93,13 @@ internal sealed class PointSeam : SeamCurve
     public override SeamJet At(double s) => series.At(s);
 
     internal static InputException Refusal(string problem) => new(null, "seam.points", problem);
+
+    // Places of a series between which another is looked at.
+    private static double Apart(SeamSeries a, SeamSeries b)
+    {
+        const int places = 180;
+        return Enumerable.Range(0, places).Max(i => (a.At(2 * Math.PI * i / places).Point - b.At(2 * Math.PI * i / places).Point).Length);
+    }
 
     // Where the curve crosses x = 0 near s = 0.
     private double Waist()

@@ -15,6 +15,7 @@ internal static class SeamFamilies
             SeamFamily.TwoHarmonic => (TwoHarmonicSeam.LeastWaistAngle, TwoHarmonicSeam.GreatestWaistAngle),
             SeamFamily.FourArc => (FourArcSeam.LeastWaistAngle, FourArcSeam.GreatestWaistAngle),
             SeamFamily.Elastica => (ElasticaSeam.LeastWaistAngle, ElasticaSeam.GreatestWaistAngle),
+            SeamFamily.Shaped => (TwoHarmonicSeam.LeastWaistAngle, TwoHarmonicSeam.GreatestWaistAngle),
             _ => throw HasOwnWaist(),
         };
 
@@ -45,6 +46,11 @@ internal static class SeamFamilies
                         FormattableString.Invariant($"{seam.WaistMm} mm, but a seam given as points has a waist of its own; leave it out"));
             }
 
+            if (seam.Offsets is not null && seam.Curve != SeamFamily.Shaped)
+            {
+                throw new InputException(null, "seam.offsets", "given, but seam.curve is not shaped; leave one of them out");
+            }
+
             if (seam.Points is not null)
             {
                 throw new InputException(null, "seam.points", "given, but seam.curve is not points; leave one of them out");
@@ -53,7 +59,7 @@ internal static class SeamFamilies
             (double least, double greatest) = WaistRange(seam.Curve);
             double waist = seam.WaistMm / radiusMm;
             return waist >= least && waist <= greatest
-                ? For(seam.Curve, waist)
+                ? Of(seam, waist, radiusMm)
                 : throw new InputException(null, "seam.waistMm", string.Create(
                     CultureInfo.InvariantCulture,
                     $"{seam.WaistMm} mm on a fitted sphere of radius {radiusMm:0.###} mm; "
@@ -61,6 +67,10 @@ internal static class SeamFamilies
                         + $"to {Math.Floor(greatest * radiusMm * 100) / 100:0.##} mm are allowed"));
         }
     }
+
+    private static SeamCurve Of(SeamSpec seam, double waist, double radiusMm) => seam.Curve == SeamFamily.Shaped
+        ? ShapedSeam.Of(waist, [.. (seam.Offsets ?? []).Select(wave => (wave.Order, wave.AmountMm / radiusMm))])
+        : SeamCurve.For(seam.Curve, waist);
 
     private static InputException HasOwnWaist() =>
         new(null, "seam.curve", "points; a waist can be chosen for two-harmonic, four-arc and elastica");

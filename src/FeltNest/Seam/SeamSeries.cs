@@ -66,7 +66,7 @@ internal sealed class SeamSeries
     }
 
     // The curve p/|p| and its derivatives, from those of p.
-    private static SeamJet OnSphere(SpherePoint p, SpherePoint d, SpherePoint dd)
+    internal static SeamJet OnSphere(SpherePoint p, SpherePoint d, SpherePoint dd)
     {
         double r = p.Length;
         double dr = p.Dot(d) / r;

@@ -72,4 +72,12 @@ internal sealed class TwoHarmonicSeam : SeamCurve
             new((a * cos) + (3 * b * cos3), (a * sin) - (3 * b * sin3), -2 * height * sin2),
             new(-(a * sin) - (9 * b * sin3), (a * cos) - (9 * b * cos3), -4 * height * cos2));
     }
+
+    /// <summary>Third derivative by the parameter.</summary>
+    internal SpherePoint ThirdAt(double s)
+    {
+        (double sin, double cos) = Math.SinCos(s);
+        (double sin3, double cos3) = Math.SinCos(3 * s);
+        return new(-(a * cos) - (27 * b * cos3), -(a * sin) + (27 * b * sin3), 8 * height * Math.Sin(2 * s));
+    }
 }

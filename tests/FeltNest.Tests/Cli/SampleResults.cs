@@ -2,6 +2,7 @@ using FeltNest.Ball;
 using FeltNest.Cost.Compare;
 using FeltNest.Cost.Usage;
 using FeltNest.Design;
+using FeltNest.Design.SeamDesign;
 using FeltNest.Die;
 using FeltNest.Die.Gang;
 using FeltNest.Die.Proof;
@@ -45,6 +46,7 @@ internal static class SampleResults
         ["proven"] = _ => ProvenWriter.Write("outline", Proven()),
         ["waist"] = stop => WaistWriter.Json(WaistStudy.Run(Ball, [26, 28], Lay, stop: stop)),
         ["seams"] = stop => SeamsWriter.Json(SeamStudy.Run(Ball, Lay, stop: stop)),
+        ["seam-design"] = _ => SeamDesignWriter.Json(Designed()),
         ["compare"] = Compared,
         ["usage"] = _ => UsageWriter.Json(UsageStudy.Run(new UsageRequest(
             RollCases.Squares, ActualsReader.Read(Demo("actuals.csv")), CostsReader.Read(Demo("costs.json"))))),
@@ -93,6 +95,29 @@ internal static class SampleResults
 
     private static DieDesign Plates(CancellationToken stop) =>
         DieDesigner.Run(new GangRequest(DieCases.Plates, 0, DieCases.Measured(12), null, 2), stop);
+
+    // A front of one mark, whose seam is the ball's own.
+    private static SeamFront Designed()
+    {
+        (SeamChoice given, LayoutRequest roll, _) = new SeamMeasuring(Lay, LayoutSearch.Of).Of(Ball, CancellationToken.None);
+        return new SeamFront
+        {
+            Question = new SeamQuestion
+            {
+                Ball = Ball,
+                StretchLimitsPercent = [8],
+                Limits = new SeamLimits { StretchPercent = 0, LeastRadiusMm = 12 },
+                Waves = 3,
+                Unmirrored = false,
+            },
+            Roll = roll,
+            Given = given,
+            Marks = [new SeamMark { StretchLimitPercent = 8, Curve = SeamFamily.TwoHarmonic, Plane = given, Roll = given }],
+            Unanswered = [(8, SeamFamily.FourArc, "none was found")],
+            Solves = 1,
+            CutShort = false,
+        };
+    }
 
     private static ProvenFit Proven()
     {

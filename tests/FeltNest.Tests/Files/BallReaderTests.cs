@@ -119,7 +119,8 @@ public sealed class BallReaderTests : IDisposable
         "\"two-harmonic\", \"waistMm\": 28.0", "\"points\", \"points\": [[1, 2, 3]]", "seam.points: 1 points; at least 24 are needed")]
     [InlineData(
         "\"two-harmonic\"", "\"two-harmonics\"",
-        "seam.curve: 'two-harmonics' is not known; allowed: two-harmonic, four-arc, elastica, points; did you mean 'two-harmonic'?")]
+        "seam.curve: 'two-harmonics' is not known; allowed: two-harmonic, four-arc, elastica, points, shaped; "
+            + "did you mean 'two-harmonic'?")]
     [InlineData("\"waistMm\": 28.0", "\"waistMm\": 80", "seam.waistMm: 80 mm is outside 11.083 to 49.872 mm")]
     [InlineData(
         "\"warpAngleDeg\": \"any\"", "\"warpAngleDeg\": \"all\"",

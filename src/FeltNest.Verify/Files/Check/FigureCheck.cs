@@ -11,6 +11,7 @@ internal static class FigureCheck
         ["feltnest/proven/1"] = ProvenFigures.Check,
         ["feltnest/waist/1"] = WaistFigures.Check,
         ["feltnest/seams/1"] = SeamsFigures.Check,
+        ["feltnest/seam-design/1"] = SeamDesignFigures.Check,
         ["feltnest/compare/1"] = CompareFigures.Check,
         ["feltnest/usage/1"] = UsageFigures.Check,
         ["feltnest/first-article/1"] = ArticleFigures.Check,

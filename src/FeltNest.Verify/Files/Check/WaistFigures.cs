@@ -21,5 +21,10 @@ internal static class WaistFigures
             .MinBy(p => (p.Needed("perThousandBalls").Optional("squareMetres") ?? double.PositiveInfinity,
                 p.Number("edgeMaxCompressionPercent")));
         top.Same("bestWaistMm", best?.Number("waistMm"), 0);
+        if (best is not null)
+        {
+            top.Keep(top.Number("flatFromMm") <= best.Number("waistMm"), "flatFromMm", "is above the waist marked");
+            top.Keep(top.Number("flatToMm") >= best.Number("waistMm"), "flatToMm", "is below the waist marked");
+        }
     }
 }

@@ -8,7 +8,8 @@ using FeltNest.Layout;
 
 namespace FeltNest.Drawing.Sheets;
 
-/// <summary>The sheet of a study of waists: strains, felt, panel area and seam length over the waist, the best compromise marked.</summary>
+/// <summary>The sheet of a study of waists: strains, felt, panel area and seam length over the waist, the least felt within the limits
+/// marked.</summary>
 internal static class WaistSheet
 {
     // A4 lying; margin, title, foot with the rule, and the room between charts, mm.
@@ -115,7 +116,8 @@ internal static class WaistSheet
     {
         string head = study.Best is null
             ? study.Finding
-            : string.Create(CultureInfo.InvariantCulture, $"Dashed: waist {study.Best.WaistMm:0.###} mm, chosen because:");
+            : string.Create(
+                CultureInfo.InvariantCulture, $"Dashed: waist {study.Best.WaistMm:0.###} mm, least felt within limits{FlatWords(study)}:");
         yield return new TextMark
         {
             Text = StrokeFont.Fitted(head, Ink.Note, Width - (2 * Margin)),
@@ -134,4 +136,7 @@ internal static class WaistSheet
             };
         }
     }
+
+    private static string FlatWords(WaistTradeOff study) => study.Flat is var (from, to) && from < to
+        ? FormattableString.Invariant($"; practically the same from {from:0.###} to {to:0.###} mm") : string.Empty;
 }

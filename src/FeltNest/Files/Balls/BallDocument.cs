@@ -95,7 +95,8 @@ internal static class BallDocument
         internal static readonly FieldSet Set = new();
 
         public static readonly EnumField<SeamFamily> Curve = Set.Add(
-            new EnumField<SeamFamily>("curve", "family of the seam; `points` takes the field points, the others waistMm"));
+            new EnumField<SeamFamily>(
+                "curve", "family of the seam; `points` takes the field points, the others waistMm, `shaped` offsets too"));
         public static readonly NumberField WaistMm = Set.Add(
             new NumberField("waistMm", 0, NumberField.NoMost, "great-circle arc across the waist on the fitted sphere at zero seam gap")
             {
@@ -112,6 +113,17 @@ internal static class BallDocument
                 Otherwise = "only with `points`",
                 Least = 24,
                 Most = Geometry.Outline.MostPoints,
+            });
+        public static readonly RowsField Offsets = Set.Add(
+            new RowsField(
+                "offsets", ["order", "mm"],
+                "waves along the normal of the two-harmonic seam: even orders, each once, with their amounts on the fitted sphere, "
+                    + "positive "
+                    + "into the panel; 2, 6, 10, ... keep the panel's mirrors, 4, 8, 12, ... its half-turn alone")
+            {
+                Otherwise = "only with `shaped`",
+                Least = 1,
+                Most = FeltNest.Seam.ShapedSeam.MostOrder / 2,
             });
         public static readonly NumberField SeamGapMm = Set.Add(new NumberField(BallRanges.SeamGap, "gap between the two panels"));
     }

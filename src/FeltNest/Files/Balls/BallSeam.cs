@@ -15,15 +15,14 @@ internal static class BallSeam
         JsonFields seam = top.Object(BallDocument.Seam);
         SeamFamily curve = seam.Word(SeamFields.Curve);
         bool given = curve == SeamFamily.Points;
-        Field stray = given ? SeamFields.WaistMm : SeamFields.Points;
-        if (seam.Has(stray))
+        bool shaped = curve == SeamFamily.Shaped;
+        if (given && seam.Has(SeamFields.WaistMm))
         {
-            throw seam.Fault(
-                stray,
-                given
-                    ? "has no place beside seam.curve points: the points have a waist of their own"
-                    : $"has no place beside seam.curve {EnumWord.Of(curve)}: leave it out, or say points there");
+            throw seam.Fault(SeamFields.WaistMm, "has no place beside seam.curve points: the points have a waist of their own");
         }
+
+        RefuseStray(seam, SeamFields.Points, given, curve, SeamFamily.Points);
+        RefuseStray(seam, SeamFields.Offsets, shaped, curve, SeamFamily.Shaped);
 
         SeamSpec spec = new()
         {
@@ -31,8 +30,26 @@ internal static class BallSeam
             WaistMm = given ? 0 : seam.Number(SeamFields.WaistMm),
             SeamGapMm = seam.Number(SeamFields.SeamGapMm),
         };
+        if (shaped)
+        {
+            return spec with { Offsets = [.. JsonShapes.Pairs(seam, SeamFields.Offsets, file).Select(Offset)] };
+        }
+
         return given
             ? spec with { Points = [.. JsonShapes.SpacePoints(seam, SeamFields.Points, file).Select(p => new SeamPoint(p.X, p.Y, p.Z))] }
             : spec;
+    }
+
+    // An order that is no whole number is told by the seam, which knows which orders it takes.
+    private static SeamOffset Offset((double Order, double AmountMm) row) =>
+        new(row.Order == Math.Floor(row.Order) && Math.Abs(row.Order) < int.MaxValue ? (int)row.Order : -1, row.AmountMm);
+
+    private static void RefuseStray(JsonFields seam, Field field, bool wanted, SeamFamily curve, SeamFamily owner)
+    {
+        if (!wanted && seam.Has(field))
+        {
+            throw seam.Fault(
+                field, $"has no place beside seam.curve {EnumWord.Of(curve)}: leave it out, or say {EnumWord.Of(owner)} there");
+        }
     }
 }

@@ -26,6 +26,10 @@ internal static class JsonShapes
         return points;
     }
 
+    /// <summary>Rows of a field holding two numbers each.</summary>
+    public static IEnumerable<(double First, double Second)> Pairs(JsonFields fields, RowsField field, string file) =>
+        Rows(fields, field, file).Select(row => (row[0], row[1]));
+
     /// <summary>Points of a field holding [[x,y,z],...].</summary>
     public static IEnumerable<(double X, double Y, double Z)> SpacePoints(JsonFields fields, RowsField field, string file) =>
         Rows(fields, field, file).Select(row => (row[0], row[1], row[2]));

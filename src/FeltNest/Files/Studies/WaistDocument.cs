@@ -20,7 +20,11 @@ internal static class WaistDocument
     public static readonly FlagField CutShort = Fields.Add(
         new FlagField("cutShort", "whether waists are missing because the study was stopped"));
     public static readonly NumberField BestWaistMm = Fields.Add(
-        new NumberField("bestWaistMm", "waist marked; null where none keeps the limits") { OrNull = true });
+        new NumberField("bestWaistMm", "waist with the least felt within the limits; null where none keeps them") { OrNull = true });
+    public static readonly NumberField FlatFromMm = Fields.Add(
+        new NumberField("flatFromMm", "least waist round it that takes practically the same felt, within 0.2 %") { OrNull = true });
+    public static readonly NumberField FlatToMm = Fields.Add(
+        new NumberField("flatToMm", "greatest such waist") { OrNull = true });
     public static readonly TextField Rule = Fields.Add(new TextField("rule", "the rule that marks"));
     public static readonly TextField Finding = Fields.Add(new TextField("finding", "what it found"));
     public static readonly ObjectsField Waists = Fields.Add(new ObjectsField("waists", WaistFields.Set, "one a waist, narrowest first"));

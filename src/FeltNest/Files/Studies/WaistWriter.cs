@@ -21,6 +21,8 @@ internal static class WaistWriter
             .Object(WaistDocument.Roll, fields => StudyJson.Roll(fields, study.Roll))
             .Flag(WaistDocument.CutShort, study.CutShort)
             .Number(WaistDocument.BestWaistMm, study.Best?.WaistMm)
+            .Number(WaistDocument.FlatFromMm, study.Flat?.FromMm)
+            .Number(WaistDocument.FlatToMm, study.Flat?.ToMm)
             .Text(WaistDocument.Rule, study.Rule)
             .Text(WaistDocument.Finding, study.Finding)
             .Objects(WaistDocument.Waists, study.Points, WritePoint)

@@ -17,6 +17,16 @@ internal static class PlaneLattice
     /// <summary>Parts per mm2 of plane.</summary>
     internal static double BestDensity(LayoutRequest request, RowTables tables, SearchEffort effort, CancellationToken stop)
     {
+        // Boxes side by side are a lattice whatever the part.
+        Outline part = request.Part.Outline;
+        double boxes = 1 / ((part.MaxX - part.MinX + request.GapMm) * (part.MaxY - part.MinY + request.GapMm));
+        return Math.Max(Best(request, tables, effort, stop)?.Density ?? 0, boxes);
+    }
+
+    /// <summary>The densest lattice found, polished; null where no start settled.</summary>
+    internal static (double Density, PoseModel Model)? Best(
+        LayoutRequest request, RowTables tables, SearchEffort effort, CancellationToken stop)
+    {
         RowLattice[] all = [.. AllTilts(request, tables, effort).Select(t => t.Plane()).Where(l => l.Step > 0)];
         List<(double Density, PoseModel Model, double Parts)> starts = [];
         for (int i = 0; i < all.Length; i++)
@@ -33,27 +43,25 @@ internal static class PlaneLattice
             starts.AddRange(PairedRows.Plane(request, effort));
         }
 
-        double best = 0;
+        (double Density, PoseModel Model)? best = null;
         int tried = 0;
         foreach ((_, PoseModel model, double parts) in starts.OrderByDescending(s => s.Density))
         {
             // Where corners meet corners a start may not settle: then the next ones are asked until one does.
-            if ((stop.IsCancellationRequested || tried++ >= effort.Starts / 2) && best > 0)
+            if ((stop.IsCancellationRequested || tried++ >= effort.Starts / 2) && best is not null)
             {
                 break;
             }
 
             if (LayoutPolisher.Polish(model, effort.PolishSteps, effort.FirstTrust) is { } end
-                && parts / model.Cost(end) > best
+                && parts / model.Cost(end) > (best?.Density ?? 0)
                 && Passes(request, model, end))
             {
-                best = parts / model.Cost(end);
+                best = (parts / model.Cost(end), model with { Parameters = end });
             }
         }
 
-        // Boxes side by side are a lattice whatever the part.
-        Outline part = request.Part.Outline;
-        return Math.Max(best, 1 / ((part.MaxX - part.MinX + request.GapMm) * (part.MaxY - part.MinY + request.GapMm)));
+        return best;
     }
 
     // As a layout of rows, so many that every neighbour in the plane is among them: sharp corners can deceive the polish, never the check.

@@ -121,16 +121,12 @@ internal sealed class LayoutPolisher
         {
             contacts.Clear();
             double margin = model.Gap + Motion(pair, trust);
-            AffineForm turnA = model.Panels[pair.First].Angle;
-            AffineForm turnB = model.Panels[pair.Second].Angle;
-            ContactFinder.Find(Posed(turnA.At(at)), Posed(turnB.At(at)), pair.OffsetX.At(at), pair.OffsetY.At(at), margin, contacts);
+            PosedOutline first = Posed(model.Panels[pair.First].Angle.At(at));
+            PosedOutline second = Posed(model.Panels[pair.Second].Angle.At(at));
+            ContactFinder.Find(first, second, pair.OffsetX.At(at), pair.OffsetY.At(at), margin, contacts);
             foreach (Contact c in contacts)
             {
-                double[] factors = new double[at.Length];
-                pair.OffsetX.AddTo(factors, -c.NormalX);
-                pair.OffsetY.AddTo(factors, -c.NormalY);
-                turnA.AddTo(factors, (-c.NormalX * c.FirstY) + (c.NormalY * c.FirstX));
-                turnB.AddTo(factors, (c.NormalX * c.SecondY) - (c.NormalY * c.SecondX));
+                double[] factors = ContactLimit.Factors(model, pair, c, at.Length);
                 limits.Add((factors, model.Gap - c.Distance));
             }
 

@@ -9,11 +9,17 @@ internal sealed class GradientTable
     private readonly double[] values;
     private readonly int points;
 
-    /// <summary>Tabulates.</summary>
+    /// <summary>Tabulates at the points of a rule.</summary>
     public GradientTable(DiscBasis basis, DiscQuadrature rule)
+        : this(basis, rule.X, rule.Y)
+    {
+    }
+
+    /// <summary>Tabulates at any points.</summary>
+    public GradientTable(DiscBasis basis, double[] x, double[] y)
     {
         int count = basis.Count;
-        points = rule.Count;
+        points = x.Length;
         rows = new double[2 * points * count];
         values = new double[points * count];
         double[] value = new double[count];
@@ -21,7 +27,7 @@ internal sealed class GradientTable
         double[] dy = new double[count];
         for (int q = 0; q < points; q++)
         {
-            basis.Evaluate(rule.X[q], rule.Y[q], value, dx, dy);
+            basis.Evaluate(x[q], y[q], value, dx, dy);
             for (int i = 0; i < count; i++)
             {
                 values[(i * points) + q] = value[i];

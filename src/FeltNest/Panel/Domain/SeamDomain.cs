@@ -34,6 +34,9 @@ internal sealed class SeamDomain : PanelDomain
         }
     }
 
+    /// <summary>The seam round the panel.</summary>
+    public SeamCurve Seam => seam;
+
     /// <inheritdoc/>
     public override bool IsMirrorSymmetric => seam.IsMirrorSymmetric;
 

@@ -73,6 +73,24 @@ internal sealed class ElasticFlattening(FeltLaw law, EdgeRule edge, double? limi
         return new ElasticPanel(map, solve, held, spacing);
     }
 
+    /// <summary>The flat map of this degree by following a state that is near it, such as that of the panel without a limit.</summary>
+    /// <exception cref="NoAnswerException">No equilibrium was found.</exception>
+    public ElasticPanel Near(PanelDomain domain, ElasticPanel from)
+    {
+        FlatSpace space = FlatSpace.Of(degree, domain.IsMirrorSymmetric && law.IsMirrorSymmetric);
+        ElasticSolver solver = new(domain, space, law, edge, limit);
+        ElasticState state = solver.Solve(from.Map.Raised(space).Coefficients, [], false, limit is not null);
+        PanelSolve solve = new()
+        {
+            Degree = degree,
+            Unknowns = space.Count,
+            Iterations = from.Solve.Iterations + state.Result.Iterations,
+            Residual = state.Result.Residual,
+            ChordTorqueNmm = state.Torque,
+        };
+        return new ElasticPanel(new FlatMap(domain, space, state.Result.X), solve, state.Held, solver.Nodes.Spacing);
+    }
+
     private FlatMap Start(PanelDomain domain, int first) => edge == EdgeRule.True || domain is not SeamDomain
         ? new ConformalFlattening(first).Flatten(domain).Map
         : new EquidistantFlattening(first).Flatten(domain).Map;

@@ -24,17 +24,14 @@ internal sealed class ElasticProblem : ConstrainedProblem
     private readonly double[] vGradient;
 
     /// <summary>Tabulates everything that does not change during the solve.</summary>
-    public ElasticProblem(PanelDomain domain, FlatSpace space, FeltLaw law, EdgeRule edgeRule, double? edgeLimit)
+    public ElasticProblem(PanelDomain domain, ElasticTables tables, FeltLaw law, EdgeRule edgeRule, double? edgeLimit)
     {
-        // The energy is a quotient of polynomials: exact quadrature for three times the map's degree leaves its error below that of the
-        // map.
-        const int share = 3;
         this.law = law;
-        this.space = space;
-        rule = DiscQuadrature.Exact(share * space.Degree, space.IsMirrorSymmetric);
+        space = tables.Space;
+        rule = tables.Rule;
         metrics = [.. Enumerable.Range(0, rule.Count).Select(q => domain.At(rule.X[q], rule.Y[q]).Metric)];
-        u = new GradientTable(space.U, rule);
-        v = space.IsMirrorSymmetric ? new GradientTable(space.V, rule) : u;
+        u = tables.U;
+        v = tables.V;
         edge = new EdgeEquations(domain, space, edgeRule, edgeLimit);
         turn = space.IsMirrorSymmetric ? null : TurnRow();
         (uGradient, vGradient) = (new double[2 * rule.Count], new double[2 * rule.Count]);

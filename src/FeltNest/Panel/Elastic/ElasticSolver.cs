@@ -28,11 +28,20 @@ internal sealed class ElasticSolver
 
     /// <summary>Tabulates a problem.</summary>
     public ElasticSolver(PanelDomain domain, FlatSpace space, FeltLaw law, EdgeRule edge, double? limit)
+        : this(domain, new ElasticTables(space), law, edge, limit)
+    {
+    }
+
+    /// <summary>Tabulates a problem whose polynomials are tabulated already.</summary>
+    public ElasticSolver(PanelDomain domain, ElasticTables tables, FeltLaw law, EdgeRule edge, double? limit)
     {
         this.domain = domain;
-        this.space = space;
-        problem = new ElasticProblem(domain, space, law, edge, limit);
+        space = tables.Space;
+        problem = new ElasticProblem(domain, tables, law, edge, limit);
     }
+
+    /// <summary>The problem, as the last solve left it.</summary>
+    internal ElasticProblem Problem => problem;
 
     /// <summary>Equilibrium near a start.</summary>
     /// <param name="start">Coefficients of the start.</param>

@@ -23,9 +23,10 @@ internal sealed class LimitedFlattening(FeltLaw law, double limit, int degree)
     /// works.</exception>
     public (FlatMap Map, PanelSolve Solve, EdgeLimitReport Report) Flatten(SeamDomain domain, double radius, double stiffness)
     {
-        ElasticPanel plain = new ElasticFlattening(law, EdgeRule.Mated, null, degree).Panel(domain);
+        ElasticPanel plain = Found(() => new ElasticFlattening(law, EdgeRule.Mated, null, degree).Panel(domain))
+            ?? SeamFollowing.Panel(law, EdgeRule.Mated, degree, domain);
         double greatest = HeldEdge.GreatestCompression(new FlatEdge(plain.Map, 1));
-        ElasticPanel panel = greatest <= limit ? plain : Try(domain, limit) ?? throw NoPanel(domain, greatest);
+        ElasticPanel panel = greatest <= limit ? plain : Try(domain, plain, limit) ?? throw NoPanel(domain, plain, greatest);
         double scale = stiffness * radius * radius;
         IReadOnlyList<SeamInterval> where = HeldEdge.Intervals(panel);
         return (panel.Map, panel.Solve, new EdgeLimitReport
@@ -41,11 +42,18 @@ internal sealed class LimitedFlattening(FeltLaw law, double limit, int degree)
         });
     }
 
-    private ElasticPanel? Try(SeamDomain domain, double at)
+    // Up the degrees; where a low degree's panel folds at its held edge, from the panel without a limit.
+    private ElasticPanel? Try(SeamDomain domain, ElasticPanel plain, double at)
+    {
+        ElasticFlattening limited = new(law, EdgeRule.Mated, at, degree);
+        return Found(() => limited.Panel(domain)) ?? Found(() => limited.Near(domain, plain));
+    }
+
+    private static ElasticPanel? Found(Func<ElasticPanel> solve)
     {
         try
         {
-            return new ElasticFlattening(law, EdgeRule.Mated, at, degree).Panel(domain);
+            return solve();
         }
         catch (NoAnswerException)
         {
@@ -53,7 +61,7 @@ internal sealed class LimitedFlattening(FeltLaw law, double limit, int degree)
         }
     }
 
-    private NoAnswerException NoPanel(SeamDomain domain, double greatest)
+    private NoAnswerException NoPanel(SeamDomain domain, ElasticPanel plain, double greatest)
     {
         // Halvings in the search for the nearest limit that works: to a 64th of the way, as fine as a felt's limit is known.
         const int halvings = 6;
@@ -62,7 +70,7 @@ internal sealed class LimitedFlattening(FeltLaw law, double limit, int degree)
         for (int i = 0; i < halvings; i++)
         {
             double middle = (low + high) / 2;
-            (low, high) = Try(domain, middle) is null ? (middle, high) : (low, middle);
+            (low, high) = Try(domain, plain, middle) is null ? (middle, high) : (low, middle);
         }
 
         return new NoAnswerException(string.Create(

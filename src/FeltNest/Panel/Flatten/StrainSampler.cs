@@ -9,6 +9,50 @@ namespace FeltNest.Panel.Flatten;
 /// <param name="radius">Radius of the sphere, mm.</param>
 internal sealed class StrainSampler(FlatMap map, double radius)
 {
+    /// <summary>Least area of sphere for a unit of disc at a tip, at unit radius: a twentieth of that of a usual seam. Where the seam
+    /// crosses a tip so bluntly that less is left, the polynomials do not settle and strains read there are spikes.</summary>
+    public const double LeastTipArea = 0.25;
+
+    // Places whose squared distance along the panel is above this lie at a tip.
+    private const double AtTip = 0.8;
+
+    /// <summary>Whether strains at a place of the disc can be believed.</summary>
+    public bool IsSettled(double x, double y) => x * x < AtTip || AreaAt(x, y) >= LeastTipArea;
+
+    /// <summary>Refuses a panel that folds over itself, on the sphere or in the flat.</summary>
+    /// <exception cref="NoAnswerException">It does, at a place that is told.</exception>
+    public void RefuseFold(StrainField field)
+    {
+        for (int spoke = 0; spoke < field.Spokes / 2; spoke++)
+        {
+            (double y, double x) = Math.SinCos(map.Domain.EdgeAt(2 * Math.PI * spoke / field.Spokes).Angle);
+            for (int ring = 1; ring < field.Rings; ring++)
+            {
+                double r = ring / (field.Rings - 1.0);
+                FlatJet flat = map.At(r * x, r * y);
+                if (!(AreaAt(r * x, r * y) > 0) || !((flat.Ux * flat.Vy) - (flat.Uy * flat.Vx) > 0))
+                {
+                    throw new NoAnswerException(FormattableString.Invariant(
+                        $"the panel folds over itself {radius * flat.Place.X:0.0} mm along and {radius * flat.Place.Y:0.0} mm across from ")
+                        + "its middle: the seam is too blunt or hollow at its tips, or too wavy, for a panel to follow");
+                }
+            }
+        }
+    }
+
+    private bool IsSettled(StrainField field, int sample)
+    {
+        double angle = map.Domain.EdgeAt(2 * Math.PI * (sample % field.Spokes) / field.Spokes).Angle;
+        double r = sample / field.Spokes / (field.Rings - 1.0);
+        return IsSettled(r * Math.Cos(angle), r * Math.Sin(angle));
+    }
+
+    private double AreaAt(double x, double y)
+    {
+        DomainJet sphere = map.Domain.At(x, y);
+        return sphere.Dx.Cross(sphere.Dy).Dot(sphere.Point);
+    }
+
     /// <summary>Strain at a place of the disc.</summary>
     public StrainSample At(double x, double y)
     {
@@ -56,12 +100,16 @@ internal sealed class StrainSampler(FlatMap map, double radius)
     }
 
     /// <summary>Greatest value of a quantity of the strain over the panel, refined from a field's best sample.</summary>
-    public double Greatest(StrainField field, Func<StrainSample, double> quantity)
+    /// <param name="field">The field.</param>
+    /// <param name="quantity">The quantity.</param>
+    /// <param name="settled">Only where strains can be believed.</param>
+    public double Greatest(StrainField field, Func<StrainSample, double> quantity, bool settled = false)
     {
         int best = 0;
         for (int i = 1; i < field.Samples.Count; i++)
         {
-            best = quantity(field.Samples[i]) > quantity(field.Samples[best]) ? i : best;
+            bool counts = quantity(field.Samples[i]) > quantity(field.Samples[best]) && (!settled || IsSettled(field, i));
+            best = counts ? i : best;
         }
 
         double angle = map.Domain.EdgeAt(2 * Math.PI * (best % field.Spokes) / field.Spokes).Angle;
@@ -83,7 +131,8 @@ internal sealed class StrainSampler(FlatMap map, double radius)
                 (r, angle - step),
             })
             {
-                double value = quantity(At(nr * Math.Cos(na), nr * Math.Sin(na)));
+                (double x, double y) = (nr * Math.Cos(na), nr * Math.Sin(na));
+                double value = settled && !IsSettled(x, y) ? double.NegativeInfinity : quantity(At(x, y));
                 (found, bestR, bestAngle) = value > found ? (value, nr, na) : (found, bestR, bestAngle);
             }
 

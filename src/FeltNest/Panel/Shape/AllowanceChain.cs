@@ -22,7 +22,7 @@ internal static class AllowanceChain
         EdgeMeasure plain = EdgeMeasure.Of(new CutEdge(edge, 0, 1, 1, 0, 0));
         RefuseWideGap(request, edge, plain);
         CutEdge pulled = new(edge, inset, along / (1 + request.StretchWarp), across / (1 + request.StretchWeft), warp, 0);
-        CutEdge cut = new(edge, inset, along / (1 + request.StretchWarp), across / (1 + request.StretchWeft), warp, request.DieOffsetMm);
+        CutEdge cut = Cut(request, edge);
         EdgeMeasure closed = EdgeMeasure.Of(new CutEdge(edge, inset, 1, 1, 0, 0));
         EdgeMeasure cured = EdgeMeasure.Of(new CutEdge(edge, inset, along, across, warp, 0));
         EdgeMeasure before = EdgeMeasure.Of(pulled);
@@ -43,6 +43,11 @@ internal static class AllowanceChain
                 EdgeMeasure.Of(cut)),
         ]);
     }
+
+    /// <summary>The edge with all allowances, unchecked and unmeasured.</summary>
+    public static CutEdge Cut(PanelRequest request, FlatEdge edge) => new(
+        edge, request.SeamGapMm / 2, 1 / (1 - request.ShrinkWarp) / (1 + request.StretchWarp),
+        1 / (1 - request.ShrinkWeft) / (1 + request.StretchWeft), -(request.WarpAngle ?? 0), request.DieOffsetMm);
 
     private static void RefuseWideGap(PanelRequest request, FlatEdge edge, EdgeMeasure before)
     {

@@ -19,6 +19,7 @@ internal static class PanelWrap
     private const int MirrorDegree = 29;
     private const int HalfTurnDegree = 23;
     private const int PlainDegree = 14;
+    private const int RoughDegree = 21;
 
     // The highest wave along the edge that is held, against the degree: the polynomials follow waves up to about it, and the high ones of a
     // mirrored piece a little farther.
@@ -84,6 +85,18 @@ internal static class PanelWrap
         return Free(
             request, region, field, Solve(new WrapProblem(field, law, null), field.Start()),
             request.Law.UU * request.RadiusMm * request.RadiusMm);
+    }
+
+    /// <summary>Gaps round the seam of a piece with its edge free, mm, at a lower degree than a wrap that is shown: for a panel that is
+    /// still sought.</summary>
+    /// <exception cref="InputException">As <see cref="Lay"/>.</exception>
+    /// <exception cref="NoAnswerException">As <see cref="Lay"/>.</exception>
+    public static IReadOnlyList<double?> RoughGaps(WrapRequest request)
+    {
+        WrapRegion region = Region(request);
+        FeltLaw law = request.Law.Scaled(1 / request.Law.UU);
+        WrapField field = Field(region, law, RoughDegree);
+        return Free(request, region, field, Solve(new WrapProblem(field, law, null), field.Start()), 1).Gaps;
     }
 
     private static WrapField Field(WrapRegion region, FeltLaw law, int mirrorDegree)

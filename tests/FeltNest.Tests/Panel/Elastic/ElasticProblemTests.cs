@@ -35,7 +35,7 @@ public sealed class ElasticProblemTests
             SS = 0.4,
         };
         FlatSpace space = FlatSpace.Of(9, mirrors);
-        ElasticProblem problem = new(Domain, space, law, rule, limit);
+        ElasticProblem problem = new(Domain, new ElasticTables(space), law, rule, limit);
         problem.Edge.Held = limit is null ? [] : [0, 1];
         int n = problem.Unknowns;
         int m = problem.Equations;
