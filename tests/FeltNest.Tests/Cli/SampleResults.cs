@@ -41,7 +41,7 @@ internal static class SampleResults
     private static readonly Dictionary<string, Func<CancellationToken, byte[]>> Makers = new()
     {
         ["panel"] = _ => PanelWriter.Write(Ball, Flat.Value),
-        ["wrap"] = _ => WrapWriter.Write(Ball, "panel", true, 0, PanelWrap.Lay(WrapRequest.For(Ball, Flat.Value.EdgeMap))),
+        ["wrap"] = _ => WrapWriter.Write(Ball, "panel", PieceWrap.Lay(Ball, Flat.Value.Arcs, Flat.Value.EdgeMap)),
         ["proven"] = _ => ProvenWriter.Write("outline", Proven()),
         ["waist"] = stop => WaistWriter.Json(WaistStudy.Run(Ball, [26, 28], Lay, stop: stop)),
         ["seams"] = stop => SeamsWriter.Json(SeamStudy.Run(Ball, Lay, stop: stop)),
