@@ -81,4 +81,7 @@ public enum AskedFor
 
     /// <summary>List of offers.</summary>
     Offers,
+
+    /// <summary>Resolution of a picture.</summary>
+    Resolution,
 }

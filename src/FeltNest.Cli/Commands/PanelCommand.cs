@@ -51,6 +51,7 @@ internal sealed class PanelCommand
     private readonly Terminal terminal;
     private readonly BallOptions balls;
     private readonly Option[] jobs;
+    private readonly ScanOption scan;
     private readonly LayoutOptions layout;
     private readonly CommonOptions common;
 
@@ -64,6 +65,7 @@ internal sealed class PanelCommand
             command.Add(option);
         }
 
+        scan = new ScanOption(command);
         layout = new LayoutOptions(command, StudyWidthMm, StudyEffort);
         common = new CommonOptions(command);
     }
@@ -100,6 +102,11 @@ internal sealed class PanelCommand
             throw new InputException(null, given[1].Name, $"cannot go with {given[0].Name}: give one of them");
         }
 
+        if (!given.Contains(wrap) && !given.Contains(proven) && scan.Of(parse) is not null)
+        {
+            throw new InputException(null, scan.Name, $"belongs to {wrap.Name} and {proven.Name}: give one of them too");
+        }
+
         if (!given.Contains(waists) && !given.Contains(seams) && layout.FirstGiven(parse) is { } stray)
         {
             throw new InputException(
@@ -112,13 +119,13 @@ internal sealed class PanelCommand
         BallSpec ball = input.Ball;
         if (parse.GetValue(wrap) is { } laid)
         {
-            WrapRun run = new() { Ball = ball, Outline = OutlineOf(laid, "wrap"), OutlineFile = laid };
+            WrapRun run = new() { Ball = ball, Outline = OutlineOf(laid, "wrap", scan.Of(parse)), OutlineFile = laid };
             return (run, DefaultFolder.OfOutline(path, "wrap", laid));
         }
 
         if (parse.GetValue(proven) is { } measured)
         {
-            ProvenRun run = new() { Ball = ball, Outline = OutlineOf(measured, "proven"), OutlineFile = measured };
+            ProvenRun run = new() { Ball = ball, Outline = OutlineOf(measured, "proven", scan.Of(parse)), OutlineFile = measured };
             return (run, DefaultFolder.OfOutline(path, "proven", measured));
         }
 
@@ -161,7 +168,7 @@ internal sealed class PanelCommand
     private LayoutRequest Named(ParseResult parse, BallSpec ball) =>
         layout.Request(parse, CoverPart.Of(ball, PanelFlattener.Flatten(ball)));
 
-    private static ImportedOutline OutlineOf(string path, string option) => PartReader.Read(path).Outline
+    private static ImportedOutline OutlineOf(string path, string option, double? dpi) => PartReader.Read(path, null, dpi).Outline
         ?? throw new InputException(path, null, $"is a ball specification; --{option} takes a flat outline or a panel.json");
 
     // Tells each seam on the message stream as it is done.

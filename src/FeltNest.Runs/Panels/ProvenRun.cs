@@ -2,6 +2,7 @@ using FeltNest.Ball;
 using FeltNest.Drawing.Sheets;
 using FeltNest.Files.Outlines;
 using FeltNest.Files.Panels;
+using FeltNest.Panel;
 using FeltNest.Panel.Proven;
 using FeltNest.Report;
 
@@ -28,7 +29,8 @@ internal sealed class ProvenRun : IRun
     /// <inheritdoc/>
     public Outcome Execute(Action? searchOver, CancellationToken search, CancellationToken interrupt)
     {
-        ProvenFit fit = ProvenPanel.Fit(Ball, Outline.Curve);
+        ProvenFit fit = ProvenPanel.Fit(
+            Ball, NamedInput.Of(OutlineFile, () => UnitSlip.Sound(Outline.Curve, Ball.FittedRadiusMm)));
         return new Outcome
         {
             Files =

@@ -2,6 +2,8 @@ using FeltNest.Ball;
 using FeltNest.Drawing.Sheets;
 using FeltNest.Files.Outlines;
 using FeltNest.Files.Panels;
+using FeltNest.Geometry;
+using FeltNest.Panel;
 using FeltNest.Panel.Wrap;
 using FeltNest.Report;
 using static FeltNest.InvariantText;
@@ -29,7 +31,8 @@ internal sealed class WrapRun : IRun
     /// <inheritdoc/>
     public Outcome Execute(Action? searchOver, CancellationToken search, CancellationToken interrupt)
     {
-        PieceResult wrap = PieceWrap.Lay(Ball, Outline.Curve, Outline.EdgeMap);
+        ArcOutline cut = NamedInput.Of(OutlineFile, () => UnitSlip.Sound(Outline.Curve, Ball.FittedRadiusMm));
+        PieceResult wrap = PieceWrap.Lay(Ball, cut, Outline.EdgeMap);
         return new Outcome
         {
             Files =

@@ -141,6 +141,6 @@ internal static class ProvenSheet
             : string.Create(CultureInfo.InvariantCulture, $"its distance from the panel drawn {factor} times too large");
         string[] words = [$"Dark: fitted panel. Brown: measured outline, {enlarged}; the ring marks the greatest.", fit.Weakest];
         double room = width - (2 * Margin);
-        return TextBlock.Draw(new Point2(Margin, Margin - 3 + TextBlock.Height(words, room)), room, words);
+        return TextBlock.Draw(new Point2(Margin, Margin + TextBlock.Height(words, room)), room, words);
     }
 }

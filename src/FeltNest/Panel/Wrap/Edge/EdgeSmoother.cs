@@ -31,7 +31,9 @@ internal static class EdgeSmoother
 
     /// <summary>The smooth edge; null where the outline is smooth as drawn, has corners that are meant, or is no smooth edge within its
     /// noise.</summary>
-    public static SmoothEdge? Smoothed(ArcOutline outline)
+    /// <param name="outline">The outline.</param>
+    /// <param name="mayBeEven">Whether the edge may be taken to have mirrors or the half-turn.</param>
+    public static SmoothEdge? Smoothed(ArcOutline outline, bool mayBeEven = true)
     {
         if (EdgePlaces.Bends(outline, Bend) < FewestPlaces && EdgePlaces.IsEven(outline))
         {
@@ -41,7 +43,7 @@ internal static class EdgeSmoother
         Point2 centroid = outline.Centroid;
         double axis = LongAxis.Of([.. outline.Vertices.Select(v => v.Point)], centroid).Angle;
         (Point2[] places, double[] parameters) = EdgePlaces.Of(outline, centroid, axis);
-        if (places.Length < FewestPlaces || Best(places, parameters) is not var (fit, symmetry))
+        if (places.Length < FewestPlaces || Best(places, parameters, mayBeEven) is not var (fit, symmetry))
         {
             return null;
         }
@@ -66,7 +68,7 @@ internal static class EdgeSmoother
         _ => "mirrors",
     };
 
-    private static (WaveFit Fit, CurveSymmetry Symmetry)? Best(Point2[] places, double[] parameters)
+    private static (WaveFit Fit, CurveSymmetry Symmetry)? Best(Point2[] places, double[] parameters, bool mayBeEven)
     {
         if (Fitted(CurveSymmetry.None, places, parameters) is not { } plain)
         {
@@ -74,7 +76,8 @@ internal static class EdgeSmoother
         }
 
         double most = Math.Max((KeptShare * plain.Scatter) + KeptMm, ProvenFit.LeastTellableMm);
-        foreach (CurveSymmetry symmetry in new[] { CurveSymmetry.Mirrors, CurveSymmetry.HalfTurn })
+        CurveSymmetry[] even = mayBeEven ? [CurveSymmetry.Mirrors, CurveSymmetry.HalfTurn] : [];
+        foreach (CurveSymmetry symmetry in even)
         {
             if (Fitted(symmetry, places, parameters) is { } kept && kept.Scatter <= most)
             {
