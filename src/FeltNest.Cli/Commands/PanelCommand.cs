@@ -48,6 +48,7 @@ internal sealed class PanelCommand
         HelpName = "OUTLINE",
     };
 
+    private readonly HoldOption hold;
     private readonly Terminal terminal;
     private readonly BallOptions balls;
     private readonly Option[] jobs;
@@ -65,6 +66,7 @@ internal sealed class PanelCommand
             command.Add(option);
         }
 
+        hold = new HoldOption(command);
         scan = new ScanOption(command);
         layout = new LayoutOptions(command, StudyWidthMm, StudyEffort);
         common = new CommonOptions(command);
@@ -107,6 +109,11 @@ internal sealed class PanelCommand
             throw new InputException(null, scan.Name, $"belongs to {wrap.Name} and {proven.Name}: give one of them too");
         }
 
+        if (!given.Contains(proven) && hold.IsGiven(parse))
+        {
+            throw new InputException(null, hold.Name, $"belongs to {proven.Name}: give it too");
+        }
+
         if (!given.Contains(waists) && !given.Contains(seams) && layout.FirstGiven(parse) is { } stray)
         {
             throw new InputException(
@@ -125,7 +132,13 @@ internal sealed class PanelCommand
 
         if (parse.GetValue(proven) is { } measured)
         {
-            ProvenRun run = new() { Ball = ball, Outline = OutlineOf(measured, "proven", scan.Of(parse)), OutlineFile = measured };
+            ProvenRun run = new()
+            {
+                Ball = hold.Applied(parse, ball),
+                Outline = OutlineOf(measured, "proven", scan.Of(parse)),
+                OutlineFile = measured,
+                Hold = hold.Of(parse),
+            };
             return (run, DefaultFolder.OfOutline(path, "proven", measured));
         }
 

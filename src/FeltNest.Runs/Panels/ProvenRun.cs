@@ -17,6 +17,9 @@ internal sealed class ProvenRun : IRun
     /// <summary>The measured panel.</summary>
     public required ImportedOutline Outline { get; init; }
 
+    /// <summary>Values of the ball that are known.</summary>
+    public ProvenHold Hold { get; init; } = ProvenHold.Nothing;
+
     /// <summary>The outline's file.</summary>
     public required string OutlineFile { get; init; }
 
@@ -29,8 +32,8 @@ internal sealed class ProvenRun : IRun
     /// <inheritdoc/>
     public Outcome Execute(Action? searchOver, CancellationToken search, CancellationToken interrupt)
     {
-        ProvenFit fit = ProvenPanel.Fit(
-            Ball, NamedInput.Of(OutlineFile, () => UnitSlip.Sound(Outline.Curve, Ball.FittedRadiusMm)));
+        ProvenFit fit = ProvenFamilies.Fit(
+            Ball, NamedInput.Of(OutlineFile, () => UnitSlip.Sound(Outline.Curve, Ball.FittedRadiusMm)), Hold);
         return new Outcome
         {
             Files =
@@ -45,6 +48,11 @@ internal sealed class ProvenRun : IRun
                     .Where(value => value.AtBound is not null)
                     .Select(value => Remark.Warning(
                         $"{value.Name} stands {value.AtBound}: the outline would be met better beyond it")),
+                .. fit.Ball.Seam.Curve == Ball.Seam.Curve ? Array.Empty<Remark>() :
+                [
+                    Remark.Warning($"the seam family {EnumWord.Of(fit.Ball.Seam.Curve)} comes clearly nearer than the ball file's "
+                        + $"{EnumWord.Of(Ball.Seam.Curve)} and is taken: seam.curve stands in ballFields"),
+                ],
             ],
         };
     }
