@@ -43,7 +43,7 @@ internal static class ProvenPanel
         Refuse(ball, known);
         MeasuredEdge measured = new(outline);
         double[] start = [ball.Felt.NeutralLayer, ball.Seam.WaistMm, known.EdgeLimit ? ball.Felt.MaxEdgeCompressionPercent : 100];
-        int[] shape = [.. new[] { 0, 1 }.Where(i => !(i == 0 ? known.NeutralLayer : known.Waist))];
+        int[] shape = [.. Enumerable.Range(0, 2).Where(i => !(i == 0 ? known.NeutralLayer : known.Waist))];
         bool mirror = PanelRequest.For(ball) is { Law.IsMirrorSymmetric: true, Seam.IsMirrorSymmetric: true };
         ProvenModel rough = new(ball, SearchDegree);
         ProvenModel fine = new(ball, mirror ? ElasticFlattening.UsualDegree : AskewDegree);
