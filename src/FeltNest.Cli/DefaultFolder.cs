@@ -18,6 +18,12 @@ internal static class DefaultFolder
     public static string OfOutline(string ball, string word, string outline) =>
         Path.Combine(Root, $"{NameOf(ball)}-{word}-{NameOf(outline)}");
 
+    /// <summary>Folder of a traced picture.</summary>
+    public static string OfTrace(string picture) => Path.Combine(Root, $"{NameOf(picture)}-trace");
+
+    /// <summary>Folder of the sheet of reference marks.</summary>
+    public static string OfMarkSheet() => Path.Combine(Root, "marks");
+
     /// <summary>Folder of a layout run: width and gap always, every other setting where it is not the usual one.</summary>
     public static string OfLayout(string input, LayoutRequest request, LayoutRequest usual, double? seconds) =>
         OfRoll(NameOf(input), request, usual, seconds);

@@ -32,6 +32,8 @@ internal static class OptionNames
         AskedFor.Band => "--band",
         AskedFor.DiePart => "--part",
         AskedFor.Offers => "--offers",
+        AskedFor.HeldValues => "--hold",
+        AskedFor.Resolution => "--dpi",
         _ => throw new ArgumentOutOfRangeException(nameof(asked), asked, "has no option"),
     };
 

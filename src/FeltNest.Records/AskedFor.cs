@@ -81,4 +81,10 @@ public enum AskedFor
 
     /// <summary>List of offers.</summary>
     Offers,
+
+    /// <summary>Values held in a fit.</summary>
+    HeldValues,
+
+    /// <summary>Resolution of a picture.</summary>
+    Resolution,
 }

@@ -59,7 +59,7 @@ public sealed partial class ArchitectureTests
     }
 
     [Theory]
-    [InlineData("SkiaSharp", "Drawing")]
+    [InlineData("SkiaSharp", "Drawing,Files")]
     [InlineData("Google.OrTools", "Layout,Cost,Rolls")]
     [InlineData("NetTopologySuite", "Geometry")]
     public void A_heavy_package_is_named_only_where_it_belongs(string package, string folders)

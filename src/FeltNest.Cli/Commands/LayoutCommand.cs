@@ -69,7 +69,11 @@ internal sealed class LayoutCommand
     }
 
     private LayoutRequest WithSecond(ParseResult parse, LayoutRequest request) => shop.Second(parse) is { } file
-        ? request with { Second = new SecondPart(LaidPart.Of(PartReader.Read(file), file).Part, shop.SecondShare(parse)) }
+        ? request with
+        {
+            Second = new SecondPart(
+                LaidPart.Of(PartReader.Read(file, null, balls.SecondDpi(parse, file)), file).Part, shop.SecondShare(parse)),
+        }
         : request;
 
     // Tells each design on the message stream as it is laid.

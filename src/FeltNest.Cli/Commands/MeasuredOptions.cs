@@ -7,12 +7,15 @@ namespace FeltNest.Cli.Commands;
 /// <summary>Options by which a cut panel, or a die's life, is judged.</summary>
 internal sealed class MeasuredOptions
 {
+    private readonly ScanOption scan;
+
     /// <summary>Adds the options to a command.</summary>
     public MeasuredOptions(Command command)
     {
         command.Add(Measured);
         command.Add(Profile);
         command.Add(Part);
+        scan = new ScanOption(command);
         command.Add(Readings);
         command.Add(Newer);
     }
@@ -24,6 +27,7 @@ internal sealed class MeasuredOptions
         PointsFile = points,
         ProfileMm = parse.GetValue(Profile),
         Part = parse.GetValue(Part),
+        Dpi = scan.Of(parse),
     };
 
     /// <summary>Measured points.</summary>

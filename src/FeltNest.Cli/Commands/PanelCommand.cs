@@ -48,10 +48,12 @@ internal sealed class PanelCommand
         HelpName = "OUTLINE",
     };
 
+    private readonly HoldOption hold;
     private readonly Terminal terminal;
     private readonly BallOptions balls;
     private readonly Option[] jobs;
     private readonly SeamDesignOptions design;
+    private readonly ScanOption scan;
     private readonly LayoutOptions layout;
     private readonly CommonOptions common;
 
@@ -68,6 +70,8 @@ internal sealed class PanelCommand
         design = new SeamDesignOptions(command);
         jobs = [.. plain, design.Job];
 
+        hold = new HoldOption(command);
+        scan = new ScanOption(command);
         layout = new LayoutOptions(command, StudyWidthMm, StudyEffort);
         common = new CommonOptions(command);
     }
@@ -110,6 +114,16 @@ internal sealed class PanelCommand
             throw new InputException(null, limit, $"belongs to {design.Job.Name}: give it too");
         }
 
+        if (!given.Contains(wrap) && !given.Contains(proven) && scan.Of(parse) is not null)
+        {
+            throw new InputException(null, scan.Name, $"belongs to {wrap.Name} and {proven.Name}: give one of them too");
+        }
+
+        if (!given.Contains(proven) && hold.IsGiven(parse))
+        {
+            throw new InputException(null, hold.Name, $"belongs to {proven.Name}: give it too");
+        }
+
         if (!given.Contains(waists) && !given.Contains(seams) && !designs && layout.FirstGiven(parse) is { } stray)
         {
             throw new InputException(
@@ -122,13 +136,19 @@ internal sealed class PanelCommand
         BallSpec ball = input.Ball;
         if (parse.GetValue(wrap) is { } laid)
         {
-            WrapRun run = new() { Ball = ball, Outline = OutlineOf(laid, "wrap"), OutlineFile = laid };
+            WrapRun run = new() { Ball = ball, Outline = OutlineOf(laid, "wrap", scan.Of(parse)), OutlineFile = laid };
             return (run, DefaultFolder.OfOutline(path, "wrap", laid));
         }
 
         if (parse.GetValue(proven) is { } measured)
         {
-            ProvenRun run = new() { Ball = ball, Outline = OutlineOf(measured, "proven"), OutlineFile = measured };
+            ProvenRun run = new()
+            {
+                Ball = hold.Applied(parse, ball),
+                Outline = OutlineOf(measured, "proven", scan.Of(parse)),
+                OutlineFile = measured,
+                Hold = hold.Of(parse),
+            };
             return (run, DefaultFolder.OfOutline(path, "proven", measured));
         }
 
@@ -190,7 +210,7 @@ internal sealed class PanelCommand
     private LayoutRequest Named(ParseResult parse, BallSpec ball) =>
         layout.Request(parse, CoverPart.Of(ball, PanelFlattener.Flatten(ball)));
 
-    private static ImportedOutline OutlineOf(string path, string option) => PartReader.Read(path).Outline
+    private static ImportedOutline OutlineOf(string path, string option, double? dpi) => PartReader.Read(path, null, dpi).Outline
         ?? throw new InputException(path, null, $"is a ball specification; --{option} takes a flat outline or a panel.json");
 
     // Tells each seam on the message stream as it is done.

@@ -33,6 +33,8 @@ internal sealed class BallOptions
         CustomParser = ParseFields,
     };
 
+    private readonly ScanOption? dpi;
+
     /// <summary>Adds the argument and the options to a command.</summary>
     /// <param name="command">The command.</param>
     /// <param name="takesOutline">True where a flat outline may stand instead of a ball.</param>
@@ -40,7 +42,9 @@ internal sealed class BallOptions
     {
         string name = takesOutline ? "BALL|OUTLINE" : "BALL";
         string what =
-            takesOutline ? "Ball specification (JSON) or flat outline (JSON, CSV, SVG, DXF, panel.json)" : "Ball specification (JSON)";
+            takesOutline
+                ? "Ball specification (JSON) or flat outline (JSON, CSV, SVG, DXF, PNG, JPEG, panel.json)"
+                : "Ball specification (JSON)";
         input = new(name)
         {
             Description = $"{what}; without it the shipped example {ShippedBalls.Example} stands in.",
@@ -51,6 +55,7 @@ internal sealed class BallOptions
         command.Add(core);
         command.Add(waist);
         command.Add(with);
+        dpi = takesOutline ? new ScanOption(command) : null;
     }
 
     /// <summary>Fields given on the line, in a fixed order.</summary>
@@ -87,8 +92,12 @@ internal sealed class BallOptions
     /// <summary>The ball or outline.</summary>
     /// <exception cref="InputException">Names the file, the field, the value found and what is allowed.</exception>
     public PartInput Read(ParseResult parse) => parse.GetValue(input) is { } path
-        ? PartReader.Read(path, Changes(parse))
+        ? PartReader.Read(path, Changes(parse), dpi?.Of(parse))
         : new PartInput(ShippedBalls.Read(ShippedBalls.Example, Changes(parse)), null);
+
+    /// <summary>The resolution told, where a second file is a picture too.</summary>
+    public double? SecondDpi(ParseResult parse, string file) =>
+        System.IO.Path.GetExtension(file).ToLowerInvariant() is ".png" or ".jpg" or ".jpeg" ? dpi?.Of(parse) : null;
 
     /// <summary>The ball with its panel, or the outline, as a part to lay.</summary>
     /// <exception cref="InputException">As above, or the ball's values do not go together.</exception>

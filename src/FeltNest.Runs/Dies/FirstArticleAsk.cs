@@ -12,6 +12,9 @@ internal sealed record FirstArticleAsk
     /// <summary>Profile tolerance, mm, or null for the die's own or the usual one.</summary>
     public double? ProfileMm { get; init; }
 
+    /// <summary>Resolution of the outline where it is a picture, dots per inch, or null.</summary>
+    public double? Dpi { get; init; }
+
     /// <summary>Letter of the part where the die cuts several, or null.</summary>
     public string? Part { get; init; }
 }

@@ -29,7 +29,7 @@ internal sealed class FirstArticleRun : IRun
     public FirstArticleRun(FirstArticleAsk question)
     {
         this.question = question;
-        wanted = Wanted(question.WantedFile, question.Part);
+        wanted = Wanted(question.WantedFile, question.Part, question.Dpi);
         points = PointsReader.Read(question.PointsFile);
     }
 
@@ -62,7 +62,7 @@ internal sealed class FirstArticleRun : IRun
         };
     }
 
-    private static WantedPanel Wanted(string path, string? letter)
+    private static WantedPanel Wanted(string path, string? letter, double? dpi)
     {
         if (DieReader.IsDie(path))
         {
@@ -77,7 +77,7 @@ internal sealed class FirstArticleRun : IRun
                 AskedFor.DiePart, $"'{letter}' is given, but {path} is no die.json: only a die has parts with letters");
         }
 
-        ImportedOutline outline = PartReader.Read(path).Outline
+        ImportedOutline outline = PartReader.Read(path, null, dpi).Outline
             ?? throw new InputException(path, null, "is a ball: compute its panel first and give the panel.json");
         return outline.CentredArcs is { } arcs
             ? new WantedPanel(outline.Name, arcs.ContainingPolygon(Chord), arcs.Vertices, null)

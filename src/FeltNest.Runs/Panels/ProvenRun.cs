@@ -2,6 +2,7 @@ using FeltNest.Ball;
 using FeltNest.Drawing.Sheets;
 using FeltNest.Files.Outlines;
 using FeltNest.Files.Panels;
+using FeltNest.Panel;
 using FeltNest.Panel.Proven;
 using FeltNest.Report;
 
@@ -16,6 +17,9 @@ internal sealed class ProvenRun : IRun
     /// <summary>The measured panel.</summary>
     public required ImportedOutline Outline { get; init; }
 
+    /// <summary>Values of the ball that are known.</summary>
+    public ProvenHold Hold { get; init; } = ProvenHold.Nothing;
+
     /// <summary>The outline's file.</summary>
     public required string OutlineFile { get; init; }
 
@@ -28,7 +32,8 @@ internal sealed class ProvenRun : IRun
     /// <inheritdoc/>
     public Outcome Execute(Action? resultThere, CancellationToken search, CancellationToken interrupt)
     {
-        ProvenFit fit = ProvenPanel.Fit(Ball, Outline.Curve);
+        ProvenFit fit = ProvenFamilies.Fit(
+            Ball, NamedInput.Of(OutlineFile, () => UnitSlip.Sound(Outline.Curve, Ball.FittedRadiusMm)), Hold);
         return new Outcome
         {
             Files =
@@ -43,6 +48,11 @@ internal sealed class ProvenRun : IRun
                     .Where(value => value.AtBound is not null)
                     .Select(value => Remark.Warning(
                         $"{value.Name} stands {value.AtBound}: the outline would be met better beyond it")),
+                .. fit.Ball.Seam.Curve == Ball.Seam.Curve ? Array.Empty<Remark>() :
+                [
+                    Remark.Warning($"the seam family {EnumWord.Of(fit.Ball.Seam.Curve)} comes clearly nearer than the ball file's "
+                        + $"{EnumWord.Of(Ball.Seam.Curve)} and is taken: seam.curve stands in ballFields"),
+                ],
             ],
         };
     }

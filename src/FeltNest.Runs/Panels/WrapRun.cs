@@ -2,6 +2,8 @@ using FeltNest.Ball;
 using FeltNest.Drawing.Sheets;
 using FeltNest.Files.Outlines;
 using FeltNest.Files.Panels;
+using FeltNest.Geometry;
+using FeltNest.Panel;
 using FeltNest.Panel.Wrap;
 using FeltNest.Report;
 using static FeltNest.InvariantText;
@@ -29,28 +31,28 @@ internal sealed class WrapRun : IRun
     /// <inheritdoc/>
     public Outcome Execute(Action? resultThere, CancellationToken search, CancellationToken interrupt)
     {
-        bool byMap = Outline.EdgeMap is not null;
-        WrapRequest request =
-            Outline.EdgeMap is { } map ? WrapRequest.For(Ball, map) : WrapRequest.For(Ball, Outline.Curve);
-        WrapResult wrap = PanelWrap.Lay(request);
+        ArcOutline cut = NamedInput.Of(OutlineFile, () => UnitSlip.Sound(Outline.Curve, Ball.FittedRadiusMm));
+        PieceResult wrap = PieceWrap.Lay(Ball, cut, Outline.EdgeMap);
         return new Outcome
         {
             Files =
             [
-                new(FileNames[0], () => WrapWriter.Write(Ball, Outline.Name, byMap, request.TurnedDeg, wrap)),
+                new(FileNames[0], () => WrapWriter.Write(Ball, Outline.Name, wrap)),
                 .. ResultFile.Pictures(FileNames.Skip(1), () => WrapSheet.Draw(Ball, Outline.Name, wrap)),
             ],
-            Table = WrapReport.Text(Ball, Outline.Name, byMap, wrap),
-            Remarks = [.. Remarks(request, wrap)],
+            Table = WrapReport.Text(Ball, Outline.Name, wrap),
+            Remarks = [.. Remarks(wrap)],
         };
     }
 
-    private IEnumerable<Remark> Remarks(WrapRequest request, WrapResult wrap)
+    private IEnumerable<Remark> Remarks(PieceResult wrap)
     {
-        if (request.TurnedDeg != 0)
+        // Turns that two decimals do not show are not worth a word.
+        const double unsaid = 0.005;
+        if (Math.Abs(wrap.TurnedDeg) >= unsaid)
         {
             yield return Remark.Note(
-                Invariant($"{OutlineFile}: turned by {request.TurnedDeg:0.00} degrees, so that its long axis lies along u"));
+                Invariant($"{OutlineFile}: turned by {wrap.TurnedDeg:0.00} degrees, so that its long axis lies along u"));
         }
 
         if (wrap.EdgeHeld is { } held && held.MaxStretchPercent > Ball.Felt.MaxStretchPercent)

@@ -10,6 +10,7 @@ using FeltNest.Files.Outlines;
 using FeltNest.Files.Panels;
 using FeltNest.Files.Presses;
 using FeltNest.Files.Rolls;
+using FeltNest.Files.Scan;
 using FeltNest.Files.Studies;
 using FeltNest.Files.Usage;
 
@@ -22,8 +23,8 @@ internal static class Documents
     public static IReadOnlyList<Document> All { get; } =
     [
         BallDocument.Document, OutlineDocument.Document, PanelDocument.Document, LayoutDocument.Document, SeamsDocument.Document,
-        SeamDesignDocument.Document,
-        ProvenDocument.Document, WrapDocument.Document, WaistDocument.Document, CostsDocument.Document, PressDocument.Document,
+        SeamDesignDocument.Document, ProvenDocument.Document, WrapDocument.Document, TraceDocument.Document, WaistDocument.Document,
+        CostsDocument.Document, PressDocument.Document,
         CompareDocument.Document, UsageDocument.Document, RollDocument.Document, RollPlanDocument.Document, DieOrderDocument.Document,
         DieDocument.Document, FirstArticleDocument.Document, DieLifeDocument.Document, OrderPlanDocument.Document, CheckDocument.Document,
     ];

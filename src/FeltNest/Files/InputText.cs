@@ -19,6 +19,9 @@ internal sealed record InputText
     /// <summary>The text, UTF-8, without a byte order mark.</summary>
     public ReadOnlyMemory<byte> Bytes { get; }
 
+    /// <summary>Resolution of a picture, dots per inch, where it was told beside it.</summary>
+    public double? Dpi { get; init; }
+
     /// <summary>Its name's ending in small letters, such as <c>.csv</c>.</summary>
     internal string Ending => Path.GetExtension(Name).ToLowerInvariant();
 

@@ -2,6 +2,7 @@ using System.Text.Json;
 using FeltNest.Files.Balls;
 using FeltNest.Files.Json;
 using FeltNest.Files.Outlines;
+using FeltNest.Files.Scan;
 
 namespace FeltNest.Files;
 
@@ -11,9 +12,11 @@ internal static class PartReader
     /// <summary>The ball or the outline of a file, told apart by the file's ending and its <c>schema</c>.</summary>
     /// <param name="path">The file.</param>
     /// <param name="changes">Fields of a ball that go before those of the file, or null.</param>
+    /// <param name="dpi">Resolution of a picture, dots per inch, or null.</param>
     /// <exception cref="InputException">Names the file, the field, the value found and what is allowed; or an outline for which fields of a
-    /// ball are given.</exception>
-    public static PartInput Read(string path, IReadOnlyList<BallChange>? changes = null) => Read(InputText.OfFile(path), changes);
+    /// ball are given, or a resolution for what is no picture.</exception>
+    public static PartInput Read(string path, IReadOnlyList<BallChange>? changes = null, double? dpi = null) =>
+        Read(InputText.OfFile(path) with { Dpi = dpi }, changes);
 
     /// <summary>The ball or the outline of a text, told apart by the ending of its name and its <c>schema</c>.</summary>
     /// <param name="text">The text.</param>
@@ -22,6 +25,11 @@ internal static class PartReader
     /// ball are given.</exception>
     public static PartInput Read(InputText text, IReadOnlyList<BallChange>? changes = null)
     {
+        if (text.Dpi is not null && !PictureReader.IsPicture(text))
+        {
+            throw new InputException(AskedFor.Resolution, $"belongs to a picture, and {OneLine.Of(text.Name)} is no PNG or JPEG");
+        }
+
         PartInput part = Either(text, changes ?? []);
         return part.Ball is null && changes is { Count: > 0 }
             ? throw new InputException(
@@ -31,13 +39,15 @@ internal static class PartReader
 
     private static PartInput Either(InputText text, IReadOnlyList<BallChange> changes)
     {
-        if (text.Ending is ".csv" or ".svg" or ".dxf")
+        PictureReader.RefuseOthers(text);
+        if (text.Ending is ".csv" or ".svg" or ".dxf" || PictureReader.IsPicture(text))
         {
             return new PartInput(null, OutlineReader.Read(text));
         }
 
         JsonElement root = JsonInput.ReadObject(text);
-        string schema = JsonInput.SchemaOf(root, text.Name, SchemaName.Ball, SchemaName.Outline, SchemaName.Panel, SchemaName.Layout);
+        string schema = JsonInput.SchemaOf(root, text.Name, SchemaName.Ball, SchemaName.Outline, SchemaName.Panel, SchemaName.Layout,
+            SchemaName.Trace);
         return schema == SchemaName.Ball
             ? new PartInput(BallReader.Read(text.Name, root, changes), null)
             : new PartInput(null, OutlineReader.Read(text.Name, root));

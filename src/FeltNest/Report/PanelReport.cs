@@ -81,9 +81,13 @@ internal static class PanelReport
         if (panel.Fit is { } fit)
         {
             table.Line(
-                "gap, edge free", fit.LargestGapMm, "0.00", "mm",
+                "gap as cut, at fitting", fit.AsCut.LargestGapMm, "0.00", "mm",
                 "greatest gap between the two panels before the edges are pulled together: what the fitter feels")
-                .Line("overlap, edge free", fit.LargestOverlapMm, "0.00", "mm");
+                .Line("overlap as cut, at fitting", fit.AsCut.LargestOverlapMm, "0.00", "mm")
+                .Line(
+                    "gap after cure", fit.AfterCure.LargestGapMm, "0.00", "mm",
+                    FormattableString.Invariant($"of it {fit.LargestGapMm:0.00} mm over and above the gap for the adhesive"))
+                .Line("overlap after cure", fit.AfterCure.LargestOverlapMm, "0.00", "mm");
         }
     }
 

@@ -8,6 +8,15 @@ namespace FeltNest.Seam;
 /// <param name="Worst">Number of that point as given, from 1.</param>
 internal sealed record PointFit(SeamSeries Series, double Deviation, int Worst)
 {
+    /// <summary>Root mean square distance of the points, radians.</summary>
+    public required double Rms { get; init; }
+
+    // Points within this of the curve, radians rms (0.03 mm on a ball), are no noise to be left behind.
+    private const double Clean = 1e-3;
+
+    // Fewest harmonics: a family's seam to a tenth of a millimetre.
+    private const int FewestHarmonics = 5;
+
     // Rounds of fit and new parameters: parameters even in length are already good to a few per cent of a step, and each round takes most
     // of the rest.
     private const int Rounds = 12;
@@ -21,7 +30,31 @@ internal sealed record PointFit(SeamSeries Series, double Deviation, int Worst)
     /// <param name="mirrors">Whether the curve is to have both mirrors.</param>
     public static PointFit To(PointPath path, bool mirrors)
     {
-        int harmonics = Math.Clamp((int)(2 * Math.PI / (StepsPerWave * path.Step)), 5, MostHarmonic);
+        int most = Math.Clamp((int)(2 * Math.PI / (StepsPerWave * path.Step)), FewestHarmonics, MostHarmonic);
+        PointFit best = To(path, mirrors, most);
+        if (best.Rms <= Clean)
+        {
+            return best;
+        }
+
+        // Noise: as many harmonics as predict a point left out best (generalised cross-validation: P. Craven, G. Wahba, Numerische
+        // Mathematik 31:377-403, 1979).
+        double least = Score(best, most);
+        for (int harmonics = FewestHarmonics; harmonics < most; harmonics += 4)
+        {
+            PointFit fit = To(path, mirrors, harmonics);
+            (best, least) = Score(fit, harmonics) < least ? (fit, Score(fit, harmonics)) : (best, least);
+        }
+
+        return best;
+
+        // About half a value for each harmonic moves the curve across itself; without mirrors twice as many.
+        double Score(PointFit fit, int harmonics) =>
+            fit.Rms / Math.Max(0.1, 1 - ((mirrors ? 0.5 : 1.0) * harmonics / path.Directions.Length));
+    }
+
+    private static PointFit To(PointPath path, bool mirrors, int harmonics)
+    {
         double[] at = [.. path.Parameters];
         SeamSeries series = Fit(path.Directions, at, harmonics, mirrors);
         for (int round = 0; round < Rounds; round++)
@@ -36,7 +69,10 @@ internal sealed record PointFit(SeamSeries Series, double Deviation, int Worst)
 
         double[] off = [.. path.Directions.Select((p, i) => (series.At(Nearest(series, p, at[i])).Point - p).Length)];
         int worst = Array.IndexOf(off, off.Max());
-        return new PointFit(series, off[worst], path.IsReversed ? off.Length - worst : worst + 1);
+        return new PointFit(series, off[worst], path.IsReversed ? off.Length - worst : worst + 1)
+        {
+            Rms = Math.Sqrt(DenseRows.Dot(off, off) / off.Length),
+        };
     }
 
     private static SeamSeries Fit(SpherePoint[] points, double[] at, int harmonics, bool mirrors)

@@ -1,5 +1,6 @@
 using System.Globalization;
 using FeltNest.Ball;
+using FeltNest.Numerics;
 
 namespace FeltNest.Seam;
 
@@ -10,10 +11,15 @@ internal sealed class PointPath
     // Fewer points than this do not show a curve with four bends each way.
     private const int Fewest = 24;
 
-    // Greatest part by which distances from the centre may differ, and greatest step between neighbours, radians (12 degrees): farther
-    // apart the curve between is a guess.
-    private const double Roundness = 0.02;
-    private const double WidestStep = 12 * Math.PI / 180;
+    // Greatest part by which distances may differ, from the frame's zero and from the fitted centre (a probe good to 0.2 mm), and greatest
+    // step between neighbours, radians (30 degrees): the fewest points, spread evenly, lie 25 degrees apart; farther apart the curve between
+    // is a guess.
+    private const double Roundish = 0.1;
+    private const double Roundness = 0.05;
+    private const double WidestStep = 30 * Math.PI / 180;
+
+    // Distances that differ by less than this part are exact: their centre is the frame's.
+    private const double Exact = 1e-6;
 
     private PointPath(SpherePoint[] directions, double[] parameters, double step, bool reversed)
     {
@@ -45,7 +51,9 @@ internal sealed class PointPath
             given.RemoveAt(given.Count - 1);
         }
 
-        RequireSphere(given);
+        RequireSphere(given, Roundish);
+        given = Centred(given);
+        RequireSphere(given, Roundness);
         SpherePoint[] directions = [.. given.Select(p => (1 / p.Length) * p)];
         double turns = TurnsRoundPole(directions);
         if (turns < 0)
@@ -69,7 +77,7 @@ internal sealed class PointPath
         return new PointPath(directions, parameters, 2 * Math.PI * steps[widest] / steps.Sum(), turns < 0);
     }
 
-    private static void RequireSphere(List<SpherePoint> given)
+    private static void RequireSphere(List<SpherePoint> given, double roundness)
     {
         if (given.Count < Fewest)
         {
@@ -78,12 +86,44 @@ internal sealed class PointPath
 
         double least = given.Min(p => p.Length);
         double greatest = given.Max(p => p.Length);
-        if (!(double.IsFinite(greatest) && least > 0 && greatest <= (1 + Roundness) * least))
+        if (!(double.IsFinite(greatest) && least > 0 && greatest <= (1 + roundness) * least))
         {
             throw PointSeam.Refusal(
                 FormattableString.Invariant(
-                    $"distances from the centre run from {least:0.###} to {greatest:0.###}; they may differ by {100 * Roundness:0} %"));
+                    $"distances from the centre run from {least:0.###} to {greatest:0.###}; they may differ by {100 * roundness:0} %"));
         }
+    }
+
+    // Points of a probe seen from the middle of the sphere that lies nearest to them: |p|2 = 2 c p + d, linear in the centre c and in d.
+    private static List<SpherePoint> Centred(List<SpherePoint> given)
+    {
+        const int unknowns = 4;
+        double least = given.Min(p => p.Length);
+        if (given.Max(p => p.Length) <= (1 + Exact) * least)
+        {
+            return given;
+        }
+
+        double[] normal = new double[unknowns * unknowns];
+        double[] right = new double[unknowns];
+        foreach (SpherePoint p in given)
+        {
+            double[] row = [2 * p.X / least, 2 * p.Y / least, 2 * p.Z / least, 1];
+            for (int a = 0; a < unknowns; a++)
+            {
+                right[a] += row[a] * p.Dot(p) / (least * least);
+                DenseRows.Add(normal.AsSpan(a * unknowns, unknowns), row[a], row);
+            }
+        }
+
+        if (DenseCholesky.TryFactor(normal, unknowns, 0) is not { } factor)
+        {
+            return given;
+        }
+
+        factor.Solve(right);
+        SpherePoint centre = new(right[0] * least, right[1] * least, right[2] * least);
+        return [.. given.Select(p => p - centre)];
     }
 
     // Once round, 1 or -1 by the sense.

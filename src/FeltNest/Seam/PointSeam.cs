@@ -9,8 +9,8 @@ namespace FeltNest.Seam;
 /// sphere exactly, as the second panel is the first one half-turned; how far the points lie from it is <see cref="Deviation"/>.</remarks>
 internal sealed class PointSeam : SeamCurve
 {
-    /// <summary>How far a point may lie from the curve, radians: 1 % of the radius, 0.3 mm on a ball, about what a seam can be read off
-    /// with.</summary>
+    /// <summary>How far points may lie from the curve, radians rms: 1 % of the radius, 0.3 mm on a ball, about what a seam can be read off
+    /// with. One point may lie as far, or four times the rms: farther it is a slip.</summary>
     public const double Tolerance = 0.01;
 
     /// <summary>Least waist, radians (20 degrees), for the reasons of the other families.</summary>
@@ -22,6 +22,9 @@ internal sealed class PointSeam : SeamCurve
     // Mirrors are taken as meant where the points lie no farther than this many times from the mirrored curve than from one that has only
     // the half-turns, or within this distance, radians.
     private const double Meant = 2;
+
+    // A point this many times as far off as all of them, rms, is a slip and no noise.
+    private const double Slip = 4;
     private const double MeantWithin = 1e-6;
 
     private readonly SeamSeries series;
@@ -72,12 +75,12 @@ internal sealed class PointSeam : SeamCurve
         PointPath path = PointPath.Of(points);
         PointFit skew = PointFit.To(path, false);
         PointFit mirrored = PointFit.To(path, true);
-        if (!(skew.Deviation <= Tolerance))
+        if (!(skew.Rms <= Tolerance && skew.Deviation <= Math.Max(Tolerance, Slip * skew.Rms)))
         {
             throw Refusal(string.Create(
                 CultureInfo.InvariantCulture,
                 $"point {skew.Worst} lies {skew.Deviation * 180 / Math.PI:0.##} degrees off the nearest seam of two equal panels (kept "
-                    + $"by half-turns about z and about (1, -1, 0)); at most {Tolerance * 180 / Math.PI:0.##} are allowed"));
+                    + $"by half-turns about z and about (1, -1, 0)); at most {Math.Max(Tolerance, Slip * Math.Min(skew.Rms, Tolerance)) * 180 / Math.PI:0.##} are allowed"));
         }
 
         bool mirrors = mirrored.Deviation <= Math.Max(MeantWithin, Meant * skew.Deviation);

@@ -6,6 +6,7 @@ using FeltNest.Design.SeamDesign;
 using FeltNest.Die;
 using FeltNest.Die.Gang;
 using FeltNest.Die.Proof;
+using FeltNest.Files;
 using FeltNest.Files.Balls;
 using FeltNest.Files.Compare;
 using FeltNest.Files.Costs;
@@ -15,6 +16,7 @@ using FeltNest.Files.Offers;
 using FeltNest.Files.Orders;
 using FeltNest.Files.Panels;
 using FeltNest.Files.Rolls;
+using FeltNest.Files.Scan;
 using FeltNest.Files.Studies;
 using FeltNest.Files.Usage;
 using FeltNest.Geometry;
@@ -27,6 +29,7 @@ using FeltNest.Rolls.Orders;
 using FeltNest.Rolls.Plan;
 using FeltNest.Tests.Die;
 using FeltNest.Tests.Files;
+using FeltNest.Tests.Panel.Trace;
 using FeltNest.Tests.Rolls;
 using FeltNest.Tests.Rolls.Orders;
 using FeltNest.Yield;
@@ -39,10 +42,14 @@ internal static class SampleResults
     private static readonly BallSpec Ball = BallReader.Read(RepositoryFile.PathOf("shapes", "balls", "type-2.json")).Ball;
     private static readonly Lazy<FlatPanel> Flat = new(() => PanelFit.Felt(Ball, PanelFlattener.Flatten(Ball)));
 
+    private static byte[] Disc() =>
+        new ScanPicture { Size = (200, 200), Image = p => p * 2 }.Of([ScanPicture.Disc(new(50, 50), 30)]);
+
     private static readonly Dictionary<string, Func<CancellationToken, byte[]>> Makers = new()
     {
         ["panel"] = _ => PanelWriter.Write(Ball, Flat.Value),
-        ["wrap"] = _ => WrapWriter.Write(Ball, "panel", true, 0, PanelWrap.Lay(WrapRequest.For(Ball, Flat.Value.EdgeMap))),
+        ["wrap"] = _ => WrapWriter.Write(Ball, "panel", PieceWrap.Lay(Ball, Flat.Value.Arcs, Flat.Value.EdgeMap)),
+        ["trace"] = _ => TraceWriter.Write("disc", ScanReader.Trace(InputText.Of("disc.png", Disc()) with { Dpi = 50 })),
         ["proven"] = _ => ProvenWriter.Write("outline", Proven()),
         ["waist"] = stop => WaistWriter.Json(WaistStudy.Run(Ball, [26, 28], Lay, stop: stop)),
         ["seams"] = stop => SeamsWriter.Json(SeamStudy.Run(Ball, Lay, stop: stop)),

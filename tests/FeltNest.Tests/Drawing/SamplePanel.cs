@@ -44,7 +44,14 @@ public static class SamplePanel
     /// <summary>The same panel with its edge held at a limit on two fifths of the seam, and its chord held against the warp.</summary>
     public static FlatPanel Held { get; } = Panel with
     {
-        Fit = new PanelFit { LargestGapMm = 0.34, LargestOverlapMm = 0, EnergyNmm = 1.25 },
+        Fit = new PanelFit
+        {
+            LargestGapMm = 0.34,
+            LargestOverlapMm = 0,
+            EnergyNmm = 1.25,
+            AsCut = new FitGap { LargestGapMm = 0.74, LargestOverlapMm = 0 },
+            AfterCure = new FitGap { LargestGapMm = 0.74, LargestOverlapMm = 0 },
+        },
         EdgeLimit = new EdgeLimitReport
         {
             LimitPercent = 6,

@@ -57,6 +57,46 @@ public sealed class DxfOutlineTests : IDisposable
     }
 
     [Fact]
+    public void A_spline_is_read_as_points_on_it()
+    {
+        // A circle of radius 20 as a rational quadratic spline: L. Piegl, W. Tiller, The NURBS Book, 2nd ed. 1997, section 7.5.
+        (double X, double Y, double Weight)[] controls =
+        [
+            (20, 0, 1), (20, 20, Math.Sqrt(0.5)), (0, 20, 1), (-20, 20, Math.Sqrt(0.5)), (-20, 0, 1), (-20, -20, Math.Sqrt(0.5)),
+            (0, -20, 1),
+            (20, -20, Math.Sqrt(0.5)), (20, 0, 1),
+        ];
+        string knots = string.Concat(new[] { 0, 0, 0, 1, 1, 2, 2, 3, 3, 4, 4, 4 }.Select(knot => $" 40 {knot}"));
+        string points = string.Concat(controls.Select(c => FormattableString.Invariant($" 10 {c.X} 20 {c.Y} 30 0")));
+        string weights = string.Concat(controls.Select(c => FormattableString.Invariant($" 41 {c.Weight:R}")));
+
+        ImportedOutline outline = Read($"0 SPLINE 70 13 71 2{knots}{weights}{points}", "9 $INSUNITS 70 4");
+
+        Assert.Equal(400 * Math.PI, outline.Raw.Area, 0.1);
+        Assert.All(outline.Raw.Points, p => Assert.Equal(20, p.Length, 1e-9));
+    }
+
+    [Theory]
+    [InlineData("0 SPLINE 70 8 71 3 11 0 21 0 11 9 21 0 11 9 21 9", "has no control points")]
+    [InlineData("0 SPLINE 71 2 40 0 40 0 40 0 40 1 40 1 10 0 20 0 10 9 20 0 10 9 20 9", "has 5 knots")]
+    [InlineData("0 SPLINE 71 2 40 0 40 0 40 2 40 1 40 1 40 1 10 0 20 0 10 9 20 0 10 9 20 9", "rising knots")]
+    [InlineData("0 SPLINE 71 99 40 0 10 0 20 0", "has degree 99")]
+    public void An_unsound_spline_is_refused(string entity, string told) => Assert.Contains(
+        told, Assert.Throws<InputException>(() => Read(entity, "9 $INSUNITS 70 4")).Problem, StringComparison.Ordinal);
+
+    [Fact]
+    public void A_frame_beside_or_round_the_part_is_left_aside_and_said()
+    {
+        const string frame = " 0 LWPOLYLINE 90 4 70 1 10 -100 20 -100 10 200 20 -100 10 200 20 100 10 -100 20 100";
+
+        ImportedOutline outline = Read(Slot + frame, "9 $INSUNITS 70 4");
+
+        Assert.Equal(800 + (100 * Math.PI), outline.RawArcs!.Area, 9);
+        Assert.Contains("of 2 closed loops the one of 40 x 20 mm is taken; left aside: frames of 300 x 200 mm", outline.Notes);
+        Assert.Throws<InputException>(() => Read(Slot + " 0 CIRCLE 10 20 20 10 40 2", "9 $INSUNITS 70 4"));
+    }
+
+    [Fact]
     public void A_polyline_drawn_from_behind_is_turned_over()
     {
         ImportedOutline outline = Read("0 LWPOLYLINE 70 1 10 0 20 0 10 4 20 0 10 0 20 3 230 -1", string.Empty);
@@ -75,7 +115,7 @@ public sealed class DxfOutlineTests : IDisposable
     [InlineData(
         "0 LINE 10 9 20 0 11 20 21 0 0 LINE 10 0 20 0 11 9 21 0 0 LINE 10 9 20 0 11 9 21 9 0 LINE 10 9 20 9 11 0 21 0",
         "more than two lines meet near")]
-    [InlineData("0 SPLINE 70 8", "line 12, SPLINE: cannot be read as an outline")]
+    [InlineData("0 ELLIPSE 40 1", "line 12, ELLIPSE: cannot be read as an outline")]
     [InlineData("0 INSERT 2 PART", "INSERT: cannot be read as an outline")]
     [InlineData("0 LWPOLYLINE 70 1 10 0 20 0 42 1e6 10 1 20 0", "has a bulge of 1000000 at vertex 1")]
     [InlineData("0 LWPOLYLINE 70 1 10 0 20 x 10 1 20 0", "'x' under group 20 is not a number")]

@@ -61,8 +61,8 @@ public sealed class StudySchemaTests
         FlatPanel panel = PanelFlattener.Flatten(Ball);
         ArcOutline disc = ArcOutline.From([new(-20, 0, Math.PI), new(20, 0, Math.PI)]);
 
-        Fits("wrap", WrapWriter.Write(Ball, "panel", true, 0, PanelWrap.Lay(WrapRequest.For(Ball, panel.EdgeMap))));
-        Fits("wrap", WrapWriter.Write(Ball, "disc", false, 0, PanelWrap.Lay(WrapRequest.For(Ball, disc))));
+        Fits("wrap", WrapWriter.Write(Ball, "panel", PieceWrap.Lay(Ball, panel.Arcs, panel.EdgeMap)));
+        Fits("wrap", WrapWriter.Write(Ball, "disc", PieceWrap.Lay(Ball, disc, null)));
     }
 
     [Fact, Trait("tier", "long")]

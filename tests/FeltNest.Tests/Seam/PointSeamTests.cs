@@ -42,6 +42,24 @@ public sealed class PointSeamTests
         }
     }
 
+    [Theory]
+    [InlineData(24)]
+    [InlineData(52)]
+    [InlineData(200)]
+    public void A_seam_probed_to_a_fifth_of_a_millimetre_off_its_centre_is_fitted_with_its_sphere(int count)
+    {
+        // Radius 32 mm, the probe's zero 0.15 mm off the ball's centre each way; noise of 0.2 mm in each direction.
+        Random noise = new(9);
+        double Off() => 0.15 + (0.2 * Math.Sqrt(-2 * Math.Log(1 - noise.NextDouble())) * Math.Cos(2 * Math.PI * noise.NextDouble()));
+        SeamCurve known = TwoHarmonicSeam.ForWaist(1);
+        SeamPoint[] points = [.. Points(known.At, count, 32).Select(p => new SeamPoint(p.X + Off(), p.Y + Off(), p.Z + Off()))];
+
+        PointSeam seam = PointSeam.Through(points);
+
+        Assert.Equal(known.WaistAngle * 32, seam.WaistAngle * 32, 0.5);
+        Assert.Equal(1, seam.Length / known.Length, 0.01);
+    }
+
     [Fact]
     public void Points_read_off_to_a_tenth_of_a_millimetre_give_a_seam_within_that()
     {

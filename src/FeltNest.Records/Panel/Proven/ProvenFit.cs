@@ -15,6 +15,12 @@ internal sealed record ProvenFit
     /// <summary>Neutral layer, waist and, where the outline shows one, edge limit.</summary>
     public required IReadOnlyList<ProvenValue> Values { get; init; }
 
+    /// <summary>Values that were known and held.</summary>
+    public IReadOnlyList<ProvenValue> Held { get; init; } = [];
+
+    /// <summary>Seam families tried, the nearest first; empty where one alone was.</summary>
+    public IReadOnlyList<ProvenFamily> Families { get; init; } = [];
+
     /// <summary>Whether the outline shows an edge limit that acts.</summary>
     public required bool ShowsLimit { get; init; }
 

@@ -8,6 +8,7 @@ internal static class FigureCheck
     {
         ["feltnest/panel/1"] = PanelFigures.Check,
         ["feltnest/wrap/1"] = WrapFigures.Check,
+        ["feltnest/trace/1"] = TraceFigures.Check,
         ["feltnest/proven/1"] = ProvenFigures.Check,
         ["feltnest/waist/1"] = WaistFigures.Check,
         ["feltnest/seams/1"] = SeamsFigures.Check,

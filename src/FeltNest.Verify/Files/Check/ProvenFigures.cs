@@ -24,6 +24,7 @@ internal static class ProvenFigures
         }
 
         StatedFields ball = top.Needed("ballFields");
+        StatedFields.Grow(top.Items("families"), "rmsMm");
         foreach (StatedFields value in top.Items("values"))
         {
             string[] names = (value.Text("field") ?? string.Empty).Split('.');

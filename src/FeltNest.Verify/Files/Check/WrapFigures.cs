@@ -7,7 +7,23 @@ internal static class WrapFigures
     public static void Check(StatedFields top)
     {
         double radius = top.Number("radiusMm");
-        StatedFields free = top.Needed("edgeFree");
+        Free(top.Needed("edgeFree"), radius);
+        StatedFields cured = top.Needed("afterCure");
+        Free(cured, radius);
+        StatedFields? held = top.Inner("edgeHeld");
+        top.Keep(held is null == top.Text("whyNotHeld") is not null, "whyNotHeld", "has to stand there exactly where no held edge does");
+
+        // Who pulls the edge to the seam adds energy, and so does the room for the adhesive that is closed.
+        double least = cured.Number("energyNmm");
+        held?.Keep(held.Number("energyNmm") >= least * (1 - 1e-3), "energyNmm", "is below that of the free edge");
+        if (top.Inner("smoothing") is { } smoothing)
+        {
+            smoothing.Keep(smoothing.Number("rmsMm") <= smoothing.Number("greatestMm"), "rmsMm", "is more than greatestMm");
+        }
+    }
+
+    private static void Free(StatedFields free, double radius)
+    {
         foreach (double[] p in free.Rows("edge", 3))
         {
             double off = Math.Sqrt((p[0] * p[0]) + (p[1] * p[1]) + (p[2] * p[2])) - radius;
@@ -24,12 +40,5 @@ internal static class WrapFigures
         double? overlap = gaps.Count == 0 ? null : Math.Max(0, -gaps.Min(g => g[1]));
         free.Same("largestGapMm", gap, Shares.Room(gap ?? 0));
         free.Same("largestOverlapMm", overlap, Shares.Room(overlap ?? 0));
-
-        StatedFields? held = top.Inner("edgeHeld");
-        top.Keep(held is null == top.Text("whyNotHeld") is not null, "whyNotHeld", "has to stand there exactly where no held edge does");
-
-        // Who pulls the edge to the seam adds energy.
-        double least = free.Number("energyNmm");
-        held?.Keep(held.Number("energyNmm") >= least * (1 - 1e-3), "energyNmm", "is below that of the free edge");
     }
 }

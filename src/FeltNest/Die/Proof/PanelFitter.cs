@@ -1,5 +1,6 @@
 using System.Globalization;
 using FeltNest.Geometry;
+using FeltNest.Panel;
 
 namespace FeltNest.Die.Proof;
 
@@ -18,18 +19,8 @@ internal static class PanelFitter
     private const int Starts = 8;
     private const int Steps = 60;
 
-    // Sizes within this factor of a unit's factor are that slip of units.
-    private const double UnitSlack = 1.12;
-
     // Mirrored points that fit by less than this share of the others' distance were measured from behind.
     private const double MirrorShare = 0.4;
-
-    private static readonly (double Factor, string Words)[] Units =
-        [
-            (25.4, "25.4 x too small: these are inches, write mm"), (1 / 25.4, "25.4 x too large: inches were taken for mm once too often"),
-            (10, "10 x too small: these are centimetres, write mm"), (0.1, "10 x too large: tenths of mm, write mm"),
-            (1000, "1000 x too small: these are metres, write mm"),
-        ];
 
     /// <summary>Fits points to an outline.</summary>
     /// <exception cref="InputException">Too few points, or a size that is a slip of units.</exception>
@@ -64,16 +55,13 @@ internal static class PanelFitter
     private static void RequireUnit(Outline outline, IReadOnlyList<Point2> points)
     {
         double ratio = Longest(outline.Points) / Math.Max(Longest(points), 1e-9);
-        foreach ((double factor, string words) in Units)
+        if (UnitSlip.Of(ratio) is { } words)
         {
-            if (ratio > factor / UnitSlack && ratio < factor * UnitSlack)
-            {
-                throw new InputException(
-                    string.Create(
-                        CultureInfo.InvariantCulture,
-                        $"the points reach over {Longest(points):0.###} where the panel is {Longest(outline.Points):0.###} mm long, "
-                            + $"{words}"));
-            }
+            throw new InputException(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"the points reach over {Longest(points):0.###} where the panel is {Longest(outline.Points):0.###} mm long, "
+                        + $"{words}"));
         }
 
         if (ratio is < 0.6 or > 1.7)

@@ -21,6 +21,9 @@ internal sealed record LineChart
     /// <summary>The place marked, or null.</summary>
     public required double? MarkX { get; init; }
 
+    /// <summary>Places marked by a thin line with their names above the plot.</summary>
+    public IReadOnlyList<(string Name, double At)> Named { get; init; } = [];
+
     // Room around the plot for title, tick numbers, x title and the names of the lines, mm.
     private const double TopRoom = 8;
     private const double LeftRoom = 16;
@@ -32,6 +35,7 @@ internal sealed record LineChart
     private const double NameStep = 3.6;
 
     private static readonly Pen Marked = new(0.35, Ink.Dark, 2, 1);
+    private static readonly Pen Thin = new(0.18, Ink.Soft, 1.5, 1);
 
     /// <summary>The marks of the chart in a rectangle of the sheet.</summary>
     public IEnumerable<Mark> Draw(Box frame)
@@ -55,9 +59,25 @@ internal sealed record LineChart
         [
             .. plot.Axes(frame, Title, XTitle),
             .. marked,
+            .. Named.SelectMany(place => Upright(plot, place.Name, place.At)),
             .. Series.SelectMany(line => Line(plot, line)),
             .. Names(plot.Room, plot.Up),
         ];
+    }
+
+    private static IEnumerable<Mark> Upright(ChartPlot plot, string name, double at)
+    {
+        Point2 top = plot.Place(at, plot.Up.High);
+        bool first = at <= plot.Across.Low;
+        yield return new PathMark([Chain.Open(plot.Place(at, plot.Up.Low), top)], Thin);
+        yield return new TextMark
+        {
+            Text = name,
+            At = top + new Point2(first ? 1 : 0, 1),
+            HeightMm = Ink.Note,
+            Colour = Ink.Soft,
+            Anchor = first ? TextAnchor.Start : TextAnchor.Middle,
+        };
     }
 
     // A line, with a dot at each of its values where it is not level.

@@ -35,10 +35,8 @@ internal static class PanelFigures
     {
         if (panel.Fit is { } fit)
         {
-            yield return
-                ("gap and overlap, edge free", fit.LargestGapMm is null
-                    ? "not met"
-                    : string.Create(CultureInfo.InvariantCulture, $"{fit.LargestGapMm:0.00}, {fit.LargestOverlapMm:0.00} mm"));
+            yield return ("gap and overlap as cut", Gap(fit.AsCut));
+            yield return ("gap and overlap after cure", Gap(fit.AfterCure));
         }
 
         if (panel.EdgeLimit is { IsActive: true } limit)
@@ -51,6 +49,10 @@ internal static class PanelFigures
             yield return ("torque on the chord", F(panel.Solve.ChordTorqueNmm, "0.00", "N mm"));
         }
     }
+
+    private static string Gap(FitGap gap) => gap.LargestGapMm is null
+        ? "not met"
+        : string.Create(CultureInfo.InvariantCulture, $"{gap.LargestGapMm:0.00}, {gap.LargestOverlapMm:0.00} mm");
 
     private static IEnumerable<(string, string)> BallLines(BallSpec ball, FlatPanel panel, MassBudget mass) =>
     [

@@ -100,11 +100,11 @@ internal static class PanelSheet
     // On the waist of one panel, on its tip, and between: there the two panels meet.
     private static IEnumerable<Mark> BallViews(BallSpec ball, StrainMesh mesh, StrainScale scale, double top, double width)
     {
-        (string Words, BallView View)[] sides =
+        (string Words, CoveredBall View)[] sides =
         [
-            ("on a waist", new BallView(mesh, new SpherePoint(0, 0, 1), new SpherePoint(1, 0, 0))),
-            ("on a tip", new BallView(mesh, new SpherePoint(1, 0, 0), new SpherePoint(0, 1, 0))),
-            ("on the seam", new BallView(mesh, new SpherePoint(1, -1, 0.6), new SpherePoint(1, 1, 0))),
+            ("on a waist", new CoveredBall(mesh, new SpherePoint(0, 0, 1), new SpherePoint(1, 0, 0))),
+            ("on a tip", new CoveredBall(mesh, new SpherePoint(1, 0, 0), new SpherePoint(0, 1, 0))),
+            ("on the seam", new CoveredBall(mesh, new SpherePoint(1, -1, 0.6), new SpherePoint(1, 1, 0))),
         ];
         double? warp = ball.Panel.WarpAngleDeg is { } design ? -double.DegreesToRadians(design) : null;
         string lines = warp is null ? string.Empty : ", fine lines: warp";

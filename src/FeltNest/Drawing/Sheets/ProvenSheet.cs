@@ -133,25 +133,14 @@ internal static class ProvenSheet
         yield return new PathMark([Chain.Open(new Point2(Margin, top - 15), new Point2(width - Margin, top - 15))], Ink.Wide);
     }
 
+    // The whole of both sentences, on as many lines as they need.
     private static IEnumerable<Mark> Finding(ProvenFit fit, int factor, double width)
     {
         string enlarged = factor == 1
             ? "difference true to size"
             : string.Create(CultureInfo.InvariantCulture, $"its distance from the panel drawn {factor} times too large");
-        yield return new TextMark
-        {
-            Text = StrokeFont.Fitted(
-                $"Dark: fitted panel. Brown: measured outline, {enlarged}; the ring marks the greatest.", Ink.Note, width - (2 * Margin)),
-            At = new Point2(Margin, Margin + 5),
-            HeightMm = Ink.Note,
-            Colour = Ink.Dark,
-        };
-        yield return new TextMark
-        {
-            Text = StrokeFont.Fitted(fit.Weakest, Ink.Note, width - (2 * Margin)),
-            At = new Point2(Margin, Margin),
-            HeightMm = Ink.Note,
-            Colour = Ink.Dark,
-        };
+        string[] words = [$"Dark: fitted panel. Brown: measured outline, {enlarged}; the ring marks the greatest.", fit.Weakest];
+        double room = width - (2 * Margin);
+        return TextBlock.Draw(new Point2(Margin, Margin + TextBlock.Height(words, room)), room, words);
     }
 }

@@ -1,7 +1,6 @@
 using System.Globalization;
 using FeltNest.Ball;
 using FeltNest.Die;
-using FeltNest.Drawing.Charts;
 using FeltNest.Drawing.Lettering;
 using FeltNest.Drawing.Parts;
 using FeltNest.Geometry;
@@ -22,11 +21,11 @@ internal static class WrapSheet
 
     private static readonly Pen First = new(0.5, Colour.Of(0x5E7A22));
     private static readonly Pen Second = new(0.5, Colour.Of(0x9C4A0B));
-    private static readonly Pen Level = new(0.3, Ink.Soft, 1.5, 1);
+    private static readonly int[] Factors = [50, 20, 10, 5, 2, 1];
 
     // Long because it names the two views and the parts of the sheet in the order they are drawn.
     /// <summary>Draws the sheet.</summary>
-    public static Sheet Draw(BallSpec ball, string outline, WrapResult wrap)
+    public static Sheet Draw(BallSpec ball, string outline, PieceResult wrap)
     {
         double scale = Math.Min(1, 34 / ball.FittedRadiusMm);
         double round = ball.FittedRadiusMm * scale;
@@ -46,10 +45,9 @@ internal static class WrapSheet
             Scale = scale,
             Turned = p => (p.X, p.Z, -p.Y),
         };
-        IReadOnlyList<SpherePoint> edge = wrap.EdgeFree.TurnedEdge;
-
-        // The second copy is the first half-turned about the axis (1, -1, 0).
-        SpherePoint[] copy = [.. edge.Select(p => new SpherePoint(-p.Y, -p.X, -p.Z))];
+        IReadOnlyList<SpherePoint> edge = wrap.AsCut.TurnedEdge;
+        int factor = Factor(wrap.AsCut);
+        SpherePoint[] copy = Enlarged(edge, wrap.AsCut.Gaps, factor);
         Box chart = new() { MinX = Margin, MinY = Margin, MaxX = Width - Margin, MaxY = middle - round - 12 };
         return new Sheet
         {
@@ -60,12 +58,12 @@ internal static class WrapSheet
             Symbols = [],
             Marks =
             [
-                new GroupMark("title", [.. Title(ball, outline)]),
+                new GroupMark("title", [.. Title(ball, outline, factor)]),
                 new GroupMark("from-above", [.. Seen("seen along the pole", above, edge, copy)]),
                 new GroupMark("from-the-side", [.. Seen("seen across the waist", side, edge, copy)]),
                 new GroupMark(
                     "figures", [.. FigureTable.Draw(new Point2(Margin + 172, high - 4), Width - (2 * Margin) - 172, Figures(wrap))]),
-                new GroupMark("gap", [.. Gap(wrap).Draw(chart)]),
+                new GroupMark("gap", [.. WrapGapChart.Of(wrap, First, Second).Draw(chart)]),
                 new GroupMark("trial",
                 [
                     new TextMark { Text = SafetyWords.Trial, At = new Point2(Margin, Margin - 8), HeightMm = Ink.Note, Colour = Ink.Dark },
@@ -122,38 +120,40 @@ internal static class WrapSheet
         }
     }
 
-    private static LineChart Gap(WrapResult wrap)
+    // The most that keeps the greatest gap, enlarged, a fifth of the ball's radius.
+    private static int Factor(EdgeFreeWrap free)
     {
-        (double Place, double Gap)[] met =
-        [
-            .. wrap.EdgeFree.Gaps.Index()
-                .Where(station => station.Item is not null)
-                .Select(station => (100.0 * station.Index / wrap.EdgeFree.Gaps.Count, station.Item!.Value)),
-        ];
-        double[] places = [.. met.Select(g => g.Place)];
-        return new LineChart
-        {
-            Title = "Gap between the two edges, mm (below 0: overlap)",
-            XTitle = "place along the edge from the waist, % of its stations",
-            X = places,
-            Series = [
-                new ChartSeries("gap", [.. met.Select(g => g.Gap)], First, Level: true),
-                new ChartSeries("closed", [.. places.Select(_ => 0.0)], Level, Level: true),
-            ],
-            MarkX = null,
-        };
+        double radius = free.Edge[0].Length;
+        double greatest = Math.Max(free.LargestGapMm ?? 0, free.LargestOverlapMm ?? 0);
+        return Array.Find(Factors, f => f * greatest <= radius / 5 || f == 1);
     }
 
-    private static List<(string Name, string Value)> Figures(WrapResult wrap)
+    // The second edge: off the first by the gap, so many times enlarged; off by nothing where it is not met.
+    private static SpherePoint[] Enlarged(IReadOnlyList<SpherePoint> edge, IReadOnlyList<double?> gaps, int factor)
+    {
+        int n = edge.Count;
+        return [.. edge.Select((here, i) =>
+        {
+            double radius = here.Length;
+            SpherePoint chord = edge[(i + 1) % n] - edge[(i + n - 1) % n];
+            SpherePoint outward = chord.Cross(here);
+            (double sin, double cos) = Math.SinCos(factor * (gaps[i] ?? 0) / radius);
+            return (cos * here) + (radius * sin / outward.Length * outward);
+        })];
+    }
+
+    private static List<(string Name, string Value)> Figures(PieceResult wrap)
     {
         static string Number(double? value, string format, string unit) =>
             value is { } met ? met.ToString(format, CultureInfo.InvariantCulture) + " " + unit : "not met";
         List<(string, string)> lines =
         [
-            ("Edge free", string.Empty),
-            ("largest gap", Number(wrap.EdgeFree.LargestGapMm, "0.00", "mm")),
-            ("largest overlap", Number(wrap.EdgeFree.LargestOverlapMm, "0.00", "mm")),
-            ("elastic energy", Number(wrap.EdgeFree.EnergyNmm, "0.00", "N mm")),
+            ("As cut, at fitting, edge free", string.Empty),
+            ("largest gap", Number(wrap.AsCut.LargestGapMm, "0.00", "mm")),
+            ("largest overlap", Number(wrap.AsCut.LargestOverlapMm, "0.00", "mm")),
+            ("After cure, edge free", string.Empty),
+            ("largest gap", Number(wrap.AfterCure.LargestGapMm, "0.00", "mm")),
+            ("largest overlap", Number(wrap.AfterCure.LargestOverlapMm, "0.00", "mm")),
             ("Edge drawn to the seam", string.Empty),
         ];
         if (wrap.EdgeHeld is { } held)
@@ -161,17 +161,22 @@ internal static class WrapSheet
             lines.Add(("greatest stretch", Number(held.MaxStretchPercent, "0.0", "%")));
             lines.Add(("greatest compression", Number(held.MaxCompressionPercent, "0.0", "%")));
             lines.Add(("greatest edge pull", Number(held.EdgePullNPerMm, "0.000", "N/mm")));
-            lines.Add(("elastic energy", Number(held.EnergyNmm, "0.00", "N mm")));
         }
         else
         {
             lines.Add(("cannot be drawn to it", "-"));
         }
 
+        if (wrap.Smoothing is { } smoothing)
+        {
+            lines.Add(("Edge smoothed, rms", Number(smoothing.RmsMm, "0.000", "mm")));
+            lines.Add(("  at most", Number(smoothing.GreatestMm, "0.000", "mm")));
+        }
+
         return lines;
     }
 
-    private static IEnumerable<Mark> Title(BallSpec ball, string outline)
+    private static IEnumerable<Mark> Title(BallSpec ball, string outline, int factor)
     {
         const double top = Height - Margin;
         yield return new TextMark
@@ -183,8 +188,8 @@ internal static class WrapSheet
         };
         string words = string.Create(
             CultureInfo.InvariantCulture,
-            $"on {ball.Name}, fitted sphere of radius {ball.FittedRadiusMm:0.00} mm, edge free; far side dashed; two copies in two "
-                + $"colours");
+            $"on {ball.Name}, fitted sphere of radius {ball.FittedRadiusMm:0.00} mm, as cut, edge free; far side dashed; second "
+                + $"edge brown, the gap drawn {factor} times too large");
         yield return new TextMark
         {
             Text = StrokeFont.Fitted(words, Ink.Note, Width - (2 * Margin)),

@@ -56,6 +56,9 @@ internal static class PngWriter
             case TextMark { Text.Length: > 0 } text:
                 brush.Paint(new PathMark(StrokeFont.Strokes(text), StrokeFont.PenOf(text.HeightMm, text.Colour)), top);
                 break;
+            case PictureMark picture:
+                Paint(brush.Canvas, picture, top);
+                break;
             case CopyMark copy:
                 brush.Canvas.Save();
                 brush.Canvas.Translate((float)copy.At.X, (float)(top - copy.At.Y));
@@ -68,22 +71,35 @@ internal static class PngWriter
                 brush.Canvas.Restore();
                 break;
             case GroupMark group:
-                brush.Canvas.Save();
-                if (group.Clip is { } box)
-                {
-                    brush.Canvas.ClipRect(
-                        new SKRect((float)box.MinX, (float)(top - box.MaxY), (float)box.MaxX, (float)(top - box.MinY)),
-                        SKClipOperation.Intersect, true);
-                }
-
-                foreach (Mark inner in group.Marks)
-                {
-                    Draw(brush, inner, top);
-                }
-
-                brush.Canvas.Restore();
+                DrawGroup(brush, group, top);
                 break;
         }
+    }
+
+    private static void DrawGroup(Brush brush, GroupMark group, double top)
+    {
+        brush.Canvas.Save();
+        if (group.Clip is { } box)
+        {
+            brush.Canvas.ClipRect(
+                new SKRect((float)box.MinX, (float)(top - box.MaxY), (float)box.MaxX, (float)(top - box.MinY)),
+                SKClipOperation.Intersect, true);
+        }
+
+        foreach (Mark inner in group.Marks)
+        {
+            Draw(brush, inner, top);
+        }
+
+        brush.Canvas.Restore();
+    }
+
+    private static void Paint(SKCanvas canvas, PictureMark mark, double top)
+    {
+        using SKBitmap bitmap = PicturePacker.Bitmap(mark.Picture);
+        using SKImage image = SKImage.FromBitmap(bitmap);
+        SKRect at = new((float)mark.At.MinX, (float)(top - mark.At.MaxY), (float)mark.At.MaxX, (float)(top - mark.At.MinY));
+        canvas.DrawImage(image, at, new SKSamplingOptions(SKFilterMode.Linear));
     }
 
     // Canvas and the paths already built: a symbol drawn a hundred times is built once.

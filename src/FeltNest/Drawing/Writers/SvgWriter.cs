@@ -42,6 +42,19 @@ internal static class SvgWriter
         return stream.ToArray();
     }
 
+    private static void WritePicture(Frame frame, PictureMark mark)
+    {
+        XmlWriter xml = frame.Xml;
+        xml.WriteStartElement("image", Namespace);
+        xml.WriteAttributeString("x", Number(mark.At.MinX));
+        xml.WriteAttributeString("y", Number(frame.Top - mark.At.MaxY));
+        xml.WriteAttributeString("width", Number(mark.At.Width));
+        xml.WriteAttributeString("height", Number(mark.At.Height));
+        xml.WriteAttributeString("preserveAspectRatio", "none");
+        xml.WriteAttributeString("href", "data:image/png;base64," + Convert.ToBase64String(PicturePacker.Png(mark.Picture)));
+        xml.WriteEndElement();
+    }
+
     private static void WriteDefinitions(Frame frame, Sheet sheet)
     {
         XmlWriter xml = frame.Xml;
@@ -92,6 +105,9 @@ internal static class SvgWriter
                 break;
             case TextMark { Text.Length: > 0 } text:
                 WritePath(frame, new PathMark(StrokeFont.Strokes(text), StrokeFont.PenOf(text.HeightMm, text.Colour)), text.Text);
+                break;
+            case PictureMark picture:
+                WritePicture(frame, picture);
                 break;
             case CopyMark copy:
                 string turn = copy.AngleDeg == 0 ? string.Empty : $" rotate({Number(-copy.AngleDeg)})";

@@ -48,11 +48,8 @@ internal sealed class DxfRuns(double scale)
 
                     runs.Add(Polyline(entity, corners));
                     break;
-                case "LINE":
-                    runs.Add(Line(entity));
-                    break;
-                case "ARC" or "CIRCLE":
-                    runs.Add(Round(entity));
+                case "LINE" or "ARC" or "CIRCLE" or "SPLINE":
+                    runs.Add(Single(entity));
                     break;
                 case "SEQEND":
                     break;
@@ -66,6 +63,13 @@ internal sealed class DxfRuns(double scale)
 
         return runs;
     }
+
+    private OpenChain Single(DxfEntity entity) => entity.Kind switch
+    {
+        "LINE" => Line(entity),
+        "SPLINE" => Spline(entity),
+        _ => Round(entity),
+    };
 
     private OpenChain Polyline(DxfEntity entity, List<(double X, double Y, double Bulge)> corners)
     {
@@ -129,6 +133,24 @@ internal sealed class DxfRuns(double scale)
         Level(entity, entity.Number(31, 0));
         OpenChain run = new(Place(entity.Number(10), entity.Number(20), 1));
         run.GoTo(Place(entity.Number(11), entity.Number(21), 1));
+        return run;
+    }
+
+    private OpenChain Spline(DxfEntity entity)
+    {
+        foreach (DxfGroup z in entity.Groups.Where(group => group.Code == 30))
+        {
+            Level(entity, entity.NumberOf(z));
+        }
+
+        double side = Side(entity);
+        IReadOnlyList<Point2> places = DxfSpline.Places(entity, scale);
+        OpenChain run = new(Place(places[0].X, places[0].Y, side));
+        foreach (Point2 place in places.Skip(1))
+        {
+            run.GoTo(Place(place.X, place.Y, side));
+        }
+
         return run;
     }
 

@@ -36,6 +36,19 @@ internal static class CsvOutline
         return points.Count > 0 ? points : throw new InputException(path, null, "holds no points: lines of u,v in mm are wanted");
     }
 
+    /// <summary>What may be wrong with the unit of an outline, in a sentence; nothing where its size is that of a part.</summary>
+    public static IEnumerable<string> Doubts(Outline outline)
+    {
+        // No part of a cover is as small as this, mm; a panel of a usual ball is 5.8 inches long.
+        const double small = 20;
+        (double length, double width) = (outline.MaxX - outline.MinX, outline.MaxY - outline.MinY);
+        if (Math.Max(length, width) < small)
+        {
+            yield return FormattableString.Invariant(
+                $"the outline is {length:0.##} x {width:0.##} mm: if these are inches, write mm");
+        }
+    }
+
     private static bool IsHeader(string line) =>
         line.Replace(" ", string.Empty, StringComparison.Ordinal).ToLowerInvariant() is var names
             && (names == $"{U.Name},{V.Name}" || names == $"\"{U.Name}\",\"{V.Name}\"");

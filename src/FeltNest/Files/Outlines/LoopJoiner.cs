@@ -31,7 +31,7 @@ internal sealed class LoopJoiner
         }
     }
 
-    /// <summary>The vertices of the loop.</summary>
+    /// <summary>The vertices of the loop; frames beside it are left aside.</summary>
     /// <param name="file">Named in errors.</param>
     /// <param name="runs">What the drawing holds.</param>
     /// <param name="notes">Told what was healed.</param>
@@ -39,10 +39,7 @@ internal sealed class LoopJoiner
     public static IReadOnlyList<ArcVertex> Join(string file, IReadOnlyList<OpenChain> runs, List<string> notes)
     {
         IReadOnlyList<IReadOnlyList<ArcVertex>> loops = JoinAll(file, runs, notes);
-        return loops.Count == 1
-            ? loops[0]
-            : throw new InputException(
-                file, null, $"holds {loops.Count} closed loops: a part is one loop, without holes; leave that one in the file");
+        return LoopChoice.Of(file, loops, notes);
     }
 
     /// <summary>The vertices of every loop of a drawing.</summary>

@@ -3,16 +3,18 @@ using FeltNest.Files.Dxf;
 using FeltNest.Files.Json;
 using FeltNest.Files.Layouts;
 using FeltNest.Files.Panels;
+using FeltNest.Files.Scan;
 using FeltNest.Files.Svg;
 using FeltNest.Geometry;
 using FeltNest.Layout;
 
 namespace FeltNest.Files.Outlines;
 
-/// <summary>Reads a flat outline: JSON points or arcs, CSV, SVG, DXF, a computed panel, or the first part of a layout.</summary>
+/// <summary>Reads a flat outline: JSON points or arcs, CSV, SVG, DXF, a picture, what was traced from one, a computed panel,
+/// or the first part of a layout.</summary>
 internal static class OutlineReader
 {
-    private static readonly string[] Allowed = [SchemaName.Outline, SchemaName.Panel, SchemaName.Layout];
+    private static readonly string[] Allowed = [SchemaName.Outline, SchemaName.Panel, SchemaName.Layout, SchemaName.Trace];
 
     /// <summary>The outline of a file.</summary>
     /// <exception cref="InputException">Names the file, the field, the value found and what is allowed.</exception>
@@ -30,7 +32,11 @@ internal static class OutlineReader
                 return DxfOutline.Read(text);
             case ".csv":
                 List<Point2> points = CsvOutline.ReadPoints(text);
-                return Shaped(text.Name, null, () => ImportedOutline.OfPoints(Path.GetFileNameWithoutExtension(text.Name), points));
+                ImportedOutline outline =
+                    Shaped(text.Name, null, () => ImportedOutline.OfPoints(Path.GetFileNameWithoutExtension(text.Name), points));
+                return outline with { Notes = [.. CsvOutline.Doubts(outline.Raw)] };
+            case ".png" or ".jpg" or ".jpeg":
+                return ScanReader.Read(text);
             default:
                 return Read(text.Name, JsonInput.ReadObject(text));
         }
@@ -41,6 +47,7 @@ internal static class OutlineReader
     {
         SchemaName.Outline => OfOutline(path, root),
         SchemaName.Panel => PanelReader.Read(path, root),
+        SchemaName.Trace => TraceReader.Read(path, root),
         _ => OfLayout(path, root),
     };
 

@@ -95,10 +95,32 @@ internal static class PanelDocument
         internal static readonly FieldSet Set = new();
 
         public static readonly NumberField LargestGapMm = Set.Add(
-            new NumberField("largestGapMm", "greatest gap between the two panels of a ball: what the fitter feels") { OrNull = true });
+            new NumberField(
+                "largestGapMm", "greatest gap between the two panels of a ball before allowances: over and above the seam gap")
+            {
+                OrNull = true,
+            });
         public static readonly NumberField LargestOverlapMm = Set.Add(
-            new NumberField("largestOverlapMm", "greatest overlap") { OrNull = true });
+            new NumberField("largestOverlapMm", "greatest overlap before allowances") { OrNull = true });
         public static readonly NumberField EnergyNmm = Set.Add(new NumberField("energyNmm", "one panel"));
+        public static readonly ObjectField AsCut = Set.Add(
+            new ObjectField("asCut", FitGapFields.Set, "of the panels as cut, at fitting: what the fitter feels"));
+        public static readonly ObjectField AfterCure = Set.Add(
+            new ObjectField("afterCure", FitGapFields.Set, "after the felt has shrunk in the cure"));
+    }
+
+    /// <summary>Fields of <c>fit.asCut</c> and <c>fit.afterCure</c>.</summary>
+    internal static class FitGapFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly NumberField LargestGapMm = Set.Add(
+            new NumberField("largestGapMm", "greatest gap between the two panels; null where they do not face each other")
+            {
+                OrNull = true,
+            });
+        public static readonly NumberField LargestOverlapMm = Set.Add(
+            new NumberField("largestOverlapMm", "greatest overlap; null likewise") { OrNull = true });
     }
 
     /// <summary>Fields of <c>solve</c>.</summary>

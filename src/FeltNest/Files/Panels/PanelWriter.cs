@@ -62,7 +62,9 @@ internal static class PanelWriter
         .ObjectOrNull(PanelDocument.Fit, panel.Fit, (fields, fit) => fields
             .Number(FitFields.LargestGapMm, fit.LargestGapMm)
             .Number(FitFields.LargestOverlapMm, fit.LargestOverlapMm)
-            .Number(FitFields.EnergyNmm, fit.EnergyNmm))
+            .Number(FitFields.EnergyNmm, fit.EnergyNmm)
+            .Object(FitFields.AsCut, gap => Gap(gap, fit.AsCut))
+            .Object(FitFields.AfterCure, gap => Gap(gap, fit.AfterCure)))
         .Object(PanelDocument.Solve, solve => solve
             .Number(SolveFields.Degree, panel.Solve.Degree)
             .Number(SolveFields.Unknowns, panel.Solve.Unknowns)
@@ -79,6 +81,10 @@ internal static class PanelWriter
             .Number(EdgeLimitFields.UnlimitedCompressionPercent, limit.UnlimitedCompressionPercent)
             .Number(EdgeLimitFields.UnlimitedAreaMm2, limit.UnlimitedAreaMm2)
             .Number(EdgeLimitFields.UnlimitedEnergyNmm, limit.UnlimitedEnergyNmm));
+
+    private static void Gap(JsonOutput fields, FitGap gap) => fields
+        .Number(FitGapFields.LargestGapMm, gap.LargestGapMm)
+        .Number(FitGapFields.LargestOverlapMm, gap.LargestOverlapMm);
 
     private static void WriteBallCheck(JsonOutput json, BallSpec ball, MassBudget mass, double panelAreaMm2) => json
         .Text(BallCheckFields.RuleType, EnumWord.Of(ball.RuleType))

@@ -1,3 +1,4 @@
+using FeltNest.Ball;
 using FeltNest.Files.Fields;
 
 namespace FeltNest.Files.Panels;
@@ -19,6 +20,12 @@ internal static class ProvenDocument
     public static readonly TextField Outline = Fields.Add(new TextField("outline", "name of the outline"));
     public static readonly ObjectsField Values = Fields.Add(
         new ObjectsField("values", ValueFields.Set, "values found; the edge limit only where the outline shows one"));
+    public static readonly ObjectsField Held = Fields.Add(
+        new ObjectsField("held", HeldFields.Set, "values that were known and held"));
+    public static readonly EnumField<SeamFamily> Curve = Fields.Add(
+        new EnumField<SeamFamily>("curve", "seam family of the fit: the ball's own unless another comes clearly nearer"));
+    public static readonly ObjectsField Families = Fields.Add(
+        new ObjectsField("families", FamilyFields.Set, "seam families tried, the nearest first"));
     public static readonly FlagField ShowsEdgeLimit = Fields.Add(
         new FlagField("showsEdgeLimit", "whether the outline shows an edge limit that acts"));
     public static readonly NumberField EdgeTakesUpPercent = Fields.Add(
@@ -54,6 +61,28 @@ internal static class ProvenDocument
             new TextField("atBound", "the end of its range where it stands there") { OrNull = true });
     }
 
+    /// <summary>Fields of <c>held[]</c>.</summary>
+    internal static class HeldFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly WordField Field = Set.Add(
+            new WordField("field", ["felt.neutralLayer", "seam.waistMm", "felt.maxEdgeCompressionPercent"], "field of the ball file"));
+        public static readonly NumberField Value = Set.Add(new NumberField("value", "in the field's unit"));
+    }
+
+    /// <summary>Fields of <c>families[]</c>.</summary>
+    internal static class FamilyFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly EnumField<SeamFamily> Curve = Set.Add(new EnumField<SeamFamily>("curve"));
+        public static readonly NumberField RmsMm = Set.Add(
+            new NumberField("rmsMm", "root mean square distance of the outline from the family's nearest panel"));
+        public static readonly NumberField NeutralLayer = Set.Add(new NumberField("neutralLayer", "of that panel"));
+        public static readonly NumberField WaistMm = Set.Add(new NumberField("waistMm", "of that panel"));
+    }
+
     /// <summary>Fields of <c>residuals</c>.</summary>
     internal static class ResidualsFields
     {
@@ -85,8 +114,8 @@ internal static class ProvenDocument
     {
         internal static readonly FieldSet Set = new();
 
-        public static readonly NumberField FeltNeutralLayer = Set.Add(new NumberField("felt.neutralLayer", "change"));
-        public static readonly NumberField SeamWaistMm = Set.Add(new NumberField("seam.waistMm", "change"));
+        public static readonly NumberField FeltNeutralLayer = Set.Add(new NumberField("felt.neutralLayer", "change") { Optional = true });
+        public static readonly NumberField SeamWaistMm = Set.Add(new NumberField("seam.waistMm", "change") { Optional = true });
         public static readonly NumberField FeltMaxEdgeCompressionPercent = Set.Add(
             new NumberField("felt.maxEdgeCompressionPercent", "change") { Optional = true });
     }
@@ -115,6 +144,7 @@ internal static class ProvenDocument
     {
         internal static readonly FieldSet Set = new();
 
+        public static readonly EnumField<SeamFamily> Curve = Set.Add(new EnumField<SeamFamily>("curve"));
         public static readonly NumberField WaistMm = Set.Add(new NumberField("waistMm"));
     }
 }

@@ -26,6 +26,15 @@ internal static class ProvenWriter
                 .Text(ValueFields.Unit, value.Unit)
                 .Number(ValueFields.Spread, value.Spread)
                 .Text(ValueFields.AtBound, value.AtBound))
+            .Objects(ProvenDocument.Held, fit.Held, (item, value) => item
+                .Text(HeldFields.Field, value.Field)
+                .Number(HeldFields.Value, value.Value))
+            .Text(ProvenDocument.Curve, EnumWord.Of(ball.Seam.Curve))
+            .Objects(ProvenDocument.Families, fit.Families, (item, family) => item
+                .Text(FamilyFields.Curve, EnumWord.Of(family.Curve))
+                .Number(FamilyFields.RmsMm, family.RmsMm)
+                .Number(FamilyFields.NeutralLayer, family.NeutralLayer)
+                .Number(FamilyFields.WaistMm, family.WaistMm))
             .Flag(ProvenDocument.ShowsEdgeLimit, fit.ShowsLimit)
             .Number(ProvenDocument.EdgeTakesUpPercent, fit.Panel.Strain.EdgeMaxCompressionPercent)
             .Object(ProvenDocument.Residuals, residuals => residuals
@@ -56,7 +65,9 @@ internal static class ProvenWriter
                         felt.Number(FeltFields.MaxEdgeCompressionPercent, ball.Felt.MaxEdgeCompressionPercent);
                     }
                 });
-                fields.Object(BallFieldsFields.Seam, seam => seam.Number(SeamFields.WaistMm, ball.Seam.WaistMm));
+                fields.Object(BallFieldsFields.Seam, seam => seam
+                    .Text(SeamFields.Curve, EnumWord.Of(ball.Seam.Curve))
+                    .Number(SeamFields.WaistMm, ball.Seam.WaistMm));
             })
             .Rows(ProvenDocument.Deviations, fit.Deviations, d => [d.Place.X, d.Place.Y, d.OffMm]);
         return json.Finish();

@@ -17,14 +17,41 @@ internal static class WrapDocument
         new NumberField("warpAngleDeg", "from the warp to +u of the outline") { OrWord = "any" });
     public static readonly NumberField TurnedDeg = Fields.Add(
         new NumberField("turnedDeg", "how far the outline was turned so that its long axis lies along u; 0 where it was drawn so"));
+    public static readonly ObjectField Smoothing = Fields.Add(
+        new ObjectField("smoothing", SmoothingFields.Set, "by how much the edge was smoothed; null where it was laid as drawn")
+        {
+            OrNull = true,
+        });
     public static readonly ObjectField EdgeFree = Fields.Add(
-        new ObjectField("edgeFree", EdgeFreeFields.Set, "with nothing pulling the edge"));
+        new ObjectField("edgeFree", EdgeFreeFields.Set, "as cut, at fitting, with nothing pulling the edge"));
+    public static readonly ObjectField AfterCure = Fields.Add(
+        new ObjectField("afterCure", EdgeFreeFields.Set, "after the felt has shrunk in the cure, with nothing pulling the edge"));
     public static readonly ObjectField EdgeHeld = Fields.Add(
-        new ObjectField("edgeHeld", EdgeHeldFields.Set, "edge drawn to the seam; null where it cannot be") { OrNull = true });
+        new ObjectField(
+            "edgeHeld", EdgeHeldFields.Set,
+            "after the cure, edge drawn to the seam with the gap for the adhesive closed; null where it cannot be")
+        {
+            OrNull = true,
+        });
     public static readonly TextField WhyNotHeld = Fields.Add(
         new TextField("whyNotHeld", "why the edge cannot be drawn to the seam") { OrNull = true });
 
-    /// <summary>Fields of <c>edgeFree</c>.</summary>
+    /// <summary>Fields of <c>smoothing</c>.</summary>
+    internal static class SmoothingFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly WholeField Places = Set.Add(new WholeField("places", "of the outline, that the smooth edge goes through"));
+        public static readonly NumberField RmsMm = Set.Add(
+            new NumberField("rmsMm", "how far the places lie off the smooth edge, root mean square"));
+        public static readonly NumberField GreatestMm = Set.Add(new NumberField("greatestMm", "how far at most"));
+        public static readonly NumberField OffDrawnMm = Set.Add(
+            new NumberField("offDrawnMm", "how far at most the smooth edge runs off the outline as drawn between its places"));
+        public static readonly WordField KeptBy = Set.Add(new WordField(
+            "keptBy", ["nothing", "half-turn", "mirrors"], "what keeps the smooth edge; the outline is off it by its own noise alone"));
+    }
+
+    /// <summary>Fields of <c>edgeFree</c> and <c>afterCure</c>.</summary>
     internal static class EdgeFreeFields
     {
         internal static readonly FieldSet Set = new();

@@ -11,29 +11,25 @@ internal static class WrapWriter
     /// <summary>The file's bytes.</summary>
     /// <param name="ball">The ball.</param>
     /// <param name="outline">Name of the outline laid.</param>
-    /// <param name="byMap">True when the edge was held by the outline's own edge map, false when it slid along the seam.</param>
-    /// <param name="turnedDeg">How far the outline was turned to lie along u, degrees.</param>
     /// <param name="wrap">What came out.</param>
-    public static byte[] Write(BallSpec ball, string outline, bool byMap, double turnedDeg, WrapResult wrap)
+    public static byte[] Write(BallSpec ball, string outline, PieceResult wrap)
     {
         using JsonOutput json = new(WrapDocument.Document);
         json.Text(WrapDocument.Ball, ball.Name)
             .Text(WrapDocument.Outline, outline)
             .Number(WrapDocument.RadiusMm, ball.FittedRadiusMm)
             .NumberOr(WrapDocument.WarpAngleDeg, ball.Panel.WarpAngleDeg)
-            .Number(WrapDocument.TurnedDeg, turnedDeg)
-            .Object(WrapDocument.EdgeFree, free => free
-                .Number(EdgeFreeFields.EnergyNmm, wrap.EdgeFree.EnergyNmm)
-                .Number(EdgeFreeFields.LargestGapMm, wrap.EdgeFree.LargestGapMm)
-                .Number(EdgeFreeFields.LargestOverlapMm, wrap.EdgeFree.LargestOverlapMm)
-                .Number(EdgeFreeFields.TurnDeg, wrap.EdgeFree.Turn * 180 / Math.PI)
-                .Number(EdgeFreeFields.Residual, wrap.EdgeFree.Residual)
-                .Rows(EdgeFreeFields.Edge, wrap.EdgeFree.Edge, p => [p.X, p.Y, p.Z])
-                .Rows(
-                    EdgeFreeFields.Gaps, wrap.EdgeFree.Gaps.Select((gap, place) => (gap, place)).Where(g => g.gap is not null),
-                    g => [g.place, g.gap!.Value]))
+            .Number(WrapDocument.TurnedDeg, wrap.TurnedDeg)
+            .ObjectOrNull(WrapDocument.Smoothing, wrap.Smoothing, (fields, item) => fields
+                .Number(SmoothingFields.Places, item.Places)
+                .Number(SmoothingFields.RmsMm, item.RmsMm)
+                .Number(SmoothingFields.GreatestMm, item.GreatestMm)
+                .Number(SmoothingFields.OffDrawnMm, item.OffDrawnMm)
+                .Text(SmoothingFields.KeptBy, item.KeptBy))
+            .Object(WrapDocument.EdgeFree, free => Free(free, wrap.AsCut))
+            .Object(WrapDocument.AfterCure, free => Free(free, wrap.AfterCure))
             .ObjectOrNull(WrapDocument.EdgeHeld, wrap.EdgeHeld, (held, item) => held
-                .Text(EdgeHeldFields.By, byMap ? "edge map" : "sliding along the seam")
+                .Text(EdgeHeldFields.By, wrap.IsByMap ? "edge map" : "sliding along the seam")
                 .Number(EdgeHeldFields.EnergyNmm, item.EnergyNmm)
                 .Number(EdgeHeldFields.MaxStretchPercent, item.MaxStretchPercent)
                 .Number(EdgeHeldFields.MaxCompressionPercent, item.MaxCompressionPercent)
@@ -43,4 +39,15 @@ internal static class WrapWriter
             .Text(WrapDocument.WhyNotHeld, wrap.WhyNotHeld);
         return json.Finish();
     }
+
+    private static void Free(JsonOutput fields, EdgeFreeWrap free) => fields
+        .Number(EdgeFreeFields.EnergyNmm, free.EnergyNmm)
+        .Number(EdgeFreeFields.LargestGapMm, free.LargestGapMm)
+        .Number(EdgeFreeFields.LargestOverlapMm, free.LargestOverlapMm)
+        .Number(EdgeFreeFields.TurnDeg, free.Turn * 180 / Math.PI)
+        .Number(EdgeFreeFields.Residual, free.Residual)
+        .Rows(EdgeFreeFields.Edge, free.Edge, p => [p.X, p.Y, p.Z])
+        .Rows(
+            EdgeFreeFields.Gaps, free.Gaps.Select((gap, place) => (gap, place)).Where(g => g.gap is not null),
+            g => [g.place, g.gap!.Value]);
 }

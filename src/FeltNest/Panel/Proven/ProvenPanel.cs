@@ -34,26 +34,55 @@ internal static class ProvenPanel
     /// <summary>Fits a ball to an outline.</summary>
     /// <param name="ball">The ball; an elastic panel by a seam family.</param>
     /// <param name="outline">The measured outline, in any place and direction.</param>
-    /// <exception cref="InputException">The ball's panel is not elastic, or its seam is given as points.</exception>
+    /// <param name="hold">Values that are known; null for none.</param>
+    /// <exception cref="InputException">The ball's panel is not elastic, its seam is points, or nothing is left to find.</exception>
     /// <exception cref="NoAnswerException">The outline is nowhere near a panel of this ball.</exception>
-    public static ProvenFit Fit(BallSpec ball, ArcOutline outline)
+    public static ProvenFit Fit(BallSpec ball, ArcOutline outline, ProvenHold? hold = null)
     {
-        Refuse(ball);
+        ProvenHold known = hold ?? ProvenHold.Nothing;
+        Refuse(ball, known);
         MeasuredEdge measured = new(outline);
-        double[] start = [ball.Felt.NeutralLayer, ball.Seam.WaistMm, 100];
+        double[] start = [ball.Felt.NeutralLayer, ball.Seam.WaistMm, known.EdgeLimit ? ball.Felt.MaxEdgeCompressionPercent : 100];
+        int[] shape = [.. Enumerable.Range(0, 2).Where(i => !(i == 0 ? known.NeutralLayer : known.Waist))];
         bool mirror = PanelRequest.For(ball) is { Law.IsMirrorSymmetric: true, Seam.IsMirrorSymmetric: true };
         ProvenModel rough = new(ball, SearchDegree);
         ProvenModel fine = new(ball, mirror ? ElasticFlattening.UsualDegree : AskewDegree);
-        ProvenState plain = new ProvenSearch(rough, measured, 2).Run(Begin(start))
+        ProvenState plain = new ProvenSearch(rough, measured, shape).Run(Begin(start))
             ?? throw new NoAnswerException("this ball has no panel to begin the fit with");
-        ProvenState? limited = ball.Panel.Edge == EdgeRule.Mated ? Limited(rough, measured, plain) : null;
+        bool mayLimit = ball.Panel.Edge == EdgeRule.Mated && !known.EdgeLimit;
+        ProvenState? limited = mayLimit ? Limited(rough, measured, plain, [.. shape, 2]) : null;
         bool acts = limited is not null && limited.Rms < NearerShare * plain.Rms && limited.Rms < plain.Rms - NearerMm;
-        ProvenSearch last = new(fine, measured, acts ? 3 : 2);
+        int[] sought = acts ? [.. shape, 2] : shape;
+        ProvenSearch last = new(fine, measured, sought);
         ProvenState found =
             last.Run(acts ? limited! : plain)
                 ?? throw new NoAnswerException("the panel of this ball nearest to the outline could not be computed");
         double most = NearShare * Math.Sqrt(outline.Area / Math.PI);
-        return found.Rms <= most ? Told(fine, last, found, acts, measured) : throw NowhereNear(found, acts, most);
+        return found.Rms <= most
+            ? Told(fine, last, found, sought, known.EdgeLimit, measured) with { Held = Held(ball, known) }
+            : throw NowhereNear(found, acts, most);
+    }
+
+    private static List<ProvenValue> Held(BallSpec ball, ProvenHold known)
+    {
+        (bool IsHeld, string Name, FieldRange Range, double Value, string Unit)[] all =
+        [
+            (known.NeutralLayer, "neutral layer", BallRanges.NeutralLayer, ball.Felt.NeutralLayer, string.Empty),
+            (known.Waist, "waist", BallRanges.WaistOn(ball.FittedRadiusMm), ball.Seam.WaistMm, "mm"),
+            (known.EdgeLimit, "edge limit", BallRanges.MaxEdgeCompression, ball.Felt.MaxEdgeCompressionPercent, "%"),
+        ];
+        return
+        [
+            .. all.Where(value => value.IsHeld).Select(value => new ProvenValue
+            {
+                Name = value.Name,
+                Field = value.Range.Field,
+                Value = value.Value,
+                Unit = value.Unit,
+                Spread = 0,
+                AtBound = null,
+            }),
+        ];
     }
 
     private static NoAnswerException NowhereNear(ProvenState found, bool acts, double mostMm)
@@ -63,11 +92,18 @@ internal static class ProvenPanel
             CultureInfo.InvariantCulture,
             $"the outline is nowhere near a panel of this ball: the nearest (neutral layer {found.Values[0]:0.##}, waist "
                 + $"{found.Values[1]:0.#} mm{limit}) is off by {found.Rms:0.0} mm rms and {found.Off.Max(Math.Abs):0.0} mm at most; up "
-                + $"to {mostMm:0.0} mm rms is taken for one. Check units, scale and ball"));
+                + $"to {mostMm:0.0} mm rms is taken for one. Check units, scale, ball and allowances"));
     }
 
-    private static void Refuse(BallSpec ball)
+    /// <summary>Refuses balls and held values that leave nothing to fit.</summary>
+    /// <exception cref="InputException">They do.</exception>
+    public static void Refuse(BallSpec ball, ProvenHold known)
     {
+        if (known is { NeutralLayer: true, Waist: true })
+        {
+            throw new InputException(AskedFor.HeldValues, "neutral layer and waist are both held: one of them has to be left to find");
+        }
+
         if (ball.Panel.Flattening != FlatteningMethod.Elastic)
         {
             throw new InputException(
@@ -95,27 +131,29 @@ internal static class ProvenPanel
     };
 
     // The best fit with a limit that acts, from a limit just below what the edge takes up without one and from one far below.
-    private static ProvenState? Limited(ProvenModel model, MeasuredEdge measured, ProvenState plain)
+    private static ProvenState? Limited(ProvenModel model, MeasuredEdge measured, ProvenState plain, int[] sought)
     {
         if (model.EdgeTakesUp(plain.Values) is not { } greatest)
         {
             return null;
         }
 
-        ProvenSearch search = new(model, measured, 3);
+        ProvenSearch search = new(model, measured, sought);
         return Shares
             .Select(share => search.Run(plain with { Values = [plain.Values[0], plain.Values[1], share * greatest] }))
             .Where(state => state is not null && state.Values[2] < model.EdgeTakesUp(state.Values))
             .MinBy(state => state!.Rms);
     }
 
-    private static ProvenFit Told(ProvenModel model, ProvenSearch search, ProvenState found, bool acts, MeasuredEdge measured)
+    private static ProvenFit Told(
+        ProvenModel model, ProvenSearch search, ProvenState found, int[] sought, bool isLimitHeld, MeasuredEdge measured)
     {
+        bool acts = sought.Contains(2);
         BallSpec ball = model.With(found.Values);
         FlatPanel panel = PanelFlattener.Flatten(ball);
-        ProvenTrade[] trades = Trades(search, found, acts ? 3 : 2);
-        List<ProvenValue> values = Values(ball, found, acts, trades);
-        if (!acts && ball.Panel.Edge == EdgeRule.Mated)
+        ProvenTrade[] trades = Trades(search, found, sought);
+        List<ProvenValue> values = Values(ball, found, sought, trades);
+        if (!acts && !isLimitHeld && ball.Panel.Edge == EdgeRule.Mated)
         {
             // Rounded up, so that the panel itself keeps it: what this outline shows the felt to take up, and nothing beyond.
             ball = ball with
@@ -141,8 +179,9 @@ internal static class ProvenPanel
     }
 
     // Directions in which the values change together, each as far as the outline leaves open.
-    private static ProvenTrade[] Trades(ProvenSearch search, ProvenState found, int count)
+    private static ProvenTrade[] Trades(ProvenSearch search, ProvenState found, int[] sought)
     {
+        int count = sought.Length;
         (double Value, double[] Vector)[] directions = SymmetricEigen.Of(Seen(search.Columns(found), count), count);
         double tellable = Math.Max(ProvenFit.LeastTellableMm, found.Rms);
 
@@ -151,33 +190,26 @@ internal static class ProvenPanel
         return [.. directions.Select(d =>
         {
             double singular = Math.Sqrt(Math.Max(d.Value, least * least));
-            return new ProvenTrade(singular, [.. d.Vector.Select((part, i) => part * ProvenModel.Steps[i] * tellable / singular)]);
+            return new ProvenTrade(singular, [.. d.Vector.Select((part, i) => part * ProvenModel.Steps[sought[i]] * tellable / singular)]);
         })];
     }
 
-    private static List<ProvenValue> Values(BallSpec ball, ProvenState found, bool acts, ProvenTrade[] trades)
+    private static List<ProvenValue> Values(BallSpec ball, ProvenState found, int[] sought, ProvenTrade[] trades)
     {
-        List<ProvenValue> values =
+        (string Name, string Unit, FieldRange Range)[] all =
         [
-            Value(0, "neutral layer", string.Empty, BallRanges.NeutralLayer),
-            Value(1, "waist", "mm", BallRanges.WaistOn(ball.FittedRadiusMm)),
+            ("neutral layer", string.Empty, BallRanges.NeutralLayer), ("waist", "mm", BallRanges.WaistOn(ball.FittedRadiusMm)),
+            ("edge limit", "%", BallRanges.MaxEdgeCompression),
         ];
-        if (acts)
+        return [.. sought.Select((value, i) => new ProvenValue
         {
-            values.Add(Value(2, "edge limit", "%", BallRanges.MaxEdgeCompression));
-        }
-
-        return values;
-
-        ProvenValue Value(int i, string name, string unit, FieldRange range) => new()
-        {
-            Name = name,
-            Field = range.Field,
-            Value = found.Values[i],
-            Unit = unit,
+            Name = all[value].Name,
+            Field = all[value].Range.Field,
+            Value = found.Values[value],
+            Unit = all[value].Unit,
             Spread = Math.Sqrt(trades.Sum(trade => trade.Changes[i] * trade.Changes[i])),
-            AtBound = End(found.Values[i], range),
-        };
+            AtBound = End(found.Values[value], all[value].Range),
+        })];
     }
 
     private static string? End(double value, FieldRange range)

@@ -10,9 +10,11 @@ namespace FeltNest.Panel.Proven;
 /// there. The foot of each distance moves along the edge, which changes the distance in second order only.</remarks>
 /// <param name="model">The panel's edge by its values.</param>
 /// <param name="measured">The outline.</param>
-/// <param name="count">How many of the values are sought; the rest stays as it is at the start.</param>
-internal sealed class ProvenSearch(ProvenModel model, MeasuredEdge measured, int count)
+/// <param name="sought">Numbers of the values that are sought; the rest stays as it is at the start.</param>
+internal sealed class ProvenSearch(ProvenModel model, MeasuredEdge measured, int[] sought)
 {
+    private readonly int count = sought.Length;
+
     // Unknowns besides the values: turn and two moves. The turn is counted in hundredths of a radian, half a millimetre at a tip.
     private const int Rigid = 3;
     private const double TurnStep = 0.01;
@@ -115,7 +117,7 @@ internal sealed class ProvenSearch(ProvenModel model, MeasuredEdge measured, int
     public double[][] Columns(ProvenState at)
     {
         double[][] columns = new double[count + Rigid][];
-        Parallel.For(0, count, i => columns[i] = ByValue(at, i));
+        Parallel.For(0, count, i => columns[i] = ByValue(at, sought[i]));
         columns[count] = [.. measured.Places.Select((p, k) => p.Turned(at.Turn).Left.Dot(at.Outward[k]) * TurnStep)];
         columns[count + 1] = [.. at.Outward.Select(normal => normal.X)];
         columns[count + 2] = [.. at.Outward.Select(normal => normal.Y)];
@@ -155,7 +157,7 @@ internal sealed class ProvenSearch(ProvenModel model, MeasuredEdge measured, int
             factor.Solve(step);
             (double[] values, double turn, Point2 move) = Moved(here, free, step);
             double[] inside = model.Inside(values);
-            int[] stopped = [.. Enumerable.Range(0, count).Where(i => !left[i] && inside[i] != values[i] && inside[i] == here.Values[i])];
+            int[] stopped = [.. Enumerable.Range(0, count).Where(i => !left[i] && IsStopped(here, values, inside, sought[i]))];
             if (stopped.Length == 0)
             {
                 return At(inside, turn, move);
@@ -167,6 +169,10 @@ internal sealed class ProvenSearch(ProvenModel model, MeasuredEdge measured, int
 
         return null;
     }
+
+    // A value that stands at its end and is pushed outwards.
+    private static bool IsStopped(ProvenState here, double[] values, double[] inside, int i) =>
+        inside[i] != values[i] && inside[i] == here.Values[i];
 
     private static double[] Damped(double[] normal, int n, int[] free, double damping)
     {
@@ -195,7 +201,7 @@ internal sealed class ProvenSearch(ProvenModel model, MeasuredEdge measured, int
             switch (i - count)
             {
                 case < 0:
-                    values[i] += step[a] * ProvenModel.Steps[i];
+                    values[sought[i]] += step[a] * ProvenModel.Steps[sought[i]];
                     break;
                 case 0:
                     turn += step[a] * TurnStep;

@@ -18,17 +18,25 @@ internal static class BallWrap
         /// <exception cref="InputException">The ball has no seam or felt that can be used.</exception>
         public static WrapRequest For(BallSpec ball, ArcOutline outline)
         {
-            // The polygon's distance from the arcs, mm: the axis it gives is good to a hundredth of a degree.
-            const double close = 0.05;
-            LongAxis axis = LongAxis.Of(outline.ContainingPolygon(close).Points, outline.Centroid);
-            if (axis.Ratio < Long || Math.Abs(axis.Angle) <= Askew)
+            double turn = TurnAlong(outline);
+            if (turn == 0)
             {
                 return From(ball, outline, null);
             }
 
             ArcOutline turned = ArcOutline.From(
-                outline.Vertices.Select(v => v.Point.Turned(-axis.Angle)).Zip(outline.Vertices, (p, v) => new ArcVertex(p.X, p.Y, v.Turn)));
-            return From(ball, turned, null) with { TurnedDeg = -axis.Angle * 180 / Math.PI };
+                outline.Vertices.Select(v => v.Point.Turned(turn)).Zip(outline.Vertices, (p, v) => new ArcVertex(p.X, p.Y, v.Turn)));
+            return From(ball, turned, null) with { TurnedDeg = turn * 180 / Math.PI };
+        }
+
+        /// <summary>How far an outline is turned so that its long axis lies along u, radians; 0 where it is drawn so, or has no long
+        /// axis.</summary>
+        public static double TurnAlong(ArcOutline outline)
+        {
+            // The polygon's distance from the arcs, mm: the axis it gives is good to a hundredth of a degree.
+            const double close = 0.05;
+            LongAxis axis = LongAxis.Of(outline.ContainingPolygon(close).Points, outline.Centroid);
+            return axis.Ratio < Long || Math.Abs(axis.Angle) <= Askew ? 0 : -axis.Angle;
         }
 
         /// <summary>A panel of our own on a ball, by its edge before allowances.</summary>

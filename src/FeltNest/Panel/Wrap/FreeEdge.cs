@@ -1,4 +1,5 @@
 using FeltNest.Ball;
+using FeltNest.Panel.Wrap.Solve;
 
 namespace FeltNest.Panel.Wrap;
 
@@ -13,7 +14,10 @@ internal static class FreeEdge
         {
             try
             {
-                EdgeFreeWrap free = PanelWrap.LayFree(WrapRequest.For(ball, panel.EdgeMap));
+                WrapRequest request = WrapRequest.For(ball, panel.EdgeMap);
+                EdgeFreeWrap free = PanelWrap.LayFree(request);
+                (EdgeFreeWrap asCut, EdgeFreeWrap afterCure) = PieceWrap.Free(
+                    request with { EdgeMap = null }, FeltStates.OfClosed(PanelRequest.For(ball), new EdgeMapCurve(panel.EdgeMap)));
                 return panel with
                 {
                     Fit = new PanelFit
@@ -21,6 +25,8 @@ internal static class FreeEdge
                         LargestGapMm = free.LargestGapMm,
                         LargestOverlapMm = free.LargestOverlapMm,
                         EnergyNmm = free.EnergyNmm,
+                        AsCut = Told(asCut),
+                        AfterCure = Told(afterCure),
                     }
                 };
             }
@@ -30,4 +36,6 @@ internal static class FreeEdge
             }
         }
     }
+    private static FitGap Told(EdgeFreeWrap free) =>
+        new() { LargestGapMm = free.LargestGapMm, LargestOverlapMm = free.LargestOverlapMm };
 }

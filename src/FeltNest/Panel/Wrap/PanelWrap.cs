@@ -113,6 +113,11 @@ internal static class PanelWrap
         {
             region = WrapRegion.Of(new EdgeMapCurve(map), default, 0, SmoothStations, request.RadiusMm);
         }
+        else if (request.Edge is { } edge)
+        {
+            Point2 centroid = edge.Centroid();
+            region = WrapRegion.Of(edge, centroid, edge.Below(centroid), ArcStations, request.RadiusMm);
+        }
         else
         {
             ArcOutline outline =
@@ -192,13 +197,27 @@ internal static class PanelWrap
             length[i + 1] = length[i] + (seam.At((i + 0.5) * 2 * Math.PI / steps).Speed * 2 * Math.PI / steps);
         }
 
-        return [.. region.Parameters.Take(region.Half).Select(t =>
+        return [.. Shares(region).Take(region.Half).Select(share =>
         {
-            double wanted = t / (2 * Math.PI) * length[^1];
+            double wanted = share * length[^1];
             int found = Array.BinarySearch(length, wanted);
             int at = Math.Clamp(found >= 0 ? found : ~found - 1, 0, steps - 1);
             return (at + ((wanted - length[at]) / (length[at + 1] - length[at]))) * 2 * Math.PI / steps;
         })];
+    }
+
+    // The share of the edge's length that lies before each station.
+    private static double[] Shares(WrapRegion region)
+    {
+        double[] lengths = [.. region.Steps.Select(step => step.Length)];
+        double whole = lengths.Sum();
+        double[] shares = new double[lengths.Length];
+        for (int i = 1; i < shares.Length; i++)
+        {
+            shares[i] = shares[i - 1] + ((lengths[i - 1] + lengths[i]) / 2 / whole);
+        }
+
+        return shares;
     }
 
     private static SpherePoint OnSphere(WrapField field, double[] x, Point2 place)

@@ -99,7 +99,7 @@ public sealed class ProvenPanelTests
         ProvenTrade weakest = fit.Trades[0];
         BallSpec moved = With(0.5 + weakest.Changes[0], 26 + weakest.Changes[1], 9 + weakest.Changes[2]);
         MeasuredEdge edge = new(made.Arcs);
-        ProvenState there = new ProvenSearch(new ProvenModel(Balls.Usual(), 29), edge, 0).Run(
+        ProvenState there = new ProvenSearch(new ProvenModel(Balls.Usual(), 29), edge, []).Run(
             new ProvenState
             {
                 Values = [moved.Felt.NeutralLayer, moved.Seam.WaistMm, moved.Felt.MaxEdgeCompressionPercent],
@@ -148,4 +148,40 @@ public sealed class ProvenPanelTests
         Felt = Balls.Usual().Felt with { NeutralLayer = neutralLayer, MaxEdgeCompressionPercent = limitPercent },
         Seam = Balls.Usual().Seam with { WaistMm = waistMm },
     };
+
+    [Fact, Trait("tier", "long")]
+    public void A_panel_of_another_seam_family_is_known_by_it_and_all_are_ranked()
+    {
+        BallSpec fourArc = Balls.Usual() with { Seam = Balls.Usual().Seam with { Curve = SeamFamily.FourArc } };
+
+        ProvenFit fit = ProvenFamilies.Fit(Balls.Usual(), PanelFlattener.Flatten(fourArc).Arcs, ProvenHold.Nothing);
+
+        Assert.Equal(SeamFamily.FourArc, fit.Ball.Seam.Curve);
+        Assert.Equal(SeamFamily.FourArc, fit.Families[0].Curve);
+        Assert.InRange(fit.RmsMm, 0, 0.01);
+        Assert.Equal(fourArc.Seam.WaistMm, fit.Ball.Seam.WaistMm, 0.05);
+        Assert.Equal(fit.Families.OrderBy(family => family.RmsMm), fit.Families);
+    }
+
+    [Fact]
+    public void A_waist_that_is_known_is_held_and_narrows_what_is_left()
+    {
+        BallSpec ball = Balls.Usual();
+        ArcOutline outline = PanelFlattener.Flatten(ball with { Felt = ball.Felt with { NeutralLayer = 0.6 } }).Arcs;
+
+        ProvenFit free = ProvenPanel.Fit(ball, outline);
+        ProvenFit held = ProvenPanel.Fit(ball, outline, new ProvenHold { Waist = true });
+
+        Assert.Equal(["neutral layer"], held.Values.Select(value => value.Name));
+        Assert.Equal(0.6, held.Values[0].Value, 0.005);
+        Assert.Equal(ball.Seam.WaistMm, held.Ball.Seam.WaistMm);
+        Assert.Equal("waist", Assert.Single(held.Held).Name);
+        Assert.True(held.Values[0].Spread < free.Values[0].Spread);
+    }
+
+    [Fact]
+    public void Holding_all_that_shapes_the_panel_is_refused() => Assert.Equal(
+        AskedFor.HeldValues,
+        Assert.Throws<InputException>(() => ProvenPanel.Fit(
+            Balls.Usual(), PanelFlattener.Flatten(Balls.Usual()).Arcs, new ProvenHold { Waist = true, NeutralLayer = true })).Asked);
 }

@@ -26,6 +26,11 @@ internal sealed class ArcLengthCurve : IPlaneCurve
     /// <inheritdoc/>
     public double Period => 2 * Math.PI;
 
+    /// <summary>Parameters of the vertices, and of the middle of each arc between them, in order.</summary>
+    public IEnumerable<double> Marks => Enumerable.Range(0, vertices.Length)
+        .SelectMany(i => vertices[i].Turn == 0 ? [starts[i]] : new[] { starts[i], (starts[i] + starts[i + 1]) / 2 })
+        .Select(length => length / rate);
+
     /// <inheritdoc/>
     public CurvePoint At(double parameter)
     {
@@ -42,36 +47,6 @@ internal sealed class ArcLengthCurve : IPlaneCurve
         ArcPiece arc = Arc(i);
         Point2 spoke = arc.Spoke(share * arc.Turn);
         return new CurvePoint(arc.Centre + spoke, spoke.Left * (Math.Sign(arc.Turn) * rate / arc.Radius));
-    }
-
-    /// <summary>Where the edge passes below a point of the plane: the parameter of its lowest crossing with the vertical through the
-    /// point.</summary>
-    public double Below(Point2 point)
-    {
-        // Looks round the edge, then halvings down to the last digits.
-        const int looks = 2000;
-        const int halvings = 50;
-        double best = 0;
-        double lowest = double.PositiveInfinity;
-        for (int i = 0; i < looks; i++)
-        {
-            double low = i * Period / looks;
-            double high = (i + 1) * Period / looks;
-            if (At(low).Place.X < point.X != At(high % Period).Place.X < point.X)
-            {
-                bool left = At(low).Place.X < point.X;
-                for (int k = 0; k < halvings; k++)
-                {
-                    double middle = (low + high) / 2;
-                    (low, high) = At(middle).Place.X < point.X == left ? (middle, high) : (low, middle);
-                }
-
-                double height = At(low).Place.Y;
-                (best, lowest) = height < lowest ? (low, height) : (best, lowest);
-            }
-        }
-
-        return best;
     }
 
     private Point2 End(int i) => vertices[(i + 1) % vertices.Length].Point;

@@ -6,7 +6,7 @@ namespace FeltNest.Panel.Wrap.Solve;
 /// <summary>The smooth edge through an edge map at equal steps of the seam parameter, as a sum of sines and cosines.</summary>
 internal sealed class EdgeMapCurve : IPlaneCurve
 {
-    private readonly (Point2 Cosine, Point2 Sine)[] terms;
+    private readonly HarmonicCurve curve;
 
     /// <summary>Takes the harmonics.</summary>
     /// <exception cref="InputException">The map has too few places or uneven steps.</exception>
@@ -24,7 +24,7 @@ internal sealed class EdgeMapCurve : IPlaneCurve
 
         // Harmonics beyond these are rounding in a panel of the usual degree.
         const int most = 80;
-        terms = new (Point2, Point2)[most];
+        (Point2 Cosine, Point2 Sine)[] terms = new (Point2, Point2)[most];
         for (int k = 0; k < most; k++)
         {
             Point2 cosine = default;
@@ -39,23 +39,13 @@ internal sealed class EdgeMapCurve : IPlaneCurve
             double scale = (k == 0 ? 1.0 : 2.0) / n;
             terms[k] = (cosine * scale, sine * scale);
         }
+
+        curve = new HarmonicCurve(terms);
     }
 
     /// <inheritdoc/>
-    public double Period => 2 * Math.PI;
+    public double Period => curve.Period;
 
     /// <inheritdoc/>
-    public CurvePoint At(double parameter)
-    {
-        Point2 place = default;
-        Point2 slope = default;
-        for (int k = 0; k < terms.Length; k++)
-        {
-            (double sin, double cos) = Math.SinCos(k * parameter);
-            place += (terms[k].Cosine * cos) + (terms[k].Sine * sin);
-            slope += ((terms[k].Sine * cos) - (terms[k].Cosine * sin)) * k;
-        }
-
-        return new CurvePoint(place, slope);
-    }
+    public CurvePoint At(double parameter) => curve.At(parameter);
 }

@@ -7,7 +7,7 @@ namespace FeltNest.Drawing.Strain;
 
 /// <summary>The covered ball from one side, in parallel projection: both panels with their strain in bands, the warp as fine lines, the seam.
 /// Only the half that faces the viewer is drawn.</summary>
-internal sealed class BallView
+internal sealed class CoveredBall
 {
     // Lines of the warp stand so far apart on the flat panel, mm.
     private const double WarpStep = 5;
@@ -24,7 +24,7 @@ internal sealed class BallView
     /// <param name="mesh">Strain of one panel; the other one is the same part.</param>
     /// <param name="toViewer">Direction to the viewer in the frame of the first panel; need not have length 1.</param>
     /// <param name="right">Direction that points to the right, at right angles to it.</param>
-    public BallView(StrainMesh mesh, SpherePoint toViewer, SpherePoint right)
+    public CoveredBall(StrainMesh mesh, SpherePoint toViewer, SpherePoint right)
     {
         this.mesh = mesh;
         this.toViewer = 1 / toViewer.Length * toViewer;

@@ -10,7 +10,7 @@ using Xunit;
 namespace FeltNest.Tests.Drawing;
 
 /// <summary>The ball in parallel projection.</summary>
-public sealed class BallViewTests
+public sealed class CoveredBallTests
 {
     private static readonly FlatPanel Panel = PanelFlattener.Flatten(Ball);
     private static readonly StrainScale Scale = StrainScale.Reaching(20);
@@ -25,7 +25,7 @@ public sealed class BallViewTests
     [InlineData(0.3, 0.2, -0.9, 0.9, 0, 0.3)]
     public void The_two_panels_together_are_the_whole_disc(double x, double y, double z, double rx, double ry, double rz)
     {
-        Mark[] marks = [.. new BallView(new StrainMesh(Panel.Field), new(x, y, z), new(rx, ry, rz))
+        Mark[] marks = [.. new CoveredBall(new StrainMesh(Panel.Field), new(x, y, z), new(rx, ry, rz))
             .Draw(_ => -19.9, Scale, null, new Point2(0, 0), 10)];
 
         // One band a panel, as all strain lies in the lowest.
@@ -38,8 +38,9 @@ public sealed class BallViewTests
     [Fact]
     public void On_a_waist_the_seam_lies_where_the_waist_says()
     {
-        BallView view = new(new StrainMesh(Panel.Field), new(0, 0, 1), new(1, 0, 0));
-        PathMark seam = view.Draw(s => s.MajorPercent, Scale, null, new Point2(0, 0), 10).OfType<PathMark>().Single(m => m.Pen?.WidthMm == 0.7);
+        CoveredBall view = new(new StrainMesh(Panel.Field), new(0, 0, 1), new(1, 0, 0));
+        PathMark seam =
+            view.Draw(s => s.MajorPercent, Scale, null, new Point2(0, 0), 10).OfType<PathMark>().Single(m => m.Pen?.WidthMm == 0.7);
         double angle = Panel.Sphere.WaistMm / (2 * Ball.FittedRadiusMm);
 
         Assert.Equal(10 * Math.Sin(angle), seam.Chains.SelectMany(c => c.Vertices).Min(v => v.Point.Length), 3);
@@ -51,8 +52,9 @@ public sealed class BallViewTests
     [InlineData(-0.5)]
     public void The_warp_passes_the_middle_of_the_waist_at_its_angle(double angle)
     {
-        BallView view = new(new StrainMesh(Panel.Field), new(0, 0, 1), new(1, 0, 0));
-        PathMark warp = view.Draw(s => s.MajorPercent, Scale, angle, new Point2(0, 0), 10).OfType<PathMark>().First(m => m.Pen?.WidthMm == 0.13);
+        CoveredBall view = new(new StrainMesh(Panel.Field), new(0, 0, 1), new(1, 0, 0));
+        PathMark warp =
+            view.Draw(s => s.MajorPercent, Scale, angle, new Point2(0, 0), 10).OfType<PathMark>().First(m => m.Pen?.WidthMm == 0.13);
         (Point2 From, Point2 To) nearest = warp.Chains
             .SelectMany(c => c.Vertices.Zip(c.Vertices.Skip(1), (a, b) => (From: a.Point, To: b.Point)))
             .Where(piece => (piece.To - piece.From).Length > 1e-3)
