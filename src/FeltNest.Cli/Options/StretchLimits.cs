@@ -12,7 +12,7 @@ internal static class StretchLimits
     private const double Slack = 1e-9;
 
     /// <summary>Limits taken when none are given, per cent.</summary>
-    public static IReadOnlyList<double> Usual { get; } = [6, 7, 8, 9, 10, 11, 12];
+    public static IReadOnlyList<double> Usual { get; } = (double[])[6, 7, 8, 9, 10, 11, 12];
 
     /// <summary>Parser of the option.</summary>
     public static IReadOnlyList<double> Parse(ArgumentResult result)

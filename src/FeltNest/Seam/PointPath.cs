@@ -12,8 +12,8 @@ internal sealed class PointPath
     private const int Fewest = 24;
 
     // Greatest part by which distances may differ, from the frame's zero and from the fitted centre (a probe good to 0.2 mm), and greatest
-    // step between neighbours, radians (30 degrees): the fewest points, spread evenly, lie 25 degrees apart; farther apart the curve between
-    // is a guess.
+    // step between neighbours, radians (30 degrees): the fewest points, spread evenly, lie 25 degrees apart; farther apart the curve
+    // between is a guess.
     private const double Roundish = 0.1;
     private const double Roundness = 0.05;
     private const double WidestStep = 30 * Math.PI / 180;

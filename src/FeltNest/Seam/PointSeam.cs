@@ -77,10 +77,11 @@ internal sealed class PointSeam : SeamCurve
         PointFit mirrored = PointFit.To(path, true);
         if (!(skew.Rms <= Tolerance && skew.Deviation <= Math.Max(Tolerance, Slip * skew.Rms)))
         {
+            double most = Math.Max(Tolerance, Slip * Math.Min(skew.Rms, Tolerance));
             throw Refusal(string.Create(
                 CultureInfo.InvariantCulture,
                 $"point {skew.Worst} lies {skew.Deviation * 180 / Math.PI:0.##} degrees off the nearest seam of two equal panels (kept "
-                    + $"by half-turns about z and about (1, -1, 0)); at most {Math.Max(Tolerance, Slip * Math.Min(skew.Rms, Tolerance)) * 180 / Math.PI:0.##} are allowed"));
+                    + $"by half-turns about z and about (1, -1, 0)); at most {most * 180 / Math.PI:0.##} are allowed"));
         }
 
         bool mirrors = mirrored.Deviation <= Math.Max(MeantWithin, Meant * skew.Deviation);

@@ -12,7 +12,7 @@ public sealed class EnumWordTests
         Assert.Equal(
             ["type-1", "type-2", "type-3", "high-altitude", "stage-1", "stage-2", "stage-3-felt", "stage-3-foam", "none"],
             EnumWord.All<RuleType>());
-        Assert.Equal(["two-harmonic", "four-arc", "elastica", "points"], EnumWord.All<SeamFamily>());
+        Assert.Equal(["two-harmonic", "four-arc", "elastica", "points", "shaped"], EnumWord.All<SeamFamily>());
         Assert.Equal(["elastic", "conformal", "equidistant"], EnumWord.All<FlatteningMethod>());
         Assert.Equal(["free", "mated", "true"], EnumWord.All<EdgeRule>());
         Assert.Equal(["same", "alternate", "any"], EnumWord.All<RowRule>());

@@ -34,7 +34,7 @@ internal static class SeamDesignFigures
             least[curve] = felt;
         }
 
-        RollYield.OneMass([.. marks.Select(mark => mark.Needed("roll"))]);
+        RollYield.OneMass([top.Needed("given"), .. marks.SelectMany(mark => new[] { mark.Needed("plane"), mark.Needed("roll") })]);
     }
 
     private static void Choice(StatedFields choice, double width)

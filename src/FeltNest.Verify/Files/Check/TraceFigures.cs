@@ -26,7 +26,7 @@ internal static class TraceFigures
         top.Keep(byMarks == top.Optional("marksOffMm") is not null, "marksOffMm", "has to stand there exactly where marks tell the scale");
         bool several = top.Number("panels") > 1;
         double? spread = top.Optional("spreadMm");
-        top.Keep(several || spread is null, "spreadMm", "stands there for one panel");
+        top.Keep(several == spread is not null, "spreadMm", "has to stand there exactly where there are several panels");
         top.Keep((spread ?? 0) <= (top.Optional("greatestSpreadMm") ?? 0), "greatestSpreadMm", "is below spreadMm");
     }
 }

@@ -10,7 +10,8 @@ using FeltNest.Seam;
 
 namespace FeltNest.Drawing.Sheets;
 
-/// <summary>The sheet of a flat panel: outline with main dimensions, two strain maps, the ball from three sides, key figures; everything true to size.</summary>
+/// <summary>The sheet of a flat panel: outline with main dimensions, two strain maps, the ball from three sides, key figures; the panel true
+/// to size.</summary>
 internal static class PanelSheet
 {
     // The sheet is at least A4 upright, which an ordinary ball's panel fits; margin, room for the dimension left of the panel and for its
@@ -89,7 +90,8 @@ internal static class PanelSheet
         return new Sheet
         {
             Title = $"Flat panel of {ball.Name}",
-            Description = $"Cut outline true to size, {shape}, with maps of the greater and the lesser principal strain and the ball from three sides.",
+            Description = $"Cut outline true to size, {shape}, with maps of the greater and the lesser principal strain and the ball "
+                + "from three sides.",
             WidthMm = width,
             HeightMm = height,
             Symbols = [],

@@ -5,8 +5,8 @@ using FeltNest.Seam;
 
 namespace FeltNest.Drawing.Strain;
 
-/// <summary>The covered ball from one side, in parallel projection: both panels with their strain in bands, the warp as fine lines, the seam.
-/// Only the half that faces the viewer is drawn.</summary>
+/// <summary>The covered ball from one side, in parallel projection: both panels with their strain in bands, the warp as fine lines, the
+/// seam. Only the half that faces the viewer is drawn.</summary>
 internal sealed class CoveredBall
 {
     // Lines of the warp stand so far apart on the flat panel, mm.
