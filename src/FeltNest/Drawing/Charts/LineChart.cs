@@ -47,7 +47,7 @@ internal sealed record LineChart
                 MinX = frame.MinX + LeftRoom,
                 MinY = frame.MinY + LowRoom,
                 MaxX = frame.MaxX - RightRoom,
-                MaxY = frame.MaxY - TopRoom,
+                MaxY = frame.MaxY - TopRoom - (Named.Count == 0 ? 0 : NameStep),
             },
             Across = ChartAxis.Around(X, 6),
             Up = ChartAxis.Around(Series.SelectMany(s => s.Values), 5),
