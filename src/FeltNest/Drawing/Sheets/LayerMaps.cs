@@ -1,5 +1,4 @@
 using System.Globalization;
-using FeltNest.Drawing.Lettering;
 using FeltNest.Drawing.Parts;
 using FeltNest.Drawing.Strain;
 using FeltNest.Geometry;

@@ -1,5 +1,4 @@
 using FeltNest.Ball;
-using FeltNest.Geometry;
 using FeltNest.Panel.Felt;
 
 namespace FeltNest.Panel.Thickness;
