@@ -39,6 +39,10 @@ public sealed record FeltSpec
     /// <summary>How far the edge may be pushed together without puckering, per cent of flat length.</summary>
     public required double MaxEdgeCompressionPercent { get; init; }
 
+    /// <summary>How far the felt may be pushed together anywhere before it puckers, per cent of flat length on the neutral layer; null
+    /// where it was not measured.</summary>
+    public double? MaxCompressionPercent { get; init; }
+
     /// <summary>Shrinkage along the warp when cured and steamed, per cent.</summary>
     public required double CureShrinkWarpPercent { get; init; }
 
@@ -61,4 +65,11 @@ public sealed record FeltSpec
 
     /// <summary>Whether the edge may be pushed together by so much, per cent.</summary>
     public bool TakesAlongEdge(double percent) => percent <= MaxEdgeCompressionPercent + RoundingPercent;
+
+    /// <summary>The compression, per cent, from which puckers are to be feared anywhere on the panel: the felt's own, and that of its edge
+    /// where none was measured.</summary>
+    public double PuckerLimitPercent => MaxCompressionPercent ?? MaxEdgeCompressionPercent;
+
+    /// <summary>Whether the felt may be pushed together by so much, per cent, anywhere on the panel.</summary>
+    public bool TakesCompression(double percent) => percent <= PuckerLimitPercent + RoundingPercent;
 }

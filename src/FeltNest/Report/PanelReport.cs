@@ -3,6 +3,7 @@ using FeltNest.Ball;
 using FeltNest.Ball.Rules;
 using FeltNest.Ball.Tolerance;
 using FeltNest.Panel;
+using FeltNest.Panel.Thickness;
 
 namespace FeltNest.Report;
 
@@ -20,6 +21,7 @@ internal static class PanelReport
         SphereLines(table, ball, panel);
         StrainLines(table, ball, panel);
         HeldLines(table, panel);
+        ThicknessLines(table, ball, panel);
         table.Heading("Allowances, in the order applied");
         foreach (PanelAllowance step in panel.Allowances)
         {
@@ -66,8 +68,8 @@ internal static class PanelReport
         table.Heading("Strain of the felt when it is put on")
             .Line(
                 "greatest stretch", panel.Strain.MaxStretchPercent, "0.00", "%",
-                FormattableString.Invariant($"limit in the ball file {ball.Felt.MaxStretchPercent:0.##} %"))
-            .Line("greatest compression", panel.Strain.MaxCompressionPercent, "0.00", "%", "anywhere")
+                FormattableString.Invariant($"neutral layer; limit in the ball file {ball.Felt.MaxStretchPercent:0.##} %"))
+            .Line("greatest compression", panel.Strain.MaxCompressionPercent, "0.00", "%", "neutral layer, anywhere")
             .Line(
                 "compression along the edge", panel.Strain.EdgeMaxCompressionPercent, "0.00", "%",
                 FormattableString.Invariant($"limit in the ball file {ball.Felt.MaxEdgeCompressionPercent:0.##} %"))
@@ -89,6 +91,37 @@ internal static class PanelReport
                     FormattableString.Invariant($"of it {fit.LargestGapMm:0.00} mm over and above the gap for the adhesive"))
                 .Line("overlap after cure", fit.AfterCure.LargestOverlapMm, "0.00", "mm");
         }
+    }
+
+    private static void ThicknessLines(TextTable table, BallSpec ball, FlatPanel panel)
+    {
+        ThroughThickness through = ThroughThickness.Of(ball, panel);
+        table.Heading("Through the felt's thickness");
+        foreach ((FeltLayer layer, LayerExtremes most) in through.Layers.Zip(through.Extremes))
+        {
+            table.Line(
+                LayerWords.Of(layer.Name),
+                FormattableString.Invariant(
+                    $"{-most.MaxCompressionPercent:+0.00;-0.00;0.00} to {most.MaxStretchPercent:+0.00;-0.00;0.00} %"),
+                LayerWords.Place(layer));
+        }
+
+        table.Line("bending energy", through.BendingNmm, "0.00", "N mm", "one panel, bent to the sphere; not in the elastic energy")
+            .Line(
+                "tack for bending alone", 1000 * through.BendingNPerMm, "0.0", "J/m2", "felt that would lie on the ball without strain")
+            .Line(
+                "tack for the edge, at most", 1000 * through.EdgeTackNPerMm, "0.0", "J/m2",
+                FormattableString.Invariant(
+                    $"with the strain of the edge, greatest at s = {double.RadiansToDegrees(through.EdgeStrainS):0} degrees"));
+        if (through.PuckerLimitPercent is not { } limit)
+        {
+            table.Line("pucker limit", "none", "the ball file gives no limit of compression");
+            return;
+        }
+
+        string whose = through.HasOwnPuckerLimit ? "of the whole panel" : "of the edge: felt.maxCompressionPercent is not given";
+        table.Line("pucker limit", limit, "0.##", "%", $"neutral layer, {whose}")
+            .Line("  compressed more", through.PuckerSharePercent, "0.0", "%", "of the panel's area");
     }
 
     // What holds the panel against what the felt would do alone: the angle of its chord, and its edge.

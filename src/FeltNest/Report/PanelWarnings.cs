@@ -23,6 +23,11 @@ internal static class PanelWarnings
                     + ": it may pucker");
         }
 
+        if (!ball.Felt.TakesCompression(panel.Strain.MaxCompressionPercent))
+        {
+            lines.Add(Puckers(ball.Felt, panel.Strain.MaxCompressionPercent));
+        }
+
         if (panel.Strain.HasTipSpike)
         {
             lines.Add(
@@ -36,6 +41,14 @@ internal static class PanelWarnings
         }
 
         return lines;
+    }
+
+    private static string Puckers(FeltSpec felt, double found)
+    {
+        string whose = felt.MaxCompressionPercent is null
+            ? "; that is the limit of its edge, felt.maxCompressionPercent is not given" : string.Empty;
+        return Percent("the felt is compressed by up to", found, felt.PuckerLimitPercent)
+            + $": it may pucker where the risk map says so{whose}";
     }
 
     private static string Percent(string what, double value, double limit) =>

@@ -61,11 +61,52 @@ public sealed class SheetTests
     }
 
     [Fact]
-    public void Panel_sheets_are_at_least_an_upright_a4_and_grow_with_the_panel()
+    public void Panel_sheets_are_at_least_as_wide_as_an_upright_a4()
     {
         Sheet small = PanelSheet.Draw(SamplePanel.Ball, SamplePanel.Panel);
 
-        Assert.Equal((210, 297), (small.WidthMm, small.HeightMm));
+        Assert.Equal(210, small.WidthMm);
+    }
+
+    [Fact]
+    public void The_parts_of_the_panel_sheet_stand_below_each_other()
+    {
+        string[] parts = ["title", "greater-strain", "lesser-strain", "strain-bar", "risk", "layers", "ball", "figures", "trial"];
+        GroupMark[] groups = [.. PanelSheet.Draw(SamplePanel.Ball, SamplePanel.Held).Marks.OfType<GroupMark>()];
+        GroupMark[] inOrder = [.. parts.Select(part => groups.Single(group => group.Id == part))];
+        double[][] heights = [.. inOrder.Select(group => All([group]).OfType<TextMark>().Select(text => text.At.Y).ToArray())];
+
+        Assert.All(heights.Zip(heights.Skip(1)), pair => Assert.True(pair.First.Min() > pair.Second.Max() + 2.5));
+    }
+
+    [Fact]
+    public void The_maps_of_the_panel_sheet_name_the_layer_they_show()
+    {
+        // Core 20, cement 0.1, felt 3: the sample says 11.6 mm for the neutral layer, half-way. From +1 to +5 % there, the nap face is
+        // stretched by the factor 1 + 1.5/11.6, the glue face by 1 - 1.5/11.6.
+        string[] texts = Texts(Written(PanelSheet.Draw(SamplePanel.Ball, SamplePanel.Panel)));
+
+        Assert.Contains("glue face: -12.1 to -8.6 %", texts);
+        Assert.Contains("middle: +1.0 to +5.0 %", texts);
+        Assert.Contains("nap face: +14.1 to +18.6 %", texts);
+    }
+
+    [Fact]
+    public void The_risk_of_puckers_is_drawn_where_the_limit_is_passed()
+    {
+        BallSpec strict = SamplePanel.Ball with { Felt = SamplePanel.Ball.Felt with { MaxCompressionPercent = 5 } };
+        BallSpec free = SamplePanel.Ball with { Felt = SamplePanel.Ball.Felt with { MaxEdgeCompressionPercent = 100 } };
+        XElement over = Group(Written(PanelSheet.Draw(strict, SamplePanel.Panel)), "risk");
+        XElement kept = Group(Written(PanelSheet.Draw(SamplePanel.Ball, SamplePanel.Panel)), "risk");
+        XElement none = Group(Written(PanelSheet.Draw(free, SamplePanel.Panel)), "risk");
+
+        // The sample reaches 7 % on its edge: above 5, below half of 15. The key has four boxes; the edge is a line, the worst place a
+        // square.
+        Assert.Equal(4 + 2 + 4, Drawn(over));
+        Assert.Equal(1 + 2 + 4, Drawn(kept));
+        Assert.Equal(0, Drawn(none));
+        Assert.Contains("Risk of puckers: compression of the neutral layer against 5 %; most at the square", Texts(over));
+        Assert.Contains("Risk of puckers: the ball file gives no limit of compression", Texts(none));
     }
 
     [Fact]
@@ -77,8 +118,8 @@ public sealed class SheetTests
         Assert.Contains("10.00", texts);
         Assert.Contains("Flat panel: Tiny <ball> & co", texts);
         Assert.Contains("warp; panel laid at 30\u00B0 to it", texts);
-        Assert.Contains("Greater principal strain: +1.0 % (square) to +5.0 % (ring)", texts);
-        Assert.Contains("Lesser principal strain, across the greater one: -7.0 % (square) to +2.0 % (ring)", texts);
+        Assert.Contains("Greater principal strain of the neutral layer: +1.0 % (square) to +5.0 % (ring)", texts);
+        Assert.Contains("Lesser principal strain of the neutral layer, across the greater one: -7.0 % (square) to +2.0 % (ring)", texts);
         Assert.Contains("outside (from memory)", texts);
         Assert.Contains("check the current rule book", texts);
         Assert.Contains("100 mm", texts);
@@ -199,6 +240,9 @@ public sealed class SheetTests
     private static XElement Written(Sheet sheet) => XDocument.Load(new MemoryStream(SvgWriter.Write(sheet))).Root!;
 
     private static XElement Group(XElement root, string id) => root.Elements(Svg + "g").Single(g => g.Attribute("id")?.Value == id);
+
+    // Paths that are no letters.
+    private static int Drawn(XElement group) => group.Elements(Svg + "path").Count(path => path.Element(Svg + "title") is null);
 
     private static string[] Texts(XElement root) =>
         [.. root.Descendants(Svg + "path").Elements(Svg + "title").Select(title => title.Value)];

@@ -18,7 +18,8 @@ public sealed class BallWriterTests
             SeamGapMm = 0.4,
             Offsets = [new SeamOffset(6, 0.5), new SeamOffset(10, -0.0312)],
         };
-        BallSpec ball = Balls.Usual() with { Seam = seam };
+        BallSpec usual = Balls.Usual();
+        BallSpec ball = usual with { Seam = seam, Felt = usual.Felt with { MaxCompressionPercent = 18 } };
 
         BallSpec read = BallReader.Read(InputText.Of("ball.json", BallWriter.Write(ball, "a test"))).Ball;
 

@@ -33,6 +33,11 @@ internal static class PanelFigures
         FlatShape.Of(outline).CheckSize(top);
         Edge(top, edge);
         Sphere(top.Needed("sphere"));
+        if (top.Inner("thickness") is { } thickness)
+        {
+            ThicknessFigures.Check(thickness, top.Needed("sphere"), top.Needed("strain"));
+        }
+
         Budget(top, top.Needed("ballCheck"));
     }
 

@@ -1,5 +1,3 @@
-using FeltNest.Ball.Tolerance;
-
 namespace FeltNest.Ball.Ranges;
 
 /// <summary>What every number of a ball specification may be.</summary>
@@ -145,6 +143,16 @@ internal static class BallRanges
         Reason = "100 would leave no edge at all",
     };
 
+    /// <summary>Compression limit anywhere on the panel.</summary>
+    public static readonly FieldRange MaxCompression = new()
+    {
+        Field = "felt.maxCompressionPercent",
+        Low = 0,
+        High = 100,
+        Unit = "%",
+        Reason = "100 would leave no felt at all",
+    };
+
     /// <summary>Shrinkage along the warp.</summary>
     public static readonly FieldRange ShrinkWarp = new()
     {
@@ -243,20 +251,10 @@ internal static class BallRanges
         DieOffset.Checked(ball.Panel.DieOffsetMm);
         if (ball.Tolerances is { } off)
         {
-            CheckTolerances(off);
+            ToleranceRanges.Check(off);
         }
 
         return ball;
-    }
-
-    private static void CheckTolerances(ToleranceSpec off)
-    {
-        ToleranceRanges.CoreDiameterTolerance.Checked(off.CoreDiameterMm);
-        ToleranceRanges.CoreMassTolerance.Checked(off.CoreMassG);
-        ToleranceRanges.CementThicknessTolerance.Checked(off.CementThicknessMm);
-        ToleranceRanges.CementMassTolerance.Checked(off.CementMassPerAreaGsm);
-        ToleranceRanges.FinishedThicknessTolerance.Checked(off.FeltFinishedThicknessMm);
-        ToleranceRanges.FeltMassTolerance.Checked(off.FeltMassPerAreaGsm);
     }
 
     /// <summary>Waist on a fitted sphere, rounded towards the inside, so that the ends as they are shown are allowed.</summary>
@@ -282,6 +280,11 @@ internal static class BallRanges
         NeutralLayer.Checked(felt.NeutralLayer);
         MaxStretch.Checked(felt.MaxStretchPercent);
         MaxEdgeCompression.Checked(felt.MaxEdgeCompressionPercent);
+        if (felt.MaxCompressionPercent is { } most)
+        {
+            MaxCompression.Checked(most);
+        }
+
         ShrinkWarp.Checked(felt.CureShrinkWarpPercent);
         ShrinkWeft.Checked(felt.CureShrinkWeftPercent);
         ApplicationStretchWarp.Checked(felt.ApplicationStretchWarpPercent);

@@ -1,3 +1,5 @@
+using FeltNest.Ball.Tolerance;
+
 namespace FeltNest.Ball.Ranges;
 
 /// <summary>How far the numbers of a ball may be off.</summary>
@@ -62,4 +64,16 @@ internal static class ToleranceRanges
         Unit = "g/m2",
         Reason = "felt that far off is another felt",
     };
+
+    /// <summary>Refuses tolerances of which one lies outside its range.</summary>
+    /// <exception cref="InputException">Names the first that does.</exception>
+    public static void Check(ToleranceSpec off)
+    {
+        CoreDiameterTolerance.Checked(off.CoreDiameterMm);
+        CoreMassTolerance.Checked(off.CoreMassG);
+        CementThicknessTolerance.Checked(off.CementThicknessMm);
+        CementMassTolerance.Checked(off.CementMassPerAreaGsm);
+        FinishedThicknessTolerance.Checked(off.FeltFinishedThicknessMm);
+        FeltMassTolerance.Checked(off.FeltMassPerAreaGsm);
+    }
 }

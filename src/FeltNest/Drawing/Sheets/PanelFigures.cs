@@ -3,6 +3,7 @@ using FeltNest.Ball;
 using FeltNest.Ball.Rules;
 using FeltNest.Ball.Tolerance;
 using FeltNest.Panel;
+using FeltNest.Panel.Thickness;
 
 namespace FeltNest.Drawing.Sheets;
 
@@ -13,7 +14,7 @@ internal static class PanelFigures
     public static IReadOnlyList<(string Name, string Value)>[] Columns(BallSpec ball, FlatPanel panel, MassBudget mass) =>
     [
         [.. PanelLines(ball, panel), .. HeldLines(panel)],
-        [.. BallLines(ball, panel, mass), .. RuleLines(ball, panel, mass), .. GivenLines(ball)],
+        [.. BallLines(ball, panel, mass), .. RuleLines(ball, panel, mass), .. GivenLines(ball), .. ThicknessLines(ball, panel)],
     ];
 
     private static IEnumerable<(string, string)> PanelLines(BallSpec ball, FlatPanel panel) =>
@@ -22,13 +23,39 @@ internal static class PanelFigures
         ("area of the cut panel", F(panel.AreaMm2 / 100, "0.00", "cm\u00B2")),
         ("edge length", F(panel.PerimeterMm, "0.00", "mm")),
         ("outline", $"{panel.Arcs.Vertices.Count} arcs"),
-        ("Strain", string.Empty),
+        ("Strain of the neutral layer", string.Empty),
         ($"greatest stretch, felt takes {F(ball.Felt.MaxStretchPercent, "0.#", "%")}", Stretch(ball, panel)),
-        ("greatest compression", F(panel.Strain.MaxCompressionPercent, "0.0", "%")),
+        Compression(ball, panel),
         ("compression along the edge", F(panel.Strain.EdgeMaxCompressionPercent, "0.0", "%")),
         ("length difference of mating edges", F(panel.Strain.EdgeMismatchPercent, "0.000", "%")),
         ("elastic energy", F(panel.Strain.EnergyNmm, "0.00", "N mm")),
     ];
+
+    private static (string, string) Compression(BallSpec ball, FlatPanel panel)
+    {
+        string limit = ball.Felt.MaxCompressionPercent is { } most ? $", felt takes {F(most, "0.#", "%")}" : string.Empty;
+        string verdict = ball.Felt.TakesCompression(panel.Strain.MaxCompressionPercent) ? string.Empty : ": ABOVE THE LIMIT";
+        return ($"greatest compression{limit}", F(panel.Strain.MaxCompressionPercent, "0.0", "%") + verdict);
+    }
+
+    private static IEnumerable<(string, string)> ThicknessLines(BallSpec ball, FlatPanel panel)
+    {
+        ThroughThickness through = ThroughThickness.Of(ball, panel);
+        yield return ("Through the felt's thickness", string.Empty);
+        foreach ((FeltLayer layer, LayerExtremes most) in through.Layers.Zip(through.Extremes))
+        {
+            yield return (
+                string.Create(
+                    CultureInfo.InvariantCulture, $"{LayerWords.Of(layer.Name)}, neutral layer {layer.FromNeutralMm:+0.0;-0.0;+0.0} mm"),
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{-most.MaxCompressionPercent:+0.0;-0.0;0.0} to {most.MaxStretchPercent:+0.0;-0.0;0.0} %"));
+        }
+
+        yield return ("bending energy", F(through.BendingNmm, "0.00", "N mm"));
+        yield return ("tack for bending alone", F(1000 * through.BendingNPerMm, "0.0", "J/m\u00B2"));
+        yield return ("tack for the edge, at most", F(1000 * through.EdgeTackNPerMm, "0.0", "J/m\u00B2"));
+    }
 
     // What the edges leave between them, and what holds the panel.
     private static IEnumerable<(string, string)> HeldLines(FlatPanel panel)

@@ -6,18 +6,17 @@ using FeltNest.Drawing.Parts;
 using FeltNest.Drawing.Strain;
 using FeltNest.Geometry;
 using FeltNest.Panel;
+using FeltNest.Panel.Thickness;
 using FeltNest.Seam;
 
 namespace FeltNest.Drawing.Sheets;
 
-/// <summary>The sheet of a flat panel: outline with main dimensions, two strain maps, the ball from three sides, key figures; the panel true
-/// to size.</summary>
+/// <summary>The sheet of a flat panel: outline with main dimensions, strain maps, the risk of puckers, the ball from three sides, key
+/// figures; the panel true to size.</summary>
 internal static class PanelSheet
 {
-    // The sheet is at least A4 upright, which an ordinary ball's panel fits; margin, room for the dimension left of the panel and for its
-    // extension, mm.
+    // The sheet is at least as wide as an upright A4; margin, room for the dimension left of the panel and for its extension, mm.
     private const double LeastWidth = 210;
-    private const double LeastHeight = 297;
     private const double Margin = 10;
     private const double LeftRoom = 16;
     private const double RightRoom = 6;
@@ -42,10 +41,10 @@ internal static class PanelSheet
         double width = Math.Max(LeastWidth, outline.MaxX - outline.MinX + LeftRoom + RightRoom + (2 * Margin));
         double high = outline.MaxY - outline.MinY;
         IReadOnlyList<(string, string)>[] figures = PanelFigures.Columns(ball, panel, MassBudget.Of(ball, panel.AreaMm2));
-        double height = Math.Max(
-            LeastHeight,
-            (2 * Margin) + TitleBlock + (high + DimensionBlock) + ScaleBlock + (2 * (high + MapTitle + MapGap)) + BarBlock
-                + BallBlock + figures.Max(FigureTable.Height) + TrialBlock);
+        StrainMesh map = new(panel.Field);
+        LayerMaps layers = new(panel, map, ThroughThickness.Of(ball, panel), Margin);
+        double height = (2 * Margin) + TitleBlock + (high + DimensionBlock) + ScaleBlock + (2 * (high + MapTitle + MapGap)) + BarBlock
+            + layers.RiskHeight + layers.LayerHeight + BallBlock + figures.Max(FigureTable.Height) + TrialBlock;
 
         List<Mark> marks = [];
         Cursor cursor = new(height - Margin);
@@ -61,21 +60,24 @@ internal static class PanelSheet
             .. WarpView(ball, new Point2(Margin + 126, top - 7)),
         ]));
 
-        StrainMesh map = new(panel.Field);
         StrainScale scale =
             StrainScale.Reaching(panel.Field.Samples.Max(s => Math.Max(Math.Abs(s.MajorPercent), Math.Abs(s.MinorPercent))));
         marks.Add(
             MapView(
-                "greater-strain", "Greater principal strain", panel, map, scale, s => s.MajorPercent, cursor.Take(high + MapTitle + MapGap),
+                "greater-strain", "Greater principal strain of the neutral layer", panel, map, scale, s => s.MajorPercent,
+                cursor.Take(high + MapTitle + MapGap),
                 centreX));
         marks.Add(
             MapView(
-                "lesser-strain", "Lesser principal strain, across the greater one", panel, map, scale, s => s.MinorPercent,
+                "lesser-strain", "Lesser principal strain of the neutral layer, across the greater one", panel, map, scale,
+                s => s.MinorPercent,
                 cursor.Take(high + MapTitle + MapGap), centreX));
         top = cursor.Take(BarBlock);
         const double barWidth = 150;
         marks.Add(new GroupMark("strain-bar", [.. StrainMap.Bar(scale, new Point2((width - barWidth) / 2, top - 9), barWidth)]));
 
+        marks.Add(new GroupMark("risk", [.. layers.Risk(cursor.Take(layers.RiskHeight), width)]));
+        marks.Add(new GroupMark("layers", [.. layers.Layers(cursor.Take(layers.LayerHeight), width)]));
         marks.Add(new GroupMark("ball", [.. BallViews(ball, StrainMesh.Coarse(panel.Field), scale, cursor.Take(BallBlock), width)]));
 
         double column = (width - (2 * Margin) - 8) / 2;
@@ -90,8 +92,8 @@ internal static class PanelSheet
         return new Sheet
         {
             Title = $"Flat panel of {ball.Name}",
-            Description = $"Cut outline true to size, {shape}, with maps of the greater and the lesser principal strain and the ball "
-                + "from three sides.",
+            Description = $"Cut outline true to size, {shape}, with maps of the greater and the lesser principal strain of the neutral "
+                + "layer and of the felt's faces, of the risk of puckers, and the ball from three sides.",
             WidthMm = width,
             HeightMm = height,
             Symbols = [],
@@ -110,7 +112,8 @@ internal static class PanelSheet
         ];
         double? warp = ball.Panel.WarpAngleDeg is { } design ? -double.DegreesToRadians(design) : null;
         string lines = warp is null ? string.Empty : ", fine lines: warp";
-        yield return Words($"The ball from three sides: greater principal strain{lines}", new Point2(width / 2, top - Ink.Note - 1));
+        yield return Words(
+            $"The ball from three sides: greater principal strain of the neutral layer{lines}", new Point2(width / 2, top - Ink.Note - 1));
         for (int i = 0; i < sides.Length; i++)
         {
             Point2 centre = new((width / 2) + ((i - 1) * ((2 * BallRadius) + 8)), top - 6 - BallRadius);

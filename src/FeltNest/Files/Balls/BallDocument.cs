@@ -69,6 +69,13 @@ internal static class BallDocument
             new NumberField(
                 BallRanges.MaxEdgeCompression,
                 "most edge compression, % of flat length; binds the elastic mated panel, 100 is no limit"));
+        public static readonly NumberField MaxCompressionPercent = Set.Add(
+            new NumberField(
+                BallRanges.MaxCompression,
+                "compression anywhere to warn at, % of flat length on the neutral layer; left out, that of the edge is taken, and said")
+            {
+                Optional = true,
+            });
         public static readonly NumberField CureShrinkWarpPercent = Set.Add(new NumberField(BallRanges.ShrinkWarp));
         public static readonly NumberField CureShrinkWeftPercent = Set.Add(new NumberField(BallRanges.ShrinkWeft));
         public static readonly NumberField ApplicationStretchWarpPercent = Set.Add(

@@ -99,6 +99,7 @@ internal static class BallReader
         NeutralLayer = felt.Number(FeltFields.NeutralLayer),
         MaxStretchPercent = felt.Number(FeltFields.MaxStretchPercent),
         MaxEdgeCompressionPercent = felt.Number(FeltFields.MaxEdgeCompressionPercent),
+        MaxCompressionPercent = felt.OptionalNumber(FeltFields.MaxCompressionPercent),
         CureShrinkWarpPercent = felt.Number(FeltFields.CureShrinkWarpPercent),
         CureShrinkWeftPercent = felt.Number(FeltFields.CureShrinkWeftPercent),
         ApplicationStretchWarpPercent = felt.Number(FeltFields.ApplicationStretchWarpPercent),

@@ -37,23 +37,29 @@ internal static class BallWriter
         return json.Assumption("seam.offsets", origin).Finish();
     }
 
-    private static void FeltOf(JsonOutput json, FeltSpec felt) => json
-        .Text(FeltFields.Name, felt.Name)
-        .Text(FeltFields.Construction, EnumWord.Of(felt.Construction))
-        .Number(FeltFields.ThicknessMm, felt.ThicknessMm)
-        .Number(FeltFields.FinishedThicknessMm, felt.FinishedThicknessMm)
-        .Number(FeltFields.MassPerAreaGsm, felt.MassPerAreaGsm)
-        .Number(FeltFields.WarpModulusNPerMm, felt.WarpModulusNPerMm)
-        .Number(FeltFields.WeftModulusNPerMm, felt.WeftModulusNPerMm)
-        .Number(FeltFields.ShearModulusNPerMm, felt.ShearModulusNPerMm)
-        .Number(FeltFields.Poisson, felt.Poisson)
-        .Number(FeltFields.NeutralLayer, felt.NeutralLayer)
-        .Number(FeltFields.MaxStretchPercent, felt.MaxStretchPercent)
-        .Number(FeltFields.MaxEdgeCompressionPercent, felt.MaxEdgeCompressionPercent)
-        .Number(FeltFields.CureShrinkWarpPercent, felt.CureShrinkWarpPercent)
-        .Number(FeltFields.CureShrinkWeftPercent, felt.CureShrinkWeftPercent)
-        .Number(FeltFields.ApplicationStretchWarpPercent, felt.ApplicationStretchWarpPercent)
-        .Number(FeltFields.ApplicationStretchWeftPercent, felt.ApplicationStretchWeftPercent);
+    private static void FeltOf(JsonOutput json, FeltSpec felt)
+    {
+        json.Text(FeltFields.Name, felt.Name)
+            .Text(FeltFields.Construction, EnumWord.Of(felt.Construction))
+            .Number(FeltFields.ThicknessMm, felt.ThicknessMm)
+            .Number(FeltFields.FinishedThicknessMm, felt.FinishedThicknessMm)
+            .Number(FeltFields.MassPerAreaGsm, felt.MassPerAreaGsm)
+            .Number(FeltFields.WarpModulusNPerMm, felt.WarpModulusNPerMm)
+            .Number(FeltFields.WeftModulusNPerMm, felt.WeftModulusNPerMm)
+            .Number(FeltFields.ShearModulusNPerMm, felt.ShearModulusNPerMm)
+            .Number(FeltFields.Poisson, felt.Poisson)
+            .Number(FeltFields.NeutralLayer, felt.NeutralLayer)
+            .Number(FeltFields.MaxStretchPercent, felt.MaxStretchPercent)
+            .Number(FeltFields.MaxEdgeCompressionPercent, felt.MaxEdgeCompressionPercent)
+            .Number(FeltFields.CureShrinkWarpPercent, felt.CureShrinkWarpPercent)
+            .Number(FeltFields.CureShrinkWeftPercent, felt.CureShrinkWeftPercent)
+            .Number(FeltFields.ApplicationStretchWarpPercent, felt.ApplicationStretchWarpPercent)
+            .Number(FeltFields.ApplicationStretchWeftPercent, felt.ApplicationStretchWeftPercent);
+        if (felt.MaxCompressionPercent is { } most)
+        {
+            json.Number(FeltFields.MaxCompressionPercent, most);
+        }
+    }
 
     private static void SeamOf(JsonOutput json, SeamSpec seam)
     {

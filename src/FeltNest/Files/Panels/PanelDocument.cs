@@ -1,5 +1,6 @@
 using FeltNest.Ball.Rules;
 using FeltNest.Files.Fields;
+using FeltNest.Panel.Thickness;
 
 namespace FeltNest.Files.Panels;
 
@@ -32,6 +33,8 @@ internal static class PanelDocument
         new NumberField("arcDeviationMm", "greatest distance between the arcs and the computed curve") { Optional = true });
     public static readonly ObjectField Sphere = Fields.Add(new ObjectField("sphere", SphereFields.Set) { Optional = true });
     public static readonly ObjectField Strain = Fields.Add(new ObjectField("strain", StrainFields.Set) { Optional = true });
+    public static readonly ObjectField Thickness = Fields.Add(
+        new ObjectField("thickness", ThicknessFields.Set, "what the felt's thickness adds") { Optional = true });
     public static readonly ObjectField Fit = Fields.Add(
         new ObjectField("fit", FitFields.Set, "where the edge comes to lie with nothing pulling it; null where it finds no rest")
         {
@@ -87,6 +90,50 @@ internal static class PanelDocument
             new NumberField("edgeMaxCompressionPercent", "% of flat length"));
         public static readonly NumberField EdgeMismatchPercent = Set.Add(new NumberField("edgeMismatchPercent", "% of flat length"));
         public static readonly NumberField EnergyNmm = Set.Add(new NumberField("energyNmm", "one panel"));
+    }
+
+    /// <summary>Fields of <c>thickness</c>.</summary>
+    internal static class ThicknessFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly NumberField ThicknessMm = Set.Add(new NumberField("thicknessMm", "of the felt as cut"));
+        public static readonly ObjectsField Layers = Set.Add(
+            new ObjectsField("layers", LayerFields.Set, "glue face, middle and nap face; all other strains are of the neutral layer"));
+        public static readonly NumberField BendingNPerMm = Set.Add(
+            new NumberField("bendingNPerMm", "energy of bending to the sphere for a unit of area"));
+        public static readonly NumberField BendingNmm =
+            Set.Add(new NumberField("bendingNmm", "energy of bending to the sphere, one panel"));
+        public static readonly NumberField EdgeStrainNPerMm = Set.Add(
+            new NumberField("edgeStrainNPerMm", "greatest energy of strain along the edge for a unit of area on the ball"));
+        public static readonly NumberField EdgeStrainS = Set.Add(
+            new NumberField("edgeStrainS", "where that is: seam parameter, radians"));
+        public static readonly NumberField EdgeTackNPerMm = Set.Add(
+            new NumberField("edgeTackNPerMm", "adhesion that holds the edge down whatever the felt does: bending and strain together"));
+        public static readonly NumberField PuckerLimitPercent = Set.Add(
+            new NumberField("puckerLimitPercent", "compression to warn at, % of flat length on the neutral layer; null for none")
+            {
+                OrNull = true,
+            });
+        public static readonly FlagField PuckerLimitOfEdge = Set.Add(
+            new FlagField("puckerLimitOfEdge", "whether that is the limit of the edge, for want of one for the whole panel"));
+        public static readonly FlagField PuckerLimitKept = Set.Add(new FlagField("puckerLimitKept", "whether no place is compressed more"));
+        public static readonly NumberField PuckerSharePercent = Set.Add(
+            new NumberField("puckerSharePercent", "share of the flat panel compressed more, %"));
+    }
+
+    /// <summary>Fields of <c>thickness.layers[]</c>.</summary>
+    internal static class LayerFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly EnumField<FeltLayerName> Layer = Set.Add(new EnumField<FeltLayerName>("layer"));
+        public static readonly NumberField FromNeutralMm = Set.Add(
+            new NumberField("fromNeutralMm", "how far outside the neutral layer; negative inside"));
+        public static readonly NumberField MaxStretchPercent = Set.Add(
+            new NumberField("maxStretchPercent", "% of flat length; negative where nothing is stretched"));
+        public static readonly NumberField MaxCompressionPercent = Set.Add(
+            new NumberField("maxCompressionPercent", "% of flat length; negative where nothing is compressed"));
     }
 
     /// <summary>Fields of <c>fit</c>.</summary>

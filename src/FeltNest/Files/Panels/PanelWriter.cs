@@ -3,6 +3,7 @@ using FeltNest.Ball.Rules;
 using FeltNest.Ball.Tolerance;
 using FeltNest.Files.Json;
 using FeltNest.Panel;
+using FeltNest.Panel.Thickness;
 using static FeltNest.Files.Panels.PanelDocument;
 
 namespace FeltNest.Files.Panels;
@@ -29,6 +30,7 @@ internal static class PanelWriter
             .Number(PanelDocument.WaistMm, panel.WaistMm)
             .Number(PanelDocument.ArcDeviationMm, panel.ArcDeviationMm);
         Solved(json, panel);
+        json.Object(PanelDocument.Thickness, fields => Thick(fields, ball, panel));
         json.Objects(PanelDocument.Allowances, panel.Allowances, (item, step) => item
                 .Number(AllowanceFields.Step, step.Step)
                 .Text(AllowanceFields.Name, step.Name)
@@ -81,6 +83,26 @@ internal static class PanelWriter
             .Number(EdgeLimitFields.UnlimitedCompressionPercent, limit.UnlimitedCompressionPercent)
             .Number(EdgeLimitFields.UnlimitedAreaMm2, limit.UnlimitedAreaMm2)
             .Number(EdgeLimitFields.UnlimitedEnergyNmm, limit.UnlimitedEnergyNmm));
+
+    private static void Thick(JsonOutput json, BallSpec ball, FlatPanel panel)
+    {
+        ThroughThickness through = ThroughThickness.Of(ball, panel);
+        json.Number(ThicknessFields.ThicknessMm, ball.Felt.ThicknessMm)
+            .Objects(ThicknessFields.Layers, through.Layers.Zip(through.Extremes), (item, layer) => item
+                .Text(LayerFields.Layer, EnumWord.Of(layer.First.Name))
+                .Number(LayerFields.FromNeutralMm, layer.First.FromNeutralMm)
+                .Number(LayerFields.MaxStretchPercent, layer.Second.MaxStretchPercent)
+                .Number(LayerFields.MaxCompressionPercent, layer.Second.MaxCompressionPercent))
+            .Number(ThicknessFields.BendingNPerMm, through.BendingNPerMm)
+            .Number(ThicknessFields.BendingNmm, through.BendingNmm)
+            .Number(ThicknessFields.EdgeStrainNPerMm, through.EdgeStrainNPerMm)
+            .Number(ThicknessFields.EdgeStrainS, through.EdgeStrainS)
+            .Number(ThicknessFields.EdgeTackNPerMm, through.EdgeTackNPerMm)
+            .Number(ThicknessFields.PuckerLimitPercent, through.PuckerLimitPercent)
+            .Flag(ThicknessFields.PuckerLimitOfEdge, !through.HasOwnPuckerLimit)
+            .Flag(ThicknessFields.PuckerLimitKept, ball.Felt.TakesCompression(panel.Strain.MaxCompressionPercent))
+            .Number(ThicknessFields.PuckerSharePercent, through.PuckerSharePercent);
+    }
 
     private static void Gap(JsonOutput fields, FitGap gap) => fields
         .Number(FitGapFields.LargestGapMm, gap.LargestGapMm)
