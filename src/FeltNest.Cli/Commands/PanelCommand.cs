@@ -51,6 +51,7 @@ internal sealed class PanelCommand
     private readonly Terminal terminal;
     private readonly BallOptions balls;
     private readonly Option[] jobs;
+    private readonly TrialOptions trial;
     private readonly SeamDesignOptions design;
     private readonly LayoutOptions layout;
     private readonly CommonOptions common;
@@ -65,8 +66,9 @@ internal sealed class PanelCommand
             command.Add(option);
         }
 
+        trial = new TrialOptions(command);
         design = new SeamDesignOptions(command);
-        jobs = [.. plain, design.Job];
+        jobs = [.. plain, .. trial.Jobs, design.Job];
 
         layout = new LayoutOptions(command, StudyWidthMm, StudyEffort);
         common = new CommonOptions(command);
@@ -78,7 +80,7 @@ internal sealed class PanelCommand
         Command command = new(
             "panel",
             "The flat panel of a ball: outline, strains, fit to the rules; or waists or seams compared, seams designed for least felt, an "
-                + "outline laid on the ball, the ball fitted to a proven panel.");
+                + "outline laid on the ball, the ball fitted to a proven panel, a trial wrap read.");
         PanelCommand made = new(terminal, command);
         command.SetAction((parse, stop) => Task.Run(() => made.Run(parse, stop), CancellationToken.None));
         return command;
@@ -130,6 +132,11 @@ internal sealed class PanelCommand
         {
             ProvenRun run = new() { Ball = ball, Outline = OutlineOf(measured, "proven"), OutlineFile = measured };
             return (run, DefaultFolder.OfOutline(path, "proven", measured));
+        }
+
+        if (trial.Asked(parse, ball, path, common.Json) is { } tried)
+        {
+            return tried;
         }
 
         if (parse.GetValue(waists) is { } range)

@@ -11,6 +11,7 @@ using FeltNest.Files.Panels;
 using FeltNest.Files.Presses;
 using FeltNest.Files.Rolls;
 using FeltNest.Files.Studies;
+using FeltNest.Files.Trials;
 using FeltNest.Files.Usage;
 
 namespace FeltNest.Files;
@@ -23,7 +24,7 @@ internal static class Documents
     [
         BallDocument.Document, OutlineDocument.Document, PanelDocument.Document, LayoutDocument.Document, SeamsDocument.Document,
         SeamDesignDocument.Document,
-        ProvenDocument.Document, WrapDocument.Document, WaistDocument.Document, CostsDocument.Document, PressDocument.Document,
+        ProvenDocument.Document, WrapDocument.Document, TrialDocument.Document, WaistDocument.Document, CostsDocument.Document, PressDocument.Document,
         CompareDocument.Document, UsageDocument.Document, RollDocument.Document, RollPlanDocument.Document, DieOrderDocument.Document,
         DieDocument.Document, FirstArticleDocument.Document, DieLifeDocument.Document, OrderPlanDocument.Document, CheckDocument.Document,
     ];
@@ -33,7 +34,7 @@ internal static class Documents
     [
         OffersListing.Listing, ActualsListing.Listing, OrdersListing.Listing, StockListing.Listing, DiesListing.Listing,
         CalendarListing.Listing, DoneListing.Listing,
-        ReadingsListing.Listing, PointsListing.Listing,
+        ReadingsListing.Listing, TrialListing.Listing, PointsListing.Listing,
     ];
 
     /// <summary>The list whose columns a line names, or null: what was given where something else is wanted.</summary>

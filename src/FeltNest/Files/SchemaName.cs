@@ -15,6 +15,9 @@ internal static class SchemaName
     /// <summary>Flat outline laid on a ball.</summary>
     public const string Wrap = "feltnest/wrap/1";
 
+    /// <summary>Readings of a trial wrap.</summary>
+    public const string Trial = "feltnest/trial/1";
+
     /// <summary>Roll layout.</summary>
     public const string Layout = "feltnest/layout/1";
 
