@@ -40,6 +40,9 @@ internal sealed class TrialRun : IRun
                 .. corrected,
             ],
             Table = TrialReport.Text(Ball, name, trial),
+            Remarks = trial.Corrected is null
+                ? [Remark.Note($"nothing to mend: {FileNames[3]} is not written, and one left by an earlier run is void")]
+                : [],
         };
     }
 }

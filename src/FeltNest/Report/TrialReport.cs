@@ -16,22 +16,20 @@ internal static class TrialReport
         table.Heading($"{readings}: trial wrap of {ball.Name}").Note(TrialWords.Rule);
         foreach (string words in TrialWords.Of(found))
         {
-            table.Note("- " + words);
+            table.Note(words);
         }
 
         table.Heading("Readings")
             .Line("balls", Invariant($"{found.Balls.Count}"))
             .Line("noise of a reading", found.NoiseMm, "0.000", "mm", Invariant($"{found.Freedom} freedoms"))
-            .Line("drawing", Odds(found.Panel), "chance that noise gives as much")
-            .Line("placing", Odds(found.Placing), "likewise")
-            .Line("unlike panels or pull", Odds(found.Unlike), "likewise");
+            .Line("drawing", TrialWords.Odds(found.Panel), "chance that noise gives as much")
+            .Line("placing", TrialWords.Odds(found.Placing), "likewise")
+            .Line("unlike panels or pull", TrialWords.Odds(found.Unlike), "likewise");
         Balls(table, found);
         Places(table, found);
         Panels(table, trial);
         return table.Note("Bending, wrinkling and contact are not modelled: wrap a ball of the corrected panel before a die is made.").ToString();
     }
-
-    private static string Odds(TrialTest test) => Invariant($"{test.Chance:0.0000}");
 
     private static void Balls(TextTable table, TrialFinding found)
     {

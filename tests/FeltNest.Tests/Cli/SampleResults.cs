@@ -16,17 +16,20 @@ using FeltNest.Files.Orders;
 using FeltNest.Files.Panels;
 using FeltNest.Files.Rolls;
 using FeltNest.Files.Studies;
+using FeltNest.Files.Trials;
 using FeltNest.Files.Usage;
 using FeltNest.Geometry;
 using FeltNest.Layout;
 using FeltNest.Layout.Limits;
 using FeltNest.Panel;
 using FeltNest.Panel.Proven;
+using FeltNest.Panel.Trial;
 using FeltNest.Panel.Wrap;
 using FeltNest.Rolls.Orders;
 using FeltNest.Rolls.Plan;
 using FeltNest.Tests.Die;
 using FeltNest.Tests.Files;
+using FeltNest.Tests.Panel.Trial;
 using FeltNest.Tests.Rolls;
 using FeltNest.Tests.Rolls.Orders;
 using FeltNest.Yield;
@@ -44,6 +47,7 @@ internal static class SampleResults
         ["panel"] = _ => PanelWriter.Write(Ball, Flat.Value),
         ["wrap"] = _ => WrapWriter.Write(Ball, "panel", true, 0, PanelWrap.Lay(WrapRequest.For(Ball, Flat.Value.EdgeMap))),
         ["proven"] = _ => ProvenWriter.Write("outline", Proven()),
+        ["trial"] = _ => TrialWriter.Write(Ball, "readings", Tried()),
         ["waist"] = stop => WaistWriter.Json(WaistStudy.Run(Ball, [26, 28], Lay, stop: stop)),
         ["seams"] = stop => SeamsWriter.Json(SeamStudy.Run(Ball, Lay, stop: stop)),
         ["seam-design"] = _ => SeamDesignWriter.Json(Designed()),
@@ -118,6 +122,14 @@ internal static class SampleResults
             CutShort = false,
         };
     }
+
+    // Three balls with a gap too wide by 0.3 mm, and one waist of each measured.
+    private static TrialResult Tried() => TrialCorrection.Run(
+        Ball,
+        TrialBalls.Read(
+            new TrialBalls(Ball) { ErrorA = _ => -0.15, ErrorB = _ => -0.15 }.Gaps(Enumerable.Range(1, TrialPlaces.Count)), 3, 0.05, 1,
+            place => place == 1 ? TrialPlaces.OuterWaistMm(Ball) : null),
+        "readings");
 
     private static ProvenFit Proven()
     {

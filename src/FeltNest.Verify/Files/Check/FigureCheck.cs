@@ -9,6 +9,7 @@ internal static class FigureCheck
         ["feltnest/panel/1"] = PanelFigures.Check,
         ["feltnest/wrap/1"] = WrapFigures.Check,
         ["feltnest/proven/1"] = ProvenFigures.Check,
+        ["feltnest/trial/1"] = TrialFigures.Check,
         ["feltnest/waist/1"] = WaistFigures.Check,
         ["feltnest/seams/1"] = SeamsFigures.Check,
         ["feltnest/seam-design/1"] = SeamDesignFigures.Check,

@@ -52,8 +52,7 @@ internal sealed class NumberedBall
             }
 
             Point2 here = On(jet.Point);
-            Point2 along = new(jet.First.Dot(right), jet.First.Dot(up));
-            Point2 side = along.Length > 0 ? along.Left * (-off / along.Length) : new Point2(off, 0);
+            Point2 side = Side(jet, here - at) * off;
             yield return new PathMark([Chain.Circle(here, dot)], null, Ink.Dark);
             yield return new TextMark
             {
@@ -66,6 +65,15 @@ internal sealed class NumberedBall
         }
 
         Point2 On(SpherePoint p) => at + (new Point2(p.Dot(right), p.Dot(up)) * radius);
+    }
+
+    // Where a place's number stands: beside the seam, and outside the ball for a place near its limb.
+    private Point2 Side(SeamJet jet, Point2 fromCentre)
+    {
+        const double nearLimb = 0.35;
+        Point2 along = new(jet.First.Dot(right), jet.First.Dot(up));
+        Point2 wanted = jet.Point.Dot(toViewer) < nearLimb ? fromCentre : along.Left * -1;
+        return wanted * (1 / wanted.Length);
     }
 
     // Short pieces of the seam that lie on one side of the limb.

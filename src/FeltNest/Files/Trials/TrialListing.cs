@@ -12,11 +12,11 @@ internal static class TrialListing
     private static readonly FieldSet Columns = new();
 
     /// <summary>The list.</summary>
-    public static readonly Listing Listing = new("trial", Columns);
+    public static readonly Listing Listing = new("trial-readings", Columns);
 
     public static readonly TextField Ball = Columns.Add(new TextField("ball", "name or number of the ball") { MostLetters = 40 });
     public static readonly WholeField Place = Columns.Add(
-        new WholeField("place", 1, TrialPlaces.Count, "number of the place on the record sheet; each ball needs at least eight, with 1, 5, 9, 13"));
+        new WholeField("place", 1, TrialPlaces.Count, "number on the record sheet; eight or more for each ball, 1, 5, 9 and 13 among them"));
     public static readonly NumberField GapMm = Columns.Add(
         new NumberField("gapMm", -MostGapMm, MostGapMm, "gap between the two edges along the surface; below 0 a lap"));
     public static readonly NumberField WaistMm = Columns.Add(

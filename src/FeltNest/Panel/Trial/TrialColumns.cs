@@ -5,8 +5,16 @@ namespace FeltNest.Panel.Trial;
 /// <summary>How the gap at each place answers to each unknown of a trial wrap.</summary>
 internal sealed class TrialColumns
 {
-    /// <summary>Unknowns of one ball that no panel can mend: along, across, turn, unlike; they come first.</summary>
-    public const int OfBall = 4;
+    /// <summary>Unknowns of the placing of one ball: along, across, turn; they come first.</summary>
+    public const int Placing = 3;
+
+    // Unknowns of one ball that no panel can mend: placing and unlike; with places enough two waves three times round as well, as felt
+    // pulled harder at one end leaves them.
+    private const int Fewest = Placing + 1;
+    private const int Most = Fewest + 2;
+
+    // Places of each ball from which on those two are sought: they leave the noise freedoms enough.
+    private const int PlacesForMost = 12;
 
     // Share of a wave's square that must be left beside all the others for the places to tell it.
     private const double Told = 0.05;
@@ -18,12 +26,16 @@ internal sealed class TrialColumns
     private readonly SeamCurve seam;
     private readonly double tip;
 
-    private TrialColumns(SeamCurve seam, IReadOnlyList<EdgeWave> waves)
+    private TrialColumns(SeamCurve seam, IReadOnlyList<EdgeWave> waves, int ofBall)
     {
         this.seam = seam;
         Waves = waves;
+        OfBall = ofBall;
         tip = seam.At(Math.PI / 2).Point.X;
     }
+
+    /// <summary>Unknowns of one ball, which come before the waves.</summary>
+    public int OfBall { get; }
 
     /// <summary>Waves of the gap that panels can mend and the places can tell.</summary>
     public IReadOnlyList<EdgeWave> Waves { get; }
@@ -36,21 +48,22 @@ internal sealed class TrialColumns
     public static TrialColumns Of(SeamCurve seam, bool mirrored, IReadOnlyDictionary<string, int[]> balls)
     {
         EdgeWave[] wanted = mirrored ? Mirrored : Unmirrored;
-        TrialColumns all = new(seam, wanted);
+        bool enough = balls.Values.All(places => places.Length >= PlacesForMost);
+        TrialColumns rich = new(seam, wanted, Most);
+        TrialColumns all = enough && balls.Values.All(places => rich.Untold(places).Count == 0) ? rich : new(seam, wanted, Fewest);
         HashSet<int> told = [.. Enumerable.Range(0, wanted.Length)];
         foreach ((string ball, int[] places) in balls)
         {
-            IReadOnlyList<int> here = all.TellableBy(places);
-            if (Enumerable.Range(0, OfBall + 1).Except(here).Any())
+            if (all.Untold(places).Count > 0)
             {
                 throw new InputException(
                     null, null, $"ball '{ball}': its places cannot tell panel from placing: read further places, spread round the seam");
             }
 
-            told.IntersectWith(here.Select(column => column - OfBall));
+            told.IntersectWith(all.TellableBy(places).Select(column => column - all.OfBall));
         }
 
-        return new TrialColumns(seam, [.. wanted.Where((_, i) => told.Contains(i))]);
+        return new TrialColumns(seam, [.. wanted.Where((_, i) => told.Contains(i))], all.OfBall);
     }
 
     /// <summary>The row of a place: mm of gap for a mm of each unknown.</summary>
@@ -59,8 +72,12 @@ internal sealed class TrialColumns
         double s = TrialPlaces.S(place);
         SeamJet jet = seam.At(s);
         SpherePoint along = 1 / jet.Speed * jet.First;
-        return [-along.Y, along.X, -along.Z / tip, Math.Cos(2 * s), .. Waves.Select(wave => wave.ShapeAt(s))];
+        double[] thrice = OfBall == Most ? [Math.Cos(3 * s), Math.Sin(3 * s)] : [];
+        return [-along.Y, along.X, -along.Z / tip, Math.Cos(2 * s), .. thrice, .. Waves.Select(wave => wave.ShapeAt(s))];
     }
+
+    // Columns of the ball, and the same gap all round, that the places do not tell.
+    private List<int> Untold(int[] places) => [.. Enumerable.Range(0, OfBall + 1).Except(TellableBy(places))];
 
     // Columns that the places tell beside those before them.
     private List<int> TellableBy(int[] places)

@@ -26,7 +26,7 @@ internal static class TrialStudy
         (string Name, TrialReading[] Read, SmallSquares Fit)[] fits = [.. byBall.Select(group =>
             (group.Key, group.ToArray(),
                 Of([.. group.Select(r => columns.Row(r.Place))], [.. group.Select(r => r.GapMm - aim)])))];
-        Joined joined = new([.. fits.Select(fit => fit.Fit)], columns.Waves.Count);
+        Joined joined = new([.. fits.Select(fit => fit.Fit)], columns);
         (TrialAmount? seam, int waists) = Seam(ball, panel, readings, joined.Noise);
         TrialPart[] parts = [.. columns.Waves.Select((wave, i) =>
             new TrialPart(wave with { AmountMm = joined.Parts[i] }, joined.Amount(Unit(i, columns.Waves.Count))))];
@@ -41,11 +41,15 @@ internal static class TrialStudy
             NoiseMm = joined.Noise.Mm,
             Freedom = joined.Noise.Freedom,
             Panel = joined.Test(),
-            Placing = OfBalls(fits.Select(fit => fit.Fit), 0, TrialColumns.OfBall - 1, joined),
-            Unlike = OfBalls(fits.Select(fit => fit.Fit), TrialColumns.OfBall - 1, 1, joined),
+            Placing = OfBalls(fits.Select(fit => fit.Fit), 0, TrialColumns.Placing, joined),
+            Unlike = OfBalls(
+                fits.Select(fit => fit.Fit), TrialColumns.Placing, columns.OfBall - TrialColumns.Placing, joined),
             BallsDiffer = joined.Differ,
         };
-        return found with { Places = [.. Enumerable.Range(1, TrialPlaces.Count).Select(place => Place(place, found, columns, readings, joined))] };
+        return found with
+        {
+            Places = [.. Enumerable.Range(1, TrialPlaces.Count).Select(place => Place(place, found, columns, readings, joined))],
+        };
     }
 
     private static TrialPlace Place(
@@ -154,12 +158,13 @@ internal static class TrialStudy
         private readonly double[,] covariance;
         private readonly Noise ofParts;
 
-        public Joined(IReadOnlyList<SmallSquares> fits, int parts)
+        public Joined(IReadOnlyList<SmallSquares> fits, TrialColumns columns)
         {
+            int parts = columns.Waves.Count;
             weight = new double[parts, parts];
             double[] right = new double[parts];
             (double[,] Weight, double[] Parts)[] each = [.. fits.Select(fit =>
-                (Inverse(Block(fit.Covariance, TrialColumns.OfBall, parts)), fit.Solution[TrialColumns.OfBall..]))];
+                (Inverse(Block(fit.Covariance, columns.OfBall, parts)), fit.Solution[columns.OfBall..]))];
             foreach ((double[,] own, double[] found) in each)
             {
                 double[] pulled = Times(own, found);

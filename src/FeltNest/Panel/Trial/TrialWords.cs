@@ -23,9 +23,10 @@ internal static class TrialWords
         if (found.Unlike.Found)
         {
             TrialPlacing worst = found.Balls.MaxBy(ball => Math.Abs(ball.Unlike.Mm))!;
-            words.Add(Invariant($"The waists of panel A read {worst.Unlike.Mm:+0.00;-0.00} mm and its tips {-worst.Unlike.Mm:+0.00;-0.00} mm ")
-                + Invariant($"off their mean on ball '{worst.Ball}': unlike panels, or felt pulled harder one way. ")
-                + "Compare two panels edge to edge and look at the pull; a new die does not cure it.");
+            words.Add("Unlike panels, or felt pulled unevenly: "
+                + Invariant($"on ball '{worst.Ball}' the waists of panel A read {worst.Unlike.Mm:+0.00;-0.00} mm and its tips ")
+                + Invariant($"{-worst.Unlike.Mm:+0.00;-0.00} mm off their mean. Lay the two panels on each other and look at the pull; ")
+                + "a new die does not cure it.");
         }
 
         words.Add(Drawing(found));
@@ -38,6 +39,9 @@ internal static class TrialWords
         return words;
     }
 
+    /// <summary>A chance to four places.</summary>
+    public static string Odds(TrialTest test) => test.Chance < 0.0001 ? "below 0.0001" : Invariant($"{test.Chance:0.0000}");
+
     private static double Widest(TrialFinding found) => found.Balls
         .Max(ball => new[] { ball.Along, ball.Across, ball.Turn }.Max(amount => Math.Abs(amount.Mm)));
 
@@ -45,13 +49,13 @@ internal static class TrialWords
     {
         if (!found.Panel.Found)
         {
-            return Invariant($"Drawing: what a panel can mend is within the noise of the readings (chance {found.Panel.Chance:0.000}): ")
+            return Invariant($"Drawing: what a panel can mend is within the noise of the readings (chance {Odds(found.Panel)}): ")
                 + "keep the die.";
         }
 
         TrialPlace most = found.Places.MaxBy(place => Math.Abs(place.Fitted.Mm - found.AimMm))!;
         return Invariant($"Drawing: the panels alone leave {most.Fitted.Mm:0.00} +- {most.Fitted.IntervalMm:0.00} mm at place {most.Number} ")
-            + Invariant($"where {found.AimMm:0.00} mm is aimed at; more than noise (chance {found.Panel.Chance:0.0000}).");
+            + Invariant($"where {found.AimMm:0.00} mm is aimed at; more than noise (chance {Odds(found.Panel)}).");
     }
 
     private static string Seam(TrialFinding found)

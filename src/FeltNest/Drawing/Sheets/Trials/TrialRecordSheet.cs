@@ -30,8 +30,8 @@ internal static class TrialRecordSheet
     public static Sheet Draw(BallSpec ball, FlatPanel panel)
     {
         SeamCurve seam = SeamCurve.For(ball.Seam, ball.FittedRadiusMm);
-        const double balls = Height - Margin - 34 - BallRadius;
-        const double flat = balls - BallRadius - 42;
+        const double balls = Height - Margin - 24 - BallRadius;
+        const double flat = balls - BallRadius - 44;
         return new Sheet
         {
             Title = $"Trial wrap of {ball.Name}: record",
@@ -68,7 +68,7 @@ internal static class TrialRecordSheet
         [
             ("seen on the waist of panel A", new NumberedBall(new SpherePoint(0, 0, 1), new SpherePoint(1, 0, 0))),
             ("seen on the waist of panel B", new NumberedBall(new SpherePoint(0, 0, -1), new SpherePoint(0, 1, 0))),
-            ("seen on the seam, A below left", new NumberedBall(new SpherePoint(1, -1, 0), new SpherePoint(0, 0, -1))),
+            ("seen on the seam, A on the left", new NumberedBall(new SpherePoint(1, -1, 0), new SpherePoint(0, 0, -1))),
         ];
         for (int i = 0; i < sides.Length; i++)
         {

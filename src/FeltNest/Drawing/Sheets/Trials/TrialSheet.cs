@@ -47,7 +47,7 @@ internal static class TrialSheet
                 [
                     .. TextBlock.Draw(
                         new Point2(Margin, Margin + WordsRoom - 4), Width - (2 * Margin),
-                        [TrialWords.Rule, .. TrialWords.Of(trial.Finding).Select(words => "- " + words), Panels(trial)]),
+                        [TrialWords.Rule, .. TrialWords.Of(trial.Finding), Panels(trial)]),
                 ]),
                 new GroupMark("trial", [Words(SafetyWords.Trial, new Point2(Margin, Margin - 8), Ink.Note, Ink.Dark)]),
             ],
@@ -73,10 +73,8 @@ internal static class TrialSheet
 
     private static IEnumerable<Mark> Chart(BallSpec ball, TrialFinding found, IReadOnlyList<TrialReading> read, Box frame)
     {
-        double[] along =
-        [
-            .. TrialPlaces.Lengths(SeamCurve.For(ball.Seam, ball.FittedRadiusMm)).Select(length => length * ball.FittedRadiusMm),
-        ];
+        SeamCurve seam = SeamCurve.For(ball.Seam, ball.FittedRadiusMm);
+        double[] along = [.. TrialPlaces.Lengths(seam).Append(seam.Length).Select(length => length * ball.FinishedDiameterMm / 2)];
         LineChart chart = Lines(found, along);
         ChartPlot plot = chart.Plot(frame, read.Select(reading => reading.GapMm));
         Mark[] dots =
@@ -87,20 +85,22 @@ internal static class TrialSheet
         return [.. chart.Draw(frame, plot), .. dots];
     }
 
+    // The last place is the first one again.
     private static LineChart Lines(TrialFinding found, double[] along)
     {
+        TrialPlace[] round = [.. found.Places, found.Places[0]];
         return new LineChart
         {
             Title = "Gap between the two edges, mm (below 0: lap); dots: readings",
-            XTitle = "mm along the seam from place 1",
+            XTitle = "mm along the seam from place 1, over the felt",
             X = along,
             Series =
             [
-                new ChartSeries("panels alone", [.. found.Places.Select(p => p.Fitted.Mm)], Fitted),
-                new ChartSeries("", [.. found.Places.Select(p => p.Fitted.Mm + p.Fitted.IntervalMm)], Edge, Level: true),
-                new ChartSeries("", [.. found.Places.Select(p => p.Fitted.Mm - p.Fitted.IntervalMm)], Edge, Level: true),
-                new ChartSeries("expected left", [.. found.Places.Select(p => found.LeftMm(p) ?? double.NaN)], Left, Level: true),
-                new ChartSeries("aimed at", [.. found.Places.Select(_ => found.AimMm)], Aim, Level: true),
+                new ChartSeries("panels alone", [.. round.Select(p => p.Fitted.Mm)], Fitted),
+                new ChartSeries("", [.. round.Select(p => p.Fitted.Mm + p.Fitted.IntervalMm)], Edge, Level: true),
+                new ChartSeries("", [.. round.Select(p => p.Fitted.Mm - p.Fitted.IntervalMm)], Edge, Level: true),
+                new ChartSeries("expected left", [.. round.Select(p => found.LeftMm(p) ?? double.NaN)], Left, Level: true),
+                new ChartSeries("aimed at", [.. round.Select(_ => found.AimMm)], Aim, Level: true),
             ],
             MarkX = null,
         };
