@@ -1,7 +1,6 @@
 using FeltNest.Ball;
 using FeltNest.Drawing.Sheets.Trials;
 using FeltNest.Files.Trials;
-using FeltNest.Panel;
 using FeltNest.Panel.Trial;
 using FeltNest.Report;
 

@@ -23,7 +23,7 @@ internal sealed class TrialSheetRun : IRun
         return new Outcome
         {
             Files = ResultFile.Pictures(FileNames, () => TrialRecordSheet.Draw(Ball, panel)),
-            Table = "The record sheet of a trial wrap: print it true to size, fill it in, then give the readings with --trial.\n",
+            Table = "The record sheet of a trial wrap: print it true to size and fill it in.\n",
         };
     }
 }

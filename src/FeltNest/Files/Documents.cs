@@ -24,7 +24,8 @@ internal static class Documents
     [
         BallDocument.Document, OutlineDocument.Document, PanelDocument.Document, LayoutDocument.Document, SeamsDocument.Document,
         SeamDesignDocument.Document,
-        ProvenDocument.Document, WrapDocument.Document, TrialDocument.Document, WaistDocument.Document, CostsDocument.Document, PressDocument.Document,
+        ProvenDocument.Document, WrapDocument.Document, TrialDocument.Document, WaistDocument.Document, CostsDocument.Document,
+        PressDocument.Document,
         CompareDocument.Document, UsageDocument.Document, RollDocument.Document, RollPlanDocument.Document, DieOrderDocument.Document,
         DieDocument.Document, FirstArticleDocument.Document, DieLifeDocument.Document, OrderPlanDocument.Document, CheckDocument.Document,
     ];

@@ -28,7 +28,9 @@ internal static class TrialReport
         Balls(table, found);
         Places(table, found);
         Panels(table, trial);
-        return table.Note("Bending, wrinkling and contact are not modelled: wrap a ball of the corrected panel before a die is made.").ToString();
+        return table
+            .Note("Bending, wrinkling and contact are not modelled: wrap a ball of the corrected panel before a die is made.")
+            .ToString();
     }
 
     private static void Balls(TextTable table, TrialFinding found)
@@ -54,7 +56,8 @@ internal static class TrialReport
                     + $"{Number(found.LeftMm(place)),9}  {TrialPlaces.Words(place.Number)}".TrimEnd());
         }
 
-        table.Note("Edge moved: of the panel whose seam parameter the place has, outwards above 0. Left: expected, placed as on these balls; "
+        table.Note("Edge moved: of the panel whose seam parameter the place has, outwards above 0. Left: expected, placed as on these "
+            + "balls; "
             + Invariant($"placed true {found.AimMm:0.00} mm is expected."));
     }
 

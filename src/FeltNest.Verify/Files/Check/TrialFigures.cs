@@ -24,7 +24,8 @@ internal static class TrialFigures
         double move = seam is null ? 0 : Amount(seam);
         bool moved = seam is not null && Math.Abs(move) > seam.Number("intervalMm");
         top.Keep(seam is null == (top.Number("waists") == 0), "waists", "has to be above 0 exactly where a seam stands");
-        top.Keep(top.Inner("corrected") is not null == (panel || moved), "corrected", "has to stand there exactly where something is found");
+        top.Keep(
+            top.Inner("corrected") is not null == (panel || moved), "corrected", "has to stand there exactly where something is found");
         IReadOnlyList<StatedFields> balls = top.Items("balls");
         foreach (StatedFields ball in balls)
         {
@@ -34,26 +35,29 @@ internal static class TrialFigures
             }
         }
 
-        double aim = top.Number("aimMm");
         IReadOnlyList<StatedFields> places = top.Items("places");
         top.Keep(
             places.Sum(place => place.Number("readings")) == balls.Sum(ball => ball.Number("readings")), "places",
             "hold other readings than the balls");
         for (int i = 0; i < places.Count; i++)
         {
-            StatedFields place = places[i];
             double s = 2 * Math.PI * i / places.Count;
+            places[i].Same("place", i + 1, 0);
+            places[i].Same("s", s, Shares.Room(s));
             double off = waves.Sum(wave => wave.Mm * Shape(wave.Order, wave.Sine, s));
-            place.Same("place", i + 1, 0);
-            place.Same("s", s, Shares.Room(s));
-            place.Same("fittedMm", aim + off, Shares.Room(aim + off));
             double mended = panel ? off : 0;
             double shifted = moved ? move * Math.Cos(2 * s) : 0;
-            place.Same("correctionMm", (mended / 2) - shifted, Shares.Room(mended));
-            place.Same("leftMm", place.Optional("readMm") - mended, Shares.Room(mended));
-            place.Keep(place.Number("fittedIntervalMm") >= 0, "fittedIntervalMm", "is below 0");
-            place.Keep(place.Number("correctionIntervalMm") >= 0, "correctionIntervalMm", "is below 0");
+            Place(places[i], top.Number("aimMm") + off, mended, shifted);
         }
+    }
+
+    private static void Place(StatedFields place, double fitted, double mended, double shifted)
+    {
+        place.Same("fittedMm", fitted, Shares.Room(fitted));
+        place.Same("correctionMm", (mended / 2) - shifted, Shares.Room(mended));
+        place.Same("leftMm", place.Optional("readMm") - mended, Shares.Room(mended));
+        place.Keep(place.Number("fittedIntervalMm") >= 0, "fittedIntervalMm", "is below 0");
+        place.Keep(place.Number("correctionIntervalMm") >= 0, "correctionIntervalMm", "is below 0");
     }
 
     private static double Shape(int order, bool sine, double s) => sine ? Math.Sin(order * s) : Math.Cos(order * s);

@@ -30,15 +30,18 @@ internal static class TrialDocument
             OrNull = true,
         });
     public static readonly ObjectsField Parts = Fields.Add(
-        new ObjectsField("parts", PartFields.Set, "smooth parts of the gap beside the one aimed at, that identical centred panels can show"));
+        new ObjectsField(
+            "parts", PartFields.Set, "smooth parts of the gap beside the one aimed at, that identical centred panels can show"));
     public static readonly WholeField Waists = Fields.Add(new WholeField("waists", "waists measured"));
     public static readonly ObjectField Seam = Fields.Add(
         new ObjectField("seam", AmountFields.Set, "how far the seam lies out of its place at the waists; null where none was measured")
         {
             OrNull = true,
         });
-    public static readonly ObjectsField Balls = Fields.Add(new ObjectsField("balls", BallFields.Set, "what panels cannot show, ball by ball"));
-    public static readonly ObjectsField Places = Fields.Add(new ObjectsField("places", PlaceFields.Set, "the numbered places round the seam"));
+    public static readonly ObjectsField Balls =
+        Fields.Add(new ObjectsField("balls", BallFields.Set, "what panels cannot show, ball by ball"));
+    public static readonly ObjectsField Places =
+        Fields.Add(new ObjectsField("places", PlaceFields.Set, "the numbered places round the seam"));
     public static readonly ObjectField Cut = Fields.Add(new ObjectField("cut", MeasureFields.Set, "the panel as it is drawn now"));
     public static readonly ObjectField Corrected = Fields.Add(
         new ObjectField("corrected", MeasureFields.Set, "the corrected panel; null where there is nothing to mend") { OrNull = true });
@@ -100,15 +103,20 @@ internal static class TrialDocument
         public static readonly WholeField Number = Set.Add(new WholeField("place", 1, TrialPlaces.Count, "number on the record sheet"));
         public static readonly NumberField S = Set.Add(new NumberField("s", "seam parameter on panel A") { Unit = "radians" });
         public static readonly WholeField Readings = Set.Add(new WholeField("readings", "readings made there"));
-        public static readonly NumberField ReadMm = Set.Add(new NumberField("readMm", "mean gap read; null where none was") { OrNull = true });
+        public static readonly NumberField ReadMm =
+            Set.Add(new NumberField("readMm", "mean gap read; null where none was") { OrNull = true });
         public static readonly NumberField FittedMm = Set.Add(new NumberField("fittedMm", "gap that the panels give there, placed true"));
         public static readonly NumberField FittedIntervalMm = Set.Add(new NumberField("fittedIntervalMm", "its 95 % interval, half"));
         public static readonly NumberField CorrectionMm = Set.Add(
-            new NumberField("correctionMm", "move of the edge of the panel whose parameter is s, outwards; 0 where there is nothing to mend"));
+            new NumberField(
+                "correctionMm", "move of the edge of the panel whose parameter is s, outwards; 0 where there is nothing to mend"));
         public static readonly NumberField CorrectionIntervalMm = Set.Add(
             new NumberField("correctionIntervalMm", "its 95 % interval, half"));
         public static readonly NumberField LeftMm = Set.Add(
-            new NumberField("leftMm", "mean gap expected of the corrected panel, placed as on these balls; null likewise") { OrNull = true });
+            new NumberField("leftMm", "mean gap expected of the corrected panel, placed as on these balls; null likewise")
+            {
+                OrNull = true,
+            });
     }
 
     /// <summary>Fields of <c>cut</c> and <c>corrected</c>.</summary>

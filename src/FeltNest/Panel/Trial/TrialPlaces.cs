@@ -4,8 +4,8 @@ using FeltNest.Seam;
 namespace FeltNest.Panel.Trial;
 
 /// <summary>The numbered places round the seam at which a trial wrap is read.</summary>
-/// <remarks>They stand at equal steps of the seam parameter from a waist of panel A on. Places 1 and 9 lie on the waist of panel A and on the
-/// tips of panel B, places 5 and 13 on the tips of A and the waist of B.</remarks>
+/// <remarks>They stand at equal steps of the seam parameter from a waist of panel A on. Places 1 and 9 lie on the waist of panel A and on
+/// the tips of panel B, places 5 and 13 on the tips of A and the waist of B.</remarks>
 internal static class TrialPlaces
 {
     /// <summary>How many there are.</summary>

@@ -1,6 +1,5 @@
 using FeltNest.Ball;
 using FeltNest.Numerics;
-using FeltNest.Seam;
 using static FeltNest.Panel.Trial.SmallSquares;
 
 namespace FeltNest.Panel.Trial;
@@ -60,7 +59,7 @@ internal static class TrialStudy
         TrialAmount panel = joined.Amount([.. columns.Waves.Select(wave => wave.ShapeAt(s))]);
         double share = found.Panel.Found ? 0.5 : 0;
         double move = Math.Abs(Math.Cos(2 * s));
-        TrialAmount seam = found.SeamMoved ? found.Seam! : new TrialAmount(0, 0, 0);
+        TrialAmount seam = found.SeamMoved ? found.Seam! : TrialAmount.None;
         return new TrialPlace
         {
             Number = number,
@@ -68,10 +67,12 @@ internal static class TrialStudy
             Readings = read.Length,
             ReadMm = read.Length == 0 ? null : read.Average(),
             Fitted = panel with { Mm = found.AimMm + panel.Mm },
-            Correction = new TrialAmount(
-                found.Correction.Sum(wave => wave.At(s)),
-                double.Hypot(share * panel.SpreadMm, move * seam.SpreadMm),
-                double.Hypot(share * panel.IntervalMm, move * seam.IntervalMm)),
+            Correction = new TrialAmount
+            {
+                Mm = found.Correction.Sum(wave => wave.At(s)),
+                SpreadMm = double.Hypot(share * panel.SpreadMm, move * seam.SpreadMm),
+                IntervalMm = double.Hypot(share * panel.IntervalMm, move * seam.IntervalMm),
+            },
         };
     }
 
@@ -123,7 +124,13 @@ internal static class TrialStudy
         }
 
         double spread = Math.Sqrt(moves.Sum(m => (m - mean) * (m - mean)) / (moves.Length - 1) / moves.Length);
-        return (new TrialAmount(mean, spread, spread * FDistribution.Student(Outside, moves.Length - 1)), moves.Length);
+        TrialAmount found = new()
+        {
+            Mm = mean,
+            SpreadMm = spread,
+            IntervalMm = spread * FDistribution.Student(Outside, moves.Length - 1),
+        };
+        return (found, moves.Length);
     }
 
     private static double[] Unit(int at, int count) => [.. Enumerable.Range(0, count).Select(i => i == at ? 1.0 : 0)];
@@ -133,7 +140,12 @@ internal static class TrialStudy
     {
         private readonly Lazy<double> factor = new(() => FDistribution.Student(Outside, Freedom));
 
-        public TrialAmount Amount(double mm, double atUnit) => new(mm, Mm * atUnit, Mm * atUnit * factor.Value);
+        public TrialAmount Amount(double mm, double atUnit) => new()
+        {
+            Mm = mm,
+            SpreadMm = Mm * atUnit,
+            IntervalMm = Mm * atUnit * factor.Value,
+        };
 
         public TrialTest Test(double squares, int freedoms)
         {

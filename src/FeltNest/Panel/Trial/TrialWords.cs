@@ -7,7 +7,8 @@ internal static class TrialWords
 {
     /// <summary>What identical panels can show, which goes before any reading.</summary>
     public const string Rule =
-        "Identical panels placed true give the same gap at the four places 1, 5, 9, 13, as the waist of one panel meets the tip of the other. "
+        "Identical panels placed true give the same gap at the four places 1, 5, 9, 13, as the waist of one panel meets the tip of the "
+            + "other. "
             + "What breaks this is no fault of the drawing.";
 
     /// <summary>The diagnosis, one sentence each.</summary>
@@ -33,7 +34,8 @@ internal static class TrialWords
         words.Add(Seam(found));
         if (found.BallsDiffer is { Found: true })
         {
-            words.Add("The balls differ by more than the noise of one ball: look at core sizes and felt thickness. The intervals allow for it.");
+            words.Add(
+                "The balls differ by more than the noise of one ball: look at core sizes and felt thickness. The intervals allow for it.");
         }
 
         return words;
@@ -54,7 +56,8 @@ internal static class TrialWords
         }
 
         TrialPlace most = found.Places.MaxBy(place => Math.Abs(place.Fitted.Mm - found.AimMm))!;
-        return Invariant($"Drawing: the panels alone leave {most.Fitted.Mm:0.00} +- {most.Fitted.IntervalMm:0.00} mm at place {most.Number} ")
+        return Invariant(
+            $"Drawing: the panels alone leave {most.Fitted.Mm:0.00} +- {most.Fitted.IntervalMm:0.00} mm at place {most.Number} ")
             + Invariant($"where {found.AimMm:0.00} mm is aimed at; more than noise (chance {Odds(found.Panel)}).");
     }
 

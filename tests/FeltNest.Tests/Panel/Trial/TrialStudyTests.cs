@@ -1,3 +1,4 @@
+using System.Globalization;
 using FeltNest.Ball;
 using FeltNest.Panel;
 using FeltNest.Panel.Trial;
@@ -108,7 +109,10 @@ public sealed class TrialStudyTests
     public void Balls_of_other_sizes_widen_the_interval_of_the_panel()
     {
         Dictionary<int, double> gaps = new TrialBalls(Ball).Gaps(All);
-        TrialReading[] readings = [.. TrialBalls.Read(gaps, 4, Noise, 2).Select(r => r with { GapMm = r.GapMm + (0.15 * int.Parse(r.Ball)) })];
+        TrialReading[] readings =
+        [
+            .. TrialBalls.Read(gaps, 4, Noise, 2).Select(r => r with { GapMm = r.GapMm + (0.15 * int.Parse(r.Ball, CultureInfo.InvariantCulture)) }),
+        ];
 
         TrialFinding found = TrialStudy.Run(Ball, readings);
 

@@ -11,7 +11,8 @@ using static FeltNest.InvariantText;
 
 namespace FeltNest.Drawing.Sheets.Trials;
 
-/// <summary>The sheet on which a trial wrap is recorded: numbered places on the ball and on the flat panel, and a table to fill in.</summary>
+/// <summary>The sheet on which a trial wrap is recorded: numbered places on the ball and on the flat panel, and a table to fill
+/// in.</summary>
 internal static class TrialRecordSheet
 {
     // A4 upright; margin, radius of the balls, and the table's row, mm.
@@ -57,7 +58,9 @@ internal static class TrialRecordSheet
         yield return Words(
             StrokeFont.Fitted($"Trial wrap: {ball.Name}", Ink.Title, Width - (2 * Margin)), new Point2(Margin, top - Ink.Title), Ink.Title);
         yield return Words(
-            Invariant($"gap aimed at {ball.Seam.SeamGapMm:0.##} mm      date ______________   wrapped by ______________   felt lot ______________"),
+            Invariant(
+                $"gap aimed at {ball.Seam.SeamGapMm:0.##} mm      date ______________   wrapped by ______________   felt lot "
+                    + $"______________"),
             new Point2(Margin, top - 12), Ink.Note);
         yield return new PathMark([Chain.Open(new Point2(Margin, top - 15), new Point2(Width - Margin, top - 15))], Ink.Wide);
     }
@@ -101,7 +104,10 @@ internal static class TrialRecordSheet
             yield return Number(mate + 1, line[here] - (outward * 3), Colour.Of(0x9C4A0B));
         }
 
-        yield return Words("flat panel, numbers of A outside, of B inside", at - new Point2(0, 33), Ink.Note) with { Anchor = TextAnchor.Middle };
+        yield return Words("flat panel, numbers of A outside, of B inside", at - new Point2(0, 33), Ink.Note) with
+        {
+            Anchor = TextAnchor.Middle,
+        };
     }
 
     private static TextMark Number(int number, Point2 at, Colour colour) => new()
@@ -117,7 +123,9 @@ internal static class TrialRecordSheet
     [
         "1. Mark one panel A, the other B. Number the seam from the waist of A on, counter-clockwise round A. Use the mm of the table.",
         "2. Read the gap across the seam with a feeler or a loupe, mm; a lap below 0. At least eight places a ball, with 1, 5, 9, 13.",
-        Invariant($"3. Lay a thin tape across the waists over the felt, from the middle of the seam to the middle: {TrialPlaces.OuterWaistMm(ball):0.0} mm ")
+        Invariant(
+            $"3. Lay a thin tape across the waists over the felt, from the middle of the seam to the middle: "
+                + $"{TrialPlaces.OuterWaistMm(ball):0.0} mm ")
             + "is wanted. Gaps alone do not tell where the seam lies.",
         "4. Three balls or more, wrapped by the usual hand, tell the panel from the wrapping.",
         "5. Write a list with the columns ball, place, gapMm, waistMm (at 1 or 9 for A, at 5 or 13 for B).",

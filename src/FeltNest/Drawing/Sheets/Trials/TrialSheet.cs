@@ -65,7 +65,8 @@ internal static class TrialSheet
         yield return Words(
             StrokeFont.Fitted($"Trial wrap: {readings}", Ink.Title, Width - (2 * Margin)), new Point2(Margin, top - Ink.Title), Ink.Title,
             Ink.Dark);
-        string words = Invariant($"on {ball.Name}; {found.Balls.Count} balls; noise of a reading {found.NoiseMm:0.000} mm on {found.Freedom} ")
+        string words = Invariant(
+            $"on {ball.Name}; {found.Balls.Count} balls; noise of a reading {found.NoiseMm:0.000} mm on {found.Freedom} ")
             + "freedoms; dashed beside the fit: its 95 % interval";
         yield return Words(StrokeFont.Fitted(words, Ink.Note, Width - (2 * Margin)), new Point2(Margin, top - 12), Ink.Note, Ink.Soft);
         yield return new PathMark([Chain.Open(new Point2(Margin, top - 15), new Point2(Width - Margin, top - 15))], Ink.Wide);
