@@ -7,6 +7,9 @@ internal static class TrialFigures
     // Above this chance a test has found nothing.
     private const double Level = 0.05;
 
+    // Amounts of one ball.
+    private static readonly string[] Own = ["along", "across", "turn", "unlike"];
+
     /// <summary>Checks the file.</summary>
     public static void Check(StatedFields top)
     {
@@ -27,12 +30,9 @@ internal static class TrialFigures
         top.Keep(
             top.Inner("corrected") is not null == (panel || moved), "corrected", "has to stand there exactly where something is found");
         IReadOnlyList<StatedFields> balls = top.Items("balls");
-        foreach (StatedFields ball in balls)
+        foreach (StatedFields amount in balls.SelectMany(ball => Own.Select(ball.Needed)))
         {
-            foreach (string field in new[] { "along", "across", "turn", "unlike" })
-            {
-                Amount(ball.Needed(field));
-            }
+            Amount(amount);
         }
 
         IReadOnlyList<StatedFields> places = top.Items("places");
