@@ -111,7 +111,8 @@ public sealed class TrialStudyTests
         Dictionary<int, double> gaps = new TrialBalls(Ball).Gaps(All);
         TrialReading[] readings =
         [
-            .. TrialBalls.Read(gaps, 4, Noise, 2).Select(r => r with { GapMm = r.GapMm + (0.15 * int.Parse(r.Ball, CultureInfo.InvariantCulture)) }),
+            .. TrialBalls.Read(gaps, 4, Noise, 2)
+            .Select(r => r with { GapMm = r.GapMm + (0.15 * int.Parse(r.Ball, CultureInfo.InvariantCulture)) }),
         ];
 
         TrialFinding found = TrialStudy.Run(Ball, readings);
