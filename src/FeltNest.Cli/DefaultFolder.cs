@@ -14,7 +14,7 @@ internal static class DefaultFolder
     /// <summary>Folder of a panel run.</summary>
     public static string OfPanel(string input) => Path.Combine(Root, $"{NameOf(input)}-panel");
 
-    /// <summary>Folder of what is done with an outline on a ball: its word is <c>wrap</c> or <c>proven</c>.</summary>
+    /// <summary>Folder of what is done with an outline on a ball: its word is <c>wrap</c>, <c>proven</c> or <c>trial</c>.</summary>
     public static string OfOutline(string ball, string word, string outline) =>
         Path.Combine(Root, $"{NameOf(ball)}-{word}-{NameOf(outline)}");
 
@@ -23,6 +23,9 @@ internal static class DefaultFolder
 
     /// <summary>Folder of the sheet of reference marks.</summary>
     public static string OfMarkSheet() => Path.Combine(Root, "marks");
+
+    /// <summary>Folder of the record sheet of a trial wrap.</summary>
+    public static string OfTrialSheet(string ball) => Path.Combine(Root, $"{NameOf(ball)}-trial-sheet");
 
     /// <summary>Folder of a layout run: width and gap always, every other setting where it is not the usual one.</summary>
     public static string OfLayout(string input, LayoutRequest request, LayoutRequest usual, double? seconds) =>

@@ -52,6 +52,7 @@ internal sealed class PanelCommand
     private readonly Terminal terminal;
     private readonly BallOptions balls;
     private readonly Option[] jobs;
+    private readonly TrialOptions trial;
     private readonly SeamDesignOptions design;
     private readonly ScanOption scan;
     private readonly LayoutOptions layout;
@@ -67,8 +68,9 @@ internal sealed class PanelCommand
             command.Add(option);
         }
 
+        trial = new TrialOptions(command);
         design = new SeamDesignOptions(command);
-        jobs = [.. plain, design.Job];
+        jobs = [.. plain, .. trial.Jobs, design.Job];
 
         hold = new HoldOption(command);
         scan = new ScanOption(command);
@@ -82,7 +84,7 @@ internal sealed class PanelCommand
         Command command = new(
             "panel",
             "The flat panel of a ball: outline, strains, fit to the rules; or waists or seams compared, seams designed for least felt, an "
-                + "outline laid on the ball, the ball fitted to a proven panel.");
+                + "outline laid on the ball, the ball fitted to a proven panel, a trial wrap read.");
         PanelCommand made = new(terminal, command);
         command.SetAction((parse, stop) => Task.Run(() => made.Run(parse, stop), CancellationToken.None));
         return command;
@@ -150,6 +152,11 @@ internal sealed class PanelCommand
                 Hold = hold.Of(parse),
             };
             return (run, DefaultFolder.OfOutline(path, "proven", measured));
+        }
+
+        if (trial.Asked(parse, ball, path, common.Json) is { } tried)
+        {
+            return tried;
         }
 
         if (parse.GetValue(waists) is { } range)

@@ -46,4 +46,7 @@ internal sealed record PanelRequest
 
     /// <summary>How far outside the panel wanted the die cuts, mm, below 0 inside.</summary>
     public double DieOffsetMm { get; init; }
+
+    /// <summary>What a trial wrap corrects of the cut edge, after all allowances.</summary>
+    public IReadOnlyList<EdgeWave> Correction { get; init; } = [];
 }

@@ -12,6 +12,7 @@ using FeltNest.Files.Presses;
 using FeltNest.Files.Rolls;
 using FeltNest.Files.Scan;
 using FeltNest.Files.Studies;
+using FeltNest.Files.Trials;
 using FeltNest.Files.Usage;
 
 namespace FeltNest.Files;
@@ -23,8 +24,8 @@ internal static class Documents
     public static IReadOnlyList<Document> All { get; } =
     [
         BallDocument.Document, OutlineDocument.Document, PanelDocument.Document, LayoutDocument.Document, SeamsDocument.Document,
-        SeamDesignDocument.Document, ProvenDocument.Document, WrapDocument.Document, TraceDocument.Document, WaistDocument.Document,
-        CostsDocument.Document, PressDocument.Document,
+        SeamDesignDocument.Document, ProvenDocument.Document, WrapDocument.Document, TraceDocument.Document, TrialDocument.Document,
+        WaistDocument.Document, CostsDocument.Document, PressDocument.Document,
         CompareDocument.Document, UsageDocument.Document, RollDocument.Document, RollPlanDocument.Document, DieOrderDocument.Document,
         DieDocument.Document, FirstArticleDocument.Document, DieLifeDocument.Document, OrderPlanDocument.Document, CheckDocument.Document,
     ];
@@ -34,7 +35,7 @@ internal static class Documents
     [
         OffersListing.Listing, ActualsListing.Listing, OrdersListing.Listing, StockListing.Listing, DiesListing.Listing,
         CalendarListing.Listing, DoneListing.Listing,
-        ReadingsListing.Listing, PointsListing.Listing,
+        ReadingsListing.Listing, TrialListing.Listing, PointsListing.Listing,
     ];
 
     /// <summary>The list whose columns a line names, or null: what was given where something else is wanted.</summary>

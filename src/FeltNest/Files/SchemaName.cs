@@ -18,6 +18,9 @@ internal static class SchemaName
     /// <summary>Panels traced from a picture.</summary>
     public const string Trace = "feltnest/trace/1";
 
+    /// <summary>Readings of a trial wrap.</summary>
+    public const string Trial = "feltnest/trial/1";
+
     /// <summary>Roll layout.</summary>
     public const string Layout = "feltnest/layout/1";
 

@@ -40,9 +40,11 @@ internal static class PanelFlattener
         double radius = request.RadiusMm;
         FlatEdge edge = new(map, radius);
         (CutEdge cut, IReadOnlyList<PanelAllowance> allowances) = AllowanceChain.Apply(request, edge);
-        EdgeMeasure measure = EdgeMeasure.Of(cut);
-        bool mirror = map.Space.IsMirrorSymmetric && cut.KeepsMirrors;
-        BiarcFit fit = BiarcFitter.Fit(cut, ArcTolerance, mirror ? CurveSymmetry.Mirrors : CurveSymmetry.HalfTurn);
+        CorrectedEdge corrected = new(cut, request.Correction);
+        IPlaneCurve shape = request.Correction.Count == 0 ? cut : corrected;
+        EdgeMeasure measure = EdgeMeasure.Of(shape);
+        bool mirror = map.Space.IsMirrorSymmetric && cut.KeepsMirrors && corrected.KeepsMirrors;
+        BiarcFit fit = BiarcFitter.Fit(shape, ArcTolerance, mirror ? CurveSymmetry.Mirrors : CurveSymmetry.HalfTurn);
         EdgePoint[] edgeMap = EdgeMap(edge);
         StrainSampler sampler = new(map, radius);
         StrainField field = sampler.Field(Rings, Spokes);

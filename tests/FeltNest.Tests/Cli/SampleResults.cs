@@ -18,18 +18,21 @@ using FeltNest.Files.Panels;
 using FeltNest.Files.Rolls;
 using FeltNest.Files.Scan;
 using FeltNest.Files.Studies;
+using FeltNest.Files.Trials;
 using FeltNest.Files.Usage;
 using FeltNest.Geometry;
 using FeltNest.Layout;
 using FeltNest.Layout.Limits;
 using FeltNest.Panel;
 using FeltNest.Panel.Proven;
+using FeltNest.Panel.Trial;
 using FeltNest.Panel.Wrap;
 using FeltNest.Rolls.Orders;
 using FeltNest.Rolls.Plan;
 using FeltNest.Tests.Die;
 using FeltNest.Tests.Files;
 using FeltNest.Tests.Panel.Trace;
+using FeltNest.Tests.Panel.Trial;
 using FeltNest.Tests.Rolls;
 using FeltNest.Tests.Rolls.Orders;
 using FeltNest.Yield;
@@ -51,6 +54,7 @@ internal static class SampleResults
         ["wrap"] = _ => WrapWriter.Write(Ball, "panel", PieceWrap.Lay(Ball, Flat.Value.Arcs, Flat.Value.EdgeMap)),
         ["trace"] = _ => TraceWriter.Write("disc", ScanReader.Trace(InputText.Of("disc.png", Disc()) with { Dpi = 50 })),
         ["proven"] = _ => ProvenWriter.Write("outline", Proven()),
+        ["trial"] = _ => TrialWriter.Write(Ball, "readings", Tried()),
         ["waist"] = stop => WaistWriter.Json(WaistStudy.Run(Ball, [26, 28], Lay, stop: stop)),
         ["seams"] = stop => SeamsWriter.Json(SeamStudy.Run(Ball, Lay, stop: stop)),
         ["seam-design"] = _ => SeamDesignWriter.Json(Designed()),
@@ -125,6 +129,14 @@ internal static class SampleResults
             CutShort = false,
         };
     }
+
+    // Three balls with a gap too wide by 0.3 mm, and one waist of each measured.
+    private static TrialResult Tried() => TrialCorrection.Run(
+        Ball,
+        TrialBalls.Read(
+            new TrialBalls(Ball) { ErrorA = _ => -0.15, ErrorB = _ => -0.15 }.Gaps(Enumerable.Range(1, TrialPlaces.Count)), 3, 0.05, 1,
+            place => place == 1 ? TrialPlaces.OuterWaistMm(Ball) : null),
+        "readings");
 
     private static ProvenFit Proven()
     {

@@ -8,6 +8,7 @@ using FeltNest.Files.Fields;
 using FeltNest.Files.Offers;
 using FeltNest.Files.Orders;
 using FeltNest.Files.Outlines;
+using FeltNest.Files.Trials;
 using FeltNest.Files.Usage;
 using Xunit;
 
@@ -26,9 +27,13 @@ public sealed class SpoiledListTests
         ["actuals"] = ActualsReader.Read,
         ["orders"] = text => OrdersReader.Read(text, ["B"], ["F"]),
         ["stock"] = text => new StockReader(Costs.Value).Read(text),
+        ["trial-readings"] = text => TrialReader.Read(text, FeltNest.Tests.Panel.Balls.Usual()),
         ["readings"] = text => ReadingsReader.Read(text, 32),
         ["points"] = text => OutlineReader.Read(text),
     };
+
+    private static string SoundTrial =>
+        "ball,place,gapMm\n" + string.Concat(new[] { 1, 3, 5, 7, 9, 11, 13, 15 }.Select(place => $"A,{place},0.4\n"));
 
     public static TheoryData<string, string> Sound => new()
     {
@@ -45,6 +50,7 @@ public sealed class SpoiledListTests
             "roll,felt,lot,widthMm,lengthM,price,priceUnit,currency,available,massPerAreaGsm,faultPercent\n"
                 + "R,w,L,1500,50,18,m,EUR,yes,700,1\n"
         },
+        { "trial-readings", SoundTrial },
         { "readings", "date,strikes,cavity,ply,offMm,worstMm\n2026-03-31,100,1,top,0.1,0.2\n" },
         { "points", "u,v\n0,0\n10,0\n0,10\n" },
     };

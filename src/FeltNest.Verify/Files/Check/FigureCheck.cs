@@ -10,6 +10,7 @@ internal static class FigureCheck
         ["feltnest/wrap/1"] = WrapFigures.Check,
         ["feltnest/trace/1"] = TraceFigures.Check,
         ["feltnest/proven/1"] = ProvenFigures.Check,
+        ["feltnest/trial/1"] = TrialFigures.Check,
         ["feltnest/waist/1"] = WaistFigures.Check,
         ["feltnest/seams/1"] = SeamsFigures.Check,
         ["feltnest/seam-design/1"] = SeamDesignFigures.Check,

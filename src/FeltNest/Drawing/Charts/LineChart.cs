@@ -38,20 +38,25 @@ internal sealed record LineChart
     private static readonly Pen Thin = new(0.18, Ink.Soft, 1.5, 1);
 
     /// <summary>The marks of the chart in a rectangle of the sheet.</summary>
-    public IEnumerable<Mark> Draw(Box frame)
+    public IEnumerable<Mark> Draw(Box frame) => Draw(frame, Plot(frame, []));
+
+    /// <summary>The plot in a rectangle of the sheet, tall enough for further values.</summary>
+    public ChartPlot Plot(Box frame, IEnumerable<double> further) => new()
     {
-        ChartPlot plot = new()
+        Room = new Box
         {
-            Room = new Box
-            {
-                MinX = frame.MinX + LeftRoom,
-                MinY = frame.MinY + LowRoom,
-                MaxX = frame.MaxX - RightRoom,
-                MaxY = frame.MaxY - TopRoom - (Named.Count == 0 ? 0 : NameStep),
-            },
-            Across = ChartAxis.Around(X, 6),
-            Up = ChartAxis.Around(Series.SelectMany(s => s.Values), 5),
-        };
+            MinX = frame.MinX + LeftRoom,
+            MinY = frame.MinY + LowRoom,
+            MaxX = frame.MaxX - RightRoom,
+            MaxY = frame.MaxY - TopRoom - (Named.Count == 0 ? 0 : NameStep),
+        },
+        Across = ChartAxis.Around(X, 6),
+        Up = ChartAxis.Around(Series.SelectMany(s => s.Values).Concat(further), 5),
+    };
+
+    /// <summary>The marks of the chart on a plot of its own that has been made.</summary>
+    public IEnumerable<Mark> Draw(Box frame, ChartPlot plot)
+    {
         Mark[] marked = MarkX is { } mark
             ? [new PathMark([Chain.Open(plot.Place(mark, plot.Up.Low), plot.Place(mark, plot.Up.High))], Marked)]
             : [];

@@ -53,6 +53,13 @@ internal sealed class CutEdge(FlatEdge edge, double inset, double along, double 
         return curvature / (1 - (inset * curvature)) * along * across / (length * length * length);
     }
 
+    /// <summary>Curvature of the edge, 1/mm, positive where the panel is convex.</summary>
+    public double CurvatureAt(double parameter)
+    {
+        double before = StretchedCurvature(parameter);
+        return before / (1 + (outset * before));
+    }
+
     private Point2 Stretched(Point2 p) =>
         along == across ? p * along : (axis * (along * p.Dot(axis))) + (axis.Left * (across * p.Dot(axis.Left)));
 }

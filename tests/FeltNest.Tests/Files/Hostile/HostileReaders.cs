@@ -13,6 +13,7 @@ using FeltNest.Files.Orders;
 using FeltNest.Files.Outlines;
 using FeltNest.Files.Presses;
 using FeltNest.Files.Rolls;
+using FeltNest.Files.Trials;
 using FeltNest.Files.Usage;
 using FeltNest.Geometry;
 using FeltNest.Layout.Limits;
@@ -22,6 +23,7 @@ using FeltNest.Rolls.Orders.Planned;
 using FeltNest.Rolls.Plan;
 using FeltNest.Tests.Cli;
 using FeltNest.Tests.Die;
+using FeltNest.Tests.Panel;
 using FeltNest.Tests.Rolls;
 using FeltNest.Tests.Rolls.Orders;
 using FeltNest.Yield;
@@ -88,6 +90,7 @@ internal static class HostileReaders
         ("done", ".csv", path => DoneReader.Read(InputText.OfFile(path), Planned.Value, []), () => [Utf8(Done)]),
         ("calendar", ".csv", path => CalendarListReader.Read(path, [OrderCases.FreePress], 8), () => [Utf8(Calendar)]),
         ("die", ".json", path => DieReader.Read(path), () => [Die.Value]),
+        ("trial readings", ".csv", path => TrialReader.Read(path, Balls.Usual()), () => [.. Folder("demo", "trial-wrap.csv")]),
         ("readings", ".csv", path => ReadingsReader.Read(path, 32), () => [.. Folder("demo/dies", "readings.csv")]),
         ("measured points", ".csv", ReadMeasured, () => [.. Folder("demo/dies", "measured-panel.csv")]),
         ("checked file", ".json", path => Check(path), () => [Layout.Value, RollPlan(), OrderPlan()]),
