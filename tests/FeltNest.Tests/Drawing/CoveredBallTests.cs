@@ -63,7 +63,8 @@ public sealed class CoveredBallTests
 
         StrainSample pole = Panel.Field.At(0, 0);
         Point2 flat = new Point2(1, 0).Turned(angle - pole.MajorAngle);
-        Point2 drawn = new Point2(flat.X * (1 + (pole.MajorPercent / 100)), flat.Y * (1 + (pole.MinorPercent / 100))).Turned(pole.MajorAngle);
+        Point2 drawn =
+            new Point2(flat.X * (1 + (pole.MajorPercent / 100)), flat.Y * (1 + (pole.MinorPercent / 100))).Turned(pole.MajorAngle);
         Assert.Equal(0, Math.Sin(Math.Atan2(way.Y, way.X) - Math.Atan2(drawn.Y, drawn.X)), 0.02);
     }
 

@@ -30,9 +30,10 @@ internal static class TrialFigures
         top.Keep(
             top.Inner("corrected") is not null == (panel || moved), "corrected", "has to stand there exactly where something is found");
         IReadOnlyList<StatedFields> balls = top.Items("balls");
+        // The amounts themselves follow from the readings, which the file does not hold.
         foreach (StatedFields amount in balls.SelectMany(ball => Own.Select(ball.Needed)))
         {
-            Amount(amount);
+            Spread(amount);
         }
 
         IReadOnlyList<StatedFields> places = top.Items("places");
@@ -64,10 +65,15 @@ internal static class TrialFigures
 
     private static double Amount(StatedFields amount)
     {
+        Spread(amount);
+        return amount.Number("amountMm");
+    }
+
+    private static void Spread(StatedFields amount)
+    {
         double spread = amount.Number("spreadMm");
         amount.Keep(spread >= 0, "spreadMm", "is below 0");
         amount.Keep(amount.Number("intervalMm") >= spread, "intervalMm", "is below the spread");
-        return amount.Number("amountMm");
     }
 
     private static bool Test(StatedFields test)
