@@ -11,7 +11,7 @@ public sealed class TraceCommandTests : IDisposable
 
     public void Dispose() => folder.Dispose();
 
-    [Fact]
+    [Fact, Trait("tier", "long")]
     public async Task A_disc_of_100_mm_at_50_dpi_is_traced_shown_checked_and_laid()
     {
         CommandRun run = await CommandRun.Of("trace", Disc(), "--dpi", "50.8", "--json", "--out", folder.Path("t"));
@@ -29,7 +29,7 @@ public sealed class TraceCommandTests : IDisposable
                 "layout", folder.Path("t/trace.json"), "--width", "300", "--effort", "1", "--out", folder.Path("l"))).Code);
     }
 
-    [Fact]
+    [Fact, Trait("tier", "long")]
     public async Task A_picture_stands_for_an_outline_with_its_resolution_alone()
     {
         string disc = Disc();

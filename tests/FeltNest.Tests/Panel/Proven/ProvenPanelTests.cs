@@ -163,7 +163,7 @@ public sealed class ProvenPanelTests
         Assert.Equal(fit.Families.OrderBy(family => family.RmsMm), fit.Families);
     }
 
-    [Fact]
+    [Fact, Trait("tier", "long")]
     public void A_waist_that_is_known_is_held_and_narrows_what_is_left()
     {
         BallSpec ball = Balls.Usual();

@@ -47,7 +47,7 @@ public sealed class RealEdgeTests
         Assert.InRange(laid.Smoothing!.RmsMm, 0.01, 0.15);
     }
 
-    [Fact]
+    [Fact, Trait("tier", "long")]
     public void An_edge_that_is_really_uneven_is_not_smoothed_into_an_even_one()
     {
         // Half a millimetre on one tip alone is ten times the noise.
@@ -70,7 +70,7 @@ public sealed class RealEdgeTests
         Assert.Null(EdgeSmoother.Smoothed(bowTie));
     }
 
-    [Theory]
+    [Theory, Trait("tier", "long")]
     [InlineData(0.4, 0)]
     [InlineData(0, 3)]
     [InlineData(0.4, 3)]

@@ -33,7 +33,7 @@ public sealed class LateRepairTests
     }
 
     // Days and orders late are as few as they can be; what that costs may be more than the least.
-    [Fact]
+    [Fact, Trait("tier", "long")]
     public void Tiny_plans_are_as_little_late_as_by_trying_every_choice_of_pieces_in_every_sequence()
     {
         int[] worse = [.. Enumerable.Range(0, (int)Runs.Count(12)).Where(IsWorse)];
