@@ -26,11 +26,14 @@ internal static class MeasuredPlanner
         OrderRequest asked =
             NapTurn.Apart(question with { Rolls = [.. question.Rolls.Select(roll => WithShares(roll, question))] });
         OrderPlan? last = null;
+
+        // Strikes round the faults of a measured roll take their time, and without them there is no plan to hand over.
+        bool measured = question.Rolls.Any(roll => roll.Measured is not null);
         for (int round = 1; ; round++)
         {
             OrderPlan plan = last is not null && stop.IsCancellationRequested
                 ? Recounted(last, asked)
-                : OrderPlanner.Run(asked, effort, progress, last is null ? sound : null, stop);
+                : OrderPlanner.Run(asked, effort, progress, measured ? null : sound, stop);
             IReadOnlyList<(OrderCut Cut, RollPlan Strikes)> tickets = CutTickets.Of(plan);
             (OrderCut Cut, double Share)[] worse = [.. tickets.Where(t =>
                 t.Cut.Roll.Measured is not null && Balls(t.Strikes, t.Cut.Die, question.Rules) < t.Cut.GoodBalls)
@@ -38,6 +41,7 @@ internal static class MeasuredPlanner
                     (t.Cut, CutTickets.OwnGood(t.Strikes, t.Cut.Die) / ((double)t.Cut.Strikes * t.Cut.Die.Shape.ClassPanels.Sum())))];
             if (worse.Length == 0 || round == MostRounds)
             {
+                sound?.Invoke();
                 return (plan, tickets);
             }
 
