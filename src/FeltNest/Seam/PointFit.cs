@@ -116,23 +116,15 @@ internal sealed record PointFit(SeamSeries Series, double Deviation, int Worst)
     // Normal equations: sines and cosines at many places are nearly orthogonal, so that their matrix is well conditioned.
     private static double[] LeastSquares(int unknowns, int rows, Func<int, double[], double> row)
     {
-        double[] matrix = new double[unknowns * unknowns];
-        double[] right = new double[unknowns];
+        NormalEquations equations = new(unknowns);
         double[] values = new double[unknowns];
         for (int r = 0; r < rows; r++)
         {
             double target = row(r, values);
-            for (int i = 0; i < unknowns; i++)
-            {
-                right[i] += values[i] * target;
-                DenseRows.Add(matrix.AsSpan(i * unknowns, unknowns), values[i], values);
-            }
+            equations.Add(values, target);
         }
 
-        DenseCholesky factor = DenseCholesky.TryFactor(matrix, unknowns, 0)
-            ?? throw PointSeam.Refusal("the points lie too unevenly along the seam to tell its shape");
-        factor.Solve(right);
-        return right;
+        return equations.Solve() ?? throw PointSeam.Refusal("the points lie too unevenly along the seam to tell its shape");
     }
 
     private static double Nearest(SeamSeries series, SpherePoint point, double start)

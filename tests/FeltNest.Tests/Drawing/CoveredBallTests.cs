@@ -1,5 +1,6 @@
 using FeltNest.Ball;
 using FeltNest.Drawing;
+using FeltNest.Drawing.Parts;
 using FeltNest.Drawing.Strain;
 using FeltNest.Files.Balls;
 using FeltNest.Geometry;
@@ -25,8 +26,7 @@ public sealed class CoveredBallTests
     [InlineData(0.3, 0.2, -0.9, 0.9, 0, 0.3)]
     public void The_two_panels_together_are_the_whole_disc(double x, double y, double z, double rx, double ry, double rz)
     {
-        Mark[] marks = [.. new CoveredBall(new StrainMesh(Panel.Field), new(x, y, z), new(rx, ry, rz))
-            .Draw(_ => -19.9, Scale, null, new Point2(0, 0), 10)];
+        Mark[] marks = [.. Seen(new BallSide(new(x, y, z), new(rx, ry, rz)), _ => -19.9, null)];
 
         // One band a panel, as all strain lies in the lowest.
         double[] areas = [.. marks.OfType<PathMark>().Where(m => m.Fill == Scale.OfBand(-Scale.Bands)).Select(Area)];
@@ -38,9 +38,8 @@ public sealed class CoveredBallTests
     [Fact]
     public void On_a_waist_the_seam_lies_where_the_waist_says()
     {
-        CoveredBall view = new(new StrainMesh(Panel.Field), new(0, 0, 1), new(1, 0, 0));
         PathMark seam =
-            view.Draw(s => s.MajorPercent, Scale, null, new Point2(0, 0), 10).OfType<PathMark>().Single(m => m.Pen?.WidthMm == 0.7);
+            Seen(OnWaist, s => s.MajorPercent, null).OfType<PathMark>().Single(m => m.Pen?.WidthMm == 0.7);
         double angle = Panel.Sphere.WaistMm / (2 * Ball.FittedRadiusMm);
 
         Assert.Equal(10 * Math.Sin(angle), seam.Chains.SelectMany(c => c.Vertices).Min(v => v.Point.Length), 3);
@@ -52,9 +51,8 @@ public sealed class CoveredBallTests
     [InlineData(-0.5)]
     public void The_warp_passes_the_middle_of_the_waist_at_its_angle(double angle)
     {
-        CoveredBall view = new(new StrainMesh(Panel.Field), new(0, 0, 1), new(1, 0, 0));
         PathMark warp =
-            view.Draw(s => s.MajorPercent, Scale, angle, new Point2(0, 0), 10).OfType<PathMark>().First(m => m.Pen?.WidthMm == 0.13);
+            Seen(OnWaist, s => s.MajorPercent, angle).OfType<PathMark>().First(m => m.Pen?.WidthMm == 0.13);
         (Point2 From, Point2 To) nearest = warp.Chains
             .SelectMany(c => c.Vertices.Zip(c.Vertices.Skip(1), (a, b) => (From: a.Point, To: b.Point)))
             .Where(piece => (piece.To - piece.From).Length > 1e-3)
@@ -67,6 +65,11 @@ public sealed class CoveredBallTests
             new Point2(flat.X * (1 + (pole.MajorPercent / 100)), flat.Y * (1 + (pole.MinorPercent / 100))).Turned(pole.MajorAngle);
         Assert.Equal(0, Math.Sin(Math.Atan2(way.Y, way.X) - Math.Atan2(drawn.Y, drawn.X)), 0.02);
     }
+
+    private static BallSide OnWaist { get; } = new(new(0, 0, 1), new(1, 0, 0));
+
+    private static IEnumerable<Mark> Seen(BallSide side, Func<StrainSample, double> pick, double? warpAngle) =>
+        CoveredBall.Draw(new StrainMesh(Panel.Field), side, pick, Scale, warpAngle, new Point2(0, 0), 10);
 
     private static double Area(PathMark mark) => mark.Chains.Sum(chain => chain.Vertices
         .Zip(chain.Vertices.Skip(1).Append(chain.Vertices[0]), (a, b) => ((a.X * b.Y) - (b.X * a.Y)) / 2).Sum());

@@ -104,11 +104,11 @@ internal static class PanelSheet
     // On the waist of one panel, on its tip, and between: there the two panels meet.
     private static IEnumerable<Mark> BallViews(BallSpec ball, StrainMesh mesh, StrainScale scale, double top, double width)
     {
-        (string Words, CoveredBall View)[] sides =
+        (string Words, BallSide Side)[] sides =
         [
-            ("on a waist", new CoveredBall(mesh, new SpherePoint(0, 0, 1), new SpherePoint(1, 0, 0))),
-            ("on a tip", new CoveredBall(mesh, new SpherePoint(1, 0, 0), new SpherePoint(0, 1, 0))),
-            ("on the seam", new CoveredBall(mesh, new SpherePoint(1, -1, 0.6), new SpherePoint(1, 1, 0))),
+            ("on a waist", new BallSide(new SpherePoint(0, 0, 1), new SpherePoint(1, 0, 0))),
+            ("on a tip", new BallSide(new SpherePoint(1, 0, 0), new SpherePoint(0, 1, 0))),
+            ("on the seam", new BallSide(new SpherePoint(1, -1, 0.6), new SpherePoint(1, 1, 0))),
         ];
         double? warp = ball.Panel.WarpAngleDeg is { } design ? -double.DegreesToRadians(design) : null;
         string lines = warp is null ? string.Empty : ", fine lines: warp";
@@ -117,7 +117,9 @@ internal static class PanelSheet
         for (int i = 0; i < sides.Length; i++)
         {
             Point2 centre = new((width / 2) + ((i - 1) * ((2 * BallRadius) + 8)), top - 6 - BallRadius);
-            yield return new GroupMark($"ball-{i + 1}", [.. sides[i].View.Draw(s => s.MajorPercent, scale, warp, centre, BallRadius)]);
+            yield return new GroupMark(
+                $"ball-{i + 1}",
+                [.. CoveredBall.Draw(mesh, sides[i].Side, s => s.MajorPercent, scale, warp, centre, BallRadius)]);
             yield return Words(sides[i].Words, centre - new Point2(0, BallRadius + Ink.Note + 2));
         }
     }

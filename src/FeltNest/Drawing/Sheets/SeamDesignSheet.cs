@@ -5,6 +5,7 @@ using FeltNest.Drawing.Charts;
 using FeltNest.Drawing.Lettering;
 using FeltNest.Drawing.Parts;
 using FeltNest.Geometry;
+using FeltNest.Seam;
 
 namespace FeltNest.Drawing.Sheets;
 
@@ -12,6 +13,9 @@ namespace FeltNest.Drawing.Sheets;
 /// panels and balls along the front.</summary>
 internal static class SeamDesignSheet
 {
+    // A little off the pole, so that waist and tip both show.
+    private static readonly BallSide Side = new(new SpherePoint(0.35, -0.62, 0.7), new SpherePoint(0.62, 0.35, 0));
+
     // A4 lying; margin, title, height of the row of balls, foot, and the room between charts, mm.
     private const double Width = 297;
     private const double Height = 210;
@@ -115,7 +119,8 @@ internal static class SeamDesignSheet
         yield return Words(StrokeFont.Fitted(name, Ink.Note, wide - 2), x, top - 2, Ink.Dark);
         yield return new PathMark(
             [Chain.Ring(choice.Panel.Outline.Points).Placed(panelScale, 0, new Point2(x, panelY))], Ink.Wide);
-        foreach (Mark mark in BallView.Draw(choice.Ball, new Point2(x, ballY + 4), ballScale))
+        SeamCurve seam = SeamCurve.For(choice.Ball.Seam, choice.Ball.FittedRadiusMm);
+        foreach (Mark mark in SeamOnBall.Draw(seam, Side, new Point2(x, ballY + 4), ballScale * choice.Ball.FittedRadiusMm))
         {
             yield return mark;
         }

@@ -36,14 +36,14 @@ internal static class WrapSheet
             At = new Point2(Margin + 40, middle),
             RoundMm = round,
             Scale = scale,
-            Turned = p => (p.X, p.Y, p.Z),
+            Side = new BallSide(new SpherePoint(0, 0, 1), new SpherePoint(1, 0, 0)),
         };
         View side = new()
         {
             At = new Point2(Margin + 120, middle),
             RoundMm = round,
             Scale = scale,
-            Turned = p => (p.X, p.Z, -p.Y),
+            Side = new BallSide(new SpherePoint(0, -1, 0), new SpherePoint(1, 0, 0)),
         };
         IReadOnlyList<SpherePoint> edge = wrap.AsCut.TurnedEdge;
         int factor = Factor(wrap.AsCut);
@@ -80,7 +80,10 @@ internal static class WrapSheet
         {
             foreach (bool near in new[] { false, true })
             {
-                IReadOnlyList<Chain> runs = [.. Runs(view, line, near)];
+                IReadOnlyList<Chain> runs = 
+                [
+                    .. view.Side.Lines(line, near).Select(run => Chain.Open([.. run.Select(p => view.At + (p * view.Scale))])),
+                ];
                 if (runs.Count > 0)
                 {
                     yield return new PathMark(runs, near ? pen : new Pen(0.25, pen.Colour, 1, 1));
@@ -96,28 +99,6 @@ internal static class WrapSheet
             Colour = Ink.Soft,
             Anchor = TextAnchor.Middle,
         };
-    }
-
-    // The stretches of an edge that lie on the near half of the ball, or on the far one.
-    private static IEnumerable<Chain> Runs(View view, IReadOnlyList<SpherePoint> line, bool near)
-    {
-        List<Point2> run = [];
-        for (int i = 0; i <= line.Count; i++)
-        {
-            (double x, double y, double depth) = view.Turned(line[i % line.Count]);
-            if (depth >= 0 == near && i < line.Count)
-            {
-                run.Add(view.At + (new Point2(x, y) * view.Scale));
-                continue;
-            }
-
-            if (run.Count > 1)
-            {
-                yield return Chain.Open([.. run]);
-            }
-
-            run.Clear();
-        }
     }
 
     // The most that keeps the greatest gap, enlarged, a fifth of the ball's radius.
@@ -200,7 +181,7 @@ internal static class WrapSheet
         yield return new PathMark([Chain.Open(new Point2(Margin, top - 15), new Point2(Width - Margin, top - 15))], Ink.Wide);
     }
 
-    // The ball from one side: its centre and radius on the sheet, mm, the scale, and how its points are turned to be seen.
+    // The ball from one side: its centre and radius on the sheet, mm, the scale, and the side.
     private sealed record View
     {
         public required Point2 At { get; init; }
@@ -209,6 +190,6 @@ internal static class WrapSheet
 
         public required double Scale { get; init; }
 
-        public required Func<SpherePoint, (double X, double Y, double Depth)> Turned { get; init; }
+        public required BallSide Side { get; init; }
     }
 }

@@ -1,3 +1,4 @@
+using FeltNest.Drawing.Parts;
 using FeltNest.Geometry;
 using FeltNest.Panel;
 using FeltNest.Seam;
@@ -15,9 +16,9 @@ internal sealed class FacingMesh
     /// <summary>The part of a mesh.</summary>
     /// <param name="mesh">The panel.</param>
     /// <param name="inView">A point of the unit sphere as seen: to the right, up, to the viewer.</param>
-    public FacingMesh(StrainMesh mesh, Func<SpherePoint, (double X, double Y, double Z)> inView)
+    public FacingMesh(StrainMesh mesh, Func<SpherePoint, (double Right, double Up, double Depth)> inView)
     {
-        (double X, double Y, double Z)[] seen = [.. mesh.Nodes.Select(node => inView(node.Fitted))];
+        (double Right, double Up, double Depth)[] seen = [.. mesh.Nodes.Select(node => inView(node.Fitted))];
         Dictionary<(int, int), int> kept = [];
         foreach ((int a, int b, int c) in mesh.Triangles)
         {
@@ -31,15 +32,15 @@ internal sealed class FacingMesh
         // The start of a side where it faces the viewer, and the place on the rim where the side passes it.
         IEnumerable<int> Cut(int from, int to)
         {
-            if (seen[from].Z >= 0)
+            if (seen[from].Depth >= 0)
             {
-                yield return Node((from, from), () => new Point2(seen[from].X, seen[from].Y), 0);
+                yield return Node((from, from), () => new Point2(seen[from].Right, seen[from].Up), 0);
             }
 
-            if (seen[from].Z >= 0 != seen[to].Z >= 0)
+            if (seen[from].Depth >= 0 != seen[to].Depth >= 0)
             {
                 (int i, int j) = (Math.Min(from, to), Math.Max(from, to));
-                yield return Node((i, j), () => OnRim(seen[i], seen[j]), seen[i].Z / (seen[i].Z - seen[j].Z));
+                yield return Node((i, j), () => BallSide.OnRim(seen[i], seen[j]), seen[i].Depth / (seen[i].Depth - seen[j].Depth));
             }
         }
 
@@ -65,12 +66,4 @@ internal sealed class FacingMesh
     /// <summary>A quantity of the strain at the nodes.</summary>
     public double[] Values(Func<StrainSample, double> pick) =>
         [.. nodes.Select(n => pick(n.From) + (n.Share == 0 ? 0 : n.Share * (pick(n.To) - pick(n.From))))];
-
-    /// <summary>Where the line between two points passes the rim, pushed out to it.</summary>
-    public static Point2 OnRim((double X, double Y, double Z) one, (double X, double Y, double Z) other)
-    {
-        double share = one.Z / (one.Z - other.Z);
-        Point2 place = new(one.X + (share * (other.X - one.X)), one.Y + (share * (other.Y - one.Y)));
-        return place * (1 / place.Length);
-    }
 }

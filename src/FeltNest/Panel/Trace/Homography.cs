@@ -26,33 +26,18 @@ internal sealed class Homography
         const int unknowns = 8;
         (Point2 Middle, double Size) from = Spread(places);
         (Point2 Middle, double Size) to = Spread(images);
-        double[] normal = new double[unknowns * unknowns];
-        double[] right = new double[unknowns];
+        NormalEquations equations = new(unknowns);
         for (int i = 0; i < places.Count; i++)
         {
             Point2 p = (places[i] - from.Middle) * (1 / from.Size);
             Point2 q = (images[i] - to.Middle) * (1 / to.Size);
-            Add([p.X, p.Y, 1, 0, 0, 0, -q.X * p.X, -q.X * p.Y], q.X);
-            Add([0, 0, 0, p.X, p.Y, 1, -q.Y * p.X, -q.Y * p.Y], q.Y);
+            equations.Add([p.X, p.Y, 1, 0, 0, 0, -q.X * p.X, -q.X * p.Y], q.X);
+            equations.Add([0, 0, 0, p.X, p.Y, 1, -q.Y * p.X, -q.Y * p.Y], q.Y);
         }
 
-        const double least = 1e-12;
-        if (DenseCholesky.TryFactor(normal, unknowns, least) is not { } factor)
-        {
-            return null;
-        }
-
-        factor.Solve(right);
-        return new Homography(right, from, to);
-
-        void Add(double[] row, double value)
-        {
-            for (int a = 0; a < unknowns; a++)
-            {
-                right[a] += row[a] * value;
-                DenseRows.Add(normal.AsSpan(a * unknowns, unknowns), row[a], row);
-            }
-        }
+        // In units of the spread: far below what four open places give, far above rounding.
+        const double least = 1e-9;
+        return equations.Solve(least) is { } values ? new Homography(values, from, to) : null;
     }
 
     /// <summary>Where a place lies in the picture.</summary>

@@ -26,22 +26,14 @@ internal sealed class SmallSquares
     public static SmallSquares Of(double[][] rows, double[] values)
     {
         int n = rows[0].Length;
-        double[,] normal = new double[n, n];
-        double[] right = new double[n];
+        NormalEquations equations = new(n);
         foreach ((double[] row, double value) in rows.Zip(values))
         {
-            for (int i = 0; i < n; i++)
-            {
-                right[i] += row[i] * value;
-                for (int j = 0; j < n; j++)
-                {
-                    normal[i, j] += row[i] * row[j];
-                }
-            }
+            equations.Add(row, value);
         }
 
-        double[,] covariance = Inverse(normal);
-        double[] solution = Times(covariance, right);
+        double[] solution = equations.Solve() ?? throw Alike();
+        double[,] covariance = equations.Inverse() ?? throw Alike();
         double left = rows.Zip(values, (row, value) => value - row.Zip(solution, (a, b) => a * b).Sum()).Sum(d => d * d);
         return new SmallSquares(solution, covariance, left, values.Length - n);
     }
@@ -62,26 +54,8 @@ internal sealed class SmallSquares
     }
 
     /// <summary>Inverse of a symmetric positive definite matrix.</summary>
-    public static double[,] Inverse(double[,] matrix)
-    {
-        int n = matrix.GetLength(0);
-        double[] flat = [.. matrix.Cast<double>()];
-        DenseCholesky factor = DenseCholesky.TryFactor(flat, n, 0)
-            ?? throw new NoAnswerException("the readings cannot tell the unknowns apart");
-        double[,] inverse = new double[n, n];
-        for (int j = 0; j < n; j++)
-        {
-            double[] unit = new double[n];
-            unit[j] = 1;
-            factor.Solve(unit);
-            for (int i = 0; i < n; i++)
-            {
-                inverse[i, j] = unit[i];
-            }
-        }
-
-        return inverse;
-    }
+    public static double[,] Inverse(double[,] matrix) =>
+        NormalEquations.InverseOf([.. matrix.Cast<double>()], matrix.GetLength(0)) ?? throw Alike();
 
     /// <summary>Matrix times vector.</summary>
     public static double[] Times(double[,] matrix, double[] vector) =>
@@ -91,4 +65,6 @@ internal sealed class SmallSquares
 
     /// <summary>A vector on both sides of a matrix.</summary>
     public static double Square(double[,] matrix, double[] vector) => Times(matrix, vector).Zip(vector, (a, b) => a * b).Sum();
+
+    private static NoAnswerException Alike() => new("the readings cannot tell the unknowns apart");
 }

@@ -22,18 +22,21 @@ public sealed class PlanStopTests
         Assert.Empty(OrderPlanCheck.Violations(StatedOrders.Of(plan)));
     }
 
-    // A fault in every strike: the piece gives less than its roll on the whole, so the plan is made again. Stopped in between, it keeps its
-    // pieces and says what they give.
+    // Faults at the beginning of the roll: the piece gives less than its roll on the whole, so the plan is made again. Stopped in between,
+    // it keeps the pieces of the search, which took the cheap roll and not the short one that first fit takes, and says what they give.
     [Fact]
     public void A_plan_that_is_stopped_while_its_measured_rolls_are_looked_at_keeps_its_pieces()
     {
         using CancellationTokenSource stop = new();
         CutDie die = OrderCases.Die("D1", "b", 1, 12, 10, gap: 2, width: 20);
-        FeltRoll measured = RollCases.Roll(1200, 20, [.. Enumerable.Range(0, 12).Select(i => RollFault.Disc(6 + (24 * i), 10, 1))]);
+        FeltRoll measured = RollCases.Roll(1200, 20, [.. Enumerable.Range(0, 6).Select(i => RollFault.Disc(6 + (24 * i), 10, 1))]);
         OrderRequest question = new()
         {
             Orders = [OrderCases.Order("K", "b", 12)],
-            Rolls = [OrderCases.Roll("R1", 1.2, 1, width: 20) with { Measured = measured }],
+            Rolls =
+            [
+                OrderCases.Roll("short", 0.4, 100, width: 20), OrderCases.Roll("measured", 1.2, 1, width: 20) with { Measured = measured },
+            ],
             Offers = [],
             Dies = [die with { Drawn = (RollCases.Squares, 1) }],
             Presses = [OrderCases.FreePress],
@@ -45,6 +48,7 @@ public sealed class PlanStopTests
         Assert.True(stop.IsCancellationRequested);
         (OrderCut cut, RollPlan strikes) = Assert.Single(tickets);
         Assert.True(plan.Proof.CutShort);
+        Assert.Equal("measured", cut.Roll.Name);
         Assert.True(cut.GoodBalls <= strikes.Balls, $"{cut.GoodBalls} balls stated, {strikes.Balls} on the ticket");
         Assert.Empty(OrderPlanCheck.Violations(StatedOrders.Of(plan)));
     }

@@ -67,16 +67,16 @@ internal static class TrialRecordSheet
 
     private static IEnumerable<Mark> BallViews(SeamCurve seam, double y)
     {
-        (string Words, NumberedBall View)[] sides =
+        (string Words, BallSide Side)[] sides =
         [
-            ("seen on the waist of panel A", new NumberedBall(new SpherePoint(0, 0, 1), new SpherePoint(1, 0, 0))),
-            ("seen on the waist of panel B", new NumberedBall(new SpherePoint(0, 0, -1), new SpherePoint(0, 1, 0))),
-            ("seen on the seam, A on the left", new NumberedBall(new SpherePoint(1, -1, 0), new SpherePoint(0, 0, -1))),
+            ("seen on the waist of panel A", new BallSide(new SpherePoint(0, 0, 1), new SpherePoint(1, 0, 0))),
+            ("seen on the waist of panel B", new BallSide(new SpherePoint(0, 0, -1), new SpherePoint(0, 1, 0))),
+            ("seen on the seam, A on the left", new BallSide(new SpherePoint(1, -1, 0), new SpherePoint(0, 0, -1))),
         ];
         for (int i = 0; i < sides.Length; i++)
         {
             Point2 centre = new((Width / 2) + ((i - 1) * 64), y);
-            foreach (Mark mark in sides[i].View.Draw(seam, centre, BallRadius))
+            foreach (Mark mark in NumberedBall.Draw(seam, sides[i].Side, centre, BallRadius))
             {
                 yield return mark;
             }

@@ -90,29 +90,15 @@ internal sealed class WaveFit
 
     private double[]? Solve(Wave[] waves, Func<Point2, double> wanted)
     {
-        double[][] rows = [.. waves.Select(wave => parameters.Select(wave.At).ToArray())];
-        double[] values = [.. places.Select(wanted)];
-        int n = rows.Length;
-        double[] normal = new double[n * n];
-        double[] right = new double[n];
-        for (int i = 0; i < n; i++)
+        NormalEquations equations = new(waves.Length);
+        for (int i = 0; i < places.Length; i++)
         {
-            right[i] = DenseRows.Dot(rows[i], values);
-            for (int j = 0; j <= i; j++)
-            {
-                normal[(i * n) + j] = DenseRows.Dot(rows[i], rows[j]);
-            }
+            equations.Add([.. waves.Select(wave => wave.At(parameters[i]))], wanted(places[i]));
         }
 
         // A share of the places below which waves cannot be told apart.
         const double least = 1e-9;
-        if (DenseCholesky.TryFactor(normal, n, least * places.Length) is not { } factor)
-        {
-            return null;
-        }
-
-        factor.Solve(right);
-        return right;
+        return equations.Solve(least * places.Length);
     }
 
     private void Put(Wave[] waves, double[] factors, Point2 axis)
