@@ -132,6 +132,10 @@ public sealed class ScanTracerTests
     }
 
     [Fact]
+    public void Marks_that_lie_on_one_line_tell_no_perspective() =>
+        Assert.Null(Homography.Between([.. MarkSheet.Marks.Select(p => new Point2(p.X + (2 * p.Y), p.X + (2 * p.Y)))], MarkSheet.Marks));
+
+    [Fact]
     public void A_line_of_one_level_lies_between_the_pixels()
     {
         // A cone of values: its line of level 0 is a circle of radius 20 about the middle.

@@ -53,7 +53,8 @@ public sealed class SecondPartTests : IDisposable
 
         int good = tickets.Sum(t => t.Strikes.Yields.Single(y => y.Part == 1).GoodPanels);
         Assert.Equal(5, good);
-        Assert.True(plan.Cuts.Sum(c => c.GoodBalls) <= good / 2);
+        Assert.Equal(5 / 6.0, plan.Question.Rolls[0].MeasuredShares["D1"], 1e-12);
+        Assert.Equal(good / 2, plan.Cuts.Sum(c => c.GoodBalls));
     }
 
     [Fact]
