@@ -80,7 +80,7 @@ internal static class WrapSheet
         {
             foreach (bool near in new[] { false, true })
             {
-                IReadOnlyList<Chain> runs = 
+                IReadOnlyList<Chain> runs =
                 [
                     .. view.Side.Lines(line, near).Select(run => Chain.Open([.. run.Select(p => view.At + (p * view.Scale))])),
                 ];

@@ -19,24 +19,13 @@ internal static class ProvenFamilies
     public static ProvenFit Fit(BallSpec ball, ArcOutline outline, ProvenHold hold)
     {
         ProvenPanel.Refuse(ball, hold);
-        List<ProvenFit> fits = [];
-        NoAnswerException? own = null;
-        foreach (SeamFamily family in All)
-        {
-            try
-            {
-                fits.Add(ProvenPanel.Fit(ball with { Seam = ball.Seam with { Curve = family } }, outline, hold));
-            }
-            catch (NoAnswerException error)
-            {
-                own = family == ball.Seam.Curve ? error : own;
-            }
-            catch (InputException) when (family != ball.Seam.Curve)
-            {
-                // The family has no seam of this waist: it is left out.
-            }
-        }
-
+        Task<(ProvenFit? Fit, NoAnswerException? None)>[] tried =
+        [
+            .. All.Select(family => Task.Run(() => Tried(family, ball, outline, hold))),
+        ];
+        (ProvenFit? Fit, NoAnswerException? None)[] found = [.. tried.Select(one => one.GetAwaiter().GetResult())];
+        List<ProvenFit> fits = [.. found.Select(one => one.Fit).OfType<ProvenFit>()];
+        NoAnswerException? own = found.Where((_, i) => All[i] == ball.Seam.Curve).Select(one => one.None).FirstOrDefault();
         ProvenFit? usual = fits.Find(fit => fit.Ball.Seam.Curve == ball.Seam.Curve);
         ProvenFit best = fits.MinBy(fit => fit.RmsMm)
             ?? throw new NoAnswerException((own?.Message ?? "no panel of this ball comes near") + "; no other seam family does");
@@ -55,5 +44,23 @@ internal static class ProvenFamilies
                 }),
             ],
         };
+    }
+
+    private static (ProvenFit? Fit, NoAnswerException? None) Tried(
+        SeamFamily family, BallSpec ball, ArcOutline outline, ProvenHold hold)
+    {
+        try
+        {
+            return (ProvenPanel.Fit(ball with { Seam = ball.Seam with { Curve = family } }, outline, hold), null);
+        }
+        catch (NoAnswerException none)
+        {
+            return (null, none);
+        }
+        catch (InputException) when (family != ball.Seam.Curve)
+        {
+            // The family has no seam of this waist: it is left out.
+            return (null, null);
+        }
     }
 }
