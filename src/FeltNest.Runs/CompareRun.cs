@@ -17,6 +17,7 @@ internal sealed class CompareRun : IRun
 {
     private readonly List<Remark> remarks = [];
     private readonly List<string> notes;
+    private readonly IReadOnlyList<string> layoutNotes;
 
     /// <summary>A comparison; reads what the question names.</summary>
     /// <param name="question">What is compared.</param>
@@ -24,6 +25,7 @@ internal sealed class CompareRun : IRun
     public CompareRun(CompareAsk question)
     {
         notes = [.. question.Part.NamedNotes];
+        layoutNotes = question.Part.Notes;
         CostInputs? costs = question.CostsFile is { } file ? CostsReader.Read(file) : question.Costs;
         Question = new CompareRequest(
             question.Lay, Cases(question), question.Scanned, WithLife(costs, question.LifeFile), Kept(question));
@@ -36,7 +38,10 @@ internal sealed class CompareRun : IRun
     public IProgress<CompareRow>? Progress { get; init; }
 
     /// <inheritdoc/>
-    public IReadOnlyList<string> FileNames { get; } = ["compare.json", "compare.csv", "compare.svg", "compare.png", "compare.html"];
+    public IReadOnlyList<string> FileNames { get; } = 
+    [
+        "compare.json", "compare.csv", "compare.svg", "compare.png", "compare.html", "best-layout.json",
+    ];
 
     /// <inheritdoc/>
     public IReadOnlyList<string> Notes => notes;
@@ -65,6 +70,9 @@ internal sealed class CompareRun : IRun
                 new(FileNames[0], () => CompareWriter.Json(comparison)), new(FileNames[1], () => CompareTable.Csv(comparison)), picture,
                 new(FileNames[3], () => PngWriter.Write(sheet.Value)),
                 new(FileNames[4], () => ComparePage.Html(comparison, picture.Content)),
+
+                // The layout that was costed, to be cut: a search for least felt alone may give another one.
+                new(FileNames[5], () => LayoutWriter.Write(comparison.Best.Layout, comparison.Best.Yield, layoutNotes, [])),
             ],
             Table = CompareReport.Text(comparison),
             Remarks = remarks,

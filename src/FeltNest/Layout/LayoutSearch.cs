@@ -24,7 +24,9 @@ internal sealed class LayoutSearch
     private readonly List<LayCandidate> found = [];
     private readonly List<LayCandidate> refused = [];
     private readonly bool pricesRules;
+    private readonly List<LayCandidate> others = [];
     private double? freerRows;
+    private double frontShare;
 
     private LayoutSearch(LayoutRequest request, IProgress<SearchProgress>? progress, bool pricesRules, CancellationToken stop)
     {
@@ -56,6 +58,52 @@ internal sealed class LayoutSearch
             request.Second is null ? request : request with { Rules = request.Rules with { Bands = Math.Max(2, request.Rules.Bands) } };
         return new LayoutSearch(request, progress, pricesRules: true, stop).Run();
     }
+
+    /// <summary>The layouts that are worth a price, as a <see cref="LayoutFrontSource"/>: what <see cref="Of"/> gives first, then the best
+    /// found of every other number of panels in a repeat, up to <paramref name="moreFelt"/> looser. All come from one search and pass the
+    /// check.</summary>
+    /// <param name="request">Part, roll and rules.</param>
+    /// <param name="moreFelt">How much looser a layout may be, as a share.</param>
+    /// <param name="stop">Ends the search early with the best so far.</param>
+    /// <exception cref="InputException">A number out of its range.</exception>
+    /// <exception cref="NoAnswerException">The part does not fit.</exception>
+    public static IReadOnlyList<RollLayout> Front(LayoutRequest request, double moreFelt, CancellationToken stop)
+    {
+        if (request.Second is not null)
+        {
+            return [Of(request, stop)];
+        }
+
+        LayoutLimits.Require(request);
+        LayoutSearch search = new(request, null, pricesRules: true, stop) { frontShare = moreFelt };
+        RollLayout best = search.Run();
+        return [best, .. search.Others(best, moreFelt)];
+    }
+
+    // The best of every other number of panels, densest first.
+    private IEnumerable<RollLayout> Others(RollLayout best, double moreFelt)
+    {
+        HashSet<string> taken = [Panels(best.Bands)];
+        double least = best.PanelsPerMetre / 1000 / (1 + moreFelt);
+        foreach (LayCandidate candidate in found.Concat(others).Where(f => f.Density >= least).OrderByDescending(f => f.Density))
+        {
+            LayoutRepeat?[] repeats = [.. candidate.Bands.Select(b => Struck(b.Repeat))];
+            if (Array.Exists(repeats, r => r is null))
+            {
+                continue;
+            }
+
+            RollLayout layout = LayoutOf(candidate, repeats, best.Search with { Methods = [], RuleCosts = [], Loss = null });
+            if (!taken.Contains(Panels(layout.Bands)) && LayoutCheck.Verify(layout) is { Passed: true } verdict)
+            {
+                taken.Add(Panels(layout.Bands));
+                yield return layout with { Search = layout.Search with { LeastGapMm = verdict.LeastGapMm!.Value } };
+            }
+        }
+    }
+
+    private static string Panels(IReadOnlyList<LayoutBand> bands) =>
+        string.Join(' ', bands.Select(b => FormattableString.Invariant($"{b.Repeat.Panels.Count}")));
 
     private RollLayout Run()
     {
@@ -102,7 +150,7 @@ internal sealed class LayoutSearch
         IReadOnlyList<(double Low, double High)> runs = FreeCloth.Of(request);
         (double low, double high) = runs.MaxBy(run => run.High - run.Low);
         LayoutRequest widest = FreeCloth.Run(request, low, high);
-        RowSearch rows = new(widest, progress, stop);
+        RowSearch rows = new(widest, progress, stop) { FrontShare = frontShare };
         if (request.Second is { } second)
         {
             found.AddRange(TwoParts.Best(widest, second, rows.Tables, stop));
@@ -119,6 +167,7 @@ internal sealed class LayoutSearch
         }
 
         found.AddRange(rows.Run());
+        others.AddRange(rows.Others);
         freerRows = rows.FreerPanelsPerMetre;
         if ((request.Rules.Bands > 1 || request.Rules.Rows == RowRule.Any) && !stop.IsCancellationRequested)
         {

@@ -37,6 +37,7 @@ internal static class CompareReport
             }
         }
 
+        CompareFronts.Add(table, comparison);
         Offers(table, comparison);
         CompareRisks.Add(table, comparison);
         CompareWidths.Add(table, comparison);

@@ -13,7 +13,7 @@ public sealed record CompareRow
     /// <summary>Its place, 1 the best: by cost where every row has one, else by square metres.</summary>
     public required int Rank { get; init; }
 
-    /// <summary>The lay.</summary>
+    /// <summary>The lay that is taken: where costs are known, the one that costs least of <see cref="Front"/>.</summary>
     public required RollLayout Layout { get; init; }
 
     /// <summary>Yield of the lay alone.</summary>
@@ -24,6 +24,16 @@ public sealed record CompareRow
 
     /// <summary>The cost sheet, or null where no price is known.</summary>
     public required CostSheet? Sheet { get; init; }
+
+    /// <summary>The ways to cut this felt of which none is better in felt, strikes and cavities together, least felt first; one where no
+    /// price is known.</summary>
+    public required IReadOnlyList<LayChoice> Front { get; init; }
+
+    /// <summary>The layout with least felt, cut with as many repeats a strike as are allowed.</summary>
+    public required LayChoice LeastFelt { get; init; }
+
+    /// <summary>True where the way that is taken is not the one with least felt, as it costs less.</summary>
+    public bool CostsLessThanLeastFelt => Sheet is not null && LeastFelt.Sheet!.Total > Sheet.Total;
 
     /// <summary>The same felt where it comes as wide as its name says, or null where that is the planned width.</summary>
     public required NominalWidth? Nominal { get; init; }

@@ -14,8 +14,12 @@ internal static class CompareRanking
         return [.. rows.Select(r => r with { Rank = order.IndexOf(r) + 1 })];
     }
 
-    /// <summary>For every offer, the price at which it costs what another row does.</summary>
-    public static List<BreakEven> BreakEvens(CompareRow[] rows, CostInputs costs) =>
+    /// <summary>For every offer, the price at which it costs what another row does. The least of several straight lines meets a total where
+    /// the last of them does, so the way that is taken there may be another one.</summary>
+    /// <param name="rows">The rows.</param>
+    /// <param name="ways">All ways to cut the felt of a case.</param>
+    /// <param name="costs">Costs of all rows.</param>
+    public static List<BreakEven> BreakEvens(CompareRow[] rows, Func<CompareCase, List<LayChoice>> ways, CostInputs costs) =>
         [.. from row in rows
             from other in rows
             where row != other && row.Case.Offer is not null && row.Sheet is not null && other.Sheet is not null
@@ -23,6 +27,9 @@ internal static class CompareRanking
             {
                 Offer = row.Case.Name,
                 Against = other.Case.Name,
-                Price = row.Sheet!.Price with { Amount = row.Sheet.PriceForTotal(other.Sheet!.Total, costs) },
+                Price = row.Sheet!.Price with
+                {
+                    Amount = ways(row.Case).Max(way => way.Sheet!.PriceForTotal(other.Sheet!.Total, costs)),
+                },
             }];
 }

@@ -15,10 +15,11 @@ internal sealed class CompareStudy
 
     private readonly CompareRequest question;
     private readonly WidthLays lays;
-    private readonly LayoutSource search;
+    private readonly LayoutFrontSource search;
     private readonly CancellationToken stop;
+    private readonly Dictionary<CompareCase, LayFront> fronts = [];
 
-    private CompareStudy(CompareRequest question, LayoutSource search, CancellationToken stop)
+    private CompareStudy(CompareRequest question, LayoutFrontSource search, CancellationToken stop)
     {
         this.question = question;
         this.search = search;
@@ -40,11 +41,16 @@ internal sealed class CompareStudy
     /// <exception cref="NoAnswerException">No case has a lay; the message is the first one's.</exception>
     /// <exception cref="OperationCanceledException">Stopped before the first row was done.</exception>
     public static Comparison Run(CompareRequest question, IProgress<CompareRow>? progress = null, CancellationToken stop = default) =>
-        Run(question, progress, LayoutSearch.Of, stop);
+        Run(question, progress, Source(question), stop);
 
-    /// <summary>The same with what gives the layout of a width.</summary>
+    // Without costs nothing can be weighed against felt: one layout is enough.
+    private static LayoutFrontSource Source(CompareRequest question) => question.Costs is null
+        ? (request, stop) => [LayoutSearch.Of(request, stop)]
+        : (request, stop) => LayoutSearch.Front(request, LayFront.MostMoreFelt, stop);
+
+    /// <summary>The same with what gives the layouts of a width.</summary>
     internal static Comparison Run(
-        CompareRequest question, IProgress<CompareRow>? progress, LayoutSource search, CancellationToken stop)
+        CompareRequest question, IProgress<CompareRow>? progress, LayoutFrontSource search, CancellationToken stop)
     {
         // What is wrong with money, or with the die, is said before any long work.
         foreach (CompareCase item in question.Cases)
@@ -80,7 +86,7 @@ internal sealed class CompareStudy
             Crossovers = crossovers,
             Die = die,
             DropWidths = die is null ? [] : KeptDie.Widths(die, Widest * 1.1),
-            BreakEvens = ranked.Any(r => r.Sheet is not null) ? CompareRanking.BreakEvens(ranked, CostsOf(question)) : [],
+            BreakEvens = ranked.Any(r => r.Sheet is not null) ? CompareRanking.BreakEvens(ranked, Ways, CostsOf(question)) : [],
             Values = stop.IsCancellationRequested ? [] : values,
             Flips = flips,
             Swings = swings,
@@ -124,19 +130,19 @@ internal sealed class CompareStudy
 
     private CompareRow Row(CompareCase item)
     {
-        RollLayout layout = lays.On(item.WidthMm, item.Trims, stop);
-        (FeltAccount account, CostSheet? sheet) = Priced(item, LayPlan.Of(layout));
+        LayFront front = lays.On(item.WidthMm, item.Trims, stop);
+        LayChoice taken = Cheapest(item, front);
+        fronts[item] = front;
         NominalWidth? nominal = null;
         if (item.Offer is { } offer && offer.WidthMm > item.WidthMm && !stop.IsCancellationRequested)
         {
-            RollLayout wide = lays.On(offer.WidthMm, item.Trims, stop);
-            (FeltAccount felt, CostSheet? cost) = Priced(item, LayPlan.Of(wide));
+            LayChoice wide = Cheapest(item, lays.On(offer.WidthMm, item.Trims, stop));
             nominal = new NominalWidth
             {
                 WidthMm = offer.WidthMm,
-                PanelsPerMetre = wide.PanelsPerMetre,
-                SquareMetresPerThousandBalls = felt.PerThousandBalls.SquareMetres,
-                Total = cost?.Total,
+                PanelsPerMetre = wide.Layout.PanelsPerMetre,
+                SquareMetresPerThousandBalls = wide.SquareMetres,
+                Total = wide.Sheet?.Total,
             };
         }
 
@@ -144,15 +150,23 @@ internal sealed class CompareStudy
         {
             Case = item,
             Rank = 0,
-            Layout = layout,
-            Yield = YieldAccount.Of(layout),
-            Account = account,
-            Sheet = sheet,
+            Layout = taken.Layout,
+            Yield = YieldAccount.Of(taken.Layout),
+            Account = taken.Account,
+            Sheet = taken.Sheet,
+            LeastFelt = front.LeastFelt(LossesOf(item, null).MostPanelsPerStrike, (plan, most) => Priced(item, plan, most)),
+            Front = front.Worth(LossesOf(item, null).MostPanelsPerStrike, (plan, most) => Priced(item, plan, most)),
             Nominal = nominal,
-            Kept = Kept(item, sheet),
-            Further = layout.Bands.Count > 1 ? Further(item, layout, sheet) : null,
+            Kept = Kept(item, taken.Sheet),
+            Further = taken.Layout.Bands.Count > 1 ? Further(item, taken.Layout, taken.Sheet) : null,
         };
     }
+
+    private LayChoice Cheapest(CompareCase item, LayFront front, PriceChange? change = null, int? plies = null) =>
+        front.Best(LossesOf(item, change).MostPanelsPerStrike, plies, (plan, most) => Priced(item, plan, most, change));
+
+    private List<LayChoice> Ways(CompareCase item) =>
+        fronts[item].Ways(LossesOf(item, null).MostPanelsPerStrike, null, (plan, most) => Priced(item, plan, most));
 
     private SecondDie? Further(CompareCase item, RollLayout layout, CostSheet? sheet)
     {
@@ -163,8 +177,8 @@ internal sealed class CompareStudy
 
         LayoutRequest one =
             question.Lay with { RollWidthMm = item.WidthMm, Trims = item.Trims, Rules = question.Lay.Rules with { Bands = 1 } };
-        RollLayout best = search(one, stop);
-        CostSheet? cost = Priced(item, LayPlan.Of(best)).Sheet;
+        LayChoice cheapest = Cheapest(item, new LayFront(search(one, stop)));
+        (RollLayout best, CostSheet? cost) = (cheapest.Layout, cheapest.Sheet);
         decimal? saved = cost?.Total - sheet?.Total;
         decimal? price = (sheet?.Die?.Price * layout.Bands.Count) - (cost?.Die?.Price * best.Bands.Count);
         return new SecondDie
@@ -176,14 +190,19 @@ internal sealed class CompareStudy
         };
     }
 
-    private (FeltAccount Account, CostSheet? Sheet) Priced(CompareCase item, LayPlan plan, PriceChange? change = null)
+    private FeltLosses LossesOf(CompareCase item, PriceChange? change)
     {
-        CostInputs? costs = change?.Costs ?? question.Costs;
-        FeltLosses losses = costs?.Losses ?? FeltLosses.None;
+        FeltLosses losses = (change?.Costs ?? question.Costs)?.Losses ?? FeltLosses.None;
         losses = item.Offer is { } offer
             ? losses with { RollLengthM = offer.LengthM, FaultPercent = offer.FaultPercent ?? losses.FaultPercent }
             : losses;
-        losses = change?.FaultPercent is { } other ? losses with { FaultPercent = other } : losses;
+        return change?.FaultPercent is { } other ? losses with { FaultPercent = other } : losses;
+    }
+
+    private (FeltAccount Account, CostSheet? Sheet) Priced(CompareCase item, LayPlan plan, int? most, PriceChange? change = null)
+    {
+        CostInputs? costs = change?.Costs ?? question.Costs;
+        FeltLosses losses = LossesOf(item, change) with { MostPanelsPerStrike = most };
         FeltAccount account =
             FeltAccount.Of(plan, losses, item.Offer?.MassPerAreaGsm ?? costs?.MassPerAreaGsm ?? question.Lay.Part.MassPerAreaGsm);
         FeltPrice? price = item.Offer?.Price ?? costs?.Felt;
@@ -201,7 +220,8 @@ internal sealed class CompareStudy
 
         RollLayout die = made with { Trims = item.Trims };
         DropWidth most = fitting.MaxBy(d => (d.PanelsPerMetre, -d.LeastWidthMm))!;
-        (FeltAccount felt, CostSheet? cost) = Priced(item, DroppedRows.On(die, most, item.WidthMm));
+        (FeltAccount felt, CostSheet? cost) =
+            Priced(item, DroppedRows.On(die, most, item.WidthMm), LossesOf(item, null).MostPanelsPerStrike);
         decimal? saved = cost?.Total - sheet?.Total;
         decimal? after = saved > Rounding ? sheet?.Die?.Price / saved : null;
         return new KeptDieRow
@@ -221,16 +241,15 @@ internal sealed class CompareStudy
             return ([], [], []);
         }
 
-        Dictionary<CompareRow, LayPlan> plans = rows.ToDictionary(r => r, r => LayPlan.Of(r.Layout));
         IReadOnlyList<Assumption> assumptions = Assumptions.Of(costs, rows);
-        RankFlips flips = new(rows, (row, change) => Priced(row.Case, plans[row], change).Sheet!.Total);
+        RankFlips flips = new(rows, (row, change) => Cheapest(row.Case, fronts[row.Case], change).Sheet!.Total);
         CompareRow best = rows.First(r => r.Rank == 1);
         return (flips.Flips(assumptions), flips.Swings(assumptions), costs.Gang is null ? [] : GangStudy.Of(costs, (changed, plies) =>
         {
             try
             {
-                (FeltAccount account, CostSheet? sheet) = Priced(best.Case, plans[best] with { Plies = plies }, new PriceChange(changed));
-                return (account, sheet!);
+                LayChoice way = Cheapest(best.Case, fronts[best.Case], new PriceChange(changed), plies);
+                return (way.Account, way.Sheet!);
             }
             catch (NoAnswerException)
             {
@@ -270,10 +289,10 @@ internal sealed class CompareStudy
             {
                 WidthLays other =
                     ReferenceEquals(lay, question.Lay) ? lays : new WidthLays(lay with { RollWidthMm = Widest }, question.Scan, search);
-                (FeltAccount felt, CostSheet? cost) = Priced(item, LayPlan.Of(other.On(width, item.Trims, stop)));
+                LayChoice way = Cheapest(item, other.On(width, item.Trims, stop));
                 values.Add(new LengthValue(
-                    change, 1000 * (felt.PerThousandBalls.SquareMetres - best.Account.PerThousandBalls.SquareMetres),
-                    1000 * (cost?.Total - best.Total)));
+                    change, 1000 * (way.SquareMetres - best.Account.PerThousandBalls.SquareMetres),
+                    1000 * (way.Sheet?.Total - best.Total)));
             }
             catch (NoAnswerException) { /* A wider gap may leave no room for the part. */ }
         }

@@ -10,15 +10,15 @@ internal sealed class WidthLays
 {
     private readonly LayoutRequest request;
     private readonly WidthScan? scan;
-    private readonly LayoutSource search;
+    private readonly LayoutFrontSource search;
 
     /// <summary>Prepares the work.</summary>
     /// <param name="request">Part, gap and rules; for a scan its width is the widest that will be asked for.</param>
     /// <param name="scanned">True for parallel rows from one set of tables.</param>
-    /// <param name="search">Gives the layout of a width where no scan does.</param>
+    /// <param name="search">Gives the layouts of a width where no scan does.</param>
     /// <exception cref="InputException">A rule that parallel rows do not keep.</exception>
     /// <exception cref="NoAnswerException">The part fits the widest roll at no allowed tilt.</exception>
-    public WidthLays(LayoutRequest request, bool scanned, LayoutSource search)
+    public WidthLays(LayoutRequest request, bool scanned, LayoutFrontSource search)
     {
         this.request = request;
         this.search = search;
@@ -44,18 +44,28 @@ internal sealed class WidthLays
         _ => null,
     };
 
-    /// <summary>The lay on a width.</summary>
+    /// <summary>The lays on a width.</summary>
     /// <exception cref="NoAnswerException">The part does not fit.</exception>
-    public RollLayout On(double widthMm, EdgeTrims trims, CancellationToken stop)
+    public LayFront On(double widthMm, EdgeTrims trims, CancellationToken stop)
     {
         LayoutRequest here = request with { RollWidthMm = widthMm, Trims = trims };
         if (scan is null)
         {
-            return search(here, stop);
+            return new LayFront(search(here, stop));
         }
 
         // The search says in its own words why a part does not fit, and takes over where a scanned lay fails the check.
-        return scan.At(widthMm) is { } layout && LayoutCheck.Verify(layout).Passed ? layout : search(here, stop);
+        IReadOnlyList<RollLayout> scanned = scan.Front(widthMm);
+        if (scanned.Count == 0 || !LayoutCheck.Verify(scanned[0]).Passed)
+        {
+            return new LayFront(search(here, stop));
+        }
+
+        double least = scanned[0].PanelsPerMetre / (1 + LayFront.MostMoreFelt);
+        return new LayFront(
+        [
+            scanned[0], .. scanned.Skip(1).Where(lay => lay.PanelsPerMetre >= least && LayoutCheck.Verify(lay).Passed),
+        ]);
     }
 
     /// <summary>Widths between which the best number of parallel rows changes.</summary>

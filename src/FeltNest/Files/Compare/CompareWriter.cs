@@ -140,6 +140,8 @@ internal static class CompareWriter
                 .Text(CostSheetFields.Unit, line.Unit)
                 .Number(CostSheetFields.Amount, Money(line.Amount)))
             .Number(RowFields.DiePrice, Money(row.Sheet?.Die?.Price))
+            .Object(RowFields.LeastFelt, item => Way(item, row.LeastFelt))
+            .Objects(RowFields.Front, row.Front, Way)
             .ObjectOrNull(RowFields.Nominal, row.Nominal, (item, wide) => item
                 .Number(NominalFields.WidthMm, wide.WidthMm)
                 .Number(NominalFields.PanelsPerMetre, wide.PanelsPerMetre)
@@ -156,6 +158,19 @@ internal static class CompareWriter
                 .Number(FurtherDiesFields.OneDiePanelsPerMetre, further.OneDiePanelsPerMetre)
                 .Number(FurtherDiesFields.OneDieCostPerThousandBalls, Money(further.OneDieTotal))
                 .Number(FurtherDiesFields.PayAfterThousandBalls, Money(further.PaysAfterThousandBalls)));
+    }
+
+    private static void Way(JsonOutput json, LayChoice way)
+    {
+        CostParts? parts = way.Sheet is null ? null : CostParts.Of(way.Sheet);
+        json.Number(WayFields.PanelsPerMetre, way.Layout.PanelsPerMetre)
+            .Number(WayFields.PanelsPerStrike, way.Account.Cavities)
+            .Number(WayFields.SquareMetresPerThousandBalls, way.SquareMetres)
+            .Number(WayFields.StrikesPerThousandBalls, way.Account.StrikesPerThousandBalls)
+            .Number(WayFields.Felt, Money(parts?.Felt))
+            .Number(WayFields.Strikes, Money(parts?.Strikes))
+            .Number(WayFields.Die, Money(parts?.Die))
+            .Number(WayFields.CostPerThousandBalls, Money(way.Sheet?.Total));
     }
 
     private static void Account(JsonOutput json, FeltShares s) => json

@@ -13,12 +13,17 @@ namespace FeltNest.Layout.Rows;
 /// <i>Stamping Strip Layout for Optimal Raw Material Utilization</i>, J. Manuf. Systems 19, 2000.</remarks>
 internal sealed class RowSearch
 {
+    // Starts polished for each count of rows that is looked at besides, and how far tables may read too wide, as a share.
+    private const int StartsPerCount = 2;
+    private const double TablesRead = 0.01;
+
     private readonly LayoutRequest request;
     private readonly IProgress<SearchProgress>? progress;
     private readonly CancellationToken stop;
     private readonly SearchEffort effort;
     private readonly TiltRange tilts;
     private readonly List<LayCandidate> found = [];
+    private readonly SortedDictionary<int, LayCandidate> byPanels = [];
     private LayStart? best;
     private double bestDensity;
 
@@ -41,13 +46,70 @@ internal sealed class RowSearch
     /// <summary>Panels per metre that rows of any tilt would give where the rule is stricter, or null when not better.</summary>
     internal double? FreerPanelsPerMetre { get; private set; }
 
+    /// <summary>How much looser lays with another number of panels in a repeat are looked for, as a share; 0 looks for none.</summary>
+    internal double FrontShare { get; init; }
+
+    /// <summary>The densest lay found of every number of panels in a repeat; empty where none are looked for.</summary>
+    internal IEnumerable<LayCandidate> Others => byPanels.Values;
+
     /// <summary>Every lay that was the best so far when it was found.</summary>
     internal IReadOnlyList<LayCandidate> Run()
     {
         PolishAll(Starts(), 0.1, 0.4);
         FreerPanelsPerMetre = Mixed();
         Shake();
+        PolishOthers();
         return found;
+    }
+
+    // Row counts that the search for the densest lay left aside: they never change what that search finds.
+    private void PolishOthers()
+    {
+        if (FrontShare <= 0 || bestDensity <= 0)
+        {
+            return;
+        }
+
+        LayStart[] starts =
+        [
+            .. Tables.Best(int.MaxValue - 1)
+                .Where(rows => rows.Density * (1 + FrontShare) * (1 + TablesRead) >= bestDensity)
+                .GroupBy(rows => rows.Rows)
+                .SelectMany(count => count.Take(StartsPerCount))
+                .Select(rows => LayStart.Of(request, rows, tilts)),
+        ];
+        foreach (LayStart[] pair in starts.Chunk(2))
+        {
+            if (stop.IsCancellationRequested)
+            {
+                return;
+            }
+
+            double[]?[] ends =
+            [
+                .. pair
+                    .AsParallel()
+                    .AsOrdered()
+                    .WithDegreeOfParallelism(2)
+                    .Select(s => LayoutPolisher.Polish(s.Model, effort.PolishSteps, effort.FirstTrust)),
+            ];
+            for (int k = 0; k < pair.Length; k++)
+            {
+                if (ends[k] is { } end)
+                {
+                    KeepByPanels(Candidate(pair[k], end));
+                }
+            }
+        }
+    }
+
+    private void KeepByPanels(LayCandidate candidate)
+    {
+        int panels = candidate.Bands[0].Repeat.Panels.Count;
+        if (FrontShare > 0 && (!byPanels.TryGetValue(panels, out LayCandidate? known) || candidate.Density > known.Density))
+        {
+            byPanels[panels] = candidate;
+        }
     }
 
     private List<LayStart> Starts()
@@ -111,12 +173,8 @@ internal sealed class RowSearch
             return;
         }
 
-        LayCandidate candidate = new(start.Method, [new LayoutBand
-        {
-            YFromMm = request.Usable.Low,
-            YToMm = request.Usable.High,
-            Repeat = start.Build(end),
-        }]);
+        LayCandidate candidate = Candidate(start, end);
+        KeepByPanels(candidate);
 
         // A gain below this share is rounding: the earlier layout stays, which keeps results stable.
         if (candidate.Density > bestDensity * (1 + 1e-10) && IsStruck(candidate))
@@ -125,6 +183,13 @@ internal sealed class RowSearch
             found.Add(candidate);
         }
     }
+
+    private LayCandidate Candidate(LayStart start, double[] end) => new(start.Method, [new LayoutBand
+    {
+        YFromMm = request.Usable.Low,
+        YToMm = request.Usable.High,
+        Repeat = start.Build(end),
+    }]);
 
     private bool IsStruck(LayCandidate candidate) => request.Rules.Die is not { } die
         || candidate.Bands.All(b =>

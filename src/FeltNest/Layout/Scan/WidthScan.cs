@@ -39,40 +39,53 @@ internal sealed class WidthScan
 
     /// <summary>The best parallel rows of a width, or null where the part does not fit. Not yet checked: <see cref="Check.LayoutCheck"/>
     /// does that.</summary>
-    public RollLayout? At(double widthMm)
+    public RollLayout? At(double widthMm) => Front(widthMm).FirstOrDefault();
+
+    /// <summary>The best parallel rows of a width for every count of rows that was looked at, densest first; empty where the part does not
+    /// fit. Not yet checked.</summary>
+    public IReadOnlyList<RollLayout> Front(double widthMm)
     {
         LayoutRequest run = request with { RollWidthMm = widthMm };
         if (run.UsableWidthMm < tilts.Flattest(request.Part.Outline).Height)
         {
-            return null;
+            return [];
         }
 
+        RollLayout[] lays =
+        [
+            .. Bands(widthMm)
+                .OrderByDescending(band => band.Density)
+                .DistinctBy(band => band.Repeat.Panels.Count)
+                .Select(band => Laid(
+                    widthMm, new LayCandidate(
+                        "parallel rows, polished",
+                        [new LayoutBand { YFromMm = band.Low, YToMm = band.High, Repeat = band.Repeat }]))),
+        ];
+
         // Parts that no start settles for still have their boxes.
-        LayCandidate lay = Best(widthMm) is { } best
-            ? new LayCandidate(
-                "parallel rows, polished",
-                [new LayoutBand { YFromMm = best.Low, YToMm = best.High, Repeat = best.Repeat }]) : BoxRows.Lay(run, tilts);
-        return new RollLayout
-        {
-            Parts = [request.Part],
-            RollWidthMm = widthMm,
-            Trims = request.Trims,
-            GapMm = request.GapMm,
-            Rules = request.Rules,
-            Bands = lay.Bands,
-            Search = new SearchRecord
-            {
-                Seed = request.Seed,
-                Effort = request.Effort,
-                CutShort = false,
-                Method = lay.Method,
-                ProvedOnGrid = null,
-                PlaneUtilisationPercent = 0,
-                LeastGapMm = 0,
-                FreerRowsPanelsPerMetre = null,
-            },
-        };
+        return lays.Length > 0 ? lays : [Laid(widthMm, BoxRows.Lay(run, tilts))];
     }
+
+    private RollLayout Laid(double widthMm, LayCandidate lay) => new()
+    {
+        Parts = [request.Part],
+        RollWidthMm = widthMm,
+        Trims = request.Trims,
+        GapMm = request.GapMm,
+        Rules = request.Rules,
+        Bands = lay.Bands,
+        Search = new SearchRecord
+        {
+            Seed = request.Seed,
+            Effort = request.Effort,
+            CutShort = false,
+            Method = lay.Method,
+            ProvedOnGrid = null,
+            PlaneUtilisationPercent = 0,
+            LeastGapMm = 0,
+            FreerRowsPanelsPerMetre = null,
+        },
+    };
 
     /// <summary>Widths at which the best number of rows changes, between neighbours of a list of widths that were scanned.</summary>
     /// <param name="scanned">Widths, least first, with the number of rows that was best.</param>
@@ -108,12 +121,14 @@ internal sealed class WidthScan
         Between((middle, rows), high, found);
     }
 
-    private RowBand? Best(double width)
+    private RowBand? Best(double width) => Bands(width).MaxBy(band => band.Density);
+
+    private List<RowBand> Bands(double width)
     {
         LayoutRequest run = request with { RollWidthMm = width };
         if (run.UsableWidthMm <= 0)
         {
-            return null;
+            return [];
         }
 
         List<(PitchCurve Curve, int Rows, double Density)> all =
@@ -134,11 +149,14 @@ internal sealed class WidthScan
             }
         }
 
-        return starts.AsParallel().AsOrdered().WithDegreeOfParallelism(2)
-            .Select(s =>
-                s.Curve.Lattice(s.Rows, run.UsableWidthMm) is { } near
-                    ? RowBand.Polished(run, run.Usable.Low, run.Usable.High, near, tilts, effort)
-                    : null)
-            .OfType<RowBand>().MaxBy(band => band.Density);
+        return
+        [
+            .. starts.AsParallel().AsOrdered().WithDegreeOfParallelism(2)
+                .Select(s =>
+                    s.Curve.Lattice(s.Rows, run.UsableWidthMm) is { } near
+                        ? RowBand.Polished(run, run.Usable.Low, run.Usable.High, near, tilts, effort)
+                        : null)
+                .OfType<RowBand>(),
+        ];
     }
 }

@@ -145,5 +145,5 @@ public sealed class CompareRiskTests
 
     private static Comparison Compare(CostInputs? costs, params FeltOffer[] offers) => CompareStudy.Run(
         new CompareRequest(Lay, [.. offers.Select(o => CompareCase.Of(o, EdgeTrims.Both(0.0)))], false, costs, null), null,
-        BoxRows.Of, TestContext.Current.CancellationToken);
+        (request, stop) => [BoxRows.Of(request, stop)], TestContext.Current.CancellationToken);
 }

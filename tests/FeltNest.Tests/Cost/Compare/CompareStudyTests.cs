@@ -100,7 +100,7 @@ public sealed class CompareStudyTests
         RollLayout kept = ByHand(50, 25, 75, 125);
         FeltPrice price = new(3m, PriceUnit.Metre, "XTS");
         CompareRequest question = new(Lay, [Bare(149), Bare(155)], false, Costs with { Felt = price }, kept);
-        Comparison comparison = CompareStudy.Run(question, null, BoxRows.Of, TestContext.Current.CancellationToken);
+        Comparison comparison = CompareStudy.Run(question, null, Boxes, TestContext.Current.CancellationToken);
 
         Assert.Equal([50, 100, 150], comparison.DropWidths.Take(3).Select(d => Math.Round(d.LeastWidthMm, 6)));
         Assert.Equal([2, 3], comparison.Rows.Select(r => r.Kept!.Rows));
@@ -121,7 +121,7 @@ public sealed class CompareStudyTests
         ];
         Comparison comparison =
             CompareStudy.Run(
-                new CompareRequest(Lay, cases, false, Costs, kept), null, BoxRows.Of, TestContext.Current.CancellationToken);
+                new CompareRequest(Lay, cases, false, Costs, kept), null, Boxes, TestContext.Current.CancellationToken);
 
         Assert.Equal([2, 3], comparison.Rows.Select(r => r.Kept!.Rows));
         Assert.All(comparison.Rows, r => Assert.Equal((double)r.Total!.Value, (double)r.Kept!.Total!.Value, 1e-6));
@@ -136,7 +136,7 @@ public sealed class CompareStudyTests
         RollLayout kept = BoxRows.Of(other, TestContext.Current.CancellationToken);
         Comparison comparison = CompareStudy.Run(
             new CompareRequest(Lay, [CompareCase.Of(115, EdgeTrims.Both(10))], false, null, kept), null,
-            BoxRows.Of, TestContext.Current.CancellationToken);
+            Boxes, TestContext.Current.CancellationToken);
 
         Assert.Null(Assert.Single(comparison.Rows).Kept);
         Assert.Contains(
@@ -152,7 +152,7 @@ public sealed class CompareStudyTests
             Costs with { PerStrike = 1, Gang = new GangOptions { Cavities = [6], Plies = [1], PricePerCavity = 10, PricePerExtraPly = 0 } };
         RollLayout kept = ByHand(75, 25, 75, 125);
         CompareRequest question = new(Lay, [CompareCase.Of(Offer("A", 150, 2m), EdgeTrims.Both(0))], false, costs, kept);
-        Comparison comparison = CompareStudy.Run(question, null, BoxRows.Of, TestContext.Current.CancellationToken);
+        Comparison comparison = CompareStudy.Run(question, null, Boxes, TestContext.Current.CancellationToken);
         CompareRow row = Assert.Single(comparison.Rows);
 
         Assert.Equal(1060m, row.Sheet!.Die!.Price);
@@ -168,7 +168,7 @@ public sealed class CompareStudyTests
         // next to nothing.
         RollLayout kept = ByHand(75, 25, 75);
         CompareRequest question = new(Lay, [Bare(100)], false, Costs with { Felt = new FeltPrice(2m, PriceUnit.Metre, "XTS") }, kept);
-        CompareRow row = Assert.Single(CompareStudy.Run(question, null, BoxRows.Of, TestContext.Current.CancellationToken).Rows);
+        CompareRow row = Assert.Single(CompareStudy.Run(question, null, Boxes, TestContext.Current.CancellationToken).Rows);
 
         Assert.Equal(50m, Math.Round(row.Kept!.Total!.Value - row.Total!.Value, 2));
         Assert.Equal(20m, Math.Round(row.Kept.NewDiePaysAfterThousandBalls!.Value, 2));
@@ -221,12 +221,12 @@ public sealed class CompareStudyTests
     {
         using CancellationTokenSource stop = new();
         Comparison comparison =
-            CompareStudy.Run(new CompareRequest(Lay, [Bare(100), Bare(150)], false, null, null), new After(stop), BoxRows.Of, stop.Token);
+            CompareStudy.Run(new CompareRequest(Lay, [Bare(100), Bare(150)], false, null, null), new After(stop), Boxes, stop.Token);
 
         Assert.True(comparison.CutShort);
         Assert.Equal("100 mm", Assert.Single(comparison.Rows).Case.Name);
         Assert.Throws<OperationCanceledException>(() =>
-            CompareStudy.Run(new CompareRequest(Lay, [Bare(100)], false, null, null), null, BoxRows.Of, new CancellationToken(true)));
+            CompareStudy.Run(new CompareRequest(Lay, [Bare(100)], false, null, null), null, Boxes, new CancellationToken(true)));
     }
 
     [Fact]
@@ -253,6 +253,8 @@ public sealed class CompareStudyTests
         Search = Shapes.ByHand(leastGapMm: 0),
     };
 
+    private static IReadOnlyList<RollLayout> Boxes(LayoutRequest request, CancellationToken stop) => [BoxRows.Of(request, stop)];
+
     private static CompareCase Bare(double width) => CompareCase.Of(width, EdgeTrims.Both(0));
 
     private static FeltOffer Offer(string name, double width, decimal price) =>
@@ -273,7 +275,7 @@ public sealed class CompareStudyTests
         };
 
     private static Comparison Compare(CostInputs? costs, params CompareCase[] cases) =>
-        CompareStudy.Run(new CompareRequest(Lay, cases, false, costs, null), null, BoxRows.Of, TestContext.Current.CancellationToken);
+        CompareStudy.Run(new CompareRequest(Lay, cases, false, costs, null), null, Boxes, TestContext.Current.CancellationToken);
 
     private sealed class After(CancellationTokenSource stop) : IProgress<CompareRow>
     {
