@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using FeltNest.Cost.Compare.Findings;
 using FeltNest.Cost.Offers;
 using FeltNest.Cost.Sheet;
@@ -13,17 +14,22 @@ internal sealed class CompareStudy
     // Savings of a thousand balls below this are rounding.
     private const decimal Rounding = 0.000001m;
 
+    // Widths of a scan that are laid before the next are begun.
+    private const int ScannedTogether = 8;
+
     private readonly CompareRequest question;
     private readonly WidthLays lays;
+    private readonly RowPricing pricing;
     private readonly LayoutFrontSource search;
     private readonly CancellationToken stop;
-    private readonly Dictionary<CompareCase, LayFront> fronts = [];
+    private readonly ConcurrentDictionary<CompareCase, LayFront> fronts = [];
 
     private CompareStudy(CompareRequest question, LayoutFrontSource search, CancellationToken stop)
     {
         this.question = question;
         this.search = search;
         this.stop = stop;
+        pricing = new RowPricing(question);
         Widest = question.Cases.Max(c => c.Offer?.WidthMm ?? c.WidthMm);
 
         // One millimetre of width more is asked for too.
@@ -55,7 +61,7 @@ internal sealed class CompareStudy
         // What is wrong with money, or with the die, is said before any long work.
         foreach (CompareCase item in question.Cases)
         {
-            _ = PriceOf(question, item) is { } price ? CostsOf(question).RateOf(price.Currency) : 0;
+            _ = RowPricing.PriceOf(question, item) is { } price ? RowPricing.CostsOf(question).RateOf(price.Currency) : 0;
         }
 
         _ = question.Kept is null ? [] : KeptDie.Widths(question.Kept, 0);
@@ -86,7 +92,7 @@ internal sealed class CompareStudy
             Crossovers = crossovers,
             Die = die,
             DropWidths = die is null ? [] : KeptDie.Widths(die, Widest * 1.1),
-            BreakEvens = ranked.Any(r => r.Sheet is not null) ? CompareRanking.BreakEvens(ranked, Ways, CostsOf(question)) : [],
+            BreakEvens = ranked.Any(r => r.Sheet is not null) ? CompareRanking.BreakEvens(ranked, item => pricing.Ways(item, fronts[item]), RowPricing.CostsOf(question)) : [],
             Values = stop.IsCancellationRequested ? [] : values,
             Flips = flips,
             Swings = swings,
@@ -99,44 +105,55 @@ internal sealed class CompareStudy
     {
         List<CompareRow> rows = [];
         List<(string Name, string Reason)> unanswered = [];
-        foreach (CompareCase item in question.Cases)
+
+        // A search uses all cores by itself; widths of a scan are laid side by side and taken in order.
+        foreach (CompareCase[] some in question.Cases.Chunk(question.Scan ? ScannedTogether : 1))
         {
-            try
+            Task<(CompareRow? Row, string? Reason)>[] begun = [.. some.Select(item => Task.Run(() => Tried(item), CancellationToken.None))];
+            foreach ((CompareCase item, Task<(CompareRow? Row, string? Reason)> task) in some.Zip(begun))
             {
-                CompareRow row = Row(item);
-
-                // A lay that was cut short would make its row look worse than the others: it is left out.
-                if (stop.IsCancellationRequested)
+                (CompareRow? row, string? reason) = task.GetAwaiter().GetResult();
+                if (reason is not null)
                 {
-                    break;
+                    unanswered.Add((item.Name, reason));
                 }
-
-                rows.Add(row);
-                progress?.Report(row);
-            }
-            catch (NoAnswerException none)
-            {
-                unanswered.Add((item.Name, none.Message));
+                else if (stop.IsCancellationRequested)
+                {
+                    // A lay that was cut short would make its row look worse than the others: it is left out.
+                    return (rows, unanswered);
+                }
+                else
+                {
+                    rows.Add(row!);
+                    progress?.Report(row!);
+                }
             }
         }
 
         return (rows, unanswered);
     }
 
-    private static FeltPrice? PriceOf(CompareRequest question, CompareCase item) => item.Offer?.Price ?? question.Costs?.Felt;
-
-    private static CostInputs CostsOf(CompareRequest question) =>
-        question.Costs ?? CostInputs.Bare(question.Cases.Select(c => c.Offer?.Price.Currency).First(c => c is not null)!);
+    private (CompareRow? Row, string? Reason) Tried(CompareCase item)
+    {
+        try
+        {
+            return (Row(item), null);
+        }
+        catch (NoAnswerException none)
+        {
+            return (null, none.Message);
+        }
+    }
 
     private CompareRow Row(CompareCase item)
     {
         LayFront front = lays.On(item.WidthMm, item.Trims, stop);
-        LayChoice taken = Cheapest(item, front);
+        LayChoice taken = pricing.Cheapest(item, front);
         fronts[item] = front;
         NominalWidth? nominal = null;
         if (item.Offer is { } offer && offer.WidthMm > item.WidthMm && !stop.IsCancellationRequested)
         {
-            LayChoice wide = Cheapest(item, lays.On(offer.WidthMm, item.Trims, stop));
+            LayChoice wide = pricing.Cheapest(item, lays.On(offer.WidthMm, item.Trims, stop));
             nominal = new NominalWidth
             {
                 WidthMm = offer.WidthMm,
@@ -154,19 +171,13 @@ internal sealed class CompareStudy
             Yield = YieldAccount.Of(taken.Layout),
             Account = taken.Account,
             Sheet = taken.Sheet,
-            LeastFelt = front.LeastFelt(LossesOf(item, null).MostPanelsPerStrike, (plan, most) => Priced(item, plan, most)),
-            Front = front.Worth(LossesOf(item, null).MostPanelsPerStrike, (plan, most) => Priced(item, plan, most)),
+            LeastFelt = pricing.LeastFelt(item, front),
+            Front = pricing.Worth(item, front),
             Nominal = nominal,
             Kept = Kept(item, taken.Sheet),
             Further = taken.Layout.Bands.Count > 1 ? Further(item, taken.Layout, taken.Sheet) : null,
         };
     }
-
-    private LayChoice Cheapest(CompareCase item, LayFront front, PriceChange? change = null, int? plies = null) =>
-        front.Best(LossesOf(item, change).MostPanelsPerStrike, plies, (plan, most) => Priced(item, plan, most, change));
-
-    private List<LayChoice> Ways(CompareCase item) =>
-        fronts[item].Ways(LossesOf(item, null).MostPanelsPerStrike, null, (plan, most) => Priced(item, plan, most));
 
     private SecondDie? Further(CompareCase item, RollLayout layout, CostSheet? sheet)
     {
@@ -177,7 +188,7 @@ internal sealed class CompareStudy
 
         LayoutRequest one =
             question.Lay with { RollWidthMm = item.WidthMm, Trims = item.Trims, Rules = question.Lay.Rules with { Bands = 1 } };
-        LayChoice cheapest = Cheapest(item, new LayFront(search(one, stop)));
+        LayChoice cheapest = pricing.Cheapest(item, new LayFront(search(one, stop)));
         (RollLayout best, CostSheet? cost) = (cheapest.Layout, cheapest.Sheet);
         decimal? saved = cost?.Total - sheet?.Total;
         decimal? price = (sheet?.Die?.Price * layout.Bands.Count) - (cost?.Die?.Price * best.Bands.Count);
@@ -188,26 +199,6 @@ internal sealed class CompareStudy
             OneDieTotal = cost?.Total,
             PaysAfterThousandBalls = saved > Rounding ? price / saved : null,
         };
-    }
-
-    private FeltLosses LossesOf(CompareCase item, PriceChange? change)
-    {
-        FeltLosses losses = (change?.Costs ?? question.Costs)?.Losses ?? FeltLosses.None;
-        losses = item.Offer is { } offer
-            ? losses with { RollLengthM = offer.LengthM, FaultPercent = offer.FaultPercent ?? losses.FaultPercent }
-            : losses;
-        return change?.FaultPercent is { } other ? losses with { FaultPercent = other } : losses;
-    }
-
-    private (FeltAccount Account, CostSheet? Sheet) Priced(CompareCase item, LayPlan plan, int? most, PriceChange? change = null)
-    {
-        CostInputs? costs = change?.Costs ?? question.Costs;
-        FeltLosses losses = LossesOf(item, change) with { MostPanelsPerStrike = most };
-        FeltAccount account =
-            FeltAccount.Of(plan, losses, item.Offer?.MassPerAreaGsm ?? costs?.MassPerAreaGsm ?? question.Lay.Part.MassPerAreaGsm);
-        FeltPrice? price = item.Offer?.Price ?? costs?.Felt;
-        price = change?.Price is { } amount ? price! with { Amount = amount } : price;
-        return (account, price is null ? null : CostSheet.Of(account, price, costs ?? CostsOf(question)));
     }
 
     private KeptDieRow? Kept(CompareCase item, CostSheet? sheet)
@@ -221,7 +212,7 @@ internal sealed class CompareStudy
         RollLayout die = made with { Trims = item.Trims };
         DropWidth most = fitting.MaxBy(d => (d.PanelsPerMetre, -d.LeastWidthMm))!;
         (FeltAccount felt, CostSheet? cost) =
-            Priced(item, DroppedRows.On(die, most, item.WidthMm), LossesOf(item, null).MostPanelsPerStrike);
+            pricing.Priced(item, DroppedRows.On(die, most, item.WidthMm), pricing.LossesOf(item).MostPanelsPerStrike);
         decimal? saved = cost?.Total - sheet?.Total;
         decimal? after = saved > Rounding ? sheet?.Die?.Price / saved : null;
         return new KeptDieRow
@@ -242,13 +233,13 @@ internal sealed class CompareStudy
         }
 
         IReadOnlyList<Assumption> assumptions = Assumptions.Of(costs, rows);
-        RankFlips flips = new(rows, (row, change) => Cheapest(row.Case, fronts[row.Case], change).Sheet!.Total);
+        RankFlips flips = new(rows, (row, change) => pricing.Cheapest(row.Case, fronts[row.Case], change).Sheet!.Total);
         CompareRow best = rows.First(r => r.Rank == 1);
         return (flips.Flips(assumptions), flips.Swings(assumptions), costs.Gang is null ? [] : GangStudy.Of(costs, (changed, plies) =>
         {
             try
             {
-                LayChoice way = Cheapest(best.Case, fronts[best.Case], new PriceChange(changed), plies);
+                LayChoice way = pricing.Cheapest(best.Case, fronts[best.Case], new PriceChange(changed), plies);
                 return (way.Account, way.Sheet!);
             }
             catch (NoAnswerException)
@@ -289,7 +280,7 @@ internal sealed class CompareStudy
             {
                 WidthLays other =
                     ReferenceEquals(lay, question.Lay) ? lays : new WidthLays(lay with { RollWidthMm = Widest }, question.Scan, search);
-                LayChoice way = Cheapest(item, other.On(width, item.Trims, stop));
+                LayChoice way = pricing.Cheapest(item, other.On(width, item.Trims, stop));
                 values.Add(new LengthValue(
                     change, 1000 * (way.SquareMetres - best.Account.PerThousandBalls.SquareMetres),
                     1000 * (way.Sheet?.Total - best.Total)));

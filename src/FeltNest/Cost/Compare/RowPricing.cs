@@ -1,0 +1,60 @@
+using FeltNest.Cost.Compare.Findings;
+using FeltNest.Cost.Offers;
+using FeltNest.Cost.Sheet;
+using FeltNest.Yield;
+
+namespace FeltNest.Cost.Compare;
+
+/// <summary>Prices the ways to cut the felt of a case: its own roll and faults, its own price, the shop's costs.</summary>
+internal sealed class RowPricing(CompareRequest question)
+{
+    /// <summary>What the felt of a case costs, or null where no price is known.</summary>
+    public static FeltPrice? PriceOf(CompareRequest question, CompareCase item) => item.Offer?.Price ?? question.Costs?.Felt;
+
+    /// <summary>The costs of a question; where none are given those with nothing known but the currency of the first offer.</summary>
+    public static CostInputs CostsOf(CompareRequest question) =>
+        question.Costs ?? CostInputs.Bare(question.Cases.Select(c => c.Offer?.Price.Currency).First(c => c is not null)!);
+
+    /// <summary>What is lost on the rolls of a case.</summary>
+    public FeltLosses LossesOf(CompareCase item, PriceChange? change = null)
+    {
+        FeltLosses losses = (change?.Costs ?? question.Costs)?.Losses ?? FeltLosses.None;
+        losses = item.Offer is { } offer
+            ? losses with { RollLengthM = offer.LengthM, FaultPercent = offer.FaultPercent ?? losses.FaultPercent }
+            : losses;
+        return change?.FaultPercent is { } other ? losses with { FaultPercent = other } : losses;
+    }
+
+    /// <summary>Account and cost sheet of a plan; no sheet where no price is known.</summary>
+    /// <param name="item">The case.</param>
+    /// <param name="plan">What is cut.</param>
+    /// <param name="most">Most panels of one layer a strike cuts, or null for one repeat.</param>
+    /// <param name="change">What is changed in the costs, or null.</param>
+    /// <exception cref="NoAnswerException">The roll is shorter than one strike.</exception>
+    public (FeltAccount Account, CostSheet? Sheet) Priced(CompareCase item, LayPlan plan, int? most, PriceChange? change = null)
+    {
+        CostInputs? costs = change?.Costs ?? question.Costs;
+        FeltLosses losses = LossesOf(item, change) with { MostPanelsPerStrike = most };
+        FeltAccount account =
+            FeltAccount.Of(plan, losses, item.Offer?.MassPerAreaGsm ?? costs?.MassPerAreaGsm ?? question.Lay.Part.MassPerAreaGsm);
+        FeltPrice? price = item.Offer?.Price ?? costs?.Felt;
+        price = change?.Price is { } amount ? price! with { Amount = amount } : price;
+        return (account, price is null ? null : CostSheet.Of(account, price, costs ?? CostsOf(question)));
+    }
+
+    /// <summary>The way that costs least.</summary>
+    public LayChoice Cheapest(CompareCase item, LayFront front, PriceChange? change = null, int? plies = null) =>
+        front.Best(LossesOf(item, change).MostPanelsPerStrike, plies, (plan, most) => Priced(item, plan, most, change));
+
+    /// <summary>All ways that are allowed.</summary>
+    public List<LayChoice> Ways(CompareCase item, LayFront front) =>
+        front.Ways(LossesOf(item).MostPanelsPerStrike, null, (plan, most) => Priced(item, plan, most));
+
+    /// <summary>The layout with least felt, cut with as many repeats a strike as are allowed.</summary>
+    public LayChoice LeastFelt(CompareCase item, LayFront front) =>
+        front.LeastFelt(LossesOf(item).MostPanelsPerStrike, (plan, most) => Priced(item, plan, most));
+
+    /// <summary>The ways of which none is better in felt, strikes and cavities together.</summary>
+    public IReadOnlyList<LayChoice> Worth(CompareCase item, LayFront front) =>
+        front.Worth(LossesOf(item).MostPanelsPerStrike, (plan, most) => Priced(item, plan, most));
+}
