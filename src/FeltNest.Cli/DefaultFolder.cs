@@ -1,3 +1,4 @@
+using System.Globalization;
 using FeltNest.Layout;
 using FeltNest.Layout.Limits;
 using FeltNest.Rolls.Orders;
@@ -48,10 +49,14 @@ internal static class DefaultFolder
 
     /// <summary>Folder of a comparison: what is compared, the files it takes in, and the lay as for a layout.</summary>
     public static string OfCompare(
-        string input, string compared, string? costs, string? life, string? kept, double keptFeedMm, LayoutRequest request,
-        LayoutRequest usual, double? seconds)
+        string input, string compared, string? costs, string? life, string? kept, double keptFeedMm, double? balls,
+        LayoutRequest request, LayoutRequest usual, double? seconds)
     {
-        string files = Given("-", costs) + Given("-", life) + Given("-die-", kept) + FeedWord(kept, keptFeedMm);
+        string files = Given("-", costs)
+            + (balls is { } count ? Word("-balls", count) : string.Empty)
+            + Given("-", life)
+            + Given("-die-", kept)
+            + FeedWord(kept, keptFeedMm);
         return OfRoll($"{NameOf(input)}-compare-{compared}{files}", request, usual, seconds);
     }
 

@@ -29,6 +29,7 @@ internal static class OptionNames
         AskedFor.DieLife => "--life",
         AskedFor.KeptDie => "--keep-die",
         AskedFor.KeptFeed => "--keep-feed",
+        AskedFor.Balls => "--balls",
         AskedFor.Band => "--band",
         AskedFor.DiePart => "--part",
         AskedFor.Offers => "--offers",

@@ -73,6 +73,9 @@ public enum AskedFor
     /// <summary>Feed of a kept die.</summary>
     KeptFeed,
 
+    /// <summary>Good balls that felt is bought for.</summary>
+    Balls,
+
     /// <summary>Band of a die.</summary>
     Band,
 

@@ -19,6 +19,9 @@ internal sealed record CompareAsk
     /// <summary>True for many widths that are laid in parallel rows from one set of tables.</summary>
     public bool Scanned { get; init; }
 
+    /// <summary>File of the offers, or null.</summary>
+    public string? OffersFile { get; init; }
+
     /// <summary>Offers, or null.</summary>
     public IReadOnlyList<FeltOffer>? Offers { get; init; }
 
@@ -27,6 +30,9 @@ internal sealed record CompareAsk
 
     /// <summary>Costs where no file is given, or null.</summary>
     public CostInputs? Costs { get; init; }
+
+    /// <summary>Good balls that the felt is bought for, or null for those of a year in the costs file.</summary>
+    public double? Balls { get; init; }
 
     /// <summary>File of a die's life, or null.</summary>
     public string? LifeFile { get; init; }

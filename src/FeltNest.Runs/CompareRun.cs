@@ -1,4 +1,5 @@
 using FeltNest.Cost.Compare;
+using FeltNest.Cost.Offers;
 using FeltNest.Cost.Sheet;
 using FeltNest.Drawing;
 using FeltNest.Drawing.Sheets;
@@ -27,8 +28,12 @@ internal sealed class CompareRun : IRun
         notes = [.. question.Part.NamedNotes];
         layoutNotes = question.Part.Notes;
         CostInputs? costs = question.CostsFile is { } file ? CostsReader.Read(file) : question.Costs;
+        RequireRates(question, costs);
         Question = new CompareRequest(
-            question.Lay, Cases(question), question.Scanned, WithLife(costs, question.LifeFile), Kept(question));
+            question.Lay, Cases(question), question.Scanned, WithLife(costs, question.LifeFile), Kept(question))
+        {
+            ThousandBalls = (question.Balls ?? costs?.AnnualBalls) / 1000,
+        };
     }
 
     /// <summary>The question as it is worked out.</summary>
@@ -78,6 +83,22 @@ internal sealed class CompareRun : IRun
             Remarks = remarks,
             CutShort = comparison.CutShort,
         };
+    }
+
+    private static void RequireRates(CompareAsk question, CostInputs? costs)
+    {
+        string? sheet = costs?.Currency ?? question.Offers?[0].Price.Currency;
+        foreach (FeltOffer offer in question.Offers ?? [])
+        {
+            string own = offer.Price.Currency;
+            if (own != sheet && costs?.Rates.Any(rate => rate.Currency == own) != true)
+            {
+                string where = question.CostsFile is { } file ? $"rates in '{file}'" : "rates in a costs file";
+                throw new InputException(
+                    question.OffersFile, $"currency of '{offer.Name}'",
+                    $"{own} cannot be mixed with {sheet}: state its rate under {where}");
+            }
+        }
     }
 
     private static CompareCase[] Cases(CompareAsk question) => question.Offers is { } offers

@@ -38,7 +38,7 @@ internal sealed record PricedLayout
         try
         {
             FeltAccount felt = FeltAccount.Of(LayPlan.Of(layout), costs.Losses, massGsm);
-            return bare with { Felt = felt, Sheet = price is null ? null : CostSheet.Of(felt, price, costs) };
+            return bare with { Felt = felt, Sheet = price is null ? null : CostSheet.Of(felt, FeltTerms.Of(price), costs) };
         }
         catch (FeltNestException error)
         {

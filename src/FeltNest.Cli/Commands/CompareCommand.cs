@@ -10,6 +10,9 @@ namespace FeltNest.Cli.Commands;
 /// <summary><c>compare BALL|OUTLINE --widths|--width-range|--offers</c>: felt and cost of widths or offers side by side.</summary>
 internal sealed class CompareCommand
 {
+    // More than all makers together sell in many years.
+    private const double MostBalls = 1e11;
+
     private readonly Option<IReadOnlyList<double>?> widths = new("--widths")
     {
         Description = "Roll widths, each searched by all ways.",
@@ -28,6 +31,13 @@ internal sealed class CompareCommand
         HelpName = "FILE",
     };
     private readonly Option<string?> costs = new("--costs") { Description = "What the shop knows of its costs (JSON).", HelpName = "FILE" };
+    private readonly Option<double?> bought = new("--balls")
+    {
+        Description = "Good balls that the felt is bought for: whole rolls, least length, tiers and what is left over then count. Left "
+            + "out, "
+            + "annualBalls of --costs.",
+        HelpName = "number",
+    };
     private readonly Option<string?> life = new("--life")
     {
         Description = "Life of the die by its readings (life.json of 'die --readings'): goes before die.lifeStrikes of --costs.",
@@ -57,7 +67,7 @@ internal sealed class CompareCommand
     {
         this.terminal = terminal;
         balls = new BallOptions(command, takesOutline: true);
-        foreach (Option option in (Option[])[widths, range, offers, costs, life, keepDie, feed])
+        foreach (Option option in (Option[])[widths, range, offers, costs, bought, life, keepDie, feed])
         {
             command.Add(option);
         }
@@ -93,7 +103,7 @@ internal sealed class CompareCommand
         string folder = parse.GetValue(common.Out)
             ?? DefaultFolder.OfCompare(
                 balls.NamedPath(parse), ComparedWord(parse, asked), asked.CostsFile, asked.LifeFile, asked.KeptDieFile,
-                parse.GetValue(feed), lay, options.Usual(lay), options.Seconds(parse));
+                parse.GetValue(feed), asked.Balls, lay, options.Usual(lay), options.Seconds(parse));
         using CancellationTokenSource capped = options.Capped(parse, terminal, stop);
         return answer.Give(run, folder, parse.GetValue(common.Force), capped.Token, stop, balls.Assumed(parse));
     }
@@ -104,12 +114,24 @@ internal sealed class CompareCommand
         Lay = lay,
         WidthsMm = parse.GetValue(range) ?? parse.GetValue(widths) ?? [],
         Scanned = parse.GetValue(range) is not null,
+        OffersFile = parse.GetValue(offers),
         Offers = parse.GetValue(offers) is { } list ? OffersReader.Read(list) : null,
         CostsFile = parse.GetValue(costs),
+        Balls = BallsAsked(parse),
         LifeFile = parse.GetValue(life),
         KeptDieFile = parse.GetValue(keepDie),
         KeptFeedMm = parse.GetResult(feed) is null ? null : parse.GetValue(feed),
     };
+
+    private double? BallsAsked(ParseResult parse)
+    {
+        if (parse.GetValue(bought) is { } balls)
+        {
+            InputException.RequireWithin(AskedFor.Balls, balls, 1, MostBalls, "balls");
+        }
+
+        return parse.GetValue(bought);
+    }
 
     private string ComparedWord(ParseResult parse, CompareAsk asked) => parse.GetValue(offers) is { } list
         ? DefaultFolder.FileWord(list)

@@ -123,7 +123,10 @@ internal sealed class LayoutSearch
             LeastGapMm = 0,
             FreerRowsPanelsPerMetre = freerRows,
         });
-        IReadOnlyList<RuleCost> costs = RuleCosts(layout);
+
+        // With two parts a rule's cost is not a number of panels.
+        IReadOnlyList<RuleCost> costs = pricesRules && request.Second is null && !stop.IsCancellationRequested
+            ? RulePrices.Of(request, layout, tilts.IsFree, Freer) : [];
         bool cut = stop.IsCancellationRequested;
         return layout with
         {
@@ -193,46 +196,7 @@ internal sealed class LayoutSearch
         return PlaneLattice.BestDensity(bare, new RowTables(bare, TiltRange.Of(bare.Rules), little), little, stop);
     }
 
-    // What every rule that can cost something costs, by a short search without it.
-    private List<RuleCost> RuleCosts(RollLayout layout)
-    {
-        List<RuleCost> costs = [];
-
-        // With two parts a rule's cost is not a number of panels.
-        if (!pricesRules || request.Second is not null || stop.IsCancellationRequested)
-        {
-            return costs;
-        }
-
-        if (!tilts.IsFree)
-        {
-            costs.Add(
-                Price(layout, "warp angle held", request.Rules with { WarpAngleDeg = null, WarpToleranceDeg = 0 }, "every tilt allowed"));
-        }
-
-        if (request.Rules.OneWay)
-        {
-            bool half = OutlineSymmetry.HasHalfTurn(request.Part.Outline, default, 1e-6 * request.Part.Outline.Points.Max(p => p.Length));
-            costs.Add(half
-                ? new RuleCost("one way", layout.PanelsPerMetre, "the panel is its own half-turn: laying it one way costs nothing")
-                : Price(layout, "one way", request.Rules with { OneWay = false }, "half-turns allowed"));
-        }
-
-        if (request.Rules.Forbidden.Count > 0)
-        {
-            costs.Add(Price(layout, "forbidden stripes", request.Rules with { Forbidden = [] }, "no stripes"));
-        }
-
-        return costs;
-    }
-
-    private RuleCost Price(RollLayout layout, string rule, LayoutRules without, string words)
-    {
-        LayoutRequest shorter = request with { Rules = without, Effort = Math.Max(1, request.Effort / 5) };
-        double best = new LayoutSearch(shorter, null, pricesRules: false, stop).Run().PanelsPerMetre;
-        return new RuleCost(
-            rule, Math.Max(best, layout.PanelsPerMetre), FormattableString.Invariant($"{words}, searched with effort {shorter.Effort}"));
-    }
+    private double Freer(LayoutRequest shorter) => new LayoutSearch(shorter, null, pricesRules: false, stop).Run().PanelsPerMetre;
 
     // What the rules on dies forbid or the check refused was not reached.
     private MethodReach[] Methods() =>
@@ -273,8 +237,7 @@ internal sealed class LayoutSearch
     }
 
     // Panels count alike where there is one part, by their area where there are two.
-    private double Worth(LayCandidate lay) => request.Second is null
-        ? lay.Density : lay.Bands.Sum(b => b.Repeat.Panels.Sum(p => request.Parts[p.Part].AreaMm2) / b.Repeat.LengthMm);
+    private double Worth(LayCandidate lay) => request.Second is null ? lay.Density : lay.AreaShare(request.Parts);
 
     // The best layout that the rules on dies allow and the independent check passes. Two thin spikes that cross between their corners can
     // deceive the polish, never the check; rows of bounding boxes pass always.
@@ -326,17 +289,8 @@ internal sealed class LayoutSearch
             return StrikeDivision.Divided(repeat, times, request.Parts, die);
         }
 
-        if (times == 1)
-        {
-            return repeat;
-        }
-
-        return new LayoutRepeat(
-            times * repeat.LengthMm,
-            [
-                ..
-                from panel in repeat.Panels
-                from k in Enumerable.Range(0, times) select panel with { XMm = panel.XMm + (k * repeat.LengthMm) },
-            ]);
+        return times == 1
+            ? repeat
+            : new LayoutRepeat(times * repeat.LengthMm, [.. StrikeDivision.Written(repeat.Panels, times, repeat.LengthMm)]);
     }
 }

@@ -24,7 +24,7 @@ internal static class CompareFronts
         }
 
         table.Heading($"Least felt and least cost, thousand good balls, {priced.Currency}")
-            .Row("  name                    m2  strikes  a strike     felt  strikes     die    total");
+            .Row("  name                  m2  strikes  a strike    felt  strikes    die   total");
         foreach (CompareRow row in rows)
         {
             CostParts most = CostParts.Of(row.LeastFelt.Sheet!);
@@ -34,10 +34,10 @@ internal static class CompareFronts
             table.Row(Invariant($"  {name}"));
             table.Row(Line("least felt", row.LeastFelt.Account, most)).Row(Line("least cost", row.Account, least));
             table.Row(Invariant(
-                $"    difference {row.Account.PerThousandBalls.SquareMetres - row.LeastFelt.SquareMetres,11:+0.00;-0.00;0.00}"
+                $"    difference {row.Account.PerThousandBalls.SquareMetres - row.LeastFelt.SquareMetres,9:+0.00;-0.00;0.00}"
                     + $"{row.Account.StrikesPerThousandBalls - row.LeastFelt.Account.StrikesPerThousandBalls,9:+0.00;-0.00;0.00}"
-                    + $"{string.Empty,10}{more.Felt,9:+0.00;-0.00;0.00}{more.Strikes,9:+0.00;-0.00;0.00}"
-                    + $"{more.Die,8:+0.00;-0.00;0.00}{more.Total,9:+0.00;-0.00;0.00}"));
+                    + $"{string.Empty,10}{more.Felt,8:+0.00;-0.00;0.00}{more.Strikes,9:+0.00;-0.00;0.00}"
+                    + $"{more.Die,7:+0.00;-0.00;0.00}{more.Total,8:+0.00;-0.00;0.00}"));
         }
 
         table.Note(
@@ -46,6 +46,6 @@ internal static class CompareFronts
     }
 
     private static string Line(string words, FeltAccount felt, CostParts parts) => Invariant(
-        $"    {words,-11}{felt.PerThousandBalls.SquareMetres,11:0.00}{felt.StrikesPerThousandBalls,9:0.00}{felt.Cavities,10:0.##}"
-            + $"{parts.Felt,9:0.00}{parts.Strikes,9:0.00}{parts.Die,8:0.00}{parts.Total,9:0.00}");
+        $"    {words,-11}{felt.PerThousandBalls.SquareMetres,9:0.00}{felt.StrikesPerThousandBalls,9:0.00}{felt.Cavities,10:0.##}"
+            + $"{parts.Felt,8:0.00}{parts.Strikes,9:0.00}{parts.Die,7:0.00}{parts.Total,8:0.00}");
 }

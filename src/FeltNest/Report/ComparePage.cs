@@ -81,9 +81,14 @@ internal static class ComparePage
         Head(
             page, $"Cost sheet, thousand good balls, {priced[0].Sheet!.Currency} (lines 1 to 9 in m2)",
             ["line", .. priced.Select(r => r.Case.Name)]);
-        for (int n = 1; n <= 19; n++)
+        foreach (int n in (IEnumerable<int>)[.. Enumerable.Range(1, 10), .. Enumerable.Range(20, 6), .. Enumerable.Range(11, 9)])
         {
-            Line(page, n == 19, [$"{n} {priced[0].Sheet!.Lines[n - 1].Name}", .. priced.Select(r => Cell(r.Sheet!.Lines[n - 1]))]);
+            Line(
+                page, n == 19,
+                [
+                    n < 20 ? $"{n} {priced[0].Sheet!.Lines[n - 1].Name}" : $"of 10: {priced[0].Sheet!.Lines[n - 1].Name}",
+                    .. priced.Select(r => Cell(r.Sheet!.Lines[n - 1])),
+                ]);
         }
 
         page.Append("</table>\n");

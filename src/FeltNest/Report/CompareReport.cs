@@ -4,6 +4,7 @@ using FeltNest.Cost.Compare;
 using FeltNest.Cost.Compare.Findings;
 using FeltNest.Cost.Offers;
 using FeltNest.Cost.Sheet;
+using static FeltNest.InvariantText;
 
 namespace FeltNest.Report;
 
@@ -113,11 +114,11 @@ internal static class CompareReport
     private static void Sheet(TextTable table, CompareRow best, CostSheet sheet)
     {
         table.Heading($"{best.Case.Name}: cost sheet, thousand good balls, {sheet.Currency}");
-        foreach (CostLine line in sheet.Lines)
+        foreach (CostLine line in sheet.Lines.Take(10).Concat(sheet.FeltParts).Concat(sheet.Lines.Take(19).Skip(10)))
         {
             string quantity =
                 line.Quantity is { } value ? value.ToString("0.000", CultureInfo.InvariantCulture) + " " + line.Unit : string.Empty;
-            string name = $"{line.Number,2} {line.Name}";
+            string name = line.Number < 20 ? $"{line.Number,2} {line.Name}" : $"     {line.Name}";
             if (line.Number <= 9)
             {
                 table.Line(name, quantity);
@@ -139,7 +140,8 @@ internal static class CompareReport
     {
         BreakEvens(table, comparison);
         NominalWidths(table, comparison);
-        foreach (CompareRow row in comparison.Ranking.Where(r => r.Case.Offer is { MinimumM: > 0 }))
+        Purchases(table, comparison);
+        foreach (CompareRow row in comparison.Ranking.Where(r => r.Case.Offer is { MinimumM: > 0 } && r.Sheet?.Purchase is null))
         {
             double balls = row.Case.Offer!.MinimumM!.Value / row.Account.PerThousandBalls.Metres;
             table.Note(
@@ -154,6 +156,41 @@ internal static class CompareReport
             table.Note(
                 $"{row.Case.Name}: kilograms of {row.Case.Offer!.MassBasis ?? "felt, the offer does not say whether bare or coated"}"
                     + $"{(row.Case.Offer.MassBasis is null ? string.Empty : " felt")}.");
+        }
+    }
+
+    private static void Purchases(TextTable table, Comparison comparison)
+    {
+        foreach (CompareRow row in comparison.Ranking.Where(r => r.Sheet?.Purchase is not null))
+        {
+            FeltBought bought = row.Sheet!.Purchase!;
+            string rolls = bought.Rolls is { } count ? Invariant($"{count:0.###} rolls, ") : string.Empty;
+            string days =
+                row.Case.Offer is { DeliveryDays: > 0 } late ? Invariant($"; there after {late.DeliveryDays} days") : string.Empty;
+            table.Note(Invariant(
+                $"{row.Case.Name}: {bought.ThousandBalls:0.###} thousand balls need {bought.NeededM:0.0} m; bought {rolls}"
+                    + $"{bought.BoughtM:0.0} m "
+                    + $"at {row.Sheet.Price.Amount:0.00##} {row.Sheet.Price.Currency}/{PriceUnits.WordOf(row.Sheet.Price.Unit)}, "
+                    + $"{bought.SurplusM:0.0} m left over{days}."));
+        }
+
+        if (comparison.Rows.Any(r => r.Sheet?.Purchase is { SurplusM: > 0 }) && comparison.Question.Costs?.SurplusWorthPercent is null)
+        {
+            table.Note("Felt left over counts as lost: surplusWorthPercent of the costs file says what it is worth.");
+        }
+
+        if (comparison.Rows.Any(r => r.Case.Offer is { CreditDays: > 0 }) && comparison.Question.Costs?.InterestPercent is null)
+        {
+            table.Note("Days of credit are not counted: interestPercent of the costs file says what they are worth.");
+        }
+
+        if (comparison.Rows.Any(r => r.Case.Offer?.MassBasis == "bare") && comparison.Rows.Any(r => r.Case.Offer?.MassBasis == "coated")
+            && comparison.Question.Costs?.CoatingPerSquareMetre is null)
+        {
+            table.Note(
+                "Bare and coated felt do not compare as they stand: coating.pricePerM2 of the costs file says what the coating of bare "
+                    + "felt "
+                    + "costs.");
         }
     }
 

@@ -34,7 +34,7 @@ public sealed class CompareCommandTests : IDisposable
     }
 
     [Fact, Trait("tier", "long")]
-    public async Task Offers_with_costs_give_five_files_that_agree()
+    public async Task Offers_with_costs_give_files_that_agree()
     {
         CommandRun run = await CommandRun.Of(
             "compare", Bone, "--offers", Demo("offers.csv"), "--costs", Demo("costs.json"), "--effort", "1", "--json", "--out",
@@ -50,7 +50,7 @@ public sealed class CompareCommandTests : IDisposable
             Assert.Equal(100, row.GetProperty("account").EnumerateObject().Sum(s => s.Value.GetDouble()), 1e-9);
             Assert.Equal(
                 row.GetProperty("costPerThousandBalls").GetDouble(),
-                row.GetProperty("costSheet").EnumerateArray().Last().GetProperty("amount").GetDouble());
+                row.GetProperty("costSheet")[18].GetProperty("amount").GetDouble());
             Assert.Equal("EUR", row.GetProperty("currency").GetString());
         }
 

@@ -1,3 +1,4 @@
+using FeltNest.Cost.Sheet;
 using FeltNest.Layout;
 using FeltNest.Rolls;
 using FeltNest.Rolls.Check;
@@ -102,6 +103,32 @@ public sealed class StrikePlannerTests
         }
 
         Assert.Equal((good, 2.0), (Run().GoodPanels, Run().Strikes[0].ShiftYMm));
+    }
+
+    [Theory]
+    [InlineData("squares", 1)]
+    [InlineData("squares", 3)]
+    [InlineData("combs", 1)]
+    [InlineData("combs", 2)]
+    public void On_clean_felt_the_account_counts_the_panels_that_strikes_in_line_cut_at_every_length(string name, int repeats)
+    {
+        // Squares are shorter than their feed, combs reach 61 past a feed of 48.
+        RollLayout layout = name == "squares" ? RollCases.Squares : RollCases.Combs;
+        int panels = layout.Bands[0].Repeat.Panels.Count;
+        for (double length = 330; length < 500; length += 1.7)
+        {
+            RollPlan plan = StrikePlanner.Run(new RollRequest
+            {
+                Layout = layout,
+                Roll = RollCases.Roll(length, layout.RollWidthMm),
+                RepeatsPerStrike = repeats,
+                GuidePlayMm = 0,
+                FromMm = 0,
+            });
+            FeltLosses losses = FeltLosses.None with { RollLengthM = length / 1000, MostPanelsPerStrike = repeats * panels };
+
+            Assert.Equal(plan.BackToBackGoodPanels, FeltAccount.Of(LayPlan.Of(layout), losses, null).PanelsCut, 1e-9);
+        }
     }
 
     [Fact]

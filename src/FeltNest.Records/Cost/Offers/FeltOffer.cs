@@ -36,6 +36,21 @@ public sealed record FeltOffer
     /// <summary>Least length that is sold, m, or null.</summary>
     public required double? MinimumM { get; init; }
 
+    /// <summary>Width that is invoiced, mm, or null for the nominal one.</summary>
+    public double? InvoicedWidthMm { get; init; }
+
+    /// <summary>Prices from lengths of an order on, least length first; before the first the price itself holds.</summary>
+    public IReadOnlyList<PriceTier> Tiers { get; init; } = [];
+
+    /// <summary>Freight of one roll, in the currency of the price.</summary>
+    public decimal FreightPerRoll { get; init; }
+
+    /// <summary>Duty, per cent of felt and freight together.</summary>
+    public decimal DutyPercent { get; init; }
+
+    /// <summary>Days after delivery until it is paid.</summary>
+    public int CreditDays { get; init; }
+
     /// <summary>Days from the first day of cutting until its rolls are there.</summary>
     public int DeliveryDays { get; init; }
 

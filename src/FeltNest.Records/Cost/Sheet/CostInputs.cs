@@ -26,6 +26,19 @@ public sealed record CostInputs
     /// <summary>What a kilogram of waste brings.</summary>
     public decimal? RecoveryPerKg { get; init; }
 
+    /// <summary>Balls made in a year, or null where they are not known.</summary>
+    public double? AnnualBalls { get; init; }
+
+    /// <summary>Interest a year, per cent: what money costs that is paid earlier; null where it is not known.</summary>
+    public decimal? InterestPercent { get; init; }
+
+    /// <summary>Worth of felt that is left over, per cent of what it cost; null where it is not known, and it then counts as
+    /// lost.</summary>
+    public decimal? SurplusWorthPercent { get; init; }
+
+    /// <summary>Coating and cement put on bare felt, money for a square metre of felt bought; null where it is not known.</summary>
+    public decimal? CoatingPerSquareMetre { get; init; }
+
     /// <summary>Labour and machine for one strike.</summary>
     public decimal? PerStrike { get; init; }
 

@@ -6,6 +6,9 @@ internal sealed record CutBand
     /// <summary>Length of a repeat, mm.</summary>
     public required double RepeatMm { get; init; }
 
+    /// <summary>How far a strike reaches past its feed, mm: the last one on a roll needs so much more; below 0 so much less.</summary>
+    public double OverhangMm { get; init; }
+
     /// <summary>Panels in a repeat.</summary>
     public required int Panels { get; init; }
 

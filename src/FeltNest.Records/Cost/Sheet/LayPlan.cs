@@ -30,6 +30,7 @@ internal sealed record LayPlan
         CutBand[] bands = [.. layout.Bands.Select(band => new CutBand
         {
             RepeatMm = band.Repeat.LengthMm,
+            OverhangMm = StrikeSpan.Of(band.Repeat.Panels, layout.Parts, band.Repeat.LengthMm).LengthMm - band.Repeat.LengthMm,
             Panels = band.Repeat.Panels.Count,
             PanelAreaMm2 = band.Repeat.Panels.Sum(p => layout.Parts[p.Part].AreaMm2),
             HeightMm = band.YToMm - band.YFromMm,

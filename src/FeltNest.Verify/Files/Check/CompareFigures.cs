@@ -16,6 +16,7 @@ internal static class CompareFigures
         {
             Felt(row);
             Sheet(row);
+            Front(top, row);
         }
 
         foreach ((string list, string[] fields) in new (string, string[])[]
@@ -92,6 +93,40 @@ internal static class CompareFigures
         }
     }
 
+    // Felt, strikes and die of a way, and what no way changes, add to its cost; the cheapest is what the row is of.
+    private static void Front(StatedFields top, StatedFields row)
+    {
+        if (row.Optional("costPerThousandBalls") is not { } cost)
+        {
+            return;
+        }
+
+        IReadOnlyList<StatedFields> lines = row.Items("costSheet");
+        double Amount(int line) => lines[line - 1].Optional("amount") ?? 0;
+        double conversion = Enumerable.Range(13, 5).Sum(Amount);
+        double rest = conversion == 0 ? 0 : (Amount(13) + Amount(17)) * (1 + (Amount(18) / conversion));
+        IReadOnlyList<StatedFields> ways = row.Items("front");
+        foreach (StatedFields way in ways.Append(row.Needed("leastFelt")))
+        {
+            double parts = way.Number("felt") + way.Number("strikes") + way.Number("die");
+            way.Same("costPerThousandBalls", parts + rest, Coin);
+        }
+
+        row.Keep(
+            ways.Count > 0 && Math.Abs(ways.Min(way => way.Number("costPerThousandBalls")) - cost) <= Coin, "costPerThousandBalls",
+            "is not that of the cheapest way of the front");
+        if (row.Inner("purchase") is { } bought)
+        {
+            double needed = top.Number("balls") / 1000 * row.Needed("perThousandBalls").Number("metres");
+            bought.Same("neededM", needed, Shares.Room(needed));
+            if (bought.Optional("rolls") is { } rolls && row.Needed("roll").Optional("lengthM") is { } length)
+            {
+                bought.Same("boughtM", rolls * length, Shares.Room(rolls * length));
+                bought.Keep(Math.Abs(rolls - Math.Round(rolls)) < 1e-6, "rolls", "is not a whole number");
+            }
+        }
+    }
+
     private static void Sheet(StatedFields row)
     {
         IReadOnlyList<StatedFields> lines = row.Items("costSheet");
@@ -102,8 +137,8 @@ internal static class CompareFigures
 
         StatedFields felt = row.Needed("perThousandBalls");
         double square = felt.Number("squareMetres");
-        row.Keep(lines.Count == 19, "costSheet", $"has {lines.Count} lines where 19 are wanted");
-        if (lines.Count != 19)
+        row.Keep(lines.Count == 25, "costSheet", $"has {lines.Count} lines where 25 are wanted");
+        if (lines.Count != 25)
         {
             return;
         }
@@ -125,6 +160,7 @@ internal static class CompareFigures
             lines[line - 1].Same("quantity", felt.Number("strikes"), Shares.Room(felt.Number("strikes")));
         }
 
+        lines[9].Same("amount", Enumerable.Range(20, 6).Sum(Amount), Coin);
         lines[11].Same("amount", Amount(10) + Amount(11), Coin);
         lines[18].Same("amount", Enumerable.Range(12, 7).Sum(Amount), Coin);
         row.Same("costPerThousandBalls", Amount(19), Coin);

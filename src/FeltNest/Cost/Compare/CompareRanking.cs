@@ -1,5 +1,4 @@
 using FeltNest.Cost.Compare.Findings;
-using FeltNest.Cost.Sheet;
 
 namespace FeltNest.Cost.Compare;
 
@@ -18,8 +17,7 @@ internal static class CompareRanking
     /// the last of them does, so the way that is taken there may be another one.</summary>
     /// <param name="rows">The rows.</param>
     /// <param name="ways">All ways to cut the felt of a case.</param>
-    /// <param name="costs">Costs of all rows.</param>
-    public static List<BreakEven> BreakEvens(CompareRow[] rows, Func<CompareCase, List<LayChoice>> ways, CostInputs costs) =>
+    public static List<BreakEven> BreakEvens(CompareRow[] rows, Func<CompareCase, List<LayChoice>> ways) =>
         [.. from row in rows
             from other in rows
             where row != other && row.Case.Offer is not null && row.Sheet is not null && other.Sheet is not null
@@ -29,7 +27,7 @@ internal static class CompareRanking
                 Against = other.Case.Name,
                 Price = row.Sheet!.Price with
                 {
-                    Amount = ways(row.Case).Max(way => way.Sheet!.PriceForTotal(other.Sheet!.Total, costs)),
+                    Amount = ways(row.Case).Max(way => way.Sheet!.PriceForTotal(other.Sheet!.Total)),
                 },
             }];
 }

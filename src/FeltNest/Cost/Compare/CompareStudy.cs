@@ -92,7 +92,7 @@ internal sealed class CompareStudy
             Crossovers = crossovers,
             Die = die,
             DropWidths = die is null ? [] : KeptDie.Widths(die, Widest * 1.1),
-            BreakEvens = ranked.Any(r => r.Sheet is not null) ? CompareRanking.BreakEvens(ranked, item => pricing.Ways(item, fronts[item]), RowPricing.CostsOf(question)) : [],
+            BreakEvens = CompareRanking.BreakEvens(ranked, item => pricing.Ways(item, fronts[item])),
             Values = stop.IsCancellationRequested ? [] : values,
             Flips = flips,
             Swings = swings,

@@ -15,6 +15,7 @@ internal static class DroppedRows
         CutBand band = new()
         {
             RepeatMm = repeat.LengthMm,
+            OverhangMm = StrikeSpan.Of(repeat.Panels, die.Parts, repeat.LengthMm).LengthMm - repeat.LengthMm,
             Panels = panels,
             PanelAreaMm2 = panels * repeat.Panels.Average(p => die.Parts[p.Part].AreaMm2),
             HeightMm = widthMm - die.Trims.TotalMm,

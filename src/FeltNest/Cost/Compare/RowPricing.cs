@@ -25,6 +25,16 @@ internal sealed class RowPricing(CompareRequest question)
         return change?.FaultPercent is { } other ? losses with { FaultPercent = other } : losses;
     }
 
+    private static FeltTerms? TermsOf(CompareCase item, CostInputs? costs)
+    {
+        if (item.Offer is { } offer)
+        {
+            return FeltTerms.Of(offer);
+        }
+
+        return costs?.Felt is { } price ? FeltTerms.Of(price) : null;
+    }
+
     /// <summary>Account and cost sheet of a plan; no sheet where no price is known.</summary>
     /// <param name="item">The case.</param>
     /// <param name="plan">What is cut.</param>
@@ -37,9 +47,14 @@ internal sealed class RowPricing(CompareRequest question)
         FeltLosses losses = LossesOf(item, change) with { MostPanelsPerStrike = most };
         FeltAccount account =
             FeltAccount.Of(plan, losses, item.Offer?.MassPerAreaGsm ?? costs?.MassPerAreaGsm ?? question.Lay.Part.MassPerAreaGsm);
-        FeltPrice? price = item.Offer?.Price ?? costs?.Felt;
-        price = change?.Price is { } amount ? price! with { Amount = amount } : price;
-        return (account, price is null ? null : CostSheet.Of(account, price, costs ?? CostsOf(question)));
+        if (TermsOf(item, costs) is not { } terms)
+        {
+            return (account, null);
+        }
+
+        // A price that is moved stands for that of every tier.
+        terms = change?.Price is { } amount ? terms with { Price = terms.Price with { Amount = amount }, Tiers = [] } : terms;
+        return (account, CostSheet.Of(account, terms, costs ?? CostsOf(question), question.ThousandBalls));
     }
 
     /// <summary>The way that costs least.</summary>

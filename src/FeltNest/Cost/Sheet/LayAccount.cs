@@ -120,26 +120,29 @@ internal static class LayAccount
             int together = band.StrikesPerRepeat > 1 ? 1 : Math.Max(1, most / band.Panels);
             int strikesPerStep = band.StrikesPerRepeat > 1 ? band.StrikesPerRepeat : (band.Panels + most - 1) / most;
             double step = band.RepeatMm * together;
-            double steps = isWhole ? Math.Floor((ClearMm / step) + Slack) : ClearMm / step;
+            double steps = isWhole ? Math.Floor(((ClearMm - band.OverhangMm) / step) + Slack) : ClearMm / step;
             if (steps < 1 && isWhole)
             {
                 throw new NoAnswerException(string.Create(
                     CultureInfo.InvariantCulture,
-                    $"a roll of {losses.RollLengthM:0.###} m less {EndsMm:0.#} mm at its ends is shorter than one strike of {step:0.#} "
+                    $"a roll of {losses.RollLengthM:0.###} m less {EndsMm:0.#} mm at its ends is shorter than one strike of "
+                        + $"{step + band.OverhangMm:0.#} "
                         + $"mm: use a longer roll or fewer panels a strike"));
             }
 
+            // A last strike shorter than its feed needs no more cloth than it cuts.
+            double cutMm = Math.Min(steps * step, ClearMm);
             if (isFirst)
             {
-                (Repeats, LeftMm) = (steps * together, ClearMm - (steps * step));
+                (Repeats, LeftMm) = (steps * together, ClearMm - cutMm);
             }
 
             Panels += steps * together * band.Panels;
             PanelAreaMm2 += steps * together * band.PanelAreaMm2;
             Strikes += steps * strikesPerStep;
-            CutAreaMm2 += steps * step * band.HeightMm;
-            RemnantAreaMm2 += (ClearMm - (steps * step)) * band.HeightMm;
-            LongestMm = Math.Max(LongestMm, steps * step);
+            CutAreaMm2 += cutMm * band.HeightMm;
+            RemnantAreaMm2 += (ClearMm - cutMm) * band.HeightMm;
+            LongestMm = Math.Max(LongestMm, cutMm);
         }
     }
 

@@ -10,17 +10,16 @@ internal static class SheetOfAccount
     {
         /// <summary>The sheet of an account.</summary>
         /// <param name="account">The felt.</param>
-        /// <param name="price">Price of the felt.</param>
+        /// <param name="terms">On what terms the felt is bought.</param>
         /// <param name="costs">What else is known.</param>
+        /// <param name="thousandBalls">How many thousand balls are made of it, or null where that is not known: then nothing is left over
+        /// and the first price counts.</param>
         /// <exception cref="InputException">A currency without a rate, or a price or recovery by the kilogram while the mass is not
         /// known.</exception>
-        public static CostSheet Of(FeltAccount account, FeltPrice price, CostInputs costs)
+        public static CostSheet Of(FeltAccount account, FeltTerms terms, CostInputs costs, double? thousandBalls = null)
         {
-            FeltUsage gross = account.PerThousandBalls;
-            double quantity = FeltPrice.QuantityOf(price.Unit, gross);
-            double waste = gross.SquareMetres - account.NetSquareMetres;
-            decimal felt = (decimal)quantity * price.Amount * costs.RateOf(price.Currency);
-            double wasteKg = WasteKg(costs, gross, waste);
+            LandedFelt landed = new(account, terms, costs, thousandBalls);
+            double wasteKg = WasteKg(costs, account);
             decimal strikes = (decimal)account.StrikesPerThousandBalls;
             DieCost? made = costs.DieOf(account.Cavities);
             decimal? recovery = costs.RecoveryPerKg * (decimal)wasteKg;
@@ -29,13 +28,13 @@ internal static class SheetOfAccount
             decimal? setUp = costs.SetUp?.PerThousandBalls;
             decimal? board = costs.BoardPerStrike * strikes;
             decimal? handling = costs.HandlingPerThousandBalls;
-            decimal material = felt - (recovery ?? 0);
+            decimal material = landed.Total - (recovery ?? 0);
             decimal conversion = (setUp ?? 0) + (labour ?? 0) + (die ?? 0) + (board ?? 0) + (handling ?? 0);
             decimal? overhead = conversion * costs.OverheadPercent / 100;
             CostLine[] lines =
             [
                 .. FeltLines(account),
-                new(10, "felt at its price", quantity, PriceUnits.WordOf(price.Unit), felt),
+                new(10, "felt, landed and coated", landed.Quantity, PriceUnits.WordOf(terms.Price.Unit), landed.Total),
                 new(11, "less waste sold", costs.RecoveryPerKg is null ? null : wasteKg, "kg", -recovery),
                 new(12, "net material", null, string.Empty, material),
                 new(13, "set-up", null, string.Empty, setUp),
@@ -45,9 +44,14 @@ internal static class SheetOfAccount
                 new(17, "handling and inspection", null, string.Empty, handling),
                 new(18, "overhead", null, string.Empty, overhead),
                 new(19, "total", null, string.Empty, material + conversion + (overhead ?? 0)),
+                .. landed.Lines,
             ];
-            return new CostSheet(costs.Currency, price, lines, [.. lines.Where(l => l.Number > 9 && l.Amount is null).Select(l => l.Name)])
+            return new CostSheet(
+                costs.Currency, landed.Price, lines,
+                [.. lines.Where(l => l.Number is > 9 and < 20 && l.Amount is null).Select(l => l.Name)])
             {
+                Purchase = landed.Purchase,
+                TotalPerPrice = landed.PerPrice,
                 Die = made,
             };
         }
@@ -73,8 +77,10 @@ internal static class SheetOfAccount
         ];
     }
 
-    private static double WasteKg(CostInputs costs, FeltUsage gross, double wasteSquareMetres)
+    private static double WasteKg(CostInputs costs, FeltAccount account)
     {
+        FeltUsage gross = account.PerThousandBalls;
+        double wasteSquareMetres = gross.SquareMetres - account.NetSquareMetres;
         if (costs.RecoveryPerKg is null)
         {
             return 0;

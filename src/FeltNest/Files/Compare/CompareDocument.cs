@@ -20,6 +20,8 @@ internal static class CompareDocument
     public static readonly TextField Costs = Fields.Add(new TextField("costs", "name in the costs file") { OrNull = true });
     public static readonly ObjectField DieLife = Fields.Add(
         new ObjectField("dieLife", DieLifeFields.Set, "life of the die that is reckoned with; null without one") { OrNull = true });
+    public static readonly NumberField Balls = Fields.Add(
+        new NumberField("balls", "good balls that the felt is bought for; null where that is not known") { OrNull = true, Unit = "balls" });
     public static readonly WordField Method = Fields.Add(
         new WordField("method", ["parallel rows from one set of tables", "searched by all ways"]));
     public static readonly ObjectField Lay = Fields.Add(new ObjectField("lay", StudyFields.LayFields.Set));
@@ -108,6 +110,11 @@ internal static class CompareDocument
             });
         public static readonly ObjectsField CostSheet = Set.Add(
             new ObjectsField("costSheet", CostSheetFields.Set, "empty where no price is known"));
+        public static readonly ObjectField Purchase = Set.Add(
+            new ObjectField("purchase", PurchaseFields.Set, "what is bought for all balls; null where their number or a price is not known")
+            {
+                OrNull = true,
+            });
         public static readonly ObjectField LeastFelt = Set.Add(
             new ObjectField("leastFelt", WayFields.Set, "the layout with least felt, cut with as many repeats a strike as are allowed"));
         public static readonly ObjectsField Front = Set.Add(
@@ -180,12 +187,26 @@ internal static class CompareDocument
     {
         internal static readonly FieldSet Set = new();
 
-        public static readonly WholeField Line = Set.Add(new WholeField("line", "1 to 19"));
+        public static readonly WholeField Line = Set.Add(new WholeField("line", "1 to 19; 20 to 25 are the parts of line 10"));
         public static readonly TextField Name = Set.Add(new TextField("name"));
         public static readonly NumberField Quantity = Set.Add(new NumberField("quantity") { OrNull = true });
         public static readonly TextField Unit = Set.Add(new TextField("unit") { OrBlank = true });
         public static readonly NumberField Amount = Set.Add(
             new NumberField("amount", "null where the line has none or its figure was not given") { OrNull = true });
+    }
+
+    /// <summary>Fields of <c>rows[].purchase</c>.</summary>
+    internal static class PurchaseFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly NumberField NeededM = Set.Add(new NumberField("neededM"));
+        public static readonly NumberField BoughtM = Set.Add(
+            new NumberField("boughtM", "whole rolls, no less than the least length sold"));
+        public static readonly NumberField Rolls = Set.Add(
+            new NumberField("rolls", "null where the length of a roll is not known") { OrNull = true, Unit = "rolls" });
+        public static readonly NumberField Price = Set.Add(
+            new NumberField("price", "of one unit, that of its tier") { Unit = "in its currency" });
     }
 
     /// <summary>Fields of <c>rows[].leastFelt</c> and <c>rows[].front[]</c>.</summary>
@@ -202,7 +223,8 @@ internal static class CompareDocument
             new NumberField("felt", "money for felt less waste sold; this and the next null where no price is known") { OrNull = true });
         public static readonly NumberField Strikes = Set.Add(
             new NumberField("strikes", "money for labour, machine and board of the strikes, with their overhead") { OrNull = true });
-        public static readonly NumberField Die = Set.Add(new NumberField("die", "money for wear of the die, with its overhead") { OrNull = true });
+        public static readonly NumberField Die =
+            Set.Add(new NumberField("die", "money for wear of the die, with its overhead") { OrNull = true });
         public static readonly NumberField CostPerThousandBalls = Set.Add(new NumberField("costPerThousandBalls") { OrNull = true });
     }
 

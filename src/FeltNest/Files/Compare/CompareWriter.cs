@@ -27,6 +27,7 @@ internal static class CompareWriter
                         .Number(DieLifeFields.Strikes, die.LifeStrikes)
                         .Text(DieLifeFields.Basis, die.LifeOf is null ? "costs" : "readings")
                         .Text(DieLifeFields.Die, die.LifeOf))
+            .Number(CompareDocument.Balls, 1000 * question.ThousandBalls)
             .Text(CompareDocument.Method, question.Scan ? "parallel rows from one set of tables" : "searched by all ways")
             .Object(CompareDocument.Lay, fields => StudyJson.Rules(fields, question.Lay))
             .Flag(CompareDocument.CutShort, comparison.CutShort)
@@ -140,6 +141,11 @@ internal static class CompareWriter
                 .Text(CostSheetFields.Unit, line.Unit)
                 .Number(CostSheetFields.Amount, Money(line.Amount)))
             .Number(RowFields.DiePrice, Money(row.Sheet?.Die?.Price))
+            .ObjectOrNull(RowFields.Purchase, row.Sheet?.Purchase, (item, bought) => item
+                .Number(PurchaseFields.NeededM, bought.NeededM)
+                .Number(PurchaseFields.BoughtM, bought.BoughtM)
+                .Number(PurchaseFields.Rolls, bought.Rolls)
+                .Number(PurchaseFields.Price, Money(row.Sheet!.Price.Amount)))
             .Object(RowFields.LeastFelt, item => Way(item, row.LeastFelt))
             .Objects(RowFields.Front, row.Front, Way)
             .ObjectOrNull(RowFields.Nominal, row.Nominal, (item, wide) => item

@@ -39,6 +39,26 @@ internal static class CostsDocument
             Optional = true,
             OrSpread = true,
         });
+    public static readonly NumberField AnnualBalls = Fields.Add(
+        new NumberField("annualBalls", 1, 1e11, "balls made in a year: felt is bought for so many, and savings are reckoned for a year")
+        {
+            Optional = true,
+            Unit = "balls",
+        });
+    public static readonly NumberField InterestPercent = Fields.Add(
+        new NumberField("interestPercent", 0, 100, "interest a year, %: of days of credit, and of money laid out for a die")
+        {
+            Optional = true,
+            OrSpread = true,
+        });
+    public static readonly NumberField SurplusWorthPercent = Fields.Add(
+        new NumberField("surplusWorthPercent", 0, 100, "worth of felt that is left over, % of what it cost; left out it counts as lost")
+        {
+            Optional = true,
+            OrSpread = true,
+        });
+    public static readonly ObjectField Coating = Fields.Add(
+        new ObjectField("coating", CoatingFields.Set, "coating and cement put on bare felt before it is cut") { Optional = true });
     public static readonly ObjectField Gang = Fields.Add(
         new ObjectField("gang", GangFields.Set, "dies and plies to be weighed on the best row; `die` and `strike.price` are wanted")
         {
@@ -165,6 +185,18 @@ internal static class CostsDocument
             new NumberField("ratePerHour", ShopRanges.Money, "money for an hour") { OrSpread = true });
         public static readonly NumberField BatchThousandBalls = Set.Add(
             new NumberField("batchThousandBalls", 0.001, 1_000_000, "thousand balls cut in one set-up") { OrSpread = true });
+    }
+
+    /// <summary>Fields of <c>coating</c>.</summary>
+    internal static class CoatingFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly NumberField PricePerM2 = Set.Add(
+            new NumberField("pricePerM2", ShopRanges.Money, "money for a square metre of felt bought, its cement and its work")
+            {
+                OrSpread = true,
+            });
     }
 
     /// <summary>Fields of <c>gang</c>.</summary>

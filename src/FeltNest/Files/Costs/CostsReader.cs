@@ -50,6 +50,10 @@ internal sealed class CostsReader
             BoardPerStrike = Optional(strike, StrikeFields.BoardPrice),
             HandlingPerThousandBalls = Optional(top, HandlingPerThousandBalls),
             OverheadPercent = Optional(top, OverheadPercent),
+            AnnualBalls = (double?)Optional(top, AnnualBalls),
+            InterestPercent = Optional(top, InterestPercent),
+            SurplusWorthPercent = Optional(top, SurplusWorthPercent),
+            CoatingPerSquareMetre = top.OptionalObject(Coating) is { } coating ? Decimal(coating, CoatingFields.PricePerM2) : null,
             Gang = GangOf(top, strike),
             Ranges = ranges,
         };

@@ -28,9 +28,8 @@ internal sealed class CsvRow(CsvTable table, int line, IReadOnlyList<string> val
             return usual;
         }
 
-        return column.Words.Contains(word)
-            ? word
-            : throw Fault(
+        return column.Find(word)
+            ?? throw Fault(
                 column, $"'{OneLine.Of(word)}' is not allowed: {string.Join(", ", column.Words)}{NearestWord.Hint(word, column.Words)}");
     }
 

@@ -11,6 +11,13 @@ internal class WordField(string name, IReadOnlyList<string> words, string meanin
     /// <summary>The words allowed.</summary>
     public IReadOnlyList<string> Words => words;
 
+    /// <summary>The word that was typed, or null where it is none of them. A raised 2, as in square metres, is a 2.</summary>
+    public string? Find(string typed)
+    {
+        string plain = typed.Replace('\u00B2', '2');
+        return words.Contains(plain) ? plain : null;
+    }
+
     /// <inheritdoc/>
     public override string Kind => $"one of {string.Join(", ", words.Select(word => $"`{word}`"))}";
 

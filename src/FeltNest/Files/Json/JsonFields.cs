@@ -202,9 +202,8 @@ internal sealed class JsonFields
     public string Word(WordField field)
     {
         string word = Text(field);
-        return field.Words.Contains(word)
-            ? word
-            : throw Fault(
+        return field.Find(word)
+            ?? throw Fault(
                 field, $"'{word}' is not known; allowed: {string.Join(", ", field.Words)}{NearestWord.Hint(word, field.Words)}");
     }
 

@@ -35,7 +35,9 @@ internal static class OffersListing
             Otherwise = "the ball's felt",
         });
     public static readonly WordField MassBasis = Columns.Add(
-        new WordField("massBasis", ["bare", "coated"], "whether mass and kilograms are of bare or coated felt; shown")
+        new WordField(
+            "massBasis", ["bare", "coated"],
+            "whether it is sold bare or coated, and mass and kilograms with it; bare felt costs `coating` of the costs file besides")
         {
             Otherwise = "not said",
         });
@@ -53,6 +55,27 @@ internal static class OffersListing
         {
             Default = 0,
         });
+    public static readonly NumberField InvoicedWidthMm = Columns.Add(
+        new NumberField("invoicedWidthMm", ShopRanges.RollWidth, "width that square metres and kilograms are invoiced for")
+        {
+            Otherwise = "`widthMm`",
+        });
+    public static readonly TextField Tiers = Columns.Add(
+        new TextField(
+            "tiers", "prices from a length of the order on, m: `1000:17.90 3000:17.40`; below the first the price itself holds")
+        {
+            Otherwise = "none",
+        });
+    public static readonly NumberField FreightPerRoll = Columns.Add(
+        new NumberField("freightPerRoll", ShopRanges.Money, "freight of one roll, in its currency")
+        {
+            Unit = "in its currency",
+            Default = 0,
+        });
+    public static readonly NumberField DutyPercent = Columns.Add(
+        new NumberField("dutyPercent", 0, 200, "duty, % of felt and freight together") { Default = 0 });
+    public static readonly WholeField CreditDays = Columns.Add(
+        new WholeField("creditDays", 0, 365, "days after delivery until it is paid; worth the interest of the costs file") { Default = 0 });
     public static readonly TextField Lot = Columns.Add(new TextField("lot", "shade lot") { Otherwise = "none" });
     public static readonly NumberField PriceLow = Columns.Add(
         new NumberField("priceLow", ShopRanges.FeltPrice, "least price thought possible")

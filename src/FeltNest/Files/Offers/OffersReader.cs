@@ -1,3 +1,4 @@
+using System.Globalization;
 using FeltNest.Cost.Offers;
 using FeltNest.Files.Csv;
 using FeltNest.Files.Fields;
@@ -10,6 +11,9 @@ internal static class OffersReader
 {
     /// <summary>Most offers of one list.</summary>
     public const int MostOffers = 60;
+
+    // Longest order that a tier can begin at, m.
+    private const int MostTierM = 1_000_000;
 
     /// <summary>The offers of a file in its order.</summary>
     /// <exception cref="InputException">Names the file, the line, the column, the value found and what is allowed.</exception>
@@ -49,16 +53,7 @@ internal static class OffersReader
                 FormattableString.Invariant($"{least} is above the nominal width of {width} mm: the guaranteed width is the lesser one"));
         }
 
-        PriceUnit unit = PriceUnits.Find(row.Word(OffersListing.PriceUnit))!.Value;
-        if (unit == Cost.Offers.PriceUnit.Kilogram && !row.Has(MassPerAreaGsm))
-        {
-            throw row.Fault(
-                MassPerAreaGsm,
-                "is blank and the price is per kg: give the mass of the felt as it is bought, coated or bare, "
-                    + $"{MassPerAreaGsm.RangeWords} {MassPerAreaGsm.UnitWord}");
-        }
-
-        FeltPrice price = new(row.Money(Price), unit, row.Currency(Currency));
+        FeltPrice price = PriceOf(row);
         return new FeltOffer
         {
             Name = row.Text(Name),
@@ -72,10 +67,55 @@ internal static class OffersReader
             MassBasis = row.OptionalWord(MassBasis),
             FaultPercent = row.OptionalNumber(FaultPercent),
             MinimumM = row.OptionalNumber(MinimumM),
+            InvoicedWidthMm = row.OptionalNumber(InvoicedWidthMm),
+            Tiers = TiersOf(row),
+            FreightPerRoll = row.Has(FreightPerRoll) ? row.Money(FreightPerRoll) : 0,
+            DutyPercent = row.Has(DutyPercent) ? row.Money(DutyPercent) : 0,
+            CreditDays = row.Whole(CreditDays),
             DeliveryDays = row.Whole(DeliveryDays),
             Lot = row.OptionalText(Lot),
             PriceRange = PriceRange(row, price),
         };
+    }
+
+    private static FeltPrice PriceOf(CsvRow row)
+    {
+        PriceUnit unit = PriceUnits.Find(row.Word(OffersListing.PriceUnit))!.Value;
+        if (unit == Cost.Offers.PriceUnit.Kilogram && !row.Has(MassPerAreaGsm))
+        {
+            throw row.Fault(
+                MassPerAreaGsm,
+                "is blank and the price is per kg: give the mass of the felt as it is bought, coated or bare, "
+                    + $"{MassPerAreaGsm.RangeWords} {MassPerAreaGsm.UnitWord}");
+        }
+
+        return new FeltPrice(row.Money(Price), unit, row.Currency(Currency));
+    }
+
+    private static PriceTier[] TiersOf(CsvRow row)
+    {
+        List<PriceTier> tiers = [];
+        foreach (string word in (row.OptionalText(Tiers) ?? string.Empty).Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            string[] parts = word.Split(':');
+            if (parts.Length != 2
+                || !double.TryParse(parts[0], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double from)
+                || !decimal.TryParse(parts[1], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out decimal amount)
+                || from <= (tiers.Count > 0 ? tiers[^1].FromM : 0)
+                || amount < (decimal)Price.Range.Low || amount > (decimal)Price.Range.High || from > MostTierM)
+            {
+                throw row.Fault(
+                    Tiers,
+                    $"'{OneLine.Of(word)}' is not allowed: metres:price with a point, metres rising, up to {MostTierM} m, such as "
+                        + "1000:17.90 3000:17.40");
+            }
+
+            tiers.Add(new PriceTier(from, amount));
+        }
+
+        return tiers.Count > 0 && (row.Has(PriceLow) || row.Has(PriceHigh))
+            ? throw row.Fault(Tiers, "cannot stand beside priceLow and priceHigh: a range of prices is that of one price")
+            : [.. tiers];
     }
 
     // Either end may be left out: it is the price itself then.

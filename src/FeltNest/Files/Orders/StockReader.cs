@@ -67,7 +67,9 @@ internal sealed class StockReader
     /// <exception cref="InputException">A currency without a rate, or a price by the kilogram while the mass is not known.</exception>
     public FeltPurchase Offered(FeltOffer offer)
     {
-        decimal price = PerMetre(offer.Price, offer.WidthMm, offer.MassPerAreaGsm);
+        decimal felt = PerMetre(offer.Price, offer.InvoicedWidthMm ?? offer.WidthMm, offer.MassPerAreaGsm);
+        decimal freight = offer.FreightPerRoll * costs.RateOf(offer.Price.Currency) / (decimal)offer.LengthM;
+        decimal price = (felt + freight) * (1 + (offer.DutyPercent / 100));
         return new FeltPurchase(
             new StockRoll
             {

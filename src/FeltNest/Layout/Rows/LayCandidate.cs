@@ -7,4 +7,8 @@ internal sealed record LayCandidate(string Method, IReadOnlyList<LayoutBand> Ban
 {
     /// <summary>Panels per mm of roll.</summary>
     internal double Density => Bands.Sum(b => b.Repeat.Panels.Count / b.Repeat.LengthMm);
+
+    /// <summary>Area of panels per mm of roll, mm2.</summary>
+    internal double AreaShare(IReadOnlyList<LayoutPart> parts) =>
+        Bands.Sum(b => b.Repeat.Panels.Sum(p => parts[p.Part].AreaMm2) / b.Repeat.LengthMm);
 }

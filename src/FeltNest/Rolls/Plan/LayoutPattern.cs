@@ -1,4 +1,3 @@
-using FeltNest.Geometry;
 using FeltNest.Layout;
 
 namespace FeltNest.Rolls.Plan;
@@ -14,23 +13,15 @@ internal static class LayoutPattern
         {
             LayoutRepeat repeat = CommonRepeat.Of(layout);
             double length = repeat.LengthMm;
-            (PlacedPanel Placed, double Left, double Right)[] all = [.. repeat.Panels.Select(p =>
-            {
-                Outline turned = layout.Parts[p.Part].Outline.Turned(double.DegreesToRadians(p.AngleDeg));
-                return (p, p.XMm + turned.MinX, p.XMm + turned.MaxX);
-            })];
-
-            double cut = all.Select(p => p.Left).MinBy(at => all.Max(p => p.Right + Fold(p.Left, at, length)) - at);
+            double cut = StrikeSpan.Of(repeat.Panels, layout.Parts, length).FromMm;
             return new StrikePattern(
                 [.. from k in Enumerable.Range(0, repeats)
-                    from p in all
+                    from p in repeat.Panels
+                    let left = p.XMm + layout.Parts[p.Part].Outline.Turned(double.DegreesToRadians(p.AngleDeg)).MinX
                     select new StrikePanel(
-                        layout.Parts[p.Placed.Part],
-                        p.Placed with { XMm = p.Placed.XMm + Fold(p.Left, cut, length) + (k * length) - cut })],
+                        layout.Parts[p.Part],
+                        p with { XMm = p.XMm + StrikeSpan.Fold(left, cut, length) + (k * length) - cut })],
                 repeats, length);
         }
     }
-
-    // What brings a left edge into the repeat that begins at the cut; a hair before the cut is the cut.
-    private static double Fold(double left, double cut, double length) => -Math.Floor(((left - cut) / length) + 1e-9) * length;
 }

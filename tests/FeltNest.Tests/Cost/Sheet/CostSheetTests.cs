@@ -8,7 +8,7 @@ public sealed class CostSheetTests
 {
     private static FeltAccount Account { get; } = FeltAccount.Of(ConstructedExample.Plan, ConstructedExample.Losses, 780);
 
-    private static CostSheet Sheet { get; } = CostSheet.Of(Account, ConstructedExample.Price, ConstructedExample.Costs);
+    private static CostSheet Sheet { get; } = CostSheet.Of(Account, FeltTerms.Of(ConstructedExample.Price), ConstructedExample.Costs);
 
     [Fact]
     public void The_constructed_example_costs_what_its_lines_say()
@@ -25,9 +25,10 @@ public sealed class CostSheetTests
     }
 
     [Fact]
-    public void Lines_run_from_1_to_19_and_the_felt_lines_add_up()
+    public void Lines_run_from_1_to_25_and_the_felt_lines_add_up()
     {
-        Assert.Equal(Enumerable.Range(1, 19), Sheet.Lines.Select(l => l.Number));
+        Assert.Equal(Enumerable.Range(1, 25), Sheet.Lines.Select(l => l.Number));
+        Assert.Equal(Sheet.AmountOf(10), Sheet.FeltParts.Sum(l => l.Amount ?? 0));
         Assert.Equal(Sheet.Lines[8].Quantity!.Value, Sheet.Lines.Take(8).Sum(l => l.Quantity!.Value), 1e-9);
         Assert.Equal(13.000, Sheet.Lines[0].Quantity!.Value, 0.0005);
     }
@@ -38,13 +39,14 @@ public sealed class CostSheetTests
     [InlineData(PriceUnit.Kilogram, 12.617)]
     public void Felt_is_paid_for_by_the_unit_of_its_price(PriceUnit unit, double quantity) =>
         Assert.Equal(
-            2 * quantity, (double)CostSheet.Of(Account, new FeltPrice(2m, unit, "XTS"), ConstructedExample.Costs).AmountOf(10), 0.001);
+            2 * quantity,
+            (double)CostSheet.Of(Account, FeltTerms.Of(new FeltPrice(2m, unit, "XTS")), ConstructedExample.Costs).AmountOf(10), 0.001);
 
     [Fact]
     public void Overhead_is_a_share_of_what_is_spent_beside_the_felt()
     {
         CostInputs costs = ConstructedExample.Costs with { BoardPerStrike = 0.01m, HandlingPerThousandBalls = 4m, OverheadPercent = 50m };
-        CostSheet sheet = CostSheet.Of(Account, ConstructedExample.Price, costs);
+        CostSheet sheet = CostSheet.Of(Account, FeltTerms.Of(ConstructedExample.Price), costs);
 
         // 0.70 + 2.70 + 1.08 + 60.019 x 0.01 + 4 = 9.08, half of it 4.54; by hand.
         Assert.Equal(4.54m, Math.Round(sheet.AmountOf(18), 2));
@@ -55,8 +57,9 @@ public sealed class CostSheetTests
     [Fact]
     public void At_the_price_for_a_total_the_total_is_that_one()
     {
-        decimal price = Sheet.PriceForTotal(140m, ConstructedExample.Costs);
-        Assert.Equal(140m, CostSheet.Of(Account, ConstructedExample.Price with { Amount = price }, ConstructedExample.Costs).Total, 9);
+        decimal price = Sheet.PriceForTotal(140m);
+        Assert.Equal(
+            140m, CostSheet.Of(Account, FeltTerms.Of(ConstructedExample.Price with { Amount = price }), ConstructedExample.Costs).Total, 9);
         // (152.72 - 140) / 10.642 below 14; by hand.
         Assert.Equal(12.80m, Math.Round(price, 2));
     }
@@ -65,10 +68,11 @@ public sealed class CostSheetTests
     public void Another_currency_needs_its_rate()
     {
         FeltPrice foreign = ConstructedExample.Price with { Currency = "XXX" };
-        InputException error = Assert.Throws<InputException>(() => CostSheet.Of(Account, foreign, ConstructedExample.Costs));
+        InputException error = Assert.Throws<InputException>(() => CostSheet.Of(Account, FeltTerms.Of(foreign), ConstructedExample.Costs));
         Assert.Contains("XXX cannot be mixed with XTS", error.Message, StringComparison.Ordinal);
 
-        CostSheet sheet = CostSheet.Of(Account, foreign, ConstructedExample.Costs with { Rates = [new CurrencyRate("XXX", 0.5m)] });
+        CostSheet sheet =
+            CostSheet.Of(Account, FeltTerms.Of(foreign), ConstructedExample.Costs with { Rates = [new CurrencyRate("XXX", 0.5m)] });
         Assert.Equal(Sheet.AmountOf(10) / 2, sheet.AmountOf(10));
     }
 
@@ -80,6 +84,7 @@ public sealed class CostSheetTests
     [Fact]
     public void A_price_by_the_kilogram_needs_the_mass() => Assert.Throws<InputException>(
         () => CostSheet.Of(
-            FeltAccount.Of(ConstructedExample.Plan, ConstructedExample.Losses, null), new FeltPrice(2m, PriceUnit.Kilogram, "XTS"),
+            FeltAccount.Of(ConstructedExample.Plan, ConstructedExample.Losses, null),
+            FeltTerms.Of(new FeltPrice(2m, PriceUnit.Kilogram, "XTS")),
             CostInputs.Bare("XTS")));
 }

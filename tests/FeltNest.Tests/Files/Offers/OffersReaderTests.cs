@@ -33,8 +33,13 @@ public sealed class OffersReaderTests : IDisposable
                 MassBasis = "bare",
                 FaultPercent = 2.5,
                 MinimumM = 600,
+                FreightPerRoll = 18,
+                CreditDays = 60,
+                DeliveryDays = 21,
                 Lot = "B-7",
             }, offers[1]);
+        Assert.Equal([new PriceTier(10_000, 17.90m), new PriceTier(30_000, 17.50m)], offers[0].Tiers);
+        Assert.Equal((4m, 1600d), (offers[2].DutyPercent, offers[2].InvoicedWidthMm));
         Assert.Equal((PriceUnit.Kilogram, "USD", 1600d), (offers[2].Price.Unit, offers[2].Price.Currency, offers[2].PlannedWidthMm));
     }
 
@@ -64,6 +69,25 @@ public sealed class OffersReaderTests : IDisposable
         Assert.Equal(
             expected, Assert.Single(OffersReader.Read(File(Encoding.UTF8.GetPreamble().Concat(Encoding.UTF8.GetBytes(text)).ToArray()))));
     }
+
+    [Theory]
+    [InlineData("1000")]
+    [InlineData("1000:17,9")]
+    [InlineData("1000:17.9 900:17")]
+    [InlineData("0:17")]
+    [InlineData("1000:0")]
+    [InlineData("1000:-3")]
+    public void Tiers_that_make_no_sense_are_told_with_line_and_what_is_allowed(string tiers)
+    {
+        InputException error = Assert.Throws<InputException>(() => Read($"{Head},tiers\nA,f,1500,50,18.4,m,EUR,\"{tiers}\"\n"));
+
+        Assert.Contains("line 2, tiers", error.Message, StringComparison.Ordinal);
+        Assert.Contains("such as 1000:17.90 3000:17.40", error.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Square_metres_may_be_written_with_a_raised_2() =>
+        Assert.Equal(PriceUnit.SquareMetre, Assert.Single(Read(Head + "\nA,f,1500,50,18.4,m\u00B2,EUR\n")).Price.Unit);
 
     [Fact]
     public void A_quoted_field_keeps_separators_and_doubled_quotes() =>

@@ -72,7 +72,7 @@ internal static class Assumptions
         return new Assumption
         {
             Words = $"price of {row.Case.Name}",
-            Now = (double)row.Case.Offer.Price.Amount,
+            Now = (double)row.Sheet!.Price.Amount,
             Low = (double)low,
             High = (double)high,
             IsStated = true,

@@ -64,6 +64,13 @@ internal static class CostFigures
         Money(
             "handlingPerThousandBalls", "handling of a thousand balls", c => c.HandlingPerThousandBalls,
             (c, v) => c with { HandlingPerThousandBalls = v }),
+        Money(
+            "interestPercent", "interest a year, %", c => c.InterestPercent, (c, v) => c with { InterestPercent = v }),
+        Money(
+            "surplusWorthPercent", "worth of felt left over, %", c => c.SurplusWorthPercent, (c, v) => c with { SurplusWorthPercent = v }),
+        Money(
+            "coating.pricePerM2", "coating and cement of a square metre", c => c.CoatingPerSquareMetre,
+            (c, v) => c with { CoatingPerSquareMetre = v }),
         Money("overheadPercent", "overhead, %", c => c.OverheadPercent, (c, v) => c with { OverheadPercent = v }),
     ];
 
