@@ -1,4 +1,5 @@
 using FeltNest.Cost.Compare;
+using FeltNest.Cost.Compare.Outlook;
 using FeltNest.Cost.Offers;
 using FeltNest.Cost.Sheet;
 using FeltNest.Drawing;
@@ -29,6 +30,7 @@ internal sealed class CompareRun : IRun
         layoutNotes = question.Part.Notes;
         CostInputs? costs = question.CostsFile is { } file ? CostsReader.Read(file) : question.Costs;
         RequireRates(question, costs);
+        RequireCorrelations(question, costs);
         Question = new CompareRequest(
             question.Lay, Cases(question), question.Scanned, WithLife(costs, question.LifeFile), Kept(question))
         {
@@ -97,6 +99,30 @@ internal sealed class CompareRun : IRun
                 throw new InputException(
                     question.OffersFile, $"currency of '{offer.Name}'",
                     $"{own} cannot be mixed with {sheet}: state its rate under {where}");
+            }
+        }
+    }
+
+    private static void RequireCorrelations(CompareAsk question, CostInputs? costs)
+    {
+        if (costs is null)
+        {
+            return;
+        }
+
+        string[] known = [.. UnsureFigures.Of(costs, Cases(question)).Select(figure => figure.Name)];
+        for (int i = 0; i < costs.Correlations.Count; i++)
+        {
+            CostCorrelation pair = costs.Correlations[i];
+            foreach ((string field, string name) in ((string, string)[])[("first", pair.First), ("second", pair.Second)])
+            {
+                // Offers change from list to list: what is said of one that is not in it waits.
+                if (!known.Contains(name) && !name.StartsWith("price of ", StringComparison.Ordinal))
+                {
+                    throw new InputException(
+                        question.CostsFile, $"correlations[{i}].{field}",
+                        $"'{name}' is no figure with a range; there are: {string.Join(", ", known.DefaultIfEmpty("none"))}");
+                }
             }
         }
     }

@@ -40,6 +40,7 @@ internal static class CompareReport
 
         CompareFronts.Add(table, comparison);
         Offers(table, comparison);
+        CompareOutlook.Add(table, comparison);
         CompareRisks.Add(table, comparison);
         CompareWidths.Add(table, comparison);
         return text.Append('\n').Append(table).ToString();

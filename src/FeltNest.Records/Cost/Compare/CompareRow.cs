@@ -16,6 +16,9 @@ public sealed record CompareRow
     /// <summary>The lay that is taken: where costs are known, the one that costs least of <see cref="Front"/>.</summary>
     public required RollLayout Layout { get; init; }
 
+    /// <summary>Most panels of one layer a strike of it cuts, or null for one repeat.</summary>
+    public required int? MostPanels { get; init; }
+
     /// <summary>Yield of the lay alone.</summary>
     public required YieldFigures Yield { get; init; }
 

@@ -44,6 +44,12 @@ public sealed record Comparison
     /// <summary>Dies and layers weighed on the best row; empty where the costs file names none.</summary>
     public required IReadOnlyList<GangChoice> Gang { get; init; }
 
+    /// <summary>What all figures that may be off make of the costs together; null where none has a range or a price is missing.</summary>
+    public required CostOutlook? Outlook { get; init; }
+
+    /// <summary>What money could be spent on, the best first; empty where the balls of a year or a price are not known.</summary>
+    public required IReadOnlyList<YearChoice> Years { get; init; }
+
     /// <summary>True where cases are missing because the work was ended early.</summary>
     public required bool CutShort { get; init; }
 

@@ -15,6 +15,9 @@ public sealed record KeptDieRow
     /// <summary>Cost of a thousand balls, or null.</summary>
     public required decimal? Total { get; init; }
 
+    /// <summary>The same without the wear of the die, or null.</summary>
+    public required decimal? RunningCost { get; init; }
+
     /// <summary>Thousand balls after which the new lay has saved the price of its die; null where that price is not known or nothing is
     /// saved.</summary>
     public required decimal? NewDiePaysAfterThousandBalls { get; init; }

@@ -9,6 +9,9 @@ public sealed record LayChoice
     /// <summary>The layout.</summary>
     public required RollLayout Layout { get; init; }
 
+    /// <summary>Most panels of one layer a strike may cut, or null for one repeat.</summary>
+    public required int? MostPanels { get; init; }
+
     /// <summary>The felt over a whole roll.</summary>
     public required FeltAccount Account { get; init; }
 

@@ -60,6 +60,9 @@ public sealed record FeltOffer
     /// <summary>Least and greatest price thought possible, in the unit and currency of the price, or null.</summary>
     public (decimal Low, decimal High)? PriceRange { get; init; }
 
+    /// <summary>How likely the prices between are.</summary>
+    public Sheet.SpreadShape PriceShape { get; init; }
+
     /// <summary>The width to plan on: what is guaranteed.</summary>
     public double PlannedWidthMm => LeastWidthMm ?? WidthMm;
 }

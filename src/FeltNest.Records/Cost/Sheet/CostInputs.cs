@@ -60,6 +60,12 @@ public sealed record CostInputs
     /// <summary>Figures that may be off, and how far; the figures themselves are the likely ones.</summary>
     public IReadOnlyList<CostRange> Ranges { get; init; } = [];
 
+    /// <summary>Figures that go together; the others are independent.</summary>
+    public IReadOnlyList<CostCorrelation> Correlations { get; init; } = [];
+
+    /// <summary>Years over which savings are counted.</summary>
+    public double HorizonYears { get; init; } = 5;
+
     /// <summary>Dies and layers to be weighed against each other, or null.</summary>
     public GangOptions? Gang { get; init; }
 

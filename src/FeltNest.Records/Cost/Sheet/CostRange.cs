@@ -11,4 +11,7 @@ public readonly record struct CostRange
 
     /// <summary>Greatest value thought possible.</summary>
     public required decimal High { get; init; }
+
+    /// <summary>How likely the values between are.</summary>
+    public SpreadShape Shape { get; init; }
 }

@@ -15,6 +15,16 @@ public sealed record CostSheet(string Currency, FeltPrice Price, IReadOnlyList<C
     /// <summary>Line 19: everything, for a thousand balls.</summary>
     public decimal Total => AmountOf(19);
 
+    /// <summary>The total without the wear of the die and its overhead.</summary>
+    public decimal WithoutDie
+    {
+        get
+        {
+            decimal conversion = Enumerable.Range(13, 5).Sum(AmountOf);
+            return conversion == 0 ? Total : Total - (AmountOf(15) * (1 + (AmountOf(18) / conversion)));
+        }
+    }
+
     /// <summary>Money of a line, 0 where it is not counted.</summary>
     public decimal AmountOf(int number) => Lines[number - 1].Amount ?? 0;
 

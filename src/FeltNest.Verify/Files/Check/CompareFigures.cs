@@ -36,10 +36,56 @@ internal static class CompareFigures
             swing.Keep(swing.Number("low") <= likely && likely <= swing.Number("high"), "likely", "does not lie between low and high");
         }
 
+        Outlook(top, names);
+        Years(top);
         StatedFields.Grow(top.Items("dropWidths"), "rows");
         StatedFields.Grow(top.Items("dropWidths"), "leastWidthMm");
         StatedFields.Grow(top.Items("crossovers"), "widthMm");
         StatedFields.Grow(top.Items("sweep"), "widthMm");
+    }
+
+    // In every case one row is the cheapest.
+    private static void Outlook(StatedFields top, string?[] names)
+    {
+        if (top.Inner("outlook") is not { } outlook)
+        {
+            return;
+        }
+
+        IReadOnlyList<StatedFields> rows = outlook.Items("rows");
+        double sum = rows.Sum(row => row.Number("cheapestPercent"));
+        outlook.Keep(
+            Math.Abs(sum - 100) <= 1e-6, "rows", FormattableString.Invariant($"are the cheapest in {sum:0.####} % together, not in 100"));
+        outlook.Keep(rows.Select(row => row.Text("name")).SequenceEqual(names), "rows", "are not those of the comparison");
+    }
+
+    // Savings of a year from those of a thousand balls; months and present value from both.
+    private static void Years(StatedFields top)
+    {
+        IReadOnlyList<StatedFields> choices = top.Items("years");
+        if (choices.Count == 0 || top.Inner("yearTerms") is not { } terms)
+        {
+            return;
+        }
+
+        double thousands = terms.Number("annualBalls") / 1000;
+        foreach (StatedFields choice in choices)
+        {
+            double outlay = choice.Number("outlay");
+            double saved = choice.Number("savedPerYear");
+            choice.Same("savedPerYear", choice.Number("savedPerThousandBalls") * thousands, Coin * thousands);
+            if (choice.Optional("paybackMonths") is not null)
+            {
+                choice.Same("paybackMonths", 12 * outlay / saved, Shares.Room(12 * outlay / saved));
+            }
+
+            if (terms.Optional("interestPercent") is { } interest)
+            {
+                double years = terms.Number("horizonYears");
+                double worth = interest == 0 ? years : (1 - Math.Pow(1 + (interest / 100), -years)) / (interest / 100);
+                choice.Same("netPresentValue", (saved * worth) - outlay, Coin * (1 + worth));
+            }
+        }
     }
 
     // Ranks are 1, 2, 3 ... in the order of cost, or of felt where a row has no cost.

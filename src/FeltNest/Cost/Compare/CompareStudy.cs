@@ -1,10 +1,12 @@
 using System.Collections.Concurrent;
 using FeltNest.Cost.Compare.Findings;
+using FeltNest.Cost.Compare.Outlook;
 using FeltNest.Cost.Offers;
 using FeltNest.Cost.Sheet;
 using FeltNest.Layout;
 using FeltNest.Layout.Scan;
 using FeltNest.Yield;
+using static FeltNest.InvariantText;
 
 namespace FeltNest.Cost.Compare;
 
@@ -81,7 +83,8 @@ internal sealed class CompareStudy
         RollLayout? die = (question.Kept is { } kept ? kept with { Trims = question.Lay.Trims } : null)
             ?? (best.Layout.Bands.Count == 1 ? best.Layout : null);
         (IReadOnlyList<SweepPoint> sweep, IReadOnlyList<Crossover> crossovers) = WidthSweep.Of(question, lays, ranked, stop);
-        IReadOnlyList<LengthValue> values = stop.IsCancellationRequested ? [] : Values(best);
+        MillimetreStudy millimetres = new(question, lays, pricing, search, stop);
+        IReadOnlyList<LengthValue> values = stop.IsCancellationRequested ? [] : millimetres.Values(best, Widest);
         (IReadOnlyList<RankFlip> flips, IReadOnlyList<CostSwing> swings, IReadOnlyList<GangChoice> gang) = Weighed(ranked);
         return new Comparison
         {
@@ -94,6 +97,8 @@ internal sealed class CompareStudy
             DropWidths = die is null ? [] : KeptDie.Widths(die, Widest * 1.1),
             BreakEvens = CompareRanking.BreakEvens(ranked, item => pricing.Ways(item, fronts[item])),
             Values = stop.IsCancellationRequested ? [] : values,
+            Outlook = OutlookOf(ranked),
+            Years = YearsOf(ranked, millimetres.SmallerGap),
             Flips = flips,
             Swings = swings,
             Gang = gang,
@@ -168,6 +173,7 @@ internal sealed class CompareStudy
             Case = item,
             Rank = 0,
             Layout = taken.Layout,
+            MostPanels = taken.MostPanels,
             Yield = YieldAccount.Of(taken.Layout),
             Account = taken.Account,
             Sheet = taken.Sheet,
@@ -221,8 +227,51 @@ internal sealed class CompareStudy
             PanelsPerMetre = most.PanelsPerMetre,
             SquareMetresPerThousandBalls = felt.PerThousandBalls.SquareMetres,
             Total = cost?.Total,
+            RunningCost = cost?.WithoutDie,
             NewDiePaysAfterThousandBalls = after,
         };
+    }
+
+    private CostOutlook? OutlookOf(CompareRow[] rows) => question.Costs is { } costs && !question.Scan && !stop.IsCancellationRequested
+        && !Array.Exists(rows, r => r.Sheet is null) ? OutlookStudy.Of(rows, pricing, costs) : null;
+
+    // Today is the first row, cut with the kept die where there is one that fits.
+    private IReadOnlyList<YearChoice> YearsOf(CompareRow[] rows, LayChoice? smallerGap)
+    {
+        CompareRow first = rows[0];
+        if (question.Costs is not { AnnualBalls: not null } costs || question.Scan || (first.Kept?.RunningCost ?? first.Sheet?.WithoutDie)
+            is not { } today)
+        {
+            return [];
+        }
+
+        YearStudy years = new(costs, today);
+        if (first.Kept is not null)
+        {
+            years.Add($"a new die for {first.Case.Name}", first.Sheet);
+        }
+
+        foreach (CompareRow row in rows.Skip(1))
+        {
+            years.Add($"{row.Case.Name} with a die of its own", row.Sheet);
+        }
+
+        CompareRow best = rows.First(r => r.Rank == 1);
+        LayChoice more = pricing.Cheapest(best.Case, fronts[best.Case], moreCavities: best.Layout.Bands[0].Repeat.Panels.Count);
+        if (more.Account.Cavities > best.Account.Cavities)
+        {
+            years.Add(
+                Invariant($"{best.Case.Name}, {more.Account.Cavities:0.##} instead of {best.Account.Cavities:0.##} cavities"), more.Sheet);
+        }
+
+        if (smallerGap is not null)
+        {
+            years.Add(
+                Invariant($"{best.Case.Name}, gap {question.Lay.GapMm - 1:0.###} instead of {question.Lay.GapMm:0.###} mm"),
+                smallerGap.Sheet);
+        }
+
+        return years.Ranked;
     }
 
     private (IReadOnlyList<RankFlip> Flips, IReadOnlyList<CostSwing> Swings, IReadOnlyList<GangChoice> Gang) Weighed(CompareRow[] rows)
@@ -248,44 +297,5 @@ internal sealed class CompareStudy
                 return null;
             }
         }));
-    }
-
-    // The best row laid again with a millimetre more or less; what does not fit any more is left out.
-    private List<LengthValue> Values(CompareRow best)
-    {
-        CompareCase item = best.Case;
-        double gap = question.Lay.GapMm;
-        double length = LongerPart.LengthOf(question.Lay.Part);
-        List<LengthValue> values = [];
-        if (gap >= 1)
-        {
-            Gap(gap - 1);
-        }
-
-        Gap(gap + 1);
-        Add(
-            FormattableString.Invariant($"width {item.WidthMm + 1:0.###} instead of {item.WidthMm:0.###} mm"), question.Lay,
-            item.WidthMm + 1);
-        Add(
-            FormattableString.Invariant($"panel {length - 1:0.0} instead of {length:0.0} mm long"),
-            question.Lay with { Part = LongerPart.Of(question.Lay.Part, -1) }, item.WidthMm);
-        return values;
-
-        void Gap(double other) => Add(
-            FormattableString.Invariant($"gap {other:0.###} instead of {gap:0.###} mm"), question.Lay with { GapMm = other }, item.WidthMm);
-
-        void Add(string change, LayoutRequest lay, double width)
-        {
-            try
-            {
-                WidthLays other =
-                    ReferenceEquals(lay, question.Lay) ? lays : new WidthLays(lay with { RollWidthMm = Widest }, question.Scan, search);
-                LayChoice way = pricing.Cheapest(item, other.On(width, item.Trims, stop));
-                values.Add(new LengthValue(
-                    change, 1000 * (way.SquareMetres - best.Account.PerThousandBalls.SquareMetres),
-                    1000 * (way.Sheet?.Total - best.Total)));
-            }
-            catch (NoAnswerException) { /* A wider gap may leave no room for the part. */ }
-        }
     }
 }

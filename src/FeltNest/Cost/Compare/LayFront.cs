@@ -3,8 +3,8 @@ using FeltNest.Layout;
 
 namespace FeltNest.Cost.Compare;
 
-/// <summary>The ways to cut one felt, and which of them costs least: fewer rows may cost a little felt and save strikes, as a die cuts whole
-/// repeats.</summary>
+/// <summary>The ways to cut one felt, and which of them costs least: fewer rows may cost a little felt and save strikes, as a die cuts
+/// whole repeats.</summary>
 /// <remarks>A way is a layout with a number of repeats that a strike cuts. Allowed are all whose felt, over a whole roll, is at most
 /// <see cref="MostMoreFelt"/> above the least.</remarks>
 internal sealed class LayFront
@@ -25,7 +25,7 @@ internal sealed class LayFront
     public LayChoice LeastFelt(int? mostPanels, Func<LayPlan, int?, (FeltAccount Account, CostSheet? Sheet)> priced)
     {
         (FeltAccount account, CostSheet? sheet) = priced(lays[0].Plan, mostPanels);
-        return new LayChoice { Layout = lays[0].Layout, Account = account, Sheet = sheet };
+        return new LayChoice { Layout = lays[0].Layout, MostPanels = mostPanels, Account = account, Sheet = sheet };
     }
 
     /// <summary>The way that costs least; where costs are equal the one with less felt, then the earlier. Without a price the layout with
@@ -65,7 +65,7 @@ internal sealed class LayFront
                 try
                 {
                     (FeltAccount account, CostSheet? sheet) = priced(cut, most);
-                    ways.Add(new LayChoice { Layout = layout, Account = account, Sheet = sheet });
+                    ways.Add(new LayChoice { Layout = layout, MostPanels = most, Account = account, Sheet = sheet });
                 }
                 catch (NoAnswerException tooShort)
                 {

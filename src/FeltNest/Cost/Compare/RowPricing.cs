@@ -58,8 +58,14 @@ internal sealed class RowPricing(CompareRequest question)
     }
 
     /// <summary>The way that costs least.</summary>
-    public LayChoice Cheapest(CompareCase item, LayFront front, PriceChange? change = null, int? plies = null) =>
-        front.Best(LossesOf(item, change).MostPanelsPerStrike, plies, (plan, most) => Priced(item, plan, most, change));
+    /// <param name="item">The case.</param>
+    /// <param name="front">Its layouts.</param>
+    /// <param name="change">What is changed in the costs, or null.</param>
+    /// <param name="plies">Plies of a strike, or null for those of the layout.</param>
+    /// <param name="moreCavities">Panels of one layer that a strike may cut beyond what the costs allow.</param>
+    public LayChoice Cheapest(
+        CompareCase item, LayFront front, PriceChange? change = null, int? plies = null, int moreCavities = 0) =>
+        front.Best(LossesOf(item, change).MostPanelsPerStrike + moreCavities, plies, (plan, most) => Priced(item, plan, most, change));
 
     /// <summary>All ways that are allowed.</summary>
     public List<LayChoice> Ways(CompareCase item, LayFront front) =>

@@ -74,8 +74,8 @@ internal sealed class LandedFelt
         new(20, "felt at its price", Quantity, PriceUnits.WordOf(Price.Unit), felt),
         new(21, "freight", null, string.Empty, freight),
         new(22, "duty", null, string.Empty, duty),
-        new(23, "less interest saved by days of credit", null, string.Empty, credit),
-        new(24, "felt bought beyond need, less its worth", null, string.Empty, surplus),
+        new(23, "less interest of days of credit", null, string.Empty, credit),
+        new(24, "beyond need, less its worth", null, string.Empty, surplus),
         new(25, "coating and cement", null, string.Empty, coating),
     ];
 

@@ -50,6 +50,28 @@ internal static class CompareDocument
     public static readonly ObjectsField Swings = Fields.Add(
         new ObjectsField(
             "swings", CompareFindingFields.SwingFields.Set, "figures with a stated range: what they do to the best row, widest first"));
+    public static readonly ObjectField Outlook = Fields.Add(
+        new ObjectField(
+            "outlook", CompareFindingFields.OutlookFields.Set,
+            "all figures that have a range drawn together, the layouts as they are taken; null where none has one, for a width range or "
+                + "without "
+                + "a price")
+        {
+            OrNull = true,
+        });
+    public static readonly ObjectField YearTerms = Fields.Add(
+        new ObjectField(
+            "yearTerms", CompareFindingFields.YearTermFields.Set,
+            "what savings are reckoned with; null where the balls of a year are not known")
+        {
+            OrNull = true,
+        });
+    public static readonly ObjectsField Years = Fields.Add(
+        new ObjectsField(
+            "years", CompareFindingFields.YearFields.Set,
+            "what money could be spent on against what is cut today (the first row, with the kept die), the greatest present value "
+                + "first, without "
+                + "interest the greatest saving; empty where the balls of a year or a price are not known"));
     public static readonly ObjectsField Gang = Fields.Add(
         new ObjectsField(
             "gang", CompareFindingFields.GangFields.Set, "dies and plies weighed on the best row; empty where the costs file names none"));

@@ -97,6 +97,71 @@ internal static class CompareFindingFields
             });
     }
 
+    /// <summary>Fields of <c>outlook</c>.</summary>
+    internal static class OutlookFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly WholeField Samples = Set.Add(new WholeField("samples", "sets of figures that were drawn"));
+        public static readonly ObjectsField Rows = Set.Add(new ObjectsField("rows", RowOutlookFields.Set, "in the order of the rows"));
+        public static readonly ObjectsField Shares = Set.Add(
+            new ObjectsField(
+                "shares", SpreadShareFields.Set, "what figure the spread of the best row's cost comes from, the greatest share first"));
+    }
+
+    /// <summary>Fields of <c>outlook.rows[]</c>; money for a thousand balls.</summary>
+    internal static class RowOutlookFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly TextField Name = Set.Add(new TextField("name"));
+        public static readonly NumberField P5 = Set.Add(new NumberField("p5", "one case of twenty costs less"));
+        public static readonly NumberField P50 = Set.Add(new NumberField("p50", "half of the cases cost less"));
+        public static readonly NumberField P95 = Set.Add(new NumberField("p95", "one case of twenty costs more"));
+        public static readonly NumberField Mean = Set.Add(new NumberField("mean"));
+        public static readonly NumberField Deviation = Set.Add(new NumberField("deviation", "standard deviation"));
+        public static readonly NumberField Least = Set.Add(new NumberField("least", "every figure at its cheap end"));
+        public static readonly NumberField Most = Set.Add(new NumberField("most", "every figure at its dear end: the plain worst case"));
+        public static readonly NumberField CheapestPercent = Set.Add(
+            new NumberField("cheapestPercent", "in how many cases it is the cheapest"));
+    }
+
+    /// <summary>Fields of <c>outlook.shares[]</c>.</summary>
+    internal static class SpreadShareFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly TextField Figure = Set.Add(new TextField("figure"));
+        public static readonly NumberField Percent = Set.Add(new NumberField("percent", "of the variance"));
+    }
+
+    /// <summary>Fields of <c>yearTerms</c>.</summary>
+    internal static class YearTermFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly NumberField AnnualBalls = Set.Add(new NumberField("annualBalls", "balls made in a year") { Unit = "balls" });
+        public static readonly NumberField InterestPercent = Set.Add(new NumberField("interestPercent", "a year") { OrNull = true });
+        public static readonly NumberField HorizonYears = Set.Add(
+            new NumberField("horizonYears", "years over which savings are counted") { Unit = "years" });
+    }
+
+    /// <summary>Fields of <c>years[]</c>.</summary>
+    internal static class YearFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly TextField What = Set.Add(new TextField("what"));
+        public static readonly NumberField Outlay = Set.Add(new NumberField("outlay", "price of the die, laid out at once"));
+        public static readonly NumberField SavedPerThousandBalls = Set.Add(
+            new NumberField("savedPerThousandBalls", "wear of dies left out; below 0 where it costs more"));
+        public static readonly NumberField SavedPerYear = Set.Add(new NumberField("savedPerYear"));
+        public static readonly NumberField PaybackMonths = Set.Add(
+            new NumberField("paybackMonths", "null where nothing is saved") { OrNull = true, Unit = "months" });
+        public static readonly NumberField NetPresentValue = Set.Add(
+            new NumberField("netPresentValue", "null where no interest is known") { OrNull = true });
+    }
+
     /// <summary>Fields of <c>sweep[]</c>.</summary>
     internal static class SweepFields
     {

@@ -76,6 +76,11 @@ internal static class CompareWriter
             .Number(SwingFields.CostAtHigh, Money(swing.TotalAtHigh))
             .Text(SwingFields.BestAtLow, swing.BestAtLow)
             .Text(SwingFields.BestAtHigh, swing.BestAtHigh))
+        .ObjectOrNull(CompareDocument.Outlook, comparison.Outlook, CompareOutlookWriter.Outlook)
+        .ObjectOrNull(
+            CompareDocument.YearTerms, comparison.Question.Costs is { AnnualBalls: not null } costs ? costs : null,
+            CompareOutlookWriter.Terms)
+        .Objects(CompareDocument.Years, comparison.Years, CompareOutlookWriter.Year)
         .Objects(CompareDocument.Gang, comparison.Gang, (item, choice) => item
             .Number(GangFields.Cavities, choice.Cavities)
             .Number(GangFields.Plies, choice.Plies)

@@ -59,6 +59,13 @@ internal static class CostsDocument
         });
     public static readonly ObjectField Coating = Fields.Add(
         new ObjectField("coating", CoatingFields.Set, "coating and cement put on bare felt before it is cut") { Optional = true });
+    public static readonly NumberField HorizonYears = Fields.Add(
+        new NumberField("horizonYears", 0.5, 30, "years over which savings are counted") { Default = 5, Unit = "years" });
+    public static readonly ObjectsField Correlations = Fields.Add(
+        new ObjectsField("correlations", CorrelationFields.Set, "figures with a range that go together; the others are independent")
+        {
+            Optional = true,
+        });
     public static readonly ObjectField Gang = Fields.Add(
         new ObjectField("gang", GangFields.Set, "dies and plies to be weighed on the best row; `die` and `strike.price` are wanted")
         {
@@ -197,6 +204,18 @@ internal static class CostsDocument
             {
                 OrSpread = true,
             });
+    }
+
+    /// <summary>Fields of <c>correlations[]</c>.</summary>
+    internal static class CorrelationFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly TextField First = Set.Add(
+            new TextField("first", "place of a figure with a range (`strike.price`), or `price of` and the name of an offer"));
+        public static readonly TextField Second = Set.Add(new TextField("second", "the other one"));
+        public static readonly NumberField Correlation = Set.Add(
+            new NumberField("correlation", -1, 1, "of the normal variables behind them") { Unit = string.Empty });
     }
 
     /// <summary>Fields of <c>gang</c>.</summary>

@@ -54,6 +54,8 @@ internal sealed class CostsReader
             InterestPercent = Optional(top, InterestPercent),
             SurplusWorthPercent = Optional(top, SurplusWorthPercent),
             CoatingPerSquareMetre = top.OptionalObject(Coating) is { } coating ? Decimal(coating, CoatingFields.PricePerM2) : null,
+            HorizonYears = top.Has(HorizonYears) ? (double)Optional(top, HorizonYears)! : HorizonYears.Default!.Value,
+            Correlations = CorrelationsOf(top),
             Gang = GangOf(top, strike),
             Ranges = ranges,
         };
@@ -79,6 +81,25 @@ internal sealed class CostsReader
 
         string own = felt.Has(FeltFields.Currency) ? felt.Currency(FeltFields.Currency) : currency;
         return new FeltPrice(Decimal(felt, FeltFields.Price), Unit(felt), own);
+    }
+
+    private static CostCorrelation[] CorrelationsOf(JsonFields top)
+    {
+        List<CostCorrelation> pairs = [];
+        foreach (JsonFields item in top.OptionalObjects(Correlations))
+        {
+            CostCorrelation pair = new(
+                item.Text(CorrelationFields.First), item.Text(CorrelationFields.Second), item.Number(CorrelationFields.Correlation));
+            if (pair.First == pair.Second
+                || pairs.Exists(p => (p.First, p.Second) == (pair.First, pair.Second) || (p.Second, p.First) == (pair.First, pair.Second)))
+            {
+                throw item.Fault(CorrelationFields.Second, $"'{OneLine.Of(pair.Second)}' stands with '{OneLine.Of(pair.First)}' already");
+            }
+
+            pairs.Add(pair);
+        }
+
+        return [.. pairs];
     }
 
     private DieCost? DieOf(JsonFields? die)
@@ -199,13 +220,21 @@ internal sealed class CostsReader
         }
 
         decimal likely = three.Exact(SpreadFields.Likely, low, high);
-        ranges.Add(
-            new CostRange
-            {
-                Field = fields.PathOf(field),
-                Low = three.Exact(SpreadFields.Low, low, likely),
-                High = three.Exact(SpreadFields.High, likely, high),
-            });
+        CostRange range = new()
+        {
+            Field = fields.PathOf(field),
+            Low = three.Exact(SpreadFields.Low, low, likely),
+            High = three.Exact(SpreadFields.High, likely, high),
+            Shape = three.Has(SpreadFields.Shape)
+                ? EnumWord.Find<SpreadShape>(three.Word(SpreadFields.Shape))!.Value
+                : SpreadShape.Triangular,
+        };
+        if (range.Shape == SpreadShape.Normal && Math.Abs(range.Low + range.High - (2 * likely)) > 1e-9m * range.High)
+        {
+            throw three.Fault(SpreadFields.Shape, "'normal' wants the likely value in the middle of low and high");
+        }
+
+        ranges.Add(range);
         return likely;
     }
 }

@@ -7,5 +7,13 @@ internal static class SpreadFields
 
     public static readonly NumberField Low = Set.Add(new NumberField("low", "least value"));
     public static readonly NumberField Likely = Set.Add(new NumberField("likely", "the value that counts"));
+    public static readonly WordField Shape = Set.Add(
+        new WordField(
+            "shape", ["triangular", "uniform", "normal"],
+            "how likely the values between are; normal: low and high lie two standard deviations off the likely one")
+        {
+            Optional = true,
+            Default = "triangular",
+        });
     public static readonly NumberField High = Set.Add(new NumberField("high", "greatest value"));
 }

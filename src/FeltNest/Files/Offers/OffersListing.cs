@@ -84,6 +84,13 @@ internal static class OffersListing
             Allowed = "0.0001 to `price`",
             Otherwise = "`price`",
         });
+    public static readonly WordField PriceShape = Columns.Add(
+        new WordField(
+            "priceShape", ["triangular", "uniform", "normal"],
+            "how likely the prices between are; normal: both lie two standard deviations off the price")
+        {
+            Default = "triangular",
+        });
     public static readonly NumberField PriceHigh = Columns.Add(
         new NumberField("priceHigh", ShopRanges.FeltPrice, "greatest price thought possible")
         {

@@ -1,5 +1,6 @@
 using System.Globalization;
 using FeltNest.Cost.Offers;
+using FeltNest.Cost.Sheet;
 using FeltNest.Files.Csv;
 using FeltNest.Files.Fields;
 using static FeltNest.Files.Offers.OffersListing;
@@ -75,6 +76,7 @@ internal static class OffersReader
             DeliveryDays = row.Whole(DeliveryDays),
             Lot = row.OptionalText(Lot),
             PriceRange = PriceRange(row, price),
+            PriceShape = ShapeOf(row, price),
         };
     }
 
@@ -116,6 +118,15 @@ internal static class OffersReader
         return tiers.Count > 0 && (row.Has(PriceLow) || row.Has(PriceHigh))
             ? throw row.Fault(Tiers, "cannot stand beside priceLow and priceHigh: a range of prices is that of one price")
             : [.. tiers];
+    }
+
+    private static SpreadShape ShapeOf(CsvRow row, FeltPrice price)
+    {
+        SpreadShape shape = EnumWord.Find<SpreadShape>(row.Word(PriceShape))!.Value;
+        return shape == SpreadShape.Normal && PriceRange(row, price) is { } range
+            && Math.Abs(range.Low + range.High - (2 * price.Amount)) > 1e-9m * range.High
+            ? throw row.Fault(PriceShape, "'normal' wants the price in the middle of priceLow and priceHigh")
+            : shape;
     }
 
     // Either end may be left out: it is the price itself then.

@@ -6,9 +6,6 @@ namespace FeltNest.Cost.Compare.Findings;
 /// on.</summary>
 internal static class GangStudy
 {
-    // The line of the cost sheet that the wear of the die stands on.
-    private const int DieLine = 15;
-
     /// <summary>The choices in the order of cavities and plies, those that come to the same strike left out.</summary>
     /// <param name="costs">Costs with a gang.</param>
     /// <param name="priced">Account and sheet of the row under other costs, cut in so many plies; null where a roll is too short for one
@@ -35,7 +32,6 @@ internal static class GangStudy
                 double perStrike = first.Account.PanelsPerStrike;
                 if (!choices.Exists(c => c.Plies == plies && Math.Abs(c.PanelsPerStrike - perStrike) < 1e-9))
                 {
-                    decimal wear = first.Sheet.AmountOf(DieLine) * (1 + ((costs.OverheadPercent ?? 0) / 100));
                     choices.Add(new GangChoice
                     {
                         Cavities = cavities,
@@ -43,7 +39,7 @@ internal static class GangStudy
                         PanelsPerStrike = perStrike,
                         StrikesPerThousandBalls = first.Account.StrikesPerThousandBalls,
                         DiePrice = first.Sheet.Die!.Price,
-                        RunningCost = first.Sheet.Total - wear,
+                        RunningCost = first.Sheet.WithoutDie,
                         Total = first.Sheet.Total,
                         PaysFromThousandBalls = null,
                     });
