@@ -1,0 +1,33 @@
+namespace FeltNest.Panel.Budget;
+
+/// <summary>What one part that is off does to the gap at each station.</summary>
+/// <param name="Source">Index of its tolerance.</param>
+/// <param name="Panels">The panels it is off on: <c>both</c> alike, or <c>A</c> or <c>B</c> alone.</param>
+/// <param name="AtMinus">Change of the gap with the part off by all of its tolerance downwards, mm, a value a station.</param>
+/// <param name="AtPlus">Likewise upwards.</param>
+internal sealed record GapEffect(int Source, string Panels, IReadOnlyList<double> AtMinus, IReadOnlyList<double> AtPlus)
+{
+    /// <summary>Half of the change from end to end: the slope times the tolerance.</summary>
+    public double Slope(int station) => (AtPlus[station] - AtMinus[station]) / 2;
+
+    /// <summary>What the ends have in common: half of the second difference.</summary>
+    public double Bend(int station) => (AtPlus[station] + AtMinus[station]) / 2;
+
+    /// <summary>Change of the gap for a share of the tolerance.</summary>
+    /// <param name="station">The station.</param>
+    /// <param name="share">Share, -1 to 1 from end to end; beyond the ends where parts may lie outside.</param>
+    public double At(int station, double share) => ((Bend(station) * share) + Slope(station)) * share;
+
+    /// <summary>The share within the tolerance at which the gap is least, or greatest.</summary>
+    /// <param name="station">The station.</param>
+    /// <param name="least">True for the least gap.</param>
+    public double Worst(int station, bool least)
+    {
+        double side = least ? 1 : -1;
+        double a = side * Slope(station);
+        double b = side * Bend(station);
+        double middle = b > 0 ? Math.Clamp(-a / (2 * b), -1, 1) : -1;
+        double[] shares = [-1, 1, middle];
+        return shares.MinBy(share => side * At(station, share));
+    }
+}
