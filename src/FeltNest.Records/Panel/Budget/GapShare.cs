@@ -19,6 +19,9 @@ internal sealed record GapShare
     /// range.</summary>
     public required double? GainPercent { get; init; }
 
+    /// <summary>Standard error of the gain: so many balls are counted and no more; null without a range.</summary>
+    public required double? GainErrorPercent { get; init; }
+
     /// <summary>Place in the order in which tolerances are to be bought down, 1 first.</summary>
     public required int Rank { get; init; }
 }

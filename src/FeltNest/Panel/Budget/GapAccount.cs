@@ -61,6 +61,7 @@ internal sealed class GapAccount(GapEffects effects, AdhesiveRange? adhesive, To
         GapShare[] shares = [.. effects.All.Select(effect => effect.Source).Distinct().Select(source =>
         {
             int[] mine = [.. Enumerable.Range(0, effects.All.Count).Where(k => effects.All[k].Source == source)];
+            (double Percent, double Error)? gain = balls.Gain(mine);
             double share = whole > 0 ? 100 * mine.Sum(k => variances[k]) / whole : 0;
             return new GapShare
             {
@@ -69,7 +70,8 @@ internal sealed class GapAccount(GapEffects effects, AdhesiveRange? adhesive, To
                     Math.Abs(effects.All[k].AtMinus[i]), Math.Abs(effects.All[k].AtPlus[i])))),
                 BendMm = mine.Max(k => Greatest(i => Math.Abs(effects.All[k].Bend(i)))),
                 VariancePercent = share,
-                GainPercent = balls.GainPercent(mine),
+                GainPercent = gain?.Percent,
+                GainErrorPercent = gain?.Error,
                 Rank = 0,
             };
         })];

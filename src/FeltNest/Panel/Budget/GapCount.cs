@@ -50,7 +50,9 @@ internal sealed class GapCount
     public GapSpread Most { get; }
 
     /// <summary>Balls whose whole seam lies within the range, %; null without one.</summary>
-    public double? BallsWithinPercent => adhesive is null ? null : Share(gaps);
+    public double? BallsWithinPercent => adhesive is null
+        ? null
+        : 100.0 * Enumerable.Range(0, GapSamples.Balls).Count(ball => IsWithin(gaps, ball)) / GapSamples.Balls;
 
     /// <summary>Length of seam within the range over all balls, %; null without one.</summary>
     public double? SeamWithinPercent => adhesive is null
@@ -60,8 +62,8 @@ internal sealed class GapCount
     /// <summary>Balls within the range at a station, %; null without one.</summary>
     public double? WithinPercent(int station) => adhesive is null ? null : within[station];
 
-    /// <summary>What is won when some effects are halved, points of per cent; null without a range.</summary>
-    public double? GainPercent(IReadOnlyList<int> halved)
+    /// <summary>What is won when some effects are halved, points of per cent, with its standard error; null without a range.</summary>
+    public (double Percent, double Error)? Gain(IReadOnlyList<int> halved)
     {
         if (adhesive is null)
         {
@@ -75,7 +77,19 @@ internal sealed class GapCount
             Add(better, k, share => share / 2);
         }
 
-        return Share(better) - Share(gaps);
+        // The same balls are counted twice, so that only those that change sides count.
+        int won = 0;
+        int lost = 0;
+        for (int ball = 0; ball < GapSamples.Balls; ball++)
+        {
+            (bool before, bool after) = (IsWithin(gaps, ball), IsWithin(better, ball));
+            won += after && !before ? 1 : 0;
+            lost += before && !after ? 1 : 0;
+        }
+
+        double gain = (double)(won - lost) / GapSamples.Balls;
+        double variance = ((double)(won + lost) / GapSamples.Balls) - (gain * gain);
+        return (100 * gain, 100 * Math.Sqrt(variance / GapSamples.Balls));
     }
 
     private void Add(double[] to, int k, Func<double, double> share, double side = 1)
@@ -95,21 +109,17 @@ internal sealed class GapCount
         }
     }
 
-    private double Share(double[] of)
+    private bool IsWithin(double[] of, int ball)
     {
-        int count = 0;
-        for (int ball = 0; ball < GapSamples.Balls; ball++)
+        foreach (double gap in of.AsSpan(ball * stations, stations))
         {
-            bool whole = true;
-            foreach (double gap in of.AsSpan(ball * stations, stations))
+            if (!adhesive!.Holds(gap))
             {
-                whole = whole && adhesive!.Holds(gap);
+                return false;
             }
-
-            count += whole ? 1 : 0;
         }
 
-        return 100.0 * count / GapSamples.Balls;
+        return true;
     }
 
     private double[] Within()

@@ -10,7 +10,7 @@ namespace FeltNest.Panel.Budget;
 internal sealed class GapSamples
 {
     /// <summary>How many balls.</summary>
-    public const int Balls = 10_000;
+    public const int Balls = 40_000;
 
     private const int Seed = 18;
 
