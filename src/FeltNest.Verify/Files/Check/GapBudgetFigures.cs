@@ -7,14 +7,13 @@ internal static class GapBudgetFigures
     public static void Check(StatedFields top)
     {
         (double OfShare, double OfSquare) variance = top.Text("readAs") == "two-sigma" ? (1.0 / 4, 1.0 / 8) : (1.0 / 3, 4.0 / 45);
-        (double Least, double Most)? range = null;
+        double? balls = null;
         if (top.Inner("adhesive") is { } adhesive)
         {
-            range = (adhesive.Number("leastMm"), adhesive.Number("mostMm"));
-            adhesive.Keep(range.Value.Least < range.Value.Most, "mostMm", "is not above leastMm");
+            adhesive.Keep(adhesive.Number("leastMm") < adhesive.Number("mostMm"), "mostMm", "is not above leastMm");
+            balls = top.Number("balls");
         }
 
-        top.Keep(top.Number("balls") >= 1, "balls", "are none");
         string?[] fields = [.. top.Items("sources").Select(source => source.Text("field"))];
         top.Keep(fields.Distinct().Count() == fields.Length, "sources", "hold a field twice");
         foreach (StatedFields source in top.Items("sources"))
@@ -22,15 +21,15 @@ internal static class GapBudgetFigures
             source.Keep(source.Number("plusMinus") >= 0, "plusMinus", "is below 0");
         }
 
-        State(top.Needed("atFitting"), fields, range, variance);
+        State(top.Needed("atFitting"), fields, balls, variance);
         if (top.Inner("afterCure") is { } cured)
         {
-            State(cured, fields, range, variance);
+            State(cured, fields, balls, variance);
         }
     }
 
     private static void State(
-        StatedFields state, string?[] fields, (double Least, double Most)? range, (double OfShare, double OfSquare) variance)
+        StatedFields state, string?[] fields, double? counted, (double OfShare, double OfSquare) variance)
     {
         double[][] stations = [.. state.Rows("stations", 7)];
         Effect[] effects = [.. state.Items("effects").Select(Effect.Of)];
@@ -51,7 +50,7 @@ internal static class GapBudgetFigures
         Extreme(state, "nominal", stations.Min(s => s[3]), stations.Max(s => s[3]));
         Extreme(state, "worst", stations.Min(s => s[4]), stations.Max(s => s[5]));
         Extreme(state, "root", stations.Min(s => s[3] - s[6]), stations.Max(s => s[3] + s[6]));
-        Within(state, stations, length, range is not null);
+        Within(state, stations, length, counted);
         Spread(state.Needed("least"));
         Spread(state.Needed("most"));
         state.Keep(state.Needed("least").Number("meanMm") <= state.Needed("most").Number("meanMm"), "least", "is above most");
@@ -77,8 +76,9 @@ internal static class GapBudgetFigures
         state.Same($"{name}MostMm", most, Shares.Room(most));
     }
 
-    private static void Within(StatedFields state, double[][] stations, double length, bool hasRange)
+    private static void Within(StatedFields state, double[][] stations, double length, double? counted)
     {
+        bool hasRange = counted is not null;
         double[][] within = [.. state.Rows("within", 2)];
         state.Keep(within.Length == (hasRange ? stations.Length : 0), "within", "has to stand there exactly where a range does");
         if (!hasRange || within.Length != stations.Length)
@@ -93,6 +93,8 @@ internal static class GapBudgetFigures
         state.Keep(
             balls >= 0 && balls <= within.Min(w => w[1]) + Shares.Room(100), "ballsWithinPercent",
             "is more than lie within at the worst place");
+        double count = balls * counted!.Value / 100;
+        state.Keep(Near(Math.Round(count), count), "ballsWithinPercent", "is no whole number of the balls counted");
         state.Keep(within.Select((w, i) => w[0] == i && w[1] is >= 0 and <= 100).All(kept => kept), "within", "are no shares in order");
     }
 
