@@ -150,14 +150,7 @@ internal sealed class PanelCommand
 
         if (parse.GetValue(proven) is { } measured)
         {
-            ProvenRun run = new()
-            {
-                Ball = hold.Applied(parse, ball),
-                Outline = OutlineOf(measured, "proven", scan.Of(parse)),
-                OutlineFile = measured,
-                Hold = hold.Of(parse),
-            };
-            return (run, DefaultFolder.OfOutline(path, "proven", measured));
+            return (Fitted(parse, ball, measured), DefaultFolder.OfOutline(path, "proven", measured));
         }
 
         if (trial.Asked(parse, ball, path, common.Json) is { } tried)
@@ -184,6 +177,14 @@ internal sealed class PanelCommand
             ? Seams(parse, ball, path, loud)
             : (new PanelRun { Ball = ball, Assumed = input.Assumed }, DefaultFolder.OfPanel(path));
     }
+
+    private ProvenRun Fitted(ParseResult parse, BallSpec ball, string measured) => new()
+    {
+        Ball = hold.Applied(parse, ball),
+        Outline = OutlineOf(measured, "proven", scan.Of(parse)),
+        OutlineFile = measured,
+        Hold = hold.Of(parse),
+    };
 
     private (IRun Run, string Folder) Waists(ParseResult parse, BallSpec ball, string path, IReadOnlyList<double> range, bool loud)
     {

@@ -147,7 +147,7 @@ internal static class SampleResults
         BallSpec ball = Ball with
         {
             Felt = Ball.Felt with { CureShrinkWarpPercent = 1, CureShrinkWeftPercent = 1 },
-            Seam = Ball.Seam with { Adhesive = new AdhesiveRange(0.2, 0.9) },
+            Seam = Ball.Seam with { Adhesive = new AdhesiveRange { LeastMm = 0.2, MostMm = 0.9 } },
             Tolerances = new ToleranceSpec
             {
                 CoreMassG = 0,

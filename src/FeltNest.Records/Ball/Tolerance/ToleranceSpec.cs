@@ -1,7 +1,7 @@
 namespace FeltNest.Ball.Tolerance;
 
-/// <summary>How far the parts of a ball may lie off their stated values, each plus and minus. What is null was not stated: the budget of the
-/// seam gap leaves it out and says so, diameter and mass count it as 0.</summary>
+/// <summary>How far the parts of a ball may lie off their stated values, each plus and minus. What is null was not stated: the budget of
+/// the seam gap leaves it out and says so, diameter and mass count it as 0.</summary>
 public sealed record ToleranceSpec
 {
     /// <summary>Core diameter, mm.</summary>

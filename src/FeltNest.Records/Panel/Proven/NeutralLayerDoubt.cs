@@ -34,8 +34,8 @@ internal sealed record NeutralLayerDoubt
 
     /// <summary>The doubt about a ball that was found in an outline.</summary>
     /// <param name="ball">The ball with the values found.</param>
-    /// <remarks>Similar panels on similar spheres: a panel cut smaller by a share fits the sphere that is smaller by it. The seam gap, which
-    /// is not pulled, is left out: a few thousandths of the answer.</remarks>
+    /// <remarks>Similar panels on similar spheres: a panel cut smaller by a share fits the sphere that is smaller by it. The seam gap,
+    /// which is not pulled, is left out: a few thousandths of the answer.</remarks>
     public static NeutralLayerDoubt Of(BallSpec ball)
     {
         double found = ball.FittedRadiusMm;

@@ -1,3 +1,4 @@
+using System.Globalization;
 using FeltNest.Ball;
 using FeltNest.Die;
 using FeltNest.Drawing.Charts;
@@ -136,8 +137,10 @@ internal static class GapBudgetSheet
             HeightMm = Ink.Title,
             Colour = Ink.Dark,
         };
-        string words = FormattableString.Invariant(
-            $"fitted sphere of radius {ball.FittedRadiusMm:0.00} mm; tolerances read as {EnumWord.Of(budget.ReadAs)}; {budget.Balls} balls ")
+        string words = string.Create(
+            CultureInfo.InvariantCulture,
+            $"fitted sphere of radius {ball.FittedRadiusMm:0.00} mm; tolerances read as {EnumWord.Of(budget.ReadAs)}; {budget.Balls} "
+                + $"balls ")
             + "counted; felt, die and angle off alike on both panels, each panel placed for itself";
         yield return Text(words, new Point2(Margin, top - 12), Ink.Soft);
         yield return new PathMark([Chain.Open(new Point2(Margin, top - 15), new Point2(Width - Margin, top - 15))], Ink.Wide);

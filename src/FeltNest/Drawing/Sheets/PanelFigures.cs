@@ -12,7 +12,8 @@ namespace FeltNest.Drawing.Sheets;
 internal static class PanelFigures
 {
     /// <summary>Left: the panel and its strain. Right: the ball.</summary>
-    public static IReadOnlyList<(string Name, string Value)>[] Columns(BallSpec ball, FlatPanel panel, MassBudget mass, GapBudget? budget) =>
+    public static IReadOnlyList<(string Name, string Value)>[] Columns(
+        BallSpec ball, FlatPanel panel, MassBudget mass, GapBudget? budget) =>
     [
         [.. PanelLines(ball, panel), .. HeldLines(panel), .. budget is null ? [] : GapFigures.Lines(budget)],
         [.. BallLines(ball, panel, mass), .. RuleLines(ball, panel, mass), .. GivenLines(ball), .. ThicknessLines(ball, panel)],

@@ -189,7 +189,8 @@ internal static class BallDocument
                 Optional = true,
             });
         public static readonly NumberField WarpModulusNPerMm = Set.Add(
-            new NumberField(ToleranceRanges.WarpModulusTolerance, "modulus along the warp, plus-minus; for the seam gap, needs panel.warpAngleDeg")
+            new NumberField(
+                ToleranceRanges.WarpModulusTolerance, "modulus along the warp, plus-minus; for the seam gap, needs panel.warpAngleDeg")
             {
                 Optional = true,
             });
@@ -209,7 +210,9 @@ internal static class BallDocument
                 Optional = true,
             });
         public static readonly NumberField CureShrinkWarpPercent = Set.Add(
-            new NumberField(ToleranceRanges.CureShrinkWarpTolerance, "shrinkage along the warp, plus-minus points of per cent; for the seam gap, needs panel.warpAngleDeg")
+            new NumberField(
+                ToleranceRanges.CureShrinkWarpTolerance,
+                "shrinkage along the warp, plus-minus points of per cent; for the seam gap, needs panel.warpAngleDeg")
             {
                 Optional = true,
             });
@@ -219,7 +222,9 @@ internal static class BallDocument
                 Optional = true,
             });
         public static readonly NumberField ApplicationStretchWarpPercent = Set.Add(
-            new NumberField(ToleranceRanges.ApplicationStretchWarpTolerance, "stretch on application along the warp, plus-minus points of per cent; likewise")
+            new NumberField(
+                ToleranceRanges.ApplicationStretchWarpTolerance,
+                "stretch on application along the warp, plus-minus points of per cent; likewise")
             {
                 Optional = true,
             });
@@ -229,17 +234,22 @@ internal static class BallDocument
                 Optional = true,
             });
         public static readonly NumberField WarpAngleDeg = Set.Add(
-            new NumberField(ToleranceRanges.WarpAngleTolerance, "angle of the cut panels to the warp, plus-minus, both panels alike; needs panel.warpAngleDeg")
+            new NumberField(
+                ToleranceRanges.WarpAngleTolerance,
+                "angle of the cut panels to the warp, plus-minus, both panels alike; needs panel.warpAngleDeg")
             {
                 Optional = true,
             });
         public static readonly NumberField DieOffsetMm = Set.Add(
-            new NumberField(ToleranceRanges.DieOffsetTolerance, "how far the die cuts outside its drawing all round, plus-minus; for the seam gap")
+            new NumberField(
+                ToleranceRanges.DieOffsetTolerance, "how far the die cuts outside its drawing all round, plus-minus; for the seam gap")
             {
                 Optional = true,
             });
         public static readonly NumberField PlacingAlongMm = Set.Add(
-            new NumberField(ToleranceRanges.PlacingAlongTolerance, "placing of each panel along its long axis, plus-minus on the fitted sphere; for the seam gap")
+            new NumberField(
+                ToleranceRanges.PlacingAlongTolerance,
+                "placing of each panel along its long axis, plus-minus on the fitted sphere; for the seam gap")
             {
                 Optional = true,
             });
@@ -256,7 +266,8 @@ internal static class BallDocument
         public static readonly EnumField<ToleranceReading> ReadAs = Set.Add(
             new EnumField<ToleranceReading>(
                 "readAs",
-                "how the tolerances of the seam gap are read: `uniform`, every value within the plus-minus as likely, or `two-sigma`, normal "
+                "how the tolerances of the seam gap are read: `uniform`, every value within the plus-minus as likely, or `two-sigma`, "
+                    + "normal "
                     + "with the plus-minus as two standard deviations; left out, uniform")
             {
                 Optional = true,

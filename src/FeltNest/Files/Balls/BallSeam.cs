@@ -59,7 +59,7 @@ internal static class BallSeam
                 SeamFields.AdhesiveMostMm, FormattableString.Invariant($"{most} mm is not above adhesiveLeastMm, {least} mm"));
         }
 
-        return least is { } from && most is { } to ? new AdhesiveRange(from, to) : null;
+        return least is { } from && most is { } to ? new AdhesiveRange { LeastMm = from, MostMm = to } : null;
     }
 
     // An order that is no whole number is told by the seam, which knows which orders it takes.

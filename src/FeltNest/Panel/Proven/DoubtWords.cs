@@ -10,7 +10,8 @@ internal static class DoubtWords
     public static string Of(NeutralLayerDoubt doubt)
     {
         string instead = doubt.Stated is var (warp, weft)
-            ? Invariant($"felt pulled on by {doubt.StretchPercent:0.0} % more than the ball file states (felt.applicationStretchWarpPercent ")
+            ? Invariant(
+                $"felt pulled on by {doubt.StretchPercent:0.0} % more than the ball file states (felt.applicationStretchWarpPercent ")
                 + Invariant($"{warp:0.0}, felt.applicationStretchWeftPercent {weft:0.0})")
             : Invariant($"felt that shrinks in the cure by {-doubt.StretchPercent:0.0} % more than the ball file states");
         return Invariant($"neutral layer {doubt.Found:0.000} and stretch look alike in an outline: {instead} would give ")

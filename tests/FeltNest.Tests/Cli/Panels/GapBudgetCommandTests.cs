@@ -62,6 +62,7 @@ public sealed class GapBudgetCommandTests : IDisposable
             "panel", Ball, "--with", "seam.adhesiveLeastMm=0.6", "--with", "seam.adhesiveMostMm=0.2", "--out", folder.Path("panel"));
 
         Assert.Equal(2, run.Code);
-        Assert.Contains("seam.adhesiveMostMm: 0.2 mm is not above adhesiveLeastMm, 0.6 mm", Assert.Single(run.Messages), StringComparison.Ordinal);
+        Assert.Contains(
+            "seam.adhesiveMostMm: 0.2 mm is not above adhesiveLeastMm, 0.6 mm", Assert.Single(run.Messages), StringComparison.Ordinal);
     }
 }

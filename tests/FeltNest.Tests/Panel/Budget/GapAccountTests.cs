@@ -53,7 +53,7 @@ public sealed class GapAccountTests
     public void Balls_within_a_range_are_the_normal_share()
     {
         // Two standard deviations are 0.2: the range from 0.3 to 0.55 lies from -1 to +1.5 of them.
-        GapState state = Of(ToleranceReading.TwoSigma, new AdhesiveRange(0.3, 0.55), Straight(0.2));
+        GapState state = Of(ToleranceReading.TwoSigma, Range(0.3, 0.55), Straight(0.2));
 
         double expected = 100 * (Normal.CDF(0, 1, 1.5) - Normal.CDF(0, 1, -1));
         Assert.Equal(expected, state.BallsWithinPercent!.Value, 0.01);
@@ -64,7 +64,7 @@ public sealed class GapAccountTests
     public void Balls_counted_spread_as_the_normal_sum_does()
     {
         // Straight effects of normal parts: normal, with the root of the sum of squares as two standard deviations.
-        GapState state = Of(ToleranceReading.TwoSigma, new AdhesiveRange(0.335, 0.465), Straight(0.03), Straight(-0.04), Straight(0.12));
+        GapState state = Of(ToleranceReading.TwoSigma, Range(0.335, 0.465), Straight(0.03), Straight(-0.04), Straight(0.12));
 
         Assert.Equal(Gap, state.Least.MeanMm, 1e-4);
         Assert.Equal(0.065, state.Least.DeviationMm, 0.001);
@@ -75,7 +75,7 @@ public sealed class GapAccountTests
     [Fact]
     public void Balls_of_one_uniform_part_lie_within_by_the_length_of_the_range()
     {
-        GapState state = Of(ToleranceReading.Uniform, new AdhesiveRange(0.3, 0.45), Straight(0.2));
+        GapState state = Of(ToleranceReading.Uniform, Range(0.3, 0.45), Straight(0.2));
 
         Assert.Equal(100 * 0.15 / 0.4, state.BallsWithinPercent!.Value, 0.01);
         Assert.Equal(0.2 / Math.Sqrt(3), state.Least.DeviationMm, 1e-6);
@@ -110,7 +110,7 @@ public sealed class GapAccountTests
     [Fact]
     public void Halving_the_wider_of_two_parts_wins_more_and_comes_first()
     {
-        GapState state = Of(ToleranceReading.TwoSigma, new AdhesiveRange(0.3, 0.5), Straight(0.05), Straight(0.2));
+        GapState state = Of(ToleranceReading.TwoSigma, Range(0.3, 0.5), Straight(0.05), Straight(0.2));
 
         // With halved parts the sum is normal with a smaller root sum square.
         double Within(double a, double b) => 100 * ((2 * Normal.CDF(0, 1, 0.1 / (Math.Sqrt((a * a) + (b * b)) / 2))) - 1);
@@ -124,7 +124,7 @@ public sealed class GapAccountTests
     [Fact]
     public void With_nothing_off_nothing_is_spread()
     {
-        GapState state = Of(ToleranceReading.Uniform, new AdhesiveRange(0.2, 0.6), Straight(0));
+        GapState state = Of(ToleranceReading.Uniform, Range(0.2, 0.6), Straight(0));
 
         Assert.Equal(Gap, state.WorstLeastMm);
         Assert.Equal(Gap, state.RootMostMm);
@@ -137,8 +137,8 @@ public sealed class GapAccountTests
     [Fact]
     public void A_gap_outside_its_range_with_nothing_off_is_told_to_be_mended_first()
     {
-        GapState state = Of(ToleranceReading.Uniform, new AdhesiveRange(0.5, 0.9), Straight(0.01));
-        GapBudget budget = Budget(state, new AdhesiveRange(0.5, 0.9));
+        GapState state = Of(ToleranceReading.Uniform, Range(0.5, 0.9), Straight(0.01));
+        GapBudget budget = Budget(state, Range(0.5, 0.9));
 
         Assert.Equal(0, state.BallsWithinPercent);
         Assert.Contains("mend panel or seam gap first", GapWords.Of(budget, state)[0], StringComparison.Ordinal);
@@ -148,13 +148,15 @@ public sealed class GapAccountTests
     [Fact]
     public void Two_parts_alike_are_told_not_to_be_told_apart()
     {
-        AdhesiveRange range = new(0.3, 0.5);
+        AdhesiveRange range = Range(0.3, 0.5);
         GapState state = Of(ToleranceReading.Uniform, range, Straight(0.1), Straight(0.1), Straight(0.001));
 
         string first = GapWords.Of(Budget(state, range), state)[2];
         Assert.Contains("does not tell it from", first, StringComparison.Ordinal);
         Assert.DoesNotContain("part 2", first, StringComparison.Ordinal);
     }
+
+    private static AdhesiveRange Range(double least, double most) => new() { LeastMm = least, MostMm = most };
 
     private static GapBudget Budget(GapState state, AdhesiveRange range) => new()
     {

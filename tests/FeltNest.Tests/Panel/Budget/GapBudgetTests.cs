@@ -150,7 +150,8 @@ public sealed class GapBudgetTests
         BallSpec ball = With(Along, None with { CoreDiameterMm = 0.1, PlacingTurnDeg = 0.2 });
 
         Assert.Equal(
-            GapBudgetWriter.Json(ball, GapBudgetStudy.Run(ball, Flat.Value)), GapBudgetWriter.Json(ball, GapBudgetStudy.Run(ball, Flat.Value)));
+            GapBudgetWriter.Json(ball, GapBudgetStudy.Run(ball, Flat.Value)),
+            GapBudgetWriter.Json(ball, GapBudgetStudy.Run(ball, Flat.Value)));
     }
 
     [Fact]
@@ -173,7 +174,7 @@ public sealed class GapBudgetTests
     private static GapBudget Of(BallSpec ball, ToleranceSpec off) => GapBudgetStudy.Run(With(ball, off), Flat.Value);
 
     private static BallSpec With(BallSpec ball, ToleranceSpec off) =>
-        ball with { Tolerances = off, Seam = ball.Seam with { Adhesive = new AdhesiveRange(0.2, 0.9) } };
+        ball with { Tolerances = off, Seam = ball.Seam with { Adhesive = new AdhesiveRange { LeastMm = 0.2, MostMm = 0.9 } } };
 
     private static string Field(GapEffect effect) => Usual.Value.Sources[effect.Source].Field;
 
