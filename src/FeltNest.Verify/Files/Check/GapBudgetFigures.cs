@@ -149,8 +149,14 @@ internal static class GapBudgetFigures
     private static bool Near(double a, double b) => Math.Abs(a - b) <= Shares.Room(b);
 
     // What one part does at each place.
-    private sealed record Effect(string? Field, double[] Minus, double[] Plus)
+    private sealed record Effect
     {
+        public required string? Field { get; init; }
+
+        public required double[] Minus { get; init; }
+
+        public required double[] Plus { get; init; }
+
         public double Greatest => Minus.Concat(Plus).Select(Math.Abs).DefaultIfEmpty().Max();
 
         public double GreatestBend => Enumerable.Range(0, Minus.Length).Select(i => Math.Abs(Bend(i))).DefaultIfEmpty().Max();
@@ -158,7 +164,12 @@ internal static class GapBudgetFigures
         public static Effect Of(StatedFields effect)
         {
             IReadOnlyList<double[]> ends = effect.Rows("ends", 2);
-            return new Effect(effect.Text("field"), [.. ends.Select(end => end[0])], [.. ends.Select(end => end[1])]);
+            return new Effect
+            {
+                Field = effect.Text("field"),
+                Minus = [.. ends.Select(end => end[0])],
+                Plus = [.. ends.Select(end => end[1])],
+            };
         }
 
         public double Slope(int i) => (Plus[i] - Minus[i]) / 2;
