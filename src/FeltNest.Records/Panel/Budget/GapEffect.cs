@@ -1,12 +1,20 @@
 namespace FeltNest.Panel.Budget;
 
 /// <summary>What one part that is off does to the gap at each station.</summary>
-/// <param name="Source">Index of its tolerance.</param>
-/// <param name="Panels">The panels it is off on: <c>both</c> alike, or <c>A</c> or <c>B</c> alone.</param>
-/// <param name="AtMinus">Change of the gap with the part off by all of its tolerance downwards, mm, a value a station.</param>
-/// <param name="AtPlus">Likewise upwards.</param>
-internal sealed record GapEffect(int Source, string Panels, IReadOnlyList<double> AtMinus, IReadOnlyList<double> AtPlus)
+internal sealed record GapEffect
 {
+    /// <summary>Index of its tolerance.</summary>
+    public required int Source { get; init; }
+
+    /// <summary>The panels it is off on: <c>both</c> alike, or <c>A</c> or <c>B</c> alone.</summary>
+    public required string Panels { get; init; }
+
+    /// <summary>Change of the gap with the part off by all of its tolerance downwards, mm, a value a station.</summary>
+    public required IReadOnlyList<double> AtMinus { get; init; }
+
+    /// <summary>Likewise upwards.</summary>
+    public required IReadOnlyList<double> AtPlus { get; init; }
+
     /// <summary>Half of the change from end to end: the slope times the tolerance.</summary>
     public double Slope(int station) => (AtPlus[station] - AtMinus[station]) / 2;
 

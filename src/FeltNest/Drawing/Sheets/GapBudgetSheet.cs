@@ -85,9 +85,10 @@ internal static class GapBudgetSheet
 
     private static IEnumerable<Mark> Chart(string name, GapBudget budget, GapState state, Box frame)
     {
+        string shaded = budget.Adhesive is null ? string.Empty : "; shaded: bridged by the adhesive";
         LineChart chart = new()
         {
-            Title = $"Gap between the two edges {name}, mm (below 0: overlap)",
+            Title = $"Gap between the two edges {name}, mm (below 0: overlap{shaded})",
             XTitle = "mm round the seam from the waist of panel A",
             X = [.. state.Stations.Select(s => s.AlongMm), state.Stations.Sum(s => s.LengthMm)],
             Series =
@@ -103,7 +104,7 @@ internal static class GapBudgetSheet
         };
         double[] ends = budget.Adhesive is { } range ? [range.LeastMm, range.MostMm] : [];
         ChartPlot plot = chart.Plot(frame, ends);
-        return ends.Length == 0 ? chart.Draw(frame, plot) : [.. Shaded(plot, ends), .. chart.Draw(frame, plot)];
+        return ends.Length == 0 ? chart.Draw(frame, plot) : [Shaded(plot, ends), .. chart.Draw(frame, plot)];
 
         ChartSeries Line(string words, Func<GapStation, double> value, Pen pen) =>
             new(words, [.. state.Stations.Select(value), value(state.Stations[0])], pen, Level: true);
@@ -112,20 +113,12 @@ internal static class GapBudgetSheet
     }
 
     // The adhesive's range over the whole seam.
-    private static IEnumerable<Mark> Shaded(ChartPlot plot, double[] ends)
+    private static PathMark Shaded(ChartPlot plot, double[] ends)
     {
         Point2 low = plot.Place(plot.Across.Low, ends[0]);
         Point2 high = plot.Place(plot.Across.High, ends[1]);
         Box box = new() { MinX = low.X, MinY = low.Y, MaxX = high.X, MaxY = high.Y };
-        yield return new PathMark([Chain.Rectangle(box)], null, Bridged);
-        yield return new TextMark
-        {
-            Text = "bridged by the adhesive",
-            At = new Point2(high.X - 2, high.Y - Ink.Note - 1),
-            HeightMm = Ink.Note,
-            Colour = Ink.Soft,
-            Anchor = TextAnchor.End,
-        };
+        return new PathMark([Chain.Rectangle(box)], null, Bridged);
     }
 
     private static IEnumerable<Mark> Title(BallSpec ball, GapBudget budget, double top)

@@ -41,7 +41,13 @@ internal sealed record GapEffects(
         {
             (int part, string panels) = columns[k];
             (GapPart one, BallSpec minus, BallSpec plus) = ends[part];
-            all[k] = new GapEffect(part, panels, End(one, minus, panels, -1), End(one, plus, panels, 1));
+            all[k] = new GapEffect
+            {
+                Source = part,
+                Panels = panels,
+                AtMinus = End(one, minus, panels, -1),
+                AtPlus = End(one, plus, panels, 1),
+            };
         });
         return new GapEffects(Along(edge, radius), nominal, all);
 

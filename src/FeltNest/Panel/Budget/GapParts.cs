@@ -41,11 +41,11 @@ internal static class GapParts
         new(ToleranceRanges.DieOffsetTolerance, "die, outwards", t => t.DieOffsetMm,
             (b, x) => b with { Panel = b.Panel with { DieOffsetMm = b.Panel.DieOffsetMm - x } }),
         new(ToleranceRanges.PlacingAlongTolerance, "placing along", t => t.PlacingAlongMm,
-            Placing: (x, radius) => new PanelPlacing(x / radius, 0, 0)),
+            Placing: (x, radius) => new PanelPlacing { Along = x / radius }),
         new(ToleranceRanges.PlacingAcrossTolerance, "placing across", t => t.PlacingAcrossMm,
-            Placing: (x, radius) => new PanelPlacing(0, x / radius, 0)),
+            Placing: (x, radius) => new PanelPlacing { Across = x / radius }),
         new(ToleranceRanges.PlacingTurnTolerance, "turn on the ball", t => t.PlacingTurnDeg,
-            Placing: (x, _) => new PanelPlacing(0, 0, x * Math.PI / 180)),
+            Placing: (x, _) => new PanelPlacing { Turn = x * Math.PI / 180 }),
     ];
 
     /// <summary>The parts whose tolerances a ball states.</summary>
@@ -53,7 +53,13 @@ internal static class GapParts
     [
         .. All.Where(entry => entry.Value(off) is not null).Select(entry => new GapPart
         {
-            Source = new GapSource(entry.Range.Field, entry.Words, entry.Range.Unit, entry.Value(off)!.Value),
+            Source = new GapSource
+            {
+                Field = entry.Range.Field,
+                Words = entry.Words,
+                Unit = entry.Range.Unit,
+                PlusMinus = entry.Value(off)!.Value,
+            },
             Ball = entry.Ball,
             Placing = entry.Placing,
         }),

@@ -25,6 +25,7 @@ internal static class GapWords
         }
 
         words.Add(First(budget, state));
+        words.AddRange(Ties(budget, state));
         words.AddRange(Bends(budget, state));
         words.Add(Together(state));
         return words;
@@ -56,19 +57,24 @@ internal static class GapWords
 
         string most = Invariant($"{source.Words} ({source.Field}), {first.VariancePercent:0} % of the variance");
         return first.GainPercent is > 0
-            ? Invariant($"Buy down first: {most}; halved it wins {first.GainPercent:0.0} points of balls{Ties(budget, state)}.")
+            ? Invariant($"Buy down first: {most}; halved it wins {first.GainPercent:0.0} points of balls.")
             : $"Greatest part: {most}; halving one tolerance alone wins no ball.";
     }
 
     // Gains that the count of balls does not tell apart: within two standard errors of both.
-    private static string Ties(GapBudget budget, GapState state)
+    private static IEnumerable<string> Ties(GapBudget budget, GapState state)
     {
         GapShare first = state.Shares[0];
+        if (first.GainPercent is null or <= 0)
+        {
+            return [];
+        }
+
         string[] near = [.. state.Shares.Skip(1)
             .Where(share => first.GainPercent - share.GainPercent
                 < 2 * double.Hypot(first.GainErrorPercent ?? 0, share.GainErrorPercent ?? 0))
             .Select(share => budget.Sources[share.Source].Words)];
-        return near.Length == 0 ? string.Empty : $"; the count of balls does not tell it from {string.Join(", ", near)}";
+        return near.Length == 0 ? [] : [$"The count of balls does not tell it from: {string.Join(", ", near)}."];
     }
 
     private static IEnumerable<string> Bends(GapBudget budget, GapState state) => state.Shares

@@ -3,13 +3,20 @@ using FeltNest.Seam;
 namespace FeltNest.Panel.Budget;
 
 /// <summary>How far a panel is off its place on the ball, as angles: its frame has the pole on +z and the long axis along x.</summary>
-/// <param name="Along">Along the long axis, radians.</param>
-/// <param name="Across">Across it, to the left, radians.</param>
-/// <param name="Turn">Counter-clockwise about the pole, seen from outside, radians.</param>
-internal readonly record struct PanelPlacing(double Along, double Across, double Turn)
+internal readonly record struct PanelPlacing
 {
+    /// <summary>Along the long axis, radians.</summary>
+    public double Along { get; init; }
+
+    /// <summary>Across it, to the left, radians.</summary>
+    public double Across { get; init; }
+
+    /// <summary>Counter-clockwise about the pole, seen from outside, radians.</summary>
+    public double Turn { get; init; }
+
     /// <summary>Both together, as small moves add.</summary>
-    public static PanelPlacing operator +(PanelPlacing a, PanelPlacing b) => new(a.Along + b.Along, a.Across + b.Across, a.Turn + b.Turn);
+    public static PanelPlacing operator +(PanelPlacing a, PanelPlacing b) =>
+        new() { Along = a.Along + b.Along, Across = a.Across + b.Across, Turn = a.Turn + b.Turn };
 
     /// <summary>An edge moved so.</summary>
     public IReadOnlyList<SpherePoint> Of(IReadOnlyList<SpherePoint> edge)

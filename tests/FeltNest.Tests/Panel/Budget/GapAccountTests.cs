@@ -151,7 +151,7 @@ public sealed class GapAccountTests
         AdhesiveRange range = Range(0.3, 0.5);
         GapState state = Of(ToleranceReading.Uniform, range, Straight(0.1), Straight(0.1), Straight(0.001));
 
-        string first = GapWords.Of(Budget(state, range), state)[2];
+        string first = GapWords.Of(Budget(state, range), state)[3];
         Assert.Contains("does not tell it from", first, StringComparison.Ordinal);
         Assert.DoesNotContain("part 2", first, StringComparison.Ordinal);
     }
@@ -163,7 +163,13 @@ public sealed class GapAccountTests
         ReadAs = ToleranceReading.Uniform,
         Balls = GapSamples.Balls,
         Adhesive = range,
-        Sources = [.. state.Effects.Select(effect => new GapSource($"field{effect.Source}", $"part {effect.Source}", "mm", 1))],
+        Sources = [.. state.Effects.Select(effect => new GapSource
+        {
+            Field = $"field{effect.Source}",
+            Words = $"part {effect.Source}",
+            Unit = "mm",
+            PlusMinus = 1,
+        })],
         NotStated = [],
         AtFitting = state,
         AfterCure = state,
@@ -171,7 +177,13 @@ public sealed class GapAccountTests
 
     private static GapState Of(ToleranceReading reading, AdhesiveRange? range, params (double Minus, double Plus)[] ends)
     {
-        GapEffect[] all = [.. ends.Select((end, i) => new GapEffect(i, GapEffects.BothPanels, [end.Minus], [end.Plus]))];
+        GapEffect[] all = [.. ends.Select((end, i) => new GapEffect
+        {
+            Source = i,
+            Panels = GapEffects.BothPanels,
+            AtMinus = [end.Minus],
+            AtPlus = [end.Plus],
+        })];
         GapEffects effects = new([(0, 0, 300)], [Gap], all);
         return new GapAccount(effects, range, reading, new GapSamples(reading, all.Length)).State(_ => null);
     }
