@@ -53,27 +53,18 @@ internal sealed record GapEffects(
 
         double[] End(GapPart part, BallSpec off, string panels, double side)
         {
-            double[] gaps = nominal;
-            if (part.Source.PlusMinus == 0)
+            double[] gaps = part switch
             {
-                return new double[nominal.Length];
-            }
-
-            if (part.Placing is { } placing)
-            {
-                PanelPlacing moved = placing(side * part.Source.PlusMinus, radius);
-                gaps = panels == FirstPanel
-                    ? GapSolver.Gaps(edge, radius, moved, default)
-                    : GapSolver.Gaps(edge, radius, default, moved);
-            }
-            else
-            {
-                gaps = GapSolver.Gaps(solver.Edge(off, cured), off.FittedRadiusMm, default, default);
-            }
-
+                { Source.PlusMinus: 0 } => nominal,
+                { Placing: { } placing } => Placed(edge, radius, panels, placing(side * part.Source.PlusMinus, radius)),
+                _ => GapSolver.Gaps(solver.Edge(off, cured), off.FittedRadiusMm, default, default),
+            };
             return [.. gaps.Zip(nominal, (a, b) => a - b)];
         }
     }
+
+    private static double[] Placed(IReadOnlyList<SpherePoint> edge, double radius, string panels, PanelPlacing moved) =>
+        panels == FirstPanel ? GapSolver.Gaps(edge, radius, moved, default) : GapSolver.Gaps(edge, radius, default, moved);
 
     // The way round the seam by the edge with nothing off; a station stands for half of the way to each neighbour.
     private static (double S, double AlongMm, double LengthMm)[] Along(IReadOnlyList<SpherePoint> edge, double radius)
