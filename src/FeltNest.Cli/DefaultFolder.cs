@@ -28,6 +28,9 @@ internal static class DefaultFolder
     /// <summary>Folder of the record sheet of a trial wrap.</summary>
     public static string OfTrialSheet(string ball) => Path.Combine(Root, $"{NameOf(ball)}-trial-sheet");
 
+    /// <summary>Folder of a budget of the seam gap.</summary>
+    public static string OfGapBudget(string ball) => Path.Combine(Root, $"{NameOf(ball)}-gap-budget");
+
     /// <summary>Folder of a layout run: width and gap always, every other setting where it is not the usual one.</summary>
     public static string OfLayout(string input, LayoutRequest request, LayoutRequest usual, double? seconds) =>
         OfRoll(NameOf(input), request, usual, seconds);

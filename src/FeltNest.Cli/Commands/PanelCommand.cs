@@ -48,6 +48,12 @@ internal sealed class PanelCommand
         HelpName = "OUTLINE",
     };
 
+    private readonly Option<bool> gapBudget = new("--gap-budget")
+    {
+        Description = "The gap round the seam instead, with its spread by the tolerances of the ball file: worst case, root sum square, "
+            + "balls within the adhesive's range, and which tolerance to buy down first.",
+    };
+
     private readonly HoldOption hold;
     private readonly Terminal terminal;
     private readonly BallOptions balls;
@@ -62,7 +68,7 @@ internal sealed class PanelCommand
     {
         this.terminal = terminal;
         balls = new BallOptions(command, takesOutline: false);
-        Option[] plain = [waists, seams, wrap, proven];
+        Option[] plain = [waists, seams, wrap, proven, gapBudget];
         foreach (Option option in plain)
         {
             command.Add(option);
@@ -84,7 +90,7 @@ internal sealed class PanelCommand
         Command command = new(
             "panel",
             "The flat panel of a ball: outline, strains, fit to the rules; or waists or seams compared, seams designed for least felt, an "
-                + "outline laid on the ball, the ball fitted to a proven panel, a trial wrap read.");
+                + "outline laid on the ball, the ball fitted to a proven panel, a trial wrap read, the seam gap budgeted.");
         PanelCommand made = new(terminal, command);
         command.SetAction((parse, stop) => Task.Run(() => made.Run(parse, stop), CancellationToken.None));
         return command;
@@ -144,19 +150,17 @@ internal sealed class PanelCommand
 
         if (parse.GetValue(proven) is { } measured)
         {
-            ProvenRun run = new()
-            {
-                Ball = hold.Applied(parse, ball),
-                Outline = OutlineOf(measured, "proven", scan.Of(parse)),
-                OutlineFile = measured,
-                Hold = hold.Of(parse),
-            };
-            return (run, DefaultFolder.OfOutline(path, "proven", measured));
+            return (Fitted(parse, ball, measured), DefaultFolder.OfOutline(path, "proven", measured));
         }
 
         if (trial.Asked(parse, ball, path, common.Json) is { } tried)
         {
             return tried;
+        }
+
+        if (parse.GetValue(gapBudget))
+        {
+            return (new GapBudgetRun { Ball = ball }, DefaultFolder.OfGapBudget(path));
         }
 
         if (parse.GetValue(waists) is { } range)
@@ -173,6 +177,14 @@ internal sealed class PanelCommand
             ? Seams(parse, ball, path, loud)
             : (new PanelRun { Ball = ball, Assumed = input.Assumed }, DefaultFolder.OfPanel(path));
     }
+
+    private ProvenRun Fitted(ParseResult parse, BallSpec ball, string measured) => new()
+    {
+        Ball = hold.Applied(parse, ball),
+        Outline = OutlineOf(measured, "proven", scan.Of(parse)),
+        OutlineFile = measured,
+        Hold = hold.Of(parse),
+    };
 
     private (IRun Run, string Folder) Waists(ParseResult parse, BallSpec ball, string path, IReadOnlyList<double> range, bool loud)
     {

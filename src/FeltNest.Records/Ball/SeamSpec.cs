@@ -13,6 +13,9 @@ public sealed record SeamSpec
     /// <summary>Gap left between the two panels for the edge adhesive, mm; may be 0.</summary>
     public required double SeamGapMm { get; init; }
 
+    /// <summary>Range of gaps that the edge adhesive bridges, mm; null where the file states none.</summary>
+    public AdhesiveRange? Adhesive { get; init; }
+
     /// <summary>The seam as points in their order along it, where <see cref="Curve"/> is <see cref="SeamFamily.Points"/>; null
     /// otherwise.</summary>
     public IReadOnlyList<SeamPoint>? Points { get; init; }

@@ -48,6 +48,7 @@ internal sealed class ProvenRun : IRun
                     .Where(value => value.AtBound is not null)
                     .Select(value => Remark.Warning(
                         $"{value.Name} stands {value.AtBound}: the outline would be met better beyond it")),
+                .. fit.Doubt is { IsUnlikely: true } doubt ? [Remark.Warning(DoubtWords.Unlikely(doubt))] : Array.Empty<Remark>(),
                 .. fit.Ball.Seam.Curve == Ball.Seam.Curve ? Array.Empty<Remark>() :
                 [
                     Remark.Warning($"the seam family {EnumWord.Of(fit.Ball.Seam.Curve)} comes clearly nearer than the ball file's "

@@ -25,6 +25,7 @@ internal static class Documents
     [
         BallDocument.Document, OutlineDocument.Document, PanelDocument.Document, LayoutDocument.Document, SeamsDocument.Document,
         SeamDesignDocument.Document, ProvenDocument.Document, WrapDocument.Document, TraceDocument.Document, TrialDocument.Document,
+        GapBudgetDocument.Document,
         WaistDocument.Document, CostsDocument.Document, PressDocument.Document,
         CompareDocument.Document, UsageDocument.Document, RollDocument.Document, RollPlanDocument.Document, DieOrderDocument.Document,
         DieDocument.Document, FirstArticleDocument.Document, DieLifeDocument.Document, OrderPlanDocument.Document, CheckDocument.Document,
@@ -45,7 +46,8 @@ internal static class Documents
     /// <summary>The CSV lists that are written.</summary>
     public static IReadOnlyList<Listing> Results { get; } =
     [
-        SeamsListing.Columns.Listing, SeamDesignListing.Columns.Listing, WaistListing.Columns.Listing, CompareListing.Columns.Listing,
+        GapBudgetListing.Columns.Listing, SeamsListing.Columns.Listing, SeamDesignListing.Columns.Listing, WaistListing.Columns.Listing,
+        CompareListing.Columns.Listing,
         UsageListing.Columns.Listing,
         StrikesListing.Columns.Listing, WorkListing.Columns.Listing, StockAfterListing.Columns.Listing,
         DiesAfterListing.Columns.Listing, OrdersAfterListing.Columns.Listing,

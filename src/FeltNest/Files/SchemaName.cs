@@ -21,6 +21,9 @@ internal static class SchemaName
     /// <summary>Readings of a trial wrap.</summary>
     public const string Trial = "feltnest/trial/1";
 
+    /// <summary>Budget of the seam gap.</summary>
+    public const string GapBudget = "feltnest/gap-budget/1";
+
     /// <summary>Roll layout.</summary>
     public const string Layout = "feltnest/layout/1";
 

@@ -34,6 +34,11 @@ internal static class ProvenReport
                     CultureInfo.InvariantCulture,
                     $"+/- says how far a value can go, the others following, before the outline changes by {fit.TellableMm:0.00} mm "
                         + $"rms: nearer outlines are taken to be alike."));
+        if (fit.Doubt is { } doubt)
+        {
+            table.Note($"{Capital(DoubtWords.Of(doubt))}.");
+        }
+
         return table.ToString();
     }
 

@@ -104,7 +104,6 @@ public sealed class ToleranceCheckTests : IDisposable
             {
                 CoreDiameterMm = 0.3,
                 CoreMassG = 0,
-                CementThicknessMm = 0,
                 CementMassPerAreaGsm = 0,
                 FeltFinishedThicknessMm = 0.2,
                 FeltMassPerAreaGsm = 0,

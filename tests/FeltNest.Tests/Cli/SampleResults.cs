@@ -1,4 +1,5 @@
 using FeltNest.Ball;
+using FeltNest.Ball.Tolerance;
 using FeltNest.Cost.Compare;
 using FeltNest.Cost.Usage;
 using FeltNest.Design;
@@ -24,6 +25,7 @@ using FeltNest.Geometry;
 using FeltNest.Layout;
 using FeltNest.Layout.Limits;
 using FeltNest.Panel;
+using FeltNest.Panel.Budget;
 using FeltNest.Panel.Proven;
 using FeltNest.Panel.Trial;
 using FeltNest.Panel.Wrap;
@@ -55,6 +57,7 @@ internal static class SampleResults
         ["trace"] = _ => TraceWriter.Write("disc", ScanReader.Trace(InputText.Of("disc.png", Disc()) with { Dpi = 50 })),
         ["proven"] = _ => ProvenWriter.Write("outline", Proven()),
         ["trial"] = _ => TrialWriter.Write(Ball, "readings", Tried()),
+        ["gap-budget"] = _ => GapBudgetWriter.Json(Ball, Budgeted()),
         ["waist"] = stop => WaistWriter.Json(WaistStudy.Run(Ball, [26, 28], Lay, stop: stop)),
         ["seams"] = stop => SeamsWriter.Json(SeamStudy.Run(Ball, Lay, stop: stop)),
         ["seam-design"] = _ => SeamDesignWriter.Json(Designed()),
@@ -137,6 +140,26 @@ internal static class SampleResults
             new TrialBalls(Ball) { ErrorA = _ => -0.15, ErrorB = _ => -0.15 }.Gaps(Enumerable.Range(1, TrialPlaces.Count)), 3, 0.05, 1,
             place => place == 1 ? TrialPlaces.OuterWaistMm(Ball) : null),
         "readings");
+
+    // Core and placing off, and felt that shrinks.
+    private static GapBudget Budgeted()
+    {
+        BallSpec ball = Ball with
+        {
+            Felt = Ball.Felt with { CureShrinkWarpPercent = 1, CureShrinkWeftPercent = 1 },
+            Seam = Ball.Seam with { Adhesive = new AdhesiveRange { LeastMm = 0.2, MostMm = 0.9 } },
+            Tolerances = new ToleranceSpec
+            {
+                CoreMassG = 0,
+                CementMassPerAreaGsm = 0,
+                FeltFinishedThicknessMm = 0,
+                FeltMassPerAreaGsm = 0,
+                CoreDiameterMm = 0.1,
+                PlacingAlongMm = 0.2,
+            },
+        };
+        return GapBudgetStudy.Run(ball, PanelFlattener.Flatten(ball));
+    }
 
     private static ProvenFit Proven()
     {

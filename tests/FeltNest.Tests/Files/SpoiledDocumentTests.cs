@@ -48,7 +48,8 @@ public sealed class SpoiledDocumentTests
             TheoryData<string, string> all = [];
             foreach (string file in (string[])
             [
-                "balls/type-2.json", "outlines/dog-bone.json", "demo/costs.json", "demo/presses/beam-press.json",
+                "balls/type-2.json", "demo/gap-budget-ball.json", "outlines/dog-bone.json", "demo/costs.json",
+                "demo/presses/beam-press.json",
                 "demo/rolls/roll-a17.json",
                 "demo/dies/gang-die.json",
             ])

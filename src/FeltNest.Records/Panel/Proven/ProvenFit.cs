@@ -46,6 +46,9 @@ internal sealed record ProvenFit
     /// <summary>Rms distance, mm, at which outlines are taken to be told apart here.</summary>
     public double TellableMm => Math.Max(LeastTellableMm, RmsMm);
 
+    /// <summary>What the outline cannot tell from the neutral layer found; null where that was held.</summary>
+    public NeutralLayerDoubt? Doubt => Values.Any(value => value.Field == "felt.neutralLayer") ? NeutralLayerDoubt.Of(Ball) : null;
+
     /// <summary>What the outline determines worst, in words.</summary>
     public string Weakest
     {

@@ -238,6 +238,12 @@ internal static class BallRanges
         CementMass.Checked(ball.Cement.MassPerAreaGsm);
         CheckFelt(ball.Felt);
         SeamGap.Checked(ball.Seam.SeamGapMm);
+        if (ball.Seam.Adhesive is { } adhesive)
+        {
+            AdhesiveRanges.Least.Checked(adhesive.LeastMm);
+            AdhesiveRanges.Most.Checked(adhesive.MostMm);
+        }
+
         if (ball.Seam.Curve != SeamFamily.Points)
         {
             WaistOn(ball.FittedRadiusMm).Checked(ball.Seam.WaistMm);
@@ -251,7 +257,7 @@ internal static class BallRanges
         DieOffset.Checked(ball.Panel.DieOffsetMm);
         if (ball.Tolerances is { } off)
         {
-            ToleranceRanges.Check(off);
+            ToleranceRanges.Check(ball, off);
         }
 
         return ball;

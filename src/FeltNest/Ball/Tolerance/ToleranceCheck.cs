@@ -18,16 +18,17 @@ internal static class ToleranceCheck
         const double perSquareMillimetre = 1e-6;
         double diameter = ball.Core.OuterDiameterMm;
         double film = Math.PI * diameter * perSquareMillimetre;
+        double core = off.CoreDiameterMm ?? 0;
         RuleRow? row = RuleTable.Row(ball.RuleType);
         return
         [
             Judged(
-                "finished diameter", ball.FinishedDiameterMm, "mm", row?.DiameterMm, off.CoreDiameterMm, 2 * off.CementThicknessMm,
+                "finished diameter", ball.FinishedDiameterMm, "mm", row?.DiameterMm, core, 2 * (off.CementThicknessMm ?? 0),
                 2 * off.FeltFinishedThicknessMm),
             Judged(
                 "mass", mass.TotalG, "g", row?.MassG,
                 off.CoreMassG,
-                2 * film * ball.Cement.MassPerAreaGsm * off.CoreDiameterMm,
+                2 * film * ball.Cement.MassPerAreaGsm * core,
                 film * diameter * off.CementMassPerAreaGsm,
                 2 * panelAreaMm2 * perSquareMillimetre * off.FeltMassPerAreaGsm),
         ];

@@ -3,6 +3,7 @@ using FeltNest.Ball;
 using FeltNest.Ball.Rules;
 using FeltNest.Ball.Tolerance;
 using FeltNest.Panel;
+using FeltNest.Panel.Budget;
 using FeltNest.Panel.Thickness;
 
 namespace FeltNest.Drawing.Sheets;
@@ -11,9 +12,10 @@ namespace FeltNest.Drawing.Sheets;
 internal static class PanelFigures
 {
     /// <summary>Left: the panel and its strain. Right: the ball.</summary>
-    public static IReadOnlyList<(string Name, string Value)>[] Columns(BallSpec ball, FlatPanel panel, MassBudget mass) =>
+    public static IReadOnlyList<(string Name, string Value)>[] Columns(
+        BallSpec ball, FlatPanel panel, MassBudget mass, GapBudget? budget) =>
     [
-        [.. PanelLines(ball, panel), .. HeldLines(panel)],
+        [.. PanelLines(ball, panel), .. HeldLines(panel), .. budget is null ? [] : GapFigures.Lines(budget)],
         [.. BallLines(ball, panel, mass), .. RuleLines(ball, panel, mass), .. GivenLines(ball), .. ThicknessLines(ball, panel)],
     ];
 

@@ -6,6 +6,7 @@ using FeltNest.Drawing.Parts;
 using FeltNest.Drawing.Strain;
 using FeltNest.Geometry;
 using FeltNest.Panel;
+using FeltNest.Panel.Budget;
 using FeltNest.Panel.Thickness;
 using FeltNest.Seam;
 
@@ -35,12 +36,15 @@ internal static class PanelSheet
 
     // Long because it lists the parts of the sheet in the order they are drawn.
     /// <summary>Draws the sheet.</summary>
-    public static Sheet Draw(BallSpec ball, FlatPanel panel)
+    /// <param name="ball">The ball.</param>
+    /// <param name="panel">Its panel.</param>
+    /// <param name="budget">The budget of its seam gap; null where none was made.</param>
+    public static Sheet Draw(BallSpec ball, FlatPanel panel, GapBudget? budget = null)
     {
         Outline outline = panel.Outline;
         double width = Math.Max(LeastWidth, outline.MaxX - outline.MinX + LeftRoom + RightRoom + (2 * Margin));
         double high = outline.MaxY - outline.MinY;
-        IReadOnlyList<(string, string)>[] figures = PanelFigures.Columns(ball, panel, MassBudget.Of(ball, panel.AreaMm2));
+        IReadOnlyList<(string, string)>[] figures = PanelFigures.Columns(ball, panel, MassBudget.Of(ball, panel.AreaMm2), budget);
         StrainMesh map = new(panel.Field);
         LayerMaps layers = new(panel, map, ThroughThickness.Of(ball, panel), Margin);
         double height = (2 * Margin) + TitleBlock + (high + DimensionBlock) + ScaleBlock + (2 * (high + MapTitle + MapGap)) + BarBlock

@@ -1,5 +1,6 @@
 using FeltNest.Ball;
 using FeltNest.Ball.Ranges;
+using FeltNest.Ball.Tolerance;
 using FeltNest.Files.Fields;
 
 namespace FeltNest.Files.Balls;
@@ -133,6 +134,13 @@ internal static class BallDocument
                 Most = FeltNest.Seam.ShapedSeam.MostOrder / 2,
             });
         public static readonly NumberField SeamGapMm = Set.Add(new NumberField(BallRanges.SeamGap, "gap between the two panels"));
+        public static readonly NumberField AdhesiveLeastMm = Set.Add(
+            new NumberField(AdhesiveRanges.Least, "least gap that the edge adhesive bridges; with adhesiveMostMm or not at all")
+            {
+                Optional = true,
+            });
+        public static readonly NumberField AdhesiveMostMm = Set.Add(
+            new NumberField(AdhesiveRanges.Most, "greatest gap that it bridges; above adhesiveLeastMm") { Optional = true });
     }
 
     /// <summary>Fields of <c>panel</c>.</summary>
@@ -159,16 +167,110 @@ internal static class BallDocument
         internal static readonly FieldSet Set = new();
 
         public static readonly NumberField CoreDiameterMm = Set.Add(
-            new NumberField(ToleranceRanges.CoreDiameterTolerance, "core diameter, plus-minus") { Default = 0 });
+            new NumberField(ToleranceRanges.CoreDiameterTolerance, "core diameter, plus-minus") { Optional = true });
         public static readonly NumberField CoreMassG = Set.Add(
             new NumberField(ToleranceRanges.CoreMassTolerance, "core mass, plus-minus") { Default = 0 });
         public static readonly NumberField CementThicknessMm = Set.Add(
-            new NumberField(ToleranceRanges.CementThicknessTolerance, "cement thickness, plus-minus") { Default = 0 });
+            new NumberField(ToleranceRanges.CementThicknessTolerance, "cement thickness, plus-minus") { Optional = true });
         public static readonly NumberField CementMassPerAreaGsm = Set.Add(
             new NumberField(ToleranceRanges.CementMassTolerance, "cement mass per area, plus-minus") { Default = 0 });
         public static readonly NumberField FeltFinishedThicknessMm = Set.Add(
             new NumberField(ToleranceRanges.FinishedThicknessTolerance, "felt thickness on the finished ball, plus-minus") { Default = 0 });
         public static readonly NumberField FeltMassPerAreaGsm = Set.Add(
             new NumberField(ToleranceRanges.FeltMassTolerance, "felt mass per area, plus-minus") { Default = 0 });
+        public static readonly NumberField FeltThicknessMm = Set.Add(
+            new NumberField(ToleranceRanges.FeltThicknessTolerance, "felt thickness as cut, plus-minus; for the seam gap")
+            {
+                Optional = true,
+            });
+        public static readonly NumberField NeutralLayer = Set.Add(
+            new NumberField(ToleranceRanges.NeutralLayerTolerance, "place of the neutral layer, plus-minus; for the seam gap")
+            {
+                Optional = true,
+            });
+        public static readonly NumberField WarpModulusNPerMm = Set.Add(
+            new NumberField(
+                ToleranceRanges.WarpModulusTolerance, "modulus along the warp, plus-minus; for the seam gap, needs panel.warpAngleDeg")
+            {
+                Optional = true,
+            });
+        public static readonly NumberField WeftModulusNPerMm = Set.Add(
+            new NumberField(ToleranceRanges.WeftModulusTolerance, "modulus along the weft, plus-minus; likewise")
+            {
+                Optional = true,
+            });
+        public static readonly NumberField ShearModulusNPerMm = Set.Add(
+            new NumberField(ToleranceRanges.ShearModulusTolerance, "shear modulus, plus-minus; likewise")
+            {
+                Optional = true,
+            });
+        public static readonly NumberField Poisson = Set.Add(
+            new NumberField(ToleranceRanges.PoissonTolerance, "Poisson's ratio, plus-minus; for the seam gap")
+            {
+                Optional = true,
+            });
+        public static readonly NumberField CureShrinkWarpPercent = Set.Add(
+            new NumberField(
+                ToleranceRanges.CureShrinkWarpTolerance,
+                "shrinkage along the warp, plus-minus points of per cent; for the seam gap, needs panel.warpAngleDeg")
+            {
+                Optional = true,
+            });
+        public static readonly NumberField CureShrinkWeftPercent = Set.Add(
+            new NumberField(ToleranceRanges.CureShrinkWeftTolerance, "shrinkage along the weft, plus-minus; likewise")
+            {
+                Optional = true,
+            });
+        public static readonly NumberField ApplicationStretchWarpPercent = Set.Add(
+            new NumberField(
+                ToleranceRanges.ApplicationStretchWarpTolerance,
+                "stretch on application along the warp, plus-minus points of per cent; likewise")
+            {
+                Optional = true,
+            });
+        public static readonly NumberField ApplicationStretchWeftPercent = Set.Add(
+            new NumberField(ToleranceRanges.ApplicationStretchWeftTolerance, "stretch on application along the weft, plus-minus; likewise")
+            {
+                Optional = true,
+            });
+        public static readonly NumberField WarpAngleDeg = Set.Add(
+            new NumberField(
+                ToleranceRanges.WarpAngleTolerance,
+                "angle of the cut panels to the warp, plus-minus, both panels alike; needs panel.warpAngleDeg")
+            {
+                Optional = true,
+            });
+        public static readonly NumberField DieOffsetMm = Set.Add(
+            new NumberField(
+                ToleranceRanges.DieOffsetTolerance, "how far the die cuts outside its drawing all round, plus-minus; for the seam gap")
+            {
+                Optional = true,
+            });
+        public static readonly NumberField PlacingAlongMm = Set.Add(
+            new NumberField(
+                ToleranceRanges.PlacingAlongTolerance,
+                "placing of each panel along its long axis, plus-minus on the fitted sphere; for the seam gap")
+            {
+                Optional = true,
+            });
+        public static readonly NumberField PlacingAcrossMm = Set.Add(
+            new NumberField(ToleranceRanges.PlacingAcrossTolerance, "placing of each panel across its long axis, plus-minus; likewise")
+            {
+                Optional = true,
+            });
+        public static readonly NumberField PlacingTurnDeg = Set.Add(
+            new NumberField(ToleranceRanges.PlacingTurnTolerance, "turn of each panel about its pole, plus-minus; for the seam gap")
+            {
+                Optional = true,
+            });
+        public static readonly EnumField<ToleranceReading> ReadAs = Set.Add(
+            new EnumField<ToleranceReading>(
+                "readAs",
+                "how the tolerances of the seam gap are read: `uniform`, every value within the plus-minus as likely, or `two-sigma`, "
+                    + "normal "
+                    + "with the plus-minus as two standard deviations; left out, uniform")
+            {
+                Optional = true,
+            });
     }
 }

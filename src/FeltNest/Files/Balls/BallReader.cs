@@ -77,12 +77,28 @@ internal static class BallReader
 
     private static ToleranceSpec Off(JsonFields off) => new()
     {
-        CoreDiameterMm = off.Number(TolerancesFields.CoreDiameterMm),
         CoreMassG = off.Number(TolerancesFields.CoreMassG),
-        CementThicknessMm = off.Number(TolerancesFields.CementThicknessMm),
         CementMassPerAreaGsm = off.Number(TolerancesFields.CementMassPerAreaGsm),
         FeltFinishedThicknessMm = off.Number(TolerancesFields.FeltFinishedThicknessMm),
         FeltMassPerAreaGsm = off.Number(TolerancesFields.FeltMassPerAreaGsm),
+        CoreDiameterMm = off.OptionalNumber(TolerancesFields.CoreDiameterMm),
+        CementThicknessMm = off.OptionalNumber(TolerancesFields.CementThicknessMm),
+        FeltThicknessMm = off.OptionalNumber(TolerancesFields.FeltThicknessMm),
+        NeutralLayer = off.OptionalNumber(TolerancesFields.NeutralLayer),
+        WarpModulusNPerMm = off.OptionalNumber(TolerancesFields.WarpModulusNPerMm),
+        WeftModulusNPerMm = off.OptionalNumber(TolerancesFields.WeftModulusNPerMm),
+        ShearModulusNPerMm = off.OptionalNumber(TolerancesFields.ShearModulusNPerMm),
+        Poisson = off.OptionalNumber(TolerancesFields.Poisson),
+        CureShrinkWarpPercent = off.OptionalNumber(TolerancesFields.CureShrinkWarpPercent),
+        CureShrinkWeftPercent = off.OptionalNumber(TolerancesFields.CureShrinkWeftPercent),
+        ApplicationStretchWarpPercent = off.OptionalNumber(TolerancesFields.ApplicationStretchWarpPercent),
+        ApplicationStretchWeftPercent = off.OptionalNumber(TolerancesFields.ApplicationStretchWeftPercent),
+        WarpAngleDeg = off.OptionalNumber(TolerancesFields.WarpAngleDeg),
+        DieOffsetMm = off.OptionalNumber(TolerancesFields.DieOffsetMm),
+        PlacingAlongMm = off.OptionalNumber(TolerancesFields.PlacingAlongMm),
+        PlacingAcrossMm = off.OptionalNumber(TolerancesFields.PlacingAcrossMm),
+        PlacingTurnDeg = off.OptionalNumber(TolerancesFields.PlacingTurnDeg),
+        ReadAs = off.Has(TolerancesFields.ReadAs) ? off.Word(TolerancesFields.ReadAs) : ToleranceReading.Uniform,
     };
 
     private static FeltSpec FeltOf(JsonFields felt) => new()

@@ -29,6 +29,7 @@ internal static class BallSeam
             Curve = curve,
             WaistMm = given ? 0 : seam.Number(SeamFields.WaistMm),
             SeamGapMm = seam.Number(SeamFields.SeamGapMm),
+            Adhesive = Adhesive(seam),
         };
         if (shaped)
         {
@@ -38,6 +39,27 @@ internal static class BallSeam
         return given
             ? spec with { Points = [.. JsonShapes.SpacePoints(seam, SeamFields.Points, file).Select(p => new SeamPoint(p.X, p.Y, p.Z))] }
             : spec;
+    }
+
+    private static AdhesiveRange? Adhesive(JsonFields seam)
+    {
+        double? least = seam.OptionalNumber(SeamFields.AdhesiveLeastMm);
+        double? most = seam.OptionalNumber(SeamFields.AdhesiveMostMm);
+        if (least is null != most is null)
+        {
+            (Field given, Field missing) = least is null
+                ? (SeamFields.AdhesiveMostMm, SeamFields.AdhesiveLeastMm)
+                : (SeamFields.AdhesiveLeastMm, SeamFields.AdhesiveMostMm);
+            throw seam.Fault(given, $"stands without {missing.Name}: the adhesive's range needs both");
+        }
+
+        if (least >= most)
+        {
+            throw seam.Fault(
+                SeamFields.AdhesiveMostMm, FormattableString.Invariant($"{most} mm is not above adhesiveLeastMm, {least} mm"));
+        }
+
+        return least is { } from && most is { } to ? new AdhesiveRange { LeastMm = from, MostMm = to } : null;
     }
 
     // An order that is no whole number is told by the seam, which knows which orders it takes.

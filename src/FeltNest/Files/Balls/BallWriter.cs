@@ -1,5 +1,6 @@
 using FeltNest.Ball;
 using FeltNest.Ball.Tolerance;
+using FeltNest.Files.Fields;
 using FeltNest.Files.Json;
 using static FeltNest.Files.Balls.BallDocument;
 
@@ -79,13 +80,42 @@ internal static class BallWriter
         }
 
         json.Number(SeamFields.SeamGapMm, seam.SeamGapMm);
+        if (seam.Adhesive is { } adhesive)
+        {
+            json.Number(SeamFields.AdhesiveLeastMm, adhesive.LeastMm).Number(SeamFields.AdhesiveMostMm, adhesive.MostMm);
+        }
     }
 
-    private static void Off(JsonOutput json, ToleranceSpec off) => json
-        .Number(TolerancesFields.CoreDiameterMm, off.CoreDiameterMm)
-        .Number(TolerancesFields.CoreMassG, off.CoreMassG)
-        .Number(TolerancesFields.CementThicknessMm, off.CementThicknessMm)
-        .Number(TolerancesFields.CementMassPerAreaGsm, off.CementMassPerAreaGsm)
-        .Number(TolerancesFields.FeltFinishedThicknessMm, off.FeltFinishedThicknessMm)
-        .Number(TolerancesFields.FeltMassPerAreaGsm, off.FeltMassPerAreaGsm);
+    private static void Off(JsonOutput json, ToleranceSpec off)
+    {
+        json.Number(TolerancesFields.CoreMassG, off.CoreMassG)
+            .Number(TolerancesFields.CementMassPerAreaGsm, off.CementMassPerAreaGsm)
+            .Number(TolerancesFields.FeltFinishedThicknessMm, off.FeltFinishedThicknessMm)
+            .Number(TolerancesFields.FeltMassPerAreaGsm, off.FeltMassPerAreaGsm)
+            .Text(TolerancesFields.ReadAs, EnumWord.Of(off.ReadAs));
+        (NumberField Field, double? Value)[] gap =
+        [
+            (TolerancesFields.CoreDiameterMm, off.CoreDiameterMm),
+            (TolerancesFields.CementThicknessMm, off.CementThicknessMm),
+            (TolerancesFields.FeltThicknessMm, off.FeltThicknessMm),
+            (TolerancesFields.NeutralLayer, off.NeutralLayer),
+            (TolerancesFields.WarpModulusNPerMm, off.WarpModulusNPerMm),
+            (TolerancesFields.WeftModulusNPerMm, off.WeftModulusNPerMm),
+            (TolerancesFields.ShearModulusNPerMm, off.ShearModulusNPerMm),
+            (TolerancesFields.Poisson, off.Poisson),
+            (TolerancesFields.CureShrinkWarpPercent, off.CureShrinkWarpPercent),
+            (TolerancesFields.CureShrinkWeftPercent, off.CureShrinkWeftPercent),
+            (TolerancesFields.ApplicationStretchWarpPercent, off.ApplicationStretchWarpPercent),
+            (TolerancesFields.ApplicationStretchWeftPercent, off.ApplicationStretchWeftPercent),
+            (TolerancesFields.WarpAngleDeg, off.WarpAngleDeg),
+            (TolerancesFields.DieOffsetMm, off.DieOffsetMm),
+            (TolerancesFields.PlacingAlongMm, off.PlacingAlongMm),
+            (TolerancesFields.PlacingAcrossMm, off.PlacingAcrossMm),
+            (TolerancesFields.PlacingTurnDeg, off.PlacingTurnDeg),
+        ];
+        foreach ((NumberField field, double? value) in gap.Where(one => one.Value is not null))
+        {
+            json.Number(field, value);
+        }
+    }
 }

@@ -34,6 +34,14 @@ internal static class ProvenDocument
     public static readonly NumberField TellableMm = Fields.Add(
         new NumberField("tellableMm", "rms distance at which two outlines are taken to be told apart"));
     public static readonly TextField Weakest = Fields.Add(new TextField("weakest", "what the outline determines worst, in words"));
+    public static readonly NumberField StretchInsteadPercent = Fields.Add(
+        new NumberField(
+            "stretchInsteadPercent",
+            "stretch on application beyond the ball file's with which this outline has its neutral layer at 0.5, below 0 shrinkage in the "
+                + "cure; null where the neutral layer was held")
+        {
+            OrNull = true,
+        });
     public static readonly ObjectsField Combinations = Fields.Add(
         new ObjectsField("combinations", CombinationFields.Set, "independent directions, the one seen least first"));
     public static readonly NumberField TurnedDeg = Fields.Add(

@@ -44,6 +44,7 @@ internal static class ProvenWriter
                 .Number(ResidualsFields.GreatestV, greatest.Place.Y))
             .Number(ProvenDocument.TellableMm, fit.TellableMm)
             .Text(ProvenDocument.Weakest, fit.Weakest)
+            .Number(ProvenDocument.StretchInsteadPercent, fit.Doubt?.StretchPercent)
             .Objects(ProvenDocument.Combinations, fit.Trades, (item, trade) => item
                 .Number(CombinationFields.SingularValue, trade.SingularValue)
                 .Object(CombinationFields.Changes, changes =>

@@ -36,6 +36,13 @@ internal sealed record FeltStates
         };
     }
 
+    /// <summary>The edge that is cut, from the edge before allowances: the allowances in their order.</summary>
+    public static IPlaneCurve Cut(PanelRequest ball, IPlaneCurve closed)
+    {
+        IPlaneCurve pulled = OfClosed(ball, closed).AsCut;
+        return Grown(Stretched(pulled, 1 / (1 + ball.StretchWarp), 1 / (1 + ball.StretchWeft), ball), ball.DieOffsetMm);
+    }
+
     private static IPlaneCurve Grown(IPlaneCurve edge, double outset) => outset == 0 ? edge : new GrownCurve(edge, outset, 1, 1, 0);
 
     // The warp lies at minus the angle in the panel's own frame; without an angle both factors are the same.

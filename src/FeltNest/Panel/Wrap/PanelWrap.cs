@@ -1,5 +1,6 @@
 using System.Globalization;
 using FeltNest.Geometry;
+using FeltNest.Geometry.Curves;
 using FeltNest.Numerics;
 using FeltNest.Panel.Felt;
 using FeltNest.Panel.Wrap.Solve;
@@ -85,6 +86,29 @@ internal static class PanelWrap
         return Free(
             request, region, field, Solve(new WrapProblem(field, law, null), field.Start()),
             request.Law.UU * request.RadiusMm * request.RadiusMm);
+    }
+
+    /// <summary>Whether an edge by its seam parameter, and its felt, keep both mirrors.</summary>
+    /// <exception cref="NoAnswerException">As <see cref="Lay"/>.</exception>
+    public static bool KeepsMirrors(WrapRequest request, IPlaneCurve edge) =>
+        request.Law.IsMirrorSymmetric && WrapRegion.Of(edge, default, 0, SmoothStations, request.RadiusMm).HasMirrors;
+
+    /// <summary>Lays a panel on with its edge free, beginning with the solution for one much like it: for many that differ by little. With
+    /// the same functions for all of them their differences are free of what the functions leave out.</summary>
+    /// <param name="request">Sphere and felt.</param>
+    /// <param name="edge">The panel's edge by its seam parameter about the image of its pole.</param>
+    /// <param name="keepsMirrors">Whether functions that keep the mirrors are used.</param>
+    /// <param name="near">Solution for a panel much like it, of the same functions; null for none.</param>
+    /// <exception cref="NoAnswerException">As <see cref="Lay"/>.</exception>
+    public static (EdgeFreeWrap Wrap, double[] Solution) LayFree(
+        WrapRequest request, IPlaneCurve edge, bool keepsMirrors, double[]? near)
+    {
+        FeltLaw law = request.Law.Scaled(1 / request.Law.UU);
+        WrapField field = new(
+            WrapRegion.Of(edge, default, 0, SmoothStations, request.RadiusMm), keepsMirrors, keepsMirrors ? MirrorDegree : HalfTurnDegree);
+        NewtonResult found = Solve(new WrapProblem(field, law, null), near ?? field.Start());
+        WrapRegion seen = WrapRegion.Of(edge, default, 0, ArcStations, request.RadiusMm);
+        return (Free(request, seen, field, found, request.Law.UU * request.RadiusMm * request.RadiusMm), found.X);
     }
 
     /// <summary>Gaps round the seam of a piece with its edge free, mm, at a lower degree than a wrap that is shown: for a panel that is

@@ -44,6 +44,38 @@ public sealed class ProvenPanelTests
     }
 
     [Fact]
+    public void Stretch_left_out_of_the_file_is_told_beside_the_neutral_layer_it_looks_like()
+    {
+        BallSpec pulled = With(0.5, 26, 100);
+        pulled = pulled with
+        {
+            Felt = pulled.Felt with { ApplicationStretchWarpPercent = 3, ApplicationStretchWeftPercent = 3 },
+        };
+
+        ProvenFit fit = ProvenPanel.Fit(With(0.5, 26, 100), PanelFlattener.Flatten(pulled).Arcs, new ProvenHold { EdgeLimit = true });
+
+        NeutralLayerDoubt doubt = Assert.IsType<NeutralLayerDoubt>(fit.Doubt);
+        Assert.InRange(fit.Values[0].Value, 0.19, 0.24);
+        Assert.True(doubt.IsUnlikely);
+        Assert.Equal(3, doubt.StretchPercent, 0.05);
+        Assert.Equal(3, doubt.Stated!.Value.Warp, 0.05);
+        Assert.Contains("pulled on by 3.0 % more", DoubtWords.Unlikely(doubt), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_neutral_layer_above_the_middle_looks_like_shrinkage_left_out()
+    {
+        BallSpec ball = With(0.8, 26, 100);
+        NeutralLayerDoubt doubt = NeutralLayerDoubt.Of(ball);
+
+        // 0.3 of 3.2 mm on a radius of 32.71 mm.
+        Assert.Equal(-100 * 0.96 / 32.71, doubt.StretchPercent, 9);
+        Assert.Null(doubt.Stated);
+        Assert.Contains("shrinks in the cure by 2.9 % more", DoubtWords.Unlikely(doubt), StringComparison.Ordinal);
+        Assert.False(NeutralLayerDoubt.Of(With(0.6, 26, 100)).IsUnlikely);
+    }
+
+    [Fact]
     public void A_limit_that_does_not_act_is_said_not_to_be_shown()
     {
         FlatPanel made = PanelFlattener.Flatten(With(0.35, 27, 100));

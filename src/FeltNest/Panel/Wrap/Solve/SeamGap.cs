@@ -49,10 +49,15 @@ internal static class SeamGap
     /// <summary>Signed gap at each place, radians: along the great circle normal to the edge, outwards, to the other copy's edge; negative
     /// where that lies inside. Null where the circle meets no such edge.</summary>
     /// <param name="edge">The edge, counter-clockwise seen from outside.</param>
-    public static double?[] Of(IReadOnlyList<SpherePoint> edge)
+    public static double?[] Of(IReadOnlyList<SpherePoint> edge) => Between(edge, edge);
+
+    /// <summary>Signed gap at each place of one panel's edge to the edge of another, likewise.</summary>
+    /// <param name="edge">The first panel's edge, counter-clockwise seen from outside.</param>
+    /// <param name="other">The second panel's edge in its own frame, before the half-turn that brings it beside the first.</param>
+    public static double?[] Between(IReadOnlyList<SpherePoint> edge, IReadOnlyList<SpherePoint> other)
     {
         int n = edge.Count;
-        SpherePoint[] mate = [.. edge.Select(p => new SpherePoint(-p.Y, -p.X, -p.Z))];
+        SpherePoint[] mate = [.. other.Select(p => new SpherePoint(-p.Y, -p.X, -p.Z))];
         double?[] gaps = new double?[n];
         for (int i = 0; i < n; i++)
         {
