@@ -67,7 +67,7 @@ public sealed class OutlookTests
         CostOutlook outlook = Outlook(costs, Offer("A", 3m, 0.4m), Offer("B", 3.1m, 0.2m));
         double deviation = Math.Sqrt(0.04 + 0.01 - (2 * correlation * 0.02));
 
-        Assert.Equal(100 * NormalLaw.Below(0.1 / deviation), outlook.Rows[0].CheapestPercent, 1);
+        Assert.Equal(100 * NormalDistribution.Below(0.1 / deviation), outlook.Rows[0].CheapestPercent, 1);
         Assert.Equal(100, outlook.Rows.Sum(row => row.CheapestPercent), 1e-9);
         Assert.Equal(100 / 3.0 * 0.2, outlook.Rows[0].Deviation, 0.02);
     }

@@ -125,7 +125,7 @@ internal sealed class OutlookStudy
 
     private double[] Values(double[] point, double[,] mixed)
     {
-        double[] normal = [.. point.Select(NormalLaw.Quantile)];
+        double[] normal = [.. point.Select(NormalDistribution.Quantile)];
         double[] values = new double[normal.Length];
         for (int f = 0; f < values.Length; f++)
         {
@@ -135,7 +135,7 @@ internal sealed class OutlookStudy
                 sum += mixed[f, k] * normal[k];
             }
 
-            values[f] = figures[f].At(Math.Clamp(NormalLaw.Below(sum), 1e-12, 1 - 1e-12));
+            values[f] = figures[f].At(Math.Clamp(NormalDistribution.Below(sum), 1e-12, 1 - 1e-12));
         }
 
         return values;

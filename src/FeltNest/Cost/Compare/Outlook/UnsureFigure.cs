@@ -35,7 +35,7 @@ internal sealed record UnsureFigure
     public double At(double share) => Shape switch
     {
         SpreadShape.Uniform => Low + (share * (High - Low)),
-        SpreadShape.Normal => Math.Max(0, Likely + ((High - Low) / 4 * NormalLaw.Quantile(share))),
+        SpreadShape.Normal => Math.Max(0, Likely + ((High - Low) / 4 * NormalDistribution.Quantile(share))),
         _ => Triangular(share),
     };
 
