@@ -1,4 +1,3 @@
-using System.Globalization;
 using FeltNest.Layout;
 using FeltNest.Layout.Limits;
 using FeltNest.Rolls.Orders;

@@ -1,4 +1,3 @@
-using FeltNest.Geometry;
 using FeltNest.Layout.Bands;
 using FeltNest.Layout.Check;
 using FeltNest.Layout.Free;

@@ -1,7 +1,6 @@
 using System.Collections.Concurrent;
 using FeltNest.Cost.Compare.Findings;
 using FeltNest.Cost.Compare.Outlook;
-using FeltNest.Cost.Offers;
 using FeltNest.Cost.Sheet;
 using FeltNest.Layout;
 using FeltNest.Layout.Scan;

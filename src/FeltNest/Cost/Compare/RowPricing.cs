@@ -1,7 +1,6 @@
 using FeltNest.Cost.Compare.Findings;
 using FeltNest.Cost.Offers;
 using FeltNest.Cost.Sheet;
-using FeltNest.Yield;
 
 namespace FeltNest.Cost.Compare;
 

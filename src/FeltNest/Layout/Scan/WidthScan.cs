@@ -39,7 +39,7 @@ internal sealed class WidthScan
 
     /// <summary>The best parallel rows of a width, or null where the part does not fit. Not yet checked: <see cref="Check.LayoutCheck"/>
     /// does that.</summary>
-    public RollLayout? At(double widthMm) => Front(widthMm).FirstOrDefault();
+    public RollLayout? At(double widthMm) => Front(widthMm) is [RollLayout first, ..] ? first : null;
 
     /// <summary>The best parallel rows of a width for every count of rows that was looked at, densest first; empty where the part does not
     /// fit. Not yet checked.</summary>

@@ -1,4 +1,3 @@
-using FeltNest.Cost.Sheet;
 using FeltNest.Layout;
 
 namespace FeltNest.Cost.Compare.Findings;
