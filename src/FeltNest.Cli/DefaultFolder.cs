@@ -24,6 +24,12 @@ internal static class DefaultFolder
     /// <summary>Folder of the sheet of reference marks.</summary>
     public static string OfMarkSheet() => Path.Combine(Root, "marks");
 
+    /// <summary>Folder of the sheets for the tests of felt.</summary>
+    public static string OfFeltTests() => Path.Combine(Root, "felt-tests");
+
+    /// <summary>Folder of a measured felt.</summary>
+    public static string OfFelt(string readings) => Path.Combine(Root, $"{NameOf(readings)}-felt");
+
     /// <summary>Folder of the record sheet of a trial wrap.</summary>
     public static string OfTrialSheet(string ball) => Path.Combine(Root, $"{NameOf(ball)}-trial-sheet");
 

@@ -1,4 +1,5 @@
 using FeltNest.Ball;
+using FeltNest.Ball.Passport;
 using FeltNest.Cost.Compare;
 using FeltNest.Cost.Usage;
 using FeltNest.Design;
@@ -11,6 +12,7 @@ using FeltNest.Files.Balls;
 using FeltNest.Files.Compare;
 using FeltNest.Files.Costs;
 using FeltNest.Files.Dies;
+using FeltNest.Files.Felts;
 using FeltNest.Files.Layouts;
 using FeltNest.Files.Offers;
 using FeltNest.Files.Orders;
@@ -55,6 +57,7 @@ internal static class SampleResults
         ["trace"] = _ => TraceWriter.Write("disc", ScanReader.Trace(InputText.Of("disc.png", Disc()) with { Dpi = 50 })),
         ["proven"] = _ => ProvenWriter.Write("outline", Proven()),
         ["trial"] = _ => TrialWriter.Write(Ball, "readings", Tried()),
+        ["felt"] = _ => FeltWriter.Write(Measured()),
         ["waist"] = stop => WaistWriter.Json(WaistStudy.Run(Ball, [26, 28], Lay, stop: stop)),
         ["seams"] = stop => SeamsWriter.Json(SeamStudy.Run(Ball, Lay, stop: stop)),
         ["seam-design"] = _ => SeamDesignWriter.Json(Designed()),
@@ -137,6 +140,9 @@ internal static class SampleResults
             new TrialBalls(Ball) { ErrorA = _ => -0.15, ErrorB = _ => -0.15 }.Gaps(Enumerable.Range(1, TrialPlaces.Count)), 3, 0.05, 1,
             place => place == 1 ? TrialPlaces.OuterWaistMm(Ball) : null),
         "readings");
+
+    // A lot with every test, whose warp bends.
+    private static FeltPassport Measured() => PassportStudy.Run(FeltReadingsReader.Read(Demo("felt-readings.csv")), FitRange.Usual);
 
     private static ProvenFit Proven()
     {
