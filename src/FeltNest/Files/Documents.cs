@@ -24,7 +24,8 @@ internal static class Documents
     /// <summary>The JSON documents.</summary>
     public static IReadOnlyList<Document> All { get; } =
     [
-        BallDocument.Document, FeltDocument.Document, OutlineDocument.Document, PanelDocument.Document, LayoutDocument.Document,
+        BallDocument.Document, FeltDocument.Document, LotDocument.Document, OutlineDocument.Document, PanelDocument.Document,
+        LayoutDocument.Document,
         SeamsDocument.Document, SeamDesignDocument.Document, ProvenDocument.Document, WrapDocument.Document, TraceDocument.Document,
         TrialDocument.Document,
         WaistDocument.Document, CostsDocument.Document, PressDocument.Document,

@@ -26,6 +26,7 @@ using FeltNest.Geometry;
 using FeltNest.Layout;
 using FeltNest.Layout.Limits;
 using FeltNest.Panel;
+using FeltNest.Panel.Lot;
 using FeltNest.Panel.Proven;
 using FeltNest.Panel.Trial;
 using FeltNest.Panel.Wrap;
@@ -57,6 +58,8 @@ internal static class SampleResults
         ["trace"] = _ => TraceWriter.Write("disc", ScanReader.Trace(InputText.Of("disc.png", Disc()) with { Dpi = 50 })),
         ["proven"] = _ => ProvenWriter.Write("outline", Proven()),
         ["trial"] = _ => TrialWriter.Write(Ball, "readings", Tried()),
+        ["lot"] = _ => LotWriter.Write("panel", LotStudy.Run(
+            BallReader.Read(Demo("type-2-lot-a17.json")).Ball, Flat.Value.Arcs, FeltReader.Read(Demo("felt-b04.json")), (0.2, 0.6))),
         ["felt"] = _ => FeltWriter.Write(Measured()),
         ["waist"] = stop => WaistWriter.Json(WaistStudy.Run(Ball, [26, 28], Lay, stop: stop)),
         ["seams"] = stop => SeamsWriter.Json(SeamStudy.Run(Ball, Lay, stop: stop)),

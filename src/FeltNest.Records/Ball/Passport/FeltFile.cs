@@ -9,6 +9,6 @@ internal sealed record FeltFile
     /// <summary>The lot.</summary>
     public required FeltLot Lot { get; init; }
 
-    /// <summary>The figures that were measured.</summary>
-    public required IReadOnlyDictionary<FeltQuantity, double> Values { get; init; }
+    /// <summary>The figures that were measured, each with half of its 95 % interval, which a bracket has not.</summary>
+    public required IReadOnlyDictionary<FeltQuantity, (double Value, double? Interval)> Values { get; init; }
 }

@@ -80,8 +80,7 @@ internal static class FeltFigures
     private static bool Curve(StatedFields curve)
     {
         StatedFields straight = curve.Needed("straightNPerMm");
-        StatedFields bend = curve.Needed("bend");
-        foreach (StatedFields figure in (StatedFields[])[straight, curve.Needed("initialNPerMm"), bend])
+        foreach (StatedFields figure in (StatedFields[])[straight, curve.Needed("initialNPerMm"), curve.Needed("bend")])
         {
             Spread(figure);
         }
@@ -91,8 +90,8 @@ internal static class FeltFigures
         curve.Keep(chance is >= 0 and <= 1, "chance", "is outside 0 to 1");
         curve.Same("freedom", curve.Number("points") - (2 * strips) - 1, 0);
         Ratio(curve);
-        bool bends = chance < Level && Math.Abs(bend.Number("value")) > bend.Number("interval");
-        curve.Same("bends", bends);
+        bool bends = curve.Flag("bends");
+        curve.Keep(!bends || chance < Level, "bends", "says true, and noise alone may give as much");
         return bends;
     }
 

@@ -52,7 +52,7 @@ internal static class NamedFelt
     private static IEnumerable<(string Name, JsonNode Value)> Figures(FeltFile file)
     {
         yield return (FeltFields.Name.Name, JsonValue.Create(file.Name));
-        foreach ((FeltQuantity quantity, double value) in file.Values)
+        foreach ((FeltQuantity quantity, (double value, _)) in file.Values)
         {
             yield return (PassportWords.NameOf(quantity), JsonValue.Create(value));
         }

@@ -31,14 +31,15 @@ internal static class FeltReader
         return felt.Values.Count > 0 ? felt : throw top.Fault(FeltDocument.Values, "holds no figure");
     }
 
-    private static Dictionary<FeltQuantity, double> Figures(JsonFields values)
+    private static Dictionary<FeltQuantity, (double Value, double? Interval)> Figures(JsonFields values)
     {
-        Dictionary<FeltQuantity, double> figures = [];
+        Dictionary<FeltQuantity, (double Value, double? Interval)> figures = [];
         foreach (FeltQuantity quantity in Enum.GetValues<FeltQuantity>())
         {
             if (values.OptionalObject(ValuesFields.Of(quantity)) is { } figure)
             {
-                figures.Add(quantity, figure.Number(ValuesFields.ValueOf(quantity)));
+                figures.Add(
+                    quantity, (figure.Number(ValuesFields.ValueOf(quantity)), figure.OptionalNumber(FigureFields.Interval)));
             }
         }
 
