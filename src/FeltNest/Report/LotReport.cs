@@ -55,5 +55,5 @@ internal static class LotReport
     }
 
     private static string Number(double? value, string format) =>
-        value is { } number ? number.ToString(format, System.Globalization.CultureInfo.InvariantCulture) : "not met";
+        value is { } number ? number.ToString(format, CultureInfo.InvariantCulture) : "not met";
 }

@@ -5,6 +5,8 @@ namespace FeltNest.Ball.Passport;
 /// <summary>From the readings of a lot to the figures that a ball takes, with their spread.</summary>
 internal static class PassportStudy
 {
+    private static readonly bool[] Senses = [true, false];
+
     /// <summary>Studies readings.</summary>
     /// <exception cref="InputException">Too few specimens of a test, or too few places of a strip.</exception>
     /// <exception cref="NoAnswerException">Readings that no felt gives.</exception>
@@ -13,7 +15,7 @@ internal static class PassportStudy
         FeltCurve[] curves =
         [
             .. Enum.GetValues<FeltDirection>()
-                .SelectMany(direction => new[] { true, false }.Select(tension => CurveFit.Of(direction, tension, readings.Strips, range)))
+                .SelectMany(direction => Senses.Select(tension => CurveFit.Of(direction, tension, readings.Strips, range)))
                 .OfType<FeltCurve>(),
         ];
         FeltValues values = new();

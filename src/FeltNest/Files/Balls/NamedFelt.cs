@@ -2,7 +2,6 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using FeltNest.Ball.Passport;
 using FeltNest.Files.Felts;
-using FeltNest.Files.Fields;
 using FeltNest.Files.Json;
 using static FeltNest.Files.Balls.BallDocument;
 

@@ -49,8 +49,8 @@ internal static class LotStudy
             Changes = Changes(ball, covered, felt, cut, places),
             RoundMm = [.. met.Select(i => places.RoundMm[i])],
             Shares = [.. met.Select(i => places.Shares[i])],
-            AtFitting = new LotState(Gap(asCut), Gap(newAsCut)),
-            AfterCure = new LotState(Gap(afterCure), Gap(newAfterCure)),
+            AtFitting = new LotState { Before = Gap(asCut), After = Gap(newAsCut) },
+            AfterCure = new LotState { Before = Gap(afterCure), After = Gap(newAfterCure) },
             Named = places.Named,
         };
     }

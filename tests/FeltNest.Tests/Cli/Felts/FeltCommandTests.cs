@@ -146,6 +146,6 @@ public sealed class FeltCommandTests : IDisposable
           "cement": { "thicknessMm": 0.15, "massPerAreaGsm": 120 },
           "felt": { "file": "{{file}}", "construction": "woven", "finishedThicknessMm": 3, "maxStretchPercent": 20 },
           "seam": { "curve": "two-harmonic", "waistMm": 28, "seamGapMm": 0.4 },
-          "panel": { "flattening": "elastic", "edge": "mated", "warpAngleDeg": 0 } }
+          "panel": { "flattening": "elastic", "edge": "free", "warpAngleDeg": 0 } }
         """;
 }
