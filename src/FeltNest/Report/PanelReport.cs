@@ -67,7 +67,7 @@ internal static class PanelReport
             .Line("lot", lot.Name, $"{ball.Felt.Name}, measured until {lot.Date}")
             .Line(
                 "straight moduli", FormattableString.Invariant($"{lot.FromPercent:0.##} to {lot.ToPercent:0.##} %"),
-                $"of strain pulled, used for all strains of the panel{bends}")
+                $"of strain in tension, used for all strains of the panel{bends}")
             .Line(
                 "the panel's strains",
                 FormattableString.Invariant($"{-panel.Strain.MaxCompressionPercent:0.0} to {panel.Strain.MaxStretchPercent:+0.0;0.0} %"),
