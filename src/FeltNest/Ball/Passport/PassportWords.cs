@@ -90,7 +90,7 @@ internal static class PassportWords
     {
         foreach (FeltCurve curve in curves.Where(curve => curve.Straight.Specimens < StripsAsked))
         {
-            yield return $"{Begun(CurveFit.Words(curve.Direction, curve.InTension))}: {curve.Straight.Specimens} of them; the standards "
+            yield return $"{Begun(CurveFit.Words(curve.Direction, curve.InTension))}: {curve.Straight.Specimens} strips; the standards "
                 + $"ask "
                 + $"for {StripsAsked}.";
         }
