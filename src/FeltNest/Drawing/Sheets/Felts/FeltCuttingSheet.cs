@@ -165,7 +165,8 @@ internal static class FeltCuttingSheet
             + "measure again.";
         yield return "5  Thickness at five places (ISO 9073-2 for needled felt; state the pressure), and mass of three pieces of known "
             + "size.";
-        yield return "6  Compression along the felt, where the tester can: short strips on edge, stacked and held from buckling. Write force for "
+        yield return "6  Compression along the felt, where the tester can: short strips on edge, stacked and held from buckling. Write "
+            + "force for "
             + "one ply and extension below 0. It is told apart and not used for panels.";
     }
 
