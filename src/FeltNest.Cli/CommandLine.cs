@@ -14,6 +14,7 @@ internal static class CommandLine
             "Felt covers for tennis-type balls: from the ball to the flat panel, the layout over the roll and the felt it uses.")
         {
             PanelCommand.Create(terminal),
+            FeltCommand.Create(terminal),
             TraceCommand.Create(terminal),
             LayoutCommand.Create(terminal),
             CompareCommand.Create(terminal),

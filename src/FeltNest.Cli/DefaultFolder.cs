@@ -24,6 +24,16 @@ internal static class DefaultFolder
     /// <summary>Folder of the sheet of reference marks.</summary>
     public static string OfMarkSheet() => Path.Combine(Root, "marks");
 
+    /// <summary>Folder of what a die cuts against a new lot of felt.</summary>
+    public static string OfLot(string ball, string outline, string lot) =>
+        Path.Combine(Root, $"{NameOf(ball)}-wrap-{NameOf(outline)}-lot-{NameOf(lot)}");
+
+    /// <summary>Folder of the sheets for the tests of felt.</summary>
+    public static string OfFeltTests() => Path.Combine(Root, "felt-tests");
+
+    /// <summary>Folder of a measured felt.</summary>
+    public static string OfFelt(string readings) => Path.Combine(Root, $"{NameOf(readings)}-felt");
+
     /// <summary>Folder of the record sheet of a trial wrap.</summary>
     public static string OfTrialSheet(string ball) => Path.Combine(Root, $"{NameOf(ball)}-trial-sheet");
 
@@ -168,6 +178,6 @@ internal static class DefaultFolder
     {
         string name = Path.GetFileNameWithoutExtension(input);
         string? parent = Path.GetFileName(Path.GetDirectoryName(Path.GetFullPath(input)));
-        return name is "panel" or "layout" or "die" && !string.IsNullOrEmpty(parent) ? parent : name;
+        return name is "panel" or "layout" or "die" or "felt" && !string.IsNullOrEmpty(parent) ? parent : name;
     }
 }

@@ -53,7 +53,7 @@ internal sealed class PanelCommand
         Description = "The gap round the seam instead, with its spread by the tolerances of the ball file: worst case, root sum square, "
             + "balls within the adhesive's range, and which tolerance to buy down first.",
     };
-
+    private readonly LotOptions lot;
     private readonly HoldOption hold;
     private readonly Terminal terminal;
     private readonly BallOptions balls;
@@ -78,6 +78,7 @@ internal sealed class PanelCommand
         design = new SeamDesignOptions(command);
         jobs = [.. plain, .. trial.Jobs, design.Job];
 
+        lot = new LotOptions(command);
         hold = new HoldOption(command);
         scan = new ScanOption(command);
         layout = new LayoutOptions(command, StudyWidthMm, StudyEffort);
@@ -127,6 +128,11 @@ internal sealed class PanelCommand
             throw new InputException(null, scan.Name, $"belongs to {wrap.Name} and {proven.Name}: give one of them too");
         }
 
+        if (!given.Contains(wrap) && lot.FirstGiven(parse) is { } ofLot)
+        {
+            throw new InputException(null, ofLot, $"belongs to {wrap.Name}: give it too");
+        }
+
         if (!given.Contains(proven) && hold.IsGiven(parse))
         {
             throw new InputException(null, hold.Name, $"belongs to {proven.Name}: give it too");
@@ -144,8 +150,7 @@ internal sealed class PanelCommand
         BallSpec ball = input.Ball;
         if (parse.GetValue(wrap) is { } laid)
         {
-            WrapRun run = new() { Ball = ball, Outline = OutlineOf(laid, "wrap", scan.Of(parse)), OutlineFile = laid };
-            return (run, DefaultFolder.OfOutline(path, "wrap", laid));
+            return Laid(parse, ball, path, laid);
         }
 
         if (parse.GetValue(proven) is { } measured)
@@ -185,6 +190,19 @@ internal sealed class PanelCommand
         OutlineFile = measured,
         Hold = hold.Of(parse),
     };
+
+    private (IRun Run, string Folder) Laid(ParseResult parse, BallSpec ball, string path, string laid)
+    {
+        ImportedOutline outline = OutlineOf(laid, "wrap", scan.Of(parse));
+        if (lot.Asked(parse) is not { } asked)
+        {
+            WrapRun wrapped = new() { Ball = ball, Outline = outline, OutlineFile = laid };
+            return (wrapped, DefaultFolder.OfOutline(path, "wrap", laid));
+        }
+
+        LotRun run = new() { Ball = ball, Outline = outline, OutlineFile = laid, LotFile = asked.File, Glue = asked.Glue };
+        return (run, DefaultFolder.OfLot(path, laid, asked.File));
+    }
 
     private (IRun Run, string Folder) Waists(ParseResult parse, BallSpec ball, string path, IReadOnlyList<double> range, bool loud)
     {

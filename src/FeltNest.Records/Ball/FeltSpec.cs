@@ -56,6 +56,9 @@ public sealed record FeltSpec
     /// <summary>The same along the weft, per cent.</summary>
     public double ApplicationStretchWeftPercent { get; init; }
 
+    /// <summary>The lot that the figures were measured on; null where the ball's file states none.</summary>
+    public FeltLot? Lot { get; init; }
+
     // A panel solved to lie on a limit may pass it by this much, per cent, between the solver's points: far below anything that can be
     // measured.
     private const double RoundingPercent = 0.01;

@@ -64,4 +64,13 @@ internal static class SafetyWords
         "4  least force that cuts through all round, five times; the mean over length and plies is N/mm per ply.",
         "Only people allowed to set the press do this; lock out before touching the rule.",
     ];
+
+    /// <summary>The block on the sheets for tests of felt.</summary>
+    public static IReadOnlyList<string> FeltTests { get; } =
+    [
+        "Cautions: local codes, the makers of cement, press and tester, and qualified people come first. This sheet is no risk assessment.",
+        "- Cement: its solvent burns and harms. Work under extraction, no sparks or flames, gloves and eyes as its safety data sheet says.",
+        "- Hot cores, moulds and ovens burn: let them cool, or use tongs and gloves. No wet cement into an oven that is not made for it.",
+        "- Tester: guards as its maker says, fingers away from the jaws. Knives and punches: cut away from the hand.",
+    ];
 }

@@ -2,6 +2,7 @@ using FeltNest.Files.Balls;
 using FeltNest.Files.Compare;
 using FeltNest.Files.Costs;
 using FeltNest.Files.Dies;
+using FeltNest.Files.Felts;
 using FeltNest.Files.Fields;
 using FeltNest.Files.Layouts;
 using FeltNest.Files.Offers;
@@ -23,9 +24,9 @@ internal static class Documents
     /// <summary>The JSON documents.</summary>
     public static IReadOnlyList<Document> All { get; } =
     [
-        BallDocument.Document, OutlineDocument.Document, PanelDocument.Document, LayoutDocument.Document, SeamsDocument.Document,
-        SeamDesignDocument.Document, ProvenDocument.Document, WrapDocument.Document, TraceDocument.Document, TrialDocument.Document,
-        GapBudgetDocument.Document,
+        BallDocument.Document, FeltDocument.Document, LotDocument.Document, OutlineDocument.Document, PanelDocument.Document,
+        LayoutDocument.Document, SeamsDocument.Document, SeamDesignDocument.Document, ProvenDocument.Document, WrapDocument.Document,
+        TraceDocument.Document, TrialDocument.Document, GapBudgetDocument.Document,
         WaistDocument.Document, CostsDocument.Document, PressDocument.Document,
         CompareDocument.Document, UsageDocument.Document, RollDocument.Document, RollPlanDocument.Document, DieOrderDocument.Document,
         DieDocument.Document, FirstArticleDocument.Document, DieLifeDocument.Document, OrderPlanDocument.Document, CheckDocument.Document,
@@ -36,7 +37,7 @@ internal static class Documents
     [
         OffersListing.Listing, ActualsListing.Listing, OrdersListing.Listing, StockListing.Listing, DiesListing.Listing,
         CalendarListing.Listing, DoneListing.Listing,
-        ReadingsListing.Listing, TrialListing.Listing, PointsListing.Listing,
+        ReadingsListing.Listing, TrialListing.Listing, FeltReadingsListing.Listing, PointsListing.Listing,
     ];
 
     /// <summary>The list whose columns a line names, or null: what was given where something else is wanted.</summary>

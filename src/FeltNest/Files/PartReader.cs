@@ -49,7 +49,7 @@ internal static class PartReader
         string schema = JsonInput.SchemaOf(root, text.Name, SchemaName.Ball, SchemaName.Outline, SchemaName.Panel, SchemaName.Layout,
             SchemaName.Trace);
         return schema == SchemaName.Ball
-            ? new PartInput(BallReader.Read(text.Name, root, changes), null)
+            ? new PartInput(BallReader.Read(text, root, changes), null)
             : new PartInput(null, OutlineReader.Read(text.Name, root));
     }
 }

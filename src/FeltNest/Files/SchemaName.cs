@@ -24,6 +24,12 @@ internal static class SchemaName
     /// <summary>Budget of the seam gap.</summary>
     public const string GapBudget = "feltnest/gap-budget/1";
 
+    /// <summary>Felt of one lot, measured.</summary>
+    public const string Felt = "feltnest/felt/1";
+
+    /// <summary>A die against a new lot of felt.</summary>
+    public const string Lot = "feltnest/lot/1";
+
     /// <summary>Roll layout.</summary>
     public const string Layout = "feltnest/layout/1";
 

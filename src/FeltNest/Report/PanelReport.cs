@@ -18,6 +18,7 @@ internal static class PanelReport
     {
         TextTable table = new();
         FlatLines(table, ball, panel);
+        LotLines(table, ball, panel);
         SphereLines(table, ball, panel);
         StrainLines(table, ball, panel);
         HeldLines(table, panel);
@@ -51,6 +52,26 @@ internal static class PanelReport
             .Line(
                 "outline", $"{panel.Arcs.Vertices.Count} arcs",
                 FormattableString.Invariant($"within {panel.ArcDeviationMm:0.0000} mm of the computed curve"));
+    }
+
+    // Which lot the figures of the felt are of, and how far the panel strains it beyond what was measured.
+    private static void LotLines(TextTable table, BallSpec ball, FlatPanel panel)
+    {
+        if (ball.Felt.Lot is not { } lot)
+        {
+            return;
+        }
+
+        string bends = lot.CurveBends ? "; its curve bends there, and the panel takes the straight law" : string.Empty;
+        table.Heading("Felt, as measured")
+            .Line("lot", lot.Name, $"{ball.Felt.Name}, measured until {lot.Date}")
+            .Line(
+                "straight moduli", FormattableString.Invariant($"{lot.FromPercent:0.##} to {lot.ToPercent:0.##} %"),
+                $"of strain in tension, used for all strains of the panel{bends}")
+            .Line(
+                "the panel's strains",
+                FormattableString.Invariant($"{-panel.Strain.MaxCompressionPercent:0.0} to {panel.Strain.MaxStretchPercent:+0.0;0.0} %"),
+                "on the neutral layer");
     }
 
     private static void SphereLines(TextTable table, BallSpec ball, FlatPanel panel) =>

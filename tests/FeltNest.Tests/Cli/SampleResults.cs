@@ -1,4 +1,5 @@
 using FeltNest.Ball;
+using FeltNest.Ball.Passport;
 using FeltNest.Ball.Tolerance;
 using FeltNest.Cost.Compare;
 using FeltNest.Cost.Usage;
@@ -12,6 +13,7 @@ using FeltNest.Files.Balls;
 using FeltNest.Files.Compare;
 using FeltNest.Files.Costs;
 using FeltNest.Files.Dies;
+using FeltNest.Files.Felts;
 using FeltNest.Files.Layouts;
 using FeltNest.Files.Offers;
 using FeltNest.Files.Orders;
@@ -26,6 +28,7 @@ using FeltNest.Layout;
 using FeltNest.Layout.Limits;
 using FeltNest.Panel;
 using FeltNest.Panel.Budget;
+using FeltNest.Panel.Lot;
 using FeltNest.Panel.Proven;
 using FeltNest.Panel.Trial;
 using FeltNest.Panel.Wrap;
@@ -58,6 +61,9 @@ internal static class SampleResults
         ["proven"] = _ => ProvenWriter.Write("outline", Proven()),
         ["trial"] = _ => TrialWriter.Write(Ball, "readings", Tried()),
         ["gap-budget"] = _ => GapBudgetWriter.Json(Ball, Budgeted()),
+        ["lot"] = _ => LotWriter.Write("panel", LotStudy.Run(
+            BallReader.Read(Demo("type-2-lot-a17.json")).Ball, Flat.Value.Arcs, FeltReader.Read(Demo("felt-b04.json")), (0.2, 0.6))),
+        ["felt"] = _ => FeltWriter.Write(Measured()),
         ["waist"] = stop => WaistWriter.Json(WaistStudy.Run(Ball, [26, 28], Lay, stop: stop)),
         ["seams"] = stop => SeamsWriter.Json(SeamStudy.Run(Ball, Lay, stop: stop)),
         ["seam-design"] = _ => SeamDesignWriter.Json(Designed()),
@@ -160,6 +166,9 @@ internal static class SampleResults
         };
         return GapBudgetStudy.Run(ball, PanelFlattener.Flatten(ball));
     }
+
+    // A lot with every test, whose warp bends.
+    private static FeltPassport Measured() => PassportStudy.Run(FeltReadingsReader.Read(Demo("felt-readings.csv")), FitRange.Usual);
 
     private static ProvenFit Proven()
     {

@@ -5,6 +5,7 @@ using FeltNest.Files;
 using FeltNest.Files.Balls;
 using FeltNest.Files.Costs;
 using FeltNest.Files.Dies;
+using FeltNest.Files.Felts;
 using FeltNest.Files.Fields;
 using FeltNest.Files.Layouts;
 using FeltNest.Files.Offers;
@@ -14,6 +15,7 @@ using FeltNest.Files.Presses;
 using FeltNest.Files.Rolls;
 using FeltNest.Files.Usage;
 using FeltNest.Page.Inputs;
+using FeltNest.Tests.Cli;
 using Xunit;
 
 namespace FeltNest.Tests.Files;
@@ -32,6 +34,7 @@ public sealed class SpoiledDocumentTests
         ["die-order"] = DieOrderReader.Read,
         ["layout"] = LayoutReader.Read,
         ["die-life"] = LifeReader.Read,
+        ["felt"] = FeltReader.Read,
     };
 
     // Fields that a reader of results has no use for, so only their schema holds them.
@@ -39,6 +42,8 @@ public sealed class SpoiledDocumentTests
     [
         "die-life.panelProfileMm", "die-life.strikes", "die-life.failed", "die-life.driftLimit", "die-life.statedLife", "die-life.die",
         "die-life.drifts", "die-life.readings", "die-life.revision", "die-life.supersededBy", "layout.laid",
+        "felt.curves", "felt.shearGain", "felt.edge", "felt.remarks", .. FeltDocument.ValuesFields.Set.Names
+            .SelectMany(name => FeltDocument.FigureFields.Set.Names.Select(spread => $"felt.values.{name}.{spread}")),
     ];
 
     public static TheoryData<string, string> Sound
@@ -58,6 +63,7 @@ public sealed class SpoiledDocumentTests
                 all.Add(Kind(File.ReadAllText(path)), File.ReadAllText(path));
             }
 
+            all.Add("felt", Encoding.UTF8.GetString(SampleResults.Of("felt", CancellationToken.None)));
             all.Add("layout", Encoding.UTF8.GetString(LayoutWriter.Write(SampleLayout.OneRepeat, SampleLayout.Yields)));
             all.Add("layout", Encoding.UTF8.GetString(LayoutWriter.Write(SampleLayout.TwoBands, SampleLayout.Yields)));
             all.Add("die-life", """

@@ -4,6 +4,7 @@ using FeltNest.Cost.Sheet;
 using FeltNest.Files;
 using FeltNest.Files.Costs;
 using FeltNest.Files.Dies;
+using FeltNest.Files.Felts;
 using FeltNest.Files.Fields;
 using FeltNest.Files.Offers;
 using FeltNest.Files.Orders;
@@ -28,6 +29,7 @@ public sealed class SpoiledListTests
         ["orders"] = text => OrdersReader.Read(text, ["B"], ["F"]),
         ["stock"] = text => new StockReader(Costs.Value).Read(text),
         ["trial-readings"] = text => TrialReader.Read(text, FeltNest.Tests.Panel.Balls.Usual()),
+        ["felt-readings"] = FeltReadingsReader.Read,
         ["readings"] = text => ReadingsReader.Read(text, 32),
         ["points"] = text => OutlineReader.Read(text),
     };
@@ -51,6 +53,11 @@ public sealed class SpoiledListTests
                 + "R,w,L,1500,50,18,m,EUR,yes,700,1\n"
         },
         { "trial-readings", SoundTrial },
+        {
+            "felt-readings",
+            "felt,lot,date,test,specimen,direction,lengthMm,widthMm,forceN,extensionMm,narrowingMm\n"
+                + "F,L,2026-03-31,strip,W1,warp,200,50,1.5,2,0.1\n"
+        },
         { "readings", "date,strikes,cavity,ply,offMm,worstMm\n2026-03-31,100,1,top,0.1,0.2\n" },
         { "points", "u,v\n0,0\n10,0\n0,10\n" },
     };

@@ -12,6 +12,8 @@ internal static class FigureCheck
         ["feltnest/proven/1"] = ProvenFigures.Check,
         ["feltnest/trial/1"] = TrialFigures.Check,
         ["feltnest/gap-budget/1"] = GapBudgetFigures.Check,
+        ["feltnest/felt/1"] = FeltFigures.Check,
+        ["feltnest/lot/1"] = LotFigures.Check,
         ["feltnest/waist/1"] = WaistFigures.Check,
         ["feltnest/seams/1"] = SeamsFigures.Check,
         ["feltnest/seam-design/1"] = SeamDesignFigures.Check,

@@ -1,7 +1,6 @@
 using FeltNest.Drawing.Charts;
 using FeltNest.Drawing.Parts;
 using FeltNest.Panel.Wrap;
-using FeltNest.Seam;
 
 namespace FeltNest.Drawing.Sheets;
 
@@ -16,13 +15,8 @@ internal static class WrapGapChart
     /// <param name="second">Pen of the gap after the cure.</param>
     public static LineChart Of(PieceResult wrap, Pen first, Pen second)
     {
-        IReadOnlyList<SpherePoint> edge = wrap.AsCut.Edge;
-        int n = edge.Count;
-        double[] round = new double[n];
-        for (int i = 1; i < n; i++)
-        {
-            round[i] = round[i - 1] + (edge[i] - edge[i - 1]).Length;
-        }
+        SeamPlaces places = SeamPlaces.Of(wrap.AsCut.Edge);
+        IReadOnlyList<double> round = places.RoundMm;
 
         static double[] Gaps(EdgeFreeWrap free) => [.. free.Gaps.Select(gap => gap ?? double.NaN)];
         bool shrinks = !ReferenceEquals(wrap.AsCut, wrap.AfterCure);
@@ -38,20 +32,7 @@ internal static class WrapGapChart
                 new ChartSeries("closed", [.. round.Select(_ => 0.0)], Level, Level: true),
             ],
             MarkX = null,
-            Named =
-            [
-                ("waist", 0),
-                ("tip", round[Lowest(edge, 0, n / 2)]),
-                ("waist", round[Highest(edge, n / 4, 3 * n / 4)]),
-                ("tip", round[Lowest(edge, n / 2, n)]),
-            ],
+            Named = places.Named,
         };
     }
-
-    // The pole lies on +z: tips are the places farthest from it, waists the nearest.
-    private static int Lowest(IReadOnlyList<SpherePoint> edge, int from, int to) =>
-        Enumerable.Range(from, to - from).MinBy(i => edge[i].Z);
-
-    private static int Highest(IReadOnlyList<SpherePoint> edge, int from, int to) =>
-        Enumerable.Range(from, to - from).MaxBy(i => edge[i].Z);
 }

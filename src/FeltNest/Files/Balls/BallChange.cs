@@ -15,6 +15,9 @@ internal sealed record BallChange
     /// <summary>Path of the waist.</summary>
     public const string WaistField = "seam.waistMm";
 
+    /// <summary>Path of the felt file.</summary>
+    public const string FeltFileField = "felt.file";
+
     /// <summary>How results and messages name it: <c>core.outerDiameterMm=59</c>.</summary>
     public string Words => $"{Field}={Value}";
 

@@ -1,6 +1,7 @@
 using FeltNest.Ball;
 using FeltNest.Ball.Ranges;
 using FeltNest.Ball.Tolerance;
+using FeltNest.Files.Felts;
 using FeltNest.Files.Fields;
 
 namespace FeltNest.Files.Balls;
@@ -46,30 +47,48 @@ internal static class BallDocument
     {
         internal static readonly FieldSet Set = new();
 
-        public static readonly TextField Name = Set.Add(new TextField("name"));
+        // What counts for a figure that the felt file gives.
+        private const string FromFile = "required, left out where `felt.file` gives it";
+
+        public static readonly FileField File = Set.Add(
+            new FileField("file", "felt file beside the ball's: its figures, its name and its lot are the felt's, and stand here no more")
+            {
+                Optional = true,
+            });
+        public static readonly ObjectField Lot = Set.Add(
+            new ObjectField("lot", LotFields.Set, "lot that the figures were measured on; `felt.file` gives it") { Optional = true });
+        public static readonly TextField Name = Set.Add(new TextField("name") { Otherwise = FromFile });
         public static readonly EnumField<FeltConstruction> Construction = Set.Add(new EnumField<FeltConstruction>("construction"));
-        public static readonly NumberField ThicknessMm = Set.Add(new NumberField(BallRanges.FeltThickness, "as cut"));
+        public static readonly NumberField ThicknessMm =
+            Set.Add(new NumberField(BallRanges.FeltThickness, "as cut") { Otherwise = FromFile });
         public static readonly NumberField FinishedThicknessMm = Set.Add(
             new NumberField(BallRanges.FinishedThickness, "on the finished ball"));
-        public static readonly NumberField MassPerAreaGsm = Set.Add(new NumberField(BallRanges.FeltMass, "as cut"));
+        public static readonly NumberField MassPerAreaGsm =
+            Set.Add(new NumberField(BallRanges.FeltMass, "as cut") { Otherwise = FromFile });
         public static readonly NumberField WarpModulusNPerMm = Set.Add(
-            new NumberField(BallRanges.WarpModulus, "modulus times thickness along the warp"));
+            new NumberField(BallRanges.WarpModulus, "modulus times thickness along the warp") { Otherwise = FromFile });
         public static readonly NumberField WeftModulusNPerMm = Set.Add(
-            new NumberField(BallRanges.WeftModulus, "modulus times thickness along the weft"));
+            new NumberField(BallRanges.WeftModulus, "modulus times thickness along the weft") { Otherwise = FromFile });
         public static readonly NumberField ShearModulusNPerMm = Set.Add(
             new NumberField(
                 BallRanges.ShearModulus,
-                "shear modulus times thickness; warp modulus / (2 (1 + poisson)) within 0.1 % and warp = weft mean felt without a warp"));
+                "shear modulus times thickness; warp modulus / (2 (1 + poisson)) within 0.1 % and warp = weft mean felt without a warp")
+                {
+                    Otherwise = FromFile,
+                });
         public static readonly NumberField Poisson = Set.Add(
-            new NumberField(BallRanges.Poisson, "warp to weft; below the root of warp over weft modulus"));
+            new NumberField(BallRanges.Poisson, "warp to weft; below the root of warp over weft modulus") { Otherwise = FromFile });
         public static readonly NumberField NeutralLayer = Set.Add(
-            new NumberField(BallRanges.NeutralLayer, "layer that keeps its length when bent: 0 core side, 1 outside"));
+            new NumberField(BallRanges.NeutralLayer, "layer that keeps its length when bent: 0 core side, 1 outside")
+            {
+                Otherwise = FromFile,
+            });
         public static readonly NumberField MaxStretchPercent = Set.Add(
             new NumberField(BallRanges.MaxStretch, "stretch to warn at, % of flat length"));
         public static readonly NumberField MaxEdgeCompressionPercent = Set.Add(
             new NumberField(
                 BallRanges.MaxEdgeCompression,
-                "most edge compression, % of flat length; binds the elastic mated panel, 100 is no limit"));
+                "most edge compression, % of flat length; binds the elastic mated panel, 100 is no limit") { Otherwise = FromFile });
         public static readonly NumberField MaxCompressionPercent = Set.Add(
             new NumberField(
                 BallRanges.MaxCompression,
@@ -77,8 +96,8 @@ internal static class BallDocument
             {
                 Optional = true,
             });
-        public static readonly NumberField CureShrinkWarpPercent = Set.Add(new NumberField(BallRanges.ShrinkWarp));
-        public static readonly NumberField CureShrinkWeftPercent = Set.Add(new NumberField(BallRanges.ShrinkWeft));
+        public static readonly NumberField CureShrinkWarpPercent = Set.Add(new NumberField(BallRanges.ShrinkWarp) { Otherwise = FromFile });
+        public static readonly NumberField CureShrinkWeftPercent = Set.Add(new NumberField(BallRanges.ShrinkWeft) { Otherwise = FromFile });
         public static readonly NumberField ApplicationStretchWarpPercent = Set.Add(
             new NumberField(
                 BallRanges.ApplicationStretchWarp,

@@ -2,6 +2,7 @@ using System.Text.Json;
 using FeltNest.Ball;
 using FeltNest.Ball.Ranges;
 using FeltNest.Ball.Tolerance;
+using FeltNest.Files.Felts;
 using FeltNest.Files.Json;
 using FeltNest.Panel;
 using static FeltNest.Files.Balls.BallDocument;
@@ -22,14 +23,15 @@ internal static class BallReader
     /// <param name="changes">Fields that go before those of the text, or null.</param>
     /// <exception cref="InputException">Names the text, the field, the value found and what is allowed.</exception>
     public static BallInput Read(InputText text, IReadOnlyList<BallChange>? changes = null) =>
-        Read(text.Name, JsonInput.ReadObject(text), changes);
+        Read(text, JsonInput.ReadObject(text), changes);
 
-    /// <summary>The ball of a JSON object already read from a file.</summary>
-    internal static BallInput Read(string file, JsonElement written, IReadOnlyList<BallChange>? changes = null)
+    /// <summary>The ball of a JSON object already read from a text.</summary>
+    internal static BallInput Read(InputText text, JsonElement written, IReadOnlyList<BallChange>? changes = null)
     {
+        string file = text.Name;
         string[] given = [.. (changes ?? []).Select(change => change.Words)];
         string path = given.Length == 0 ? file : $"{file} with {string.Join(", ", given)}";
-        JsonElement root = ChangedBall.Of(written, path, changes ?? []);
+        JsonElement root = Given(written, path, text, changes ?? []);
         JsonFields top = JsonFields.Top(path, root, BallDocument.Document);
         BallSpec ball = Spec(top, path, changes ?? []) with { Given = given };
         try
@@ -42,6 +44,14 @@ internal static class BallReader
         {
             throw error.File is null ? error.InFile(path) : error;
         }
+    }
+
+    // A felt file given beside the ball's goes before the one it names; other fields go before those of either.
+    private static JsonElement Given(JsonElement written, string path, InputText text, IReadOnlyList<BallChange> changes)
+    {
+        ILookup<bool, BallChange> ofFile = changes.ToLookup(change => change.Field == BallChange.FeltFileField);
+        JsonElement named = ChangedBall.Of(written, path, [.. ofFile[true]]);
+        return ChangedBall.Of(NamedFelt.Of(named, path, text.Beside), path, [.. ofFile[false]]);
     }
 
     private static BallSpec Spec(JsonFields top, string path, IReadOnlyList<BallChange> changes)
@@ -120,6 +130,7 @@ internal static class BallReader
         CureShrinkWeftPercent = felt.Number(FeltFields.CureShrinkWeftPercent),
         ApplicationStretchWarpPercent = felt.Number(FeltFields.ApplicationStretchWarpPercent),
         ApplicationStretchWeftPercent = felt.Number(FeltFields.ApplicationStretchWeftPercent),
+        Lot = felt.OptionalObject(FeltFields.Lot) is { } lot ? LotFields.Read(lot) : null,
     };
 
     private static string[] Assumed(JsonElement root, string path)

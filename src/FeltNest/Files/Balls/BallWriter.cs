@@ -1,5 +1,6 @@
 using FeltNest.Ball;
 using FeltNest.Ball.Tolerance;
+using FeltNest.Files.Felts;
 using FeltNest.Files.Fields;
 using FeltNest.Files.Json;
 using static FeltNest.Files.Balls.BallDocument;
@@ -59,6 +60,11 @@ internal static class BallWriter
         if (felt.MaxCompressionPercent is { } most)
         {
             json.Number(FeltFields.MaxCompressionPercent, most);
+        }
+
+        if (felt.Lot is { } lot)
+        {
+            json.Object(FeltFields.Lot, fields => LotFields.Write(fields, lot));
         }
     }
 

@@ -1,4 +1,5 @@
 using FeltNest.Ball.Rules;
+using FeltNest.Files.Felts;
 using FeltNest.Files.Fields;
 using FeltNest.Panel.Thickness;
 
@@ -24,6 +25,11 @@ internal static class PanelDocument
     public static readonly TextField Edge = Fields.Add(new TextField("edge") { Optional = true });
     public static readonly NumberField WarpAngleDeg = Fields.Add(new NumberField("warpAngleDeg") { Optional = true, OrWord = "any" });
     public static readonly NumberField MassPerAreaGsm = Fields.Add(new NumberField("massPerAreaGsm") { Optional = true });
+    public static readonly ObjectField FeltLot = Fields.Add(
+        new ObjectField("feltLot", LotFields.Set, "lot of felt that it was computed for; left out where the ball states none")
+        {
+            Optional = true,
+        });
     public static readonly NumberField AreaMm2 = Fields.Add(new NumberField("areaMm2", "of the cut panel") { Optional = true });
     public static readonly NumberField PerimeterMm = Fields.Add(new NumberField("perimeterMm", "of the cut panel") { Optional = true });
     public static readonly NumberField LengthMm = Fields.Add(new NumberField("lengthMm", "of the cut panel") { Optional = true });

@@ -1,6 +1,7 @@
 using FeltNest.Ball;
 using FeltNest.Ball.Rules;
 using FeltNest.Ball.Tolerance;
+using FeltNest.Files.Felts;
 using FeltNest.Files.Json;
 using FeltNest.Panel;
 using FeltNest.Panel.Thickness;
@@ -22,8 +23,13 @@ internal static class PanelWriter
             .Text(PanelDocument.Flattening, EnumWord.Of(ball.Panel.Flattening))
             .Text(PanelDocument.Edge, EnumWord.Of(ball.Panel.Edge))
             .NumberOr(PanelDocument.WarpAngleDeg, ball.Panel.WarpAngleDeg)
-            .Number(PanelDocument.MassPerAreaGsm, ball.Felt.MassPerAreaGsm)
-            .Number(PanelDocument.AreaMm2, panel.AreaMm2)
+            .Number(PanelDocument.MassPerAreaGsm, ball.Felt.MassPerAreaGsm);
+        if (ball.Felt.Lot is { } lot)
+        {
+            json.Object(PanelDocument.FeltLot, fields => LotFields.Write(fields, lot));
+        }
+
+        json.Number(PanelDocument.AreaMm2, panel.AreaMm2)
             .Number(PanelDocument.PerimeterMm, panel.PerimeterMm)
             .Number(PanelDocument.LengthMm, panel.LengthMm)
             .Number(PanelDocument.WidthMm, panel.WidthMm)

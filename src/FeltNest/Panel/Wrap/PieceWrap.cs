@@ -18,12 +18,8 @@ internal static class PieceWrap
     /// <exception cref="NoAnswerException">As <see cref="PanelWrap.Lay"/>.</exception>
     public static PieceResult Lay(BallSpec ball, ArcOutline cut, IReadOnlyList<EdgePoint>? edgeMap)
     {
-        PanelRequest panel = PanelRequest.For(ball);
-        SmoothEdge? smooth = EdgeSmoother.Smoothed(cut);
-        double turn = smooth is { Symmetry: CurveSymmetry.Mirrors } ? -smooth.Axis : WrapRequest.TurnAlong(cut);
-        IPlaneCurve edge = smooth?.Curve ?? new ArcLengthCurve(cut);
-        FeltStates states = FeltStates.OfCut(panel, turn == 0 ? edge : new MovedCurve(edge, turn, default));
-        WrapRequest plain = new(panel.RadiusMm, panel.Seam, panel.Law, null, edgeMap);
+        (WrapRequest plain, FeltStates states, SmoothEdge? smooth, double turn) = Asked(ball, cut);
+        plain = plain with { EdgeMap = edgeMap };
         WrapResult closed = PanelWrap.Lay(plain with { Edge = states.Closed });
         (EdgeFreeWrap asCut, EdgeFreeWrap afterCure) = Free(plain with { EdgeMap = null }, states);
         return new PieceResult
@@ -36,6 +32,35 @@ internal static class PieceWrap
             Smoothing = smooth?.Smoothing,
             TurnedDeg = turn * 180 / Math.PI,
         };
+    }
+
+    /// <summary>An outline in its two states with its edge free.</summary>
+    /// <exception cref="InputException">As <see cref="Lay"/>.</exception>
+    /// <exception cref="NoAnswerException">As <see cref="PanelWrap.Lay"/>.</exception>
+    public static (EdgeFreeWrap AsCut, EdgeFreeWrap AfterCure) Free(BallSpec ball, ArcOutline cut)
+    {
+        (WrapRequest plain, FeltStates states, _, _) = Asked(ball, cut);
+        return Free(plain, states);
+    }
+
+    /// <summary>Gaps of an outline after the cure with its edge free, mm, at the lower degree: for differences between felts.</summary>
+    /// <exception cref="InputException">As <see cref="Lay"/>.</exception>
+    /// <exception cref="NoAnswerException">As <see cref="PanelWrap.Lay"/>.</exception>
+    public static IReadOnlyList<double?> RoughGapsAfterCure(BallSpec ball, ArcOutline cut)
+    {
+        (WrapRequest plain, FeltStates states, _, _) = Asked(ball, cut);
+        return PanelWrap.RoughGaps(plain with { Edge = states.AfterCure });
+    }
+
+    // The question of an outline, its felt in its states, its edge smoothed and turned along u.
+    private static (WrapRequest Plain, FeltStates States, SmoothEdge? Smooth, double Turn) Asked(BallSpec ball, ArcOutline cut)
+    {
+        PanelRequest panel = PanelRequest.For(ball);
+        SmoothEdge? smooth = EdgeSmoother.Smoothed(cut);
+        double turn = smooth is { Symmetry: CurveSymmetry.Mirrors } ? -smooth.Axis : WrapRequest.TurnAlong(cut);
+        IPlaneCurve edge = smooth?.Curve ?? new ArcLengthCurve(cut);
+        FeltStates states = FeltStates.OfCut(panel, turn == 0 ? edge : new MovedCurve(edge, turn, default));
+        return (new WrapRequest(panel.RadiusMm, panel.Seam, panel.Law, null, null), states, smooth, turn);
     }
 
     /// <summary>A piece in its two states with its edge free.</summary>

@@ -1,4 +1,5 @@
 using System.Text;
+using FeltNest.Ball.Passport;
 using FeltNest.Cost.Sheet;
 using FeltNest.Die;
 using FeltNest.Die.Gang;
@@ -7,6 +8,7 @@ using FeltNest.Files;
 using FeltNest.Files.Balls;
 using FeltNest.Files.Costs;
 using FeltNest.Files.Dies;
+using FeltNest.Files.Felts;
 using FeltNest.Files.Layouts;
 using FeltNest.Files.Offers;
 using FeltNest.Files.Orders;
@@ -91,6 +93,8 @@ internal static class HostileReaders
         ("calendar", ".csv", path => CalendarListReader.Read(path, [OrderCases.FreePress], 8), () => [Utf8(Calendar)]),
         ("die", ".json", path => DieReader.Read(path), () => [Die.Value]),
         ("trial readings", ".csv", path => TrialReader.Read(path, Balls.Usual()), () => [.. Folder("demo", "trial-wrap.csv")]),
+        ("felt readings", ".csv", path => FeltReadingsReader.Read(path), () => [.. Folder("demo", "felt-readings.csv")]),
+        ("felt", ".json", path => FeltReader.Read(path), () => [Felt()]),
         ("readings", ".csv", path => ReadingsReader.Read(path, 32), () => [.. Folder("demo/dies", "readings.csv")]),
         ("measured points", ".csv", ReadMeasured, () => [.. Folder("demo/dies", "measured-panel.csv")]),
         ("checked file", ".json", path => Check(path), () => [Layout.Value, RollPlan(), OrderPlan()]),
@@ -176,6 +180,9 @@ internal static class HostileReaders
             throw new InvalidOperationException($"exit code {run.Code}: {run.Err}");
         }
     }
+
+    private static byte[] Felt() => FeltWriter.Write(PassportStudy.Run(
+        FeltReadingsReader.Read(RepositoryFile.PathOf("shapes", "demo", "felt-readings.csv")), FitRange.Usual));
 
     private static byte[] Panel()
     {

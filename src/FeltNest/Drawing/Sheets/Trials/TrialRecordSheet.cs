@@ -133,12 +133,6 @@ internal static class TrialRecordSheet
 
     private static IEnumerable<Mark> Table(BallSpec ball, SeamCurve seam, double top)
     {
-        double[] edges = [Margin];
-        foreach (double wide in Columns.Concat(Enumerable.Repeat((Width - (2 * Margin) - Columns.Sum()) / Balls, Balls)))
-        {
-            edges = [.. edges, edges[^1] + wide];
-        }
-
         IReadOnlyList<double> lengths = TrialPlaces.Lengths(seam);
         string[][] rows =
         [
@@ -149,21 +143,8 @@ internal static class TrialRecordSheet
             }),
             ["", "waist of A", "mm"], ["", "waist of B", "mm"],
         ];
-        double low = top - (rows.Length * RowStep);
-        for (int i = 0; i <= rows.Length; i++)
-        {
-            double y = top - (i * RowStep);
-            yield return new PathMark([Chain.Open(new Point2(edges[0], y), new Point2(edges[^1], y))], i <= 1 ? Ink.Narrow : Ink.Faint);
-        }
-
-        yield return new PathMark([.. edges.Select(x => Chain.Open(new Point2(x, top), new Point2(x, low)))], Ink.Faint);
-        foreach ((int i, string[] row) in rows.Index())
-        {
-            foreach ((int j, string cell) in row.Index().Where(cell => cell.Item.Length > 0))
-            {
-                yield return Words(cell, new Point2(edges[j] + 1.5, top - ((i + 1) * RowStep) + 1.8), Ink.Note);
-            }
-        }
+        double wide = (Width - (2 * Margin) - Columns.Sum()) / Balls;
+        return BlankTable.Draw(new Point2(Margin, top), [.. Columns, .. Enumerable.Repeat(wide, Balls)], RowStep, rows);
     }
 
     private static TextMark Words(string text, Point2 at, double height) => new()

@@ -1,0 +1,38 @@
+using FeltNest.Ball.Passport;
+using FeltNest.Drawing.Sheets.Felts;
+using FeltNest.Files.Felts;
+using FeltNest.Report;
+
+namespace FeltNest.Runs.Felts;
+
+/// <summary>Readings of a lot of felt: the figures a ball takes, with their spread.</summary>
+internal sealed class FeltRun : IRun
+{
+    /// <summary>The readings' file.</summary>
+    public required string ReadingsFile { get; init; }
+
+    /// <summary>Range of strain in which the strips are fitted.</summary>
+    public required FitRange Range { get; init; }
+
+    /// <inheritdoc/>
+    public IReadOnlyList<string> FileNames { get; } = ["felt.json", "felt.svg", "felt.png"];
+
+    /// <inheritdoc/>
+    public IReadOnlyList<string> Notes => [];
+
+    /// <inheritdoc/>
+    public Outcome Execute(Action? searchOver, CancellationToken search, CancellationToken interrupt)
+    {
+        FeltReadings readings = FeltReadingsReader.Read(ReadingsFile);
+        FeltPassport felt = NamedInput.Of(ReadingsFile, () => PassportStudy.Run(readings, Range));
+        return new Outcome
+        {
+            Files =
+            [
+                new(FileNames[0], () => FeltWriter.Write(felt)),
+                .. ResultFile.Pictures(FileNames.Skip(1), () => FeltSheet.Draw(felt, readings)),
+            ],
+            Table = FeltReport.Text(felt),
+        };
+    }
+}
