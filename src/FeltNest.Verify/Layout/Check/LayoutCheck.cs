@@ -88,7 +88,8 @@ internal sealed class LayoutCheck
                     && violations.Count < MostLines; copy++)
                 {
                     CheckPair(
-                        (panels[i], homes[i]), (panels[other], Copy(panels[other], length, copy)), Invariant($"panel {i + 1} and panel {other + 1}, {copy} repeats on"));
+                        (panels[i], homes[i]), (panels[other], Copy(panels[other], length, copy)),
+                        Invariant($"panel {i + 1} and panel {other + 1}, {copy} repeats on"));
                 }
             }
         }
@@ -158,8 +159,8 @@ internal sealed class LayoutCheck
         }
     }
 
-    // Two panels that lie to each other as two before do are as far apart as they: rows of one tilt have few such pairs. Moves are told apart
-    // to a hundred-thousandth of the slack, and a distance differs by no more than its move.
+    // Two panels that lie to each other as two before do are as far apart as they: rows of one tilt have few such pairs. Moves are told
+    // apart to a hundred-thousandth of the slack, and a distance differs by no more than its move.
     private double KnownApart((PlacedPanel Panel, Polygon Shape) first, (PlacedPanel Panel, Polygon Shape) second)
     {
         (Coordinate from, Coordinate to) = (first.Shape.Coordinate, second.Shape.Coordinate);

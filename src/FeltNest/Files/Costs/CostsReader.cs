@@ -88,8 +88,12 @@ internal sealed class CostsReader
         List<CostCorrelation> pairs = [];
         foreach (JsonFields item in top.OptionalObjects(Correlations))
         {
-            CostCorrelation pair = new(
-                item.Text(CorrelationFields.First), item.Text(CorrelationFields.Second), item.Number(CorrelationFields.Correlation));
+            CostCorrelation pair = new()
+            {
+                First = item.Text(CorrelationFields.First),
+                Second = item.Text(CorrelationFields.Second),
+                R = item.Number(CorrelationFields.Correlation),
+            };
             if (pair.First == pair.Second
                 || pairs.Exists(p => (p.First, p.Second) == (pair.First, pair.Second) || (p.Second, p.First) == (pair.First, pair.Second)))
             {

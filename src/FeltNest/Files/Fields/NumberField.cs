@@ -120,13 +120,14 @@ internal class NumberField : Field
 
     private JsonObject Spread()
     {
-        IReadOnlyList<string> names = SpreadFields.Set.Names;
+        string[] names = [SpreadFields.Low.Name, SpreadFields.Likely.Name, SpreadFields.High.Name];
         JsonObject each = [];
         foreach (string name in names)
         {
             each[name] = Bounded(new JsonObject { ["type"] = SchemaType });
         }
 
+        each[SpreadFields.Shape.Name] = SpreadFields.Shape.ValueSchema();
         return new JsonObject
         {
             ["type"] = "object",

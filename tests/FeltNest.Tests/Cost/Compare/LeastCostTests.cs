@@ -164,7 +164,8 @@ public sealed class LeastCostTests
             YFromMm = 0,
             YToMm = 400,
             Repeat = new LayoutRepeat(
-                pitch, [.. Enumerable.Range(0, rows).Select(i => new PlacedPanel { Part = 0, XMm = 25, YMm = 25 + (50 * i), AngleDeg = 0 })]),
+                pitch,
+                [.. Enumerable.Range(0, rows).Select(i => new PlacedPanel { Part = 0, XMm = 25, YMm = 25 + (50 * i), AngleDeg = 0 })]),
         }],
         Search = Shapes.ByHand(leastGapMm: 0),
     };

@@ -63,7 +63,10 @@ public sealed class OutlookTests
     public void Of_two_normal_prices_the_one_is_cheaper_as_often_as_the_law_of_their_difference_says(double correlation)
     {
         // A: 3 with a deviation of 0.2, B: 3.1 with 0.1; the difference is normal.
-        CostInputs costs = CostInputs.Bare("XTS") with { Correlations = [new CostCorrelation("price of A", "price of B", correlation)] };
+        CostInputs costs = CostInputs.Bare("XTS") with
+        {
+            Correlations = [new CostCorrelation { First = "price of A", Second = "price of B", R = correlation }],
+        };
         CostOutlook outlook = Outlook(costs, Offer("A", 3m, 0.4m), Offer("B", 3.1m, 0.2m));
         double deviation = Math.Sqrt(0.04 + 0.01 - (2 * correlation * 0.02));
 
@@ -121,9 +124,9 @@ public sealed class OutlookTests
             Ranges = [Range("handlingPerThousandBalls", 4, 9), Range("overheadPercent", 4, 9), Range("strike.price", 0.5m, 2)],
             Correlations =
             [
-                new CostCorrelation("handlingPerThousandBalls", "overheadPercent", 0.9),
-                new CostCorrelation("handlingPerThousandBalls", "strike.price", 0.9),
-                new CostCorrelation("overheadPercent", "strike.price", -0.9),
+                new CostCorrelation { First = "handlingPerThousandBalls", Second = "overheadPercent", R = 0.9 },
+                new CostCorrelation { First = "handlingPerThousandBalls", Second = "strike.price", R = 0.9 },
+                new CostCorrelation { First = "overheadPercent", Second = "strike.price", R = -0.9 },
             ],
         };
 
