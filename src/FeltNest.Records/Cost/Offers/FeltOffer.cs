@@ -61,7 +61,7 @@ public sealed record FeltOffer
     public (decimal Low, decimal High)? PriceRange { get; init; }
 
     /// <summary>How likely the prices between are.</summary>
-    public Sheet.SpreadShape PriceShape { get; init; }
+    public SpreadShape PriceShape { get; init; }
 
     /// <summary>The width to plan on: what is guaranteed.</summary>
     public double PlannedWidthMm => LeastWidthMm ?? WidthMm;

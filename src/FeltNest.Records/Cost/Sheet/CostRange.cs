@@ -1,3 +1,5 @@
+using FeltNest.Cost.Offers;
+
 namespace FeltNest.Cost.Sheet;
 
 /// <summary>How far a figure may be off what is thought likely.</summary>

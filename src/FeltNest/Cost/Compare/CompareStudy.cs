@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using FeltNest.Cost.Compare.Findings;
 using FeltNest.Cost.Compare.Outlook;
+using FeltNest.Cost.Priced;
 using FeltNest.Cost.Sheet;
 using FeltNest.Layout;
 using FeltNest.Layout.Scan;

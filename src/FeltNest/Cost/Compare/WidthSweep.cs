@@ -1,3 +1,5 @@
+using FeltNest.Cost.Priced;
+using FeltNest.Layout;
 using FeltNest.Layout.Scan;
 using FeltNest.Yield;
 
@@ -19,7 +21,8 @@ internal static class WidthSweep
         {
             SweepPoint[] points =
             [
-                .. rows.Select(r => new SweepPoint(r.Case.WidthMm, r.Rows, r.Yield.WastePercent)).OrderBy(p => p.WidthMm),
+                .. rows.Select(r => new SweepPoint(r.Case.WidthMm, RowsOf(r.LeastFelt.Layout), YieldAccount.Of(r.LeastFelt.Layout).WastePercent))
+                    .OrderBy(p => p.WidthMm),
             ];
             return (points, stop.IsCancellationRequested ? [] : lays.Crossovers([.. points.Select(p => (p.WidthMm, p.Rows))]));
         }
@@ -40,11 +43,14 @@ internal static class WidthSweep
             {
                 sweep.Add(
                     new SweepPoint(
-                        width, layout.Bands[0].Repeat.Panels.Select(p => Math.Round(p.YMm, 6)).Distinct().Count(),
+                        width, RowsOf(layout),
                         YieldAccount.Of(layout).WastePercent));
             }
         }
 
         return (sweep, []);
     }
+
+    private static int RowsOf(RollLayout layout) =>
+        layout.Bands[0].Repeat.Panels.Select(p => Math.Round(p.YMm, 6)).Distinct().Count();
 }

@@ -1,6 +1,5 @@
 using System.Globalization;
 using FeltNest.Cost.Offers;
-using FeltNest.Cost.Sheet;
 using FeltNest.Files.Csv;
 using FeltNest.Files.Fields;
 using static FeltNest.Files.Offers.OffersListing;
@@ -117,7 +116,7 @@ internal static class OffersReader
 
         return tiers.Count > 0 && (row.Has(PriceLow) || row.Has(PriceHigh))
             ? throw row.Fault(Tiers, "cannot stand beside priceLow and priceHigh: a range of prices is that of one price")
-            : [.. tiers];
+            : Kept(tiers);
     }
 
     private static SpreadShape ShapeOf(CsvRow row, FeltPrice price)
@@ -128,6 +127,8 @@ internal static class OffersReader
             ? throw row.Fault(PriceShape, "'normal' wants the price in the middle of priceLow and priceHigh")
             : shape;
     }
+
+    private static PriceTier[] Kept(List<PriceTier> tiers) => tiers.Count == 0 ? [] : [.. tiers];
 
     // Either end may be left out: it is the price itself then.
     private static (decimal Low, decimal High)? PriceRange(CsvRow row, FeltPrice price)

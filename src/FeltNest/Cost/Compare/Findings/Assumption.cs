@@ -1,3 +1,5 @@
+using FeltNest.Cost.Priced;
+
 namespace FeltNest.Cost.Compare.Findings;
 
 /// <summary>A figure that a comparison rests on.</summary>

@@ -1,3 +1,4 @@
+using FeltNest.Cost.Priced;
 using FeltNest.Cost.Sheet;
 
 namespace FeltNest.Cost.Compare.Findings;

@@ -1,3 +1,4 @@
+using FeltNest.Cost.Priced;
 using FeltNest.Layout;
 
 namespace FeltNest.Cost.Compare.Findings;

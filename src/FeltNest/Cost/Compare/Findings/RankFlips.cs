@@ -1,3 +1,5 @@
+using FeltNest.Cost.Priced;
+
 namespace FeltNest.Cost.Compare.Findings;
 
 /// <summary>Looks at single assumptions, all others and the lays as they are: where another row becomes the cheapest, and what a stated

@@ -1,4 +1,5 @@
 using FeltNest.Cost.Compare.Findings;
+using FeltNest.Cost.Priced;
 using FeltNest.Cost.Sheet;
 using FeltNest.Numerics;
 

@@ -1,3 +1,4 @@
+using FeltNest.Cost.Offers;
 using FeltNest.Cost.Sheet;
 using FeltNest.Numerics;
 

@@ -1,8 +1,8 @@
-using FeltNest.Cost.Compare.Findings;
+using FeltNest.Cost.Compare;
 using FeltNest.Cost.Offers;
 using FeltNest.Cost.Sheet;
 
-namespace FeltNest.Cost.Compare;
+namespace FeltNest.Cost.Priced;
 
 /// <summary>Prices the ways to cut the felt of a case: its own roll and faults, its own price, the shop's costs.</summary>
 internal sealed class RowPricing(CompareRequest question)

@@ -1,7 +1,8 @@
+using FeltNest.Cost.Compare;
 using FeltNest.Cost.Sheet;
 using FeltNest.Layout;
 
-namespace FeltNest.Cost.Compare;
+namespace FeltNest.Cost.Priced;
 
 /// <summary>The ways to cut one felt, and which of them costs least: fewer rows may cost a little felt and save strikes, as a die cuts
 /// whole repeats.</summary>

@@ -3,7 +3,7 @@ using FeltNest.Layout.Check;
 using FeltNest.Layout.Limits;
 using FeltNest.Layout.Scan;
 
-namespace FeltNest.Cost.Compare;
+namespace FeltNest.Cost.Priced;
 
 /// <summary>Lays one part over many widths, by search or from one set of tables, each lay checked.</summary>
 internal sealed class WidthLays

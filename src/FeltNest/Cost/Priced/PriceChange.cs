@@ -1,6 +1,6 @@
 using FeltNest.Cost.Sheet;
 
-namespace FeltNest.Cost.Compare.Findings;
+namespace FeltNest.Cost.Priced;
 
 /// <summary>One thing changed in what rows cost, the lays as they are.</summary>
 /// <param name="Costs">Costs of all rows.</param>

@@ -1,4 +1,4 @@
-namespace FeltNest.Cost.Sheet;
+namespace FeltNest.Cost.Offers;
 
 /// <summary>How likely the values between low and high are.</summary>
 public enum SpreadShape
