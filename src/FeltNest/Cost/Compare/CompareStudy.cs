@@ -6,7 +6,6 @@ using FeltNest.Cost.Sheet;
 using FeltNest.Layout;
 using FeltNest.Layout.Scan;
 using FeltNest.Yield;
-using static FeltNest.InvariantText;
 
 namespace FeltNest.Cost.Compare;
 
@@ -98,7 +97,10 @@ internal sealed class CompareStudy
             BreakEvens = CompareRanking.BreakEvens(ranked, item => pricing.Ways(item, fronts[item])),
             Values = stop.IsCancellationRequested ? [] : values,
             Outlook = OutlookOf(ranked),
-            Years = YearsOf(ranked, millimetres.SmallerGap),
+            Years = question.Scan
+                ? []
+                : YearStudy.Of(
+                    question, ranked, (item, more) => pricing.Cheapest(item, fronts[item], moreCavities: more), millimetres.SmallerGap),
             Flips = flips,
             Swings = swings,
             Gang = gang,
@@ -234,45 +236,6 @@ internal sealed class CompareStudy
 
     private CostOutlook? OutlookOf(CompareRow[] rows) => question.Costs is { } costs && !question.Scan && !stop.IsCancellationRequested
         && !Array.Exists(rows, r => r.Sheet is null) ? OutlookStudy.Of(rows, pricing, costs) : null;
-
-    // Today is the first row, cut with the kept die where there is one that fits.
-    private IReadOnlyList<YearChoice> YearsOf(CompareRow[] rows, LayChoice? smallerGap)
-    {
-        CompareRow first = rows[0];
-        if (question.Costs is not { AnnualBalls: not null } costs || question.Scan || (first.Kept?.RunningCost ?? first.Sheet?.WithoutDie)
-            is not { } today)
-        {
-            return [];
-        }
-
-        YearStudy years = new(costs, today);
-        if (first.Kept is not null)
-        {
-            years.Add($"a new die for {first.Case.Name}", first.Sheet);
-        }
-
-        foreach (CompareRow row in rows.Skip(1))
-        {
-            years.Add($"{row.Case.Name} with a die of its own", row.Sheet);
-        }
-
-        CompareRow best = rows.First(r => r.Rank == 1);
-        LayChoice more = pricing.Cheapest(best.Case, fronts[best.Case], moreCavities: best.Layout.Bands[0].Repeat.Panels.Count);
-        if (more.Account.Cavities > best.Account.Cavities)
-        {
-            years.Add(
-                Invariant($"{best.Case.Name}, {more.Account.Cavities:0.##} instead of {best.Account.Cavities:0.##} cavities"), more.Sheet);
-        }
-
-        if (smallerGap is not null)
-        {
-            years.Add(
-                Invariant($"{best.Case.Name}, gap {question.Lay.GapMm - 1:0.###} instead of {question.Lay.GapMm:0.###} mm"),
-                smallerGap.Sheet);
-        }
-
-        return years.Ranked;
-    }
 
     private (IReadOnlyList<RankFlip> Flips, IReadOnlyList<CostSwing> Swings, IReadOnlyList<GangChoice> Gang) Weighed(CompareRow[] rows)
     {

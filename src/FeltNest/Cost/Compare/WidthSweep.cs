@@ -21,7 +21,8 @@ internal static class WidthSweep
         {
             SweepPoint[] points =
             [
-                .. rows.Select(r => new SweepPoint(r.Case.WidthMm, RowsOf(r.LeastFelt.Layout), YieldAccount.Of(r.LeastFelt.Layout).WastePercent))
+                .. rows.Select(r =>
+                    new SweepPoint(r.Case.WidthMm, RowsOf(r.LeastFelt.Layout), YieldAccount.Of(r.LeastFelt.Layout).WastePercent))
                     .OrderBy(p => p.WidthMm),
             ];
             return (points, stop.IsCancellationRequested ? [] : lays.Crossovers([.. points.Select(p => (p.WidthMm, p.Rows))]));

@@ -133,15 +133,19 @@ internal static class CompareDocument
         public static readonly ObjectsField CostSheet = Set.Add(
             new ObjectsField("costSheet", CostSheetFields.Set, "empty where no price is known"));
         public static readonly ObjectField Purchase = Set.Add(
-            new ObjectField("purchase", PurchaseFields.Set, "what is bought for all balls; null where their number or a price is not known")
+            new ObjectField(
+                "purchase", CompareWayFields.PurchaseFields.Set,
+                "what is bought for all balls; null where their number or a price is not known")
             {
                 OrNull = true,
             });
         public static readonly ObjectField LeastFelt = Set.Add(
-            new ObjectField("leastFelt", WayFields.Set, "the layout with least felt, cut with as many repeats a strike as are allowed"));
+            new ObjectField(
+                "leastFelt", CompareWayFields.WayFields.Set,
+                "the layout with least felt, cut with as many repeats a strike as are allowed"));
         public static readonly ObjectsField Front = Set.Add(
             new ObjectsField(
-                "front", WayFields.Set,
+                "front", CompareWayFields.WayFields.Set,
                 "ways to cut this felt within 2 % of the least, of which none is better in felt, strikes and cavities together, least felt "
                     + "first; the cheapest is what the row is of"));
         public static readonly ObjectField Nominal = Set.Add(
@@ -215,39 +219,6 @@ internal static class CompareDocument
         public static readonly TextField Unit = Set.Add(new TextField("unit") { OrBlank = true });
         public static readonly NumberField Amount = Set.Add(
             new NumberField("amount", "null where the line has none or its figure was not given") { OrNull = true });
-    }
-
-    /// <summary>Fields of <c>rows[].purchase</c>.</summary>
-    internal static class PurchaseFields
-    {
-        internal static readonly FieldSet Set = new();
-
-        public static readonly NumberField NeededM = Set.Add(new NumberField("neededM"));
-        public static readonly NumberField BoughtM = Set.Add(
-            new NumberField("boughtM", "whole rolls, no less than the least length sold"));
-        public static readonly NumberField Rolls = Set.Add(
-            new NumberField("rolls", "null where the length of a roll is not known") { OrNull = true, Unit = "rolls" });
-        public static readonly NumberField Price = Set.Add(
-            new NumberField("price", "of one unit, that of its tier") { Unit = "in its currency" });
-    }
-
-    /// <summary>Fields of <c>rows[].leastFelt</c> and <c>rows[].front[]</c>.</summary>
-    internal static class WayFields
-    {
-        internal static readonly FieldSet Set = new();
-
-        public static readonly NumberField PanelsPerMetre = Set.Add(new NumberField("panelsPerMetre"));
-        public static readonly NumberField PanelsPerStrike = Set.Add(
-            new NumberField("panelsPerStrike", "panels of one layer: the cavities of the die"));
-        public static readonly NumberField SquareMetresPerThousandBalls = Set.Add(new NumberField("squareMetresPerThousandBalls"));
-        public static readonly NumberField StrikesPerThousandBalls = Set.Add(new NumberField("strikesPerThousandBalls", "strikes"));
-        public static readonly NumberField Felt = Set.Add(
-            new NumberField("felt", "money for felt less waste sold; this and the next null where no price is known") { OrNull = true });
-        public static readonly NumberField Strikes = Set.Add(
-            new NumberField("strikes", "money for labour, machine and board of the strikes, with their overhead") { OrNull = true });
-        public static readonly NumberField Die =
-            Set.Add(new NumberField("die", "money for wear of the die, with its overhead") { OrNull = true });
-        public static readonly NumberField CostPerThousandBalls = Set.Add(new NumberField("costPerThousandBalls") { OrNull = true });
     }
 
     /// <summary>Fields of <c>rows[].nominal</c>.</summary>

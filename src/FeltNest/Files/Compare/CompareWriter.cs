@@ -6,6 +6,7 @@ using FeltNest.Files.Studies;
 using FeltNest.Layout.Limits;
 using static FeltNest.Files.Compare.CompareDocument;
 using static FeltNest.Files.Compare.CompareFindingFields;
+using static FeltNest.Files.Compare.CompareWayFields;
 
 namespace FeltNest.Files.Compare;
 

@@ -1,4 +1,5 @@
 using FeltNest.Cost.Sheet;
+using static FeltNest.InvariantText;
 
 namespace FeltNest.Cost.Compare.Findings;
 
@@ -12,22 +13,57 @@ internal sealed class YearStudy
     private readonly decimal today;
     private readonly List<YearChoice> choices = [];
 
-    /// <param name="costs">Costs with the balls of a year.</param>
-    /// <param name="today">Cost of a thousand balls today, without the wear of the die.</param>
-    public YearStudy(CostInputs costs, decimal today) => (this.costs, this.today) = (costs, today);
+    private YearStudy(CostInputs costs, decimal today) => (this.costs, this.today) = (costs, today);
 
-    /// <summary>All choices, the greatest present value first; without interest the greatest saving.</summary>
-    public IReadOnlyList<YearChoice> Ranked =>
+    /// <summary>All choices, the greatest present value first; without interest the greatest saving. None where the balls of a year or a
+    /// price are not known.</summary>
+    /// <param name="question">What is compared.</param>
+    /// <param name="rows">Its rows, the first of which is cut today.</param>
+    /// <param name="cheapest">The cheapest way of a case where a strike may cut so many panels more.</param>
+    /// <param name="smallerGap">The best row with a gap a millimetre smaller, or null.</param>
+    public static IReadOnlyList<YearChoice> Of(
+        CompareRequest question, IReadOnlyList<CompareRow> rows, Func<CompareCase, int, LayChoice> cheapest, LayChoice? smallerGap)
+    {
+        CompareRow first = rows[0];
+        if (question.Costs is not { AnnualBalls: not null } costs
+            || (first.Kept?.RunningCost ?? first.Sheet?.WithoutDie) is not { } today)
+        {
+            return [];
+        }
+
+        YearStudy years = new(costs, today);
+        if (first.Kept is not null)
+        {
+            years.Add($"a new die for {first.Case.Name}", first.Sheet);
+        }
+
+        foreach (CompareRow row in rows.Skip(1))
+        {
+            years.Add($"{row.Case.Name} with a die of its own", row.Sheet);
+        }
+
+        CompareRow best = rows.First(r => r.Rank == 1);
+        LayChoice more = cheapest(best.Case, best.Layout.Bands[0].Repeat.Panels.Count);
+        if (more.Account.Cavities > best.Account.Cavities)
+        {
+            years.Add(
+                Invariant($"{best.Case.Name}, {more.Account.Cavities:0.##} instead of {best.Account.Cavities:0.##} cavities"), more.Sheet);
+        }
+
+        double gap = question.Lay.GapMm;
+        years.Add(Invariant($"{best.Case.Name}, gap {gap - 1:0.###} instead of {gap:0.###} mm"), smallerGap?.Sheet);
+        return years.Ranked;
+    }
+
+    private IReadOnlyList<YearChoice> Ranked =>
         [
             .. choices
                 .OrderByDescending(choice => choice.NetPresentValue ?? choice.SavedPerYear)
                 .ThenBy(choice => choice.What, StringComparer.Ordinal),
         ];
 
-    /// <summary>Adds a choice; one without a price of its die is left out.</summary>
-    /// <param name="what">What it is.</param>
-    /// <param name="sheet">Cost of a thousand balls with it.</param>
-    public void Add(string what, CostSheet? sheet)
+    // A choice without a price of its die is left out.
+    private void Add(string what, CostSheet? sheet)
     {
         if (sheet?.Die is not { } die)
         {
