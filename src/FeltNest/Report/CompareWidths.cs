@@ -30,8 +30,10 @@ internal static class CompareWidths
         table.Note("Laid again with it: steps of whole rows, strikes and remnants are in it.");
         foreach (LengthValue value in comparison.Values)
         {
-            string money = value.MoneyPerMillionBalls is { } amount
-                ? $", {CompareReport.Signed((double)amount)} {comparison.Best.Sheet!.Currency}"
+            string money = value.PartsPerMillionBalls is { } parts
+                ? $", {CompareReport.Signed((double)parts.Total)} {comparison.Best.Sheet!.Currency} (felt "
+                    + $"{CompareReport.Signed((double)parts.Felt)}, strikes {CompareReport.Signed((double)parts.Strikes)}, die "
+                    + $"{CompareReport.Signed((double)parts.Die)})"
                 : string.Empty;
             table.Note($"{value.Change}: {CompareReport.Signed(value.SquareMetresPerMillionBalls)} m2{money}.");
         }

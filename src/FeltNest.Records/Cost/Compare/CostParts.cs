@@ -34,6 +34,15 @@ public sealed record CostParts
         };
     }
 
+    /// <summary>So many times these parts.</summary>
+    public CostParts Times(decimal count) => new()
+    {
+        Felt = Felt * count,
+        Strikes = Strikes * count,
+        Die = Die * count,
+        Rest = Rest * count,
+    };
+
     /// <summary>What these parts are above others.</summary>
     public CostParts Above(CostParts other) => new()
     {

@@ -48,6 +48,12 @@ internal static class CompareFindingFields
         public static readonly NumberField SquareMetresPerMillionBalls = Set.Add(
             new NumberField("squareMetresPerMillionBalls", "change of the felt bought"));
         public static readonly NumberField CostPerMillionBalls = Set.Add(new NumberField("costPerMillionBalls") { OrNull = true });
+        public static readonly NumberField FeltPerMillionBalls =
+            Set.Add(new NumberField("feltPerMillionBalls", "of it for felt") { OrNull = true });
+        public static readonly NumberField StrikesPerMillionBalls = Set.Add(
+            new NumberField("strikesPerMillionBalls", "of it for strikes, with their overhead; money") { OrNull = true });
+        public static readonly NumberField DiePerMillionBalls = Set.Add(
+            new NumberField("diePerMillionBalls", "of it for wear of the die, with its overhead") { OrNull = true });
     }
 
     /// <summary>Fields of <c>flips[]</c>.</summary>

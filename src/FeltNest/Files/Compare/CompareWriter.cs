@@ -61,7 +61,10 @@ internal static class CompareWriter
         .Objects(CompareDocument.Values, comparison.Values, (item, value) => item
             .Text(ValueFields.Change, value.Change)
             .Number(ValueFields.SquareMetresPerMillionBalls, value.SquareMetresPerMillionBalls)
-            .Number(ValueFields.CostPerMillionBalls, Money(value.MoneyPerMillionBalls)))
+            .Number(ValueFields.CostPerMillionBalls, Money(value.MoneyPerMillionBalls))
+            .Number(ValueFields.FeltPerMillionBalls, Money(value.PartsPerMillionBalls?.Felt))
+            .Number(ValueFields.StrikesPerMillionBalls, Money(value.PartsPerMillionBalls?.Strikes))
+            .Number(ValueFields.DiePerMillionBalls, Money(value.PartsPerMillionBalls?.Die)))
         .Objects(CompareDocument.Flips, comparison.Flips, (item, flip) => item
             .Text(FlipFields.Assumption, flip.Assumption)
             .Number(FlipFields.Now, flip.Now)

@@ -44,9 +44,9 @@ internal sealed class MillimetreStudy(
                     ReferenceEquals(lay, question.Lay) ? lays : new WidthLays(lay with { RollWidthMm = widestMm }, question.Scan, search);
                 LayChoice way = pricing.Cheapest(item, other.On(width, item.Trims, stop));
                 SmallerGap = lay.GapMm < gap ? way : SmallerGap;
-                values.Add(new LengthValue(
-                    change, 1000 * (way.SquareMetres - best.Account.PerThousandBalls.SquareMetres),
-                    1000 * (way.Sheet?.Total - best.Total)));
+                CostParts? more = way.Sheet is { } sheet && best.Sheet is { } now
+                    ? CostParts.Of(sheet).Above(CostParts.Of(now)).Times(1000) : null;
+                values.Add(new LengthValue(change, 1000 * (way.SquareMetres - best.Account.PerThousandBalls.SquareMetres), more));
             }
             catch (NoAnswerException) { /* A wider gap may leave no room for the part. */ }
         }
