@@ -1,3 +1,5 @@
+using FeltNest.Cost.Sheet;
+
 namespace FeltNest.Cost.Compare.Findings;
 
 /// <summary>What a millimetre is worth on the best row, laid anew.</summary>

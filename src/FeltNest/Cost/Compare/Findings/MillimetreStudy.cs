@@ -1,4 +1,5 @@
 using FeltNest.Cost.Priced;
+using FeltNest.Cost.Sheet;
 using FeltNest.Layout;
 
 namespace FeltNest.Cost.Compare.Findings;

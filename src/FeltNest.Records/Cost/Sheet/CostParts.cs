@@ -1,6 +1,4 @@
-using FeltNest.Cost.Sheet;
-
-namespace FeltNest.Cost.Compare;
+namespace FeltNest.Cost.Sheet;
 
 /// <summary>A total cost by what a layout decides, for a thousand good balls; the parts add to the total.</summary>
 public sealed record CostParts
