@@ -47,7 +47,7 @@ internal sealed class StockCount(long keep, long?[][] costs)
         ? double.PositiveInfinity
         : (most * Math.Pow(3, costs.Length)) + (Widths * Math.Pow(2, costs.Length) * costs.Length);
 
-    private long ByChoices(int most)
+    internal long ByChoices(int most)
     {
         long least = long.MaxValue;
         Choose(0, most, [.. Enumerable.Repeat(long.MaxValue, costs.Length)], 0, ref least);
@@ -69,7 +69,7 @@ internal sealed class StockCount(long keep, long?[][] costs)
         }
     }
 
-    private long ByGroups(int most)
+    internal long ByGroups(int most)
     {
         int all = (1 << costs.Length) - 1;
         long[] group = [.. Enumerable.Range(0, all + 1).Select(GroupCost)];

@@ -43,17 +43,22 @@ internal static class FamilySheet
             Marks =
             [
                 new GroupMark("title", [.. Title(title, answer)]),
-                new GroupMark("plans", [.. Plans(answer).Draw(upper)]),
+                new GroupMark("plans", [.. Plans(answer, upper)]),
                 new GroupMark("balls", [.. Balls(answer, lower)]),
             ],
         };
     }
 
     // What is above the least that any plan could cost: each ball on its best width, and no width kept.
-    private static StackedBars Plans(FamilyAnswer answer)
+    private static IEnumerable<Mark> Plans(FamilyAnswer answer, Box frame)
     {
         FamilyPair[] freest = [.. answer.Pairs.GroupBy(pair => pair.Ball).Select(own => own.MinBy(pair => pair.PerYear)!)];
         decimal least = freest.Sum(pair => pair.PerYear);
+        if (answer.Plans.All(plan => plan.Total <= least))
+        {
+            return [];
+        }
+
         return new StackedBars(
             Invariant($"A year above {least:0} {answer.Question.Costs.Currency}, each ball on its cheapest width and none kept"),
             [("balls not on their cheapest width", Shades[1]), ("keeping widths", Shades[0])],
@@ -62,13 +67,13 @@ internal static class FamilySheet
                     Name(plan),
                     (IReadOnlyList<double>)[(double)(plan.Running + plan.Dies - least), (double)plan.Stock],
                     Invariant($"{plan.Total - least:0}"))),
-            ]);
+            ]).Draw(frame);
     }
 
     private static string Name(StockPlan plan)
     {
         string allowed = plan.MostWidths switch { null => "any number", 1 => "1 width", { } most => $"at most {most}" };
-        return plan.MostWidths == plan.Widths.Count ? allowed : $"{allowed}: {plan.Widths.Count}";
+        return plan.MostWidths == plan.Widths.Count ? allowed : $"{allowed}, takes {plan.Widths.Count}";
     }
 
     // Only widths on which every ball can be cut: a line with a hole would end nowhere.

@@ -12,7 +12,7 @@ internal static class FamilyListing
     private static readonly FieldSet Columns = new();
 
     /// <summary>The list.</summary>
-    public static readonly Listing Listing = new("family", Columns);
+    public static readonly Listing Listing = new("family-balls", Columns);
 
     public static readonly TextField Name = Columns.Add(new TextField("name", "name of the ball, once in the list"));
     public static readonly FileField Ball = Columns.Add(
