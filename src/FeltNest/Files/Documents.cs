@@ -28,14 +28,16 @@ internal static class Documents
         SeamDesignDocument.Document, ProvenDocument.Document, WrapDocument.Document, TraceDocument.Document, TrialDocument.Document,
         GapBudgetDocument.Document,
         WaistDocument.Document, CostsDocument.Document, PressDocument.Document,
-        CompareDocument.Document, FamilyDocument.Document, UsageDocument.Document, RollDocument.Document, RollPlanDocument.Document, DieOrderDocument.Document,
+        CompareDocument.Document, FamilyDocument.Document, UsageDocument.Document, RollDocument.Document, RollPlanDocument.Document,
+        DieOrderDocument.Document,
         DieDocument.Document, FirstArticleDocument.Document, DieLifeDocument.Document, OrderPlanDocument.Document, CheckDocument.Document,
     ];
 
     /// <summary>The CSV lists that are read.</summary>
     public static IReadOnlyList<Listing> Lists { get; } =
     [
-        OffersListing.Listing, FamilyListing.Listing, ActualsListing.Listing, OrdersListing.Listing, StockListing.Listing, DiesListing.Listing,
+        OffersListing.Listing, FamilyListing.Listing, ActualsListing.Listing, OrdersListing.Listing, StockListing.Listing,
+        DiesListing.Listing,
         CalendarListing.Listing, DoneListing.Listing,
         ReadingsListing.Listing, TrialListing.Listing, PointsListing.Listing,
     ];

@@ -25,14 +25,6 @@ internal static class FamilyReport
         return table.ToString();
     }
 
-    /// <summary>A plan's number of widths in words.</summary>
-    public static string Allowed(StockPlan plan) => plan.MostWidths switch
-    {
-        null => "any number",
-        1 => "1 width",
-        { } most => $"at most {most}",
-    };
-
     private static void Plans(TextTable table, FamilyAnswer answer)
     {
         FamilyRequest question = answer.Question;
@@ -43,7 +35,7 @@ internal static class FamilyReport
         {
             string saves = answer.Saves(plan) is { } saved ? Invariant($"{saved,12:0.00}") : string.Empty;
             table.Row(Invariant(
-                $"{Allowed(plan),-15}{plan.Widths.Count,4}{plan.Running,13:0.00}{plan.Dies,11:0.00}{plan.Stock,12:0.00}{plan.Total,13:0.00}"
+                $"{plan.Allowed,-15}{plan.Widths.Count,4}{plan.Running,13:0.00}{plan.Dies,11:0.00}{plan.Stock,12:0.00}{plan.Total,13:0.00}"
                     + $"{saves}"));
         }
 
@@ -55,7 +47,7 @@ internal static class FamilyReport
         foreach (StockPlan plan in answer.Plans.Where(plan => !plan.IsProved))
         {
             decimal gap = 100 * (plan.Total - plan.Bound) / plan.Total;
-            table.Note(Invariant($"{Allowed(plan)}: not proved; none can cost less than {plan.Bound:0.00}, {gap:0.###} % below."));
+            table.Note(Invariant($"{plan.Allowed}: not proved; none can cost less than {plan.Bound:0.00}, {gap:0.###} % below."));
         }
 
         if (answer.Plans.All(plan => plan.IsProved))
@@ -68,7 +60,7 @@ internal static class FamilyReport
     {
         StockPlan[] shown = [.. answer.Plans.Take(MostPlans - 1), .. answer.Plans.Skip(MostPlans - 1).TakeLast(1)];
         table.Heading("Which ball on which width");
-        table.Row(($"{"ball",-16}" + string.Concat(shown.Select(plan => $"{Allowed(plan),-16}"))).TrimEnd());
+        table.Row(($"{"ball",-16}" + string.Concat(shown.Select(plan => $"{plan.Allowed,-16}"))).TrimEnd());
         for (int ball = 0; ball < answer.Question.Balls.Count; ball++)
         {
             string widths = string.Concat(
@@ -85,14 +77,14 @@ internal static class FamilyReport
             return;
         }
 
-        table.Heading(Invariant($"Dies to own for {Allowed(best)}, in {answer.Question.Costs.HorizonYears:0.##} years"));
-        table.Row("ball              width             rows cavities  dies  new rules      money a year");
+        table.Heading(Invariant($"Dies to own for {best.Allowed}, in {answer.Question.Costs.HorizonYears:0.##} years"));
+        table.Row("ball            width            rows cavities  dies  new rules   money a year");
         foreach (FamilyPair pair in best.Takes)
         {
             table.Row(Invariant(
-                $"{Short(answer.Question.Balls[pair.Ball].Name, 17),-18}{Short(answer.Question.Widths[pair.Width].Name, 17),-18}"
-                    + $"{Rows(pair.Way),4}{pair.Way.Account.Cavities,9:0.##}{pair.Dies!.Dies,6}{pair.Dies.ReRules,11}"
-                    + $"{pair.Dies.PerYear,18:0.00}"));
+                $"{Short(answer.Question.Balls[pair.Ball].Name, 15),-16}{Short(answer.Question.Widths[pair.Width].Name, 15),-16}"
+                    + $"{Rows(pair.Way),5}{pair.Way.Account.Cavities,9:0.##}{pair.Dies!.Dies,6}{pair.Dies.ReRules,11}"
+                    + $"{pair.Dies.PerYear,15:0.00}"));
         }
     }
 
@@ -141,15 +133,15 @@ internal static class FamilyReport
 
         (string first, string second) = (Short(answer.Question.Balls[0].Name, 24), Short(answer.Question.Balls[1].Name, 24));
         table.Heading($"{second} against {first}, thousand good balls");
-        table.Row("                    felt, m2                 strikes              money but for die");
-        table.Row("width          first  second    more    first second    more    first  second    more");
+        table.Row("                         felt, m2              strikes        money but for die");
+        table.Row("width         first  second    more  first second   more   first  second    more");
         foreach ((FamilyPair one, FamilyPair other) in answer.Differences.Take(MostWidths))
         {
             (double felt, double strikes) = (one.Way.SquareMetres, one.Way.Account.StrikesPerThousandBalls);
             (double otherFelt, double otherStrikes) = (other.Way.SquareMetres, other.Way.Account.StrikesPerThousandBalls);
             table.Row(Invariant(
-                $"{Short(answer.Question.Widths[one.Width].Name, 11),-12}{felt,8:0.00}{otherFelt,8:0.00}{otherFelt - felt,8:+0.00;-0.00}"
-                    + $"{strikes,8:0.0}{otherStrikes,8:0.0}{otherStrikes - strikes,7:+0.0;-0.0}"
+                $"{Short(answer.Question.Widths[one.Width].Name, 10),-11}{felt,8:0.00}{otherFelt,8:0.00}{otherFelt - felt,8:+0.00;-0.00}"
+                    + $"{strikes,7:0.0}{otherStrikes,7:0.0}{otherStrikes - strikes,7:+0.0;-0.0}"
                     + $"{one.RunningPerThousandBalls,8:0.00}{other.RunningPerThousandBalls,8:0.00}"
                     + $"{other.RunningPerThousandBalls - one.RunningPerThousandBalls,8:+0.00;-0.00}"));
         }

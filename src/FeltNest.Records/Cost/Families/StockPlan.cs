@@ -6,6 +6,14 @@ public sealed record StockPlan
     /// <summary>Most widths that were allowed, or null for any number.</summary>
     public required int? MostWidths { get; init; }
 
+    /// <summary>The same in words.</summary>
+    public string Allowed => MostWidths switch
+    {
+        null => "any number",
+        1 => "1 width",
+        { } most => $"at most {most}",
+    };
+
     /// <summary>For each ball, in the order of the family, the width and die it is cut with.</summary>
     public required IReadOnlyList<FamilyPair> Takes { get; init; }
 

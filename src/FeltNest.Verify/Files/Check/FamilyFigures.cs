@@ -102,7 +102,8 @@ internal static class FamilyFigures
     {
         IReadOnlyList<StatedFields> takes = plan.Items("takes");
         plan.Keep(
-            takes.Select(take => take.Text("ball")).SequenceEqual(ballNames), "takes", "do not hold every ball once, in the order of the list");
+            takes.Select(take => take.Text("ball")).SequenceEqual(ballNames), "takes",
+            "do not hold every ball once, in the order of the list");
         List<StatedFields> taken = [];
         HashSet<int> stocked = [];
         foreach (StatedFields take in takes)

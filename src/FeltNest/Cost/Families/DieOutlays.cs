@@ -25,7 +25,8 @@ internal static class DieOutlays
             double wanted = Math.Ceiling((strikesPerYear * years / die.LifeStrikes) - Slack);
             if (wanted > MostRules)
             {
-                throw new InputException(null, "die.lifeStrikes", $"{die.LifeStrikes} makes more rules than can be counted in {years} years");
+                throw new InputException(
+                    null, "die.lifeStrikes", $"{die.LifeStrikes} makes more rules than can be counted in {years} years");
             }
 
             int rules = Math.Max(1, (int)wanted);

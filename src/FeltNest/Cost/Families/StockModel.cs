@@ -3,7 +3,8 @@ using Google.OrTools.Sat;
 namespace FeltNest.Cost.Families;
 
 /// <summary>Chooses widths to stock and the width of each ball: a model of whole numbers, solved to its proved optimum.</summary>
-/// <remarks>The uncapacitated facility location problem (J. Krarup, P. M. Pruzan, "The simple plant location problem: survey and synthesis",
+/// <remarks>The uncapacitated facility location problem (J. Krarup, P. M. Pruzan, "The simple plant location problem: survey and
+/// synthesis",
 /// <em>European Journal of Operational Research</em> 12 (1983) 36-81; from memory), with a limit on the number of places: widths are the
 /// places, balls the customers. All figures are whole, so bound and optimum are exact.</remarks>
 internal static class StockModel

@@ -70,11 +70,8 @@ internal static class FamilySheet
             ]).Draw(frame);
     }
 
-    private static string Name(StockPlan plan)
-    {
-        string allowed = plan.MostWidths switch { null => "any number", 1 => "1 width", { } most => $"at most {most}" };
-        return plan.MostWidths == plan.Widths.Count ? allowed : $"{allowed}, takes {plan.Widths.Count}";
-    }
+    private static string Name(StockPlan plan) =>
+        plan.MostWidths == plan.Widths.Count ? plan.Allowed : $"{plan.Allowed}, takes {plan.Widths.Count}";
 
     // Only widths on which every ball can be cut: a line with a hole would end nowhere.
     private static IEnumerable<Mark> Balls(FamilyAnswer answer, Box frame)
@@ -111,7 +108,8 @@ internal static class FamilySheet
     {
         decimal least = costs.Min();
         return new ChartSeries(
-            StrokeFont.Fitted(ball.Name, Ink.Note, NameRoom), [.. costs.Select(cost => least == 0 ? 0 : (double)(100 * ((cost / least) - 1)))],
+            StrokeFont.Fitted(ball.Name, Ink.Note, NameRoom),
+            [.. costs.Select(cost => least == 0 ? 0 : (double)(100 * ((cost / least) - 1)))],
             new Pen(0.4, Shades[number % Shades.Length]));
     }
 

@@ -22,7 +22,11 @@ internal static class FamilyColumns
         .Whole(PairFields.ReRules, line => line.Pair.Dies?.ReRules)
         .Money(PairFields.DiesPerYear, line => line.Pair.Dies?.PerYear ?? 0)
         .Money(PairFields.CostPerYear, line => line.Pair.PerYear)
-        .Text(new TextField("takenWith", "numbers of widths with whose plans the ball is cut here: `1 2 any`; blank where with none") { OrNull = true }, TakenWith);
+        .Text(
+            new TextField("takenWith", "numbers of widths with whose plans the ball is cut here: `1 2 any`; blank where with none")
+            {
+                OrNull = true,
+            }, TakenWith);
 
     /// <summary>The file's bytes.</summary>
     public static byte[] Csv(FamilyAnswer answer) => Columns.Csv(answer.Pairs.Select(pair => new Line
@@ -37,7 +41,9 @@ internal static class FamilyColumns
     {
         string words = string.Join(
             ' ',
-            line.Answer.Plans.Where(plan => plan.Takes.Contains(line.Pair)).Select(plan => plan.MostWidths is { } most ? $"{most}" : "any"));
+            line.Answer.Plans
+                .Where(plan => plan.Takes.Contains(line.Pair))
+                .Select(plan => plan.MostWidths is { } most ? $"{most}" : "any"));
         return words.Length > 0 ? words : null;
     }
 

@@ -25,7 +25,8 @@ internal static class FamilyDocument
     public static readonly NumberField HorizonYears = Fields.Add(
         new NumberField("horizonYears", "years over which whole dies and rules are counted") { Unit = "years" });
     public static readonly NumberField WidthYearCost = Fields.Add(
-        new NumberField("widthYearCost", "money a year to keep one width in stock; null where the costs file has none: then none is counted")
+        new NumberField(
+            "widthYearCost", "money a year to keep one width in stock; null where the costs file has none: then none is counted")
         {
             OrNull = true,
             Unit = Money,
@@ -43,7 +44,8 @@ internal static class FamilyDocument
     public static readonly ObjectsField Plans = Fields.Add(
         new ObjectsField(
             "plans", PlanFields.Set,
-            "with at most one width, two, and so on, then with any number; a number of widths on which not every ball can be cut has none"));
+            "with at most one width, two, and so on, then with any number; a number of widths on which not every ball can be cut has "
+                + "none"));
     public static readonly ObjectsField Differences = Fields.Add(
         new ObjectsField(
             "differences", DifferenceFields.Set,
@@ -100,7 +102,10 @@ internal static class FamilyDocument
         public static readonly NumberField Cavities = Set.Add(
             new NumberField("cavities", "panels of one ply that the die cuts in a strike") { Unit = "panels" });
         public static readonly NumberField RunningPerThousandBalls = Set.Add(
-            new NumberField("runningPerThousandBalls", "felt, strikes and all else but the die, for a thousand good balls") { Unit = Money });
+            new NumberField("runningPerThousandBalls", "felt, strikes and all else but the die, for a thousand good balls")
+            {
+                Unit = Money,
+            });
         public static readonly NumberField RunningPerYear = Set.Add(
             new NumberField("runningPerYear", "the same for the balls of a year, to the cent") { Unit = Money });
         public static readonly WholeField Dies = Set.Add(
@@ -108,7 +113,11 @@ internal static class FamilyDocument
         public static readonly WholeField ReRules = Set.Add(
             new WholeField("reRules", "new rules put into them; null where no die is priced") { OrNull = true });
         public static readonly NumberField DiePrice = Set.Add(
-            new NumberField("diePrice", "of one die, that of its cavities in it; null where no die is priced") { OrNull = true, Unit = Money });
+            new NumberField("diePrice", "of one die, that of its cavities in it; null where no die is priced")
+            {
+                OrNull = true,
+                Unit = Money,
+            });
         public static readonly NumberField DiesPerYear = Set.Add(
             new NumberField("diesPerYear", "dies and rules, overhead on them, a year, to the cent") { Unit = Money });
         public static readonly NumberField CostPerYear = Set.Add(
@@ -136,7 +145,8 @@ internal static class FamilyDocument
         public static readonly NumberField Running = Set.Add(
             new NumberField("running", "felt, strikes and all else but dies and stock, a year") { Unit = Money });
         public static readonly NumberField Dies = Set.Add(new NumberField("dies", "dies and rules a year") { Unit = Money });
-        public static readonly NumberField Stock = Set.Add(new NumberField("stock", "keeping the widths in stock, a year") { Unit = Money });
+        public static readonly NumberField Stock =
+            Set.Add(new NumberField("stock", "keeping the widths in stock, a year") { Unit = Money });
         public static readonly NumberField CostPerYear = Set.Add(new NumberField("costPerYear", "all three") { Unit = Money });
         public static readonly NumberField Bound = Set.Add(
             new NumberField("bound", "no plan of so many widths costs less a year") { Unit = Money });

@@ -22,5 +22,8 @@ internal static class FamilyListing
     public static readonly NumberField GapMm = Columns.Add(
         new NumberField("gapMm", 0, MostGapMm, "least distance between any two cut edges") { Otherwise = "the gap of the run" });
     public static readonly NumberField EdgeMm = Columns.Add(
-        new NumberField(ShopRanges.EdgeTrim, "edge trim each side; an offer's own goes before it") { Otherwise = "the edge trim of the run" });
+        new NumberField(ShopRanges.EdgeTrim, "edge trim each side; an offer's own goes before it")
+        {
+            Otherwise = "the edge trim of the run",
+        });
 }

@@ -32,7 +32,8 @@ internal static class FamilyReader
             }
 
             balls.Add(new FamilyEntry(
-                name, text.Beside(row.Text(FamilyListing.Ball)), row.Number(BallsPerYear), row.OptionalNumber(GapMm), row.OptionalNumber(EdgeMm)));
+                name, text.Beside(row.Text(FamilyListing.Ball)), row.Number(BallsPerYear), row.OptionalNumber(GapMm),
+                row.OptionalNumber(EdgeMm)));
         }
 
         return balls;

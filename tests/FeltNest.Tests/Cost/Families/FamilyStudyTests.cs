@@ -59,10 +59,10 @@ public sealed class FamilyStudyTests
     public void Where_no_single_width_takes_all_there_is_no_plan_of_one()
     {
         // Each of the two fits one width alone.
+        static bool Fits(LayoutRequest request) => request.RollWidthMm > 95 == SideOf(request) > 40;
         FamilyAnswer answer = FamilyStudy.Run(
             Question(Costs, 2, Large, Small), null,
-            (request, _) => (request.RollWidthMm > 95) == (request.Part.Outline.MaxX - request.Part.Outline.MinX > 40) ? Rows(request) : throw new NoAnswerException("no"),
-            TestContext.Current.CancellationToken);
+            (request, _) => Fits(request) ? Rows(request) : throw new NoAnswerException("no"), TestContext.Current.CancellationToken);
 
         Assert.Equal([2, null], answer.Plans.Select(plan => plan.MostWidths));
         Assert.Equal(26_000, answer.Best.Total);
@@ -175,10 +175,12 @@ public sealed class FamilyStudyTests
     private static FamilyAnswer Run(CostInputs costs, int most, params FamilyBall[] balls) => FamilyStudy.Run(
         Question(costs, most, balls), null, (request, _) => Rows(request), TestContext.Current.CancellationToken);
 
+    private static double SideOf(LayoutRequest request) => request.Part.Outline.MaxX - request.Part.Outline.MinX;
+
     // As many rows as fit, edge to edge.
     private static IReadOnlyList<RollLayout> Rows(LayoutRequest request)
     {
-        double side = request.Part.Outline.MaxX - request.Part.Outline.MinX;
+        double side = SideOf(request);
         int rows = (int)(request.RollWidthMm / side);
         return rows == 0 ? throw new NoAnswerException("wider than the roll") :
         [

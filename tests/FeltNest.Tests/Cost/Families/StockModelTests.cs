@@ -90,7 +90,10 @@ public sealed class StockModelTests
         StockQuestion question = new()
         {
             WidthCosts = [.. Enumerable.Repeat(0L, 128)],
-            BallCosts = [.. Enumerable.Range(0, 128).Select(from => Row(128, to => int.PopCount(from ^ to) is <= 2 and int off ? off : null))],
+            BallCosts =
+            [
+                .. Enumerable.Range(0, 128).Select(from => Row(128, to => int.PopCount(from ^ to) is <= 2 and int off ? off : null)),
+            ],
             MostWidths = 16,
         };
 
