@@ -217,7 +217,7 @@ internal static class SampleResults
             stop));
     }
 
-    // Two lines of one part, with a gap more.
+    // Two lines of one part, with a gap more; dies so short-lived that any other life takes another number of them.
     private static byte[] Family(CancellationToken stop) => FamilyWriter.Json(FamilyStudy.Run(
         new FamilyRequest
         {
@@ -232,7 +232,9 @@ internal static class SampleResults
             ],
             Widths = [FamilyWidth.Of(200), FamilyWidth.Of(230)],
             Scan = true,
-            Costs = CostsReader.Read(Demo("costs.json")),
+            Costs = CostsReader.Read(Demo("costs.json")) is { Die: { } die } costs
+                ? costs with { Die = die with { LifeStrikes = 200 } }
+                : throw new InvalidOperationException("the demo's costs have a die"),
             MostWidths = 2,
         },
         stop: stop));

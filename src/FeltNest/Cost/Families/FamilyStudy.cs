@@ -135,43 +135,46 @@ internal sealed class FamilyStudy
 
     private static List<StockPlan> Plans(FamilyRequest question, List<FamilyPair> pairs)
     {
+        Dictionary<(int Ball, int Width), FamilyPair> at = pairs.ToDictionary(pair => (pair.Ball, pair.Width));
         decimal keep = Math.Round(question.Costs.WidthPerYear ?? 0, 2);
-        if ((100 * pairs.GroupBy(pair => pair.Ball).Sum(own => own.Max(pair => pair.PerYear)))
-            + (100 * keep * question.Widths.Count) > MostHundredths)
-        {
-            throw new InputException(
-                null, "ballsPerYear", "and the costs make a year of more than 90000000000000: choose a greater unit of money");
-        }
-
-        StockQuestion stock = new()
-        {
-            WidthCosts = [.. question.Widths.Select(_ => (long)(100 * keep))],
-            BallCosts = [.. question.Balls.Select((_, ball) => Costs(ball))],
-            MostWidths = null,
-        };
+        StockQuestion stock = Stock(question, at, keep);
         List<StockPlan> plans = [];
         foreach (int? most in Enumerable.Range(1, question.MostWidths).Select(n => (int?)n).Append(null))
         {
             if (StockModel.Solve(stock with { MostWidths = most }) is { } answer)
             {
-                plans.Add(Plan(most, answer));
+                plans.Add(new StockPlan
+                {
+                    MostWidths = most,
+                    Takes = [.. answer.WidthOf.Select((width, ball) => at[(ball, width)])],
+                    Stock = keep * answer.WidthOf.Distinct().Count(),
+                    Bound = answer.Bound / 100m,
+                });
             }
         }
 
         return plans;
+    }
 
-        IReadOnlyList<long?> Costs(int ball) =>
-        [
-            .. question.Widths.Select((_, width) =>
-                pairs.Find(pair => pair.Ball == ball && pair.Width == width) is { } pair ? (long?)(100 * pair.PerYear) : null),
-        ];
-
-        StockPlan Plan(int? most, StockAnswer answer) => new()
+    // The question of the model in whole hundredths.
+    private static StockQuestion Stock(FamilyRequest question, Dictionary<(int Ball, int Width), FamilyPair> at, decimal keep)
+    {
+        decimal dearest = at.Values.GroupBy(pair => pair.Ball).Sum(own => own.Max(pair => pair.PerYear));
+        if (100 * (dearest + (keep * question.Widths.Count)) > MostHundredths)
         {
-            MostWidths = most,
-            Takes = [.. answer.WidthOf.Select((width, ball) => pairs.Find(pair => pair.Ball == ball && pair.Width == width)!)],
-            Stock = keep * answer.WidthOf.Distinct().Count(),
-            Bound = answer.Bound / 100m,
+            throw new InputException(
+                null, "ballsPerYear", "and the costs make a year of more than 90000000000000: choose a greater unit of money");
+        }
+
+        return new StockQuestion
+        {
+            WidthCosts = [.. question.Widths.Select(_ => (long)(100 * keep))],
+            BallCosts =
+            [
+                .. question.Balls.Select((_, ball) => (IReadOnlyList<long?>)[.. question.Widths.Select((_, width) =>
+                    at.TryGetValue((ball, width), out FamilyPair? pair) ? (long)(100 * pair.PerYear) : (long?)null)]),
+            ],
+            MostWidths = null,
         };
     }
 }

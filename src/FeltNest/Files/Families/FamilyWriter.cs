@@ -44,15 +44,7 @@ internal static class FamilyWriter
                 .Text(UnansweredFields.Width, question.Widths[none.Width].Name)
                 .Text(UnansweredFields.Reason, none.Reason))
             .Objects(Plans, answer.Plans, (item, plan) => Write(item, answer, plan))
-            .Objects(Differences, answer.Differences, (item, two) => item
-                .Text(DifferenceFields.Width, question.Widths[two.First.Width].Name)
-                .Number(DifferenceFields.SquareMetresPerThousandBalls, two.Second.Way.SquareMetres - two.First.Way.SquareMetres)
-                .Number(
-                    DifferenceFields.StrikesPerThousandBalls,
-                    two.Second.Way.Account.StrikesPerThousandBalls - two.First.Way.Account.StrikesPerThousandBalls)
-                .Number(
-                    DifferenceFields.RunningPerThousandBalls,
-                    Amount(two.Second.RunningPerThousandBalls) - Amount(two.First.RunningPerThousandBalls)))
+            .Objects(Differences, answer.Differences, (item, two) => Write(item, question, two.First, two.Second))
             .Finish();
     }
 
@@ -85,6 +77,13 @@ internal static class FamilyWriter
             .Text(TakeFields.Ball, answer.Question.Balls[pair.Ball].Name)
             .Text(TakeFields.Width, answer.Question.Widths[pair.Width].Name)
             .Number(TakeFields.CostPerYear, (double)pair.PerYear));
+
+    private static void Write(JsonOutput item, FamilyRequest question, FamilyPair first, FamilyPair second) => item
+        .Text(DifferenceFields.Width, question.Widths[first.Width].Name)
+        .Number(DifferenceFields.SquareMetresPerThousandBalls, second.Way.SquareMetres - first.Way.SquareMetres)
+        .Number(
+            DifferenceFields.StrikesPerThousandBalls, second.Way.Account.StrikesPerThousandBalls - first.Way.Account.StrikesPerThousandBalls)
+        .Number(DifferenceFields.RunningPerThousandBalls, Amount(second.RunningPerThousandBalls) - Amount(first.RunningPerThousandBalls));
 
     private static double Amount(decimal money) => (double)Math.Round(money, Digits);
 }
