@@ -18,6 +18,7 @@ internal static class CommandLine
             TraceCommand.Create(terminal),
             LayoutCommand.Create(terminal),
             CompareCommand.Create(terminal),
+            FamilyCommand.Create(terminal),
             UsageCommand.Create(terminal),
             RollCommand.Create(terminal),
             OrdersCommand.Create(terminal),

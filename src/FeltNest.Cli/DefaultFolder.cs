@@ -72,6 +72,11 @@ internal static class DefaultFolder
         return OfRoll($"{NameOf(input)}-compare-{compared}{files}", request, usual, seconds);
     }
 
+    /// <summary>Folder of the widths to stock for a family: list, widths and costs, and the lay as for a layout.</summary>
+    public static string OfFamily(
+        string list, string compared, string costs, int mostWidths, LayoutRequest request, LayoutRequest usual, double? seconds) =>
+        OfRoll($"{NameOf(list)}-family-{compared}{Given("-", costs)}{Word("-m", mostWidths)}", request, usual, seconds);
+
     private static string FeedWord(string? kept, double feedMm) => kept is not null && feedMm > 0 ? Word("-feed", feedMm) : string.Empty;
 
     // The word of a file that may be given.

@@ -28,6 +28,11 @@ internal sealed class HelpWithExamples(HelpAction inner) : SynchronousCommandLin
             "feltnest compare shapes/outlines/dog-bone.json --widths 1370,54in,1.5m --keep-die output/today/layout.json",
         ],
         ["felt"] = ["feltnest felt shapes/demo/felt-readings.csv", "feltnest felt --sheet"],
+        ["family"] =
+        [
+            "feltnest family shapes/demo/family.csv --width-range 1300:1600:10 --costs shapes/demo/costs.json",
+            "feltnest family designs.csv --offers shapes/demo/offers.csv --costs shapes/demo/costs.json --most-widths 2",
+        ],
         ["trace"] = ["feltnest trace panels.png --dpi 200", "feltnest trace --sheet", "feltnest trace photo.jpg"],
         ["usage"] = ["feltnest usage output/type-2-w1500-g4/layout.json --actuals shapes/demo/actuals.csv --costs shapes/demo/costs.json"],
         ["roll"] =

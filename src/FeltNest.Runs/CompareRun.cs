@@ -29,7 +29,7 @@ internal sealed class CompareRun : IRun
         notes = [.. question.Part.NamedNotes];
         layoutNotes = question.Part.Notes;
         CostInputs? costs = question.CostsFile is { } file ? CostsReader.Read(file) : question.Costs;
-        RequireRates(question, costs);
+        OfferRates.Require(question.Offers, question.OffersFile, costs, question.CostsFile);
         RequireCorrelations(question, costs);
         Question = new CompareRequest(
             question.Lay, Cases(question), question.Scanned, WithLife(costs, question.LifeFile), Kept(question))
@@ -85,22 +85,6 @@ internal sealed class CompareRun : IRun
             Remarks = remarks,
             CutShort = comparison.CutShort,
         };
-    }
-
-    private static void RequireRates(CompareAsk question, CostInputs? costs)
-    {
-        string? sheet = costs?.Currency ?? question.Offers?[0].Price.Currency;
-        foreach (FeltOffer offer in question.Offers ?? [])
-        {
-            string own = offer.Price.Currency;
-            if (own != sheet && costs?.Rates.Any(rate => rate.Currency == own) != true)
-            {
-                string where = question.CostsFile is { } file ? $"rates in '{file}'" : "rates in a costs file";
-                throw new InputException(
-                    question.OffersFile, $"currency of '{offer.Name}'",
-                    $"{own} cannot be mixed with {sheet}: state its rate under {where}");
-            }
-        }
     }
 
     private static void RequireCorrelations(CompareAsk question, CostInputs? costs)

@@ -2,6 +2,7 @@ using FeltNest.Files.Balls;
 using FeltNest.Files.Compare;
 using FeltNest.Files.Costs;
 using FeltNest.Files.Dies;
+using FeltNest.Files.Families;
 using FeltNest.Files.Felts;
 using FeltNest.Files.Fields;
 using FeltNest.Files.Layouts;
@@ -28,14 +29,16 @@ internal static class Documents
         LayoutDocument.Document, SeamsDocument.Document, SeamDesignDocument.Document, ProvenDocument.Document, WrapDocument.Document,
         TraceDocument.Document, TrialDocument.Document, GapBudgetDocument.Document,
         WaistDocument.Document, CostsDocument.Document, PressDocument.Document,
-        CompareDocument.Document, UsageDocument.Document, RollDocument.Document, RollPlanDocument.Document, DieOrderDocument.Document,
+        CompareDocument.Document, FamilyDocument.Document, UsageDocument.Document, RollDocument.Document, RollPlanDocument.Document,
+        DieOrderDocument.Document,
         DieDocument.Document, FirstArticleDocument.Document, DieLifeDocument.Document, OrderPlanDocument.Document, CheckDocument.Document,
     ];
 
     /// <summary>The CSV lists that are read.</summary>
     public static IReadOnlyList<Listing> Lists { get; } =
     [
-        OffersListing.Listing, ActualsListing.Listing, OrdersListing.Listing, StockListing.Listing, DiesListing.Listing,
+        OffersListing.Listing, FamilyListing.Listing, ActualsListing.Listing, OrdersListing.Listing, StockListing.Listing,
+        DiesListing.Listing,
         CalendarListing.Listing, DoneListing.Listing,
         ReadingsListing.Listing, TrialListing.Listing, FeltReadingsListing.Listing, PointsListing.Listing,
     ];
@@ -48,7 +51,7 @@ internal static class Documents
     public static IReadOnlyList<Listing> Results { get; } =
     [
         GapBudgetListing.Columns.Listing, SeamsListing.Columns.Listing, SeamDesignListing.Columns.Listing, WaistListing.Columns.Listing,
-        CompareListing.Columns.Listing,
+        CompareListing.Columns.Listing, FamilyColumns.Columns.Listing,
         UsageListing.Columns.Listing,
         StrikesListing.Columns.Listing, WorkListing.Columns.Listing, StockAfterListing.Columns.Listing,
         DiesAfterListing.Columns.Listing, OrdersAfterListing.Columns.Listing,

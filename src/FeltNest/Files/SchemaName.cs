@@ -51,6 +51,9 @@ internal static class SchemaName
     /// <summary>Widths or offers side by side.</summary>
     public const string Compare = "feltnest/compare/1";
 
+    /// <summary>Widths to stock for a family of balls.</summary>
+    public const string Family = "feltnest/family/1";
+
     /// <summary>One real roll.</summary>
     public const string Roll = "feltnest/roll/1";
 

@@ -2,6 +2,7 @@ using FeltNest.Ball;
 using FeltNest.Ball.Passport;
 using FeltNest.Ball.Tolerance;
 using FeltNest.Cost.Compare;
+using FeltNest.Cost.Families;
 using FeltNest.Cost.Usage;
 using FeltNest.Design;
 using FeltNest.Design.SeamDesign;
@@ -13,6 +14,7 @@ using FeltNest.Files.Balls;
 using FeltNest.Files.Compare;
 using FeltNest.Files.Costs;
 using FeltNest.Files.Dies;
+using FeltNest.Files.Families;
 using FeltNest.Files.Felts;
 using FeltNest.Files.Layouts;
 using FeltNest.Files.Offers;
@@ -68,6 +70,7 @@ internal static class SampleResults
         ["seams"] = stop => SeamsWriter.Json(SeamStudy.Run(Ball, Lay, stop: stop)),
         ["seam-design"] = _ => SeamDesignWriter.Json(Designed()),
         ["compare"] = Compared,
+        ["family"] = Family,
         ["usage"] = _ => UsageWriter.Json(UsageStudy.Run(new UsageRequest(
             RollCases.Squares, ActualsReader.Read(Demo("actuals.csv")), CostsReader.Read(Demo("costs.json"))))),
         ["first-article"] = _ => MeasuredWriter.FirstArticle("plate", new MeasuredPanel
@@ -222,6 +225,28 @@ internal static class SampleResults
             null,
             stop));
     }
+
+    // Two lines of one part, with a gap more; dies so short-lived that any other life takes another number of them.
+    private static byte[] Family(CancellationToken stop) => FamilyWriter.Json(FamilyStudy.Run(
+        new FamilyRequest
+        {
+            Balls =
+            [
+                .. new[] { 4.0, 6 }.Select(gap => new FamilyBall
+                {
+                    Name = $"gap {gap}",
+                    BallsPerYear = 3_000_000,
+                    Lay = Lay(SampleLayout.Part) with { GapMm = gap },
+                }),
+            ],
+            Widths = [FamilyWidth.Of(200), FamilyWidth.Of(230)],
+            Scan = true,
+            Costs = CostsReader.Read(Demo("costs.json")) is { Die: { } die } costs
+                ? costs with { Die = die with { LifeStrikes = 200 } }
+                : throw new InvalidOperationException("the demo's costs have a die"),
+            MostWidths = 2,
+        },
+        stop: stop));
 
     private static byte[] Life()
     {

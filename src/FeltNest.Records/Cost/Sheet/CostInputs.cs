@@ -66,6 +66,9 @@ public sealed record CostInputs
     /// <summary>Years over which savings are counted.</summary>
     public double HorizonYears { get; init; } = 5;
 
+    /// <summary>Money a year to keep one width in stock, whatever is used of it; null where it is not known.</summary>
+    public decimal? WidthPerYear { get; init; }
+
     /// <summary>Dies and layers to be weighed against each other, or null.</summary>
     public GangOptions? Gang { get; init; }
 

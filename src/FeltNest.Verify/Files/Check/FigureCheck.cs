@@ -18,6 +18,7 @@ internal static class FigureCheck
         ["feltnest/seams/1"] = SeamsFigures.Check,
         ["feltnest/seam-design/1"] = SeamDesignFigures.Check,
         ["feltnest/compare/1"] = CompareFigures.Check,
+        ["feltnest/family/1"] = FamilyFigures.Check,
         ["feltnest/usage/1"] = UsageFigures.Check,
         ["feltnest/first-article/1"] = ArticleFigures.Check,
         ["feltnest/die-life/1"] = LifeFigures.Check,

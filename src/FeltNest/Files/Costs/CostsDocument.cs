@@ -61,6 +61,14 @@ internal static class CostsDocument
         new ObjectField("coating", CoatingFields.Set, "coating and cement put on bare felt before it is cut") { Optional = true });
     public static readonly NumberField HorizonYears = Fields.Add(
         new NumberField("horizonYears", 0.5, 30, "years over which savings are counted") { Default = 5, Unit = "years" });
+    public static readonly NumberField WidthYearCost = Fields.Add(
+        new NumberField(
+            "widthYearCost", ShopRanges.Money,
+            "money a year to keep one width in stock, whatever is used of it: room, rolls begun, buying, checking; `family` wants it")
+        {
+            Optional = true,
+            Unit = "in `currency`",
+        });
     public static readonly ObjectsField Correlations = Fields.Add(
         new ObjectsField("correlations", CorrelationFields.Set, "figures with a range that go together; the others are independent")
         {

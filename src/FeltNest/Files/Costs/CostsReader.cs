@@ -55,6 +55,7 @@ internal sealed class CostsReader
             SurplusWorthPercent = Optional(top, SurplusWorthPercent),
             CoatingPerSquareMetre = top.OptionalObject(Coating) is { } coating ? Decimal(coating, CoatingFields.PricePerM2) : null,
             HorizonYears = top.Has(HorizonYears) ? (double)Optional(top, HorizonYears)! : HorizonYears.Default!.Value,
+            WidthPerYear = Optional(top, WidthYearCost),
             Correlations = CorrelationsOf(top),
             Gang = GangOf(top, strike),
             Ranges = ranges,

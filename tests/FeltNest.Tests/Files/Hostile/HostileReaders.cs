@@ -8,6 +8,7 @@ using FeltNest.Files;
 using FeltNest.Files.Balls;
 using FeltNest.Files.Costs;
 using FeltNest.Files.Dies;
+using FeltNest.Files.Families;
 using FeltNest.Files.Felts;
 using FeltNest.Files.Layouts;
 using FeltNest.Files.Offers;
@@ -83,6 +84,7 @@ internal static class HostileReaders
         ("die order", ".json", path => DieOrderReader.Read(path), () => [.. Folder("demo/dies", "*.json")]),
         ("die life", ".json", path => LifeReader.Read(path), () => [Utf8(Life)]),
         ("offers", ".csv", path => OffersReader.Read(path), () => [.. Folder("demo", "offers.csv"), Utf8(Semicolons)]),
+        ("family", ".csv", path => FamilyReader.Read(path), () => [.. Folder("demo", "family.csv")]),
         ("actuals", ".csv", path => ActualsReader.Read(path), () => [.. Folder("demo", "actuals.csv")]),
         ("orders", ".csv", path =>
             OrdersReader.Read(path, ["type 2", "type 2 woven"], ["woven, raised and milled", "woven A (invented)"]),

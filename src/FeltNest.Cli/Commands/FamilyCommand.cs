@@ -1,0 +1,129 @@
+using System.CommandLine;
+using FeltNest.Cli.Options;
+using FeltNest.Cli.Progress;
+using FeltNest.Files.Families;
+using FeltNest.Files.Offers;
+using FeltNest.Layout;
+using FeltNest.Runs;
+
+namespace FeltNest.Cli.Commands;
+
+/// <summary><c>family FAMILY --widths|--width-range|--offers --costs</c>: which widths to stock for several balls.</summary>
+internal sealed class FamilyCommand
+{
+    private const int UsualMostWidths = 3;
+    private const int GreatestMostWidths = 10;
+
+    private readonly Argument<string> list = new("FAMILY")
+    {
+        Description = "The balls (CSV): name, ball, ballsPerYear, and where they differ gapMm and edgeMm.",
+        HelpName = "FAMILY",
+    };
+    private readonly Option<IReadOnlyList<double>?> widths = new("--widths")
+    {
+        Description = "Roll widths, each searched by all ways for each ball.",
+        HelpName = "A,B,C",
+        CustomParser = WidthList.List,
+    };
+    private readonly Option<IReadOnlyList<double>?> range = new("--width-range")
+    {
+        Description = "Many roll widths, laid in parallel rows from one set of tables a ball.",
+        HelpName = "FROM:TO:STEP",
+        CustomParser = WidthList.Range,
+    };
+    private readonly Option<string?> offers = new("--offers")
+    {
+        Description = "Offers of felt (CSV), each searched by all ways on its guaranteed width for each ball.",
+        HelpName = "FILE",
+    };
+    private readonly Option<string> costs = new("--costs")
+    {
+        Description = "What the shop knows of its costs (JSON), the price of the felt where no offers are given, and widthYearCost.",
+        HelpName = "FILE",
+        Required = true,
+    };
+    private readonly Option<int> most = new("--most-widths")
+    {
+        Description = "Plans are made for one width, two, up to so many, and for any number.",
+        HelpName = "n",
+        DefaultValueFactory = _ => UsualMostWidths,
+        CustomParser = NumberText.WholeWithin(1, GreatestMostWidths),
+    };
+
+    private readonly Terminal terminal;
+    private readonly LayoutOptions options;
+    private readonly ShopOptions shop;
+    private readonly CommonOptions common;
+
+    private FamilyCommand(Terminal terminal, Command command)
+    {
+        this.terminal = terminal;
+        command.Add(list);
+        foreach (Option option in (Option[])[widths, range, offers, costs, most])
+        {
+            command.Add(option);
+        }
+
+        options = new LayoutOptions(command, takesWidth: false);
+        shop = new ShopOptions(command, takesSecond: false);
+        common = new CommonOptions(command);
+    }
+
+    /// <summary>The command.</summary>
+    public static Command Create(Terminal terminal)
+    {
+        Command command = new("family", "Which widths to stock and which dies to own for several balls, so that a year costs least.");
+        FamilyCommand made = new(terminal, command);
+        command.SetAction((parse, stop) => Task.Run(() => made.Run(parse, stop), CancellationToken.None));
+        return command;
+    }
+
+    private int Run(ParseResult parse, CancellationToken stop)
+    {
+        Answer answer = new(terminal, parse, common);
+        RequireOne(parse);
+        if (options.IsJoint(parse))
+        {
+            throw new InputException(AskedFor.WarpAngle, "'joint' belongs to layout: here design, free or degrees");
+        }
+
+        FamilyAsk asked = Asked(parse);
+        FamilyRun run = new(asked);
+        run.Progress = answer.Quiet ? null : new FamilyLine(terminal, run.Question);
+        LayoutRequest first = run.Question.Balls[0].Lay;
+        string folder = parse.GetValue(common.Out)
+            ?? DefaultFolder.OfFamily(
+                parse.GetValue(list)!, ComparedWord(parse, asked), asked.CostsFile, asked.MostWidths, asked.Lay(first.Part),
+                options.Usual(first), options.Seconds(parse));
+        using CancellationTokenSource capped = options.Capped(parse, terminal, stop);
+        return answer.Give(run, folder, parse.GetValue(common.Force), capped.Token, stop);
+    }
+
+    private FamilyAsk Asked(ParseResult parse) => new()
+    {
+        Balls = FamilyReader.Read(parse.GetValue(list)!),
+        Lay = part => shop.Applied(parse, options.Request(parse, part)),
+        WidthsMm = parse.GetValue(range) ?? parse.GetValue(widths) ?? [],
+        Scanned = parse.GetValue(range) is not null,
+        OffersFile = parse.GetValue(offers),
+        Offers = parse.GetValue(offers) is { } file ? OffersReader.Read(file) : null,
+        CostsFile = parse.GetValue(costs)!,
+        MostWidths = parse.GetValue(most),
+    };
+
+    private string ComparedWord(ParseResult parse, FamilyAsk asked) => parse.GetValue(offers) is { } file
+        ? DefaultFolder.FileWord(file)
+        : DefaultFolder.WidthsWord(asked.WidthsMm, asked.Scanned);
+
+    private void RequireOne(ParseResult parse)
+    {
+        int given = new[] { parse.GetValue(widths) is not null, parse.GetValue(range) is not null, parse.GetValue(offers) is not null }
+            .Count(there => there);
+        if (given != 1)
+        {
+            throw new InputException(null, "family", given == 0
+                ? "needs widths to choose from: --widths 1370,1500, --width-range 1300:1600:5 or --offers FILE"
+                : "takes one of --widths, --width-range and --offers at a time");
+        }
+    }
+}

@@ -1,0 +1,41 @@
+using FeltNest.Files.Csv;
+using static FeltNest.Files.Families.FamilyListing;
+
+namespace FeltNest.Files.Families;
+
+/// <summary>Reads the list of the balls of a family (CSV).</summary>
+internal static class FamilyReader
+{
+    /// <summary>Most balls of one list.</summary>
+    public const int MostBalls = 30;
+
+    /// <summary>The balls of a file in its order.</summary>
+    /// <exception cref="InputException">Names the file, the line, the column, the value found and what is allowed.</exception>
+    public static IReadOnlyList<FamilyEntry> Read(string path) => Read(InputText.OfFile(path));
+
+    /// <summary>The balls of a text in its order.</summary>
+    /// <exception cref="InputException">Names the text, the line, the column, the value found and what is allowed.</exception>
+    public static IReadOnlyList<FamilyEntry> Read(InputText text)
+    {
+        List<FamilyEntry> balls = [];
+        foreach (CsvRow row in CsvTable.Read(text, FamilyListing.Listing).Rows)
+        {
+            string name = row.Text(Name);
+            if (balls.Exists(ball => ball.Name == name))
+            {
+                throw row.Fault(Name, $"'{name}' stands in the list twice: every ball needs a name of its own");
+            }
+
+            if (balls.Count == MostBalls)
+            {
+                throw row.Fault(Name, $"is one ball too many: at most {MostBalls} make a family");
+            }
+
+            balls.Add(new FamilyEntry(
+                name, text.Beside(row.Text(FamilyListing.Ball)), row.Number(BallsPerYear), row.OptionalNumber(GapMm),
+                row.OptionalNumber(EdgeMm)));
+        }
+
+        return balls;
+    }
+}
