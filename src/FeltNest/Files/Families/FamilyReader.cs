@@ -31,9 +31,14 @@ internal static class FamilyReader
                 throw row.Fault(Name, $"is one ball too many: at most {MostBalls} make a family");
             }
 
-            balls.Add(new FamilyEntry(
-                name, text.Beside(row.Text(FamilyListing.Ball)), row.Number(BallsPerYear), row.OptionalNumber(GapMm),
-                row.OptionalNumber(EdgeMm)));
+            balls.Add(new FamilyEntry
+            {
+                Name = name,
+                File = text.Beside(row.Text(FamilyListing.Ball)),
+                BallsPerYear = row.Number(BallsPerYear),
+                GapMm = row.OptionalNumber(GapMm),
+                EdgeMm = row.OptionalNumber(EdgeMm),
+            });
         }
 
         return balls;
