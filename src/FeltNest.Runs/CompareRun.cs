@@ -1,6 +1,5 @@
 using FeltNest.Cost.Compare;
 using FeltNest.Cost.Compare.Outlook;
-using FeltNest.Cost.Offers;
 using FeltNest.Cost.Sheet;
 using FeltNest.Drawing;
 using FeltNest.Drawing.Sheets;
