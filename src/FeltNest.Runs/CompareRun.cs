@@ -6,6 +6,7 @@ using FeltNest.Drawing;
 using FeltNest.Drawing.Sheets;
 using FeltNest.Drawing.Writers;
 using FeltNest.Files.Compare;
+using FeltNest.Files.Compare.Workbook;
 using FeltNest.Files.Costs;
 using FeltNest.Files.Dies;
 using FeltNest.Files.Layouts;
@@ -47,7 +48,7 @@ internal sealed class CompareRun : IRun
     /// <inheritdoc/>
     public IReadOnlyList<string> FileNames { get; } = 
     [
-        "compare.json", "compare.csv", "compare.svg", "compare.png", "compare.html", "best-layout.json",
+        "compare.json", "compare.csv", "compare.svg", "compare.png", "compare.html", "best-layout.json", "compare.xlsx",
     ];
 
     /// <inheritdoc/>
@@ -80,6 +81,7 @@ internal sealed class CompareRun : IRun
 
                 // The layout that was costed, to be cut: a search for least felt alone may give another one.
                 new(FileNames[5], () => LayoutWriter.Write(comparison.Best.Layout, comparison.Best.Yield, layoutNotes, [])),
+                new(FileNames[6], () => CompareWorkbook.Xlsx(comparison)),
             ],
             Table = CompareReport.Text(comparison),
             Remarks = remarks,
