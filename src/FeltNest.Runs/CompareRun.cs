@@ -48,7 +48,8 @@ internal sealed class CompareRun : IRun
     /// <inheritdoc/>
     public IReadOnlyList<string> FileNames { get; } = 
     [
-        "compare.json", "compare.csv", "compare.svg", "compare.png", "compare.html", "best-layout.json", "compare.xlsx",
+        "compare.json", "compare.csv", "compare.svg", "compare.png", "compare.html", "best-layout.json", "compare.xlsx", "summary.html",
+        "summary.pdf",
     ];
 
     /// <inheritdoc/>
@@ -82,6 +83,8 @@ internal sealed class CompareRun : IRun
                 // The layout that was costed, to be cut: a search for least felt alone may give another one.
                 new(FileNames[5], () => LayoutWriter.Write(comparison.Best.Layout, comparison.Best.Yield, layoutNotes, [])),
                 new(FileNames[6], () => CompareWorkbook.Xlsx(comparison)),
+                new(FileNames[7], () => SummaryPage.Html(comparison)),
+                new(FileNames[8], () => PdfWriter.Write([SummarySheet.Draw(comparison)])),
             ],
             Table = CompareReport.Text(comparison),
             Remarks = remarks,
