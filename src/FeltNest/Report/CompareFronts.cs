@@ -25,7 +25,7 @@ internal static class CompareFronts
 
         FindingTable ways = new(
             "  name                  m2  strikes  a strike    felt  strikes    die   total",
-            ["name", "way", "felt, m2", "strikes", "panels a strike", "felt", "strikes and board", "die", "total"]);
+            [string.Empty, "m2", "strikes", "a strike", "felt", "strikes", "die", "total"]);
         foreach (CompareRow row in rows)
         {
             CostParts most = CostParts.Of(row.LeastFelt.Sheet!);
@@ -42,7 +42,7 @@ internal static class CompareFronts
                     $"    difference {felt,9:+0.00;-0.00;0.00}{strikes,9:+0.00;-0.00;0.00}"
                         + $"{string.Empty,10}{more.Felt,8:+0.00;-0.00;0.00}{more.Strikes,9:+0.00;-0.00;0.00}"
                         + $"{more.Die,7:+0.00;-0.00;0.00}{more.Total,8:+0.00;-0.00;0.00}"),
-                string.Empty, "difference", CompareReport.Signed(felt), CompareReport.Signed(strikes), string.Empty,
+                "difference", CompareReport.Signed(felt), CompareReport.Signed(strikes), string.Empty,
                 CompareReport.Signed((double)more.Felt), CompareReport.Signed((double)more.Strikes),
                 CompareReport.Signed((double)more.Die), CompareReport.Signed((double)more.Total));
         }
@@ -59,7 +59,7 @@ internal static class CompareFronts
         Invariant(
             $"    {words,-11}{felt.PerThousandBalls.SquareMetres,9:0.00}{felt.StrikesPerThousandBalls,9:0.00}{felt.Cavities,10:0.##}"
                 + $"{parts.Felt,8:0.00}{parts.Strikes,9:0.00}{parts.Die,7:0.00}{parts.Total,8:0.00}"),
-        string.Empty, words, Invariant($"{felt.PerThousandBalls.SquareMetres:0.00}"), Invariant($"{felt.StrikesPerThousandBalls:0.00}"),
+        words, Invariant($"{felt.PerThousandBalls.SquareMetres:0.00}"), Invariant($"{felt.StrikesPerThousandBalls:0.00}"),
         Invariant($"{felt.Cavities:0.##}"), Invariant($"{parts.Felt:0.00}"), Invariant($"{parts.Strikes:0.00}"),
         Invariant($"{parts.Die:0.00}"), Invariant($"{parts.Total:0.00}"));
 }

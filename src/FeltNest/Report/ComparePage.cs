@@ -19,6 +19,7 @@ internal static class ComparePage
         + "p.note{color:#4a5660;margin:.15em 0}section{break-inside:avoid}h2{break-after:avoid}"
         + "@page{size:A4;margin:11mm}@media print{body{margin:0;max-width:none;padding:0;font-size:9.5px;line-height:1.28}"
         + "h1{margin:0}h2{margin:.7em 0 .1em}th,td{padding:.08em .45em}.parts{columns:2;column-gap:6mm}.parts table{width:100%}"
+        + ".parts th,.parts td{padding:.08em .25em}"
         + "img{max-height:180mm;width:auto;max-width:100%}}";
 
     /// <summary>The page's bytes.</summary>
@@ -44,7 +45,8 @@ internal static class ComparePage
             ["", "name", "width, mm", "cuts per m", "waste, %", "m", "m2", "kg", "cost " + comparison.Best.Sheet?.Currency],
             comparison.Ranking.Take(CompareReport.MostRows).Select(row => (row.Rank == 1, (string[])
             [
-                Invariant($"{row.Rank}"), row.Case.Name, Invariant($"{row.Case.WidthMm:0.##}"), Invariant($"{row.Yield.PanelsPerMetre:0.00}"),
+                Invariant($"{row.Rank}"), row.Case.Name, Invariant($"{row.Case.WidthMm:0.##}"),
+                Invariant($"{row.Yield.PanelsPerMetre:0.00}"),
                 Invariant($"{row.Yield.WastePercent:0.00}"), Invariant($"{row.Account.PerThousandBalls.Metres:0.00}"),
                 Invariant($"{row.Account.PerThousandBalls.SquareMetres:0.00}"), Invariant($"{row.Account.PerThousandBalls.Kilograms:0.00}"),
                 Invariant($"{row.Total:0.00}"),

@@ -53,7 +53,8 @@ internal static class CompareWidths
         foreach (DropWidth drop in drops)
         {
             table.Line(
-                $"{drop.Rows} rows from", Invariant($"{drop.LeastWidthMm:0.00} mm"), Invariant($"{drop.PanelsPerMetre:0.00} panels per metre"));
+                $"{drop.Rows} rows from", Invariant($"{drop.LeastWidthMm:0.00} mm"),
+                Invariant($"{drop.PanelsPerMetre:0.00} panels per metre"));
         }
     }
 

@@ -4,14 +4,14 @@ namespace FeltNest.Report;
 internal interface IFindings
 {
     /// <summary>Begins a new part.</summary>
-    void Heading(string words);
+    public void Heading(string words);
 
     /// <summary>A name and a value.</summary>
-    void Line(string name, string value, string remark = "");
+    public void Line(string name, string value, string remark = "");
 
     /// <summary>A sentence.</summary>
-    void Note(string words);
+    public void Note(string words);
 
     /// <summary>A table.</summary>
-    void Table(FindingTable table);
+    public void Table(FindingTable table);
 }

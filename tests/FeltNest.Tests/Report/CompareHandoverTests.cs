@@ -72,7 +72,7 @@ public sealed partial class CompareHandoverTests : IDisposable
         {
             "ranges" => HandoverCases.Costs with { Ranges = [] },
             "annual" => HandoverCases.Costs with { AnnualBalls = null },
-            "die" => HandoverCases.Costs with { Die = null },
+            "die" => HandoverCases.Costs with { Die = null, Gang = null },
             "costs" => null,
             _ => HandoverCases.Costs,
         };
@@ -91,7 +91,7 @@ public sealed partial class CompareHandoverTests : IDisposable
     public void No_word_of_the_summary_leaves_its_page()
     {
         Comparison comparison = HandoverCases.Of(
-            HandoverCases.Costs with { Die = null, RecoveryPerKg = null, SetUp = null, OverheadPercent = null },
+            HandoverCases.Costs with { Die = null, Gang = null, RecoveryPerKg = null, SetUp = null, OverheadPercent = null },
             [.. Enumerable.Range(0, 14).Select(i => HandoverCases.Offers[i % 3] with { Name = $"offer with a long name no {i:00}" })]);
 
         Assert.All(SheetWords.Of(SummarySheet.Draw(comparison)), words => Assert.InRange(words.At.Y, 10, 297));
@@ -105,7 +105,8 @@ public sealed partial class CompareHandoverTests : IDisposable
         string[] words = [.. SheetWords.Of(CompareSheet.Draw(comparison)).Select(w => w.Text)];
         CompareRow next = comparison.Ranking[1];
 
-        Assert.Contains(words, w => w.StartsWith($"Cost of a thousand good balls above {comparison.Best.Case.Name}", StringComparison.Ordinal));
+        Assert.Contains(
+            words, w => w.StartsWith($"Cost of a thousand good balls above {comparison.Best.Case.Name}", StringComparison.Ordinal));
         Assert.Contains(FormattableString.Invariant($"{next.Total - comparison.Best.Total:+0.00} ({next.Total:0.00})"), words);
         Assert.Single(words, w => w.EndsWith("(edge 21)", StringComparison.Ordinal));
     }

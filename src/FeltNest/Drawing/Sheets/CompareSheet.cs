@@ -52,7 +52,8 @@ internal static class CompareSheet
         return new Sheet
         {
             Title = title,
-            Description = "Waste of the layout against roll width, bars of what a thousand good balls cost or use above the best, and the way "
+            Description = "Waste of the layout against roll width, bars of what a thousand good balls cost or use above the best, and "
+                + "the way "
                 + "from the least possible felt to the felt bought.",
             WidthMm = Width,
             HeightMm = height,

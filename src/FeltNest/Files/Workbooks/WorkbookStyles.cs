@@ -17,7 +17,8 @@ internal static class WorkbookStyles
         new NumberingFormats(new NumberingFormat { NumberFormatId = Thousandths, FormatCode = "0.000" }),
         new Fonts(new Font(), new Font(new Bold())),
         new Fills(
-            new Fill(new PatternFill { PatternType = PatternValues.None }), new Fill(new PatternFill { PatternType = PatternValues.Gray125 }),
+            new Fill(new PatternFill { PatternType = PatternValues.None }),
+            new Fill(new PatternFill { PatternType = PatternValues.Gray125 }),
             new Fill(new PatternFill(new ForegroundColor { Rgb = "FFFFF6D5" }) { PatternType = PatternValues.Solid })),
         new Borders(new Border()),
         new CellStyleFormats(new CellFormat()),

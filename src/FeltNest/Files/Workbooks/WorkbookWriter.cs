@@ -98,7 +98,10 @@ internal static class WorkbookWriter
             case CellContent.Text:
                 made.DataType = CellValues.InlineString;
                 made.InlineString = new InlineString(
-                    new Text(string.Concat(cell.Words.Where(c => XmlConvert.IsXmlChar(c) || char.IsSurrogate(c)))) { Space = SpaceProcessingModeValues.Preserve });
+                    new Text(string.Concat(cell.Words.Where(c => XmlConvert.IsXmlChar(c) || char.IsSurrogate(c))))
+                    {
+                        Space = SpaceProcessingModeValues.Preserve,
+                    });
                 break;
             case CellContent.Number:
                 made.CellValue = new CellValue(cell.Words);

@@ -3,7 +3,6 @@ using FeltNest.Cost.Offers;
 using FeltNest.Cost.Sheet;
 using FeltNest.Geometry;
 using FeltNest.Layout;
-using FeltNest.Layout.Limits;
 using FeltNest.Tests.Layout;
 using Xunit;
 
@@ -57,6 +56,7 @@ internal static class HandoverCases
             DutyPercent = 4,
             MinimumM = 9000,
             MassBasis = "coated",
+            MassPerAreaGsm = 810,
             FaultPercent = 0.4,
         },
         Offer("-kilograms", 460, new FeltPrice(6.2m, PriceUnit.Kilogram, "USD")) with { InvoicedWidthMm = 455, MassPerAreaGsm = 760 },

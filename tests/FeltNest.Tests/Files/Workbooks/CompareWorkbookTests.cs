@@ -38,6 +38,7 @@ public sealed class CompareWorkbookTests : IDisposable
             SurplusWorthPercent = null,
             CoatingPerSquareMetre = null,
             Die = null,
+            Gang = null,
             SetUp = null,
             RecoveryPerKg = null,
             OverheadPercent = null,

@@ -1,4 +1,3 @@
-using FeltNest.Cost.Compare.Findings;
 using FeltNest.Cost.Sheet;
 using static FeltNest.InvariantText;
 
@@ -79,7 +78,8 @@ internal sealed record CompareSummary
         if (comparison.Years.FirstOrDefault(choice => choice.PaybackMonths is not null) is { } spent)
         {
             yield return Invariant(
-                $"Money is best spent on: {spent.What}. {spent.Outlay:0} {best.Sheet!.Currency} at once save {spent.SavedPerYear:0} a year, "
+                $"Money is best spent on: {spent.What}. {spent.Outlay:0} {best.Sheet!.Currency} at once save {spent.SavedPerYear:0} a "
+                    + $"year, "
                     + $"so they are back after {spent.PaybackMonths:0.0} months (wear of dies left out).");
         }
     }

@@ -1,6 +1,5 @@
 using FeltNest.Cost.Compare.Findings;
 using FeltNest.Cost.Offers;
-using FeltNest.Cost.Sheet;
 using static FeltNest.InvariantText;
 
 namespace FeltNest.Cost.Compare.Handover;
@@ -26,12 +25,14 @@ internal static class SummaryAdvice
         if (best.Sheet is not { } sheet || !comparison.HasCosts)
         {
             return Invariant(
-                $"Take {best.Case.Name} if prices are alike: it needs the least felt, {best.Account.PerThousandBalls.SquareMetres:0.00} m2 for a ")
+                $"Take {best.Case.Name} if prices are alike: it needs the least felt, {best.Account.PerThousandBalls.SquareMetres:0.00} "
+                    + $"m2 for a ")
                 + $"thousand balls. Cut it in {cut}. Ask for prices before you order.";
         }
 
         string price = best.Case.Offer is null ? string.Empty : $" at {Price(sheet.Price)}";
-        return Invariant($"Buy {best.Case.Name}{price} and cut it in {cut}: {sheet.Total:0.00} {sheet.Currency} for a thousand good balls. ")
+        return Invariant(
+            $"Buy {best.Case.Name}{price} and cut it in {cut}: {sheet.Total:0.00} {sheet.Currency} for a thousand good balls. ")
             + Lead(comparison);
     }
 
@@ -49,7 +50,9 @@ internal static class SummaryAdvice
             foreach (RankFlip flip in comparison.Flips.OrderByDescending(f => f.IsStated).ThenBy(SummaryRisks.Distance).Take(MostFlips))
             {
                 string side = flip.At > flip.Now ? "below" : "above";
-                yield return Invariant($"{flip.Assumption} stays {side} {flip.At:0.###} (now {flip.Now:0.###}); beyond it {flip.Best} is cheaper.");
+                FigureName figure = FigureName.Of(flip.Assumption);
+                yield return Invariant($"{figure.Name} stays {side} {flip.At:0.###}{figure.Unit} (now {flip.Now:0.###}); ")
+                    + $"beyond it {flip.Best} is cheaper.";
             }
         }
 
@@ -79,20 +82,28 @@ internal static class SummaryAdvice
         }
 
         double chance = outlook.Rows.First(row => row.Name == comparison.Best.Case.Name).CheapestPercent;
+        RowOutlook likely = outlook.Rows.MaxBy(row => row.CheapestPercent)!;
         if (chance >= Sure)
         {
             return Invariant($"It is the cheapest in {chance:0.0} % of the cases drawn over the ranges.");
         }
 
-        string measure = outlook.Shares.Count > 0 ? $": measure {outlook.Shares[0].Figure} before a large order" : string.Empty;
-        return Invariant($"The lead is thin, as it is the cheapest in only {chance:0.0} % of the cases drawn over the ranges{measure}.");
+        string other = likely.CheapestPercent > chance
+            ? Invariant($", {likely.Name} in {likely.CheapestPercent:0.0} %")
+            : string.Empty;
+        string measure = outlook.Shares.Count > 0
+            ? $". Before a large order, measure: {FigureName.Of(outlook.Shares[0].Figure).Name}"
+            : string.Empty;
+        return Invariant(
+            $"The lead is thin: it is the cheapest in only {chance:0.0} % of the cases drawn over the ranges{other}{measure}.");
     }
 
     private static IEnumerable<string> Prices(Comparison comparison, CompareRow best, CompareRow next)
     {
         if (comparison.BreakEvens.FirstOrDefault(e => e.Offer == best.Case.Name && e.Against == next.Case.Name) is { } dearest)
         {
-            yield return $"Its price stays below {Price(dearest.Price)} (now {Price(best.Sheet!.Price)}), where {next.Case.Name} costs as much.";
+            yield return $"Its price stays below {Price(dearest.Price)} (now {Price(best.Sheet!.Price)}), where {next.Case.Name} costs "
+                + $"as much.";
         }
 
         if (comparison.BreakEvens.FirstOrDefault(e => e.Offer == next.Case.Name && e.Against == best.Case.Name) is { } cheapest)

@@ -28,8 +28,10 @@ internal static class SummaryRisks
         }
 
         RowOutlook best = outlook.Rows.First(row => row.Name == comparison.Best.Case.Name);
-        IEnumerable<string> most = outlook.Shares.Take(2).Select(share => Invariant($"{share.Figure} ({share.Percent:0} % of the spread)"));
-        return Invariant($"Spread: {best.Name} costs {best.P5:0.00} to {best.P95:0.00} {comparison.Best.Sheet!.Currency} in 18 of 20 cases. ")
+        IEnumerable<string> most =
+            outlook.Shares.Take(2).Select(share => Invariant($"{FigureName.Of(share.Figure).Name} ({share.Percent:0} % of the spread)"));
+        return Invariant(
+            $"Spread: {best.Name} costs {best.P5:0.00} to {best.P95:0.00} {comparison.Best.Sheet!.Currency} in 18 of 20 cases. ")
             + $"It comes most from {string.Join(" and ", most)}.";
     }
 
@@ -48,7 +50,9 @@ internal static class SummaryRisks
         string name = comparison.Best.Case.Name;
         RowOutlook best = outlook.Rows.First(row => row.Name == name);
         RowOutlook other = outlook.Rows.Where(row => row.Name != name).MaxBy(row => row.CheapestPercent)!;
-        return Invariant($"Chance that another is cheaper: {100 - best.CheapestPercent:0.0} %, most often {other.Name} ({other.CheapestPercent:0.0} %).");
+        return Invariant(
+            $"Chance that another is cheaper: {100 - best.CheapestPercent:0.0} %, most often {other.Name} ({other.CheapestPercent:0.0} "
+                + $"%).");
     }
 
     private static string Change(Comparison comparison)
@@ -62,8 +66,8 @@ internal static class SummaryRisks
         }
 
         string within = nearest.IsStated ? ", within its stated range" : ", outside any stated range";
-        return Invariant(
-            $"Nearest change of the ranking: {nearest.Best} is the cheapest from {nearest.At:0.###} for {nearest.Assumption} (now "
-                + $"{nearest.Now:0.###}{within}).");
+        FigureName figure = FigureName.Of(nearest.Assumption);
+        return Invariant($"Nearest change of the ranking: {nearest.Best} is the cheapest where {figure.Name} comes to ")
+            + Invariant($"{nearest.At:0.###}{figure.Unit} (now {nearest.Now:0.###}{within}).");
     }
 }

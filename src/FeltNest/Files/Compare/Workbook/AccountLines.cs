@@ -61,7 +61,8 @@ internal static class AccountLines
         Line("step", "step", "mm", c => $"{c.Of("repeat")}*{c.Worked("together")}");
         Line(
             "fit", "steps that fit, with rounding", string.Empty,
-            c => $"IF({c.Own("roll")}=0,{c.Whole("clear")}/{c.Worked("step")},INT(({c.Whole("clear")}-{c.Of("over")})/{c.Worked("step")}+0.000000001))");
+            c => $"IF({c.Own("roll")}=0,{c.Whole("clear")}/{c.Worked("step")},"
+                + $"INT(({c.Whole("clear")}-{c.Of("over")})/{c.Worked("step")}+0.000000001))");
 
         // A roll shorter than one strike has no answer.
         Line("steps", "steps", string.Empty, c => $"IF(AND({c.Own("roll")}<>0,{c.Worked("fit")}<1),NA(),{c.Worked("fit")})");

@@ -1,5 +1,4 @@
 using FeltNest.Cost.Compare;
-using FeltNest.Cost.Sheet;
 using FeltNest.Files.Workbooks;
 using static FeltNest.Files.Compare.Workbook.OfferLines;
 

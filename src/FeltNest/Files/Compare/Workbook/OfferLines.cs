@@ -46,7 +46,8 @@ internal static class OfferLines
         for (int t = 0; t <= tiers; t++)
         {
             int tier = t - 1;
-            offers.Line(BandKey("from", t), "bought from", "m", i => t == 0 ? WorkbookCell.Input(0m) : Tier(i, tier, x => (decimal)x.FromM));
+            offers.Line(
+                BandKey("from", t), "bought from", "m", i => t == 0 ? WorkbookCell.Input(0m) : Tier(i, tier, x => (decimal)x.FromM));
         }
 
         offers.Line(

@@ -22,7 +22,10 @@ internal static class RankingSheet
                 "Every figure is a formula from the sheets 'shop' and 'offers'. The layouts are those that were taken: changed prices may "
                     + "ask for others, which feltnest compare finds."));
         string currency = comparison.Best.Sheet?.Currency ?? "no price";
-        string[] heads = ["name", "felt, m2", $"total, {currency}", "rank", "above the best", string.Empty, "rank", "name", "above the best"];
+        string[] heads =
+        [
+            "name", "felt, m2", $"total, {currency}", "rank", "above the best", string.Empty, "rank", "name", "above the best",
+        ];
         foreach ((string head, int i) in heads.Select((head, i) => (head, i)).Where(h => h.head.Length > 0))
         {
             sheet.Put(First - 1, i + 1, WorkbookCell.Text(head, CellLook.Heading));
