@@ -156,7 +156,7 @@ public sealed class CompareWorkbookTests : IDisposable
     private Dictionary<string, string[][]> Recalculated(byte[] workbook)
     {
         const string program = "/usr/bin/soffice";
-        const string allSheets = "csv:Text - txt - csv (StarCalc):9,34,76,1,,0,false,false,false,false,false,-1";
+        const string allSheets = "csv:Text - txt - csv (StarCalc):9,34,76,1,,0,false,true,false,false,false,-1";
         Assert.SkipUnless(File.Exists(program), "soffice (libreoffice-calc) is not installed");
         File.WriteAllBytes(folder.Path("book.xlsx"), workbook);
         ProcessStartInfo start = new(program,

@@ -107,7 +107,7 @@ internal static class OfferLines
         offers.Heading("Layout as it is taken");
         offers.Line("trim", "both edge trims", "mm", i => WorkbookCell.Input(plans[i].TrimMm));
         offers.Line("unused", "usable width that no panel reaches", "mm", i => WorkbookCell.Input(plans[i].UnusedEdgeMm));
-        offers.Line("plies", "layers under a strike", string.Empty, i => WorkbookCell.Input((double)plans[i].Plies));
+        offers.Line("plies", "plies of a strike", string.Empty, i => WorkbookCell.Input((double)plans[i].Plies));
         offers.Line(
             "most", "most panels of one layer a strike cuts", string.Empty, i => WorkbookCell.Input((double?)rows[i].MostPanels));
         for (int b = 0; b < plans.Max(plan => plan.Bands.Count); b++)
