@@ -8,6 +8,7 @@ namespace FeltNest.Report;
 /// of.</summary>
 internal static class CompareFronts
 {
+    // Long because it puts three lines of each row in two shapes, in the order they are read.
     /// <summary>Adds it to a table; nothing where no price is known or the two are one everywhere.</summary>
     public static void Add(IFindings table, Comparison comparison)
     {

@@ -70,17 +70,18 @@ internal static class WorkbookWriter
         return new Worksheet(new SheetViews(ViewOf(sheet)), Widths(sheet), data);
     }
 
-    private static SheetView ViewOf(WorkbookSheet sheet) => new(new Pane
+    private static SheetView ViewOf(WorkbookSheet sheet)
     {
-        HorizontalSplit = sheet.Kept.Columns,
-        VerticalSplit = sheet.Kept.Rows,
-        TopLeftCell = WorkbookSheet.Address(sheet.Kept.Rows + 1, sheet.Kept.Columns + 1),
-        ActivePane = PaneValues.BottomRight,
-        State = PaneStateValues.Frozen,
-    })
-    {
-        WorkbookViewId = 0,
-    };
+        Pane kept = new()
+        {
+            HorizontalSplit = sheet.Kept.Columns,
+            VerticalSplit = sheet.Kept.Rows,
+            TopLeftCell = WorkbookSheet.Address(sheet.Kept.Rows + 1, sheet.Kept.Columns + 1),
+            ActivePane = PaneValues.BottomRight,
+            State = PaneStateValues.Frozen,
+        };
+        return new SheetView(kept) { WorkbookViewId = 0 };
+    }
 
     private static Columns Widths(WorkbookSheet sheet) => new(Enumerable.Range(1, sheet.LastColumn).Select(column => new Column
     {

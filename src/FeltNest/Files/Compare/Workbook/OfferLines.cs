@@ -30,6 +30,7 @@ internal static class OfferLines
     /// <summary>Key of the last tier of an offer, 0 the price that holds without one.</summary>
     public static string LastTier(string what, CompareRow row) => BandKey(what, row.Case.Offer?.Tiers.Count ?? 0);
 
+    // Long because it lists the lines of the price in the order of the sheet.
     private static void Price(LineSheet offers, CompareRow[] rows, LineSheet shop, int rates)
     {
         FeltOffer? Offer(int i) => rows[i].Case.Offer;

@@ -8,6 +8,7 @@ internal static class RankingSheet
 {
     private const int First = 6;
 
+    // Long because it fills the sheet cell by cell in the order of its columns.
     /// <summary>The sheet.</summary>
     public static WorkbookSheet Of(Comparison comparison, LineSheet offers, LineSheet account, LineSheet cost)
     {
