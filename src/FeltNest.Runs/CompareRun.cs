@@ -5,6 +5,7 @@ using FeltNest.Drawing;
 using FeltNest.Drawing.Sheets;
 using FeltNest.Drawing.Writers;
 using FeltNest.Files.Compare;
+using FeltNest.Files.Compare.Workbook;
 using FeltNest.Files.Costs;
 using FeltNest.Files.Dies;
 using FeltNest.Files.Layouts;
@@ -44,9 +45,10 @@ internal sealed class CompareRun : IRun
     public IProgress<CompareRow>? Progress { get; init; }
 
     /// <inheritdoc/>
-    public IReadOnlyList<string> FileNames { get; } = 
+    public IReadOnlyList<string> FileNames { get; } =
     [
-        "compare.json", "compare.csv", "compare.svg", "compare.png", "compare.html", "best-layout.json",
+        "compare.json", "compare.csv", "compare.svg", "compare.png", "compare.html", "best-layout.json", "compare.xlsx", "summary.html",
+        "summary.pdf",
     ];
 
     /// <inheritdoc/>
@@ -79,6 +81,9 @@ internal sealed class CompareRun : IRun
 
                 // The layout that was costed, to be cut: a search for least felt alone may give another one.
                 new(FileNames[5], () => LayoutWriter.Write(comparison.Best.Layout, comparison.Best.Yield, layoutNotes, [])),
+                new(FileNames[6], () => CompareWorkbook.Xlsx(comparison)),
+                new(FileNames[7], () => SummaryPage.Html(comparison)),
+                new(FileNames[8], () => PdfWriter.Write([SummarySheet.Draw(comparison)])),
             ],
             Table = CompareReport.Text(comparison),
             Remarks = remarks,

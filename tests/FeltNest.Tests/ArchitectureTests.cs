@@ -63,6 +63,7 @@ public sealed partial class ArchitectureTests
     [InlineData("Google.OrTools", "Layout,Cost,Rolls")]
     [InlineData("NetTopologySuite", "Geometry")]
     [InlineData("MathNet.Numerics", "Numerics")]
+    [InlineData("DocumentFormat.OpenXml", "Files")]
     public void A_heavy_package_is_named_only_where_it_belongs(string package, string folders)
     {
         string[] named = [.. Sources()

@@ -30,12 +30,20 @@ internal static class CompareReport
         if (best.Sheet is { } sheet)
         {
             Sheet(table, best, sheet);
-            if (comparison.Question.Costs?.Die is { } die)
-            {
-                table.Line(
-                    "life of the die", die.LifeStrikes.ToString(CultureInfo.InvariantCulture),
-                    die.LifeOf is { } read ? $"strikes, by the readings of {read}" : "strikes, of the costs file");
-            }
+        }
+
+        Findings(table, comparison);
+        return text.Append('\n').Append(table).ToString();
+    }
+
+    /// <summary>Everything but the ranking, the felt account and the cost sheet.</summary>
+    public static void Findings(IFindings table, Comparison comparison)
+    {
+        if (comparison.Best.Sheet is not null && comparison.Question.Costs?.Die is { } die)
+        {
+            table.Line(
+                "life of the die", die.LifeStrikes.ToString(CultureInfo.InvariantCulture),
+                die.LifeOf is { } read ? $"strikes, by the readings of {read}" : "strikes, of the costs file");
         }
 
         CompareFronts.Add(table, comparison);
@@ -43,7 +51,6 @@ internal static class CompareReport
         CompareOutlook.Add(table, comparison);
         CompareRisks.Add(table, comparison);
         CompareWidths.Add(table, comparison);
-        return text.Append('\n').Append(table).ToString();
     }
 
     private static void Ranking(StringBuilder text, Comparison comparison)
@@ -67,12 +74,14 @@ internal static class CompareReport
             text.Append('\n');
         }
 
-        text.Append(RankingNotes(comparison));
+        TextTable notes = new();
+        RankingNotes(notes, comparison);
+        text.Append(notes);
     }
 
-    private static TextTable RankingNotes(Comparison comparison)
+    /// <summary>What must be known to read the ranking.</summary>
+    public static void RankingNotes(IFindings notes, Comparison comparison)
     {
-        TextTable notes = new();
         if (comparison.Rows.Count > MostRows)
         {
             notes.Note($"The best {MostRows} of {comparison.Rows.Count}; the files hold all.");
@@ -95,8 +104,6 @@ internal static class CompareReport
         {
             notes.Note("Cut short: what was not reached is missing.");
         }
-
-        return notes;
     }
 
     private static string Basis(Comparison comparison)
@@ -137,7 +144,7 @@ internal static class CompareReport
         }
     }
 
-    private static void Offers(TextTable table, Comparison comparison)
+    private static void Offers(IFindings table, Comparison comparison)
     {
         BreakEvens(table, comparison);
         NominalWidths(table, comparison);
@@ -160,7 +167,7 @@ internal static class CompareReport
         }
     }
 
-    private static void Purchases(TextTable table, Comparison comparison)
+    private static void Purchases(IFindings table, Comparison comparison)
     {
         foreach (CompareRow row in comparison.Ranking.Where(r => r.Sheet?.Purchase is not null))
         {
@@ -196,7 +203,7 @@ internal static class CompareReport
     }
 
     // The price at which another offer costs as much as the best one, and the best one as much as the next.
-    private static void BreakEvens(TextTable table, Comparison comparison)
+    private static void BreakEvens(IFindings table, Comparison comparison)
     {
         CompareRow best = comparison.Best;
         if (best.Case.Offer is null)
@@ -220,7 +227,7 @@ internal static class CompareReport
     }
 
     // What an offer would give if its nominal width could be planned on.
-    private static void NominalWidths(TextTable table, Comparison comparison)
+    private static void NominalWidths(IFindings table, Comparison comparison)
     {
         foreach (CompareRow row in comparison.Ranking.Where(r => r.Nominal is not null))
         {

@@ -8,14 +8,14 @@ namespace FeltNest.Report;
 internal static class CompareRisks
 {
     /// <summary>Adds both to a table.</summary>
-    public static void Add(TextTable table, Comparison comparison)
+    public static void Add(IFindings table, Comparison comparison)
     {
         Swings(table, comparison);
         Flips(table, comparison);
         Gang(table, comparison);
     }
 
-    private static void Swings(TextTable table, Comparison comparison)
+    private static void Swings(IFindings table, Comparison comparison)
     {
         if (comparison.Swings.Count == 0)
         {
@@ -23,19 +23,25 @@ internal static class CompareRisks
         }
 
         CompareRow best = comparison.Best;
-        table.Heading($"{best.Case.Name}: from low to high, one figure at a time, {best.Sheet!.Currency}")
-            .Row("  figure                               low  likely    high      at low   at high");
+        table.Heading($"{best.Case.Name}: from low to high, one figure at a time, {best.Sheet!.Currency}");
+        FindingTable figures = new(
+            "  figure                               low  likely    high      at low   at high",
+            ["figure", "low", "likely", "high", "cost at low", "cost at high"]);
         foreach (CostSwing swing in comparison.Swings)
         {
             string name = swing.Assumption.Length <= 34 ? swing.Assumption : swing.Assumption[..31] + "...";
-            table.Row(
+            figures.Add(
                 Invariant(
                     $"  {name,-34}{swing.Low,8:0.####}{swing.Likely,8:0.####}{swing.High,8:0.####}{swing.TotalAtLow,10:0.00}"
-                        + $"{swing.TotalAtHigh,10:0.00}"));
+                        + $"{swing.TotalAtHigh,10:0.00}"),
+                swing.Assumption, Invariant($"{swing.Low:0.####}"), Invariant($"{swing.Likely:0.####}"),
+                Invariant($"{swing.High:0.####}"), Invariant($"{swing.TotalAtLow:0.00}"), Invariant($"{swing.TotalAtHigh:0.00}"));
         }
+
+        table.Table(figures);
     }
 
-    private static void Flips(TextTable table, Comparison comparison)
+    private static void Flips(IFindings table, Comparison comparison)
     {
         if (comparison.Flips.Count > 0)
         {
@@ -55,7 +61,7 @@ internal static class CompareRisks
         }
     }
 
-    private static void Gang(TextTable table, Comparison comparison)
+    private static void Gang(IFindings table, Comparison comparison)
     {
         if (comparison.Gang.Count == 0)
         {
@@ -63,17 +69,23 @@ internal static class CompareRisks
         }
 
         CompareRow best = comparison.Best;
-        table.Heading($"{best.Case.Name}: dies and plies, thousand good balls, {best.Sheet!.Currency}")
-            .Row("  panels at most   plies  panels a strike  strikes  die price     total  pays from");
+        table.Heading($"{best.Case.Name}: dies and plies, thousand good balls, {best.Sheet!.Currency}");
+        FindingTable dies = new(
+            "  panels at most   plies  panels a strike  strikes  die price     total  pays from",
+            ["panels at most", "plies", "panels a strike", "strikes", "die price", "total", "pays from, thousand"]);
         foreach (GangChoice choice in comparison.Gang)
         {
             string from = choice.PaysFromThousandBalls is { } balls ? Invariant($"{balls:0.0}") : "never";
-            table.Row(
+            dies.Add(
                 Invariant(
                     $"{choice.Cavities,16}{choice.Plies,8}{choice.PanelsPerStrike,17:0.##}{choice.StrikesPerThousandBalls,9:0.00}"
-                        + $"{choice.DiePrice,11:0.00}{choice.Total,10:0.00}{from,11}"));
+                        + $"{choice.DiePrice,11:0.00}{choice.Total,10:0.00}{from,11}"),
+                Invariant($"{choice.Cavities}"), Invariant($"{choice.Plies}"), Invariant($"{choice.PanelsPerStrike:0.##}"),
+                Invariant($"{choice.StrikesPerThousandBalls:0.00}"), Invariant($"{choice.DiePrice:0.00}"),
+                Invariant($"{choice.Total:0.00}"), from);
         }
 
+        table.Table(dies);
         table.Note(
             "Total: the die by its wear. Pays from: thousand balls from which this die, bought once, is the cheapest to buy and run; "
                 + "until then the one before it that is not 'never'.");

@@ -10,7 +10,7 @@ namespace FeltNest.Report;
 internal static class CompareWidths
 {
     /// <summary>Adds all of them to a table.</summary>
-    public static void Add(TextTable table, Comparison comparison)
+    public static void Add(IFindings table, Comparison comparison)
     {
         Millimetres(table, comparison);
         LeastWidths(table, comparison);
@@ -19,7 +19,7 @@ internal static class CompareWidths
         Crossovers(table, comparison);
     }
 
-    private static void Millimetres(TextTable table, Comparison comparison)
+    private static void Millimetres(IFindings table, Comparison comparison)
     {
         if (comparison.Values.Count == 0)
         {
@@ -39,7 +39,7 @@ internal static class CompareWidths
         }
     }
 
-    private static void LeastWidths(TextTable table, Comparison comparison)
+    private static void LeastWidths(IFindings table, Comparison comparison)
     {
         double low = comparison.Rows.Min(r => r.Case.WidthMm) * 0.9;
         DropWidth[] drops = [.. comparison.DropWidths.Where(d => d.LeastWidthMm >= low).TakeLast(12)];
@@ -55,11 +55,12 @@ internal static class CompareWidths
         foreach (DropWidth drop in drops)
         {
             table.Line(
-                $"{drop.Rows} rows from", drop.LeastWidthMm, "0.00", "mm", Invariant($"{drop.PanelsPerMetre:0.00} panels per metre"));
+                $"{drop.Rows} rows from", Invariant($"{drop.LeastWidthMm:0.00} mm"),
+                Invariant($"{drop.PanelsPerMetre:0.00} panels per metre"));
         }
     }
 
-    private static void KeptDie(TextTable table, Comparison comparison)
+    private static void KeptDie(IFindings table, Comparison comparison)
     {
         foreach (CompareRow row in comparison.Ranking.Where(r => r.Kept is not null).Take(CompareReport.MostRows))
         {
@@ -85,7 +86,7 @@ internal static class CompareWidths
         }
     }
 
-    private static void FurtherDies(TextTable table, Comparison comparison)
+    private static void FurtherDies(IFindings table, Comparison comparison)
     {
         foreach (CompareRow row in comparison.Ranking.Where(r => r.Further is not null).Take(CompareReport.MostRows))
         {
@@ -99,7 +100,7 @@ internal static class CompareWidths
         }
     }
 
-    private static void Crossovers(TextTable table, Comparison comparison)
+    private static void Crossovers(IFindings table, Comparison comparison)
     {
         if (comparison.Crossovers.Count == 0)
         {

@@ -5,7 +5,7 @@ namespace FeltNest.Report;
 
 /// <summary>A report for the terminal, at most 80 columns wide: headings, and lines of a name, a value and a remark. Long remarks go on
 /// below.</summary>
-internal sealed class TextTable
+internal sealed class TextTable : IFindings
 {
     private const int Columns = 80;
     private const int NameWidth = 27;
@@ -71,6 +71,25 @@ internal sealed class TextTable
         }
 
         return this;
+    }
+
+    /// <inheritdoc/>
+    void IFindings.Heading(string words) => Heading(words);
+
+    /// <inheritdoc/>
+    void IFindings.Line(string name, string value, string remark) => Line(name, value, remark);
+
+    /// <inheritdoc/>
+    void IFindings.Note(string words) => Note(words);
+
+    /// <inheritdoc/>
+    void IFindings.Table(FindingTable table)
+    {
+        Row(table.Head);
+        foreach ((string line, _) in table.Rows)
+        {
+            Row(line);
+        }
     }
 
     /// <inheritdoc/>

@@ -49,4 +49,7 @@ public sealed record CompareRow
 
     /// <summary>What a thousand balls cost, or null.</summary>
     public decimal? Total => Sheet?.Total;
+
+    /// <summary>Rows across the width, where the lay is of one repeat.</summary>
+    public int Rows => Layout.Bands[0].Repeat.Panels.Select(p => Math.Round(p.YMm, 6)).Distinct().Count();
 }

@@ -5,16 +5,20 @@ using FeltNest.Drawing.Charts;
 using FeltNest.Drawing.Lettering;
 using FeltNest.Drawing.Parts;
 using FeltNest.Geometry;
+using FeltNest.Layout.Limits;
 
 namespace FeltNest.Drawing.Sheets;
 
-/// <summary>The sheet of a comparison: the saw-tooth of waste over width with the offers on it, and what a thousand balls cost, or use
-/// where no price is known.</summary>
+/// <summary>The sheet of a comparison: the saw-tooth of waste over width with the offers on it, what a thousand balls cost, or use where
+/// no price is known, above the best, and the way from the least possible felt to the felt bought.</summary>
 internal static class CompareSheet
 {
-    // A4 lying; margin, title and the room between charts, mm.
+    // As wide as a lying A4; heights of the charts of waste and of steps, margin, title and the room between charts, mm.
     private const double Width = 297;
-    private const double Height = 210;
+    private const double WasteHeight = 92;
+    private const double StepsHeight = 92;
+    private const double BarsLeast = 17;
+    private const double BarStep = 9;
     private const double Margin = 12;
     private const double TitleRoom = 20;
     private const double Room = 6;
@@ -33,36 +37,54 @@ internal static class CompareSheet
     /// <summary>Draws the sheet.</summary>
     public static Sheet Draw(Comparison comparison)
     {
-        double high = Height - Margin - TitleRoom;
-        double half = Margin + ((high - Margin) * 0.45);
+        int bars = Math.Min(MostBars, comparison.Rows.Count);
+        double foot = Margin + StepsHeight + Room;
+        double middle = foot + BarsLeast + (bars * BarStep) + Room;
+        double high = middle + WasteHeight;
+        double height = high + TitleRoom + Margin;
         string title = $"Felt and cost side by side: {comparison.Question.Lay.Part.Name}";
         Mark[] marks =
         [
-            new GroupMark("title", [.. Title(title, comparison)]),
-            new GroupMark(
-                "waste",
-                [.. Waste(comparison).Draw(new Box { MinX = Margin, MinY = half + (Room / 2), MaxX = Width - Margin, MaxY = high })]),
-            new GroupMark(
-                "bars",
-                [.. Bars(comparison).Draw(new Box { MinX = Margin, MinY = Margin, MaxX = Width - Margin, MaxY = half - (Room / 2) })]),
+            new GroupMark("title", [.. Title(title, comparison, height - Margin)]),
+            new GroupMark("waste", [.. Waste(comparison).Draw(Across(middle, high))]),
+            new GroupMark("bars", [.. Bars(comparison).Draw(Across(foot, middle - Room))]),
+            .. Steps(comparison.Best),
         ];
         return new Sheet
         {
             Title = title,
-            Description = "Waste of the layout against roll width, and bars of what a thousand good balls cost or use.",
+            Description = "Waste of the layout against roll width, bars of what a thousand good balls cost or use above the best, and "
+                + "the way "
+                + "from the least possible felt to the felt bought.",
             WidthMm = Width,
-            HeightMm = Height,
+            HeightMm = height,
             Symbols = [],
             Marks = marks,
         };
+    }
+
+    private static Box Across(double low, double high) => new() { MinX = Margin, MinY = low, MaxX = Width - Margin, MaxY = high };
+
+    // Felt on the left; its money, where there is some, on the right.
+    private static IEnumerable<Mark> Steps(CompareRow best)
+    {
+        Box whole = Across(Margin, Margin + StepsHeight);
+        if (best.Sheet is not { } sheet)
+        {
+            yield return new GroupMark("felt", [.. CompareFelt.Felt(best).Draw(whole)]);
+            yield break;
+        }
+
+        double middle = Width * 0.55;
+        yield return new GroupMark("felt", [.. CompareFelt.Felt(best).Draw(whole with { MaxX = middle - (Room / 2) })]);
+        yield return new GroupMark("landed", [.. CompareFelt.Money(best, sheet).Draw(whole with { MinX = middle + (Room / 2) })]);
     }
 
     private static MarkedCurve Waste(Comparison comparison)
     {
         IEnumerable<CompareRow> named = comparison.Question.Scan ? comparison.Ranking.Take(1) : comparison.Ranking.Take(MostNames);
         string curve = comparison.Sweep.Count > 1
-            ? FormattableString.Invariant(
-                $"line: parallel rows, a die designed for each width, edge {comparison.Question.Lay.Trims.TotalMm / 2:0.#} mm")
+            ? FormattableString.Invariant($"line: parallel rows, a die for each width, edge {EdgeOf(comparison.Question.Lay.Trims)} mm")
             : string.Empty;
         string lines = comparison.Crossovers.Count > 0 ? "; dashed: number of rows changes" : string.Empty;
         return new MarkedCurve
@@ -72,54 +94,61 @@ internal static class CompareSheet
             Curve = [.. comparison.Sweep.Select(p => new Point2(p.WidthMm, p.WastePercent))],
             Marked = [
                 .. named.Select(r =>
-                    (StrokeFont.Fitted($"{r.Rank}  {r.Case.Name}", Ink.Note, 60), new Point2(r.Case.WidthMm, r.Yield.WastePercent))),
+                    (StrokeFont.Fitted(NameOf(r, comparison), Ink.Note, 60), new Point2(r.Case.WidthMm, r.Yield.WastePercent))),
             ],
             Lines = [.. comparison.Crossovers.Select(c => c.WidthMm)],
         };
     }
 
-    private static StackedBars Bars(Comparison comparison)
+    // An offer with trims of its own lies off the curve, which is of the usual ones: its name says so.
+    private static string NameOf(CompareRow row, Comparison comparison)
+    {
+        string own = row.Case.Trims == comparison.Question.Lay.Trims ? string.Empty : $" (edge {EdgeOf(row.Case.Trims)})";
+        return FormattableString.Invariant($"{row.Rank}  {row.Case.Name}{own}");
+    }
+
+    private static string EdgeOf(EdgeTrims trims) => FormattableString.Invariant($"{trims.TotalMm / 2:0.##}");
+
+    private static DifferenceBars Bars(Comparison comparison)
     {
         CompareRow[] rows = [.. comparison.Ranking.Take(MostBars)];
         string some = comparison.Rows.Count > MostBars ? $", the best {MostBars} of {comparison.Rows.Count}" : string.Empty;
         if (!comparison.HasCosts)
         {
-            return new StackedBars(
-                $"Felt bought for a thousand good balls, m\u00B2{some}",
+            return new DifferenceBars(
+                $"Felt bought for a thousand good balls above {rows[0].Case.Name}, m\u00B2{some}",
                 [.. rows[0].Account.Shares.Named.Select((s, i) => (s.Name, Shades[i]))],
-                [.. rows.Select(r => (
-                    $"{r.Rank}  {r.Case.Name}",
-                    (IReadOnlyList<double>)
-                    [
-                        .. r.Account.Shares.Named.Select(s => s.Percent / 100 * r.Account.PerThousandBalls.SquareMetres),
-                    ],
-                    r.Account.PerThousandBalls.SquareMetres.ToString("0.00", CultureInfo.InvariantCulture)))]);
+                [.. rows.Select(row => (
+                    $"{row.Rank}  {row.Case.Name}", Above(AreasOf(row), AreasOf(rows[0])),
+                    SumOf(row.Account.PerThousandBalls.SquareMetres, rows[0].Account.PerThousandBalls.SquareMetres)))]);
         }
 
-        // Net felt and the felt that is lost, each by its share of what the felt costs less what the waste brings; then the lines beside
-        // the felt.
-        return new StackedBars(
-            $"Cost of a thousand good balls, {rows[0].Sheet!.Currency}{some}",
-            [
-                ("felt on balls", Shades[0]), ("felt lost, less waste sold", Shades[1]), ("set-up", Shades[2]),
-                ("labour and machine", Shades[3]), ("die", Shades[4]), ("cutting board", Shades[5]),
-                ("handling", Shades[6]), ("overhead", Shades[7]),
-            ],
-            [
-                .. rows.Select(r =>
-                    ($"{r.Rank}  {r.Case.Name}", Values(r, r.Sheet!), r.Sheet!.Total.ToString("0.00", CultureInfo.InvariantCulture))),
-            ]);
+        return new DifferenceBars(
+            $"Cost of a thousand good balls above {rows[0].Case.Name}, {rows[0].Sheet!.Currency}{some}",
+            [("felt, less waste sold", Shades[0]), ("strikes and board", Shades[1]), ("die", Shades[2]), ("the rest", Shades[3])],
+            [.. rows.Select(row => (
+                $"{row.Rank}  {row.Case.Name}", Above(MoneyOf(row), MoneyOf(rows[0])),
+                SumOf((double)row.Total!.Value, (double)rows[0].Total!.Value)))]);
     }
 
-    private static IReadOnlyList<double> Values(CompareRow row, CostSheet sheet)
+    private static IReadOnlyList<double> Above(double[] values, double[] best) => [.. values.Zip(best, (value, least) => value - least)];
+
+    private static double[] AreasOf(CompareRow row) =>
+        [.. row.Account.Shares.Named.Select(s => s.Percent / 100 * row.Account.PerThousandBalls.SquareMetres)];
+
+    private static double[] MoneyOf(CompareRow row)
     {
-        decimal onBalls = sheet.AmountOf(10) * (decimal)(row.Account.NetSquareMetres / row.Account.PerThousandBalls.SquareMetres);
-        return [(double)onBalls, (double)(sheet.AmountOf(12) - onBalls), .. Enumerable.Range(13, 6).Select(n => (double)sheet.AmountOf(n))];
+        CostParts parts = CostParts.Of(row.Sheet!);
+        return [(double)parts.Felt, (double)parts.Strikes, (double)parts.Die, (double)parts.Rest];
     }
 
-    private static IEnumerable<Mark> Title(string title, Comparison comparison)
+    // The difference, and behind it what it is of.
+    private static string SumOf(double value, double best) => value == best
+        ? value.ToString("0.00", CultureInfo.InvariantCulture)
+        : string.Create(CultureInfo.InvariantCulture, $"{value - best:+0.00;-0.00;0.00} ({value:0.00})");
+
+    private static IEnumerable<Mark> Title(string title, Comparison comparison, double top)
     {
-        const double top = Height - Margin;
         yield return new TextMark
         {
             Text = StrokeFont.Fitted(title, Ink.Title, Width - (2 * Margin)),

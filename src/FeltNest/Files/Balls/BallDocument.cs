@@ -73,9 +73,9 @@ internal static class BallDocument
             new NumberField(
                 BallRanges.ShearModulus,
                 "shear modulus times thickness; warp modulus / (2 (1 + poisson)) within 0.1 % and warp = weft mean felt without a warp")
-                {
-                    Otherwise = FromFile,
-                });
+            {
+                Otherwise = FromFile,
+            });
         public static readonly NumberField Poisson = Set.Add(
             new NumberField(BallRanges.Poisson, "warp to weft; below the root of warp over weft modulus") { Otherwise = FromFile });
         public static readonly NumberField NeutralLayer = Set.Add(
@@ -88,7 +88,8 @@ internal static class BallDocument
         public static readonly NumberField MaxEdgeCompressionPercent = Set.Add(
             new NumberField(
                 BallRanges.MaxEdgeCompression,
-                "most edge compression, % of flat length; binds the elastic mated panel, 100 is no limit") { Otherwise = FromFile });
+                "most edge compression, % of flat length; binds the elastic mated panel, 100 is no limit")
+            { Otherwise = FromFile });
         public static readonly NumberField MaxCompressionPercent = Set.Add(
             new NumberField(
                 BallRanges.MaxCompression,
