@@ -118,6 +118,55 @@ public sealed class CompareCommandTests : IDisposable
         Assert.Contains(told, Assert.Single(run.Messages), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task A_currency_without_a_rate_names_the_list_and_the_offer()
+    {
+        string list = folder.Write("list.csv", "name,felt,widthMm,lengthM,price,priceUnit,currency\nA,f,600,50,18.4,m,XXX\n");
+        CommandRun run = await CommandRun.Of(
+            "compare", Bone, "--offers", list, "--costs", Demo("costs.json"), "--out", folder.Path("out"));
+
+        Assert.Equal(2, run.Code);
+        Assert.Equal(
+            $"feltnest: {list}: currency of 'A': XXX cannot be mixed with EUR: state its rate under rates in '{Demo("costs.json")}'",
+            Assert.Single(run.Messages));
+    }
+
+    [Fact]
+    public async Task A_correlation_of_a_figure_without_a_range_names_its_place_and_the_figures_there_are()
+    {
+        string costs = folder.Write(
+            "costs.json",
+            File.ReadAllText(Demo("costs.json"))
+                .Replace("\"second\": \"roll.endLossMm\"", "\"second\": \"die.price\"", StringComparison.Ordinal));
+        CommandRun run = await CommandRun.Of("compare", Bone, "--widths", "600", "--costs", costs, "--out", folder.Path("out"));
+
+        Assert.Equal(2, run.Code);
+        Assert.StartsWith(
+            $"feltnest: {costs}: correlations[0].second: 'die.price' is no figure with a range; there are: roll.endLossMm",
+            Assert.Single(run.Messages), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Felt_for_a_number_of_balls_is_bought_in_whole_rolls_and_the_layout_that_was_costed_is_sound()
+    {
+        CommandRun run = await CommandRun.Of(
+            "compare", Bone, "--width-range", "600:600:1", "--costs", Demo("costs.json"), "--balls", "5000", "--json", "--out",
+            folder.Path("out"));
+        Assert.Equal(0, run.Code);
+        JsonElement root = JsonDocument.Parse(run.Out).RootElement;
+        JsonElement bought = root.GetProperty("rows")[0].GetProperty("purchase");
+        double metres = root.GetProperty("rows")[0].GetProperty("perThousandBalls").GetProperty("metres").GetDouble();
+
+        Assert.Equal(5000, root.GetProperty("balls").GetDouble());
+        Assert.Equal(5 * metres, bought.GetProperty("neededM").GetDouble(), 1e-9);
+        Assert.Equal(0, (await CommandRun.Of("check", folder.Path("out/best-layout.json"))).Code);
+        Assert.Equal(0, (await CommandRun.Of("check", folder.Path("out/compare.json"))).Code);
+        CommandRun none = await CommandRun.Of(
+            "compare", Bone, "--width-range", "600:600:1", "--balls", "0", "--out", folder.Path("none"));
+        Assert.Equal(2, none.Code);
+        Assert.StartsWith("feltnest: --balls: 0 is outside 1 to", Assert.Single(none.Messages), StringComparison.Ordinal);
+    }
+
     private static string Life(string limit) => $$"""
         { "schema": "feltnest/die-life/1", "name": "D", "revision": "A", "supersededBy": null, "panelProfileMm": 1.2,
          "strikes": 9000, "failed": false, "reRuleAt": {{limit}}, "driftLimit": null,

@@ -1,7 +1,14 @@
 namespace FeltNest.Cost.Families;
 
 /// <summary>The width that each ball is cut on.</summary>
-/// <param name="WidthOf">Place of the width of each ball.</param>
-/// <param name="Total">Hundredths of the currency a year.</param>
-/// <param name="Bound">No choice costs less than this.</param>
-internal sealed record StockAnswer(IReadOnlyList<int> WidthOf, long Total, long Bound);
+internal sealed record StockAnswer
+{
+    /// <summary>Place of the width of each ball.</summary>
+    public required IReadOnlyList<int> WidthOf { get; init; }
+
+    /// <summary>Hundredths of the currency a year.</summary>
+    public required long Total { get; init; }
+
+    /// <summary>No choice costs less than this.</summary>
+    public required long Bound { get; init; }
+}

@@ -66,7 +66,10 @@ internal static class StockModel
         return cut;
     }
 
-    private static StockAnswer Read(CpSolver solver, BoolVar?[][] cut) => new(
-        [.. cut.Select(ball => Array.FindIndex(ball, here => here is not null && solver.BooleanValue(here)))],
-        (long)Math.Round(solver.ObjectiveValue), (long)Math.Ceiling(solver.BestObjectiveBound - 1e-6));
+    private static StockAnswer Read(CpSolver solver, BoolVar?[][] cut) => new()
+    {
+        WidthOf = [.. cut.Select(ball => Array.FindIndex(ball, here => here is not null && solver.BooleanValue(here)))],
+        Total = (long)Math.Round(solver.ObjectiveValue),
+        Bound = (long)Math.Ceiling(solver.BestObjectiveBound - 1e-6),
+    };
 }

@@ -49,7 +49,7 @@ internal static class AccountLines
         account.Heading(band == 0 ? "Strikes along the roll" : FormattableString.Invariant($"Strikes of band {band + 1}"));
         void Line(string key, string words, string unit, Func<BandCells, string> formula) => account.Line(
             BandKey(key, band), words, unit, i => band < comparison.Rows[i].Layout.Bands.Count
-                ? WorkbookCell.Formula(formula(new BandCells(offers, account, band, i)))
+                ? WorkbookCell.Formula(formula(new BandCells { Offers = offers, Account = account, Band = band, Column = i }))
                 : null);
         Line("most", "panels a strike may cut", string.Empty, c => $"IF(ISBLANK({c.Own("most")}),{c.Of("panels")},{c.Own("most")})");
         Line(
@@ -120,8 +120,16 @@ internal static class AccountLines
     }
 
     // Where the cells of one band of one column stand.
-    private readonly record struct BandCells(LineSheet Offers, LineSheet Account, int Band, int Column)
+    private readonly record struct BandCells
     {
+        public required LineSheet Offers { get; init; }
+
+        public required LineSheet Account { get; init; }
+
+        public required int Band { get; init; }
+
+        public required int Column { get; init; }
+
         // A figure of the band's layout.
         public string Of(string key) => Offers.At(BandKey(key, Band), Column);
 
