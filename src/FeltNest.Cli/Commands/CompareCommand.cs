@@ -1,7 +1,6 @@
 using System.CommandLine;
 using FeltNest.Cli.Options;
 using FeltNest.Cli.Progress;
-using FeltNest.Files.Offers;
 using FeltNest.Layout;
 using FeltNest.Runs;
 
@@ -13,23 +12,6 @@ internal sealed class CompareCommand
     // More than all makers together sell in many years.
     private const double MostBalls = 1e11;
 
-    private readonly Option<IReadOnlyList<double>?> widths = new("--widths")
-    {
-        Description = "Roll widths, each searched by all ways.",
-        HelpName = "A,B,C",
-        CustomParser = WidthList.List,
-    };
-    private readonly Option<IReadOnlyList<double>?> range = new("--width-range")
-    {
-        Description = "Many roll widths, laid in parallel rows from one set of tables.",
-        HelpName = "FROM:TO:STEP",
-        CustomParser = WidthList.Range,
-    };
-    private readonly Option<string?> offers = new("--offers")
-    {
-        Description = "Offers of felt (CSV), each searched by all ways on its guaranteed width.",
-        HelpName = "FILE",
-    };
     private readonly Option<string?> costs = new("--costs") { Description = "What the shop knows of its costs (JSON).", HelpName = "FILE" };
     private readonly Option<double?> bought = new("--balls")
     {
@@ -60,6 +42,7 @@ internal sealed class CompareCommand
     private readonly Terminal terminal;
     private readonly BallOptions balls;
     private readonly LayoutOptions options;
+    private readonly WidthOptions compared;
     private readonly ShopOptions shop;
     private readonly CommonOptions common;
 
@@ -67,7 +50,8 @@ internal sealed class CompareCommand
     {
         this.terminal = terminal;
         balls = new BallOptions(command, takesOutline: true);
-        foreach (Option option in (Option[])[widths, range, offers, costs, bought, life, keepDie, feed])
+        compared = new WidthOptions(command);
+        foreach (Option option in (Option[])[costs, bought, life, keepDie, feed])
         {
             command.Add(option);
         }
@@ -89,7 +73,7 @@ internal sealed class CompareCommand
     private int Run(ParseResult parse, CancellationToken stop)
     {
         Answer answer = new(terminal, parse, common);
-        RequireOne(parse);
+        compared.RequireOne(parse);
         if (options.IsJoint(parse))
         {
             throw new InputException(AskedFor.WarpAngle, "'joint' belongs to layout: here design, free or degrees");
@@ -102,7 +86,7 @@ internal sealed class CompareCommand
         CompareRun run = new(asked) { Progress = answer.Quiet ? null : new CompareLine(terminal, count) };
         string folder = parse.GetValue(common.Out)
             ?? DefaultFolder.OfCompare(
-                balls.NamedPath(parse), ComparedWord(parse, asked), asked.CostsFile, asked.LifeFile, asked.KeptDieFile,
+                balls.NamedPath(parse), compared.Word(parse), asked.CostsFile, asked.LifeFile, asked.KeptDieFile,
                 parse.GetValue(feed), asked.Balls, lay, options.Usual(lay), options.Seconds(parse));
         using CancellationTokenSource capped = options.Capped(parse, terminal, stop);
         return answer.Give(run, folder, parse.GetValue(common.Force), capped.Token, stop, balls.Assumed(parse));
@@ -112,10 +96,10 @@ internal sealed class CompareCommand
     {
         Part = part,
         Lay = lay,
-        WidthsMm = parse.GetValue(range) ?? parse.GetValue(widths) ?? [],
-        Scanned = parse.GetValue(range) is not null,
-        OffersFile = parse.GetValue(offers),
-        Offers = parse.GetValue(offers) is { } list ? OffersReader.Read(list) : null,
+        WidthsMm = compared.WidthsMm(parse),
+        Scanned = compared.Scanned(parse),
+        OffersFile = compared.OffersFile(parse),
+        Offers = compared.Offers(parse),
         CostsFile = parse.GetValue(costs),
         Balls = BallsAsked(parse),
         LifeFile = parse.GetValue(life),
@@ -131,21 +115,5 @@ internal sealed class CompareCommand
         }
 
         return parse.GetValue(bought);
-    }
-
-    private string ComparedWord(ParseResult parse, CompareAsk asked) => parse.GetValue(offers) is { } list
-        ? DefaultFolder.FileWord(list)
-        : DefaultFolder.WidthsWord(asked.WidthsMm, asked.Scanned);
-
-    private void RequireOne(ParseResult parse)
-    {
-        int given =
-            (parse.GetValue(widths) is null ? 0 : 1) + (parse.GetValue(range) is null ? 0 : 1) + (parse.GetValue(offers) is null ? 0 : 1);
-        if (given != 1)
-        {
-            throw new InputException(null, "compare", given == 0
-                ? "needs something to compare: --widths 1370,1500, --width-range 1300:1600:5 or --offers FILE"
-                : "takes one of --widths, --width-range and --offers at a time");
-        }
     }
 }

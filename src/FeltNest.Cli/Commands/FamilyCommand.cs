@@ -2,7 +2,6 @@ using System.CommandLine;
 using FeltNest.Cli.Options;
 using FeltNest.Cli.Progress;
 using FeltNest.Files.Families;
-using FeltNest.Files.Offers;
 using FeltNest.Layout;
 using FeltNest.Runs;
 
@@ -18,23 +17,6 @@ internal sealed class FamilyCommand
     {
         Description = "The balls (CSV): name, ball, ballsPerYear, and where they differ gapMm and edgeMm.",
         HelpName = "FAMILY",
-    };
-    private readonly Option<IReadOnlyList<double>?> widths = new("--widths")
-    {
-        Description = "Roll widths, each searched by all ways for each ball.",
-        HelpName = "A,B,C",
-        CustomParser = WidthList.List,
-    };
-    private readonly Option<IReadOnlyList<double>?> range = new("--width-range")
-    {
-        Description = "Many roll widths, laid in parallel rows from one set of tables a ball.",
-        HelpName = "FROM:TO:STEP",
-        CustomParser = WidthList.Range,
-    };
-    private readonly Option<string?> offers = new("--offers")
-    {
-        Description = "Offers of felt (CSV), each searched by all ways on its guaranteed width for each ball.",
-        HelpName = "FILE",
     };
     private readonly Option<string> costs = new("--costs")
     {
@@ -52,6 +34,7 @@ internal sealed class FamilyCommand
 
     private readonly Terminal terminal;
     private readonly LayoutOptions options;
+    private readonly WidthOptions compared;
     private readonly ShopOptions shop;
     private readonly CommonOptions common;
 
@@ -59,7 +42,8 @@ internal sealed class FamilyCommand
     {
         this.terminal = terminal;
         command.Add(list);
-        foreach (Option option in (Option[])[widths, range, offers, costs, most])
+        compared = new WidthOptions(command, " for each ball");
+        foreach (Option option in (Option[])[costs, most])
         {
             command.Add(option);
         }
@@ -81,7 +65,7 @@ internal sealed class FamilyCommand
     private int Run(ParseResult parse, CancellationToken stop)
     {
         Answer answer = new(terminal, parse, common);
-        RequireOne(parse);
+        compared.RequireOne(parse);
         if (options.IsJoint(parse))
         {
             throw new InputException(AskedFor.WarpAngle, "'joint' belongs to layout: here design, free or degrees");
@@ -93,7 +77,7 @@ internal sealed class FamilyCommand
         LayoutRequest first = run.Question.Balls[0].Lay;
         string folder = parse.GetValue(common.Out)
             ?? DefaultFolder.OfFamily(
-                parse.GetValue(list)!, ComparedWord(parse, asked), asked.CostsFile, asked.MostWidths, asked.Lay(first.Part),
+                parse.GetValue(list)!, compared.Word(parse), asked.CostsFile, asked.MostWidths, asked.Lay(first.Part),
                 options.Usual(first), options.Seconds(parse));
         using CancellationTokenSource capped = options.Capped(parse, terminal, stop);
         return answer.Give(run, folder, parse.GetValue(common.Force), capped.Token, stop);
@@ -103,27 +87,11 @@ internal sealed class FamilyCommand
     {
         Balls = FamilyReader.Read(parse.GetValue(list)!),
         Lay = part => shop.Applied(parse, options.Request(parse, part)),
-        WidthsMm = parse.GetValue(range) ?? parse.GetValue(widths) ?? [],
-        Scanned = parse.GetValue(range) is not null,
-        OffersFile = parse.GetValue(offers),
-        Offers = parse.GetValue(offers) is { } file ? OffersReader.Read(file) : null,
+        WidthsMm = compared.WidthsMm(parse),
+        Scanned = compared.Scanned(parse),
+        OffersFile = compared.OffersFile(parse),
+        Offers = compared.Offers(parse),
         CostsFile = parse.GetValue(costs)!,
         MostWidths = parse.GetValue(most),
     };
-
-    private string ComparedWord(ParseResult parse, FamilyAsk asked) => parse.GetValue(offers) is { } file
-        ? DefaultFolder.FileWord(file)
-        : DefaultFolder.WidthsWord(asked.WidthsMm, asked.Scanned);
-
-    private void RequireOne(ParseResult parse)
-    {
-        int given = new[] { parse.GetValue(widths) is not null, parse.GetValue(range) is not null, parse.GetValue(offers) is not null }
-            .Count(there => there);
-        if (given != 1)
-        {
-            throw new InputException(null, "family", given == 0
-                ? "needs widths to choose from: --widths 1370,1500, --width-range 1300:1600:5 or --offers FILE"
-                : "takes one of --widths, --width-range and --offers at a time");
-        }
-    }
 }

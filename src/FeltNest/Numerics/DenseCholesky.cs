@@ -38,6 +38,18 @@ internal sealed class DenseCholesky
         return new DenseCholesky(l, size);
     }
 
+    /// <summary>The lower factor times a vector: independent values of variance 1 come out with the matrix as their covariance.</summary>
+    public double[] Mixed(ReadOnlySpan<double> x)
+    {
+        double[] mixed = new double[size];
+        for (int i = 0; i < size; i++)
+        {
+            mixed[i] = DenseRows.Dot(factor.AsSpan(i * size, i + 1), x[..(i + 1)]);
+        }
+
+        return mixed;
+    }
+
     /// <summary>Solves in place.</summary>
     public void Solve(Span<double> x)
     {

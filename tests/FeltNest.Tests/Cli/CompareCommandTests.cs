@@ -203,7 +203,7 @@ public sealed class CompareCommandTests : IDisposable
     }
 
     [Theory]
-    [InlineData("", "needs something to compare: --widths")]
+    [InlineData("", "needs widths to choose from: --widths")]
     [InlineData("--widths 500 --width-range 500:600:20", "takes one of --widths, --width-range and --offers")]
     [InlineData("--widths 500,500", "--widths: '500,500' is not allowed: 1 to 60 different lengths")]
     [InlineData("--widths 500;600", "--widths: '500;600' is not allowed")]

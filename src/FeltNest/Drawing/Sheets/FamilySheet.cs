@@ -59,7 +59,7 @@ internal static class FamilySheet
             return [];
         }
 
-        return new StackedBars(
+        return new DifferenceBars(
             Invariant($"A year above {least:0} {answer.Question.Costs.Currency}, each ball on its cheapest width and none kept"),
             [("balls not on their cheapest width", Shades[1]), ("keeping widths", Shades[0])],
             [

@@ -19,6 +19,9 @@ internal sealed class OutlookStudy
     private const int Seed = 1;
     private const int Slices = 64;
 
+    // Variance added to every figure, so that two may go wholly together.
+    private const double Blur = 1e-9;
+
     private readonly CompareRow[] rows;
     private readonly RowPricing pricing;
     private readonly CostInputs costs;
@@ -45,7 +48,7 @@ internal sealed class OutlookStudy
 
     private CostOutlook Run()
     {
-        double[,] mixed = MixingOf(figures, costs.Correlations);
+        DenseCholesky mixed = MixingOf(figures, costs.Correlations);
         HaltonPoints points = new(figures.Count, Seed);
         double[][] values = [.. Enumerable.Range(0, Samples).AsParallel().AsOrdered().Select(i => Values(points.At(i), mixed))];
         double[][] totals = [.. values.AsParallel().AsOrdered().Select(draw => rows.Select((_, r) => Total(r, draw)).ToArray())];
@@ -124,74 +127,35 @@ internal sealed class OutlookStudy
         return (double)pricing.Priced(rows[row].Case, plans[row], rows[row].MostPanels, change).Sheet!.Total;
     }
 
-    private double[] Values(double[] point, double[,] mixed)
+    private double[] Values(double[] point, DenseCholesky mixed)
     {
         double[] normal = [.. point.Select(NormalDistribution.Quantile)];
-        double[] values = new double[normal.Length];
-        for (int f = 0; f < values.Length; f++)
-        {
-            double sum = 0;
-            for (int k = 0; k <= f; k++)
-            {
-                sum += mixed[f, k] * normal[k];
-            }
-
-            values[f] = figures[f].At(Math.Clamp(NormalDistribution.Below(sum), 1e-12, 1 - 1e-12));
-        }
-
-        return values;
+        double[] together = mixed.Mixed(normal);
+        return [.. figures.Select((figure, f) => figure.At(Math.Clamp(NormalDistribution.Below(together[f]), 1e-12, 1 - 1e-12)))];
     }
 
-    // The lower triangle whose product with its transpose is the table of correlations.
-    private static double[,] MixingOf(IReadOnlyList<UnsureFigure> figures, IReadOnlyList<CostCorrelation> correlations)
+    private static DenseCholesky MixingOf(IReadOnlyList<UnsureFigure> figures, IReadOnlyList<CostCorrelation> correlations)
     {
-        double[,] table = new double[figures.Count, figures.Count];
-        for (int f = 0; f < figures.Count; f++)
+        int size = figures.Count;
+        string[] names = [.. figures.Select(figure => figure.Name)];
+        double[] table = new double[size * size];
+        for (int f = 0; f < size; f++)
         {
-            table[f, f] = 1;
+            table[(f * size) + f] = 1;
         }
 
         foreach (CostCorrelation pair in correlations)
         {
-            int first = figures.ToList().FindIndex(figure => figure.Name == pair.First);
-            int second = figures.ToList().FindIndex(figure => figure.Name == pair.Second);
+            int first = Array.IndexOf(names, pair.First);
+            int second = Array.IndexOf(names, pair.Second);
             if (first >= 0 && second >= 0)
             {
-                table[first, second] = table[second, first] = pair.R;
+                table[(first * size) + second] = table[(second * size) + first] = pair.R;
             }
         }
 
-        double[,] lower = new double[figures.Count, figures.Count];
-        for (int i = 0; i < figures.Count; i++)
-        {
-            for (int j = 0; j <= i; j++)
-            {
-                double rest = table[i, j];
-                for (int k = 0; k < j; k++)
-                {
-                    rest -= lower[i, k] * lower[j, k];
-                }
-
-                if (i == j && rest < -1e-12)
-                {
-                    throw new InputException(null, "correlations", "contradict each other: no figures can go together in all these ways");
-                }
-
-                lower[i, j] = Entry(rest, i == j ? 0 : lower[j, j], i == j);
-            }
-        }
-
-        return lower;
-    }
-
-    private static double Entry(double rest, double pivot, bool onDiagonal)
-    {
-        if (onDiagonal)
-        {
-            return Math.Sqrt(Math.Max(0, rest));
-        }
-
-        return pivot > 1e-9 ? rest / pivot : 0;
+        return DenseCholesky.TryFactor(table, size, Blur)
+            ?? throw new InputException(null, "correlations", "contradict each other: no figures can go together in all these ways");
     }
 
     private IEnumerable<SpreadShare> Shares(double[][] values, double[] totals)
