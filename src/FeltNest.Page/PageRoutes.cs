@@ -98,10 +98,12 @@ internal static class PageRoutes
         LineStream.Begin(context.Response);
 
         // Whole millimetres, from the middle outwards, so that the neighbourhood of the width is there first.
-        foreach (double width in ChartWidths.Of(request.RollWidthMm).OrderBy(w => Math.Abs(w - request.RollWidthMm)))
+        double[] widths = ChartWidths.Of(request.RollWidthMm);
+        foreach (double width in widths.OrderBy(w => Math.Abs(w - request.RollWidthMm)))
         {
             double? waste = width <= request.Trims.TotalMm ? null : await work.AtOnce(() => scan.WasteAt(width), gone);
-            await LineStream.Send(context.Response, new SweepAnswer(width, waste), gone);
+            SweepAnswer point = new() { WidthMm = width, WastePercent = waste, FromMm = widths[0], ToMm = widths[^1] };
+            await LineStream.Send(context.Response, point, gone);
         }
     }
 

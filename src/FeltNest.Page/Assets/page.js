@@ -14,7 +14,7 @@ const asked = {};
 const late = {};
 // What was wrong with the address stays to be read until something is changed.
 let ofAddress = "";
-let unit = "mm", points = new Map(), dragging = false, lay = null, repaint = 0;
+let unit = "mm", points = new Map(), scale = [0, 0], dragging = false, lay = null, repaint = 0;
 
 const inUnit = text => unit === "mm" || text === "" || isNaN(Number(text)) ? text : String(Math.round(Number(text) / 25.4 * 10000) / 10000);
 const inMm = text => unit === "mm" || text.trim() === "" || isNaN(Number(text)) ? text : String(Math.round(Number(text) * 25.4 * 1e6) / 1e6);
@@ -96,11 +96,12 @@ async function answerAll() {
   byId("stage").textContent = "Working.";
   layOut(words);
   if (answerAll.panelOf !== panelWords()) panel(words);
-  if (answerAll.widthsOf !== widthsWords()) widths(words); else drawWidths();
+  // While the handle is dragged its scale stands still: the chart is asked anew when it is let go.
+  if (!dragging && answerAll.widthsOf !== widthsWords()) widths(words); else drawWidths();
 }
 
 const panelWords = () => ofBall.map(name => asked[name]).join("|");
-const widthsWords = () => [panelWords(), asked.gap, asked.lower, asked.upper, asked.warp, asked.warpDeg, asked.oneWay, dragging ? "" : asked.width].join("|");
+const widthsWords = () => [panelWords(), asked.gap, asked.lower, asked.upper, asked.warp, asked.warpDeg, asked.oneWay, asked.width].join("|");
 
 async function layOut(words) {
   const { faults, gone } = await ask("lay", `lay?${words}`, line => { clearFaults(); tell(line.problem ?? ""); lay = line; drawLay(); });
@@ -216,16 +217,17 @@ function drawRoll() {
 async function widths(words) {
   const key = widthsWords();
   const fresh = new Map();
-  const { faults, gone } = await ask("widths", `widths?${words}`, line => { fresh.set(line.widthMm, line.wastePercent); points = fresh; if (!repaint) repaint = requestAnimationFrame(() => { repaint = 0; drawWidths(); }); });
+  const { faults, gone } = await ask("widths", `widths?${words}`, line => { fresh.set(line.widthMm, line.wastePercent); points = fresh; scale = [line.fromMm, line.toMm]; if (!repaint) repaint = requestAnimationFrame(() => { repaint = 0; drawWidths(); }); });
   if (!faults && !gone) answerAll.widthsOf = key;
 }
 
 function drawWidths() {
   const svg = byId("widths"), known = [...points].filter(p => p[1] != null).sort((a, b) => a[0] - b[0]), here = Number(asked.width);
   if (known.length < 2) return;
-  const all = [...points.keys()], low = Math.min(...all, here), high = Math.max(...all, here), most = Math.max(...known.map(p => p[1])), least = Math.min(...known.map(p => p[1]));
+  // The scale is that of all widths asked for, those still to come too, so that it does not move under the pointer.
+  const low = Math.min(scale[0], here), high = Math.max(scale[1], here), most = Math.max(...known.map(p => p[1])), least = Math.min(...known.map(p => p[1]));
   const x = w => 60 + 820 * (w - low) / (high - low), y = v => 20 + 190 * (most - v) / Math.max(0.5, most - least);
-  drawWidths.back = place => Math.round(low + (high - low) * (place - 60) / 820);
+  drawWidths.back = place => Math.round(low + (high - low) * Math.min(1, Math.max(0, (place - 60) / 820)));
   const had = document.activeElement?.id === "knob";
   svg.replaceChildren();
   make("line", { class: "axis", x1: 60, x2: 880, y1: 216, y2: 216 }, svg); make("line", { class: "axis", x1: 60, x2: 60, y1: 14, y2: 216 }, svg);
@@ -309,7 +311,7 @@ for (const radio of document.querySelectorAll("[name=unit]")) {
 byId("offers").addEventListener("change", event => offers(event.target.files[0]));
 byId("widths").addEventListener("pointerdown", event => { dragging = true; byId("widths").setPointerCapture(event.pointerId); setWidth(place(event), true); event.preventDefault(); byId("knob")?.focus(); });
 byId("widths").addEventListener("pointermove", event => { if (dragging) setWidth(place(event), true); });
-byId("widths").addEventListener("pointerup", () => { dragging = false; });
+byId("widths").addEventListener("pointerup", () => { dragging = false; changed(true); });
 byId("widths").addEventListener("keydown", event => {
   const step = { ArrowLeft: -1, ArrowDown: -1, ArrowRight: 1, ArrowUp: 1, PageDown: -25, PageUp: 25 }[event.key];
   if (step && event.target.id === "knob") { setWidth(Math.round(Number(asked.width) + step), false); event.preventDefault(); }
