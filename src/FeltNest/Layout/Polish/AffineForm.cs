@@ -26,8 +26,4 @@ internal sealed record AffineForm(double Constant, params (int Parameter, double
             gradient[parameter] += weight * factor;
         }
     }
-
-    /// <summary>Key by which equal forms are found.</summary>
-    internal string Key => FormattableString.Invariant($"{Constant:R}|")
-        + string.Join(' ', Terms.OrderBy(t => t.Parameter).Select(t => FormattableString.Invariant($"{t.Parameter}:{t.Factor:R}")));
 }

@@ -43,7 +43,14 @@ internal static class ContactFinder
 
             int start = contacts.Count;
             Corner corner = new() { X = a.X[i], Y = a.Y[i], IsFirst = cornersAreFirst };
-            (bool inside, int nearest, double depth) = AgainstAll(b, x, y, margin, corner, contacts);
+            (bool inside, int nearest, double depth) = AgainstAll(b, x, y, margin, margin, corner, contacts);
+            if (inside && depth > margin)
+            {
+                // Deeper than the edges looked at: all are asked.
+                contacts.RemoveRange(start, contacts.Count - start);
+                (inside, nearest, depth) = AgainstAll(b, x, y, margin, double.PositiveInfinity, corner, contacts);
+            }
+
             if (inside && nearest >= 0 && depth > Rounding)
             {
                 contacts.RemoveRange(start, contacts.Count - start);
@@ -55,9 +62,10 @@ internal static class ContactFinder
         }
     }
 
-    // The contacts of one corner with the edges near it, whether it lies inside the part, and the nearest edge it lies behind.
+    // The contacts of one corner with the edges near it, whether it lies inside the part, and the nearest edge it lies behind. Edges farther
+    // along x than the reach are asked only whether a ray passes them.
     private static (bool Inside, int Nearest, double Depth) AgainstAll(
-        PosedOutline b, double x, double y, double margin, Corner corner, List<Contact> contacts)
+        PosedOutline b, double x, double y, double margin, double reach, Corner corner, List<Contact> contacts)
     {
         int nearest = -1;
         double depth = double.PositiveInfinity;
@@ -70,6 +78,17 @@ internal static class ContactFinder
                 // An edge stands in every slice it passes; the first of these that is looked at speaks for it.
                 if (slice > firstSlice && b.FirstSlice[k] < slice)
                 {
+                    continue;
+                }
+
+                if (x > b.EdgeMaxX[k] + reach)
+                {
+                    continue;
+                }
+
+                if (x < b.EdgeMinX[k] - reach)
+                {
+                    inside ^= b.Y[k] > y != b.Y[k + 1 == b.Y.Length ? 0 : k + 1] > y;
                     continue;
                 }
 

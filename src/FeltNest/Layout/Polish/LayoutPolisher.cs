@@ -117,6 +117,7 @@ internal sealed class LayoutPolisher
     {
         List<(double[], double)> limits = [];
         List<Contact> contacts = [];
+        (double[] least, double[] most) = Box(at, trust);
         foreach (PanelPair pair in pairs)
         {
             contacts.Clear();
@@ -127,7 +128,11 @@ internal sealed class LayoutPolisher
             foreach (Contact c in contacts)
             {
                 double[] factors = ContactLimit.Factors(model, pair, c, at.Length);
-                limits.Add((factors, model.Gap - c.Distance));
+                double bound = model.Gap - c.Distance;
+                if (CanFail(factors, bound, least, most))
+                {
+                    limits.Add((factors, bound));
+                }
             }
 
             if (limits.Count > MostLimits)
@@ -138,9 +143,20 @@ internal sealed class LayoutPolisher
         }
 
         AddEdges(at, trust, limits);
-        (double[] least, double[] most) = Box(at, trust);
         double[] cost = [.. model.CostGradient(at).Select(g => g * costScale)];
         return TrustStep.Solve(cost, limits, least, most, ViolationPrice);
+    }
+
+    // A limit that no step within the box can break tells the linear program nothing.
+    private static bool CanFail(double[] factors, double bound, double[] least, double[] most)
+    {
+        double reach = 0;
+        for (int i = 0; i < factors.Length; i++)
+        {
+            reach += factors[i] * (factors[i] > 0 ? least[i] : most[i]);
+        }
+
+        return reach < bound;
     }
 
     // How far each parameter may move.

@@ -7,7 +7,7 @@ internal static class PairList
     internal static List<PanelPair> Of(PoseModel model, double[] at, double reach)
     {
         List<PanelPair> pairs = [];
-        HashSet<string> known = [];
+        HashSet<PanelPair> known = new(new SameMotion(model));
         foreach ((int first, int second) in
                  from i in Enumerable.Range(0, model.Panels.Count) from k in Enumerable.Range(i, model.Panels.Count - i) select (i, k))
         {
@@ -20,12 +20,10 @@ internal static class PairList
 
                 AffineForm x = Offset(model, first, second, copy, p => p.X, p => p.X);
                 AffineForm y = Offset(model, first, second, copy, p => p.Y, p => p.Y);
-                AffineForm turnA = model.Panels[first].Angle;
-                AffineForm turnB = model.Panels[second].Angle;
-                string key = string.Join('/', x.Key, y.Key, turnA.Key, turnB.Key);
-                if (known.Add(key))
+                PanelPair pair = new() { First = first, Second = second, OffsetX = x, OffsetY = y };
+                if (known.Add(pair))
                 {
-                    pairs.Add(new PanelPair { First = first, Second = second, OffsetX = x, OffsetY = y });
+                    pairs.Add(pair);
                 }
             }
         }

@@ -19,32 +19,42 @@ internal sealed class PosedOutline
         (X, Y, AlongX, AlongY, BeforeX, BeforeY, Length) = (
             new double[n], new double[n], new double[n], new double[n], new double[n], new double[n], new double[n]);
         (IsOutwardCorner, FirstSlice) = (new bool[n], new int[n]);
+        (EdgeMinX, EdgeMaxX) = (new double[n], new double[n]);
         for (int i = 0; i < n; i++)
         {
             Point2 a = turned[i];
             Point2 b = turned[(i + 1) % n];
             Length[i] = (b - a).Length;
+            (EdgeMinX[i], EdgeMaxX[i]) = (Math.Min(a.X, b.X), Math.Max(a.X, b.X));
             (X[i], Y[i], AlongX[i], AlongY[i]) = (a.X, a.Y, (b.X - a.X) / Length[i], (b.Y - a.Y) / Length[i]);
         }
 
         (MinX, MaxX, MinY, MaxY) = (X.Min(), X.Max(), Y.Min(), Y.Max());
         int count = Math.Clamp(n / 4, 1, 256);
         sliceHeight = (MaxY - MinY) / count;
-        List<int>[] edges = [.. Enumerable.Range(0, count).Select(_ => new List<int>())];
+        int[] last = new int[n];
+        int[] passing = new int[count];
         for (int i = 0; i < n; i++)
         {
             int before = (i + n - 1) % n;
             int next = (i + 1) % n;
             (BeforeX[i], BeforeY[i]) = (AlongX[before], AlongY[before]);
             IsOutwardCorner[i] = (AlongX[before] * AlongY[i]) - (AlongY[before] * AlongX[i]) > 0;
-            (FirstSlice[i], int last) = Slices(Math.Min(Y[i], Y[next]), Math.Max(Y[i], Y[next]));
-            for (int slice = FirstSlice[i]; slice <= last; slice++)
+            (FirstSlice[i], last[i]) = Slices(Math.Min(Y[i], Y[next]), Math.Max(Y[i], Y[next]));
+            for (int slice = FirstSlice[i]; slice <= last[i]; slice++)
             {
-                edges[slice].Add(i);
+                passing[slice]++;
             }
         }
 
-        slices = [.. edges.Select(e => e.ToArray())];
+        slices = [.. passing.Select(edges => new int[edges])];
+        for (int i = n - 1; i >= 0; i--)
+        {
+            for (int slice = FirstSlice[i]; slice <= last[i]; slice++)
+            {
+                slices[slice][--passing[slice]] = i;
+            }
+        }
     }
 
     /// <summary>Corners, mm from the part's own origin.</summary>
@@ -64,6 +74,12 @@ internal sealed class PosedOutline
 
     /// <summary>Length of edge i, mm.</summary>
     internal double[] Length { get; }
+
+    /// <summary>Where edge i begins along x, mm.</summary>
+    internal double[] EdgeMinX { get; }
+
+    /// <summary>Where edge i ends along x, mm.</summary>
+    internal double[] EdgeMaxX { get; }
 
     /// <summary>True where the corner bulges outwards, so that a point can have it as its nearest place.</summary>
     internal bool[] IsOutwardCorner { get; }

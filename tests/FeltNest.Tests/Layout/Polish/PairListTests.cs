@@ -53,7 +53,7 @@ public sealed class PairListTests
                 .Select(p => FormattableString.Invariant($"{p.OffsetX.At(model.Parameters)} {p.OffsetY.At(model.Parameters)}"))
                 .Where(p => p is "34 0" or "17 15" or "-17 15" or "0 30")
                 .Order(StringComparer.Ordinal));
-        Assert.Equal(pairs.Count, pairs.Select(p => (p.OffsetX.Key, p.OffsetY.Key)).Distinct().Count());
+        Assert.Equal(pairs.Count, pairs.Select(p => (Terms(p.OffsetX), Terms(p.OffsetY))).Distinct().Count());
     }
 
     private static void AllWithin(PoseModel model, double reach)
@@ -88,6 +88,8 @@ public sealed class PairListTests
 
         Assert.NotEqual(0, found);
     }
+
+    private static string Terms(AffineForm form) => form.Constant + ":" + string.Join(' ', form.Terms);
 
     private static (double, double, double, double) Key(double x, double y, double first, double second) =>
         (Math.Round(x, 6) + 0.0, Math.Round(y, 6) + 0.0, Math.Round(first, 6), Math.Round(second, 6));
