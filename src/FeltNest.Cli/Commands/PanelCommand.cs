@@ -232,7 +232,7 @@ internal sealed class PanelCommand
     private (IRun Run, string Folder) Designed(ParseResult parse, BallSpec ball, string path, bool loud)
     {
         LayoutRequest named = Named(parse, ball);
-        SeamQuestion question = design.Question(parse, ball);
+        SeamQuestion question = design.Question(parse, ball, layout.IsJoint(parse));
         SeamDesignRun run = new()
         {
             Question = question,

@@ -90,7 +90,10 @@ internal sealed class SeamDesignOptions
     public string? FirstGiven(ParseResult parse) => Array.Find(own, option => parse.GetResult(option) is { Implicit: false })?.Name;
 
     /// <summary>What to ask for a ball.</summary>
-    public SeamQuestion Question(ParseResult parse, BallSpec ball) => new()
+    /// <param name="parse">The command line.</param>
+    /// <param name="ball">The ball.</param>
+    /// <param name="turnsWarp">Whether its angle to the warp is to be found too.</param>
+    public SeamQuestion Question(ParseResult parse, BallSpec ball, bool turnsWarp) => new()
     {
         Ball = ball,
         StretchLimitsPercent = parse.GetValue(limits)!,
@@ -104,6 +107,7 @@ internal sealed class SeamDesignOptions
         },
         Waves = parse.GetValue(waves),
         Unmirrored = parse.GetValue(unmirrored),
+        TurnsWarp = turnsWarp,
     };
 
     /// <summary>What sets a design apart, for the name of its folder.</summary>
@@ -115,7 +119,8 @@ internal sealed class SeamDesignOptions
             : FormattableString.Invariant($"{steps[0]}");
         return $"seam-design{range}{Word("c", asked.Limits.CompressionPercent)}{Word("r", asked.Limits.LeastRadiusMm)}"
             + $"{Word("run", asked.Limits.LeastRunMm)}{Word("gap", asked.Limits.MostGapMm)}"
-            + $"{Word("waves", asked.Waves == UsualWaves ? null : asked.Waves)}{(asked.Unmirrored ? "-unmirrored" : string.Empty)}";
+            + $"{Word("waves", asked.Waves == UsualWaves ? null : asked.Waves)}{(asked.Unmirrored ? "-unmirrored" : string.Empty)}"
+            + (asked.TurnsWarp ? "-joint" : string.Empty);
     }
 
     private static string Word(string letter, double? value) =>

@@ -19,4 +19,7 @@ internal sealed record SeamQuestion
 
     /// <summary>Whether the seam may leave its mirrors and keep the half-turns alone.</summary>
     public required bool Unmirrored { get; init; }
+
+    /// <summary>Whether the panel's angle to the warp is a number of the design too; on a roll the panels lie at that angle.</summary>
+    public required bool TurnsWarp { get; init; }
 }

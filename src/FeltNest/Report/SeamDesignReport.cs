@@ -46,6 +46,13 @@ internal static class SeamDesignReport
         foot.Note(
             "Felt before losses. Each line is the seam with the least felt on the roll; the column plane is the least felt of a seam "
                 + "designed for the endless plane. Radius: least of the seam; gap: what the fitter feels with the edge free.");
+        if (front.Question.TurnsWarp)
+        {
+            string angles = string.Join(", ", front.Of(SeamFamily.Shaped).Select(mark => string.Create(
+                CultureInfo.InvariantCulture, $"{mark.Roll.Ball.Panel.WarpAngleDeg:0.0} at {mark.StretchLimitPercent:0.##} %")));
+            foot.Note($"Angle of the shaped panels to the warp, degrees: {angles}. They lie on the roll at that angle.");
+        }
+
         if (Flat(front) is { } range)
         {
             foot.Note(range);

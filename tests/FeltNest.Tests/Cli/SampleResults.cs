@@ -132,6 +132,7 @@ internal static class SampleResults
                 Limits = new SeamLimits { StretchPercent = 0, LeastRadiusMm = 12 },
                 Waves = 3,
                 Unmirrored = false,
+                TurnsWarp = false,
             },
             Roll = roll,
             Given = given,

@@ -25,6 +25,9 @@ internal sealed class SeamFamilyFront
     // Factor of the least area of the chart where a full panel was not found.
     private const double Rounder = 1.5;
 
+    // Angles to the warp at which a search looks before it begins at the best of them.
+    private const int Turns = 4;
+
     // Places of a number of the seam: a ten-thousandth of a mm, so that the ball file says exactly what was measured.
     private const int Digits = 4;
 
@@ -38,6 +41,7 @@ internal sealed class SeamFamilyFront
     private SeamTrial? begun;
     private SeamTrial? planeTrial;
     private SeamTrial? rowsTrial;
+    private SeamTrial? turnedTrial;
     private SeamTrial? rollTrial;
     private SeamChoice? plane;
     private SeamChoice? roll;
@@ -65,7 +69,16 @@ internal sealed class SeamFamilyFront
     public void Begin(double waistMm, LayoutRequest request, CancellationToken stop)
     {
         (double least, double most) = variables.Waists();
-        SeamState state = solver.First(variables.Plain(Math.Clamp(waistMm, least, most)));
+        double waist = Math.Clamp(waistMm, least, most);
+        double[] turns = variables.TurnsWarp ? [.. Enumerable.Range(0, Turns).Select(i => i * Math.PI / Turns)] : [0];
+        begun = turns.Select(turn => Begun(variables.Plain(waist, turn), request, stop))
+            .OfType<SeamTrial>().OrderBy(trial => trial.Lay.FeltMm2).FirstOrDefault()
+            ?? throw new NoAnswerException("no lattice of the panel was found");
+    }
+
+    private SeamTrial? Begun(double[] values, LayoutRequest request, CancellationToken stop)
+    {
+        SeamState state = solver.First(values);
         SeamLook look = reader.At(state.Request, state.Domain, state.Coefficients);
         LayoutRequest asked = request with
         {
@@ -74,10 +87,9 @@ internal sealed class SeamFamilyFront
             Effort = 1,
         };
         SearchEffort effort = SearchEffort.Of(asked);
-        PoseModel lattice = PlaneLattice.Best(asked, new RowTables(asked, TiltRange.Of(asked.Rules), effort), effort, stop)?.Model
-            ?? throw new NoAnswerException("no lattice of the panel was found");
-        begun = Search(LimitsAt(double.PositiveInfinity)).Point(state, new SeamLay { Model = lattice, PanelsPerCost = 1, WidthMm = 1 })
-            ?? throw new NoAnswerException("no lattice of the panel was found");
+        PoseModel? lattice = PlaneLattice.Best(asked, new RowTables(asked, TiltRange.Of(asked.Rules), effort), effort, stop)?.Model;
+        return lattice is null ? null : Search(LimitsAt(double.PositiveInfinity)).Point(
+            state, new SeamLay { Model = lattice, PanelsPerCost = 1, WidthMm = 1, Warp = null });
     }
 
     /// <summary>The mark of a limit; limits must come from the greatest down.</summary>
@@ -89,6 +101,7 @@ internal sealed class SeamFamilyFront
         {
             (planeTrial, plane, RollLayout layout, LayoutRequest request) = Least([planeTrial, begun], limits, stop);
             rowsTrial = SeamRowsLay.Of(request, layout) is { } rows ? Search(limits).Point(planeTrial.State, rows) : null;
+            turnedTrial = variables is { TurnsWarp: true, Orders.Count: > 0 } ? AtItsTilt(planeTrial.State, plane, limits, stop) : null;
             roll = null;
         }
 
@@ -104,7 +117,7 @@ internal sealed class SeamFamilyFront
     // it follows the rows hardly anywhere.
     private SeamChoice OnRoll(SeamLimits limits, CancellationToken stop)
     {
-        if (variables.Orders.Count == 0 || (rollTrial is null && rowsTrial is null))
+        if (variables.Orders.Count == 0 || (rollTrial is null && rowsTrial is null && turnedTrial is null))
         {
             return plane!;
         }
@@ -114,7 +127,8 @@ internal sealed class SeamFamilyFront
         {
             try
             {
-                (rollTrial, SeamChoice designed, RollLayout layout, LayoutRequest request) = Least([rollTrial, rowsTrial], limits, stop);
+                (rollTrial, SeamChoice designed, RollLayout layout, LayoutRequest request) = Least([rollTrial, rowsTrial, turnedTrial], limits, stop);
+                turnedTrial = null;
                 best = designed.RollSquareMetres < best.RollSquareMetres ? designed : best;
 
                 // The layout of the designed panel may have found other rows, which are designed for in turn.
@@ -133,6 +147,23 @@ internal sealed class SeamFamilyFront
         }
 
         return best;
+    }
+
+    // The panel designed anew for the tilt at which it would lie best, and laid in the rows found there.
+    private SeamTrial? AtItsTilt(SeamState state, SeamChoice choice, SeamLimits limits, CancellationToken stop)
+    {
+        (LayoutRequest request, RollLayout layout) = measuring.Free(choice, stop);
+        double tilt = layout.Bands[0].Repeat.Panels[0].AngleDeg;
+        LayoutRequest turned = request with { Rules = request.Rules with { WarpAngleDeg = tilt } };
+        try
+        {
+            return SeamRowsLay.Of(turned, layout) is { } rows
+                ? Search(limits).Point(solver.First(variables.TurnedTo(state.Values, tilt)), rows) : null;
+        }
+        catch (NoAnswerException)
+        {
+            return null;
+        }
     }
 
     private SeamLimits LimitsAt(double stretchPercent) => question.Limits with { StretchPercent = stretchPercent };

@@ -26,7 +26,7 @@ internal static class SeamFrontStudy
     /// <param name="lay">The question to the layout engine for a part.</param>
     /// <param name="progress">Told each shaped seam as it is measured; may be null.</param>
     /// <param name="stop">Ends the design with the marks done so far.</param>
-    /// <exception cref="InputException">The ball's panel is not elastic.</exception>
+    /// <exception cref="InputException">The ball's panel is not elastic, or its angle to the warp shall be found where any serves.</exception>
     /// <exception cref="NoAnswerException">The ball has no panel that fits the roll, or no shaped seam keeps any of the limits.</exception>
     /// <exception cref="OperationCanceledException">Stopped before the first seam was done.</exception>
     public static SeamFront Run(
@@ -40,14 +40,20 @@ internal static class SeamFrontStudy
                 $"{EnumWord.Of(ball.Panel.Flattening)}; seams are designed for elastic panels, which know strain");
         }
 
+        if (question.TurnsWarp && ball.Panel.WarpAngleDeg is null)
+        {
+            throw new InputException(
+                AskedFor.WarpAngle, "'joint' needs felt with a warp: the ball's panel.warpAngleDeg is 'any', so no angle is better");
+        }
+
         SeamMeasuring measuring = new(lay, LayoutSearch.Of);
         (SeamChoice given, LayoutRequest roll, _) = measuring.Of(ball, stop);
         stop.ThrowIfCancellationRequested();
         double waist = ball.FittedRadiusMm * SeamCurve.For(ball.Seam, ball.FittedRadiusMm).WaistAngle;
         IReadOnlyList<int> orders = Orders(question.Waves, question.Unmirrored);
         Task<FrontPart[]> plain = Task.Run(
-            () => Plain.Select(family => PartOf(SeamVariables.OfFamily(ball, family), null)).ToArray(), CancellationToken.None);
-        FrontPart shaped = PartOf(SeamVariables.Shaped(ball, orders), progress);
+            () => Plain.Select(family => PartOf(SeamVariables.OfFamily(ball, family, question.TurnsWarp), null)).ToArray(), CancellationToken.None);
+        FrontPart shaped = PartOf(SeamVariables.Shaped(ball, orders, question.TurnsWarp), progress);
         FrontPart[] parts = [shaped, .. plain.GetAwaiter().GetResult()];
         if (shaped.Marks.Count == 0)
         {

@@ -14,6 +14,10 @@ internal sealed record SeamLay
     /// <summary>What a mm of pitch costs: the roll's width, or 1 in the plane, whose cost is an area already.</summary>
     public required double WidthMm { get; init; }
 
+    /// <summary>The parameter that is the panels' angle to the warp, where they must lie as designed; null where their tilt is
+    /// free.</summary>
+    public required int? Warp { get; init; }
+
     /// <summary>Felt for one panel, mm2.</summary>
     public double FeltMm2 => Model.Cost(Model.Parameters) * WidthMm / PanelsPerCost;
 }

@@ -29,6 +29,14 @@ internal sealed class SeamMeasuring(Func<LayoutPart, LayoutRequest> lay, LayoutS
         return (new SeamChoice(ball, panel, plane, YieldAccount.Of(layout)) { LeastRunMm = run }, request, layout);
     }
 
+    /// <summary>A measured panel laid at whatever tilt has the least felt, and what the layout was asked.</summary>
+    public (LayoutRequest Request, RollLayout Layout) Free(SeamChoice choice, CancellationToken stop)
+    {
+        LayoutRequest request = lay(CoverPart.Of(choice.Ball, choice.Panel));
+        LayoutRequest free = request with { Rules = request.Rules with { WarpAngleDeg = null } };
+        return (request, search(free, stop));
+    }
+
     /// <summary>By how much a measured seam passes its limits: stretch and compression in per cent, the rest in mm.</summary>
     public static SeamExcess Excess(SeamChoice choice, SeamLimits limits) => new()
     {

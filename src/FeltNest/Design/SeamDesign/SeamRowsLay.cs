@@ -46,6 +46,12 @@ internal static class SeamRowsLay
         PoseModel model = RowModels.Of(request, rows, TiltRange.Of(request.Rules));
         double[] at = [.. model.Parameters];
         at[^1] = panels[0].YMm;
-        return new SeamLay { Model = model with { Parameters = at }, PanelsPerCost = panels.Length, WidthMm = request.RollWidthMm };
+        return new SeamLay
+        {
+            Model = model with { Parameters = at },
+            PanelsPerCost = panels.Length,
+            WidthMm = request.RollWidthMm,
+            Warp = request.Rules.WarpAngleDeg is null ? null : RowModels.Tilt,
+        };
     }
 }

@@ -131,6 +131,7 @@ internal sealed class SeamSearch
         double reach = 2 * LayReach * trust;
         List<(double[] Factors, double Bound)> rows = [.. SeamRows.Of(model, here.Look.Outline, [.. slopes.Select(s => s.Outline)], reach)];
         rows.AddRange(bounds.Rows(here.Look, slopes, trust).Select(row => ((double[])[.. new double[lay], .. row.Factors], row.Bound)));
+        rows.AddRange(AsDesigned(here, slopes.Length));
         (double[] least, double[] most) = Box(here, trust);
         double[] cost = [.. model.CostGradient(model.Parameters).Select(g => g * scale), .. new double[slopes.Length]];
         if (TrustStep.Solve(cost, rows, least, most, ViolationPrice) is not { } change)
@@ -141,6 +142,44 @@ internal sealed class SeamSearch
         double left = Math.Max(0, rows.Select(row => row.Bound - DenseRows.Dot(row.Factors, change)).DefaultIfEmpty(0).Max());
         double promised = (ViolationPrice * (here.Violation - left)) - DenseRows.Dot(cost, change);
         return promised > 0 ? (Tried(here, tangents, change, trust), promised) : (null, promised);
+    }
+
+    // Panels that must lie at the angle they are designed for turn with it, within what the rules leave them.
+    private IEnumerable<(double[] Factors, double Bound)> AsDesigned(SeamTrial here, int numbers)
+    {
+        if (Warp(here.Lay) is not { } tilt)
+        {
+            yield break;
+        }
+
+        PoseModel model = here.Lay.Model;
+        int lay = model.Parameters.Length;
+        foreach ((double side, double bound) in new[]
+        {
+            (1.0, model.Least[tilt] - model.Parameters[tilt]), (-1.0, model.Parameters[tilt] - model.Most[tilt]),
+        })
+        {
+            double[] factors = new double[lay + numbers];
+            factors[tilt] = side * variables.RadiusMm;
+            factors[^1] = -side;
+            yield return (factors, variables.RadiusMm * bound);
+        }
+    }
+
+    private int? Warp(SeamLay lay) => variables.TurnsWarp ? lay.Warp : null;
+
+    // The limits of the tilt go with the angle that the panel is now designed for.
+    private (double[] Least, double[] Most) Tilts(SeamTrial here, double[] values)
+    {
+        double[] least = [.. here.Lay.Model.Least];
+        double[] most = [.. here.Lay.Model.Most];
+        if (Warp(here.Lay) is { } tilt)
+        {
+            double turn = (values[^1] - here.State.Values[^1]) / variables.RadiusMm;
+            (least[tilt], most[tilt]) = (least[tilt] + turn, most[tilt] + turn);
+        }
+
+        return (least, most);
     }
 
     private SeamTrial? Tried(SeamTrial here, double[][] tangents, double[] change, double trust)
@@ -154,10 +193,16 @@ internal sealed class SeamSearch
         }
 
         SeamLook look = reader.At(state.Request, state.Domain, state.Coefficients);
+        (double[] least, double[] most) = Tilts(here, values);
         PoseModel model = here.Lay.Model with
         {
             Part = Outline.From(look.Outline),
-            Parameters = [.. here.Lay.Model.Parameters.Select((value, i) => value + change[i])],
+            Parameters =
+            [
+                .. here.Lay.Model.Parameters.Select((value, i) => Math.Clamp(value + change[i], least[i], most[i])),
+            ],
+            Least = least,
+            Most = most,
         };
         return LayoutPolisher.Polish(model, LaySteps, trust) is { } at
             ? new SeamTrial(state, look, here.Lay with { Model = model with { Parameters = at } }, bounds.Violation(look)) : null;
@@ -177,7 +222,8 @@ internal sealed class SeamSearch
             if (i < at.Length)
             {
                 reach = model.IsAngle[i] ? LayReach * trust / radius : LayReach * trust;
-                (least[i], most[i]) = (Math.Max(-reach, model.Least[i] - at[i]), Math.Min(reach, model.Most[i] - at[i]));
+                (least[i], most[i]) = i == Warp(here.Lay)
+                    ? (-reach, reach) : (Math.Max(-reach, model.Least[i] - at[i]), Math.Min(reach, model.Most[i] - at[i]));
             }
             else
             {

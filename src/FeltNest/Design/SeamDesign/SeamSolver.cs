@@ -36,7 +36,7 @@ internal sealed class SeamSolver
         this.variables = variables;
         this.degree = degree;
         PanelRequest plain = PanelRequest.For(variables.BallOf(variables.Plain(variables.Waists().Least)));
-        IsMirrorSymmetric = plain.Law.IsMirrorSymmetric && variables.Orders.All(Seam.ShapedSeam.KeepsMirrors);
+        IsMirrorSymmetric = !variables.TurnsWarp && plain.Law.IsMirrorSymmetric && variables.Orders.All(Seam.ShapedSeam.KeepsMirrors);
         tables = new ElasticTables(FlatSpace.Of(degree, IsMirrorSymmetric));
     }
 

@@ -24,6 +24,8 @@ internal static class SeamDesignDocument
     public static readonly WholeField Waves = Fields.Add(new WholeField("waves", "waves of a shaped seam beside its waist"));
     public static readonly FlagField Unmirrored = Fields.Add(
         new FlagField("unmirrored", "whether the seam may leave its mirrors and keep the half-turns alone"));
+    public static readonly FlagField TurnsWarp = Fields.Add(
+        new FlagField("turnsWarp", "whether the angle to the warp was a number of the design"));
     public static readonly WholeField Solves = Fields.Add(new WholeField("solves", "panels solved on the way: the counted work"));
     public static readonly FlagField CutShort = Fields.Add(
         new FlagField("cutShort", "whether marks are missing because the design was stopped"));
@@ -73,6 +75,8 @@ internal static class SeamDesignDocument
         public static readonly NumberField SeamWaistMm = Set.Add(new NumberField("seamWaistMm", "of the seam on the fitted sphere"));
         public static readonly RowsField Offsets = Set.Add(
             new RowsField("offsets", ["order", "mm"], "waves of a shaped seam, as in a ball file; empty for the other families"));
+        public static readonly NumberField WarpAngleDeg = Set.Add(
+            new NumberField("warpAngleDeg", "from the warp to +u, as in the ball file; null where any serves") { OrNull = true });
         public static readonly NumberField SeamLengthMm = Set.Add(new NumberField("seamLengthMm", "on the fitted sphere"));
         public static readonly NumberField LeastRadiusMm = Set.Add(new NumberField("leastRadiusMm", "least geodesic radius of the seam"));
         public static readonly NumberField LeastRunMm = Set.Add(

@@ -14,6 +14,7 @@ internal static class SeamDesignListing
         .Text(MarkFields.Curve, l => EnumWord.Of(l.Mark.Curve))
         .Text(new TextField("leastIn", "`plane` or `roll`: where the seam has the least felt"), l => l.LeastIn)
         .Number(ChoiceFields.SeamWaistMm, l => l.Choice.Panel.Sphere.WaistMm)
+        .Number(ChoiceFields.WarpAngleDeg, l => l.Choice.Ball.Panel.WarpAngleDeg)
         .Number(ChoiceFields.SeamLengthMm, l => l.Choice.Panel.Sphere.SeamLengthMm)
         .Number(ChoiceFields.LeastRadiusMm, l => l.Choice.Panel.Sphere.LeastRadiusMm)
         .Number(ChoiceFields.LeastRunMm, l => l.Choice.LeastRunMm)

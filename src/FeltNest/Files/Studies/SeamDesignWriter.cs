@@ -23,6 +23,7 @@ internal static class SeamDesignWriter
             .Object(SeamDesignDocument.Roll, fields => StudyJson.Roll(fields, front.Roll))
             .Number(SeamDesignDocument.Waves, asked.Waves)
             .Flag(SeamDesignDocument.Unmirrored, asked.Unmirrored)
+            .Flag(SeamDesignDocument.TurnsWarp, asked.TurnsWarp)
             .Number(SeamDesignDocument.Solves, front.Solves)
             .Flag(SeamDesignDocument.CutShort, front.CutShort)
             .Text(SeamDesignDocument.Caution, SeamFront.Caution)
@@ -49,6 +50,7 @@ internal static class SeamDesignWriter
     {
         json.Number(ChoiceFields.SeamWaistMm, choice.Panel.Sphere.WaistMm)
             .Rows(ChoiceFields.Offsets, choice.Ball.Seam.Offsets ?? [], wave => [wave.Order, wave.AmountMm])
+            .Number(ChoiceFields.WarpAngleDeg, choice.Ball.Panel.WarpAngleDeg)
             .Number(ChoiceFields.SeamLengthMm, choice.Panel.Sphere.SeamLengthMm)
             .Number(ChoiceFields.LeastRadiusMm, choice.Panel.Sphere.LeastRadiusMm)
             .Number(ChoiceFields.LeastRunMm, choice.LeastRunMm)

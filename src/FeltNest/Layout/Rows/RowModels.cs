@@ -9,6 +9,9 @@ namespace FeltNest.Layout.Rows;
 /// <summary>Turns row layouts into models for the polisher, and polished parameters into repeats.</summary>
 internal static class RowModels
 {
+    /// <summary>Place of the tilt among the parameters of parallel rows.</summary>
+    internal const int Tilt = 1;
+
     /// <summary>Parallel rows that move as one. Parameters: pitch, tilt, shift, step, place of the first row across.</summary>
     internal static PoseModel Of(LayoutRequest request, RowLattice rows, TiltRange tilts) => Of(request, rows, tilts, 0);
 

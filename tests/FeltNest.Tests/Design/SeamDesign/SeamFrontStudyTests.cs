@@ -47,6 +47,30 @@ public sealed class SeamFrontStudyTests
         Assert.Empty(stated.Violations);
     }
 
+    [Fact, Trait("tier", "long")]
+    public void An_angle_to_the_warp_that_is_free_costs_no_felt_and_the_panels_lie_at_it()
+    {
+        BallSpec woven = BallReader.Read(RepositoryFile.PathOf("shapes", "balls", "type-2-woven.json")).Ball;
+        SeamQuestion question = Question([12]) with { Ball = woven, Waves = 2, Limits = new SeamLimits { StretchPercent = 0 } };
+
+        SeamFront held = SeamFrontStudy.Run(question, AsDesigned, null, TestContext.Current.CancellationToken);
+        SeamFront free =
+            SeamFrontStudy.Run(question with { TurnsWarp = true }, AsDesigned, null, TestContext.Current.CancellationToken);
+
+        SeamMark best = free.Of(SeamFamily.Shaped).Single();
+        Assert.InRange(best.Plane.PlaneSquareMetres, 0, held.Of(SeamFamily.Shaped).Single().Plane.PlaneSquareMetres * (1 + 1e-4));
+        Assert.InRange(best.Roll.RollSquareMetres, 0, held.Of(SeamFamily.Shaped).Single().Roll.RollSquareMetres * (1 + 1e-4));
+        Assert.NotEqual(woven.Panel.WarpAngleDeg!.Value, best.Roll.Ball.Panel.WarpAngleDeg!.Value, 0.1);
+        RollLayout laid = LayoutSearch.Of(AsDesigned(CoverPart.Of(best.Roll.Ball, best.Roll.Panel)), default);
+        Assert.All(laid.Bands[0].Repeat.Panels, panel =>
+            Assert.Equal(0, Math.IEEERemainder(panel.AngleDeg - best.Roll.Ball.Panel.WarpAngleDeg.Value, 180), 1e-6));
+    }
+
+    [Fact]
+    public void An_angle_that_does_not_matter_is_not_sought() =>
+        Assert.Equal(AskedFor.WarpAngle, Assert.Throws<InputException>(() =>
+            SeamFrontStudy.Run(Question([8]) with { TurnsWarp = true }, Lay, null, TestContext.Current.CancellationToken)).Asked);
+
     [Fact]
     public void A_panel_without_strains_is_refused()
     {
@@ -71,6 +95,7 @@ public sealed class SeamFrontStudyTests
         Limits = new SeamLimits { StretchPercent = 0, CompressionPercent = 16 },
         Waves = 3,
         Unmirrored = false,
+        TurnsWarp = false,
     };
 
     private static LayoutRequest Lay(LayoutPart part) => new()
@@ -83,4 +108,7 @@ public sealed class SeamFrontStudyTests
         Effort = 1,
         Seed = 1,
     };
+
+    private static LayoutRequest AsDesigned(LayoutPart part) =>
+        Lay(part) with { Rules = new LayoutRules(part.WarpAngleDeg, 0, RowRule.Same, false) };
 }

@@ -1,8 +1,10 @@
 using FeltNest.Ball;
 using FeltNest.Design;
 using FeltNest.Design.SeamDesign;
+using FeltNest.Files.Balls;
 using FeltNest.Geometry;
 using FeltNest.Layout.Polish;
+using FeltNest.Tests.Files;
 using FeltNest.Tests.Panel;
 using Xunit;
 
@@ -34,6 +36,34 @@ public sealed class SeamSolverTests
             double size = tangents[k].Max(Math.Abs);
             Assert.All(tangents[k], (slope, i) => Assert.Equal((above[i] - below[i]) / (2 * Apart), slope, 1e-4 * size));
         }
+    }
+
+    [Fact]
+    public void The_tangent_of_the_angle_to_the_warp_is_the_difference_of_solved_panels()
+    {
+        BallSpec woven = BallReader.Read(RepositoryFile.PathOf("shapes", "balls", "type-2-woven.json")).Ball;
+        SeamVariables variables = SeamVariables.Shaped(woven, [6], turnsWarp: true);
+        SeamSolver solver = new(variables, Degree);
+        SeamState at = solver.First(variables.Plain(27, 0.1));
+
+        double[][] tangents = solver.Tangents(at);
+
+        double[] above = Beside(solver, at, tangents, 2, Apart).Coefficients;
+        double[] below = Beside(solver, at, tangents, 2, -Apart).Coefficients;
+        double size = tangents[2].Max(Math.Abs);
+        Assert.InRange(size, 1e-4, 1);
+        Assert.All(tangents[2], (slope, i) => Assert.Equal((above[i] - below[i]) / (2 * Apart), slope, 1e-4 * size));
+    }
+
+    [Fact]
+    public void A_turn_of_half_a_round_is_the_same_angle_to_the_warp()
+    {
+        BallSpec woven = BallReader.Read(RepositoryFile.PathOf("shapes", "balls", "type-2-woven.json")).Ball;
+        SeamVariables variables = SeamVariables.Shaped(woven, [6], turnsWarp: true);
+
+        Assert.Equal(30, variables.BallOf(variables.Plain(27)).Panel.WarpAngleDeg!.Value, 1e-9);
+        Assert.Equal(30, variables.BallOf(variables.Plain(27, Math.PI)).Panel.WarpAngleDeg!.Value, 1e-9);
+        Assert.Equal(165, variables.BallOf(variables.Plain(27, -Math.PI / 4)).Panel.WarpAngleDeg!.Value, 1e-9);
     }
 
     [Fact]
