@@ -31,19 +31,14 @@ internal static class ActualsReader
                     + $"currency");
         }
 
-        List<ActualRoll> rolls = [];
-        foreach (CsvRow row in table.Rows)
+        HashSet<string> names = [];
+        return table.Each(row =>
         {
             ActualRoll roll = Read(row, table);
-            if (rolls.Exists(r => r.Roll == roll.Roll))
-            {
-                throw row.Fault(Roll, $"'{roll.Roll}' stands in the list twice: add up what one roll gave");
-            }
-
-            rolls.Add(roll);
-        }
-
-        return rolls;
+            return names.Add(roll.Roll)
+                ? roll
+                : throw row.Fault(Roll, $"'{roll.Roll}' stands in the list twice: add up what one roll gave");
+        });
     }
 
     private static ActualRoll Read(CsvRow row, CsvTable table)
