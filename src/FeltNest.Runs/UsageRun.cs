@@ -25,7 +25,8 @@ internal sealed class UsageRun : IRun
         this.lists = lists;
         RollLayout layout = LayoutReader.Read(layoutFile).Layout;
         question = new UsageRequest(
-            layout, ActualsReader.Read(lists.Open(actualsFile)), costsFile is null ? null : CostsReader.Read(costsFile))
+            layout, ActualsReader.Read(lists.Open(actualsFile), new TicketDoubts(layout).Of),
+            costsFile is null ? null : CostsReader.Read(costsFile))
         {
             LayoutFile = layoutFile,
             ActualsFile = actualsFile,

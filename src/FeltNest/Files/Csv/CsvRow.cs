@@ -145,7 +145,7 @@ internal sealed class CsvRow(CsvTable table, int line, IReadOnlyList<string> val
     public List<InputException> CellFaults(IReadOnlyList<Field> columns)
     {
         List<InputException> faults = [];
-        IEnumerable<Field> there = columns.Where(one => table.Has(one) && (Has(one) || one.IsRequired));
+        IEnumerable<Field> there = columns.Where(one => table.Has(one) && (Has(one) || (one.IsRequired && !one.MayBeBlank)));
         foreach (Field column in there.OrderBy(one => table.PlaceOf(one.Name)))
         {
             try

@@ -10,7 +10,8 @@ internal static class SampleWorkbook
 
     private const string Styles = $"""
         <styleSheet xmlns="{Main}"><numFmts count="1"><numFmt numFmtId="164" formatCode="0000"/></numFmts>
-        <cellXfs count="5"><xf numFmtId="0"/><xf numFmtId="14"/><xf numFmtId="22"/><xf numFmtId="10"/><xf numFmtId="164"/></cellXfs></styleSheet>
+        <cellXfs count="5">
+        <xf numFmtId="0"/><xf numFmtId="14"/><xf numFmtId="22"/><xf numFmtId="10"/><xf numFmtId="164"/></cellXfs></styleSheet>
         """;
 
     /// <summary>A workbook of sheets: name and rows, each row the cells as <see cref="Text"/>, <see cref="Number"/> and so on make
