@@ -75,6 +75,7 @@ internal sealed class OrdersRun : IRun
         InlineSvg drawn = new([
             .. tickets.AsParallel().AsOrdered().Select(ticket => TicketSheet.Draw(ticket.Strikes, new TicketOrder
             {
+                Number = InvariantText.Invariant($"{ticket.Cut.Number}"),
                 Cut = ticket.Cut,
                 Start = plan.Question.Rules.MomentOf(ticket.Cut.StartHour),
             })),
