@@ -2,7 +2,7 @@ using FeltNest.Geometry;
 
 namespace FeltNest.Cli;
 
-/// <summary>Turns an exception into the one line and the exit code the caller gets.</summary>
+/// <summary>Turns an exception into the line and the exit code the caller gets; a list with several faults has a line for each.</summary>
 internal static class FaultLine
 {
     // Set to 1, this variable of the environment adds the place in the program to the line: for whoever mends it.
@@ -41,6 +41,11 @@ internal static class FaultLine
         }
 
         terminal.Say(line);
+        foreach (string further in OptionNames.LinesOf(CauseOf(error)).Skip(1))
+        {
+            terminal.Say(further);
+        }
+
         if (Environment.GetEnvironmentVariable(DebugVariable) == "1")
         {
             terminal.Messages.WriteLine(error);

@@ -35,10 +35,21 @@ internal static class OptionNames
         AskedFor.Offers => "--offers",
         AskedFor.HeldValues => "--hold",
         AskedFor.Resolution => "--dpi",
+        AskedFor.ListDays => "--dates",
+        AskedFor.ListSheet => "--sheet",
+        AskedFor.Insisted => "--sure",
         _ => throw new ArgumentOutOfRangeException(nameof(asked), asked, "has no option"),
     };
 
     /// <summary>A fault as it is told on the command line.</summary>
-    public static string LineOf(Exception error) =>
-        error is InputException { Asked: { } asked, File: null } input ? $"{Of(asked)}: {input.Problem}" : error.Message;
+    public static string LineOf(Exception error) => error switch
+    {
+        InputException { Asked: { } asked, File: null } input => $"{Of(asked)}: {input.Problem}",
+        InputException { Mend: { } mend } => $"{error.Message} ({Of(mend)})",
+        _ => error.Message,
+    };
+
+    /// <summary>A fault as it is told on the command line, with all further ones of its list: one line each.</summary>
+    public static IEnumerable<string> LinesOf(Exception error) =>
+        [LineOf(error), .. error is InputException input ? input.Further.Select(LineOf) : []];
 }

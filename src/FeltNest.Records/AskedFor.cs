@@ -90,4 +90,13 @@ public enum AskedFor
 
     /// <summary>Resolution of a picture.</summary>
     Resolution,
+
+    /// <summary>How a list writes its days.</summary>
+    ListDays,
+
+    /// <summary>Sheet of a workbook that holds a list.</summary>
+    ListSheet,
+
+    /// <summary>That a number which is asked about is meant.</summary>
+    Insisted,
 }

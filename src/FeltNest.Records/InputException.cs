@@ -58,6 +58,16 @@ public sealed class InputException : FeltNestException
     /// <summary>What was found and what is allowed.</summary>
     public string Problem { get; }
 
+    /// <summary>What may be asked for beside, so that this is no fault any more; null for nothing.</summary>
+    public AskedFor? Mend { get; init; }
+
+    /// <summary>Further faults of the same list, in its order; this one is the first.</summary>
+    public IReadOnlyList<InputException> Further { get; init; } = [];
+
     /// <summary>The same error with the file named: readers add what the parts below them cannot know.</summary>
-    public InputException InFile(string file) => new(file, Field, Problem, InnerException);
+    public InputException InFile(string file) => new(file, Field, Problem, InnerException) { Mend = Mend, Further = Further };
+
+    /// <summary>The same error, with further ones behind it.</summary>
+    public InputException With(IReadOnlyList<InputException> further) =>
+        new(File, Field, Problem, InnerException) { Mend = Mend, Further = further };
 }

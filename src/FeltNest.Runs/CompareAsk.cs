@@ -22,6 +22,9 @@ internal sealed record CompareAsk
     /// <summary>File of the offers, or null.</summary>
     public string? OffersFile { get; init; }
 
+    /// <summary>What was noticed while lists were read.</summary>
+    public IReadOnlyList<string> ListNotes { get; init; } = [];
+
     /// <summary>Offers, or null.</summary>
     public IReadOnlyList<FeltOffer>? Offers { get; init; }
 

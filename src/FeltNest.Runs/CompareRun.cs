@@ -26,7 +26,7 @@ internal sealed class CompareRun : IRun
     /// <exception cref="InputException">A file that cannot be used, or things that do not go together.</exception>
     public CompareRun(CompareAsk question)
     {
-        notes = [.. question.Part.NamedNotes];
+        notes = [.. question.ListNotes, .. question.Part.NamedNotes];
         layoutNotes = question.Part.Notes;
         CostInputs? costs = question.CostsFile is { } file ? CostsReader.Read(file) : question.Costs;
         OfferRates.Require(question.Offers, question.OffersFile, costs, question.CostsFile);

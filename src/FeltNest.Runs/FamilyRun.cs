@@ -23,6 +23,7 @@ internal sealed class FamilyRun : IRun
     /// <exception cref="NoAnswerException">No panel keeps the limits of a ball.</exception>
     public FamilyRun(FamilyAsk asked)
     {
+        notes.AddRange(asked.ListNotes);
         CostInputs costs = CostsReader.Read(asked.CostsFile);
         OfferRates.Require(asked.Offers, asked.OffersFile, costs, asked.CostsFile);
         if (asked.Offers is null && costs.Felt is null)

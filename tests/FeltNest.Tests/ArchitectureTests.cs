@@ -64,6 +64,7 @@ public sealed partial class ArchitectureTests
     [InlineData("NetTopologySuite", "Geometry")]
     [InlineData("MathNet.Numerics", "Numerics")]
     [InlineData("DocumentFormat.OpenXml", "Files")]
+    [InlineData("ExcelDataReader", "Files")]
     public void A_heavy_package_is_named_only_where_it_belongs(string package, string folders)
     {
         string[] named = [.. Sources()

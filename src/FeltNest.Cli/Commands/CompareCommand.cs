@@ -1,6 +1,7 @@
 using System.CommandLine;
 using FeltNest.Cli.Options;
 using FeltNest.Cli.Progress;
+using FeltNest.Files.Csv;
 using FeltNest.Layout;
 using FeltNest.Runs;
 
@@ -92,20 +93,25 @@ internal sealed class CompareCommand
         return answer.Give(run, folder, parse.GetValue(common.Force), capped.Token, stop, balls.Assumed(parse));
     }
 
-    private CompareAsk Asked(ParseResult parse, LaidPart part, LayoutRequest lay) => new()
+    private CompareAsk Asked(ParseResult parse, LaidPart part, LayoutRequest lay)
     {
-        Part = part,
-        Lay = lay,
-        WidthsMm = compared.WidthsMm(parse),
-        Scanned = compared.Scanned(parse),
-        OffersFile = compared.OffersFile(parse),
-        Offers = compared.Offers(parse),
-        CostsFile = parse.GetValue(costs),
-        Balls = BallsAsked(parse),
-        LifeFile = parse.GetValue(life),
-        KeptDieFile = parse.GetValue(keepDie),
-        KeptFeedMm = parse.GetResult(feed) is null ? null : parse.GetValue(feed),
-    };
+        ListReading lists = compared.Lists(parse);
+        return new CompareAsk
+        {
+            Part = part,
+            Lay = lay,
+            WidthsMm = compared.WidthsMm(parse),
+            Scanned = compared.Scanned(parse),
+            OffersFile = compared.OffersFile(parse),
+            Offers = compared.Offers(parse, lists),
+            ListNotes = lists.Notes,
+            CostsFile = parse.GetValue(costs),
+            Balls = BallsAsked(parse),
+            LifeFile = parse.GetValue(life),
+            KeptDieFile = parse.GetValue(keepDie),
+            KeptFeedMm = parse.GetResult(feed) is null ? null : parse.GetValue(feed),
+        };
+    }
 
     private double? BallsAsked(ParseResult parse)
     {

@@ -94,7 +94,8 @@ internal sealed class DieCommand
 
         if (parse.GetValue(measured.Readings) is { } readings)
         {
-            return (new LifeRun(path, readings, parse.GetValue(measured.Newer)), DefaultFolder.OfMeasured(path, "life", readings));
+            return (new LifeRun(
+                path, readings, parse.GetValue(measured.Newer), measured.Lists(parse)), DefaultFolder.OfMeasured(path, "life", readings));
         }
 
         RollLayout layout = LayoutReader.Read(path).Layout;

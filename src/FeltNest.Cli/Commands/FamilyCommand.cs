@@ -1,6 +1,7 @@
 using System.CommandLine;
 using FeltNest.Cli.Options;
 using FeltNest.Cli.Progress;
+using FeltNest.Files.Csv;
 using FeltNest.Files.Families;
 using FeltNest.Layout;
 using FeltNest.Runs;
@@ -83,15 +84,20 @@ internal sealed class FamilyCommand
         return answer.Give(run, folder, parse.GetValue(common.Force), capped.Token, stop);
     }
 
-    private FamilyAsk Asked(ParseResult parse) => new()
+    private FamilyAsk Asked(ParseResult parse)
     {
-        Balls = FamilyReader.Read(parse.GetValue(list)!),
-        Lay = part => shop.Applied(parse, options.Request(parse, part)),
-        WidthsMm = compared.WidthsMm(parse),
-        Scanned = compared.Scanned(parse),
-        OffersFile = compared.OffersFile(parse),
-        Offers = compared.Offers(parse),
-        CostsFile = parse.GetValue(costs)!,
-        MostWidths = parse.GetValue(most),
-    };
+        ListReading lists = compared.Lists(parse);
+        return new FamilyAsk
+        {
+            Balls = FamilyReader.Read(lists.Open(parse.GetValue(list)!)),
+            Lay = part => shop.Applied(parse, options.Request(parse, part)),
+            WidthsMm = compared.WidthsMm(parse),
+            Scanned = compared.Scanned(parse),
+            OffersFile = compared.OffersFile(parse),
+            Offers = compared.Offers(parse, lists),
+            ListNotes = lists.Notes,
+            CostsFile = parse.GetValue(costs)!,
+            MostWidths = parse.GetValue(most),
+        };
+    }
 }

@@ -51,6 +51,7 @@ internal sealed class FeltCommand
     };
 
     private readonly Terminal terminal;
+    private readonly ListOptions lists;
     private readonly CommonOptions common;
 
     private FeltCommand(Terminal terminal, Command command)
@@ -63,6 +64,7 @@ internal sealed class FeltCommand
             command.Add(option);
         }
 
+        lists = new ListOptions(command);
         common = new CommonOptions(command);
     }
 
@@ -109,7 +111,7 @@ internal sealed class FeltCommand
 
         FitRange range =
             parse.GetValue(strain) is { } given ? new FitRange { FromPercent = given.From, ToPercent = given.To } : FitRange.Usual;
-        return (new FeltRun { ReadingsFile = file, Range = range }, DefaultFolder.OfFelt(file));
+        return (new FeltRun { ReadingsFile = file, Range = range, Lists = lists.Asked(parse) }, DefaultFolder.OfFelt(file));
     }
 
     private FeltTestSheetsRun Sheets(ParseResult parse)

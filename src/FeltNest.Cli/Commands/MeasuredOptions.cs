@@ -1,5 +1,6 @@
 using System.CommandLine;
 using FeltNest.Cli.Options;
+using FeltNest.Files.Csv;
 using FeltNest.Runs.Dies;
 
 namespace FeltNest.Cli.Commands;
@@ -8,6 +9,7 @@ namespace FeltNest.Cli.Commands;
 internal sealed class MeasuredOptions
 {
     private readonly ScanOption scan;
+    private readonly ListOptions lists;
 
     /// <summary>Adds the options to a command.</summary>
     public MeasuredOptions(Command command)
@@ -18,6 +20,7 @@ internal sealed class MeasuredOptions
         scan = new ScanOption(command);
         command.Add(Readings);
         command.Add(Newer);
+        lists = new ListOptions(command);
     }
 
     /// <summary>The question of a first article.</summary>
@@ -29,6 +32,9 @@ internal sealed class MeasuredOptions
         Part = parse.GetValue(Part),
         Dpi = scan.Of(parse),
     };
+
+    /// <summary>How readings are read.</summary>
+    public ListReading Lists(ParseResult parse) => lists.Asked(parse);
 
     /// <summary>Measured points.</summary>
     public Option<string?> Measured { get; } = new("--measured")

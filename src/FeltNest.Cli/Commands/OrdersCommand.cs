@@ -91,6 +91,7 @@ internal sealed class OrdersCommand
     };
 
     private readonly Terminal terminal;
+    private readonly ListOptions lists;
     private readonly CommonOptions common;
 
     private OrdersCommand(Terminal terminal, Command command)
@@ -113,6 +114,7 @@ internal sealed class OrdersCommand
                 result.AddError("--done: give the plan too that it is of: --from-plan");
             }
         });
+        lists = new ListOptions(command, "an order that wants many times all the felt in stock");
         common = new CommonOptions(command);
     }
 
@@ -140,6 +142,7 @@ internal sealed class OrdersCommand
             CalendarFile = parse.GetValue(calendar),
             FromPlanFile = parse.GetValue(fromPlan),
             DoneFile = parse.GetValue(done),
+            Lists = lists.Asked(parse),
             Start = parse.GetValue(start),
             HoursPerDay = parse.GetValue(hours),
             RemnantValuePercent = parse.GetValue(value),

@@ -19,6 +19,7 @@ internal static class UsageCommand
         };
         Option<string?> costs = new("--costs") { Description = "Normal losses and the standard price (JSON).", HelpName = "FILE" };
         Command command = new("usage", "Why a shift used more or less felt than standard, cause by cause.") { layout, actuals, costs };
+        ListOptions lists = new(command, "more panels than the metres of a roll hold, a width or a length that no roll has");
         CommonOptions common = new(command);
         command.SetAction((parse, stop) => Task.Run(
             () =>
@@ -26,7 +27,7 @@ internal static class UsageCommand
                 (string cut, string gave, string? known) = (parse.GetValue(layout)!, parse.GetValue(actuals)!, parse.GetValue(costs));
                 string folder = parse.GetValue(common.Out) ?? DefaultFolder.OfUsage(cut, gave, known);
                 return new Answer(terminal, parse, common)
-                    .Give(new UsageRun(cut, gave, known), folder, parse.GetValue(common.Force), stop, stop);
+                    .Give(new UsageRun(cut, gave, known, lists.Asked(parse)), folder, parse.GetValue(common.Force), stop, stop);
             },
             stop));
         return command;

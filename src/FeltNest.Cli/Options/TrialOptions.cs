@@ -20,11 +20,14 @@ internal sealed class TrialOptions
         HelpName = "READINGS",
     };
 
+    private readonly ListOptions lists;
+
     /// <summary>Adds the options to a command.</summary>
     public TrialOptions(Command command)
     {
         command.Add(sheet);
         command.Add(readings);
+        lists = new ListOptions(command);
     }
 
     /// <summary>The two jobs.</summary>
@@ -39,7 +42,12 @@ internal sealed class TrialOptions
     {
         if (parse.GetValue(readings) is { } file)
         {
-            return (new TrialRun { Ball = ball, ReadingsFile = file }, DefaultFolder.OfOutline(path, "trial", file));
+            return (new TrialRun
+            {
+                Ball = ball,
+                ReadingsFile = file,
+                Lists = lists.Asked(parse),
+            }, DefaultFolder.OfOutline(path, "trial", file));
         }
 
         if (!parse.GetValue(sheet))

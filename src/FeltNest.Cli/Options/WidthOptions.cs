@@ -1,5 +1,6 @@
 using System.CommandLine;
 using FeltNest.Cost.Offers;
+using FeltNest.Files.Csv;
 using FeltNest.Files.Offers;
 
 namespace FeltNest.Cli.Options;
@@ -11,6 +12,7 @@ internal sealed class WidthOptions
     private readonly Option<IReadOnlyList<double>?> widths;
     private readonly Option<IReadOnlyList<double>?> range;
     private readonly Option<string?> offers;
+    private readonly ListOptions lists;
 
     /// <param name="command">The command they are added to.</param>
     /// <param name="each">What every width is laid for, behind a space; empty for the one part of the command.</param>
@@ -38,6 +40,8 @@ internal sealed class WidthOptions
         {
             command.Add(option);
         }
+
+        lists = new ListOptions(command);
     }
 
     /// <summary>Refuses none of them, and more than one.</summary>
@@ -64,7 +68,11 @@ internal sealed class WidthOptions
 
     /// <summary>The offers, or null.</summary>
     /// <exception cref="InputException">A list that cannot be used.</exception>
-    public IReadOnlyList<FeltOffer>? Offers(ParseResult parse) => parse.GetValue(offers) is { } file ? OffersReader.Read(file) : null;
+    public IReadOnlyList<FeltOffer>? Offers(ParseResult parse, ListReading reading) =>
+        parse.GetValue(offers) is { } file ? OffersReader.Read(reading.Open(file)) : null;
+
+    /// <summary>How lists are read.</summary>
+    public ListReading Lists(ParseResult parse) => lists.Asked(parse);
 
     /// <summary>The word for them in the name of a folder.</summary>
     public string Word(ParseResult parse) => parse.GetValue(offers) is { } file

@@ -1,6 +1,7 @@
 using FeltNest.Die.Check;
 using FeltNest.Die.Proof;
 using FeltNest.Drawing.Sheets.Dies;
+using FeltNest.Files.Csv;
 using FeltNest.Files.Dies;
 using FeltNest.Report;
 
@@ -12,16 +13,19 @@ internal sealed class LifeRun : IRun
     private readonly DieInput die;
     private readonly IReadOnlyList<DieReading> readings;
     private readonly string? superseded;
+    private readonly ListReading lists;
 
     /// <summary>Reads what is asked about.</summary>
     /// <param name="dieFile">The die.</param>
     /// <param name="readingsFile">Its first-article readings by date and strikes.</param>
     /// <param name="newerFile">A newer die, or null.</param>
+    /// <param name="lists">How the list is read.</param>
     /// <exception cref="InputException">A file that cannot be used.</exception>
-    public LifeRun(string dieFile, string readingsFile, string? newerFile)
+    public LifeRun(string dieFile, string readingsFile, string? newerFile, ListReading lists)
     {
+        this.lists = lists;
         die = DieReader.Read(dieFile);
-        readings = ReadingsReader.Read(readingsFile, die.Die.Cavities.Count);
+        readings = ReadingsReader.Read(lists.Open(readingsFile), die.Die.Cavities.Count);
         superseded = newerFile is null ? null : Superseding(die, DieReader.Read(newerFile));
     }
 
@@ -29,7 +33,7 @@ internal sealed class LifeRun : IRun
     public IReadOnlyList<string> FileNames { get; } = ["life.json", "life.svg", "life.png"];
 
     /// <inheritdoc/>
-    public IReadOnlyList<string> Notes => [];
+    public IReadOnlyList<string> Notes => lists.Notes;
 
     /// <inheritdoc/>
     public Outcome Execute(Action? resultThere, CancellationToken search, CancellationToken interrupt)

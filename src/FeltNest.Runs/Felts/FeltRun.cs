@@ -1,3 +1,4 @@
+using FeltNest.Files.Csv;
 using FeltNest.Ball.Passport;
 using FeltNest.Drawing.Sheets.Felts;
 using FeltNest.Files.Felts;
@@ -14,6 +15,9 @@ internal sealed class FeltRun : IRun
     /// <summary>Range of strain in which the strips are fitted.</summary>
     public required FitRange Range { get; init; }
 
+    /// <summary>How the lists are read.</summary>
+    public ListReading Lists { get; init; } = new();
+
     /// <inheritdoc/>
     public IReadOnlyList<string> FileNames { get; } = ["felt.json", "felt.svg", "felt.png"];
 
@@ -23,7 +27,7 @@ internal sealed class FeltRun : IRun
     /// <inheritdoc/>
     public Outcome Execute(Action? searchOver, CancellationToken search, CancellationToken interrupt)
     {
-        FeltReadings readings = FeltReadingsReader.Read(ReadingsFile);
+        FeltReadings readings = FeltReadingsReader.Read(Lists.Open(ReadingsFile));
         FeltPassport felt = NamedInput.Of(ReadingsFile, () => PassportStudy.Run(readings, Range));
         return new Outcome
         {
@@ -33,6 +37,7 @@ internal sealed class FeltRun : IRun
                 .. ResultFile.Pictures(FileNames.Skip(1), () => FeltSheet.Draw(felt, readings)),
             ],
             Table = FeltReport.Text(felt),
+            Remarks = [.. Lists.Notes.Select(Remark.Note)],
         };
     }
 }

@@ -1,3 +1,4 @@
+using FeltNest.Files.Csv;
 using FeltNest.Ball;
 using FeltNest.Drawing.Sheets.Trials;
 using FeltNest.Files.Trials;
@@ -15,6 +16,9 @@ internal sealed class TrialRun : IRun
     /// <summary>The readings' file.</summary>
     public required string ReadingsFile { get; init; }
 
+    /// <summary>How the lists are read.</summary>
+    public ListReading Lists { get; init; } = new();
+
     /// <inheritdoc/>
     public IReadOnlyList<string> FileNames { get; } = ["trial.json", "trial.svg", "trial.png", "corrected.json"];
 
@@ -24,7 +28,7 @@ internal sealed class TrialRun : IRun
     /// <inheritdoc/>
     public Outcome Execute(Action? searchOver, CancellationToken search, CancellationToken interrupt)
     {
-        IReadOnlyList<TrialReading> readings = TrialReader.Read(ReadingsFile, Ball);
+        IReadOnlyList<TrialReading> readings = TrialReader.Read(Lists.Open(ReadingsFile), Ball);
         TrialResult trial = TrialCorrection.Run(Ball, readings, ReadingsFile);
         string name = Path.GetFileNameWithoutExtension(ReadingsFile);
         ResultFile[] corrected = trial.Corrected is { } panel
@@ -39,9 +43,13 @@ internal sealed class TrialRun : IRun
                 .. corrected,
             ],
             Table = TrialReport.Text(Ball, name, trial),
-            Remarks = trial.Corrected is null
-                ? [Remark.Note($"nothing to mend: {FileNames[3]} is not written, and one left by an earlier run is void")]
-                : [],
+            Remarks =
+            [
+                .. Lists.Notes.Select(Remark.Note),
+                .. trial.Corrected is null
+                    ? [Remark.Note($"nothing to mend: {FileNames[3]} is not written, and one left by an earlier run is void")]
+                    : Array.Empty<Remark>(),
+            ],
         };
     }
 }

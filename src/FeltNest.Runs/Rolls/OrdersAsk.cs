@@ -1,3 +1,4 @@
+using FeltNest.Files.Csv;
 using FeltNest.Rolls.Orders;
 
 namespace FeltNest.Runs.Rolls;
@@ -31,6 +32,9 @@ internal sealed record OrdersAsk
 
     /// <summary>List of what is cut of that plan, or null for nothing.</summary>
     public string? DoneFile { get; init; }
+
+    /// <summary>How the lists are read.</summary>
+    public ListReading Lists { get; init; } = new();
 
     /// <summary>First day of cutting.</summary>
     public required DateOnly Start { get; init; }

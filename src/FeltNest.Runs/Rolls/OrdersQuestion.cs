@@ -39,23 +39,29 @@ internal sealed record OrdersQuestion
     /// <exception cref="NoAnswerException">No press takes any of the dies.</exception>
     public static OrdersQuestion Read(OrdersAsk asked)
     {
-        CostInputs known = asked.CostsFile is { } file ? CostsReader.Read(file) : CostInputs.Bare(StockReader.CurrencyOf(asked.StockFile));
+        CostInputs known = asked.CostsFile is { } file
+            ? CostsReader.Read(file)
+            : CostInputs.Bare(StockReader.CurrencyOf(asked.Lists.Open(asked.StockFile)));
         StockReader reader = new(known);
-        IReadOnlyList<StockEntry> stock = reader.Entries(InputText.OfFile(asked.StockFile));
+        IReadOnlyList<StockEntry> stock = reader.Entries(asked.Lists.Open(asked.StockFile));
         FeltPurchase[] bought = asked.OffersFile is { } list
-            ? [.. OffersReader.Read(list).Select(offer => NamedInput.Of(list, () => Delivered(reader.Offered(offer), offer, asked.Start)))]
+            ? [
+                .. OffersReader.Read(asked.Lists.Open(list))
+                    .Select(offer => NamedInput.Of(list, () => Delivered(reader.Offered(offer), offer, asked.Start))),
+            ]
             : [];
-        IReadOnlyList<DieEntry> rack = DiesReader.Entries(InputText.OfFile(asked.DiesFile));
+        IReadOnlyList<DieEntry> rack = DiesReader.Entries(asked.Lists.Open(asked.DiesFile));
         CutDie[] dies = [.. rack.Select(entry => entry.Die)];
         PressSpec[] presses = Presses(asked.PressFiles, dies);
         StockRoll[] felt = [.. stock.Select(entry => entry.Roll), .. bought.Select(b => b.Roll)];
         IReadOnlyList<CoverOrder> wanted = OrdersReader.Read(
-            asked.OrdersFile, dies.Select(d => d.Ball), felt.Select(r => r.Felt), new ShopNames
+            asked.Lists.Open(asked.OrdersFile), dies.Select(d => d.Ball), felt.Select(r => r.Felt), new ShopNames
             {
                 Lots = [.. felt.Select(r => r.Lot)],
                 Rolls = [.. felt.Select(r => r.Name)],
                 Presses = [.. presses.Select(p => p.Name)],
                 Dies = [.. dies.Select(d => d.Name)],
+                Reach = new StockReach(stock.Where(entry => entry.Available).Select(entry => entry.Roll), dies, bought.Length > 0),
             });
         OrderRequest question = new()
         {
@@ -85,7 +91,7 @@ internal sealed record OrdersQuestion
         }
 
         IReadOnlyList<DoneWork> done = asked.DoneFile is { } list
-            ? DoneReader.Read(InputText.OfFile(list), before, [.. Stock.Select(entry => entry.Roll)])
+            ? DoneReader.Read(asked.Lists.Open(list), before, [.. Stock.Select(entry => entry.Roll)])
             : [];
         OrderRequest rest = BegunShop.After(Question, before.Question, done);
         return new OrdersQuestion
@@ -130,7 +136,7 @@ internal sealed record OrdersQuestion
         : bought with { Roll = bought.Roll with { Received = start.AddDays(offer.DeliveryDays) } };
 
     private static IReadOnlyList<PressSpec> Calendars(OrdersAsk asked, PressSpec[] presses) =>
-        asked.CalendarFile is { } list ? CalendarListReader.Read(list, presses, asked.HoursPerDay) : presses;
+        asked.CalendarFile is { } list ? CalendarListReader.Read(asked.Lists.Open(list), presses, asked.HoursPerDay) : presses;
 
     private static void MountedOnce(string file, string die, PressSpec other)
     {

@@ -1,5 +1,6 @@
 using FeltNest.Drawing.Sheets.Rolls;
 using FeltNest.Drawing.Writers;
+using FeltNest.Files.Csv;
 using FeltNest.Files.Orders;
 using FeltNest.Report;
 using FeltNest.Rolls.Orders;
@@ -21,6 +22,7 @@ internal sealed class OrdersRun : IRun
     private readonly OrdersQuestion asked;
     private readonly int effort;
     private readonly string folder;
+    private readonly ListReading lists;
 
     /// <summary>Reads what is asked about.</summary>
     /// <exception cref="InputException">A file that cannot be used.</exception>
@@ -28,7 +30,7 @@ internal sealed class OrdersRun : IRun
     public OrdersRun(OrdersAsk ask)
     {
         asked = OrdersQuestion.Read(ask);
-        (effort, folder) = (ask.Effort, ask.OutFolder);
+        (effort, folder, lists) = (ask.Effort, ask.OutFolder, ask.Lists);
         FileNames = [.. Planned, .. asked.Before is null ? [] : Begun];
     }
 
@@ -42,7 +44,7 @@ internal sealed class OrdersRun : IRun
     public IReadOnlyList<string> FileNames { get; }
 
     /// <inheritdoc/>
-    public IReadOnlyList<string> Notes => [];
+    public IReadOnlyList<string> Notes => lists.Notes;
 
     /// <inheritdoc/>
     public Outcome Execute(Action? resultThere, CancellationToken search, CancellationToken interrupt)
@@ -73,6 +75,7 @@ internal sealed class OrdersRun : IRun
         InlineSvg drawn = new([
             .. tickets.AsParallel().AsOrdered().Select(ticket => TicketSheet.Draw(ticket.Strikes, new TicketOrder
             {
+                Number = InvariantText.Invariant($"{ticket.Cut.Number}"),
                 Cut = ticket.Cut,
                 Start = plan.Question.Rules.MomentOf(ticket.Cut.StartHour),
             })),

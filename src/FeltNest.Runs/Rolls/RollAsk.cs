@@ -26,4 +26,7 @@ internal sealed record RollAsk
 
     /// <summary>True where the last strike may reach past the end of the roll.</summary>
     public bool PastEnd { get; init; }
+
+    /// <summary>Paper of the map in print: <c>A3</c> or <c>A4</c>.</summary>
+    public string Paper { get; init; } = "A3";
 }

@@ -1,5 +1,6 @@
 using FeltNest.Die.Check;
 using FeltNest.Drawing.Sheets.Rolls;
+using FeltNest.Drawing.Writers;
 using FeltNest.Files.Dies;
 using FeltNest.Files.Layouts;
 using FeltNest.Files.Rolls;
@@ -33,7 +34,10 @@ internal sealed class RollRun : IRun
     public int Repeats { get; }
 
     /// <inheritdoc/>
-    public IReadOnlyList<string> FileNames { get; } = ["roll.json", "roll.csv", "roll.svg", "roll.png", "ticket.svg", "ticket.png"];
+    public IReadOnlyList<string> FileNames { get; } =
+    [
+        "roll.json", "roll.csv", "roll.svg", "roll.png", "ticket.svg", "ticket.png", "roll.pdf",
+    ];
 
     /// <inheritdoc/>
     public IReadOnlyList<string> Notes => [];
@@ -62,7 +66,8 @@ internal sealed class RollRun : IRun
             [
                 new(FileNames[0], () => RollPlanWriter.Json(plan)), new(FileNames[1], () => RollPlanWriter.Csv(plan)),
                 .. ResultFile.Pictures(FileNames.Skip(2).Take(2), () => RollMapSheet.Draw(plan)),
-                .. ResultFile.Pictures(FileNames.Skip(4), () => TicketSheet.Draw(plan)),
+                .. ResultFile.Pictures(FileNames.Skip(4).Take(2), () => TicketSheet.Draw(plan)),
+                new(FileNames[6], () => PdfWriter.Write([TicketSheet.Draw(plan), .. RollMapSheet.Pages(plan, question.Paper)])),
             ],
             Table = RollReport.Text(plan),
             Remarks = [.. RollReport.Warnings(plan).Select(Remark.Warning)],

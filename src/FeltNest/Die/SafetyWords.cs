@@ -39,11 +39,11 @@ internal static class SafetyWords
     [
         "Local codes, the machine maker's instructions and qualified people come first. This ticket is no risk assessment.",
         "- Strike by two-hand control or guard only, never bypassed. It protects only the operator: others keep clear.",
-        "- Isolate, check that the power is off before a hand goes under the head, for a jam too. Block the head.",
+        "- Power off and locked before a hand goes under the head, for a jam too. Check that it is off. Block the head.",
         "- Start of shift: try guards, stop and two-hand control. If one fails, do not cut.",
         "- Carry a die with its edge covered, in cut-resistant gloves. Never catch a falling die.",
         "- Least pressure that cuts, load centred, within the rating. A strike over the roll's end loads off centre.",
-        "- Coated felt, rubber solution: flammable vapour. Extract low, no sparks; earth (ground) the rolls.",
+        "- Earth (ground) the rolls against static. Coated felt, rubber solution: flammable vapour. Extract low, no sparks.",
         "- Keep hands out of feed rollers; lift rolls with aids; eye, ear and dust protection as assessed.",
     ];
 

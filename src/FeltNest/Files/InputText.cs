@@ -1,3 +1,5 @@
+using FeltNest.Files.Csv;
+
 namespace FeltNest.Files;
 
 /// <summary>A text to be read, with the name by which messages call it. Files, uploads and texts inside the program are read
@@ -21,6 +23,9 @@ internal sealed record InputText
 
     /// <summary>Resolution of a picture, dots per inch, where it was told beside it.</summary>
     public double? Dpi { get; init; }
+
+    /// <summary>How it is read where it is a list, or null for strictly, without notes.</summary>
+    internal ListReading? Lists { get; init; }
 
     /// <summary>Its name's ending in small letters, such as <c>.csv</c>.</summary>
     internal string Ending => Path.GetExtension(Name).ToLowerInvariant();

@@ -20,6 +20,15 @@ internal static class NearestWord
         return near ? $"; did you mean '{best}'?" : string.Empty;
     }
 
+    /// <summary>"; did you mean 'x'?" for the word that one slip in four letters makes of what was typed, else nothing.</summary>
+    public static string Slip(string typed, IEnumerable<string> known)
+    {
+        string? best = typed.Length > LongestSlip ? null : known.MinBy(word => Distance(typed, word));
+        return best is not null && Distance(typed, best) <= Math.Max(1, Math.Min(typed.Length, best.Length) / 4)
+            ? $"; did you mean '{best}'?"
+            : string.Empty;
+    }
+
     private static bool IsStart(string typed, string word) =>
         typed.Length > 2 && word.StartsWith(typed, StringComparison.OrdinalIgnoreCase);
 

@@ -28,7 +28,7 @@ public sealed class RollCommandTests : IDisposable
 
         Assert.Equal(0, run.Code);
         Assert.Equal(
-            ["roll.csv", "roll.json", "roll.png", "roll.svg", "ticket.png", "ticket.svg"],
+            ["roll.csv", "roll.json", "roll.pdf", "roll.png", "roll.svg", "ticket.png", "ticket.svg"],
             Directory.GetFiles(folder.Path("out")).Select(Path.GetFileName).Order());
         JsonElement plan = JsonDocument.Parse(run.Out).RootElement;
         int strikes = plan.GetProperty("strikes").GetArrayLength();

@@ -22,6 +22,20 @@ public sealed class RollMapSheetTests
         Assert.All(SheetWords.Of(sheet), w => Assert.InRange(w.At.Y, 5, (297.0 * pages) - 10));
     }
 
+    // ISO 216: A4 is 210 x 297 mm, A3 lying 420 x 297 mm.
+    [Theory]
+    [InlineData("A4", 210)]
+    [InlineData("A3", 420)]
+    public void In_print_a_map_is_pages_of_the_paper_asked_for(string paper, double width)
+    {
+        IReadOnlyList<Sheet> pages = RollMapSheet.Pages(Plan(40_000), paper);
+
+        Assert.NotEmpty(pages);
+        Assert.All(pages, page => Assert.Equal((width, 297.0), (page.WidthMm, page.HeightMm)));
+        Assert.All(pages.SelectMany(SheetWords.Of), w => Assert.InRange(w.At.X, 0, width));
+        Assert.All(pages.SelectMany(SheetWords.Of), w => Assert.InRange(w.At.Y, 5, 287));
+    }
+
     // Relative luminance after WCAG 2.2: a good panel is light and a lost one nearly black, so a grey print tells them apart.
     [Fact]
     public void A_lost_panel_is_told_from_a_good_one_in_grey()

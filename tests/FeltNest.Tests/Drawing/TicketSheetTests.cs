@@ -93,6 +93,27 @@ public sealed class TicketSheetTests
         Assert.All(words, w => Assert.InRange(Begin(w) + StrokeFont.Width(w.Text, w.HeightMm), 19, 201));
     }
 
+    // Five lines of forty boxes at the most: 81 strikes have a box each, 2000 share theirs by tens.
+    [Theory]
+    [InlineData(81, 81)]
+    [InlineData(2000, 200)]
+    public void Every_strike_has_a_box_to_tick_or_its_share_of_one(int strikes, int boxes)
+    {
+        RollPlan plan = StrikePlanner.Run(new RollRequest
+        {
+            Layout = RollCases.Squares,
+            Roll = RollCases.Roll(12 * strikes, 20),
+            RepeatsPerStrike = 1,
+            GuidePlayMm = 0,
+            FromMm = 0,
+        });
+        Assert.Equal(strikes, plan.Strikes.Count);
+
+        Mark[] drawn = [.. new TicketBoxes(plan, 60).Draw(100)];
+        Assert.Equal(boxes, drawn.OfType<PathMark>().Count());
+        Assert.Equal($"{strikes}", drawn.OfType<TextMark>().Last().Text);
+    }
+
     private static double Begin(TextMark words) => words.At.X - (StrokeFont.Width(words.Text, words.HeightMm) * words.Anchor switch
     {
         TextAnchor.Start => 0,
@@ -125,6 +146,7 @@ public sealed class TicketSheetTests
 
     private static TicketOrder Work { get; } = new()
     {
+        Number = "7",
         Start = new DateTime(2026, 3, 3, 9, 30, 0),
         Cut = new OrderCut
         {

@@ -25,7 +25,7 @@ public sealed class SpoiledListTests
     private static readonly Dictionary<string, Func<InputText, object>> Readers = new()
     {
         ["offers"] = OffersReader.Read,
-        ["actuals"] = ActualsReader.Read,
+        ["actuals"] = text => ActualsReader.Read(text),
         ["orders"] = text => OrdersReader.Read(text, ["B"], ["F"]),
         ["stock"] = text => new StockReader(Costs.Value).Read(text),
         ["trial-readings"] = text => TrialReader.Read(text, FeltNest.Tests.Panel.Balls.Usual()),

@@ -1,4 +1,3 @@
-using System.Globalization;
 using FeltNest.Die.Proof;
 using FeltNest.Files.Csv;
 using static FeltNest.Files.Dies.ReadingsListing;
@@ -19,21 +18,15 @@ internal static class ReadingsReader
     /// <param name="cavities">Cavities of the die.</param>
     /// <exception cref="InputException">Names the text, the line, the column, the value found and what is allowed.</exception>
     public static IReadOnlyList<DieReading> Read(InputText text, int cavities) =>
-        [.. CsvTable.Read(text, Listing).Rows.Select(row => Reading(row, cavities))];
+        CsvTable.Read(text, Listing).Each(row => Reading(row, cavities));
 
-    private static DieReading Reading(CsvRow row, int cavities)
+    private static DieReading Reading(CsvRow row, int cavities) => new()
     {
-        string date = row.Text(Date);
-        return DateOnly.TryParseExact(date, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out _)
-            ? new DieReading
-            {
-                Date = date,
-                Strikes = row.Whole(Strikes),
-                Cavity = row.Whole(Cavity, cavities),
-                Ply = row.Word(Ply),
-                OffMm = row.Number(OffMm),
-                WorstMm = row.Number(WorstMm),
-            }
-            : throw row.Fault(Date, $"'{date}' is not a date: write 2026-03-31");
-    }
+        Date = InvariantText.Invariant($"{row.Day(Date):yyyy-MM-dd}"),
+        Strikes = row.Whole(Strikes),
+        Cavity = row.Whole(Cavity, cavities),
+        Ply = row.Word(Ply),
+        OffMm = row.Number(OffMm),
+        WorstMm = row.Number(WorstMm),
+    };
 }

@@ -17,30 +17,28 @@ internal static class FamilyReader
     /// <exception cref="InputException">Names the text, the line, the column, the value found and what is allowed.</exception>
     public static IReadOnlyList<FamilyEntry> Read(InputText text)
     {
-        List<FamilyEntry> balls = [];
-        foreach (CsvRow row in CsvTable.Read(text, FamilyListing.Listing).Rows)
+        HashSet<string> names = [];
+        return CsvTable.Read(text, FamilyListing.Listing).Each(row =>
         {
             string name = row.Text(Name);
-            if (balls.Exists(ball => ball.Name == name))
+            if (!names.Add(name))
             {
                 throw row.Fault(Name, $"'{name}' stands in the list twice: every ball needs a name of its own");
             }
 
-            if (balls.Count == MostBalls)
+            if (names.Count > MostBalls)
             {
-                throw row.Fault(Name, $"is one ball too many: at most {MostBalls} make a family");
+                throw row.TooMany(Name, $"is one ball too many: at most {MostBalls} make a family");
             }
 
-            balls.Add(new FamilyEntry
+            return new FamilyEntry
             {
                 Name = name,
                 File = text.Beside(row.Text(FamilyListing.Ball)),
                 BallsPerYear = row.Number(BallsPerYear),
                 GapMm = row.OptionalNumber(GapMm),
                 EdgeMm = row.OptionalNumber(EdgeMm),
-            });
-        }
-
-        return balls;
+            };
+        });
     }
 }

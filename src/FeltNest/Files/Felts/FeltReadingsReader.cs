@@ -1,4 +1,3 @@
-using System.Globalization;
 using FeltNest.Ball.Passport;
 using FeltNest.Files.Csv;
 using FeltNest.Files.Fields;
@@ -29,9 +28,10 @@ internal static class FeltReadingsReader
     /// <exception cref="InputException">Names the text, the line, the column, the value found and what is allowed.</exception>
     public static FeltReadings Read(InputText text)
     {
-        CsvRow[] rows = [.. CsvTable.Read(text, FeltReadingsListing.Listing).Rows];
+        CsvTable table = CsvTable.Read(text, FeltReadingsListing.Listing);
+        (CsvRow Row, FeltTest Test)[] lines = [.. table.Each(row => (row, Kind(row)))];
+        CsvRow[] rows = [.. lines.Select(line => line.Row)];
         string[] days = [.. rows.Select(Day)];
-        (CsvRow Row, FeltTest Test)[] lines = [.. rows.Select(row => (row, Kind(row)))];
         return new FeltReadings
         {
             Felt = Same(rows, FeltReadingsListing.Felt),
@@ -52,13 +52,7 @@ internal static class FeltReadingsReader
     private static IEnumerable<CsvRow> Of((CsvRow Row, FeltTest Test)[] lines, FeltTest test) =>
         lines.Where(line => line.Test == test).Select(line => line.Row);
 
-    private static string Day(CsvRow row)
-    {
-        string date = row.Text(Date);
-        return DateOnly.TryParseExact(date, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out _)
-            ? date
-            : throw row.Fault(Date, $"'{date}' is not a date: write 2026-03-31");
-    }
+    private static string Day(CsvRow row) => Invariant($"{row.Day(Date):yyyy-MM-dd}");
 
     private static string Same(CsvRow[] rows, TextField column)
     {

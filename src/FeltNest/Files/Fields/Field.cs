@@ -20,6 +20,9 @@ internal abstract class Field(string name, string meaning)
     /// <summary>Whether null may stand there.</summary>
     public bool OrNull { get; init; }
 
+    /// <summary>Whether a line of a list may leave it blank though the list must have the column.</summary>
+    public bool MayBeBlank { get; init; }
+
     /// <summary>What counts where it is left out, in words, where that is no fixed value; null for nothing.</summary>
     public string? Otherwise { get; init; }
 

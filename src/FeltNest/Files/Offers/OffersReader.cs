@@ -23,23 +23,19 @@ internal static class OffersReader
     /// <exception cref="InputException">Names the text, the line, the column, the value found and what is allowed.</exception>
     public static IReadOnlyList<FeltOffer> Read(InputText text)
     {
-        List<FeltOffer> offers = [];
-        foreach (CsvRow row in CsvTable.Read(text, OffersListing.Listing).Rows)
+        HashSet<string> names = [];
+        return CsvTable.Read(text, OffersListing.Listing).Each(row =>
         {
             FeltOffer offer = Offer(row);
-            if (offers.Exists(o => o.Name == offer.Name))
+            if (!names.Add(offer.Name))
             {
                 throw row.Fault(Name, $"'{offer.Name}' stands in the list twice: every offer needs a name of its own");
             }
 
-            offers.Add(offer);
-            if (offers.Count > MostOffers)
-            {
-                throw row.Fault(Name, $"is one offer too many: at most {MostOffers} are compared at once");
-            }
-        }
-
-        return offers;
+            return names.Count <= MostOffers
+                ? offer
+                : throw row.TooMany(Name, $"is one offer too many: at most {MostOffers} are compared at once");
+        });
     }
 
     private static FeltOffer Offer(CsvRow row)

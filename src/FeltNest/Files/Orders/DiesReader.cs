@@ -26,22 +26,19 @@ internal static class DiesReader
     public static IReadOnlyList<DieEntry> Entries(InputText text)
     {
         Dictionary<string, RollLayout> layouts = [];
-        List<DieEntry> dies = [];
-        foreach (CsvRow row in CsvTable.Read(text, Listing).Rows)
+        HashSet<string> names = [];
+        return CsvTable.Read(text, Listing).Each(row =>
         {
             CutDie die = Read(row, text, layouts);
-            if (dies.Exists(d => d.Die.Name == die.Name))
+            if (!names.Add(die.Name))
             {
                 throw row.Fault(DiesListing.Die, $"'{die.Name}' stands in the list twice: every die needs a name of its own");
             }
 
-            dies.Add(
-                dies.Count < MostDies
-                    ? new DieEntry(die, text.Beside(row.Text(DiesListing.Layout))) { Band = row.OptionalWhole(Band) }
-                    : throw row.Fault(DiesListing.Die, $"is one too many: at most {MostDies} dies are planned at once"));
-        }
-
-        return dies;
+            return names.Count <= MostDies
+                ? new DieEntry(die, text.Beside(row.Text(DiesListing.Layout))) { Band = row.OptionalWhole(Band) }
+                : throw row.TooMany(DiesListing.Die, $"is one too many: at most {MostDies} dies are planned at once");
+        });
     }
 
     // Long because it reads the columns of a row in their order.
@@ -94,7 +91,7 @@ internal static class DiesReader
                 LifeStrikes = row.OptionalWhole(LifeStrikes) ?? 0,
                 ReRulePrice = reRules > 0 ? row.Money(ReRulePrice) : 0,
                 MostReRules = reRules,
-                From = row.Has(From) ? OrdersReader.Day(row, From) : null,
+                From = row.OptionalDay(From),
                 MakeDays = row.Whole(MakeDays),
                 Drawn = (cut, repeats),
             };

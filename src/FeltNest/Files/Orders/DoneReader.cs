@@ -22,17 +22,14 @@ internal static class DoneReader
     /// <exception cref="InputException">Names the text, the line, the column, the value found and what is allowed.</exception>
     public static IReadOnlyList<DoneWork> Read(InputText text, OrderPlan plan, IReadOnlyList<StockRoll> stock)
     {
-        List<DoneWork> done = [];
-        foreach (CsvRow row in CsvTable.Read(text, DoneListing.Listing).Rows)
+        HashSet<int> tickets = [];
+        return CsvTable.Read(text, DoneListing.Listing).Each(row =>
         {
             DoneWork work = Read(row, plan, stock);
-            done.Add(
-                done.Exists(d => d.Cut.Number == work.Cut.Number)
-                    ? throw row.Fault(DoneListing.Ticket, $"{work.Cut.Number} stands in the list twice: one line a ticket")
-                    : work);
-        }
-
-        return done;
+            return tickets.Add(work.Cut.Number)
+                ? work
+                : throw row.Fault(DoneListing.Ticket, $"{work.Cut.Number} stands in the list twice: one line a ticket");
+        });
     }
 
     private static DoneWork Read(CsvRow row, OrderPlan plan, IReadOnlyList<StockRoll> stock)

@@ -34,7 +34,7 @@ internal static class OrderPinsColumns
             NotRolls = Names(row, OrdersListing.NotRoll, names.Rolls),
             NotPresses = Names(row, OrdersListing.NotPress, names.Presses),
             NotDies = Names(row, OrdersListing.NotDie, names.Dies),
-            Day = row.Has(OrdersListing.Day) ? OrdersReader.Day(row, OrdersListing.Day) : null,
+            Day = row.OptionalDay(OrdersListing.Day),
         };
         NotBoth(row, OrdersListing.NotLot, pins.Lots, pins.NotLots);
         NotBoth(row, OrdersListing.NotRoll, pins.Rolls, pins.NotRolls);

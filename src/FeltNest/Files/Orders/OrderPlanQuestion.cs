@@ -1,3 +1,4 @@
+using FeltNest.Files.Csv;
 using System.Text.Json;
 using FeltNest.Files.Fields;
 using FeltNest.Files.Json;
@@ -138,5 +139,5 @@ internal static class OrderPlanQuestion
 
     /// <summary>A day.</summary>
     internal static DateOnly Day(JsonFields item, DayField field) =>
-        OrdersReader.DayOf(item.Text(field)) ?? throw item.Fault(field, $"'{item.Text(field)}' is not a day: write it as 2026-03-31");
+        DayText.Of(item.Text(field)) ?? throw item.Fault(field, $"'{item.Text(field)}' is not a day: write it as 2026-03-31");
 }

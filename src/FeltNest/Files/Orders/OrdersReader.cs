@@ -1,4 +1,3 @@
-using System.Globalization;
 using FeltNest.Files.Csv;
 using FeltNest.Files.Fields;
 using FeltNest.Rolls.Orders;
@@ -33,22 +32,24 @@ internal static class OrdersReader
     {
         string[] ballWords = [.. balls.Distinct()];
         string[] feltWords = [.. felts.Distinct()];
-        List<CoverOrder> orders = [];
-        foreach (CsvRow row in CsvTable.Read(text, OrdersListing.Listing).Rows)
+        HashSet<string> taken = [];
+        return CsvTable.Read(text, OrdersListing.Listing).Each(row =>
         {
             CoverOrder order = Read(row, ballWords, feltWords) with { Pins = OrderPinsColumns.Read(row, names ?? new ShopNames()) };
-            if (orders.Exists(o => o.Name == order.Name))
+            if (!row.Insisted && names?.Reach?.Question(order.Ball, order.Balls) is { } question)
+            {
+                throw row.Asked(ThousandBalls, question);
+            }
+
+            if (!taken.Add(order.Name))
             {
                 throw row.Fault(Order, $"'{order.Name}' stands in the list twice: every order needs a name of its own");
             }
 
-            orders.Add(
-                orders.Count < MostOrders
-                    ? order
-                    : throw row.Fault(Order, $"is one too many: at most {MostOrders} orders are planned at once"));
-        }
-
-        return orders;
+            return taken.Count <= MostOrders
+                ? order
+                : throw row.TooMany(Order, $"is one too many: at most {MostOrders} orders are planned at once");
+        });
     }
 
     private static CoverOrder Read(CsvRow row, string[] balls, string[] felts)
@@ -60,24 +61,13 @@ internal static class OrdersReader
             Name = row.Text(Order),
             Ball = Known(row, OrdersListing.Ball, balls, "has no die: the dies cut"),
             Balls = wanted,
-            Due = Day(row, Due),
+            Due = row.Day(Due),
             OneLot = row.Word(Lots) == OneLot,
             Felt = felt,
             ReserveBalls = (int)(row.OptionalNumber(ReserveBalls) ?? 0),
             Priority = row.Whole(Priority),
         };
     }
-
-    /// <summary>A day, written yyyy-MM-dd.</summary>
-    internal static DateOnly Day(CsvRow row, DayField column) =>
-        DayOf(row.Text(column)) ?? throw row.Fault(column, $"'{row.Text(column)}' is not a day: write it as 2026-03-31 (year-month-day)");
-
-    /// <summary>The day of a text, or null.</summary>
-    internal static DateOnly? DayOf(string text) =>
-        DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly day)
-            && day.Year is >= 2000 and <= 2199
-            ? day
-            : null;
 
     private static string Known(CsvRow row, TextField column, string[] words, string problem)
     {

@@ -14,4 +14,7 @@ internal sealed record ShopNames
 
     /// <summary>Dies on the rack or to be made.</summary>
     public IReadOnlyList<string> Dies { get; init; } = [];
+
+    /// <summary>What the felt in stock reaches for, or null where no order is asked about.</summary>
+    public StockReach? Reach { get; init; }
 }

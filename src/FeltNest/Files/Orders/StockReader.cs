@@ -38,10 +38,9 @@ internal sealed class StockReader
     /// <exception cref="InputException">Names the text, the line, the column, the value found and what is allowed.</exception>
     public IReadOnlyList<StockEntry> Entries(InputText text)
     {
-        List<StockEntry> entries = [];
         HashSet<string> names = [];
         int there = 0;
-        foreach (CsvRow row in CsvTable.Read(text, Listing).Rows)
+        IReadOnlyList<StockEntry> entries = CsvTable.Read(text, Listing).Each(row =>
         {
             StockEntry entry = Read(row, text);
             if (!names.Add(entry.Roll.Name))
@@ -50,18 +49,17 @@ internal sealed class StockReader
             }
 
             there += entry.Available ? 1 : 0;
-            entries.Add(
-                there <= MostRolls
-                    ? entry
-                    : throw row.Fault(Roll, $"is one too many: at most {MostRolls} rolls are planned at once"));
-        }
+            return there <= MostRolls
+                ? entry
+                : throw row.TooMany(Roll, $"is one too many: at most {MostRolls} rolls are planned at once");
+        });
 
         return there > 0 ? entries : throw new InputException(text.Name, Available.Name, "is no for every roll: nothing can be cut");
     }
 
     /// <summary>The currency of a list of rolls, for a plan without costs: that of its first line.</summary>
     /// <exception cref="InputException">Names the file, the line, the column, the value found and what is allowed.</exception>
-    public static string CurrencyOf(string path) => CsvTable.Read(InputText.OfFile(path), Listing).Rows[0].Currency(Currency);
+    public static string CurrencyOf(InputText text) => CsvTable.Read(text, Listing).Rows[0].Currency(Currency);
 
     /// <summary>Felt on offer, priced the same way.</summary>
     /// <exception cref="InputException">A currency without a rate, or a price by the kilogram while the mass is not known.</exception>
@@ -110,7 +108,7 @@ internal sealed class StockReader
             LengthM = row.Number(LengthM),
             PricePerMetre = perMetre,
             FaultPercent = row.OptionalNumber(FaultPercent) ?? costs.Losses.FaultPercent,
-            Received = row.Has(Received) ? OrdersReader.Day(row, Received) : null,
+            Received = row.OptionalDay(Received),
             Offer = null,
             Nap = row.OptionalWord(NapToward) is { } word ? NapWord.Find(word) : null,
         };

@@ -29,19 +29,14 @@ internal static class CalendarListReader
     public static IReadOnlyList<PressSpec> Read(InputText text, IReadOnlyList<PressSpec> presses, double hoursPerDay)
     {
         string[] names = [.. presses.Select(press => press.Name)];
-        List<Line> lines = [];
-        foreach (CsvRow row in CsvTable.Read(text, Listing).Rows)
-        {
-            lines.Add(
-                lines.Count < MostLines
-                    ? Read(row, names)
-                    : throw row.Fault(Kind, $"is one line too many: at most {MostLines} are read"));
-        }
-
+        int count = 0;
+        IReadOnlyList<Line> lines = CsvTable.Read(text, Listing).Each(row => ++count <= MostLines
+            ? Read(row, names)
+            : throw row.TooMany(Kind, $"is one line too many: at most {MostLines} are read"));
         return [.. presses.Select(press => press with { Calendar = Calendar(press, lines, hoursPerDay) })];
     }
 
-    private static PressCalendar Calendar(PressSpec press, List<Line> lines, double hoursPerDay)
+    private static PressCalendar Calendar(PressSpec press, IReadOnlyList<Line> lines, double hoursPerDay)
     {
         Line[] own = [.. lines.Where(line => line.Press == press.Name)];
         Line[] mine = [.. lines.Where(line => line.Press is null || line.Press == press.Name)];
@@ -83,8 +78,8 @@ internal static class CalendarListReader
         return kind switch
         {
             Shift => line with { Shifts = [.. CalendarParts.Shifts(Wanted(row), row.Text(From), End(row), Fault(row))] },
-            Closed => line with { Closed = CalendarParts.Closed(row.Text(From), row.OptionalText(To), Fault(row)) },
-            _ => line with { Overtime = CalendarParts.Overtime(row.Text(From), End(row), Price(row), Fault(row)) },
+            Closed => line with { Closed = CalendarParts.Closed(row.Moment(From), row.Has(To) ? row.Moment(To) : null, Fault(row)) },
+            _ => line with { Overtime = CalendarParts.Overtime(row.Moment(From), End(row), Price(row), Fault(row)) },
         };
     }
 
@@ -92,7 +87,7 @@ internal static class CalendarListReader
         row.OptionalWord(Day) ?? throw row.Fault(Day, "is blank: a shift begins on a day of the week");
 
     private static string End(CsvRow row) =>
-        row.OptionalText(To) ?? throw row.Fault(To, "is blank: only a closed day may stand without an end");
+        row.Has(To) ? row.Moment(To) : throw row.Fault(To, "is blank: only a closed day may stand without an end");
 
     private static decimal Price(CsvRow row) => row.Has(PricePerHour)
         ? row.Money(PricePerHour)

@@ -24,18 +24,14 @@ internal static class TrialReader
     public static IReadOnlyList<TrialReading> Read(InputText text, BallSpec ball)
     {
         double waist = TrialPlaces.OuterWaistMm(ball);
-        List<TrialReading> readings = [];
         HashSet<(string Ball, int Place)> read = [];
-        foreach (CsvRow row in CsvTable.Read(text, Listing).Rows)
+        IReadOnlyList<TrialReading> readings = CsvTable.Read(text, Listing).Each(row =>
         {
             TrialReading reading = Reading(row, waist);
-            if (!read.Add((reading.Ball, reading.Place)))
-            {
-                throw row.Fault(Place, $"place {reading.Place} of ball '{reading.Ball}' was read before: one line a place");
-            }
-
-            readings.Add(reading);
-        }
+            return read.Add((reading.Ball, reading.Place))
+                ? reading
+                : throw row.Fault(Place, $"place {reading.Place} of ball '{reading.Ball}' was read before: one line a place");
+        });
 
         foreach (IGrouping<string, TrialReading> group in readings.GroupBy(reading => reading.Ball))
         {

@@ -3,7 +3,7 @@ using FeltNest.Files.Fields;
 
 namespace FeltNest.Files.Usage;
 
-/// <summary>Columns of the cutting tickets as filled in. A column that is there is filled on every line.</summary>
+/// <summary>Columns of the cutting tickets as filled in. What is left blank is not counted, and that is said.</summary>
 internal static class ActualsListing
 {
     private const string NotRecorded = "not recorded";
@@ -16,11 +16,24 @@ internal static class ActualsListing
     /// <summary>The list.</summary>
     public static readonly Listing Listing = new("actuals", Columns);
 
-    public static readonly TextField Roll = Columns.Add(new TextField("roll", "name of the roll, once in the list"));
+    public static readonly TextField Ticket = Columns.Add(new TextField("ticket", "number of the ticket, once in the list")
+    {
+        Optional = true,
+    });
+    public static readonly TextField Roll =
+        Columns.Add(new TextField("roll", "name of the roll; one with several tickets has several lines"));
     public static readonly NumberField Metres = Columns.Add(
-        new NumberField("metres", ShopRanges.RollLength, "drawn from the roll and not returned"));
+        new NumberField("metres", ShopRanges.RollLength, "drawn from the roll and not returned; a line where it is blank is not counted")
+        {
+            MayBeBlank = true,
+        });
     public static readonly WholeField GoodPanels = Columns.Add(
-        new WholeField("goodPanels", 0, MostPanels, "passed inspection, with and without a partner") { Unit = "panels" });
+        new WholeField(
+            "goodPanels", 0, MostPanels, "passed inspection, with and without a partner; a line where it is blank is not counted")
+        {
+            Unit = "panels",
+            MayBeBlank = true,
+        });
     public static readonly NumberField WidthMm = Columns.Add(
         new NumberField(ShopRanges.RollWidth, "as measured") { Otherwise = NotRecorded });
     public static readonly NumberField EndsM = Columns.Add(

@@ -7,6 +7,7 @@ using FeltNest.Die.Proof;
 using FeltNest.Files;
 using FeltNest.Files.Balls;
 using FeltNest.Files.Costs;
+using FeltNest.Files.Csv;
 using FeltNest.Files.Dies;
 using FeltNest.Files.Families;
 using FeltNest.Files.Felts;
@@ -90,6 +91,12 @@ internal static class HostileReaders
             OrdersReader.Read(path, ["type 2", "type 2 woven"], ["woven, raised and milled", "woven A (invented)"]),
             () => [.. Folder("demo", "orders.csv")]),
         ("stock", ".csv", ReadStock, () => [.. Folder("demo", "stock.csv")]),
+        ("orders in a sheet", ".xlsx", path =>
+            OrdersReader.Read(new ListReading().Open(path), ["type 2", "type 2 woven"], ["woven, raised and milled", "woven A (invented)"]),
+            () => [.. Folder("demo", "lists.xlsx")]),
+        ("orders of any make", ".csv", path =>
+            OrdersReader.Read(new ListReading().Open(path), ["type 2", "type 2 woven"], ["woven, raised and milled", "woven A (invented)"]),
+            () => [.. Folder("demo", "orders.csv"), Wide()]),
         ("dies", ".csv", ReadDies, () => [.. Folder("demo", "dies.csv").Select(OwnLayouts)]),
         ("done", ".csv", path => DoneReader.Read(InputText.OfFile(path), Planned.Value, []), () => [Utf8(Done)]),
         ("calendar", ".csv", path => CalendarListReader.Read(path, [OrderCases.FreePress], 8), () => [Utf8(Calendar)]),
@@ -126,6 +133,9 @@ internal static class HostileReaders
           "seam": { "curve": "points", "points": [[1,0,0.3],[0,1,-0.3],[-1,0,0.3],[0,-1,-0.3]], "seamGapMm": 1 } }
         """;
 
+    private static byte[] Wide() =>
+        [.. Encoding.Unicode.GetPreamble(), .. Encoding.Unicode.GetBytes("sep=;\norder;ball;thousandBalls;due\nK;type 2;1,5;31.03.2026\n")];
+
     private static void ReadStock(string path)
     {
         string rolls = Path.Combine(Path.GetDirectoryName(path)!, "rolls");
@@ -138,7 +148,7 @@ internal static class HostileReaders
             }
         }
 
-        StockReader.CurrencyOf(path);
+        StockReader.CurrencyOf(InputText.OfFile(path));
         new StockReader(Costs.Value).Read(path);
     }
 

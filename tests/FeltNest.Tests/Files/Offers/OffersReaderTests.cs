@@ -115,8 +115,8 @@ public sealed class OffersReaderTests : IDisposable
     [Theory]
     [InlineData("name,felt,widthMm,lengthM,price,currency\nA,f,1,1,1,EUR", "line 1: the column priceUnit is missing")]
     [InlineData(
-        "name,felt,widthMm,lengthM,price,priceUnit,currency,edgeMM\nA,f,1,1,1,m,EUR,1",
-        "line 1: the column 'edgeMM' is not known; did you mean 'edgeMm'?")]
+        "name,felt,widthMm,lengthM,price,priceUnit,currency,edgeMn\nA,f,1,1,1,m,EUR,1",
+        "line 1: the column 'edgeMn' is not known; did you mean 'edgeMm'?")]
     [InlineData(
         "name,felt,widthMm,lengthM,price,priceUnit,currency,lot,lot\nA,f,1,1,1,m,EUR,1,2", "line 1: the column 'lot' stands there twice")]
     [InlineData("name,felt,widthMm,lengthM,price,priceUnit,currency\n\n", "holds a line of names and nothing below it")]
@@ -126,7 +126,7 @@ public sealed class OffersReaderTests : IDisposable
         "line 2, leastWidthMm: 1500 is above the nominal width of 1480 mm")]
     [InlineData(
         "name;felt;widthMm;lengthM;price;priceUnit;currency\nA;f;1500;50,5;18.4;m;EUR",
-        "line 2, lengthM: '50,5' has a decimal ',' where line 2 has a decimal '.'")]
+        "line 2, price: '18.4' has a decimal '.' where line 2 has a decimal ','")]
     [InlineData(
         "name;felt;widthMm;lengthM;price;priceUnit;currency\nA;f;1.500,0;50;18,4;m;EUR",
         "line 2, widthMm: '1.500,0' has a comma: write 1250.5 without thousands")]

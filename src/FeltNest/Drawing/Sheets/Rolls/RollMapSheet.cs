@@ -11,14 +11,14 @@ using FeltNest.Rolls.Plan.Chain;
 namespace FeltNest.Drawing.Sheets.Rolls;
 
 /// <summary>The map of a roll, folded into lines: cloth, strikes with lost panels marked, faults and joints, true to scale.</summary>
-internal static class RollMapSheet
+internal sealed class RollMapSheet
 {
     // Scales that may be used, as the number a real length is divided by: those of ISO 5455 and some between, as a map is read by its
     // metres and a page is to be filled.
     private static readonly int[] Scales = [1, 2, 5, 10, 15, 20, 25, 30, 40, 50, 75, 100, 150, 200, 300, 400, 500];
 
-    // Paper: A3 lying, its margins, room for the title and for the key of every page, mm. A usual roll is one page.
-    private static readonly PaperSize Paper = PaperSize.Of("A3");
+    // Paper where none is asked for: A3 lying; its margins, room for the title and for the key of every page, mm. A usual roll is one page.
+    private const string Usual = "A3";
     private const double Margin = PaperSize.MarginMm;
     private const double TitleRoom = 20;
     private const double KeyRoom = 38;
@@ -26,56 +26,82 @@ internal static class RollMapSheet
     // Panels on paper are drawn with corners no nearer than this, mm: finer is not seen.
     private const double CornerStep = 0.12;
 
-    private static double LineLength => Paper.WidthMm - (2 * Margin);
+    private readonly RollPlan plan;
+    private readonly PaperSize paper;
+    private readonly string? narrow;
+    private readonly double title;
+    private readonly int divisor;
+    private readonly int onPage;
+    private readonly int pages;
+    private readonly Symbol[] good;
+    private readonly Symbol[] lost;
+
+    private RollMapSheet(RollPlan plan, PaperSize paper)
+    {
+        (this.plan, this.paper) = (plan, paper);
+        narrow = RollRoom.Warning(plan);
+        title = TitleRoom + (narrow is null ? 0 : NarrowBand.Height + 3);
+        double room = paper.HeightMm - (2 * Margin) - title - KeyRoom;
+        divisor = Array.Find(Scales, d => Lines(d) * LineHeight(plan.Request.Roll, d) <= room);
+        divisor = divisor == 0 ? Scales[^1] : divisor;
+        onPage = Math.Max(1, (int)(room / LineHeight(plan.Request.Roll, divisor)));
+        pages = (Lines(divisor) + onPage - 1) / onPage;
+        good = Panels(plan, "good", 1.0 / divisor, new Pen(0.12, Ink.Dark), PartMarks.ToneOf);
+        lost = Panels(plan, "lost", 1.0 / divisor, new Pen(0.12, Ink.Dark), _ => PartMarks.Lost);
+    }
+
+    private double LineLength => paper.WidthMm - (2 * Margin);
 
     /// <summary>Draws the sheet: one page where the roll has room on it at some scale, else pages one below the other.</summary>
-    public static Sheet Draw(RollPlan plan)
+    public static Sheet Draw(RollPlan plan, string paper = Usual)
     {
-        FeltRoll roll = plan.Request.Roll;
-        string? narrow = RollRoom.Warning(plan);
-        double title = TitleRoom + (narrow is null ? 0 : NarrowBand.Height + 3);
-        double room = Paper.HeightMm - (2 * Margin) - title - KeyRoom;
-        int divisor = Array.Find(Scales, d => Lines(roll, d) * LineHeight(roll, d) <= room);
-        divisor = divisor == 0 ? Scales[^1] : divisor;
-        double scale = 1.0 / divisor;
-        int onPage = Math.Max(1, (int)(room / LineHeight(roll, divisor)));
-        int pages = (Lines(roll, divisor) + onPage - 1) / onPage;
-        Symbol[] good = Panels(plan, "good", scale, new Pen(0.12, Ink.Dark), PartMarks.ToneOf);
-        Symbol[] lost = Panels(plan, "lost", scale, new Pen(0.12, Ink.Dark), _ => PartMarks.Lost);
-        List<Mark> marks = [];
-        for (int page = 0; page < pages; page++)
-        {
-            double top = ((pages - page) * Paper.HeightMm) - Margin;
-            marks.AddRange(Frame(plan, divisor, narrow, top, pages == 1 ? string.Empty : $"-{page + 1}"));
-            marks.AddRange(
-                Strips(plan, divisor, page * onPage, onPage, top - title).SelectMany(strip => strip.Draw(good, lost)));
-        }
+        RollMapSheet map = new(plan, PaperSize.Of(paper));
+        return map.Of(
+            map.pages * map.paper.HeightMm,
+            Enumerable.Range(0, map.pages).SelectMany(page => map.Page(page, (map.pages - page) * map.paper.HeightMm)));
+    }
 
-        return new Sheet
-        {
-            Title = $"Map of roll {roll.Name}",
-            Description = Words(plan, Lines(roll, divisor)),
-            WidthMm = Paper.WidthMm,
-            HeightMm = pages * Paper.HeightMm,
-            Symbols = [.. good, .. lost],
-            Marks = marks,
-        };
+    /// <summary>The pages of the map, each a sheet of paper.</summary>
+    /// <param name="plan">The strikes.</param>
+    /// <param name="paper">Size of the paper: <c>A3</c>, <c>A4</c>.</param>
+    public static IReadOnlyList<Sheet> Pages(RollPlan plan, string paper)
+    {
+        RollMapSheet map = new(plan, PaperSize.Of(paper));
+        return [.. Enumerable.Range(0, map.pages).Select(page => map.Of(map.paper.HeightMm, map.Page(page, map.paper.HeightMm)))];
+    }
+
+    private Sheet Of(double heightMm, IEnumerable<Mark> marks) => new()
+    {
+        Title = $"Map of roll {plan.Request.Roll.Name}",
+        Description = Words(plan, Lines(divisor)),
+        WidthMm = paper.WidthMm,
+        HeightMm = heightMm,
+        Symbols = [.. good, .. lost],
+        Marks = [.. marks],
+    };
+
+    // A page below the height of its upper edge.
+    private IEnumerable<Mark> Page(int page, double height)
+    {
+        double top = height - Margin;
+        return Frame(top, pages == 1 ? string.Empty : $"-{page + 1}")
+            .Concat(Strips(page * onPage, top - title).SelectMany(strip => strip.Draw(good, lost)));
     }
 
     // Title, warning and key of a page.
-    private static IEnumerable<Mark> Frame(RollPlan plan, int divisor, string? narrow, double top, string page)
+    private IEnumerable<Mark> Frame(double top, string page)
     {
-        yield return new GroupMark($"title{page}", [.. Title(plan, divisor, Paper.WidthMm, top)]);
+        yield return new GroupMark($"title{page}", [.. Title(plan, divisor, paper.WidthMm, top)]);
         if (narrow is not null)
         {
             double below = top - TitleRoom + 3;
             yield return NarrowBand.Draw(
                 narrow,
-                new Box { MinX = Margin, MinY = below - NarrowBand.Height, MaxX = Paper.WidthMm - Margin, MaxY = below }, page);
+                new Box { MinX = Margin, MinY = below - NarrowBand.Height, MaxX = paper.WidthMm - Margin, MaxY = below }, page);
         }
 
         yield return new GroupMark(
-            $"key{page}", [.. RollMapKey.Draw(plan, new Point2(Margin, top - Paper.HeightMm + (2 * Margin) + KeyRoom - 8))]);
+            $"key{page}", [.. RollMapKey.Draw(plan, new Point2(Margin, top - paper.HeightMm + (2 * Margin) + KeyRoom - 8))]);
     }
 
     // Each part as it lies on the map, good or lost.
@@ -85,11 +111,11 @@ internal static class RollMapSheet
     ];
 
     // The lines of cloth, one below the other from the top of their room.
-    private static IEnumerable<RollStrip> Strips(RollPlan plan, int divisor, int first, int most, double top)
+    private IEnumerable<RollStrip> Strips(int first, double top)
     {
         FeltRoll roll = plan.Request.Roll;
-        double line = LineMm(roll, divisor);
-        return Enumerable.Range(first, Math.Min(most, Lines(roll, divisor) - first)).Select(i => new RollStrip(
+        double line = LineMm(divisor);
+        return Enumerable.Range(first, Math.Min(onPage, Lines(divisor) - first)).Select(i => new RollStrip(
             plan, 1.0 / divisor, i * line, Math.Min(roll.LengthMm, (i + 1) * line),
             new Point2(Margin, top - ((i - first + 1) * LineHeight(roll, divisor)) + RollStrip.Below)));
     }
@@ -105,9 +131,10 @@ internal static class RollMapSheet
     }
 
     // Whole metres a line where that leaves something to see, so that the fold is found with a tape.
-    private static double LineMm(FeltRoll roll, int divisor)
+    private double LineMm(int scale)
     {
-        double most = LineLength * divisor;
+        FeltRoll roll = plan.Request.Roll;
+        double most = LineLength * scale;
         if (roll.LengthMm <= most)
         {
             return roll.LengthMm;
@@ -121,7 +148,7 @@ internal static class RollMapSheet
         return most;
     }
 
-    private static int Lines(FeltRoll roll, int divisor) => (int)Math.Ceiling((roll.LengthMm / LineMm(roll, divisor)) - 1e-9);
+    private int Lines(int scale) => (int)Math.Ceiling((plan.Request.Roll.LengthMm / LineMm(scale)) - 1e-9);
 
     private static double LineHeight(FeltRoll roll, int divisor) => (roll.MostWidthMm / divisor) + RollStrip.Above + RollStrip.Below;
 

@@ -14,7 +14,7 @@ namespace FeltNest.Drawing.Sheets.Rolls;
 internal static class TicketFacts
 {
     // Step from line to line, where the second column begins, and the room of a name in each column, mm.
-    private const double Step = 6;
+    private const double Step = 5.6;
     private const double Second = 116;
     private const double NameRoom = 27;
 

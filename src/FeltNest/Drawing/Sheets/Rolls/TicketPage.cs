@@ -27,7 +27,7 @@ internal static class TicketPage
 
     /// <summary>A name and a line to write on.</summary>
     public static GroupMark Blank(string name, double x, double width, double y) => new(
-        $"blank-{name.Replace(", ", "-", StringComparison.Ordinal).Replace(' ', '-')}",
+        $"blank-{name.Replace(", ", "-", StringComparison.Ordinal).Replace(": ", "-", StringComparison.Ordinal).Replace(' ', '-')}",
         [
             Words(name, new Point2(x, y), Ink.Note, Ink.Soft),
             new PathMark(

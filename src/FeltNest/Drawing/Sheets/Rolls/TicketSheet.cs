@@ -13,13 +13,17 @@ namespace FeltNest.Drawing.Sheets.Rolls;
 internal static class TicketSheet
 {
     // Room of the blanks, of a list's head with the space before it, and the picture's least and greatest height, mm.
-    private const double BlankRoom = 48;
+    private const double BlankRoom = 51;
     private const double ListHead = 9;
-    private const double LeastPicture = 26;
+    private const double LeastPicture = 22;
     private const double MostPicture = 62;
 
+    // Lines of the lists that come before many boxes.
+    private const int FewRuns = 3;
+    private const int FewBesides = 6;
+
     // Line to line of the cautions, mm.
-    private const double SafetyStep = 4.2;
+    private const double SafetyStep = 3.9;
 
     /// <summary>Draws the sheet.</summary>
     /// <param name="plan">The strikes.</param>
@@ -56,7 +60,7 @@ internal static class TicketSheet
 
     private static IEnumerable<Mark> Head(RollPlan plan, TicketOrder? order)
     {
-        string number = order is null ? string.Empty : Invariant($" {order.Cut.Number}");
+        string number = order is null ? string.Empty : $" {order.Number}";
         yield return Words($"Cutting ticket{number}", new Point2(Left, Top - 7), 7, Ink.Dark);
         yield return Fitted($"roll {plan.Request.Roll.Name}", new Point2(Right, Top - 7), 7, 90, TextAnchor.End);
         yield return Fitted(
@@ -68,10 +72,13 @@ internal static class TicketSheet
     // Picture and lists share what room is left: the lists first, the picture as high as the rest allows.
     private static List<Mark> Middle(RollPlan plan, TicketOrder? order, TicketPiece piece, double top)
     {
-        double room = top - SafetyTop - BlankRoom - (2 * ListHead) - 4;
-        int lines = (int)((room - LeastPicture) / TicketLists.Step);
+        double whole = top - SafetyTop - BlankRoom - (2 * ListHead) - 4;
         int besides = Math.Max(1, Math.Max(piece.Things.Count, piece.Losses.Count));
         int runs = Math.Max(1, StrikeRun.Of(plan).Count);
+        int wanted = Math.Min(runs, FewRuns) + Math.Min(besides, FewBesides);
+        TicketBoxes boxes = new(plan, whole - LeastPicture - (wanted * TicketLists.Step));
+        double room = whole - boxes.Height;
+        int lines = (int)((room - LeastPicture) / TicketLists.Step);
         int runsShown = Math.Min(runs, Math.Max(lines / 2, lines - besides));
         int besidesShown = Math.Min(besides, lines - runsShown);
         double picture = Math.Min(MostPicture, room - ((runsShown + besidesShown) * TicketLists.Step));
@@ -84,6 +91,7 @@ internal static class TicketSheet
         marks.Add(Words("Strikes that lose panels", new Point2(Left + 106, y + 1), Ink.Note, Ink.Dark));
         marks.AddRange(TicketLists.Things(piece, besidesShown, y - 4).Marks);
         marks.AddRange(TicketLists.Losses(piece, besidesShown, y - 4).Marks);
+        marks.Add(new GroupMark("boxes", [.. boxes.Draw(SafetyTop + BlankRoom + boxes.Height - 2)]));
         return marks;
     }
 
@@ -91,17 +99,23 @@ internal static class TicketSheet
     {
         yield return Rule(y + 4, Ink.Wide);
         yield return Words("As cut", new Point2(Left, y - 1), Ink.Label, Ink.Dark);
-        yield return Blank("metres used", Left, 56, y - 10);
-        yield return Blank("at ends, m", Left + 62, 56, y - 10);
-        yield return Blank("width, mm", Left + 124, 56, y - 10);
-        yield return Blank("good panels", Left, 42, y - 19);
-        yield return Blank("faulty", Left + 46, 38, y - 19);
-        yield return Blank("rejected", Left + 88, 44, y - 19);
-        yield return Blank("unpaired", Left + 136, 44, y - 19);
-        yield return Blank("faults met, where", Left, 180, y - 28);
-        yield return Blank("operator", Left, 60, y - 37);
-        yield return Blank("supervisor", Left + 66, 64, y - 37);
-        yield return Blank("date", Left + 136, 44, y - 37);
+        yield return Blank("strikes", Left, 40, y - 8.5);
+        yield return Blank("metres used", Left + 45, 44, y - 8.5);
+        yield return Blank("at ends, m", Left + 94, 41, y - 8.5);
+        yield return Blank("width, mm", Left + 140, 40, y - 8.5);
+        yield return Blank("good panels", Left, 40, y - 16);
+        yield return Blank("faulty", Left + 45, 44, y - 16);
+        yield return Blank("unpaired", Left + 94, 41, y - 16);
+        yield return Blank("ended at, m", Left + 140, 40, y - 16);
+        yield return Blank("rejected: edge", Left, 40, y - 24);
+        yield return Blank("size", Left + 45, 44, y - 24);
+        yield return Blank("shade", Left + 94, 41, y - 24);
+        yield return Blank("other", Left + 140, 40, y - 24);
+        yield return Blank("faults met, where", Left, 180, y - 32);
+        yield return Blank("operator", Left, 52, y - 40);
+        yield return Blank("supervisor", Left + 57, 52, y - 40);
+        yield return Blank("shift", Left + 114, 24, y - 40);
+        yield return Blank("date", Left + 143, 37, y - 40);
     }
 
     private static IEnumerable<Mark> Safety()
