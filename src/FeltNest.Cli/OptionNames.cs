@@ -35,6 +35,13 @@ internal static class OptionNames
         AskedFor.Offers => "--offers",
         AskedFor.HeldValues => "--hold",
         AskedFor.Resolution => "--dpi",
+        AskedFor.Book => "--book",
+        AskedFor.MeantSo => "--sure",
+        AskedFor.BroughtInAgain => "--again",
+        AskedFor.MoreOfTicket => "--more",
+        AskedFor.ChangedOrders => "--change",
+        AskedFor.CutRoll => "--roll",
+        AskedFor.SetValues => "--set",
         _ => throw new ArgumentOutOfRangeException(nameof(asked), asked, "has no option"),
     };
 

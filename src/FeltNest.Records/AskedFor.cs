@@ -90,4 +90,25 @@ public enum AskedFor
 
     /// <summary>Resolution of a picture.</summary>
     Resolution,
+
+    /// <summary>The cutting room's book.</summary>
+    Book,
+
+    /// <summary>That an entry is meant as it stands, though it looks like a slip.</summary>
+    MeantSo,
+
+    /// <summary>That of a list brought in before the rest is brought in.</summary>
+    BroughtInAgain,
+
+    /// <summary>That a ticket comes back once more.</summary>
+    MoreOfTicket,
+
+    /// <summary>That orders which stand are changed.</summary>
+    ChangedOrders,
+
+    /// <summary>The roll that was really cut.</summary>
+    CutRoll,
+
+    /// <summary>Values set in an entry.</summary>
+    SetValues,
 }

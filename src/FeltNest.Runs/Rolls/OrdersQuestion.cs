@@ -9,6 +9,7 @@ using FeltNest.Rolls;
 using FeltNest.Rolls.Orders;
 using FeltNest.Rolls.Orders.Begun;
 using FeltNest.Rolls.Orders.Planned;
+using FeltNest.Runs.Book;
 using static FeltNest.InvariantText;
 
 namespace FeltNest.Runs.Rolls;
@@ -39,18 +40,19 @@ internal sealed record OrdersQuestion
     /// <exception cref="NoAnswerException">No press takes any of the dies.</exception>
     public static OrdersQuestion Read(OrdersAsk asked)
     {
-        CostInputs known = asked.CostsFile is { } file ? CostsReader.Read(file) : CostInputs.Bare(StockReader.CurrencyOf(asked.StockFile));
+        ShopTexts lists = ListsOf(asked);
+        CostInputs known = asked.CostsFile is { } file ? CostsReader.Read(file) : CostInputs.Bare(StockReader.CurrencyOf(lists.Stock));
         StockReader reader = new(known);
-        IReadOnlyList<StockEntry> stock = reader.Entries(InputText.OfFile(asked.StockFile));
+        IReadOnlyList<StockEntry> stock = reader.Entries(lists.Stock);
         FeltPurchase[] bought = asked.OffersFile is { } list
             ? [.. OffersReader.Read(list).Select(offer => NamedInput.Of(list, () => Delivered(reader.Offered(offer), offer, asked.Start)))]
             : [];
-        IReadOnlyList<DieEntry> rack = DiesReader.Entries(InputText.OfFile(asked.DiesFile));
+        IReadOnlyList<DieEntry> rack = DiesReader.Entries(lists.Dies);
         CutDie[] dies = [.. rack.Select(entry => entry.Die)];
         PressSpec[] presses = Presses(asked.PressFiles, dies);
         StockRoll[] felt = [.. stock.Select(entry => entry.Roll), .. bought.Select(b => b.Roll)];
         IReadOnlyList<CoverOrder> wanted = OrdersReader.Read(
-            asked.OrdersFile, dies.Select(d => d.Ball), felt.Select(r => r.Felt), new ShopNames
+            lists.Orders, dies.Select(d => d.Ball), felt.Select(r => r.Felt), new ShopNames
             {
                 Lots = [.. felt.Select(r => r.Lot)],
                 Rolls = [.. felt.Select(r => r.Name)],
@@ -67,8 +69,20 @@ internal sealed record OrdersQuestion
             Rules = RulesOf(asked, known),
         };
         OrdersQuestion whole = new() { Question = question, Stock = stock, Rack = rack };
+        if (asked.Book is { } book)
+        {
+            return whole with { Question = BookWork.Begun(question, book) };
+        }
+
         return asked.FromPlanFile is { } plan ? whole.After(OrderPlanReader.Read(InputText.OfFile(plan)).Plan, asked) : whole;
     }
+
+    private static ShopTexts ListsOf(OrdersAsk asked) => asked.Book?.Texts() ?? new ShopTexts
+    {
+        Stock = InputText.OfFile(asked.StockFile!),
+        Dies = InputText.OfFile(asked.DiesFile!),
+        Orders = InputText.OfFile(asked.OrdersFile!),
+    };
 
     // Without what is cut of a plan before.
     private OrdersQuestion After(OrderPlan before, OrdersAsk asked)

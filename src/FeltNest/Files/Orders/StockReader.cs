@@ -61,7 +61,7 @@ internal sealed class StockReader
 
     /// <summary>The currency of a list of rolls, for a plan without costs: that of its first line.</summary>
     /// <exception cref="InputException">Names the file, the line, the column, the value found and what is allowed.</exception>
-    public static string CurrencyOf(string path) => CsvTable.Read(InputText.OfFile(path), Listing).Rows[0].Currency(Currency);
+    public static string CurrencyOf(InputText text) => CsvTable.Read(text, Listing).Rows[0].Currency(Currency);
 
     /// <summary>Felt on offer, priced the same way.</summary>
     /// <exception cref="InputException">A currency without a rate, or a price by the kilogram while the mass is not known.</exception>

@@ -138,7 +138,7 @@ internal static class HostileReaders
             }
         }
 
-        StockReader.CurrencyOf(path);
+        StockReader.CurrencyOf(InputText.OfFile(path));
         new StockReader(Costs.Value).Read(path);
     }
 
