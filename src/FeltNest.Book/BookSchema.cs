@@ -30,6 +30,7 @@ internal static class BookSchema
     public const string Figures = """
         CREATE INDEX entry_act ON entry (act);
         CREATE INDEX entry_kind ON entry (kind, number);
+        CREATE INDEX entry_corrects ON entry (corrects);
         CREATE TABLE touch (
             subject TEXT NOT NULL,
             name TEXT NOT NULL,

@@ -92,6 +92,10 @@ internal sealed class BookTables(DbConnection connection, DbTransaction? transac
         "SELECT subject, name FROM touch WHERE entry = @a",
         row => new Subject(EnumWord.Find<SubjectKind>(row.GetString(0))!.Value, row.GetString(1)), entry);
 
+    /// <summary>Numbers of the corrections of an entry.</summary>
+    public IReadOnlyList<long> CorrectionsOf(long root) => Rows(
+        "SELECT number FROM entry WHERE corrects = @a AND kind <> @b", row => row.GetInt64(0), root, EnumWord.Of(EntryKind.Undone));
+
     /// <summary>All entries, in the order of their numbers.</summary>
     public IReadOnlyList<BookEntry> AllEntries() => Rows($"SELECT {Columns} FROM entry ORDER BY number", Read);
 

@@ -26,7 +26,8 @@ internal sealed class BookWriter
     {
         BookEntry entry = EntryOf(draft);
         tables.Insert(entry);
-        foreach (Subject subject in Touched.Of(entry))
+        Subject[] subjects = entry.IsCorrection ? [.. Touched.Of(entry).Concat(Before(entry.Corrects!.Value)).Distinct()] : [.. Touched.Of(entry)];
+        foreach (Subject subject in subjects)
         {
             tables.Touch(subject, entry.Number);
             if (!entry.IsCorrection)
@@ -36,9 +37,9 @@ internal sealed class BookWriter
             }
         }
 
-        if (entry.Corrects is { } root && entry.IsCorrection)
+        if (entry.IsCorrection)
         {
-            FoldAgain([.. Touched.Of(entry), .. tables.TouchedBy(root), .. Earlier(root)]);
+            FoldAgain(subjects);
         }
 
         return entry.Number;
@@ -132,11 +133,9 @@ internal sealed class BookWriter
     private (object? State, long Rank) Known(Subject subject, long number) =>
         changed.TryGetValue(subject, out (object? State, long Rank) known) ? known : (tables.State(subject), number);
 
-    // What corrections before this one were about: a ticket that was first moved to another roll.
-    private IEnumerable<Subject> Earlier(long root) => tables.TouchedBy(root)
-        .SelectMany(tables.OfSubject)
-        .Where(e => e.Corrects == root)
-        .SelectMany(e => tables.TouchedBy(e.Number));
+    // A correction is about all that the entry and the corrections before it were about: a ticket may have been moved from roll to roll.
+    private IEnumerable<Subject> Before(long root) => tables.TouchedBy(root)
+        .Concat(tables.CorrectionsOf(root).SelectMany(tables.TouchedBy));
 
     private void FoldAgain(IEnumerable<Subject> subjects)
     {

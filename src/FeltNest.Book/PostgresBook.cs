@@ -130,7 +130,8 @@ internal sealed class PostgresBook : BookStore
         }
         catch (ArgumentException error)
         {
-            throw new InputException("the connection string of the book", null, "is not sound: write Host=...;Database=...;Username=...", error);
+            throw new InputException(
+                "the connection string of the book", null, "is not sound: write Host=...;Database=...;Username=...", error);
         }
 
         PostgresBook book = new($"book of {words.Host} {words.Database}", new NpgsqlConnection(words.ToString()), say);
@@ -147,7 +148,9 @@ internal sealed class PostgresBook : BookStore
         if (version > BookSchema.Version)
         {
             throw new InputException(
-                Name, null, $"is a book of version {version}, this program knows up to {BookSchema.Version}: use the newer program; nothing was changed");
+                Name, null,
+                $"is a book of version {version}, this program knows up to {BookSchema.Version}: use the newer program; nothing was "
+                    + $"changed");
         }
 
         if (version < BookSchema.Version)
@@ -156,7 +159,8 @@ internal sealed class PostgresBook : BookStore
             using BookTables tables = new(connection, transaction);
             if (Version() == version)
             {
-                say?.Invoke($"{Name} is of version {version}: it is brought up to date; its entries as they were stay in entry_version_{version}");
+                say?.Invoke(
+                    $"{Name} is of version {version}: it is brought up to date; its entries as they were stay in entry_version_{version}");
                 tables.Make($"CREATE TABLE entry_version_{version} AS TABLE entry");
                 BringUp(tables, version, Never);
                 tables.Make($"UPDATE book SET version = {BookSchema.Version}");

@@ -192,7 +192,9 @@ internal sealed class SqliteBook : BookStore
         if (version > BookSchema.Version)
         {
             throw new InputException(
-                Name, null, $"is a book of version {version}, this program knows up to {BookSchema.Version}: use the newer program; nothing was changed");
+                Name, null,
+                $"is a book of version {version}, this program knows up to {BookSchema.Version}: use the newer program; nothing was "
+                    + $"changed");
         }
 
         if (version < BookSchema.Version)

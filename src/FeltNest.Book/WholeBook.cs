@@ -11,11 +11,20 @@ internal sealed class WholeBook
     {
         ILookup<long, BookEntry> acts = entries.ToLookup(e => e.Act);
         Dictionary<long, IReadOnlyList<Subject>> known = [];
+        Dictionary<long, IReadOnlyList<Subject>> corrected = [];
         foreach (BookEntry entry in entries)
         {
             IReadOnlyList<Subject> subjects = entry.Kind == EntryKind.Undone
                 ? [.. acts[entry.Corrects!.Value].SelectMany(e => known[e.Number]).Distinct()]
                 : Touched.Of(entry);
+            if (entry.IsCorrection)
+            {
+                // About all that the entry and the corrections before it were about.
+                long root = entry.Corrects!.Value;
+                subjects = [.. subjects.Concat(corrected.GetValueOrDefault(root, known[root])).Distinct()];
+                corrected[root] = subjects;
+            }
+
             known.Add(entry.Number, subjects);
             foreach (Subject subject in subjects)
             {

@@ -52,7 +52,8 @@ internal sealed class BookCheckRun
         OrderState[] orders = [.. kept.Select(k => k.State).OfType<OrderState>()];
         return Invariant($"sound: {entries.Count} entries\n")
             + Invariant($"felt, m:  received {rolls.Sum(r => r.ReceivedM):0.###} = cut {rolls.Sum(r => r.CutM):0.###} ")
-            + Invariant($"+ left {rolls.Sum(r => r.LeftM):0.###} + scrapped {rolls.Sum(r => r.ScrappedM):0.###}, on each of {rolls.Length} rolls\n")
+            + Invariant(
+                $"+ left {rolls.Sum(r => r.LeftM):0.###} + scrapped {rolls.Sum(r => r.ScrappedM):0.###}, on each of {rolls.Length} rolls\n")
             + Invariant($"strikes:  given {dies.Sum(d => d.Given)} = struck {dies.Sum(d => d.Struck)} + left {dies.Sum(d => d.Left)} ")
             + Invariant($"+ given up {dies.Sum(d => d.GivenUp)}, of each of {dies.Length} dies\n")
             + Invariant($"balls:    wanted {orders.Sum(o => (long)o.Order.Balls)} = done {orders.Sum(o => (long)o.Done)} ")

@@ -59,7 +59,8 @@ internal sealed class BookLists
 
     /// <summary>The stock list: rolls of which felt is left, and used-up ones that an open order names, as not available.</summary>
     /// <param name="to">Folder that it will stand in.</param>
-    public byte[] Stock(string to) => StockAfterListing.Columns.Csv(rolls.Select(roll => Line(roll.Name, roll.State, to)).OfType<StockAfterListing.Line>());
+    public byte[] Stock(string to) =>
+        StockAfterListing.Columns.Csv(rolls.Select(roll => Line(roll.Name, roll.State, to)).OfType<StockAfterListing.Line>());
 
     /// <summary>The list of dies.</summary>
     /// <param name="to">Folder that it will stand in.</param>

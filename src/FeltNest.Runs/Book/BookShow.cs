@@ -49,7 +49,8 @@ internal static class BookShow
         {
             table.Add(
                 Invariant($"{entry.Number}"), entry.Body, EnumWord.Of(entry.Kind).Replace('-', ' '), EnumWord.Of(entry.Subject.Kind),
-                Short(entry.Subject), entry.At, entry.By, entry.Source, entry.Corrects is { } other ? Invariant($"{other}") : null, entry.Why);
+                Short(entry.Subject), entry.At, entry.By, entry.Source, entry.Corrects is { } other ? Invariant($"{other}") : null,
+                entry.Why);
         }
 
         return table;
@@ -67,7 +68,8 @@ internal static class BookShow
             SubjectKind.Roll => new("roll", "felt", "lot", "widthMm", "receivedM", "cutM", "scrappedM", "leftM"),
             SubjectKind.Die => new("die", "ball", "strikesLeft", "struck", "reRules", "press", "state"),
             SubjectKind.Order => new("order", "ball", "balls", "done", "left", "due", "state"),
-            SubjectKind.Ticket => new("ticket", "order", "roll", "lot", "die", "press", "strikes", "made", "balls", "due", "start", "state"),
+            SubjectKind.Ticket =>
+                new("ticket", "order", "roll", "lot", "die", "press", "strikes", "made", "balls", "due", "start", "state"),
             _ => new("plan", "start", "orders", "tickets", "balls", "short", "at", "by"),
         };
         IReadOnlyList<(string Name, object State)> states = book.States(kind, openOnly, most);

@@ -61,7 +61,8 @@ internal sealed class BroughtIn
         {
             throw new InputException(
                 AskedFor.BroughtInAgain,
-                $"{text.Name} was brought in already, as entry {before.Entry} at {before.At} by {before.By}: give this to bring in what of it "
+                $"{text.Name} was brought in already, as entry {before.Entry} at {before.At} by {before.By}: give this to bring in what "
+                    + $"of it "
                     + "is not in the book");
         }
     }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using FeltNest.Book;
@@ -64,7 +65,8 @@ internal static class Corrections
         BookEntry root = entry.IsCorrection ? book.Tables.Entry(entry.Corrects!.Value)! : entry;
         return root.Kind is EntryKind.Undone or EntryKind.ListBroughtIn or EntryKind.PlanMade or EntryKind.PlanTaken
                 or EntryKind.TicketPrinted or EntryKind.OrderClosed
-            ? throw new InputException(Invariant($"entry {number} ({EnumWord.Of(root.Kind).Replace('-', ' ')}) is not corrected: take it back"))
+            ? throw new InputException(
+                Invariant($"entry {number} ({EnumWord.Of(root.Kind).Replace('-', ' ')}) is not corrected: take it back"))
             : root;
     }
 

@@ -96,7 +96,8 @@ internal static class PlanTaking
     // What lies between the piece before on the roll, or its start, and this piece.
     private static double Lead(OrderPlan plan, OrderCut cut)
     {
-        double before = plan.Cuts.Where(c => c.Roll == cut.Roll && c.FromM < cut.FromM).Select(c => c.ToM).DefaultIfEmpty(cut.Roll.BeginM).Max();
+        double before =
+            plan.Cuts.Where(c => c.Roll == cut.Roll && c.FromM < cut.FromM).Select(c => c.ToM).DefaultIfEmpty(cut.Roll.BeginM).Max();
         return Math.Max(0, cut.FromM - before);
     }
 

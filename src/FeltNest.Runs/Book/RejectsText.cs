@@ -18,7 +18,8 @@ internal static class RejectsText
             bool counted = int.TryParse(part[(at + 1)..], NumberStyles.None, CultureInfo.InvariantCulture, out int count);
             if (reason.Length == 0 || !counted || !counts.TryAdd(reason, count))
             {
-                throw new InputException($"'{OneLine.Of(part)}' is no reason with its count: write rejects as edge:3, hole:2, each reason once");
+                throw new InputException(
+                    $"'{OneLine.Of(part)}' is no reason with its count: write rejects as edge:3, hole:2, each reason once");
             }
         }
 

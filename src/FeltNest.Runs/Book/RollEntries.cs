@@ -74,13 +74,15 @@ internal static class RollEntries
         if (asked.LeftM is { } left && left > (1 + Tolerance) * roll.ReceivedM)
         {
             throw new InputException(AskedFor.MeantSo, Invariant(
-                $"{left:0.###} m are said to be left of roll {name}, which was received with {roll.ReceivedM:0.###} m: give this where it is so"));
+                $"{left:0.###} m are said to be left of roll {name}, which was received with {roll.ReceivedM:0.###} m: give this where "
+                    + $"it is so"));
         }
 
         if (asked.WidthMm is { } width && Math.Abs(width - roll.Roll.WidthMm) > Tolerance * roll.Roll.WidthMm)
         {
             throw new InputException(AskedFor.MeantSo, Invariant(
-                $"a width of {width:0.###} mm is said of roll {name}, which is {roll.Roll.WidthMm:0.###} mm wide: give this where it is so"));
+                $"a width of {width:0.###} mm is said of roll {name}, which is {roll.Roll.WidthMm:0.###} mm wide: give this where it is "
+                    + $"so"));
         }
     }
 }

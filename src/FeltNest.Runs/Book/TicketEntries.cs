@@ -67,15 +67,7 @@ internal static class TicketEntries
 
     private static FillBody BodyOf(BookWriter book, TicketBody ticket, TicketAsk asked)
     {
-        string roll = asked.Roll ?? ticket.Roll;
-        if (book.State<RollState>(SubjectKind.Roll, roll) is null)
-        {
-            throw asked.Roll is null
-                ? new InputException(
-                    AskedFor.CutRoll, $"roll '{OneLine.Of(roll)}' of the ticket is not in the book: receive the roll that came, and name it by this")
-                : new InputException(AskedFor.CutRoll, $"'{OneLine.Of(roll)}' is not in the book");
-        }
-
+        string roll = RollOf(book, ticket, asked);
         DieState die = BookDesk.Known<DieState>(book, SubjectKind.Die, ticket.Die);
         if (die.Die.MakePrice is not null)
         {
@@ -106,6 +98,21 @@ internal static class TicketEntries
             Operator = asked.Operator,
             Note = asked.Note,
         };
+    }
+
+    private static string RollOf(BookWriter book, TicketBody ticket, TicketAsk asked)
+    {
+        string roll = asked.Roll ?? ticket.Roll;
+        if (book.State<RollState>(SubjectKind.Roll, roll) is not null)
+        {
+            return roll;
+        }
+
+        throw new InputException(
+            AskedFor.CutRoll,
+            asked.Roll is null
+                ? $"roll '{OneLine.Of(roll)}' of the ticket is not in the book: receive the roll that came, and name it by this"
+                : $"'{OneLine.Of(roll)}' is not in the book");
     }
 
     private static BookSaid Said(BookWriter book, string number, long entry, FillBody fill)

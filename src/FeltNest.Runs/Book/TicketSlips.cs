@@ -59,7 +59,8 @@ internal static class TicketSlips
             decimal slack = Math.Max(1, Share * run);
             if (Math.Abs(to - from - run) > slack)
             {
-                yield return Invariant($"{to - from:0.###} m from {from:0.###} to {to:0.###} m for {strikes} strikes, which take {run:0.###} m");
+                yield return Invariant(
+                    $"{to - from:0.###} m from {from:0.###} to {to:0.###} m for {strikes} strikes, which take {run:0.###} m");
             }
         }
     }

@@ -47,7 +47,8 @@ internal static class FileVerbs
         return verb.Does((parse, desk) =>
         {
             BookTable table = BookShow.Of(
-                desk.Store, parse.GetValue(what)!, parse.GetValue(name), parse.GetValue(open), parse.GetValue(all) ? int.MaxValue : UsualLines);
+                desk.Store, parse.GetValue(what)!, parse.GetValue(name), parse.GetValue(open),
+                parse.GetValue(all) ? int.MaxValue : UsualLines);
             string shown = (parse.GetValue(json), parse.GetValue(csv)) switch
             {
                 (true, _) => table.Json(),
@@ -66,7 +67,8 @@ internal static class FileVerbs
 
     private static Command Export(Terminal terminal)
     {
-        BookVerb verb = new(terminal, "export", "The lists of the book as CSV files that go in again: stock, dies, open orders; and all tickets.");
+        BookVerb verb = new(
+            terminal, "export", "The lists of the book as CSV files that go in again: stock, dies, open orders; and all tickets.");
         Argument<string> folder = verb.Input("FOLDER", "Where they are written.");
         Option<bool> force = verb.Flag("--force", "Overwrite existing files.");
         return verb.Does((parse, desk) =>
@@ -94,7 +96,8 @@ internal static class FileVerbs
 
     private static Command Check(Terminal terminal)
     {
-        BookVerb verb = new(terminal, "check", "Add up all entries anew: what is kept must follow from them, and felt, strikes and balls must add up.");
+        BookVerb verb = new(
+            terminal, "check", "Add up all entries anew: what is kept must follow from them, and felt, strikes and balls must add up.");
         return verb.Does((_, desk) =>
         {
             BookCheckRun run = new(desk.Store);

@@ -20,7 +20,8 @@ internal static class ListVerbs
         Option<string?>[] cells =
         [
             verb.Text("--name", "roll", "One roll: its name."), verb.Text("--felt", "felt", "Its felt."),
-            verb.Text("--lot", "lot", "Its shade lot."), verb.Text("--width", "mm", "Its width."), verb.Text("--length", "m", "Its length."),
+            verb.Text("--lot", "lot", "Its shade lot."), verb.Text("--width", "mm", "Its width."),
+            verb.Text("--length", "m", "Its length."),
             verb.Text("--price", "money", "Its price for one unit."), verb.Text("--price-unit", "unit", "m, m2 or kg."),
             verb.Text("--currency", "word", "Currency of the price."), verb.Text("--received", "day", "Day it came."),
             verb.Text("--measured", "file", "The roll as measured (JSON)."),

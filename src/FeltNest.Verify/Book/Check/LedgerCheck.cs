@@ -2,7 +2,8 @@ using static FeltNest.InvariantText;
 
 namespace FeltNest.Book.Check;
 
-/// <summary>Adds up the entries of a book by itself and holds the figures kept against the sums. It shares no code with the folding.</summary>
+/// <summary>Adds up the entries of a book by itself and holds the figures kept against the sums. It shares no code with the
+/// folding.</summary>
 /// <remarks>Of a roll: received + found = cut + left + scrapped. Of a die: strikes given = struck + left + given up. Of an order: balls
 /// wanted = done + left. Felt is added in whole micrometres.</remarks>
 internal sealed class LedgerCheck
