@@ -26,7 +26,8 @@ internal sealed class BookWriter
     {
         BookEntry entry = EntryOf(draft);
         tables.Insert(entry);
-        Subject[] subjects = entry.IsCorrection ? [.. Touched.Of(entry).Concat(Before(entry.Corrects!.Value)).Distinct()] : [.. Touched.Of(entry)];
+        IReadOnlyList<Subject> own = Touched.Of(entry);
+        IReadOnlyList<Subject> subjects = entry.IsCorrection ? [.. own.Concat(Before(entry.Corrects!.Value)).Distinct()] : own;
         foreach (Subject subject in subjects)
         {
             tables.Touch(subject, entry.Number);

@@ -3,8 +3,8 @@ namespace FeltNest.Book;
 /// <summary>Opens books by their place: a file, or the connection string of a PostgreSQL database.</summary>
 internal static class Books
 {
-    /// <summary>True for a connection string: words with = between, that is no file.</summary>
-    public static bool IsDatabase(string place) => place.Contains('=') && !Path.Exists(place);
+    /// <summary>True for a connection string: it names a host, and is no file.</summary>
+    public static bool IsDatabase(string place) => place.Contains("Host=", StringComparison.OrdinalIgnoreCase) && !Path.Exists(place);
 
     /// <summary>Opens the book of a place.</summary>
     /// <exception cref="InputException">There is none, or it cannot be opened.</exception>

@@ -1,3 +1,4 @@
+using System.Globalization;
 using FeltNest.Book;
 using FeltNest.Runs.Book;
 using static FeltNest.Tests.Book.BookCases;
@@ -58,7 +59,8 @@ internal sealed class RandomHistory
     {
         made++;
         Write(
-            store, Roll($"R{made}", 20 + Metres(60)), BookCases.Die($"D{made}", random.Next(1, 2000)), Order($"K{made}", random.Next(1, 4000)),
+            store, Roll($"R{made}", 20 + Metres(60)), BookCases.Die($"D{made}", random.Next(1, 2000)),
+            Order($"K{made}", random.Next(1, 4000)),
             Ticket(made, $"R{made}", $"D{made}", $"K{made}", random.Next(1, 120)));
     }
 
