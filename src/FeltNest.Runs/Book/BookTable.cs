@@ -8,7 +8,7 @@ namespace FeltNest.Runs.Book;
 internal sealed class BookTable
 {
     private readonly List<string[]> rows = [];
-    private readonly JsonArray items = [];
+    private readonly List<(string Name, string State)> items = [];
 
     /// <summary>A table.</summary>
     public BookTable(params string[] columns) => Columns = columns;
@@ -23,13 +23,7 @@ internal sealed class BookTable
     public void Add(string name, string state, params string?[] cells)
     {
         rows.Add([name, .. cells.Select(cell => cell ?? string.Empty)]);
-        JsonObject item = new() { ["name"] = name };
-        foreach ((string key, JsonNode? value) in JsonNode.Parse(state)!.AsObject())
-        {
-            item[key] = value?.DeepClone();
-        }
-
-        items.Add(item);
+        items.Add((name, state));
     }
 
     /// <summary>As CSV.</summary>
@@ -41,7 +35,7 @@ internal sealed class BookTable
     }
 
     /// <summary>As JSON.</summary>
-    public string Json() => items.ToJsonString(Readable) + "\n";
+    public string Json() => new JsonArray([.. items.Select(item => Item(item.Name, item.State))]).ToJsonString(Readable) + "\n";
 
     /// <summary>As text in columns, numbers to the right.</summary>
     public string Text()
@@ -62,6 +56,17 @@ internal sealed class BookTable
         WriteIndented = true,
         Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
     };
+
+    private static JsonObject Item(string name, string state)
+    {
+        JsonObject item = new() { ["name"] = name };
+        foreach ((string key, JsonNode? value) in JsonNode.Parse(state)!.AsObject())
+        {
+            item[key] = value?.DeepClone();
+        }
+
+        return item;
+    }
 
     private bool IsNumber(int column) => rows.Count > 0
         && rows.TrueForAll(row => row[column].Length == 0 || row[column].All(c => char.IsDigit(c) || c is '.' or '-'));

@@ -44,6 +44,7 @@ public sealed class KilledBookTests
         room.Started().Dispose();
         Random random = new(1);
         int written = 0;
+        int whole = 0;
         for (int run = 0; run < times; run++)
         {
             string list = room.Write("orders.csv", List($"run{run}-"));
@@ -68,8 +69,12 @@ public sealed class KilledBookTests
             long orders = store.Read(book => book.Count(SubjectKind.Order, openOnly: true));
             Assert.True(orders == written || orders == written + Lines, $"{orders} orders after {written}");
             Assert.Empty(BookCases.Faults(store));
+            whole += orders > written ? 1 : 0;
             written = (int)orders;
         }
+
+        // Enough kills came before the end of the writing, and enough after it.
+        Assert.True(times < 20 || (whole > times / 20 && whole < times - (times / 20)), $"{whole} of {times} came in whole");
     }
 
     private static long Length(FileInfo log)

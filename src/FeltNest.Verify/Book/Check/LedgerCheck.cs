@@ -48,7 +48,7 @@ internal sealed class LedgerCheck
     }
 
     // From the last entry back: an act that is taken back, and what a later entry corrects, is passed over.
-    private static IReadOnlyList<BookEntry> Standing(IReadOnlyList<BookEntry> entries)
+    private static List<BookEntry> Standing(IReadOnlyList<BookEntry> entries)
     {
         HashSet<long> gone = [];
         HashSet<long> corrected = [];
