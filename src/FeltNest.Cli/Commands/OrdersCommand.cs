@@ -199,24 +199,24 @@ internal sealed class OrdersCommand
     }
 
     private OrdersAsk Asked(ParseResult parse) => new()
-        {
-            OrdersFile = parse.GetValue(orders),
-            StockFile = parse.GetValue(stock),
-            DiesFile = parse.GetValue(dies),
-            PressFiles = parse.GetValue(presses)!,
-            OffersFile = parse.GetValue(offers),
-            CostsFile = parse.GetValue(costs),
-            CalendarFile = parse.GetValue(calendar),
-            FromPlanFile = parse.GetValue(fromPlan),
-            DoneFile = parse.GetValue(done),
-            Start = parse.GetValue(start),
-            HoursPerDay = parse.GetValue(hours),
-            RemnantValuePercent = parse.GetValue(value),
-            LeastRemnantM = parse.GetValue(leastRemnant),
-            LeastCutM = parse.GetValue(leastCut),
-            Nap = EnumWord.Find<NapHandling>(parse.GetValue(nap)!)!.Value,
-            Effort = parse.GetValue(effort),
-        };
+    {
+        OrdersFile = parse.GetValue(orders),
+        StockFile = parse.GetValue(stock),
+        DiesFile = parse.GetValue(dies),
+        PressFiles = parse.GetValue(presses)!,
+        OffersFile = parse.GetValue(offers),
+        CostsFile = parse.GetValue(costs),
+        CalendarFile = parse.GetValue(calendar),
+        FromPlanFile = parse.GetValue(fromPlan),
+        DoneFile = parse.GetValue(done),
+        Start = parse.GetValue(start),
+        HoursPerDay = parse.GetValue(hours),
+        RemnantValuePercent = parse.GetValue(value),
+        LeastRemnantM = parse.GetValue(leastRemnant),
+        LeastCutM = parse.GetValue(leastCut),
+        Nap = EnumWord.Find<NapHandling>(parse.GetValue(nap)!)!.Value,
+        Effort = parse.GetValue(effort),
+    };
 
     private static Option<double> Number(string name, string description, double usual, FieldRange range) => new(name)
     {

@@ -1,5 +1,4 @@
 using FeltNest.Book;
-using FeltNest.Files.Csv;
 
 namespace FeltNest.Runs.Book;
 

@@ -12,16 +12,16 @@ internal static class BookCases
 
     public static BookDraft Roll(string name, decimal metres = 50) =>
         BookDraft.Of(EntryKind.RollReceived, SubjectKind.Roll, name, new RollBody
-    {
-        Felt = "woven",
-        Lot = "L1",
-        WidthMm = 1500,
-        LengthM = metres,
-        Price = 17.8m,
-        PriceUnit = "m",
-        Currency = "EUR",
-        Available = true,
-    });
+        {
+            Felt = "woven",
+            Lot = "L1",
+            WidthMm = 1500,
+            LengthM = metres,
+            Price = 17.8m,
+            PriceUnit = "m",
+            Currency = "EUR",
+            Available = true,
+        });
 
     public static BookDraft Die(string name, int strikes = 5000) => BookDraft.Of(EntryKind.DieMade, SubjectKind.Die, name, new DieBody
     {

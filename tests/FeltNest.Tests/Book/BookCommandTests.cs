@@ -22,7 +22,7 @@ public sealed class BookCommandTests : IDisposable
         Assert.Equal(0, (await Plan("book")).Code);
 
         Assert.Equal(File.ReadAllText(desk.Path("out/orders.json")), File.ReadAllText(desk.Path("book/orders.json")));
-        Assert.Equal(0, JsonNode.Parse((await Show("tickets", "--json")).Out)!.AsArray().Count);
+        Assert.Empty(JsonNode.Parse((await Show("tickets", "--json")).Out)!.AsArray());
     }
 
     // Of 1,000 strikes (500 balls) of 12 mm each 400 are made: 200 balls and 4.8 m.

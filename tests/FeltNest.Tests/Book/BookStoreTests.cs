@@ -126,7 +126,7 @@ public sealed class BookStoreTests
             {
                 Write(other, Roll($"N{i}"));
             }
-        });
+        }, TestContext.Current.CancellationToken);
 
         string[] copies = [.. Enumerable.Range(0, 3).Select(i => room.Path($"copy{i}.db"))];
         foreach (string copy in copies)

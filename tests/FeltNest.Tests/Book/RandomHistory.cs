@@ -1,4 +1,3 @@
-using System.Globalization;
 using FeltNest.Book;
 using FeltNest.Runs.Book;
 using static FeltNest.Tests.Book.BookCases;
