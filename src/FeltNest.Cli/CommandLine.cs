@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Help;
 using FeltNest.Cli.Commands;
+using FeltNest.Cli.Commands.Book;
 
 namespace FeltNest.Cli;
 
@@ -22,6 +23,7 @@ internal static class CommandLine
             UsageCommand.Create(terminal),
             RollCommand.Create(terminal),
             OrdersCommand.Create(terminal),
+            BookCommand.Create(terminal),
             DieCommand.Create(terminal),
             CheckCommand.Create(terminal),
             PageCommand.Create(terminal),

@@ -122,7 +122,7 @@ internal static class DefaultFolder
     /// <summary>Folder of orders planned against stock.</summary>
     public static string OfOrders(OrdersAsk asked) => Path.Combine(
         Root,
-        $"{NameOf(asked.OrdersFile)}-{NameOf(asked.StockFile)}"
+        (asked.Book is { } book ? $"{Plain(book.Name)}-orders" : $"{NameOf(asked.OrdersFile!)}-{NameOf(asked.StockFile!)}")
             + $"{(asked.OffersFile is { } offers ? $"-{NameOf(offers)}" : string.Empty)}"
             + $"{(asked.CostsFile is { } costs ? $"-{NameOf(costs)}" : string.Empty)}-"
             + $"{asked.Start.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)}"

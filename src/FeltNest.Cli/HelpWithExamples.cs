@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Help;
 using System.CommandLine.Invocation;
+using System.CommandLine.Parsing;
 
 namespace FeltNest.Cli;
 
@@ -53,6 +54,12 @@ internal sealed class HelpWithExamples(HelpAction inner) : SynchronousCommandLin
             "feltnest orders shapes/demo/orders.csv --stock shapes/demo/stock.csv --dies shapes/demo/dies.csv --press "
                 + "shapes/demo/presses/beam-press.json --start 2026-03-02",
         ],
+        ["book"] =
+        [
+            "feltnest book start --book room.db", "feltnest book receive shapes/demo/stock.csv --book room.db",
+            "feltnest book ticket 12 --strikes 118 --good 1840 --operator anna --book room.db",
+            "feltnest book correct 41 --set strikes=119 --why miscounted --book room.db", "feltnest book show orders --open --book room.db",
+        ],
         ["check"] = ["feltnest check output/type-2-w1500-g4/layout.json"],
     };
 
@@ -60,7 +67,8 @@ internal sealed class HelpWithExamples(HelpAction inner) : SynchronousCommandLin
     public override int Invoke(ParseResult parseResult)
     {
         int code = inner.Invoke(parseResult);
-        string name = parseResult.CommandResult.Command.Name;
+        CommandResult asked = parseResult.CommandResult;
+        string name = (asked.Parent is CommandResult { Command: not RootCommand } above ? above : asked).Command.Name;
         string[] lines = Examples.TryGetValue(name, out string[]? own) ? own : [.. Examples.Values.Select(all => all[0])];
         TextWriter output = parseResult.InvocationConfiguration.Output;
         output.WriteLine("Examples:");

@@ -36,8 +36,14 @@ internal static class OptionNames
         AskedFor.HeldValues => "--hold",
         AskedFor.Resolution => "--dpi",
         AskedFor.ListDays => "--dates",
-        AskedFor.ListSheet => "--sheet",
+        AskedFor.ListSheet => "--worksheet",
         AskedFor.Insisted => "--sure",
+        AskedFor.Book => "--book",
+        AskedFor.BroughtInAgain => "--again",
+        AskedFor.MoreOfTicket => "--more",
+        AskedFor.ChangedOrders => "--change",
+        AskedFor.CutRoll => "--roll",
+        AskedFor.SetValues => "--set",
         _ => throw new ArgumentOutOfRangeException(nameof(asked), asked, "has no option"),
     };
 

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Reflection;
 using System.Text;
+using FeltNest.Book;
 using FeltNest.Report;
 
 namespace FeltNest.Cli;
@@ -35,5 +36,11 @@ internal sealed class RunInputs(ParseResult parse)
         ? $"({large.Length} bytes: not copied here)"
         : Encoding.UTF8.GetString(File.ReadAllBytes(path)).TrimStart('\uFEFF');
 
-    private static string Quoted(string word) => word.Contains(' ') ? $"\"{word}\"" : word;
+    // A connection string may hold a password: a report is handed over.
+    private static string Quoted(string word) => (Books.IsDatabase(word), word.Contains(' ')) switch
+    {
+        (true, _) => "(a database)",
+        (_, true) => $"\"{word}\"",
+        _ => word,
+    };
 }

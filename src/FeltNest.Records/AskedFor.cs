@@ -97,6 +97,24 @@ public enum AskedFor
     /// <summary>Sheet of a workbook that holds a list.</summary>
     ListSheet,
 
-    /// <summary>That a number which is asked about is meant.</summary>
+    /// <summary>That what is asked about is meant as it stands, though it looks like a slip.</summary>
     Insisted,
+
+    /// <summary>The cutting room's book.</summary>
+    Book,
+
+    /// <summary>That of a list brought in before the rest is brought in.</summary>
+    BroughtInAgain,
+
+    /// <summary>That a ticket comes back once more.</summary>
+    MoreOfTicket,
+
+    /// <summary>That orders which stand are changed.</summary>
+    ChangedOrders,
+
+    /// <summary>The roll that was really cut.</summary>
+    CutRoll,
+
+    /// <summary>Values set in an entry.</summary>
+    SetValues,
 }

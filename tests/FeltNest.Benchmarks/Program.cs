@@ -26,4 +26,10 @@ if (args is ["orders-long", var effort])
     return;
 }
 
+if (args is ["book", var place, var tickets])
+{
+    BookSize.Print(place, int.Parse(tickets, CultureInfo.InvariantCulture));
+    return;
+}
+
 BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);

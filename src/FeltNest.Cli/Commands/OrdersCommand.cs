@@ -6,6 +6,7 @@ using FeltNest.Cli.Options;
 using FeltNest.Cli.Progress;
 using FeltNest.Files;
 using FeltNest.Rolls.Orders;
+using FeltNest.Runs.Book;
 using FeltNest.Runs.Rolls;
 
 namespace FeltNest.Cli.Commands;
@@ -13,13 +14,22 @@ namespace FeltNest.Cli.Commands;
 /// <summary><c>orders ORDERS --stock STOCK</c>: which rolls to cut for which order, what to buy, and the tickets.</summary>
 internal sealed class OrdersCommand
 {
-    private readonly Argument<string> orders = new("ORDERS") { Description = "Orders (CSV).", HelpName = "ORDERS" };
-    private readonly Option<string> stock = new("--stock") { Description = "Rolls in stock (CSV).", HelpName = "STOCK", Required = true };
-    private readonly Option<string> dies = new("--dies")
+    private readonly Argument<string?> orders = new("ORDERS")
+    {
+        Description = "Orders (CSV), where no book is given.",
+        HelpName = "ORDERS",
+        Arity = ArgumentArity.ZeroOrOne,
+    };
+    private readonly Option<string?> stock = new("--stock") { Description = "Rolls in stock (CSV).", HelpName = "STOCK" };
+    private readonly Option<string?> dies = new("--dies")
     {
         Description = "Dies on the rack or to be made (CSV), each with its layout.",
         HelpName = "DIES",
-        Required = true,
+    };
+    private readonly DeskOptions desk = new();
+    private readonly Option<bool> take = new("--take")
+    {
+        Description = "Put the plan and its tickets into the book: the next plan goes on from there. With --book.",
     };
     private readonly Option<string[]> presses = new("--press")
     {
@@ -97,10 +107,11 @@ internal sealed class OrdersCommand
     private OrdersCommand(Terminal terminal, Command command)
     {
         this.terminal = terminal;
+        desk.Book.Required = false;
         command.Add(orders);
         foreach (Option option in (Option[])
         [
-            stock, dies, presses, start, offers, costs, calendar, fromPlan, done,
+            stock, dies, desk.Book, take, desk.By, desk.At, presses, start, offers, costs, calendar, fromPlan, done,
             hours, value, leastRemnant, leastCut, nap, effort, seconds,
         ])
         {
@@ -114,8 +125,37 @@ internal sealed class OrdersCommand
                 result.AddError("--done: give the plan too that it is of: --from-plan");
             }
         });
+        command.Validators.Add(Lists);
         lists = new ListOptions(command, "an order that wants many times all the felt in stock");
         common = new CommonOptions(command);
+    }
+
+    // The three lists, or a book that holds them.
+    private void Lists(CommandResult result)
+    {
+        bool booked = result.GetValue(desk.Book) is not null;
+        (string Name, bool Given)[] lists =
+        [
+            (orders.Name, result.GetValue(orders) is not null), (stock.Name, result.GetValue(stock) is not null),
+            (dies.Name, result.GetValue(dies) is not null),
+        ];
+        foreach ((string name, bool given) in lists.Where(list => list.Given == booked))
+        {
+            result.AddError(booked
+                ? $"{name}: the book says it: give {desk.Book.Name} or lists, not both"
+                : $"{name} is missing: give the lists {string.Join(", ", lists.Select(list => list.Name))}, or {desk.Book.Name}");
+        }
+
+        Option? stray = new Option[] { take, desk.By, desk.At }.FirstOrDefault(o => result.GetResult(o) is { Implicit: false });
+        if (stray is not null && !booked)
+        {
+            result.AddError($"{stray.Name}: give the book too: {desk.Book.Name}");
+        }
+
+        if (booked && result.GetValue(fromPlan) is not null)
+        {
+            result.AddError($"{fromPlan.Name}: the book says what is cut: leave it out");
+        }
     }
 
     /// <summary>The command.</summary>
@@ -131,33 +171,55 @@ internal sealed class OrdersCommand
     private int Run(ParseResult parse, CancellationToken stop)
     {
         Answer answer = new(terminal, parse, common);
-        OrdersAsk asked = new()
-        {
-            OrdersFile = parse.GetValue(orders)!,
-            StockFile = parse.GetValue(stock)!,
-            DiesFile = parse.GetValue(dies)!,
-            PressFiles = parse.GetValue(presses)!,
-            OffersFile = parse.GetValue(offers),
-            CostsFile = parse.GetValue(costs),
-            CalendarFile = parse.GetValue(calendar),
-            FromPlanFile = parse.GetValue(fromPlan),
-            DoneFile = parse.GetValue(done),
-            Lists = lists.Asked(parse),
-            Start = parse.GetValue(start),
-            HoursPerDay = parse.GetValue(hours),
-            RemnantValuePercent = parse.GetValue(value),
-            LeastRemnantM = parse.GetValue(leastRemnant),
-            LeastCutM = parse.GetValue(leastCut),
-            Nap = EnumWord.Find<NapHandling>(parse.GetValue(nap)!)!.Value,
-            Effort = parse.GetValue(effort),
-        };
+        using BookDesk? at = parse.GetValue(desk.Book) is null ? null : desk.Desk(parse, terminal);
+        OrdersAsk asked = Asked(parse) with { Book = at is null ? null : BookLists.Of(at.Store) };
         string folder = parse.GetValue(common.Out) ?? DefaultFolder.OfOrders(asked);
         OrdersRun run = new(asked with { OutFolder = folder }) { Progress = answer.Quiet ? null : new PlanLine(terminal) };
         using CancellationTokenSource capped = parse.GetValue(seconds) is { } cap
             ? terminal.Clock.Capped(cap, stop, run.Things)
             : CancellationTokenSource.CreateLinkedTokenSource(stop);
-        return answer.Give(run, folder, parse.GetValue(common.Force), capped.Token, stop);
+        int code = answer.Give(run, folder, parse.GetValue(common.Force), capped.Token, stop);
+        return parse.GetValue(take) ? Taken(at!, run, asked.Book!, code) : code;
     }
+
+    // The files are there first: a ticket in the book has its paper.
+    private int Taken(BookDesk at, OrdersRun run, BookLists lists, int code)
+    {
+        if (code != ExitCode.Done)
+        {
+            terminal.Say("the plan was not taken into the book");
+            return code;
+        }
+
+        BookSaid said = PlanTaking.Take(at, run.Plan!, lists);
+        foreach (string line in (string[])[said.Line, .. said.Notes.Select(note => $"note: {note}")])
+        {
+            terminal.Say(line);
+        }
+
+        return code;
+    }
+
+    private OrdersAsk Asked(ParseResult parse) => new()
+    {
+        OrdersFile = parse.GetValue(orders),
+        StockFile = parse.GetValue(stock),
+        DiesFile = parse.GetValue(dies),
+        PressFiles = parse.GetValue(presses)!,
+        OffersFile = parse.GetValue(offers),
+        CostsFile = parse.GetValue(costs),
+        CalendarFile = parse.GetValue(calendar),
+        FromPlanFile = parse.GetValue(fromPlan),
+        DoneFile = parse.GetValue(done),
+        Lists = lists.Asked(parse),
+        Start = parse.GetValue(start),
+        HoursPerDay = parse.GetValue(hours),
+        RemnantValuePercent = parse.GetValue(value),
+        LeastRemnantM = parse.GetValue(leastRemnant),
+        LeastCutM = parse.GetValue(leastCut),
+        Nap = EnumWord.Find<NapHandling>(parse.GetValue(nap)!)!.Value,
+        Effort = parse.GetValue(effort),
+    };
 
     private static Option<double> Number(string name, string description, double usual, FieldRange range) => new(name)
     {

@@ -1,19 +1,23 @@
 using FeltNest.Files.Csv;
 using FeltNest.Rolls.Orders;
+using FeltNest.Runs.Book;
 
 namespace FeltNest.Runs.Rolls;
 
 /// <summary>Which orders are to be cut from what.</summary>
 internal sealed record OrdersAsk
 {
-    /// <summary>List of orders.</summary>
-    public required string OrdersFile { get; init; }
+    /// <summary>List of orders; null where a book says it.</summary>
+    public string? OrdersFile { get; init; }
 
-    /// <summary>List of rolls in stock.</summary>
-    public required string StockFile { get; init; }
+    /// <summary>List of rolls in stock; null where a book says it.</summary>
+    public string? StockFile { get; init; }
 
-    /// <summary>List of dies.</summary>
-    public required string DiesFile { get; init; }
+    /// <summary>List of dies; null where a book says it.</summary>
+    public string? DiesFile { get; init; }
+
+    /// <summary>The lists out of the cutting room's book, or null for those of files.</summary>
+    public BookLists? Book { get; init; }
 
     /// <summary>Files of the presses.</summary>
     public required IReadOnlyList<string> PressFiles { get; init; }

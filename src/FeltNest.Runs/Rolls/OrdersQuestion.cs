@@ -9,6 +9,7 @@ using FeltNest.Rolls;
 using FeltNest.Rolls.Orders;
 using FeltNest.Rolls.Orders.Begun;
 using FeltNest.Rolls.Orders.Planned;
+using FeltNest.Runs.Book;
 using static FeltNest.InvariantText;
 
 namespace FeltNest.Runs.Rolls;
@@ -39,23 +40,22 @@ internal sealed record OrdersQuestion
     /// <exception cref="NoAnswerException">No press takes any of the dies.</exception>
     public static OrdersQuestion Read(OrdersAsk asked)
     {
-        CostInputs known = asked.CostsFile is { } file
-            ? CostsReader.Read(file)
-            : CostInputs.Bare(StockReader.CurrencyOf(asked.Lists.Open(asked.StockFile)));
+        ShopTexts lists = ListsOf(asked);
+        CostInputs known = asked.CostsFile is { } file ? CostsReader.Read(file) : CostInputs.Bare(StockReader.CurrencyOf(lists.Stock));
         StockReader reader = new(known);
-        IReadOnlyList<StockEntry> stock = reader.Entries(asked.Lists.Open(asked.StockFile));
+        IReadOnlyList<StockEntry> stock = reader.Entries(lists.Stock);
         FeltPurchase[] bought = asked.OffersFile is { } list
             ? [
                 .. OffersReader.Read(asked.Lists.Open(list))
                     .Select(offer => NamedInput.Of(list, () => Delivered(reader.Offered(offer), offer, asked.Start))),
             ]
             : [];
-        IReadOnlyList<DieEntry> rack = DiesReader.Entries(asked.Lists.Open(asked.DiesFile));
+        IReadOnlyList<DieEntry> rack = DiesReader.Entries(lists.Dies);
         CutDie[] dies = [.. rack.Select(entry => entry.Die)];
         PressSpec[] presses = Presses(asked.PressFiles, dies);
         StockRoll[] felt = [.. stock.Select(entry => entry.Roll), .. bought.Select(b => b.Roll)];
         IReadOnlyList<CoverOrder> wanted = OrdersReader.Read(
-            asked.Lists.Open(asked.OrdersFile), dies.Select(d => d.Ball), felt.Select(r => r.Felt), new ShopNames
+            lists.Orders, dies.Select(d => d.Ball), felt.Select(r => r.Felt), new ShopNames
             {
                 Lots = [.. felt.Select(r => r.Lot)],
                 Rolls = [.. felt.Select(r => r.Name)],
@@ -73,8 +73,20 @@ internal sealed record OrdersQuestion
             Rules = RulesOf(asked, known),
         };
         OrdersQuestion whole = new() { Question = question, Stock = stock, Rack = rack };
+        if (asked.Book is { } book)
+        {
+            return whole with { Question = BookWork.Begun(question, book) };
+        }
+
         return asked.FromPlanFile is { } plan ? whole.After(OrderPlanReader.Read(InputText.OfFile(plan)).Plan, asked) : whole;
     }
+
+    private static ShopTexts ListsOf(OrdersAsk asked) => asked.Book?.Texts(asked.Lists) ?? new ShopTexts
+    {
+        Stock = asked.Lists.Open(asked.StockFile!),
+        Dies = asked.Lists.Open(asked.DiesFile!),
+        Orders = asked.Lists.Open(asked.OrdersFile!),
+    };
 
     // Without what is cut of a plan before.
     private OrdersQuestion After(OrderPlan before, OrdersAsk asked)

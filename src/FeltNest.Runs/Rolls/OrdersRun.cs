@@ -23,6 +23,7 @@ internal sealed class OrdersRun : IRun
     private readonly int effort;
     private readonly string folder;
     private readonly ListReading lists;
+    private readonly long ticketsBefore;
 
     /// <summary>Reads what is asked about.</summary>
     /// <exception cref="InputException">A file that cannot be used.</exception>
@@ -30,7 +31,7 @@ internal sealed class OrdersRun : IRun
     public OrdersRun(OrdersAsk ask)
     {
         asked = OrdersQuestion.Read(ask);
-        (effort, folder, lists) = (ask.Effort, ask.OutFolder, ask.Lists);
+        (effort, folder, lists, ticketsBefore) = (ask.Effort, ask.OutFolder, ask.Lists, ask.Book?.LastTicket ?? 0);
         FileNames = [.. Planned, .. asked.Before is null ? [] : Begun];
     }
 
@@ -39,6 +40,9 @@ internal sealed class OrdersRun : IRun
 
     /// <summary>Orders and rolls: with them grows what is written in the end.</summary>
     public int Things => asked.Question.Orders.Count + asked.Question.Rolls.Count;
+
+    /// <summary>The plan, once it was made.</summary>
+    public OrderPlan? Plan { get; private set; }
 
     /// <inheritdoc/>
     public IReadOnlyList<string> FileNames { get; }
@@ -51,7 +55,9 @@ internal sealed class OrdersRun : IRun
     {
         (OrderPlan plan, IReadOnlyList<(OrderCut Cut, RollPlan Strikes)> tickets) =
             MeasuredPlanner.Run(asked.Question, effort, Progress, resultThere, search);
+        (plan, tickets) = (Numbered(plan), [.. tickets.Select(t => (Numbered(t.Cut), t.Strikes))]);
         plan = asked.Before is { } before ? plan with { Changes = PlanChanges.Of(plan, before, asked.Done) } : plan;
+        Plan = plan;
         AfterLists after = new(plan, asked.Stock, asked.Rack);
         return new Outcome
         {
@@ -69,6 +75,11 @@ internal sealed class OrdersRun : IRun
             CutShort = plan.Proof.CutShort,
         };
     }
+
+    // Tickets of a book go on from its last number, so that the number alone is typed back.
+    private OrderPlan Numbered(OrderPlan plan) => plan with { Cuts = [.. plan.Cuts.Select(Numbered)] };
+
+    private OrderCut Numbered(OrderCut cut) => cut with { Number = (int)(cut.Number + ticketsBefore) };
 
     private static byte[] Tickets(OrderPlan plan, IReadOnlyList<(OrderCut Cut, RollPlan Strikes)> tickets)
     {

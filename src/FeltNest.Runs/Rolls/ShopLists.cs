@@ -16,7 +16,7 @@ internal static class ShopLists
     /// <param name="dies">Its lines.</param>
     /// <param name="folder">Folder it will stand in.</param>
     public static byte[] Dies(IEnumerable<DieEntry> dies, string folder) => DiesAfterListing.Columns.Csv(
-        dies.Select(entry => new DiesAfterListing.Line(entry.Die, From(folder, entry.LayoutFile), entry.Band)));
+        dies.Select(entry => DiesAfterListing.Line.Of(entry, From(folder, entry.LayoutFile))));
 
     /// <summary>A list of orders.</summary>
     public static byte[] Orders(IEnumerable<CoverOrder> orders) => OrdersAfterListing.Columns.Csv(orders);

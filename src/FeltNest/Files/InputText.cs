@@ -42,6 +42,15 @@ internal sealed record InputText
         ? throw new InputException(name, null, "is empty")
         : new InputText(name, InputBytes.WithoutMark(bytes), null);
 
+    /// <summary>A text that is at hand already and names files as seen from a folder.</summary>
+    /// <param name="name">What messages call it.</param>
+    /// <param name="bytes">The text, UTF-8.</param>
+    /// <param name="folder">The folder.</param>
+    /// <exception cref="InputException">It is empty.</exception>
+    internal static InputText In(string name, ReadOnlyMemory<byte> bytes, string folder) => bytes.IsEmpty
+        ? throw new InputException(name, null, "is empty")
+        : new InputText(name, InputBytes.WithoutMark(bytes), folder);
+
     /// <summary>Where a file lies that this text names, as seen from its own place.</summary>
     internal string Beside(string file) => folder is null
         ? throw new InputException(Name, null, $"names the file '{OneLine.Of(file)}': that can be read beside a file only")

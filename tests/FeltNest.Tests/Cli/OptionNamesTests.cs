@@ -8,6 +8,7 @@ public sealed class OptionNamesTests
     private static readonly string[] Known =
     [
         .. CommandLine.Root(new Terminal { Results = TextWriter.Null, Messages = TextWriter.Null }).Subcommands
+            .SelectMany(c => c.Subcommands.Append(c))
             .SelectMany(c => c.Options)
             .Select(o => o.Name),
     ];

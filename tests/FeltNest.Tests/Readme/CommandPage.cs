@@ -36,16 +36,22 @@ internal static class CommandPage
         AddOptions(page, common);
         foreach (Command command in commands)
         {
-            Add(page, command, common);
+            Add(page, command, common, string.Empty);
+            foreach (Command verb in command.Subcommands.Where(verb => !verb.Hidden))
+            {
+                Add(page, verb, common, $"{command.Name} ");
+            }
         }
 
         return page.ToString();
     }
 
-    private static void Add(StringBuilder page, Command command, Option[] common)
+    // A command below another is told below it, with its name before.
+    private static void Add(StringBuilder page, Command command, Option[] common, string above)
     {
-        page.Append(CultureInfo.InvariantCulture, $"\n## {command.Name}\n\n{Cell(command.Description)}\n\n");
-        page.Append(CultureInfo.InvariantCulture, $"```\n{Usage(command)}\n```\n\n");
+        string heading = above.Length == 0 ? "##" : "###";
+        page.Append(CultureInfo.InvariantCulture, $"\n{heading} {above}{command.Name}\n\n{Cell(command.Description)}\n\n");
+        page.Append(CultureInfo.InvariantCulture, $"```\n{Usage(command, above)}\n```\n\n");
         if (command.Arguments.Count > 0)
         {
             page.Append("| input | meaning |\n|---|---|\n");
@@ -82,10 +88,11 @@ internal static class CommandPage
     }
 
     // What must be typed, in order, and a word that more may follow.
-    private static string Usage(Command command) => string.Join(' ', (string[])
+    private static string Usage(Command command, string above) => string.Join(' ', (string[])
     [
         "feltnest",
-        command.Name,
+        above + command.Name,
+        .. command.Subcommands.Count > 0 ? ["VERB"] : Array.Empty<string>(),
         .. command.Arguments.Select(Word),
         .. Shown(command).Where(option => option.Required).Select(option => option.Name + Value(option)),
         .. Shown(command).All(option => option.Required) ? Array.Empty<string>() : ["[options]"],

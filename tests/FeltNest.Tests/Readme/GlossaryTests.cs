@@ -63,7 +63,8 @@ public sealed partial class GlossaryTests
     // Words of a program are its literals with a blank in them: a name without one is a field, a class or a mark of a drawing.
     private static IEnumerable<(string Place, string Text)> Seen()
     {
-        string[] projects = ["FeltNest", "FeltNest.Records", "FeltNest.Verify", "FeltNest.Runs", "FeltNest.Cli", "FeltNest.Page"];
+        string[] projects =
+            ["FeltNest", "FeltNest.Records", "FeltNest.Verify", "FeltNest.Runs", "FeltNest.Book", "FeltNest.Cli", "FeltNest.Page"];
         foreach (string file in projects.SelectMany(project =>
             Directory.EnumerateFiles(RepositoryFile.PathOf("src", project), "*.cs", SearchOption.AllDirectories)))
         {

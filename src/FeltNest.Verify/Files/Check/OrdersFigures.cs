@@ -61,10 +61,12 @@ internal sealed class OrdersFigures
 
     private void Cuts()
     {
+        // Tickets of a book are numbered on from the plan before.
+        double first = cuts.Count > 0 ? Math.Max(1, Math.Round(cuts[0].Number("number"))) : 1;
         for (int i = 0; i < cuts.Count; i++)
         {
             StatedFields cut = cuts[i];
-            cut.Same("number", i + 1, 0);
+            cut.Same("number", first + i, 0);
             StatedFields die = rack[cut.Text("die")!];
             double strikes = cut.Number("strikes");
             double feed = die.Number("feedMm");

@@ -101,7 +101,7 @@ internal sealed class SeamFamilyFront
         {
             (planeTrial, plane, RollLayout layout, LayoutRequest request) = Least([planeTrial, begun], limits, stop);
             rowsTrial = SeamRowsLay.Of(request, layout) is { } rows ? Search(limits).Point(planeTrial.State, rows) : null;
-            turnedTrial = variables is { TurnsWarp: true, Orders.Count: > 0 } ? AtItsTilt(planeTrial.State, plane, limits, stop) : null;
+            turnedTrial = variables.TurnsWarp ? AtItsTilt(planeTrial.State, plane, limits, stop) : null;
             roll = null;
         }
 

@@ -52,8 +52,13 @@ internal static class SeamFrontStudy
         double waist = ball.FittedRadiusMm * SeamCurve.For(ball.Seam, ball.FittedRadiusMm).WaistAngle;
         IReadOnlyList<int> orders = Orders(question.Waves, question.Unmirrored);
         Task<FrontPart[]> plain = Task.Run(
-            () => Plain.Select(family => PartOf(SeamVariables.OfFamily(ball, family, question.TurnsWarp), null)).ToArray(), CancellationToken.None);
-        FrontPart shaped = PartOf(SeamVariables.Shaped(ball, orders, question.TurnsWarp), progress);
+            () => Plain.Select(family => PartOf(SeamVariables.OfFamily(ball, family), null)).ToArray(), CancellationToken.None);
+        FrontPart shaped = PartOf(SeamVariables.Shaped(ball, orders), progress);
+        if (question.TurnsWarp)
+        {
+            shaped = shaped.Better(PartOf(SeamVariables.Shaped(ball, orders, turnsWarp: true), progress));
+        }
+
         FrontPart[] parts = [shaped, .. plain.GetAwaiter().GetResult()];
         if (shaped.Marks.Count == 0)
         {
@@ -95,6 +100,22 @@ internal static class SeamFrontStudy
     private sealed record FrontPart(
         List<SeamMark> Marks, List<(double StretchLimitPercent, SeamFamily Curve, string Reason)> Unanswered, int Solves)
     {
+        // Of two searches for the same limits the better mark of each; a limit that one of them answers is answered.
+        public FrontPart Better(FrontPart other)
+        {
+            SeamMark[] all = [.. Marks.Concat(other.Marks)];
+            return new FrontPart(
+                [
+                    .. all.GroupBy(mark => mark.StretchLimitPercent).OrderBy(marks => marks.Key).Select(marks => marks.First() with
+                    {
+                        Plane = marks.Select(mark => mark.Plane).MinBy(choice => choice.PlaneSquareMetres)!,
+                        Roll = marks.Select(mark => mark.Roll).MinBy(choice => choice.RollSquareMetres)!,
+                    }),
+                ],
+                [.. Unanswered.Where(none => all.All(mark => mark.StretchLimitPercent != none.StretchLimitPercent))],
+                Solves + other.Solves);
+        }
+
         public static FrontPart Of(
             SeamFamilyFront front, SeamFamily family, SeamQuestion question, double waist, LayoutRequest roll, IProgress<SeamMark>? told,
             CancellationToken stop)

@@ -38,8 +38,8 @@ internal sealed class SeamVariables
     public static SeamVariables Shaped(BallSpec ball, IReadOnlyList<int> orders, bool turnsWarp = false) =>
         new(ball, SeamFamily.Shaped, orders, turnsWarp);
 
-    /// <summary>The waist of a family, and the turn against the warp where that is free.</summary>
-    public static SeamVariables OfFamily(BallSpec ball, SeamFamily family, bool turnsWarp = false) => new(ball, family, [], turnsWarp);
+    /// <summary>The waist of a family.</summary>
+    public static SeamVariables OfFamily(BallSpec ball, SeamFamily family) => new(ball, family, [], turnsWarp: false);
 
     /// <summary>Numbers of a seam without waves at a waist, its panel turned against the warp.</summary>
     /// <param name="waistMm">The waist.</param>

@@ -1,5 +1,4 @@
 using FeltNest.Files.Csv;
-using FeltNest.Rolls.Orders;
 
 namespace FeltNest.Files.Orders;
 
@@ -7,23 +6,69 @@ namespace FeltNest.Files.Orders;
 internal static class DiesAfterListing
 {
     public static readonly ResultColumns<Line> Columns = new ResultColumns<Line>("dies-after.csv")
-        .Text(DiesListing.Die, l => l.Die.Name)
-        .Text(DiesListing.Ball, l => l.Die.Ball)
+        .Text(DiesListing.Die, l => l.Die)
+        .Text(DiesListing.Ball, l => l.Ball)
         .Text(DiesListing.Layout, l => l.Layout)
-        .Whole(DiesListing.StrikesLeft, l => l.Die.StrikesLeft)
-        .Whole(DiesListing.Repeats, l => l.Die.Drawn?.Repeats)
+        .Whole(DiesListing.StrikesLeft, l => l.StrikesLeft)
+        .Whole(DiesListing.Repeats, l => l.Repeats)
         .Whole(DiesListing.Band, l => l.Band)
-        .Number(DiesListing.MostWidthMm, l => l.Die.MostWidthMm)
-        .Money(DiesListing.MakePrice, l => l.Die.MakePrice)
-        .Whole(DiesListing.LifeStrikes, l => l.Die.LifeStrikes > 0 ? l.Die.LifeStrikes : null)
-        .Whole(DiesListing.ReRules, l => l.Die.MostReRules)
-        .Money(DiesListing.ReRulePrice, l => l.Die.MostReRules > 0 ? l.Die.ReRulePrice : null)
-        .Text(DiesListing.From, l => l.Die.From is { } day ? OrderPlanWriter.Day(day) : null)
-        .Whole(DiesListing.MakeDays, l => l.Die.MakeDays);
+        .Number(DiesListing.MostWidthMm, l => l.MostWidthMm)
+        .Money(DiesListing.MakePrice, l => l.MakePrice)
+        .Whole(DiesListing.LifeStrikes, l => l.LifeStrikes > 0 ? l.LifeStrikes : null)
+        .Whole(DiesListing.ReRules, l => l.ReRules)
+        .Money(DiesListing.ReRulePrice, l => l.ReRules > 0 ? l.ReRulePrice : null)
+        .Text(DiesListing.From, l => l.From)
+        .Whole(DiesListing.MakeDays, l => l.MakeDays);
 
     /// <summary>A die.</summary>
-    /// <param name="Die">The die.</param>
-    /// <param name="Layout">Path of its layout as seen from the list.</param>
-    /// <param name="Band">Band of it, or null.</param>
-    internal readonly record struct Line(CutDie Die, string Layout, int? Band);
+    internal sealed record Line
+    {
+        public required string Die { get; init; }
+
+        public required string Ball { get; init; }
+
+        /// <summary>Path of its layout as seen from the list.</summary>
+        public required string Layout { get; init; }
+
+        public required int StrikesLeft { get; init; }
+
+        public required int? Repeats { get; init; }
+
+        public required int? Band { get; init; }
+
+        public required double MostWidthMm { get; init; }
+
+        public required decimal? MakePrice { get; init; }
+
+        public required int LifeStrikes { get; init; }
+
+        public required int ReRules { get; init; }
+
+        public required decimal ReRulePrice { get; init; }
+
+        /// <summary>Day from which on it is there, or null.</summary>
+        public required string? From { get; init; }
+
+        public required int MakeDays { get; init; }
+
+        /// <summary>The line of a die.</summary>
+        /// <param name="entry">The die.</param>
+        /// <param name="layout">Path of its layout as seen from the list.</param>
+        public static Line Of(DieEntry entry, string layout) => new()
+        {
+            Die = entry.Die.Name,
+            Ball = entry.Die.Ball,
+            Layout = layout,
+            StrikesLeft = entry.Die.StrikesLeft,
+            Repeats = entry.Die.Drawn?.Repeats,
+            Band = entry.Band,
+            MostWidthMm = entry.Die.MostWidthMm,
+            MakePrice = entry.Die.MakePrice,
+            LifeStrikes = entry.Die.LifeStrikes,
+            ReRules = entry.Die.MostReRules,
+            ReRulePrice = entry.Die.ReRulePrice,
+            From = entry.Die.From is { } day ? OrderPlanWriter.Day(day) : null,
+            MakeDays = entry.Die.MakeDays,
+        };
+    }
 }

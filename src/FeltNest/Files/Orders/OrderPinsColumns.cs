@@ -46,6 +46,9 @@ internal static class OrderPinsColumns
     /// <summary>Names as one cell.</summary>
     public static string Cell(IReadOnlyList<string>? names) => string.Join(Between, names ?? []);
 
+    /// <summary>The names of a cell, where nothing is known of them.</summary>
+    public static IEnumerable<string> NamesOf(string cell) => cell.Split(Between, StringSplitOptions.TrimEntries);
+
     private static string[] Names(CsvRow row, TextField column, IReadOnlyList<string> known)
     {
         if (row.OptionalText(column) is not { } cell)

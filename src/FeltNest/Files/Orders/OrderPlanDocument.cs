@@ -101,7 +101,8 @@ internal static class OrderPlanDocument
     {
         internal static readonly FieldSet Set = new();
 
-        public static readonly WholeField Number = Set.Add(new WholeField("number", "place in the work list, press by press"));
+        public static readonly WholeField Number = Set.Add(
+            new WholeField("number", "place in the work list, press by press; of a plan from a book numbered on from its last ticket"));
         public static readonly TextField Order = Set.Add(new TextField("order", "order"));
         public static readonly TextField Roll = Set.Add(new TextField("roll", "roll; of a purchase: offer and number"));
         public static readonly TextField Die = Set.Add(new TextField("die", "die"));

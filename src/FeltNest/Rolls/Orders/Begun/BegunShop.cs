@@ -40,6 +40,21 @@ internal static class BegunShop
             : throw new NoAnswerException("all orders of the list are done: nothing is left to plan");
     }
 
+    /// <summary>The question of lists that say what is left already: jobs begun are kept.</summary>
+    /// <param name="rest">The question.</param>
+    /// <param name="begun">What is done of the jobs that are begun, in the order in which their dies were mounted.</param>
+    public static OrderRequest Kept(OrderRequest rest, IReadOnlyList<DoneWork> begun)
+    {
+        List<CoverOrder> orders = [];
+        foreach (CoverOrder order in rest.Orders)
+        {
+            DoneWork[] own = [.. begun.Where(d => d.Cut.Order.Name == order.Name && d.IsBegun)];
+            orders.AddRange(Split(rest, rest, order, own, [.. rest.Orders, .. orders]));
+        }
+
+        return rest with { Orders = orders, Presses = Mounted(rest, begun) };
+    }
+
     /// <summary>The name of the order that a rest belongs to.</summary>
     public static string OrderOf(CoverOrder order) =>
         order.Pins is { First: true } && order.Name.Contains(RestMark, StringComparison.Ordinal)

@@ -1,0 +1,26 @@
+namespace FeltNest.Book;
+
+/// <summary>What an entry is about.</summary>
+internal enum SubjectKind
+{
+    /// <summary>A roll of felt.</summary>
+    Roll,
+
+    /// <summary>A die.</summary>
+    Die,
+
+    /// <summary>An order.</summary>
+    Order,
+
+    /// <summary>A cutting ticket.</summary>
+    Ticket,
+
+    /// <summary>A plan of orders.</summary>
+    Plan,
+
+    /// <summary>A list, by its hash.</summary>
+    List,
+
+    /// <summary>An act of the book.</summary>
+    Act,
+}

@@ -1,0 +1,81 @@
+using System.Security.Cryptography;
+using FeltNest.Book;
+using FeltNest.Files;
+
+namespace FeltNest.Runs.Book;
+
+/// <summary>Brings a list into the book, whole or not at all.</summary>
+internal sealed class BroughtIn
+{
+    // Names told of those that stand already.
+    private const int MostNames = 20;
+
+    private readonly BookDesk desk;
+    private readonly InputText text;
+    private readonly bool again;
+
+    /// <summary>A list.</summary>
+    /// <param name="desk">The desk.</param>
+    /// <param name="text">The list.</param>
+    /// <param name="again">Whether it is meant though some of it stands in the book: the rest is brought in.</param>
+    public BroughtIn(BookDesk desk, InputText text, bool again) => (this.desk, this.text, this.again) = (desk, text, again);
+
+    /// <summary>What it lists: rolls, dies, orders.</summary>
+    public required string What { get; init; }
+
+    /// <summary>What each of its lines is.</summary>
+    public required SubjectKind Kind { get; init; }
+
+    /// <summary>Writes the lines.</summary>
+    /// <param name="lines">One entry a line; the subject's name once.</param>
+    /// <param name="changed">The entry for a line that stands already, or null where it is not changed.</param>
+    /// <exception cref="InputException">The same list, or a name of it, stands in the book already.</exception>
+    public BookSaid Write(IReadOnlyList<BookDraft> lines, Func<BookDraft, object, BookDraft?>? changed = null)
+    {
+        string hash = Convert.ToHexStringLower(SHA256.HashData(text.Bytes.Span));
+        return desk.Store.Write(desk.Hand.OriginOf(text.Name, hash), book =>
+        {
+            Subject list = new(SubjectKind.List, $"{What} {hash}");
+            RefuseTwice(book, list);
+            List<BookDraft> written = [];
+            List<string> standing = [];
+            foreach (BookDraft line in lines)
+            {
+                object? there = book.Tables.State(line.Subject);
+                BookDraft? draft = there is null ? line : changed?.Invoke(line, there);
+                written.AddRange(draft is null ? [] : [draft]);
+                standing.AddRange(there is not null && changed is null ? [line.Subject.Name] : []);
+            }
+
+            RefuseStanding(standing);
+            book.Add(BookDraft.Of(EntryKind.ListBroughtIn, list.Kind, list.Name, new ListBody { What = What, Lines = written.Count }));
+            written.ForEach(draft => book.Add(draft));
+            string left = standing.Count > 0 ? $"; {standing.Count} stand already and stay as they are" : string.Empty;
+            return BookSaid.Of($"{written.Count} {What} brought in from {text.Name}{left}");
+        });
+    }
+
+    private void RefuseTwice(BookWriter book, Subject list)
+    {
+        if (!again && book.State<ListState>(list.Kind, list.Name) is { } before)
+        {
+            throw new InputException(
+                AskedFor.BroughtInAgain,
+                $"{text.Name} was brought in already, as entry {before.Entry} at {before.At} by {before.By}: give this to bring in what "
+                    + $"of it "
+                    + "is not in the book");
+        }
+    }
+
+    private void RefuseStanding(List<string> standing)
+    {
+        if (standing.Count > 0 && !again)
+        {
+            string more = standing.Count > MostNames ? $" and {standing.Count - MostNames} more" : string.Empty;
+            throw new InputException(
+                text.Name, EnumWord.Of(Kind),
+                $"{string.Join(", ", standing.Take(MostNames).Select(name => $"'{OneLine.Of(name)}'"))}{more} stand in the book already: "
+                    + "take them out of the list, or bring in the rest alone on purpose");
+        }
+    }
+}
