@@ -16,7 +16,7 @@ public sealed class BookLedgerTests
     {
         using BookRoom room = new(kind);
         using BookStore store = room.Started();
-        using BookDesk desk = room.Desk(store);
+        using BookDesk desk = BookRoom.Desk(store);
         Furnish(store);
 
         BookSaid said = TicketEntries.FilledIn(desk, Back(1, 100, 940) with { UnpairedPanels = 2 });
@@ -50,7 +50,7 @@ public sealed class BookLedgerTests
     {
         using BookRoom room = new(kind);
         using BookStore store = room.Started();
-        using BookDesk desk = room.Desk(store);
+        using BookDesk desk = BookRoom.Desk(store);
         Write(store, Roll("R1", 40), BookCases.Die("D1", 100), BookCases.Order("K1"));
 
         RollEntries.Measured(desk, "R1", new RollMeasure { LeftM = 39.5m });
@@ -74,7 +74,7 @@ public sealed class BookLedgerTests
     {
         using BookRoom room = new(BookRoom.Sqlite);
         using BookStore store = room.Started();
-        using BookDesk desk = room.Desk(store);
+        using BookDesk desk = BookRoom.Desk(store);
         Furnish(store);
         Write(store, Roll("R2"), Roll("R3"));
         TicketEntries.FilledIn(desk, Back(1, 100, 940));
@@ -103,7 +103,7 @@ public sealed class BookLedgerTests
     {
         using BookRoom room = new(BookRoom.Sqlite);
         using BookStore store = room.Started();
-        using BookDesk desk = room.Desk(store);
+        using BookDesk desk = BookRoom.Desk(store);
         Furnish(store);
         TicketEntries.FilledIn(desk, Back(1, 100, 940));
         store.Write(BookRoom.Hand().Origin, book =>

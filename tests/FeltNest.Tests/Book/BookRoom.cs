@@ -27,7 +27,7 @@ internal sealed class BookRoom : IDisposable
 
     public BookStore Started() => Books.Start(Place);
 
-    public BookDesk Desk(BookStore store, string by = "anna") => new(store, Hand(by));
+    public static BookDesk Desk(BookStore store, string by = "anna") => new(store, Hand(by));
 
     public static BookHand Hand(string by = "anna") => new() { By = by, At = "2026-03-02T06:00:00" };
 

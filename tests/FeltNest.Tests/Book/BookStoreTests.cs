@@ -18,7 +18,7 @@ public sealed class BookStoreTests
     {
         using BookRoom room = new(kind);
         using BookStore store = room.Started();
-        using BookDesk desk = room.Desk(store, Hostile);
+        using BookDesk desk = BookRoom.Desk(store, Hostile);
         string[] names = [Hostile, "\"x\" OR 1=1", "@a", "\\'; DELETE FROM kept;", "Rolle ß 卷", "=cmd|' /C calc'!A0", "%_"];
         Write(store, [.. names.Select(name => Roll(name))]);
 
@@ -78,7 +78,7 @@ public sealed class BookStoreTests
             using BookStore store = Books.Open(room.Place);
             for (int i = 0; i < Acts; i++)
             {
-                RollEntries.Scrapped(room.Desk(store, $"desk {desk}"), "R1", 0.1m, null);
+                RollEntries.Scrapped(BookRoom.Desk(store, $"desk {desk}"), "R1", 0.1m, null);
             }
         })));
 
@@ -154,7 +154,7 @@ public sealed class BookStoreTests
         using (BookStore store = room.Started())
         {
             Furnish(store);
-            TicketEntries.FilledIn(room.Desk(store), Back(1, 100, 940));
+            TicketEntries.FilledIn(BookRoom.Desk(store), Back(1, 100, 940));
         }
 
         using (DbConnection connection = Raw(kind, room.Place))

@@ -8,19 +8,19 @@ namespace FeltNest.Tests.Book;
 internal sealed class RandomHistory
 {
     private readonly BookStore store;
-    private readonly BookDesk desk;
     private readonly Random random;
     private int made;
 
     public RandomHistory(BookStore store, int seed)
     {
         (this.store, random) = (store, new Random(seed));
-        desk = new BookDesk(store, BookRoom.Hand());
         for (int i = 0; i < 4; i++)
         {
             New();
         }
     }
+
+    private BookDesk Desk => BookRoom.Desk(store);
 
     public long Entries => store.Read(book => book.LastEntry());
 
@@ -77,11 +77,11 @@ internal sealed class RandomHistory
                 Correct();
                 break;
             case 12 or 13:
-                Corrections.Undo(desk, null, false);
+                Corrections.Undo(Desk, null, false);
                 Undone++;
                 break;
             case 14:
-                RollEntries.Measured(desk, Any(SubjectKind.Roll), new RollMeasure
+                RollEntries.Measured(Desk, Any(SubjectKind.Roll), new RollMeasure
                 {
                     LeftM = Metres(40),
                     PutBack = random.Next(2) == 0,
@@ -89,7 +89,7 @@ internal sealed class RandomHistory
                 });
                 break;
             case 15:
-                RollEntries.Scrapped(desk, Any(SubjectKind.Roll), random.Next(4) == 0 ? null : Metres(5), "wet");
+                RollEntries.Scrapped(Desk, Any(SubjectKind.Roll), random.Next(4) == 0 ? null : Metres(5), "wet");
                 break;
             default:
                 Rarely(lot);
@@ -110,21 +110,21 @@ internal sealed class RandomHistory
                     Die = Any(SubjectKind.Die),
                     Strikes = random.Next(20),
                 };
-                RollEntries.Cut(desk, Any(SubjectKind.Roll), cut, "sample");
+                RollEntries.Cut(Desk, Any(SubjectKind.Roll), cut, "sample");
                 break;
             case 17:
-                DieEntries.Ruled(desk, Any(SubjectKind.Die), random.Next(1, 5000), null);
+                DieEntries.Ruled(Desk, Any(SubjectKind.Die), random.Next(1, 5000), null);
                 break;
             case 18:
                 Write(store, Order(Any(SubjectKind.Order), random.Next(1, 4000), EntryKind.OrderChanged));
                 break;
             default:
-                OrderEntries.Closed(desk, Any(SubjectKind.Order), "enough");
+                OrderEntries.Closed(Desk, Any(SubjectKind.Order), "enough");
                 break;
         }
     }
 
-    private void Fill() => TicketEntries.FilledIn(desk, new TicketAsk
+    private void Fill() => TicketEntries.FilledIn(Desk, new TicketAsk
     {
         Number = long.Parse(Any(SubjectKind.Ticket), System.Globalization.CultureInfo.InvariantCulture),
         Strikes = random.Next(5) == 0 ? null : random.Next(0, 60),
@@ -149,7 +149,7 @@ internal sealed class RandomHistory
             EntryKind.OrderTaken or EntryKind.OrderChanged => new("balls", $"{random.Next(1, 4000)}"),
             _ => new("lengthM", Text(Metres(60))),
         };
-        Corrections.Correct(desk, number, [set], "counted again", true);
+        Corrections.Correct(Desk, number, [set], "counted again", true);
         Corrected++;
     }
 
