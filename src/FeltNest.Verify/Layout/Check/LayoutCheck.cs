@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Operation.Buffer;
 using NetTopologySuite.Operation.Distance;
@@ -19,6 +20,9 @@ internal sealed class LayoutCheck
     // Moves of a pair that differ by less than this are one, mm.
     private const double PoseStep = 1e-9;
 
+    // A part does not change: laid over many widths it is looked at once. What is not in use any more is forgotten.
+    private static readonly ConditionalWeakTable<LayoutPart, ArcFault> ArcFaults = [];
+
     private readonly RollLayout layout;
     private readonly List<string> violations = [];
     private readonly Dictionary<PairPose, double> distances = [];
@@ -34,7 +38,7 @@ internal sealed class LayoutCheck
     {
         foreach (LayoutPart part in layout.Parts)
         {
-            if (PartArcsCheck.Violation(part) is { } line)
+            if (ArcFaults.GetValue(part, found => new ArcFault(PartArcsCheck.Violation(found))).Line is { } line)
             {
                 Report(line);
             }
@@ -208,4 +212,6 @@ internal sealed class LayoutCheck
         // In steps, of the first corners.
         public required (double X, double Y) Move { get; init; }
     }
+
+    private sealed record ArcFault(string? Line);
 }

@@ -35,7 +35,8 @@ internal static class SeamRows
             Posed(first), Posed(second), pair.OffsetX.At(at), pair.OffsetY.At(at), model.Gap + reach, contacts);
         foreach (Contact c in contacts)
         {
-            double[] factors = ContactLimit.Factors(model, pair, c, at.Length + moves.Count);
+            double[] factors = new double[at.Length + moves.Count];
+            ContactLimit.Factors(model, pair, c, factors);
             int here = Nearest(outline, new Point2(c.FirstX, c.FirstY).Turned(-first));
             int there = Nearest(outline, new Point2(c.SecondX, c.SecondY).Turned(-second));
             for (int k = 0; k < moves.Count; k++)

@@ -7,15 +7,14 @@ internal static class ContactLimit
     /// <param name="model">The lay.</param>
     /// <param name="pair">The two panels that meet.</param>
     /// <param name="contact">Where they meet.</param>
-    /// <param name="count">How many numbers are wanted: those of the parameters first, further ones 0.</param>
-    internal static double[] Factors(PoseModel model, PanelPair pair, in Contact contact, int count)
+    /// <param name="factors">Is filled: those of the parameters first, further ones 0.</param>
+    internal static void Factors(PoseModel model, PanelPair pair, in Contact contact, double[] factors)
     {
-        double[] factors = new double[count];
+        Array.Clear(factors);
         (double x, double y) = (contact.NormalX, contact.NormalY);
         pair.OffsetX.AddTo(factors, -x);
         pair.OffsetY.AddTo(factors, -y);
         model.Panels[pair.First].Angle.AddTo(factors, (-x * contact.FirstY) + (y * contact.FirstX));
         model.Panels[pair.Second].Angle.AddTo(factors, (x * contact.SecondY) - (y * contact.SecondX));
-        return factors;
     }
 }

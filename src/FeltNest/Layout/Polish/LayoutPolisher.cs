@@ -118,6 +118,7 @@ internal sealed class LayoutPolisher
         List<(double[], double)> limits = [];
         List<Contact> contacts = [];
         (double[] least, double[] most) = Box(at, trust);
+        double[] factors = new double[at.Length];
         foreach (PanelPair pair in pairs)
         {
             contacts.Clear();
@@ -127,11 +128,11 @@ internal sealed class LayoutPolisher
             ContactFinder.Find(first, second, pair.OffsetX.At(at), pair.OffsetY.At(at), margin, contacts);
             foreach (Contact c in contacts)
             {
-                double[] factors = ContactLimit.Factors(model, pair, c, at.Length);
+                ContactLimit.Factors(model, pair, c, factors);
                 double bound = model.Gap - c.Distance;
                 if (CanFail(factors, bound, least, most))
                 {
-                    limits.Add((factors, bound));
+                    limits.Add(([.. factors], bound));
                 }
             }
 

@@ -39,11 +39,14 @@ internal sealed class WidthScan
 
     /// <summary>The best parallel rows of a width, or null where the part does not fit. Not yet checked: <see cref="Check.LayoutCheck"/>
     /// does that.</summary>
-    public RollLayout? At(double widthMm) => Front(widthMm) is [RollLayout first, ..] ? first : null;
+    public RollLayout? At(double widthMm) => Front(widthMm, together: 2) is [RollLayout first, ..] ? first : null;
 
     /// <summary>The best parallel rows of a width for every count of rows that was looked at, densest first; empty where the part does not
     /// fit. Not yet checked.</summary>
-    public IReadOnlyList<RollLayout> Front(double widthMm)
+    /// <param name="widthMm">The width.</param>
+    /// <param name="together">Starts polished side by side: 1 where widths are laid side by side already, as work that waits for other
+    /// work keeps a core idle.</param>
+    public IReadOnlyList<RollLayout> Front(double widthMm, int together = 1)
     {
         LayoutRequest run = request with { RollWidthMm = widthMm };
         if (run.UsableWidthMm < tilts.Flattest(request.Part.Outline).Height)
@@ -53,7 +56,7 @@ internal sealed class WidthScan
 
         RollLayout[] lays =
         [
-            .. Bands(widthMm)
+            .. Bands(widthMm, together)
                 .OrderByDescending(band => band.Density)
                 .DistinctBy(band => band.Repeat.Panels.Count)
                 .Select(band => Laid(
@@ -121,9 +124,9 @@ internal sealed class WidthScan
         Between((middle, rows), high, found);
     }
 
-    private RowBand? Best(double width) => Bands(width).MaxBy(band => band.Density);
+    private RowBand? Best(double width) => Bands(width, together: 2).MaxBy(band => band.Density);
 
-    private List<RowBand> Bands(double width)
+    private List<RowBand> Bands(double width, int together)
     {
         LayoutRequest run = request with { RollWidthMm = width };
         if (run.UsableWidthMm <= 0)
@@ -151,7 +154,7 @@ internal sealed class WidthScan
 
         return
         [
-            .. starts.AsParallel().AsOrdered().WithDegreeOfParallelism(2)
+            .. starts.AsParallel().AsOrdered().WithDegreeOfParallelism(together)
                 .Select(s =>
                     s.Curve.Lattice(s.Rows, run.UsableWidthMm) is { } near
                         ? RowBand.Polished(run, run.Usable.Low, run.Usable.High, near, tilts, effort)
