@@ -22,6 +22,9 @@ internal sealed class SeamFamilyFront
     private const int RollRounds = 3;
     private const double OtherRows = 2e-3;
 
+    // Rows of another number that need at most this part more felt than the best are begun from too.
+    private const double NextRows = 0.01;
+
     // Factor of the least area of the chart where a full panel was not found.
     private const double Rounder = 1.5;
 
@@ -41,7 +44,7 @@ internal sealed class SeamFamilyFront
     private SeamTrial? begun;
     private SeamTrial? planeTrial;
     private SeamTrial? rowsTrial;
-    private SeamTrial? turnedTrial;
+    private SeamTrial[] others = [];
     private SeamTrial? rollTrial;
     private SeamChoice? plane;
     private SeamChoice? roll;
@@ -101,7 +104,7 @@ internal sealed class SeamFamilyFront
         {
             (planeTrial, plane, RollLayout layout, LayoutRequest request) = Least([planeTrial, begun], limits, stop);
             rowsTrial = SeamRowsLay.Of(request, layout) is { } rows ? Search(limits).Point(planeTrial.State, rows) : null;
-            turnedTrial = variables.TurnsWarp ? AtItsTilt(planeTrial.State, plane, limits, stop) : null;
+            others = variables.Orders.Count > 0 ? OtherRowsOf(request, planeTrial, plane, limits, stop) : [];
             roll = null;
         }
 
@@ -117,7 +120,7 @@ internal sealed class SeamFamilyFront
     // it follows the rows hardly anywhere.
     private SeamChoice OnRoll(SeamLimits limits, CancellationToken stop)
     {
-        if (variables.Orders.Count == 0 || (rollTrial is null && rowsTrial is null && turnedTrial is null))
+        if (variables.Orders.Count == 0 || (rollTrial is null && rowsTrial is null && others.Length == 0))
         {
             return plane!;
         }
@@ -127,8 +130,9 @@ internal sealed class SeamFamilyFront
         {
             try
             {
-                (rollTrial, SeamChoice designed, RollLayout layout, LayoutRequest request) = Least([rollTrial, rowsTrial, turnedTrial], limits, stop);
-                turnedTrial = null;
+                (rollTrial, SeamChoice designed, RollLayout layout, LayoutRequest request) =
+                    Least([rollTrial, rowsTrial, .. others], limits, stop);
+                others = [];
                 best = designed.RollSquareMetres < best.RollSquareMetres ? designed : best;
 
                 // The layout of the designed panel may have found other rows, which are designed for in turn.
@@ -147,6 +151,17 @@ internal sealed class SeamFamilyFront
         }
 
         return best;
+    }
+
+    // Other places to begin from on the roll: the next best number of rows, which may gain more from the design, and where the angle to the
+    // warp is free the tilt at which the panel would lie best.
+    private SeamTrial[] OtherRowsOf(
+        LayoutRequest request, SeamTrial trial, SeamChoice choice, SeamLimits limits, CancellationToken stop)
+    {
+        SeamTrial? next = LayoutSearch.Front(request, NextRows, stop).Skip(1).Select(lay => SeamRowsLay.Of(request, lay)).OfType<SeamLay>()
+            .Select(rows => Search(limits).Point(trial.State, rows)).OfType<SeamTrial>().FirstOrDefault();
+        SeamTrial? turned = variables.TurnsWarp ? AtItsTilt(trial.State, choice, limits, stop) : null;
+        return [.. new[] { next, turned }.OfType<SeamTrial>()];
     }
 
     // The panel designed anew for the tilt at which it would lie best, and laid in the rows found there.
