@@ -28,7 +28,8 @@ internal sealed class LayoutCommand
         balls = new BallOptions(command, takesOutline: true);
         options = new LayoutOptions(command, takesRoll: true);
         shop = new ShopOptions(command);
-        paper = new PaperOption(command, "Paper of layout.pdf, whole on a page, and of layout-tiles.pdf, true to size on pages to be joined.");
+        paper = new PaperOption(
+            command, "Paper of layout.pdf, whole on a page, and of layout-tiles.pdf, true to size on pages to be joined.");
         common = new CommonOptions(command);
     }
 

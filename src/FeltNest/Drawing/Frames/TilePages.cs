@@ -5,8 +5,8 @@ using static FeltNest.InvariantText;
 
 namespace FeltNest.Drawing.Frames;
 
-/// <summary>A drawing true to size on pages that a printer takes, to be laid together: each page overlaps its neighbours, has match marks at
-/// the joins, its name by row and column, and a bar to lay a rule against. Pages with nothing on them are left out.</summary>
+/// <summary>A drawing true to size on pages that a printer takes, to be laid together: each page overlaps its neighbours, has match marks
+/// at the joins, its name by row and column, and a bar to lay a rule against. Pages with nothing on them are left out.</summary>
 internal sealed class TilePages
 {
     /// <summary>Overlap of neighbours, mm.</summary>

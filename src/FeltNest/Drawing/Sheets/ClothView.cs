@@ -60,7 +60,8 @@ internal sealed class ClothView
         int divisor = Array.Find(Scales, d => layout.RollWidthMm / d <= mostHigh && least / d <= mostWide);
         divisor = divisor == 0 ? Scales[^1] : divisor;
         // Two repeats where they fit, and never so little that the picture shows no interlock.
-        double window = Math.Max(least, Math.Min(Math.Min(UsualWide, mostWide) * divisor, Math.Max((2 * repeat) + panel, LeastWide * divisor)));
+        double window =
+            Math.Max(least, Math.Min(Math.Min(UsualWide, mostWide) * divisor, Math.Max((2 * repeat) + panel, LeastWide * divisor)));
         // Small parts on a wide roll: no longer a piece than shows so many of them, unless one repeat needs it.
         window = Math.Max(least, Math.Min(window, MostCopies * 1000 / layout.PanelsPerMetre));
         return new ClothView(layout, divisor, window);

@@ -31,7 +31,8 @@ internal static class LayoutTiles
             (layout.RollWidthMm - layout.Trims.UpperMm, Ink.Faint),
             .. layout.Rules.Forbidden.SelectMany(f => new[] { (f.YFromMm, Stripe), (f.YToMm, Stripe) }),
         ];
-        string title = Invariant($"One repeat of {layout.Parts[0].Name} on {layout.RollWidthMm:0.##} mm, seen from the nap side, feed to the right");
+        string title =
+            Invariant($"One repeat of {layout.Parts[0].Name} on {layout.RollWidthMm:0.##} mm, seen from the nap side, feed to the right");
         return TilePages.Draw(
             title, paper, extent,
             [

@@ -8,8 +8,8 @@ namespace FeltNest.Drawing.Writers;
 
 /// <summary>Writes sheets as one PDF, a page each, true to size: pages in points to a thousandth, content in mm. Same sheets, same bytes:
 /// no date, no identifier.</summary>
-/// <remarks>PDF 1.4 after ISO 32000-1 (from memory). Text is drawn in strokes like everywhere, and lies there once more unseen, so that it is
-/// found and copied; arcs are Bezier curves of at most a quarter turn each, within 3e-4 of their radius.</remarks>
+/// <remarks>PDF 1.4 after ISO 32000-1 (from memory). Text is drawn in strokes like everywhere, and lies there once more unseen, so that it
+/// is found and copied; arcs are Bezier curves of at most a quarter turn each, within 3e-4 of their radius.</remarks>
 internal static class PdfWriter
 {
     private const double PointsPerMm = 72 / 25.4;
@@ -39,6 +39,7 @@ internal static class PdfWriter
             $"<< /Type /Pages /Count {pages} /Kids [{string.Join(' ', Enumerable.Range(0, pages).Select(i => $"{5 + (2 * i)} 0 R"))}] >>");
         Begin(file, offsets, $"<< /Title ({Escaped(sheets[0].Title)}) /Subject ({Escaped(sheets[0].Description)}) >>");
         Begin(file, offsets, Font);
+        byte[][] contents = [.. sheets.AsParallel().AsOrdered().Select(sheet => Packed(Content(sheet)))];
         for (int i = 0; i < pages; i++)
         {
             Sheet sheet = sheets[i];
@@ -46,7 +47,7 @@ internal static class PdfWriter
                 file, offsets,
                 $"<< /Type /Page /Parent 2 0 R /MediaBox [0 0 {Number(sheet.WidthMm * PointsPerMm)} "
                     + $"{Number(sheet.HeightMm * PointsPerMm)}] /Resources << /Font << /F 4 0 R >> >> /Contents {6 + (2 * i)} 0 R >>");
-            byte[] content = Packed(Content(sheet));
+            byte[] content = contents[i];
             offsets.Add(file.Position);
             Put(file, $"{offsets.Count} 0 obj\n<< /Length {content.Length} /Filter /FlateDecode >>\nstream\n");
             file.Write(content);

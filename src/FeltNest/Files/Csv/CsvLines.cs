@@ -139,7 +139,8 @@ internal static class CsvLines
 
         cells.Add(CellText.Meant(value.ToString().Trim()));
         return quoted
-            ? (FormattableString.Invariant($"'{OneLine.Of(row)}' has an opening quote without a closing one in the {MostBreaks} lines behind it"), true)
+            ? (FormattableString.Invariant(
+                $"'{OneLine.Of(row)}' has an opening quote without a closing one in the {MostBreaks} lines behind it"), true)
             : (null, false);
     }
 }

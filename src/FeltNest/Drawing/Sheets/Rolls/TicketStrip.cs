@@ -8,8 +8,8 @@ using static FeltNest.InvariantText;
 
 namespace FeltNest.Drawing.Sheets.Rolls;
 
-/// <summary>The piece of a ticket in small: its strikes, lost panels black where they lie, faults as rings, splices dashed. Length and width
-/// are drawn to scales of their own.</summary>
+/// <summary>The piece of a ticket in small: its strikes, lost panels black where they lie, faults as rings, splices dashed. Length and
+/// width are drawn to scales of their own.</summary>
 internal sealed class TicketStrip
 {
     // Room below the felt for its metres and above it for numbers, mm.
