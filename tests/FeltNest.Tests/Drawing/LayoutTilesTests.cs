@@ -1,4 +1,3 @@
-using FeltNest.Drawing;
 using FeltNest.Drawing.Sheets;
 using FeltNest.Drawing.Writers;
 using FeltNest.Geometry;
