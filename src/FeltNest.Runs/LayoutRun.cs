@@ -1,6 +1,7 @@
 using FeltNest.Ball;
 using FeltNest.Design;
 using FeltNest.Drawing.Sheets;
+using FeltNest.Drawing.Writers;
 using FeltNest.Files.Layouts;
 using FeltNest.Layout;
 using FeltNest.Panel;
@@ -18,6 +19,9 @@ internal sealed class LayoutRun : IRun
     /// <summary>Names of the files of a layout.</summary>
     public static IReadOnlyList<string> Names { get; } = ["layout.json", "layout.svg", "layout.png"];
 
+    // The prints: whole on a page, and true to size on many.
+    private static readonly string[] Prints = ["layout.pdf", "layout-tiles.pdf"];
+
     /// <summary>What is laid.</summary>
     public required LaidPart Input { get; init; }
 
@@ -33,6 +37,9 @@ internal sealed class LayoutRun : IRun
     /// <summary>What was assumed before the part was there; kept in the JSON.</summary>
     public IReadOnlyList<string> Assumed { get; init; } = [];
 
+    /// <summary>Paper of the prints: <c>A3</c> or <c>A4</c>.</summary>
+    public string Paper { get; init; } = "A3";
+
     /// <summary>Told how far the search is, or null.</summary>
     public IProgress<SearchProgress>? Progress { get; init; }
 
@@ -40,7 +47,7 @@ internal sealed class LayoutRun : IRun
     public IProgress<DesignChoice>? Choices { get; init; }
 
     /// <inheritdoc/>
-    public IReadOnlyList<string> FileNames => Input.Panel is null ? Names : [.. Names, .. PanelRun.Names];
+    public IReadOnlyList<string> FileNames => [.. Names, .. Prints, .. Input.Panel is null ? [] : PanelRun.Names];
 
     /// <inheritdoc/>
     public IReadOnlyList<string> Notes => Measured is null ? Input.NamedNotes : [.. Input.NamedNotes, Measured.Note];
@@ -83,6 +90,8 @@ internal sealed class LayoutRun : IRun
     [
         new(Names[0], () => LayoutWriter.Write(layout, yields, Input.Panel is null ? Input.Notes : Assumed, laid)),
         .. ResultFile.Pictures(Names.Skip(1), () => LayoutSheet.Draw(layout, yields)),
+        new(Prints[0], () => PdfWriter.Write(LayoutPrint.Draw(layout, yields, Paper))),
+        new(Prints[1], () => PdfWriter.Write(LayoutTiles.Draw(layout, Paper))),
     ];
 
     private static ResultFile Drawn(string name, Task<IReadOnlyList<ResultFile>> drawn, int place) =>

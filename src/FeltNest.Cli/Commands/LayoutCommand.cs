@@ -19,6 +19,7 @@ internal sealed class LayoutCommand
     private readonly BallOptions balls;
     private readonly LayoutOptions options;
     private readonly ShopOptions shop;
+    private readonly PaperOption paper;
     private readonly CommonOptions common;
 
     private LayoutCommand(Terminal terminal, Command command)
@@ -27,6 +28,8 @@ internal sealed class LayoutCommand
         balls = new BallOptions(command, takesOutline: true);
         options = new LayoutOptions(command, takesRoll: true);
         shop = new ShopOptions(command);
+        paper = new PaperOption(
+            command, "Paper of layout.pdf, whole on a page, and of layout-tiles.pdf, true to size on pages to be joined.");
         common = new CommonOptions(command);
     }
 
@@ -55,6 +58,7 @@ internal sealed class LayoutCommand
             Request = request,
             Measured = measured,
             Joint = options.IsJoint(parse),
+            Paper = paper.Of(parse),
             Assumed = [.. balls.Assumed(parse)],
             Progress = answer.Quiet ? null : new ProgressLine(terminal, UtilisationBound.PanelsPerMetre(request)),
             Choices = answer.Quiet ? null : new ChoiceLines(terminal),

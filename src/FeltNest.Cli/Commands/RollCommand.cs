@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.CommandLine.Parsing;
 using FeltNest.Cli.Options;
 using FeltNest.Layout.Limits;
 using FeltNest.Rolls.Plan;
@@ -68,26 +67,20 @@ internal sealed class RollCommand
         CustomParser = result => NumberText.WholeWithin(1, LayoutLimits.MostBands)(result),
     };
 
-    private readonly Option<string> paper = new("--paper")
-    {
-        Description = "Paper of the map in roll.pdf, whose first page is the ticket on A4.",
-        HelpName = "a3|a4",
-        DefaultValueFactory = _ => "a3",
-        CustomParser = ParsePaper,
-    };
-
     private readonly Terminal terminal;
+    private readonly PaperOption paper;
     private readonly CommonOptions common;
 
     private RollCommand(Terminal terminal, Command command)
     {
         this.terminal = terminal;
         command.Add(layout);
-        foreach (Option option in (Option[])[roll, repeats, die, shift, from, pastEnd, band, paper])
+        foreach (Option option in (Option[])[roll, repeats, die, shift, from, pastEnd, band])
         {
             command.Add(option);
         }
 
+        paper = new PaperOption(command, "Paper of the map in roll.pdf, whose first page is the ticket on A4.");
         common = new CommonOptions(command);
     }
 
@@ -117,22 +110,11 @@ internal sealed class RollCommand
             FromMm = parse.GetValue(from),
             PastEnd = parse.GetValue(pastEnd),
             Band = parse.GetValue(band),
-            Paper = parse.GetValue(paper)!.ToUpperInvariant(),
+            Paper = paper.Of(parse),
         };
         RollRun run = new(asked);
         string folder = parse.GetValue(common.Out)
             ?? DefaultFolder.OfRollPlan(asked, run.Repeats);
         return new Answer(terminal, parse, common).Give(run, folder, parse.GetValue(common.Force), stop, stop);
-    }
-
-    private static string ParsePaper(ArgumentResult result)
-    {
-        string word = result.Tokens[0].Value;
-        if (word is not ("a3" or "a4"))
-        {
-            result.AddError($"--paper: '{word}' is not allowed: a3, a4");
-        }
-
-        return word;
     }
 }

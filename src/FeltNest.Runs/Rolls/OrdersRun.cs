@@ -1,3 +1,4 @@
+using FeltNest.Drawing;
 using FeltNest.Drawing.Sheets.Rolls;
 using FeltNest.Drawing.Writers;
 using FeltNest.Files.Csv;
@@ -14,7 +15,10 @@ namespace FeltNest.Runs.Rolls;
 internal sealed class OrdersRun : IRun
 {
     private static readonly string[] Planned =
-        ["orders.json", "orders.csv", "orders.html", TicketsPage.FileName, "stock-after.csv", "dies-after.csv", "orders-after.csv"];
+    [
+        "orders.json", "orders.csv", "orders.html", TicketsPage.FileName, "tickets.pdf", "stock-after.csv", "dies-after.csv",
+        "orders-after.csv",
+    ];
 
     // Where some of another plan is cut: the lists without that.
     private static readonly string[] Begun = ["stock-now.csv", "dies-now.csv", "orders-now.csv"];
@@ -59,16 +63,18 @@ internal sealed class OrdersRun : IRun
         plan = asked.Before is { } before ? plan with { Changes = PlanChanges.Of(plan, before, asked.Done) } : plan;
         Plan = plan;
         AfterLists after = new(plan, asked.Stock, asked.Rack);
+        Lazy<IReadOnlyList<(OrderCut Cut, Sheet Sheet)>> drawn = new(() => Drawn(plan, tickets));
         return new Outcome
         {
             Files =
             [
                 new(FileNames[0], () => OrderPlanWriter.Json(plan)), new(FileNames[1], () => OrderPlanWriter.Csv(plan)),
                 new(FileNames[2], () => OrderPage.Html(plan)),
-                new(FileNames[3], () => Tickets(plan, tickets)),
-                new(FileNames[4], () => ShopLists.Stock(after.Stock(), folder)),
-                new(FileNames[5], () => ShopLists.Dies(after.Dies(), folder)),
-                new(FileNames[6], () => ShopLists.Orders(after.Orders())), .. Now(),
+                new(FileNames[3], () => Page(plan, drawn.Value)),
+                new(FileNames[4], () => PdfWriter.Write(Print(drawn.Value))),
+                new(FileNames[5], () => ShopLists.Stock(after.Stock(), folder)),
+                new(FileNames[6], () => ShopLists.Dies(after.Dies(), folder)),
+                new(FileNames[7], () => ShopLists.Orders(after.Orders())), .. Now(),
             ],
             Table = plan.Changes is { } changes ? $"{OrderReport.Text(plan)}\n{ChangeReport.Text(changes)}" : OrderReport.Text(plan),
             Remarks = [.. OrderReport.Warnings(plan).Concat(Unmeasured(plan)).Select(Remark.Warning)],
@@ -81,21 +87,35 @@ internal sealed class OrdersRun : IRun
 
     private OrderCut Numbered(OrderCut cut) => cut with { Number = (int)(cut.Number + ticketsBefore) };
 
-    private static byte[] Tickets(OrderPlan plan, IReadOnlyList<(OrderCut Cut, RollPlan Strikes)> tickets)
+    // The ticket of each piece of work that has one, in the order of the work.
+    private static IReadOnlyList<(OrderCut Cut, Sheet Sheet)> Drawn(
+        OrderPlan plan, IReadOnlyList<(OrderCut Cut, RollPlan Strikes)> tickets)
     {
-        InlineSvg drawn = new([
-            .. tickets.AsParallel().AsOrdered().Select(ticket => TicketSheet.Draw(ticket.Strikes, new TicketOrder
-            {
-                Number = InvariantText.Invariant($"{ticket.Cut.Number}"),
-                Cut = ticket.Cut,
-                Start = plan.Question.Rules.MomentOf(ticket.Cut.StartHour),
-            })),
-        ]);
+        Dictionary<int, RollPlan> strikes = tickets.ToDictionary(ticket => ticket.Cut.Number, ticket => ticket.Strikes);
+        return
+        [
+            .. WorkDay.Of(plan).SelectMany(day => day.Cuts).Where(cut => strikes.ContainsKey(cut.Number)).AsParallel().AsOrdered()
+                .Select(cut => (cut, TicketSheet.Draw(strikes[cut.Number], new TicketOrder
+                {
+                    Number = InvariantText.Invariant($"{cut.Number}"),
+                    Cut = cut,
+                    Start = plan.Question.Rules.MomentOf(cut.StartHour),
+                }))),
+        ];
+    }
+
+    private static byte[] Page(OrderPlan plan, IReadOnlyList<(OrderCut Cut, Sheet Sheet)> tickets)
+    {
+        InlineSvg drawn = new([.. tickets.Select(ticket => ticket.Sheet)]);
         Dictionary<int, string> written = tickets
             .Select((t, i) => (t.Cut.Number, Svg: drawn.Of(i, WorkDay.TicketOf(t.Cut), TicketsPage.TicketClass)))
             .ToDictionary(t => t.Number, t => t.Svg);
         return TicketsPage.Html(plan, drawn.Style, drawn.Shared, written);
     }
+
+    // A print has a page at the least.
+    private static IReadOnlyList<Sheet> Print(IReadOnlyList<(OrderCut Cut, Sheet Sheet)> tickets) =>
+        tickets.Count == 0 ? [TicketSheet.WithoutTicket(TicketsPage.NoTickets)] : [.. tickets.Select(ticket => ticket.Sheet)];
 
     private IEnumerable<ResultFile> Now() => asked.Before is null ? [] :
     [

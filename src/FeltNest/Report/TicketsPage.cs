@@ -13,6 +13,9 @@ internal static class TicketsPage
     /// <summary>Name of the file.</summary>
     public const string FileName = "tickets.html";
 
+    /// <summary>What is said where there is none.</summary>
+    public const string NoTickets = "There are no tickets: none of the dies has a layout.";
+
     /// <summary>Class of a ticket in the page.</summary>
     public const string TicketClass = "ticket";
 
@@ -62,7 +65,7 @@ internal static class TicketsPage
     {
         if (tickets.Count == 0)
         {
-            page.Append("<p>There are no tickets: none of the dies has a layout.</p>\n");
+            page.Append(CultureInfo.InvariantCulture, $"<p>{NoTickets}</p>\n");
             return;
         }
 

@@ -30,7 +30,7 @@ public sealed class BegunPlanTests : IDisposable
         Assert.Equal(0, (await CommandRun.Of("check", desk.Path("next/orders.json"))).Code);
         Assert.Equal(
             ["dies-after.csv", "dies-now.csv", "orders-after.csv", "orders-now.csv", "orders.csv", "orders.html", "orders.json",
-                "stock-after.csv", "stock-now.csv", "tickets.html"],
+                "stock-after.csv", "stock-now.csv", "tickets.html", "tickets.pdf"],
             Directory.GetFiles(desk.Path("next")).Select(Path.GetFileName).Order(StringComparer.Ordinal));
         Assert.Contains("K1,T2,0.3,", File.ReadAllText(desk.Path("next/orders-now.csv")), StringComparison.Ordinal);
     }

@@ -25,7 +25,7 @@ public sealed class LayoutCommandTests : IDisposable
         Assert.Equal(0, run.Code);
         Assert.Contains("Yield (full roll width, one repeat, before roll ends and faults)", run.Out, StringComparison.Ordinal);
         Assert.Equal(
-            ["layout.json", "layout.png", "layout.svg", "panel.json", "panel.png", "panel.svg"],
+            ["layout-tiles.pdf", "layout.json", "layout.pdf", "layout.png", "layout.svg", "panel.json", "panel.png", "panel.svg"],
             Directory.GetFiles(folder.Path("out")).Select(Path.GetFileName).Order(StringComparer.Ordinal));
         CommandRun check = await CommandRun.Of("check", folder.Path("out/layout.json"));
         Assert.Equal((0, string.Empty), (check.Code, check.Err));

@@ -31,7 +31,8 @@ public sealed class OrdersCommandTests : IDisposable
 
         Assert.Equal(0, run.Code);
         Assert.Equal(
-            ["dies-after.csv", "orders-after.csv", "orders.csv", "orders.html", "orders.json", "stock-after.csv", "tickets.html"],
+            ["dies-after.csv", "orders-after.csv", "orders.csv", "orders.html", "orders.json", "stock-after.csv", "tickets.html",
+                "tickets.pdf"],
             Directory.GetFiles(folder.Path("out")).Select(Path.GetFileName).Order());
         JsonElement plan = JsonDocument.Parse(run.Out).RootElement;
 

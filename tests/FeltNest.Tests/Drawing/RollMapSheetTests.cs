@@ -36,6 +36,32 @@ public sealed class RollMapSheetTests
         Assert.All(pages.SelectMany(SheetWords.Of), w => Assert.InRange(w.At.Y, 5, 287));
     }
 
+    // On A4 at 1:50 a line is 9 m and 30 + 14 mm high: four lines, 36 m, have room between title and key. Of 100 m that is three pages.
+    [Fact]
+    public void A_long_roll_takes_pages_that_say_their_metres_and_has_match_marks_at_its_folds()
+    {
+        RollPlan plan = StrikePlanner.Run(new RollRequest
+        {
+            Layout = RollCases.Squares,
+            Roll = RollCases.Roll(100_000, 1500),
+            RepeatsPerStrike = 100,
+            GuidePlayMm = 0,
+            FromMm = 0,
+        });
+        IReadOnlyList<Sheet> pages = RollMapSheet.Pages(plan, "A4");
+
+        Assert.Equal(
+            ["page 1 of 3: 0 to 36 m", "page 2 of 3: 36 to 72 m", "page 3 of 3: 72 to 100 m"],
+            pages.Select(page => SheetWords.Of(page).First(w => w.Text.StartsWith("Roll ", StringComparison.Ordinal)).Text)
+                .Select(words => $"{words.Split(", ")[1]}".Split(": ") is var said ? $"{said[0]}: {said[1]}" : string.Empty));
+        PathMark[] folds =
+        [
+            .. pages.SelectMany(page => page.Marks).OfType<GroupMark>().SelectMany(group => group.Marks).OfType<PathMark>()
+                .Where(mark => mark is { Pen: not null, Fill: not null } && mark.Chains is [{ Closed: true, Vertices.Count: 3 }]),
+        ];
+        Assert.Equal(2 * 11, folds.Length);
+    }
+
     // Relative luminance after WCAG 2.2: a good panel is light and a lost one nearly black, so a grey print tells them apart.
     [Fact]
     public void A_lost_panel_is_told_from_a_good_one_in_grey()

@@ -3,6 +3,7 @@ using FeltNest.Drawing;
 using FeltNest.Drawing.Lettering;
 using FeltNest.Drawing.Parts;
 using FeltNest.Drawing.Sheets.Rolls;
+using FeltNest.Geometry;
 using FeltNest.Layout.Limits;
 using FeltNest.Rolls;
 using FeltNest.Rolls.Orders.Planned;
@@ -72,6 +73,45 @@ public sealed class TicketSheetTests
             [words[at - 3], words[at - 1], words[at]]);
     }
 
+    // The row about 10 mm of 32 loses a square at the fault, 0.606 m into a piece of which the strip is 180 mm; small things are drawn a
+    // little larger than they are.
+    [Fact]
+    public void A_lost_panel_is_black_where_it_lies_in_the_piece()
+    {
+        RollPlan plan = StrikePlanner.Run(Piece.Request with { Layout = RollCases.TwoRows, Roll = WideRoll });
+        GroupMark strip = Assert.IsType<GroupMark>(
+            Assert.Single(TicketSheet.Draw(plan).Marks, mark => mark is GroupMark { Id: "piece" }));
+        PathMark[] fills = [.. strip.Marks.OfType<PathMark>().Where(mark => mark is { Fill: not null, Pen: null })];
+        (double minX, double minY, double maxX, double maxY) = Extent(fills[0]);
+        (double lostMinX, double lostMinY, double lostMaxX, double lostMaxY) = Extent(Assert.Single(fills[1..]));
+        double piece = plan.Strikes[^1].XMm + plan.Pattern.LengthMm - 20_000;
+
+        Assert.Equal(606 / piece, ((lostMinX + lostMaxX) / 2 - minX) / (maxX - minX), 0.01);
+        Assert.Equal(10 / 32.0, ((lostMinY + lostMaxY) / 2 - minY) / (maxY - minY), 0.001);
+        Assert.InRange(fills[1].Fill!.Value.Red, 0, 40);
+        Assert.InRange(fills[0].Fill!.Value.Red, 240, 255);
+    }
+
+    // More faults than the list holds: it says how many more, and every one is ringed in the strip.
+    [Fact]
+    public void Faults_beyond_the_list_are_counted_and_ringed()
+    {
+        FeltRoll roll = WideRoll with
+        {
+            LengthMm = 50_000,
+            Faults = [.. Enumerable.Range(0, 60).Select(i => RollFault.Disc(20_100 + (140 * i), 10, 4))],
+        };
+        Sheet sheet = TicketSheet.Draw(StrikePlanner.Run(Piece.Request with { Layout = RollCases.TwoRows, Roll = roll }));
+        GroupMark strip = Assert.IsType<GroupMark>(Assert.Single(sheet.Marks, mark => mark is GroupMark { Id: "piece" }));
+        string[] words = [.. SheetWords.Of(sheet).Select(w => w.Text)];
+        int listed = words.Count(w => w == "8 x 8");
+
+        Assert.InRange(listed, 1, 59);
+        Assert.Contains($"and {60 - listed} more faults", words);
+        Assert.Equal(
+            60, strip.Marks.OfType<PathMark>().Count(mark => mark is { Fill: null, Chains: [{ Closed: true, Vertices.Count: 2 }] }));
+    }
+
     [Theory]
     [InlineData(0)]
     [InlineData(3)]
@@ -112,6 +152,12 @@ public sealed class TicketSheetTests
         Mark[] drawn = [.. new TicketBoxes(plan, 60).Draw(100)];
         Assert.Equal(boxes, drawn.OfType<PathMark>().Count());
         Assert.Equal($"{strikes}", drawn.OfType<TextMark>().Last().Text);
+    }
+
+    private static (double MinX, double MinY, double MaxX, double MaxY) Extent(PathMark mark)
+    {
+        IReadOnlyList<ArcVertex> corners = Assert.Single(mark.Chains).Vertices;
+        return (corners.Min(v => v.X), corners.Min(v => v.Y), corners.Max(v => v.X), corners.Max(v => v.Y));
     }
 
     private static double Begin(TextMark words) => words.At.X - (StrokeFont.Width(words.Text, words.HeightMm) * words.Anchor switch

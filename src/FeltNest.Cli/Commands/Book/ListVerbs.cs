@@ -82,7 +82,8 @@ internal static class ListVerbs
     }
 
     private static InputText ListOf(
-        BookVerb verb, ParseResult parse, Argument<string?> list, Option<string?>[] cells, string[] columns, params (string, string?)[] usual)
+        BookVerb verb, ParseResult parse, Argument<string?> list, Option<string?>[] cells, string[] columns,
+        params (string, string?)[] usual)
     {
         string? file = parse.GetValue(list);
         Option<string?>? stray = Array.Find(cells, cell => parse.GetValue(cell) is not null);

@@ -26,7 +26,8 @@ internal static class SeamFrontStudy
     /// <param name="lay">The question to the layout engine for a part.</param>
     /// <param name="progress">Told each shaped seam as it is measured; may be null.</param>
     /// <param name="stop">Ends the design with the marks done so far.</param>
-    /// <exception cref="InputException">The ball's panel is not elastic, or its angle to the warp shall be found where any serves.</exception>
+    /// <exception cref="InputException">The ball's panel is not elastic, or its angle to the warp shall be found where any
+    /// serves.</exception>
     /// <exception cref="NoAnswerException">The ball has no panel that fits the roll, or no shaped seam keeps any of the limits.</exception>
     /// <exception cref="OperationCanceledException">Stopped before the first seam was done.</exception>
     public static SeamFront Run(

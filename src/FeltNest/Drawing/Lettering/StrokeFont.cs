@@ -17,16 +17,19 @@ internal static class StrokeFont
     public static double Width(string text, double height) =>
         text.Length == 0 ? 0 : Unit * height * (text.Sum(letter => GlyphTable.Of(letter).Width + Space) - Space);
 
+    /// <summary>Share of a line of text that stands before the place of its anchor.</summary>
+    public static double Before(TextAnchor anchor) => anchor switch
+    {
+        TextAnchor.Middle => 0.5,
+        TextAnchor.End => 1,
+        _ => 0,
+    };
+
     /// <summary>Strokes of a text in the frame of the sheet.</summary>
     public static IReadOnlyList<Chain> Strokes(TextMark mark)
     {
         double size = Unit * mark.HeightMm;
-        double x = mark.Anchor switch
-        {
-            TextAnchor.Middle => -Width(mark.Text, mark.HeightMm) / 2,
-            TextAnchor.End => -Width(mark.Text, mark.HeightMm),
-            _ => 0,
-        };
+        double x = -Width(mark.Text, mark.HeightMm) * Before(mark.Anchor);
         List<Chain> strokes = [];
         foreach (char letter in mark.Text)
         {

@@ -49,15 +49,19 @@ internal sealed class ClothView
     public double PaperWidth => WindowMm * Scale;
 
     /// <summary>The view of a layout: the largest scale at which the whole width and at least one repeat fit the paper.</summary>
-    public static ClothView Of(RollLayout layout)
+    /// <param name="layout">The layout.</param>
+    /// <param name="mostHigh">Greatest height of the felt on paper, mm.</param>
+    /// <param name="mostWide">Greatest length of it on paper, mm.</param>
+    public static ClothView Of(RollLayout layout, double mostHigh = MostHigh, double mostWide = MostWide)
     {
         double repeat = layout.Bands.Max(band => band.Repeat.LengthMm);
         double panel = layout.Parts.Max(part => Math.Max(part.Outline.MaxX - part.Outline.MinX, part.Outline.MaxY - part.Outline.MinY));
         double least = repeat + panel;
-        int divisor = Array.Find(Scales, d => layout.RollWidthMm / d <= MostHigh && least / d <= MostWide);
+        int divisor = Array.Find(Scales, d => layout.RollWidthMm / d <= mostHigh && least / d <= mostWide);
         divisor = divisor == 0 ? Scales[^1] : divisor;
         // Two repeats where they fit, and never so little that the picture shows no interlock.
-        double window = Math.Max(least, Math.Min(UsualWide * divisor, Math.Max((2 * repeat) + panel, LeastWide * divisor)));
+        double window =
+            Math.Max(least, Math.Min(Math.Min(UsualWide, mostWide) * divisor, Math.Max((2 * repeat) + panel, LeastWide * divisor)));
         // Small parts on a wide roll: no longer a piece than shows so many of them, unless one repeat needs it.
         window = Math.Max(least, Math.Min(window, MostCopies * 1000 / layout.PanelsPerMetre));
         return new ClothView(layout, divisor, window);

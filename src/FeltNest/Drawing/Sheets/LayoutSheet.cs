@@ -11,14 +11,15 @@ namespace FeltNest.Drawing.Sheets;
 /// yield.</summary>
 internal static class LayoutSheet
 {
-    // Margins and room for title, dimensions left, right and below the cloth, the column of figures and its distance: mm on paper.
-    private const double Margin = 12;
-    private const double TitleRoom = 24;
-    private const double LeftRoom = 24;
-    private const double RightRoom = 18;
-    private const double LowRoom = 32;
-    private const double FiguresWidth = 92;
-    private const double FiguresGap = 8;
+    /// <summary>Margins and room for title, dimensions left, right and below the felt, the column of figures and its distance: mm on
+    /// paper.</summary>
+    public const double Margin = 12;
+    public const double TitleRoom = 24;
+    public const double LeftRoom = 24;
+    public const double RightRoom = 18;
+    public const double LowRoom = 32;
+    public const double FiguresWidth = 92;
+    public const double FiguresGap = 8;
 
     // Long because it lists the parts of the sheet in the order they are drawn.
     /// <summary>Draws the sheet.</summary>
@@ -38,25 +39,18 @@ internal static class LayoutSheet
         List<Mark> marks =
         [
             new GroupMark("title", [.. Title(layout, view, width, height - Margin)]),
-            new GroupMark("cloth", [.. view.Ground(corner)]),
-            new GroupMark(
-                "panels", [.. view.Panels(corner, symbols)], new Box
-                {
-                    MinX = corner.X,
-                    MinY = corner.Y,
-                    MaxX = corner.X + clothWide,
-                    MaxY = corner.Y + clothHigh,
-                }),
-            new GroupMark("cloth-edge", [.. view.Edges(corner)]),
-            new GroupMark("dimensions", [.. LayoutDimensions.Draw(layout, view, corner)]),
-            new GroupMark("directions", [.. Directions(layout, new Point2(corner.X, corner.Y - LowRoom + 3))]),
-            .. layout.Parts.Count == 1
-                ? []
-                : new[] { new GroupMark("parts", [.. LayoutParts.Draw(layout, view, new Point2(corner.X, corner.Y - LowRoom - 11))]) },
+            .. Felt(layout, view, corner, symbols),
             new GroupMark("figures", [.. FigureTable.Draw(column, FiguresWidth, figures)]),
             new GroupMark(
                 "detail", [.. new LayoutDetail(layout, view).Draw(column - new Point2(0, FigureTable.Height(figures) + 8), FiguresWidth)]),
         ];
+        return Of(layout, yields, width, height, symbols, marks);
+    }
+
+    /// <summary>A sheet of a layout with its title and its words.</summary>
+    public static Sheet Of(
+        RollLayout layout, YieldFigures yields, double width, double height, IReadOnlyList<Symbol> symbols, IReadOnlyList<Mark> marks)
+    {
         string words = string.Create(
             CultureInfo.InvariantCulture,
             $"{yields.PanelsPerMetre:0.00} panels per metre on a roll {layout.RollWidthMm:0.#} mm wide, gap {layout.GapMm:0.##} mm, "
@@ -72,9 +66,31 @@ internal static class LayoutSheet
         };
     }
 
-    private static double PartsRoom(RollLayout layout) => layout.Parts.Count == 1 ? 0 : LayoutParts.Height(layout);
+    /// <summary>The felt with its panels, dimensions and directions, its lower left corner at a place.</summary>
+    public static IReadOnlyList<Mark> Felt(RollLayout layout, ClothView view, Point2 corner, IReadOnlyList<Symbol> symbols) =>
+    [
+        new GroupMark("cloth", [.. view.Ground(corner)]),
+        new GroupMark(
+            "panels", [.. view.Panels(corner, symbols)], new Box
+            {
+                MinX = corner.X,
+                MinY = corner.Y,
+                MaxX = corner.X + view.PaperWidth,
+                MaxY = corner.Y + view.PaperHeight,
+            }),
+        new GroupMark("cloth-edge", [.. view.Edges(corner)]),
+        new GroupMark("dimensions", [.. LayoutDimensions.Draw(layout, view, corner)]),
+        new GroupMark("directions", [.. Directions(layout, new Point2(corner.X, corner.Y - LowRoom + 3))]),
+        .. layout.Parts.Count == 1
+            ? []
+            : new[] { new GroupMark("parts", [.. LayoutParts.Draw(layout, view, new Point2(corner.X, corner.Y - LowRoom - 11))]) },
+    ];
 
-    private static IEnumerable<Mark> Title(RollLayout layout, ClothView view, double width, double top)
+    /// <summary>Room that the balls of a layout of several take below it, mm.</summary>
+    public static double PartsRoom(RollLayout layout) => layout.Parts.Count == 1 ? 0 : LayoutParts.Height(layout);
+
+    /// <summary>The title below the upper edge of its room.</summary>
+    public static IEnumerable<Mark> Title(RollLayout layout, ClothView view, double width, double top)
     {
         double room = width - (2 * Margin);
         string name = string.Create(

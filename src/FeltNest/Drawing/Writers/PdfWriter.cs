@@ -8,14 +8,21 @@ namespace FeltNest.Drawing.Writers;
 
 /// <summary>Writes sheets as one PDF, a page each, true to size: pages in points to a thousandth, content in mm. Same sheets, same bytes:
 /// no date, no identifier.</summary>
-/// <remarks>PDF 1.4 after ISO 32000-1 (from memory). Text is drawn in strokes like everywhere; arcs are Bezier curves of at most a quarter
-/// turn each, within 3e-4 of their radius.</remarks>
+/// <remarks>PDF 1.4 after ISO 32000-1 (from memory). Text is drawn in strokes like everywhere, and lies there once more unseen, so that it
+/// is found and copied; arcs are Bezier curves of at most a quarter turn each, within 3e-4 of their radius.</remarks>
 internal static class PdfWriter
 {
     private const double PointsPerMm = 72 / 25.4;
 
     // Largest turn one Bezier curve stands for.
     private const double Quarter = Math.PI / 4;
+
+    // The unseen text is set in a standard font whose letters are all of one width: shares of the size it is set at, and how much that is
+    // over the height of the capitals.
+    private const string Font =
+        "<< /Type /Font /Subtype /Type1 /BaseFont /Courier /Encoding /WinAnsiEncoding >>";
+    private const double LetterWidth = 0.6;
+    private const double SizeOverCapitals = 1.6;
 
     /// <summary>The file's bytes.</summary>
     public static byte[] Write(IReadOnlyList<Sheet> sheets)
@@ -25,20 +32,22 @@ internal static class PdfWriter
         Put(file, "%PDF-1.4\n%\u00e2\u00e3\u00cf\u00d3\n");
         int pages = sheets.Count;
 
-        // Objects: 1 catalogue, 2 page tree, 3 information, then a page and its content for each sheet.
+        // Objects: 1 catalogue, 2 page tree, 3 information, 4 font, then a page and its content for each sheet.
         Begin(file, offsets, "<< /Type /Catalog /Pages 2 0 R >>");
         Begin(
             file, offsets,
-            $"<< /Type /Pages /Count {pages} /Kids [{string.Join(' ', Enumerable.Range(0, pages).Select(i => $"{4 + (2 * i)} 0 R"))}] >>");
+            $"<< /Type /Pages /Count {pages} /Kids [{string.Join(' ', Enumerable.Range(0, pages).Select(i => $"{5 + (2 * i)} 0 R"))}] >>");
         Begin(file, offsets, $"<< /Title ({Escaped(sheets[0].Title)}) /Subject ({Escaped(sheets[0].Description)}) >>");
+        Begin(file, offsets, Font);
+        byte[][] contents = [.. sheets.AsParallel().AsOrdered().Select(sheet => Packed(Content(sheet)))];
         for (int i = 0; i < pages; i++)
         {
             Sheet sheet = sheets[i];
             Begin(
                 file, offsets,
                 $"<< /Type /Page /Parent 2 0 R /MediaBox [0 0 {Number(sheet.WidthMm * PointsPerMm)} "
-                    + $"{Number(sheet.HeightMm * PointsPerMm)}] /Resources << >> /Contents {5 + (2 * i)} 0 R >>");
-            byte[] content = Packed(Content(sheet));
+                    + $"{Number(sheet.HeightMm * PointsPerMm)}] /Resources << /Font << /F 4 0 R >> >> /Contents {6 + (2 * i)} 0 R >>");
+            byte[] content = contents[i];
             offsets.Add(file.Position);
             Put(file, $"{offsets.Count} 0 obj\n<< /Length {content.Length} /Filter /FlateDecode >>\nstream\n");
             file.Write(content);
@@ -79,6 +88,7 @@ internal static class PdfWriter
                 break;
             case TextMark { Text.Length: > 0 } words:
                 Paint(text, new PathMark(StrokeFont.Strokes(words), StrokeFont.PenOf(words.HeightMm, words.Colour)));
+                Unseen(text, words);
                 break;
             case CopyMark copy:
                 (double sin, double cos) = Math.SinCos(double.DegreesToRadians(copy.AngleDeg));
@@ -93,6 +103,20 @@ internal static class PdfWriter
                 text.Append("Q\n");
                 break;
         }
+    }
+
+    // The words over their strokes, spread to the same width.
+    private static void Unseen(StringBuilder text, TextMark words)
+    {
+        double width = StrokeFont.Width(words.Text, words.HeightMm);
+        double size = SizeOverCapitals * words.HeightMm;
+        (double sin, double cos) = Math.SinCos(words.Angle);
+        Point2 start = words.At - (new Point2(cos, sin) * (width * StrokeFont.Before(words.Anchor)));
+        text
+            .Append("BT 3 Tr /F ").Append(Number(size)).Append(" Tf ")
+            .Append(Number(100 * width / (LetterWidth * size * words.Text.Length))).Append(" Tz ")
+            .AppendJoin(' ', new[] { cos, sin, -sin, cos, start.X, start.Y }.Select(Fine)).Append(" Tm (")
+            .Append(Escaped(words.Text)).Append(") Tj ET\n");
     }
 
     private static void DrawAll(StringBuilder text, IEnumerable<Mark> marks)
@@ -215,6 +239,7 @@ internal static class PdfWriter
     {
         '(' or ')' or '\\' => $"\\{letter}",
         >= ' ' and <= '~' => $"{letter}",
+        >= '\u00a0' and <= '\u00ff' => $"\\{Convert.ToString(letter, 8)}",
         _ => "?",
     };
 

@@ -3,11 +3,17 @@ using FeltNest.Files.Fields;
 
 namespace FeltNest.Files.Csv;
 
-/// <summary>Parts the lines of a CSV text: columns stand between commas, semicolons, tabs or bars, fields may stand in quotes.</summary>
+/// <summary>Parts the lines of a CSV text: columns stand between commas, semicolons, tabs or bars, fields may stand in quotes. A line break
+/// inside quotes is read as a blank.</summary>
+/// <remarks>Quotes and line breaks after RFC 4180, section 2 (from memory).</remarks>
 internal static class CsvLines
 {
     // A first line of these letters tells the separator and is no line of the list.
     private const string Told = "sep=";
+
+    // Most line breaks and letters of one line of the list: a quote that somebody forgot to close must not swallow the list.
+    private const int MostBreaks = 20;
+    private const int MostLetters = 20_000;
 
     private static readonly char[] Separators = [',', ';', '\t', '|'];
 
@@ -29,9 +35,8 @@ internal static class CsvLines
             return new ListLines(',', []);
         }
 
-        char separator = told ?? SeparatorOf(lines[head], listing);
-        IEnumerable<ListLine> parted = lines.Index().Skip(head).Select(line => Parted(line.Index + 1, line.Item, separator));
-        return new ListLines(separator, [.. parted.Where(line => !line.IsBlank).Take(ListLines.MostRows + 2)]);
+        char separator = told ?? SeparatorOf(lines, head, listing);
+        return new ListLines(separator, [.. All(lines, head, separator).Where(line => !line.IsBlank).Take(ListLines.MostRows + 2)]);
     }
 
     private static char? SeparatorTold(string path, int line, string text)
@@ -49,20 +54,44 @@ internal static class CsvLines
     }
 
     // The separator under which the line of names holds most names of the list; the most frequent one where it holds none.
-    private static char SeparatorOf(string head, Listing listing) => Separators
-        .OrderByDescending(one => Parted(1, head, one).Cells.Count(cell => ColumnNames.Find(listing.Columns.Names, cell) is not null))
-        .ThenByDescending(one => head.Count(c => c == one))
+    private static char SeparatorOf(string[] lines, int head, Listing listing) => Separators
+        .OrderByDescending(one => Parted(lines, head, one).Line.Cells.Count(c => ColumnNames.Find(listing.Columns.Names, c) is not null))
+        .ThenByDescending(one => lines[head].Count(c => c == one))
         .First();
 
-    private static ListLine Parted(int number, string text, char separator)
+    private static IEnumerable<ListLine> All(string[] lines, int from, char separator)
+    {
+        int at = from;
+        while (at < lines.Length)
+        {
+            (ListLine line, at) = Parted(lines, at, separator);
+            yield return line;
+        }
+    }
+
+    // The line at an index, with those that its quotes run over where they make it sound, and the index behind it.
+    private static (ListLine Line, int Next) Parted(string[] lines, int at, char separator)
     {
         List<string> cells = [];
-        string? fault = Part(text, separator, cells);
-        return new ListLine(number, cells, fault);
+        string text = lines[at];
+        (string? fault, bool open) = Part(text, separator, cells);
+        ListLine alone = new(at + 1, cells, fault);
+        for (int next = at + 1; open && next < lines.Length && next - at <= MostBreaks && text.Length <= MostLetters; next++)
+        {
+            text = $"{text} {lines[next]}";
+            cells = [];
+            (fault, open) = Part(text, separator, cells);
+            if (fault is null)
+            {
+                return (new ListLine(at + 1, cells), next + 1);
+            }
+        }
+
+        return (alone, at + 1);
     }
 
     // Long because it is one state machine over the characters of a line.
-    private static string? Part(string row, char separator, List<string> cells)
+    private static (string? Fault, bool Open) Part(string row, char separator, List<string> cells)
     {
         StringBuilder value = new();
         bool quoted = false;
@@ -104,11 +133,14 @@ internal static class CsvLines
             }
             else if (!char.IsWhiteSpace(c))
             {
-                return $"'{OneLine.Of(row)}' has letters behind a closing quote: double a quote inside quotes";
+                return ($"'{OneLine.Of(row)}' has letters behind a closing quote: double a quote inside quotes", false);
             }
         }
 
         cells.Add(CellText.Meant(value.ToString().Trim()));
-        return quoted ? $"'{OneLine.Of(row)}' has an opening quote without a closing one in the same line" : null;
+        return quoted
+            ? (FormattableString.Invariant(
+                $"'{OneLine.Of(row)}' has an opening quote without a closing one in the {MostBreaks} lines behind it"), true)
+            : (null, false);
     }
 }

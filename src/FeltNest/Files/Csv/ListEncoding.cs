@@ -33,7 +33,7 @@ internal static class ListEncoding
         return Decoded(new UTF8Encoding(false, throwOnInvalidBytes: true), bytes) ?? Western(text);
     }
 
-    private static Encoding? Marked(ReadOnlySpan<byte> bytes) => bytes switch
+    private static UnicodeEncoding? Marked(ReadOnlySpan<byte> bytes) => bytes switch
     {
         [0xFF, 0xFE, ..] => new UnicodeEncoding(bigEndian: false, byteOrderMark: false, throwOnInvalidBytes: true),
         [0xFE, 0xFF, ..] => new UnicodeEncoding(bigEndian: true, byteOrderMark: false, throwOnInvalidBytes: true),

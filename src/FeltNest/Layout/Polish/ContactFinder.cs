@@ -62,8 +62,8 @@ internal static class ContactFinder
         }
     }
 
-    // The contacts of one corner with the edges near it, whether it lies inside the part, and the nearest edge it lies behind. Edges farther
-    // along x than the reach are asked only whether a ray passes them.
+    // The contacts of one corner with the edges near it, whether it lies inside the part, and the nearest edge it lies behind. Edges
+    // farther along x than the reach are asked only whether a ray passes them.
     private static (bool Inside, int Nearest, double Depth) AgainstAll(
         PosedOutline b, double x, double y, double margin, double reach, Corner corner, List<Contact> contacts)
     {

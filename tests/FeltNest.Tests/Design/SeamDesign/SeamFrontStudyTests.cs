@@ -81,7 +81,8 @@ public sealed class SeamFrontStudyTests
         Assert.InRange(best.Plane.PlaneSquareMetres, 0, held.Of(SeamFamily.Shaped).Single().Plane.PlaneSquareMetres * (1 + 1e-4));
         Assert.InRange(best.Roll.RollSquareMetres, 0, held.Of(SeamFamily.Shaped).Single().Roll.RollSquareMetres * (1 + 1e-4));
         Assert.NotEqual(woven.Panel.WarpAngleDeg!.Value, best.Roll.Ball.Panel.WarpAngleDeg!.Value, 0.1);
-        RollLayout laid = LayoutSearch.Of(AsDesigned(CoverPart.Of(best.Roll.Ball, best.Roll.Panel)), default);
+        RollLayout laid = LayoutSearch.Of(
+            AsDesigned(CoverPart.Of(best.Roll.Ball, best.Roll.Panel)), TestContext.Current.CancellationToken);
         Assert.All(laid.Bands[0].Repeat.Panels, panel =>
             Assert.Equal(0, Math.IEEERemainder(panel.AngleDeg - best.Roll.Ball.Panel.WarpAngleDeg.Value, 180), 1e-6));
     }

@@ -33,6 +33,48 @@ public sealed class ListTextTests : IDisposable
         }
     }
 
+    // RFC 4180, section 2: fields with line breaks stand in quotes.
+    [Theory]
+    [InlineData("K1,\"T2\n\",2.4,2026-03-31\nK2,T2,1,2026-03-31\n", "K1")]
+    [InlineData("\"K1\r\nblue\",T2,2.4,2026-03-31\r\nK2,T2,1,2026-03-31\r\n", "K1 blue")]
+    [InlineData("\"K1\n\n\"\"blue\"\"\",T2,2.4,2026-03-31\nK2,T2,1,2026-03-31\n", "K1  \"blue\"")]
+    public void A_line_break_inside_quotes_is_a_blank(string lines, string name)
+    {
+        IReadOnlyList<CoverOrder> orders = Read(Encoding.UTF8.GetBytes(Head + lines), new ListReading());
+
+        Assert.Equal([(name, "T2", 2400), ("K2", "T2", 1000)], orders.Select(o => (o.Name, o.Ball, o.Balls)));
+    }
+
+    [Fact]
+    public void A_name_of_a_column_may_be_broken_over_lines() => Assert.Equal(2400, Assert.Single(
+        Read(Encoding.UTF8.GetBytes("order,ball,\"thousand\nballs\",due\nK1,T2,2.4,2026-03-31\n"), new ListReading())).Balls);
+
+    // A quote without its partner spoils its own line; the faults of the others are told too, by their numbers in the file.
+    [Theory]
+    [InlineData(3)]
+    [InlineData(30)]
+    public void A_quote_that_nobody_closed_does_not_swallow_the_list(int behind)
+    {
+        string lines = string.Concat(Enumerable.Range(1, behind).Select(i => $"K{i},T2,2.4,2026-03-31\n"));
+        InputException fault =
+            Refused(Encoding.UTF8.GetBytes($"{Head}\"K,T2,2.4,2026-03-31\n{lines}L,T2,x,2026-03-31\n"), new ListReading());
+
+        Assert.Contains("line 2: ", fault.Message, StringComparison.Ordinal);
+        Assert.Contains("an opening quote without a closing one", fault.Message, StringComparison.Ordinal);
+        Assert.Equal($"line {behind + 3}, thousandBalls", Assert.Single(fault.Further).Field);
+    }
+
+    [Fact]
+    public void A_line_over_more_breaks_than_anybody_writes_is_refused()
+    {
+        string Lines(int breaks) => $"{Head}\"K1{new string('\n', breaks)}\",T2,2.4,2026-03-31\n";
+
+        Assert.Single(Read(Encoding.UTF8.GetBytes(Lines(20)), new ListReading()));
+        Assert.Contains(
+            "without a closing one in the 20 lines behind it", Refused(Encoding.UTF8.GetBytes(Lines(21)), new ListReading()).Message,
+            StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_bar_in_a_name_does_not_part_a_list_with_commas() =>
         Assert.Equal("K|1|2|3|4", Assert.Single(Read(Head + "K|1|2|3|4,T2,1,2026-03-31\n", new ListReading())).Name);

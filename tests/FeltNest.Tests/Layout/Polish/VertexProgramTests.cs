@@ -43,7 +43,8 @@ public sealed class VertexProgramTests
     {
         Gen<double> number = Gen.Int[-1000, 1000].Select(i => i / 1000.0);
         Gen.Int[1, 6].SelectMany(n => Gen.Select(
-                number.Array[n], Gen.Select(number.Array[n], number).List[0, 60], Gen.Int[1, 200].Select(i => i / 100.0).Array[n], Gen.Int[1, 400].Select(i => i / 10.0)))
+                number.Array[n], Gen.Select(number.Array[n], number).List[0, 60], Gen.Int[1, 200].Select(i => i / 100.0).Array[n],
+                Gen.Int[1, 400].Select(i => i / 10.0)))
             .Sample((cost, limits, reach, price) =>
             {
                 double[] least = [.. reach.Select(r => -r)];

@@ -1,4 +1,3 @@
-using System.Globalization;
 using FeltNest.Drawing.Frames;
 using FeltNest.Drawing.Lettering;
 using FeltNest.Drawing.Parts;
@@ -7,6 +6,7 @@ using FeltNest.Layout;
 using FeltNest.Rolls;
 using FeltNest.Rolls.Plan;
 using FeltNest.Rolls.Plan.Chain;
+using static FeltNest.InvariantText;
 
 namespace FeltNest.Drawing.Sheets.Rolls;
 
@@ -16,6 +16,11 @@ internal sealed class RollMapSheet
     // Scales that may be used, as the number a real length is divided by: those of ISO 5455 and some between, as a map is read by its
     // metres and a page is to be filled.
     private static readonly int[] Scales = [1, 2, 5, 10, 15, 20, 25, 30, 40, 50, 75, 100, 150, 200, 300, 400, 500];
+
+    // In print, the smallest scale at which panels are still seen, at which a longer roll takes pages, and most pages it takes.
+    private const int LeastSeen = 75;
+    private const int UsualSeen = 50;
+    private const int MostPages = 20;
 
     // Paper where none is asked for: A3 lying; its margins, room for the title and for the key of every page, mm. A usual roll is one page.
     private const string Usual = "A3";
@@ -36,26 +41,39 @@ internal sealed class RollMapSheet
     private readonly Symbol[] good;
     private readonly Symbol[] lost;
 
-    private RollMapSheet(RollPlan plan, PaperSize paper)
+    private RollMapSheet(RollPlan plan, PaperSize paper, bool print)
     {
         (this.plan, this.paper) = (plan, paper);
         narrow = RollRoom.Warning(plan);
         title = TitleRoom + (narrow is null ? 0 : NarrowBand.Height + 3);
-        double room = paper.HeightMm - (2 * Margin) - title - KeyRoom;
-        divisor = Array.Find(Scales, d => Lines(d) * LineHeight(plan.Request.Roll, d) <= room);
+        divisor = print ? PrintScale() : OnePage(Scales[^1]);
         divisor = divisor == 0 ? Scales[^1] : divisor;
-        onPage = Math.Max(1, (int)(room / LineHeight(plan.Request.Roll, divisor)));
-        pages = (Lines(divisor) + onPage - 1) / onPage;
+        (onPage, pages) = (OnPage(divisor), PagesAt(divisor));
         good = Panels(plan, "good", 1.0 / divisor, new Pen(0.12, Ink.Dark), PartMarks.ToneOf);
         lost = Panels(plan, "lost", 1.0 / divisor, new Pen(0.12, Ink.Dark), _ => PartMarks.Lost);
     }
+
+    private double Room => paper.HeightMm - (2 * Margin) - title - KeyRoom;
+
+    // The largest scale at which the roll is one page, no smaller than another; else 0.
+    private int OnePage(int least) =>
+        Array.Find(Scales, d => d <= least && Lines(d) * LineHeight(plan.Request.Roll, d) <= Room);
+
+    // One page where panels are seen on it, else as many pages as that takes, within reason.
+    private int PrintScale() => OnePage(LeastSeen) is > 0 and int one
+        ? one
+        : Array.Find(Scales, d => d >= UsualSeen && PagesAt(d) <= MostPages);
+
+    private int OnPage(int scale) => Math.Max(1, (int)(Room / LineHeight(plan.Request.Roll, scale)));
+
+    private int PagesAt(int scale) => (Lines(scale) + OnPage(scale) - 1) / OnPage(scale);
 
     private double LineLength => paper.WidthMm - (2 * Margin);
 
     /// <summary>Draws the sheet: one page where the roll has room on it at some scale, else pages one below the other.</summary>
     public static Sheet Draw(RollPlan plan, string paper = Usual)
     {
-        RollMapSheet map = new(plan, PaperSize.Of(paper));
+        RollMapSheet map = new(plan, PaperSize.Of(paper), print: false);
         return map.Of(
             map.pages * map.paper.HeightMm,
             Enumerable.Range(0, map.pages).SelectMany(page => map.Page(page, (map.pages - page) * map.paper.HeightMm)));
@@ -66,7 +84,7 @@ internal sealed class RollMapSheet
     /// <param name="paper">Size of the paper: <c>A3</c>, <c>A4</c>.</param>
     public static IReadOnlyList<Sheet> Pages(RollPlan plan, string paper)
     {
-        RollMapSheet map = new(plan, PaperSize.Of(paper));
+        RollMapSheet map = new(plan, PaperSize.Of(paper), print: true);
         return [.. Enumerable.Range(0, map.pages).Select(page => map.Of(map.paper.HeightMm, map.Page(page, map.paper.HeightMm)))];
     }
 
@@ -84,14 +102,17 @@ internal sealed class RollMapSheet
     private IEnumerable<Mark> Page(int page, double height)
     {
         double top = height - Margin;
-        return Frame(top, pages == 1 ? string.Empty : $"-{page + 1}")
-            .Concat(Strips(page * onPage, top - title).SelectMany(strip => strip.Draw(good, lost)));
+        RollStrip[] strips = [.. Strips(page * onPage, top - title)];
+        string words = pages == 1
+            ? string.Empty
+            : Invariant($", page {page + 1} of {pages}: {strips[0].FromMm / 1000:0.##} to {strips[^1].ToMm / 1000:0.##} m");
+        return Frame(top, pages == 1 ? string.Empty : $"-{page + 1}", words).Concat(strips.SelectMany(strip => strip.Draw(good, lost)));
     }
 
     // Title, warning and key of a page.
-    private IEnumerable<Mark> Frame(double top, string page)
+    private IEnumerable<Mark> Frame(double top, string page, string words)
     {
-        yield return new GroupMark($"title{page}", [.. Title(plan, divisor, paper.WidthMm, top)]);
+        yield return new GroupMark($"title{page}", [.. Title(plan, divisor, words, paper.WidthMm, top)]);
         if (narrow is not null)
         {
             double below = top - TitleRoom + 3;
@@ -123,8 +144,7 @@ internal sealed class RollMapSheet
     private static string Words(RollPlan plan, int lines)
     {
         FeltRoll roll = plan.Request.Roll;
-        return string.Create(
-            CultureInfo.InvariantCulture,
+        return Invariant(
             $"{plan.Strikes.Count} strikes on {roll.LengthMm / 1000:0.##} m of roll {roll.Name}: {plan.GoodPanels} good panels; lost "
                 + $"panels, {roll.Faults.Count} faults and {roll.Splices.Count} splices are marked. The roll is folded into {lines} "
                 + $"lines.");
@@ -166,12 +186,11 @@ internal sealed class RollMapSheet
         return kept.Count >= 3 ? Chain.Ring(kept) : Chain.Ring(part.Outline.Points.Select(p => p * scale));
     }
 
-    private static IEnumerable<Mark> Title(RollPlan plan, int divisor, double width, double top)
+    private static IEnumerable<Mark> Title(RollPlan plan, int divisor, string part, double width, double top)
     {
         double room = width - (2 * Margin);
-        string name = string.Create(
-            CultureInfo.InvariantCulture,
-            $"Roll {plan.Request.Roll.Name}: {plan.Strikes.Count} strikes, {plan.GoodPanels} good panels, {plan.Balls} balls");
+        string name = Invariant($"Roll {plan.Request.Roll.Name}{part}: {plan.Strikes.Count} strikes, {plan.GoodPanels} good panels")
+            + (part.Length == 0 ? Invariant($", {plan.Balls} balls") : string.Empty);
         yield return new TextMark
         {
             Text = StrokeFont.Fitted(name, Ink.Title, room),

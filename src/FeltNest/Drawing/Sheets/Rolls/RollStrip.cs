@@ -18,6 +18,9 @@ internal sealed class RollStrip
     // Marks of faults are never smaller than this, mm: a hole of a few millimetres must be found on the sheet.
     private const double LeastMark = 1.4;
 
+    // Half a match mark at a fold, mm.
+    private const double Fold = 2.2;
+
     private static readonly Colour FaultColour = Colour.Of(0xB3261E);
 
     private static readonly Pen FaultPen = new(0.35, FaultColour);
@@ -42,6 +45,12 @@ internal sealed class RollStrip
         };
     }
 
+    /// <summary>Where the line begins on the roll, mm.</summary>
+    public double FromMm => from;
+
+    /// <summary>Where it ends, mm.</summary>
+    public double ToMm => to;
+
     /// <summary>The marks of the line.</summary>
     /// <param name="good">Symbols of good panels by part.</param>
     /// <param name="lost">Symbols of lost panels by part.</param>
@@ -50,7 +59,7 @@ internal sealed class RollStrip
         string name = string.Create(CultureInfo.InvariantCulture, $"from-{from:0}");
         yield return new GroupMark($"cloth-{name}", [.. Ground()]);
         yield return new GroupMark($"strikes-{name}", [.. Panels(good, lost)], cloth);
-        yield return new GroupMark($"marks-{name}", [.. Narrow(), .. Numbers(), .. Joints(), .. Faults(), .. Metres()]);
+        yield return new GroupMark($"marks-{name}", [.. Narrow(), .. Numbers(), .. Joints(), .. Faults(), .. Metres(), .. Folds()]);
     }
 
     private double Paper(double x) => corner.X + ((x - from) * scale);
@@ -216,6 +225,23 @@ internal sealed class RollStrip
                     Colour = Ink.Soft,
                     Anchor = TextAnchor.Middle,
                 };
+            }
+        }
+    }
+
+    // Match marks where the roll is folded: half a diamond at each side of the fold, a whole one when the two ends are laid
+    // together; open, as a lost panel is black.
+    private IEnumerable<Mark> Folds()
+    {
+        foreach ((double place, double inward, bool folded) in
+            ((double, double, bool)[])[(from, 1, from > 0), (to, -1, to < plan.Request.Roll.LengthMm)])
+        {
+            if (folded)
+            {
+                Point2 at = new(Paper(place), (cloth.MinY + cloth.MaxY) / 2);
+                yield return new PathMark(
+                    [Chain.Ring([at + new Point2(0, Fold), at - new Point2(0, Fold), at + new Point2(inward * Fold, 0)])], Ink.Wide,
+                    Ink.Cloth);
             }
         }
     }

@@ -13,6 +13,9 @@ internal static class TicketLists
     /// <summary>Step from line to line, mm.</summary>
     public const double Step = 4.6;
 
+    /// <summary>Space under the line below a list's head, mm.</summary>
+    public const double UnderHead = 0.8;
+
     // Where the columns of each list end, mm.
     private static readonly double[] RunColumns = [Left + 24, Left + 62, Left + 96, Left + 130, Left + 154, Right];
     private static readonly double[] ThingColumns = [Left + 12, Left + 33, Left + 53, Left + 74, Left + 98];
@@ -77,6 +80,7 @@ internal static class TicketLists
             .. Row(columns, y, Ink.Soft, names),
             new PathMark([Chain.Open(new Point2(left, y - 1.4), new Point2(columns[^1], y - 1.4))], Ink.Narrow),
         ];
+        y -= UnderHead;
         int shown = rows.Count <= most ? rows.Count : most - 1;
         foreach (string[] row in rows.Take(shown))
         {

@@ -56,6 +56,17 @@ internal static class TicketSheet
         };
     }
 
+    /// <summary>A page that says why there is no ticket.</summary>
+    public static Sheet WithoutTicket(string why) => new()
+    {
+        Title = "No cutting ticket",
+        Description = why,
+        WidthMm = Width,
+        HeightMm = Height,
+        Symbols = [],
+        Marks = [Words(why, new Point2(Left, Top - 7), Ink.Label, Ink.Dark)],
+    };
+
     private static double SafetyTop => 20 + (SafetyWords.Ticket.Count * SafetyStep);
 
     private static IEnumerable<Mark> Head(RollPlan plan, TicketOrder? order)
@@ -72,7 +83,7 @@ internal static class TicketSheet
     // Picture and lists share what room is left: the lists first, the picture as high as the rest allows.
     private static List<Mark> Middle(RollPlan plan, TicketOrder? order, TicketPiece piece, double top)
     {
-        double whole = top - SafetyTop - BlankRoom - (2 * ListHead) - 4;
+        double whole = top - SafetyTop - BlankRoom - (2 * (ListHead + TicketLists.UnderHead)) - 4;
         int besides = Math.Max(1, Math.Max(piece.Things.Count, piece.Losses.Count));
         int runs = Math.Max(1, StrikeRun.Of(plan).Count);
         int wanted = Math.Min(runs, FewRuns) + Math.Min(besides, FewBesides);
@@ -87,8 +98,8 @@ internal static class TicketSheet
         (double y, IReadOnlyList<Mark> list) = TicketLists.Runs(plan, runsShown, where, top - picture - 5);
         marks.AddRange(list);
         y -= ListHead;
-        marks.Add(Words("In this piece", new Point2(Left, y + 1), Ink.Note, Ink.Dark));
-        marks.Add(Words("Strikes that lose panels", new Point2(Left + 106, y + 1), Ink.Note, Ink.Dark));
+        marks.Add(Words("In this piece (faults ringed, splices dashed)", new Point2(Left, y + 1), Ink.Note, Ink.Dark));
+        marks.Add(Words("Strikes that lose panels (black)", new Point2(Left + 106, y + 1), Ink.Note, Ink.Dark));
         marks.AddRange(TicketLists.Things(piece, besidesShown, y - 4).Marks);
         marks.AddRange(TicketLists.Losses(piece, besidesShown, y - 4).Marks);
         marks.Add(new GroupMark("boxes", [.. boxes.Draw(SafetyTop + BlankRoom + boxes.Height - 2)]));

@@ -8,13 +8,17 @@ using static FeltNest.InvariantText;
 
 namespace FeltNest.Drawing.Sheets.Rolls;
 
-/// <summary>The piece of a ticket in small: its strikes, those that lose panels black, with faults and splices by the numbers of their
-/// list. Length and width are drawn to scales of their own.</summary>
+/// <summary>The piece of a ticket in small: its strikes, lost panels black where they lie, faults as rings, splices dashed. Length and
+/// width are drawn to scales of their own.</summary>
 internal sealed class TicketStrip
 {
     // Room below the felt for its metres and above it for numbers, mm.
     private const double Below = 5;
     private const double Above = 5;
+
+    // A lost panel is never drawn smaller than this, and a fault's ring leaves it to be seen inside: mm.
+    private const double LeastLost = 1.2;
+    private const double Ring = 1.6;
 
     private readonly RollPlan plan;
     private readonly TicketPiece piece;
@@ -37,31 +41,21 @@ internal sealed class TicketStrip
         return new GroupMark(
             "piece",
             [
-                new PathMark([Chain.Rectangle(strip.felt)], null, Ink.Cloth), .. strip.Strikes(), .. strip.Stripes(), .. strip.Things(),
+                new PathMark([Chain.Rectangle(strip.felt)], null, Ink.Cloth), .. strip.Lost(), .. strip.Strikes(), .. strip.Stripes(),
+                .. strip.Things(),
                 new PathMark([Chain.Rectangle(strip.felt)], Ink.Wide), .. strip.Metres(),
             ]);
     }
 
     private double X(double mm) => Math.Clamp(Left + ((mm - piece.FromMm) * along), Left, Right);
 
-    // A tick where each strike begins, a number at every fifth where there is room, strikes that lose panels black from the side where the
-    // losses are counted.
+    // A tick where each strike begins, a number at every fifth where there is room.
     private IEnumerable<Mark> Strikes()
     {
         double free = double.NegativeInfinity;
         for (int i = 0; i < plan.Strikes.Count; i++)
         {
-            PlannedStrike strike = plan.Strikes[i];
-            double left = X(strike.XMm);
-            double share = strike.Lost.Count / (double)plan.Pattern.Panels.Count;
-            if (share > 0)
-            {
-                double high = Math.Max(1.2, share * (felt.MaxY - felt.MinY));
-                Box lost =
-                    felt with { MinX = left, MaxX = Math.Max(left + 0.4, X(strike.XMm + plan.Pattern.FeedMm)), MaxY = felt.MinY + high };
-                yield return new PathMark([Chain.Rectangle(lost)], null, PartMarks.Lost);
-            }
-
+            double left = X(plan.Strikes[i].XMm);
             yield return new PathMark([Chain.Open(new Point2(left, felt.MaxY), new Point2(left, felt.MaxY + 1.2))], Ink.Narrow);
             string number = Invariant($"{i + 1}");
             if ((i == 0 || (i + 1) % 5 == 0) && left >= free && left + StrokeFont.Width(number, Ink.Note) <= Right)
@@ -70,6 +64,32 @@ internal sealed class TicketStrip
                 free = left + StrokeFont.Width(number, Ink.Note) + 2;
             }
         }
+    }
+
+    // The extent of each lost panel, grown about its middle where it would hardly be seen, and moved back onto the felt.
+    private IEnumerable<Mark> Lost()
+    {
+        foreach (PlannedStrike strike in plan.Strikes)
+        {
+            foreach (StrikePanel panel in strike.Lost.Select(lost => plan.Pattern.Panels[lost.Panel]))
+            {
+                (double minX, double maxX) = Seen(
+                    Left + ((strike.XMm + panel.MinX - piece.FromMm) * along), Left + ((strike.XMm + panel.MaxX - piece.FromMm) * along),
+                    Left, Right);
+                (double minY, double maxY) = Seen(
+                    felt.MinY + ((panel.MinY + strike.ShiftYMm) * across), felt.MinY + ((panel.MaxY + strike.ShiftYMm) * across),
+                    felt.MinY, felt.MaxY);
+                yield return new PathMark(
+                    [Chain.Rectangle(new Box { MinX = minX, MinY = minY, MaxX = maxX, MaxY = maxY })], null, PartMarks.Lost);
+            }
+        }
+    }
+
+    private static (double From, double To) Seen(double from, double to, double low, double high)
+    {
+        double half = Math.Max(LeastLost, to - from) / 2;
+        double middle = Math.Clamp((from + to) / 2, low + (LeastLost / 2), high - (LeastLost / 2));
+        return (Math.Max(low, middle - half), Math.Min(high, middle + half));
     }
 
     private IEnumerable<Mark> Stripes() => plan.Request.Layout.Rules.Forbidden.Select(stripe => new PathMark(
@@ -81,22 +101,17 @@ internal sealed class TicketStrip
     private IEnumerable<Mark> Things()
     {
         FeltRoll roll = plan.Request.Roll;
-        foreach (RollSplice splice in roll.Splices.Where(s => s.XMm >= piece.FromMm && s.XMm <= piece.ToMm))
+        foreach (RollSplice splice in roll.Splices.Where(s => s.ToMm >= piece.FromMm && s.FromMm <= piece.ToMm))
         {
             double x = X(splice.XMm);
             yield return new PathMark(
                 [Chain.Open(new Point2(x, felt.MinY - 1.5), new Point2(x, felt.MaxY + 1.5))], new Pen(0.9, Ink.Dark, 3, 1));
         }
 
-        foreach (RollFault fault in roll.Faults.Where(f => f.MiddleX >= piece.FromMm && f.MiddleX <= piece.ToMm))
+        foreach (RollFault fault in roll.Faults.Where(f => f.XMm + f.LengthMm >= piece.FromMm && f.XMm <= piece.ToMm))
         {
             Point2 at = new(X(fault.MiddleX), felt.MinY + (fault.MiddleY * across));
-            yield return new PathMark([Chain.Circle(at, 1.3)], new Pen(0.5, Ink.Dark), Ink.Cloth);
-            yield return new PathMark(
-                [
-                    Chain.Open(at + new Point2(-0.9, -0.9), at + new Point2(0.9, 0.9)),
-                    Chain.Open(at + new Point2(-0.9, 0.9), at + new Point2(0.9, -0.9)),
-                ], Ink.Narrow);
+            yield return new PathMark([Chain.Circle(at, Ring)], new Pen(0.5, Ink.Dark));
         }
     }
 
