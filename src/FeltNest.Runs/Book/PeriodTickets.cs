@@ -18,7 +18,8 @@ internal sealed class PeriodTickets
     /// <param name="since">First day, as 2026-03-02.</param>
     /// <param name="until">Last day, or null.</param>
     /// <param name="by">What they are put together by.</param>
-    public static PeriodQuestion Of(BookStore store, string since, string? until, TicketGrouping by) => store.Read(book => new PeriodQuestion
+    public static PeriodQuestion Of(BookStore store, string since, string? until, TicketGrouping by) =>
+        store.Read(book => new PeriodQuestion
     {
         Book = Path.GetFileNameWithoutExtension(store.Name),
         Since = since,

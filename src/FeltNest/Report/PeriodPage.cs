@@ -16,7 +16,7 @@ internal static class PeriodPage
         + "p.advice{font-size:1.1em;font-weight:bold;border-left:4px solid #8fa35b;padding-left:.7em;margin:.4em 0}"
         + "ul{margin:.2em 0;padding-left:1.3em}@page{size:A4;margin:10mm}"
         + "@media print{body{margin:0;max-width:none;font-size:10.5px;line-height:1.25;padding:0}section{break-inside:avoid}"
-        + "img{max-height:92mm;object-fit:contain}}";
+        + "img{max-height:115mm;object-fit:contain}section:first-of-type img{max-height:64mm}}";
 
     /// <summary>The page's bytes.</summary>
     /// <param name="usage">The period.</param>

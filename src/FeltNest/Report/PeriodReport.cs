@@ -10,6 +10,9 @@ internal static class PeriodReport
     // Most groups on the terminal: the files hold all.
     private const int MostGroups = 20;
 
+    // Limits from the values' own spread are settled from about so many on (NIST/SEMATECH e-Handbook, 6.3.2: at least 20).
+    private const int FewTickets = 20;
+
     /// <summary>The text, lines ending in a line feed.</summary>
     public static string Text(PeriodUsage usage)
     {
@@ -56,7 +59,8 @@ internal static class PeriodReport
                 yield return Invariant(
                     $"A lasting change of {change.Percent:0.#} % is {change.Sigmas:0.0} standard deviations of one ticket: ")
                     + Invariant($"seen within {change.Tickets:0.0} tickets on average. Counting alone spreads a ticket by ")
-                    + Invariant($"{change.CountingPercent:0.00} %.");
+                    + Invariant($"{change.CountingPercent:0.00} %.")
+                    + (chart.Points.Count < FewTickets ? " So few tickets settle no limits yet: they move with each one." : string.Empty);
             }
         }
     }

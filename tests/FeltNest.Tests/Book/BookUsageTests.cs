@@ -87,7 +87,11 @@ public sealed class BookUsageTests
             using BookDesk desk = room.Desk(store);
             Write(store, Standard(1, "2026-03-01", 2));
             TicketEntries.FilledIn(desk, Full(1, 100, "2026-03-02"));
-            TicketEntries.FilledIn(desk, Full(2, 100, "2026-03-03") with { Rejects = new Dictionary<string, int> { ["edge"] = 30 } });
+            TicketEntries.FilledIn(desk, Full(2, 100, "2026-03-03") with
+            {
+                GoodPanels = 950,
+                Rejects = new Dictionary<string, int> { ["edge"] = 30 },
+            });
             TicketEntries.FilledIn(desk, Back(3, 50));
         }
 
@@ -154,7 +158,8 @@ public sealed class BookUsageTests
         BookStore store = room.Started();
         BookDraft roll = Roll("R1", 500);
         Write(
-            store, roll with { Body = BookJson.Write(BookJson.Read<RollBody>(roll.Body) with { Supplier = "mill-A" }) }, Die("D1"),
+            store, roll with { Body = BookJson.Write(BookJson.Read<RollBody>(roll.Body) with { Supplier = "mill-A" }) },
+            BookCases.Die("D1"),
             Order("K1", 5000), Ticket(1), Ticket(2), Ticket(3));
         return store;
     }

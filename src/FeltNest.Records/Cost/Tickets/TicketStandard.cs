@@ -52,7 +52,8 @@ internal sealed record TicketStandard
             return
             [
                 (null, panels * PanelM2), (TicketCause.Unpaired, (passed - panels) * PanelM2),
-                (TicketCause.Rejects, (cut - passed) * PanelM2), (TicketCause.Faults, (struck - cut) * PanelM2), (TicketCause.RollEnds, ends),
+                (TicketCause.Rejects, (cut - passed) * PanelM2), (TicketCause.Faults, (struck - cut) * PanelM2),
+                (TicketCause.RollEnds, ends),
             ];
         }
     }

@@ -19,11 +19,15 @@ internal static class ChartLimits
     // The spread of sigma z by pure noise, of k points, is near this over sqrt(k - 1); limits are widened from two of these on.
     private const double SpreadOfSigma = 0.909;
 
+    // Of fewer points sigma z is no estimate: two rolls that really differ would widen the limits until they hold both.
+    private const int FewestToWiden = 10;
+
     /// <summary>A chart of shares.</summary>
     /// <param name="name">What it shows.</param>
     /// <param name="points">Name, count, of how many.</param>
     public static ControlChart? Shares(string name, IReadOnlyList<(string Name, double Count, double Size)> points) =>
-        Counted(name, ChartKind.Share, "share", points, (mean, size) => Math.Sqrt(mean * (1 - mean) / size), CountDistribution.BinomialOutside);
+        Counted(
+            name, ChartKind.Share, "share", points, (mean, size) => Math.Sqrt(mean * (1 - mean) / size), CountDistribution.BinomialOutside);
 
     /// <summary>A chart of events for a length.</summary>
     public static ControlChart? Rates(string name, string unit, IReadOnlyList<(string Name, double Count, double Size)> points) =>
@@ -99,7 +103,7 @@ internal static class ChartLimits
         }
 
         double spread = SigmaZ([.. points.Select(p => ((p.Count / p.Size) - mean) / sigma(mean, p.Size))]);
-        bool widened = spread > 1 + (2 * SpreadOfSigma / Math.Sqrt(points.Length - 1));
+        bool widened = points.Length >= FewestToWiden && spread > 1 + (2 * SpreadOfSigma / Math.Sqrt(points.Length - 1));
         return new ControlChart
         {
             Name = name,

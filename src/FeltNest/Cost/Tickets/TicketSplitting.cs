@@ -1,10 +1,11 @@
 namespace FeltNest.Cost.Tickets;
 
 /// <summary>Splits the difference between the felt of one ticket and its standard into causes that add up to it.</summary>
-/// <remarks>Felt is a sum: invoiced but not there, wider than the standard, cut beyond the strikes, ends, and the felt of the panels struck;
-/// of these every panel is in a ball, without a partner, rejected, lost to a fault, lost with a row, or told by nobody. The same sum for the
-/// standard is taken from it line by line, so no order of the causes plays a part. What a count says decides; a width decides nothing where
-/// the panels are there. All is decimal, and the last line takes what rounding leaves, so the parts add up to the last digit.</remarks>
+/// <remarks>Felt is a sum: invoiced but not there, wider than the standard, cut beyond the strikes, ends, and the felt of the panels
+/// struck; of these every panel is in a ball, without a partner, rejected, lost to a fault, lost with a row, or told by nobody. The same
+/// sum for the standard is taken from it line by line, so no order of the causes plays a part. What a count says decides; a width decides
+/// nothing where the panels are there. All is decimal, and the last line takes what rounding leaves, so the parts add up to the last
+/// digit.</remarks>
 internal sealed class TicketSplitting
 {
     // Digits of felt and money that are kept, so few that sums of them are exact.
@@ -13,7 +14,6 @@ internal sealed class TicketSplitting
     private readonly CutTicket ticket;
     private readonly TicketStandard? standard;
     private readonly decimal width;
-    private readonly decimal measured;
     private readonly decimal panelM2;
 
     private TicketSplitting(CutTicket ticket, TicketStandard? standard)
@@ -21,7 +21,6 @@ internal sealed class TicketSplitting
         this.ticket = ticket;
         this.standard = standard;
         width = (standard?.WidthMm ?? ticket.LeastWidthMm ?? ticket.PlannedWidthMm) / 1000;
-        measured = (ticket.WidthMm ?? ticket.PlannedWidthMm) / 1000;
         panelM2 = ticket.FeedMm / 1000 * width / ticket.StrikePanels;
     }
 
@@ -56,9 +55,9 @@ internal sealed class TicketSplitting
         decimal standardM2 = Kept((needed * standardPanelM2) + (allowedEndsM * width));
         decimal invoicedM = ticket.DrawnM * ticket.InvoicedShare;
         decimal actualM2 = Kept(invoicedM * ticket.InvoicedWidthMm / 1000);
-        decimal drawnM2 = ticket.DrawnM * (ticket.WidthMm is null ? ticket.InvoicedWidthMm / 1000 : measured);
-        decimal lengthOnly = ticket.DrawnM * ticket.InvoicedWidthMm / 1000;
-        decimal present = ticket.WidthMm is null ? lengthOnly : drawnM2;
+
+        // A width that nobody measured is taken as invoiced.
+        decimal present = ticket.DrawnM * (ticket.WidthMm ?? ticket.InvoicedWidthMm) / 1000;
         Dictionary<TicketCause, decimal> parts = new()
         {
             [TicketCause.Invoiced] = Kept(actualM2 - present),

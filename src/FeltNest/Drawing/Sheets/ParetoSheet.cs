@@ -29,7 +29,8 @@ internal static class ParetoSheet
 
         double height = (parts.Length * Step) + Room + (2 * Margin);
         DifferenceBars chart = new(
-            "Felt above standard by cause, m\u00B2 (in brackets: share of all causes so far)", [("more or less than standard", Colour.Of(0x41606F))],
+            "Felt above standard by cause, m\u00B2 (in brackets: share of all causes so far)",
+            [("more or less than standard", Colour.Of(0x41606F))],
             bars);
         return new Sheet
         {

@@ -47,7 +47,8 @@ internal static class PeriodDocument
         public static readonly NumberField MorePercent = Set.Add(new NumberField("morePercent", "above standard"));
         public static readonly NumberField StandardCost = Set.Add(new NumberField("standardCost", "in the currency"));
         public static readonly NumberField ActualCost = Set.Add(new NumberField("actualCost", "in the currency"));
-        public static readonly ObjectsField Parts = Set.Add(new ObjectsField("parts", CauseFields.Set, "one a cause, sums of the tickets'"));
+        public static readonly ObjectsField Parts =
+            Set.Add(new ObjectsField("parts", CauseFields.Set, "one a cause, sums of the tickets'"));
         public static readonly ObjectsField Rejects = Set.Add(
             new ObjectsField("rejects", ReasonFields.Set, "felt of rejected panels by reason, the most first"));
     }

@@ -51,6 +51,16 @@ public sealed class ChartLimitsTests
         Assert.DoesNotContain(chart.Points, p => p.IsCause);
     }
 
+    // 1 % and 4 % of 6,000 are far apart: of two points no sigma z is taken, which would call both noise.
+    [Fact]
+    public void Two_rolls_that_really_differ_are_not_made_noise()
+    {
+        ControlChart chart = ChartLimits.Shares("rolls", [("a", 60, 6000), ("b", 240, 6000)])!;
+
+        Assert.False(chart.IsWidened);
+        Assert.All(chart.Points, point => Assert.True(point.IsCause));
+    }
+
     // Own arithmetic, u +- 3 sqrt(u / n) as in NIST/SEMATECH e-Handbook 6.3.3.1: u = 2.5, n = 10: 4.0 and 1.0.
     [Fact]
     public void A_rate_for_a_length_has_its_limits()

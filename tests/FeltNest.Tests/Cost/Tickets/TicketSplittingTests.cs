@@ -18,8 +18,8 @@ public sealed class TicketSplittingTests
     }
 
     // By hand. Two tickets on roll R1 of 50 m, both 100 strikes of 0.45 m2: 0.045 m2 a panel. The first: 20 panels of faults, 30 rejects,
-    // 10 without a partner: 0.9, 1.35 and 0.45 m2. The second goes on from it: 31 m cut where 30 m of strikes are: 1 m x 1.5 m = 1.5 m2, and
-    // of 1,000 panels 15 are told by nobody: 0.675 m2.
+    // 10 without a partner: 0.9, 1.35 and 0.45 m2. The second goes on from it: 31 m cut where 30 m of strikes are: 1 m x 1.5 m = 1.5 m2,
+    // and of 1,000 panels 15 are told by nobody: 0.675 m2.
     [Fact]
     public void Two_tickets_on_one_roll_are_split_each_on_its_own()
     {
@@ -27,7 +27,8 @@ public sealed class TicketSplittingTests
         {
             GoodPanels = 950, FaultPanels = 20, UnpairedPanels = 10, Rejects = new Dictionary<string, int> { ["edge"] = 10, ["hole"] = 20 },
         };
-        CutTicket second = Ticket with { Number = 2, OverM = 0, LeadM = 0, CutM = 31, HasPlaces = true, GoodPanels = 985, UnpairedPanels = 1 };
+        CutTicket second =
+            Ticket with { Number = 2, OverM = 0, LeadM = 0, CutM = 31, HasPlaces = true, GoodPanels = 985, UnpairedPanels = 1 };
         TicketSplit one = TicketSplitting.Of(first, null)!;
         TicketSplit two = TicketSplitting.Of(second, null)!;
 
