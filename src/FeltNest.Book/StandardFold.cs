@@ -1,5 +1,3 @@
-using FeltNest.Cost.Tickets;
-
 namespace FeltNest.Book;
 
 /// <summary>What is known of the standards of a ball.</summary>
@@ -7,6 +5,6 @@ internal static class StandardFold
 {
     /// <summary>After one more entry.</summary>
     public static StandardState? After(StandardState? state, BookEntry entry) => entry.Kind == EntryKind.StandardSet
-        ? new StandardState { Versions = [.. state?.Versions ?? [], BookJson.Read<TicketStandard>(entry.Body)] }
+        ? new StandardState { Versions = [.. state?.Versions ?? [], BookJson.Read<StandardBody>(entry.Body)] }
         : state;
 }

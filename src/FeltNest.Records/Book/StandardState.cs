@@ -1,9 +1,7 @@
-using FeltNest.Cost.Tickets;
-
 namespace FeltNest.Book;
 
 /// <summary>The standards of a ball, the first version first.</summary>
 internal sealed record StandardState
 {
-    public required IReadOnlyList<TicketStandard> Versions { get; init; }
+    public required IReadOnlyList<StandardBody> Versions { get; init; }
 }

@@ -1,5 +1,4 @@
 using FeltNest.Book;
-using FeltNest.Cost.Tickets;
 using FeltNest.Files;
 using static FeltNest.InvariantText;
 
@@ -102,7 +101,7 @@ internal static class BookShow
         _ => [],
     };
 
-    private static string?[] Cells(TicketStandard s) =>
+    private static string?[] Cells(StandardBody s) =>
         [N(s.Version), s.From, N(s.WidthMm), N(s.FaultPercent), N(s.RejectPercent), N(s.UnpairedPercent)];
 
     private static string StateOf(OrderState order) => (order.Closed, order.Left) switch

@@ -28,7 +28,8 @@ internal sealed class PeriodTickets
         Tickets = [.. new PeriodTickets(book).Read(since, until)],
         Standards =
         [
-            .. book.States(SubjectKind.Standard, openOnly: false).SelectMany(s => ((StandardState)s.State).Versions),
+            .. book.States(SubjectKind.Standard, openOnly: false)
+                .SelectMany(s => ((StandardState)s.State).Versions.Select(body => BookStandards.Of(s.Name, body))),
         ],
     });
 
@@ -50,6 +51,7 @@ internal sealed class PeriodTickets
         }
     }
 
+    // Long because a ticket has many figures, each from where the book keeps it.
     private CutTicket Ticket(BookEntry entry, TicketBody ticket, FillBody fill, string day, bool first)
     {
         RollState? roll = Known(rolls, fill.Roll, name => (RollState?)book.State(new Subject(SubjectKind.Roll, name)));

@@ -27,7 +27,7 @@ internal static class StandardEntries
                     + $"version reaches back; the first day it may hold is {today}");
             }
 
-            TicketStandard? before = book.State<StandardState>(SubjectKind.Standard, asked.Ball)?.Versions[^1];
+            StandardBody? before = book.State<StandardState>(SubjectKind.Standard, asked.Ball)?.Versions[^1];
             if (before is not null && string.CompareOrdinal(asked.From, before.From) <= 0)
             {
                 throw new InputException(
@@ -36,7 +36,7 @@ internal static class StandardEntries
             }
 
             TicketStandard standard = figures with { Version = (before?.Version ?? 0) + 1 };
-            long entry = book.Add(BookDraft.Of(EntryKind.StandardSet, SubjectKind.Standard, asked.Ball, standard));
+            long entry = book.Add(BookDraft.Of(EntryKind.StandardSet, SubjectKind.Standard, asked.Ball, BookStandards.Kept(standard)));
             return BookSaid.Of(Invariant(
                 $"entry {entry}: standard of {asked.Ball}, version {standard.Version}, from {standard.From} on: ")
                 + Invariant($"{standard.M2PerThousandBalls:0.###} m2 a thousand good balls"));

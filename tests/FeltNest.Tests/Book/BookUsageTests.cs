@@ -151,7 +151,8 @@ public sealed class BookUsageTests
 
     private static BookDraft Standard(int version, string from, decimal faults) => BookDraft.Of(
         EntryKind.StandardSet, SubjectKind.Standard, "T2",
-        FeltNest.Tests.Cost.Tickets.TicketCases.Standard with { Version = version, From = from, FaultPercent = faults });
+        BookStandards.Kept(
+            FeltNest.Tests.Cost.Tickets.TicketCases.Standard with { Version = version, From = from, FaultPercent = faults }));
 
     private static BookStore Furnished(BookRoom room)
     {

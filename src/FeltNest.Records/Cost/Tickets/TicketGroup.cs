@@ -25,8 +25,12 @@ internal sealed record TicketGroup
     /// <summary>One part a cause: sums of the tickets' parts.</summary>
     public IReadOnlyList<TicketPart> Parts =>
     [
-        .. Enum.GetValues<TicketCause>().Select(cause => new TicketPart(
-            cause, Tickets.Sum(t => t.Parts[(int)cause].M2), Tickets.Sum(t => t.Parts[(int)cause].Money))),
+        .. Enum.GetValues<TicketCause>().Select(cause => new TicketPart
+        {
+            Cause = cause,
+            M2 = Tickets.Sum(t => t.Parts[(int)cause].M2),
+            Money = Tickets.Sum(t => t.Parts[(int)cause].Money),
+        }),
     ];
 
     /// <summary>Felt of rejects by reason, m2, the greatest first.</summary>

@@ -73,7 +73,8 @@ internal static class ChartFigures
             point.Same("high", room is null ? most!.Value * mean : mean + room.Value, Shares.Room(mean));
         }
 
-        foreach (StatedFields change in chart.Items("change"))
+        // An empty list would count as looked at, and all its fields with it.
+        foreach (StatedFields change in room is null ? [] : chart.Items("change"))
         {
             double sigma = (room ?? 0) / 3;
             change.Same("sigmas", change.Number("percent") / 100 * mean / sigma, Shares.Room(1));

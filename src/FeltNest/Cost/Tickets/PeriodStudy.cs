@@ -76,7 +76,7 @@ internal static class PeriodStudy
 
     private static string WeekOf(string day)
     {
-        DateTime date = DateTime.ParseExact(day, "yyyy-MM-dd", CultureInfo.InvariantCulture);
+        var date = DateOnly.ParseExact(day, "yyyy-MM-dd", CultureInfo.InvariantCulture).ToDateTime(TimeOnly.MinValue);
         return FormattableString.Invariant($"{ISOWeek.GetYear(date)}-W{ISOWeek.GetWeekOfYear(date):00}");
     }
 }

@@ -114,7 +114,10 @@ internal sealed class TicketSplitting
         money[TicketCause.Price] = ofPrice;
         money[TicketCause.Rest] = 0;
         money[TicketCause.Rest] = more - money.Values.Sum();
-        return [.. Enum.GetValues<TicketCause>().Select(cause => new TicketPart(cause, parts[cause], money[cause]))];
+        return
+        [
+            .. Enum.GetValues<TicketCause>().Select(cause => new TicketPart { Cause = cause, M2 = parts[cause], Money = money[cause] }),
+        ];
     }
 
     private IEnumerable<string> NotCounted()
