@@ -1,5 +1,4 @@
 using FeltNest.Cost.Tickets;
-using FeltNest.Drawing;
 using FeltNest.Drawing.Sheets;
 using FeltNest.Files.Usage;
 using FeltNest.Report;

@@ -1,5 +1,4 @@
 using System.Globalization;
-using FeltNest.Cost.Charts;
 
 namespace FeltNest.Cost.Tickets;
 
