@@ -14,6 +14,7 @@ internal static class BookFold
         SubjectKind.Order => OrderFold.After((OrderState?)state, subject.Name, entry),
         SubjectKind.Ticket => TicketFold.After((TicketState?)state, subject.Name, entry),
         SubjectKind.Plan => PlanFold.After((PlanState?)state, entry),
+        SubjectKind.Standard => StandardFold.After((StandardState?)state, entry),
         SubjectKind.List => OfList(entry),
         _ => null,
     };
@@ -40,6 +41,7 @@ internal static class BookFold
         OrderState order => BookJson.Write(order),
         TicketState ticket => BookJson.Write(ticket),
         PlanState plan => BookJson.Write(plan),
+        StandardState standard => BookJson.Write(standard),
         ListState list => BookJson.Write(list),
         _ => throw new ArgumentOutOfRangeException(nameof(state), state, "is no state of the book"),
     };
@@ -52,6 +54,7 @@ internal static class BookFold
         SubjectKind.Order => BookJson.Read<OrderState>(text),
         SubjectKind.Ticket => BookJson.Read<TicketState>(text),
         SubjectKind.Plan => BookJson.Read<PlanState>(text),
+        SubjectKind.Standard => BookJson.Read<StandardState>(text),
         SubjectKind.List => BookJson.Read<ListState>(text),
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "has no state"),
     };

@@ -96,6 +96,10 @@ internal sealed class BookTables(DbConnection connection, DbTransaction? transac
     public IReadOnlyList<long> CorrectionsOf(long root) => Rows(
         "SELECT number FROM entry WHERE corrects = @a AND kind <> @b", row => row.GetInt64(0), root, EnumWord.Of(EntryKind.Undone));
 
+    /// <summary>The entries of two kinds, in the order of their numbers.</summary>
+    public IReadOnlyList<BookEntry> OfKinds(EntryKind one, EntryKind other) => Rows(
+        $"SELECT {Columns} FROM entry WHERE kind = @a OR kind = @b ORDER BY number", Read, EnumWord.Of(one), EnumWord.Of(other));
+
     /// <summary>All entries, in the order of their numbers.</summary>
     public IReadOnlyList<BookEntry> AllEntries() => Rows($"SELECT {Columns} FROM entry ORDER BY number", Read);
 

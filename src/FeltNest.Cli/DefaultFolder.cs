@@ -102,6 +102,10 @@ internal static class DefaultFolder
     public static string OfUsage(string layout, string actuals, string? costs) =>
         Path.Combine(Root, $"{NameOf(layout)}-usage-{NameOf(actuals)}{Given("-", costs)}");
 
+    /// <summary>Folder of a period's tickets against standard.</summary>
+    public static string OfPeriod(string book, string since, string? until, string by) =>
+        Path.Combine(Root, $"{Plain(book)}-usage-{since}{(until is null ? string.Empty : $"-to-{until}")}-by-{by}");
+
     /// <summary>Folder of the strikes of one roll.</summary>
     public static string OfRollPlan(RollAsk asked, int repeats) => Path.Combine(
         Root,

@@ -54,6 +54,9 @@ internal enum EntryKind
     /// <summary>A plan was taken: its tickets stand, those that no press has begun are withdrawn.</summary>
     PlanTaken,
 
+    /// <summary>A standard was set: felt promised for a ball from a day on.</summary>
+    StandardSet,
+
     /// <summary>A list was brought in.</summary>
     ListBroughtIn,
 

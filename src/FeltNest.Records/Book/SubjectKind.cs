@@ -18,6 +18,9 @@ internal enum SubjectKind
     /// <summary>A plan of orders.</summary>
     Plan,
 
+    /// <summary>The standard of a ball.</summary>
+    Standard,
+
     /// <summary>A list, by its hash.</summary>
     List,
 

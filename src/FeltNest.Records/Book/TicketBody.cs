@@ -43,6 +43,12 @@ internal sealed record TicketBody
     /// <summary>What a run of strikes takes beyond a feed each, mm.</summary>
     public required decimal OverMm { get; init; }
 
+    /// <summary>Narrowest width that loses no row, both trims included, mm.</summary>
+    public decimal? LeastWidthMm { get; init; }
+
+    /// <summary>Rows that a strike cuts.</summary>
+    public int? Rows { get; init; }
+
     /// <summary>Panels of each pairing group in one strike.</summary>
     public required IReadOnlyList<int> GroupPanels { get; init; }
 

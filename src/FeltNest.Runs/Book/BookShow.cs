@@ -8,10 +8,10 @@ namespace FeltNest.Runs.Book;
 internal static class BookShow
 {
     /// <summary>Words for what can be shown.</summary>
-    public static IReadOnlyList<string> Words { get; } = ["rolls", "dies", "orders", "tickets", "plans", "entries"];
+    public static IReadOnlyList<string> Words { get; } = ["rolls", "dies", "orders", "tickets", "plans", "standards", "entries"];
 
     private static readonly SubjectKind[] Kinds =
-        [SubjectKind.Roll, SubjectKind.Die, SubjectKind.Order, SubjectKind.Ticket, SubjectKind.Plan];
+        [SubjectKind.Roll, SubjectKind.Die, SubjectKind.Order, SubjectKind.Ticket, SubjectKind.Plan, SubjectKind.Standard];
 
     /// <summary>A table.</summary>
     /// <param name="store">The book.</param>
@@ -70,6 +70,7 @@ internal static class BookShow
             SubjectKind.Order => new("order", "ball", "balls", "done", "left", "due", "state"),
             SubjectKind.Ticket =>
                 new("ticket", "order", "roll", "lot", "die", "press", "strikes", "made", "balls", "due", "start", "state"),
+            SubjectKind.Standard => new("standard", "version", "from", "widthMm", "faults %", "rejects %", "unpaired %"),
             _ => new("plan", "start", "orders", "tickets", "balls", "short", "at", "by"),
         };
         IReadOnlyList<(string Name, object State)> states = book.States(kind, openOnly, most);
@@ -96,8 +97,12 @@ internal static class BookShow
             t.Ticket.Due, t.Ticket.Start, t.Withdrawn ? "withdrawn" : EnumWord.Of(t.Phase),
         ],
         PlanState p => [p.Plan.Start, N(p.Plan.Orders), N(p.Plan.Tickets), N(p.Plan.Balls), N(p.Plan.ShortBalls), p.At, p.By],
+        StandardState s => Cells(s.Versions[^1]),
         _ => [],
     };
+
+    private static string?[] Cells(StandardBody s) =>
+        [N(s.Version), s.From, N(s.WidthMm), N(s.FaultPercent), N(s.RejectPercent), N(s.UnpairedPercent)];
 
     private static string StateOf(OrderState order) => (order.Closed, order.Left) switch
     {

@@ -63,7 +63,7 @@ internal static class Corrections
         BookEntry entry = book.Tables.Entry(number) ?? throw new InputException(Invariant($"there is no entry {number}"));
         BookEntry root = entry.IsCorrection ? book.Tables.Entry(entry.Corrects!.Value)! : entry;
         return root.Kind is EntryKind.Undone or EntryKind.ListBroughtIn or EntryKind.PlanMade or EntryKind.PlanTaken
-                or EntryKind.TicketPrinted or EntryKind.OrderClosed
+                or EntryKind.TicketPrinted or EntryKind.OrderClosed or EntryKind.StandardSet
             ? throw new InputException(
                 Invariant($"entry {number} ({EnumWord.Of(root.Kind).Replace('-', ' ')}) is not corrected: take it back"))
             : root;

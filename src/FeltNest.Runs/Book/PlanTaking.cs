@@ -80,6 +80,8 @@ internal static class PlanTaking
             WidthMm = Exact(cut.Roll.WidthMm),
             FeedMm = Exact(shape.FeedMm),
             OverMm = Exact(shape.OverMm),
+            LeastWidthMm = Exact(shape.LeastWidthMm),
+            Rows = shape.Rows,
             GroupPanels = shape.ClassPanels,
             GoodShare = Math.Round((decimal)plan.Question.GoodShare(cut.Roll, cut.Die), 12),
             FaultPercent = Exact(cut.Roll.FaultPercent),

@@ -16,6 +16,9 @@ internal sealed record TicketAsk
 
     public int? FaultPanels { get; init; }
 
+    /// <summary>Faults seen on the piece.</summary>
+    public int? FaultsSeen { get; init; }
+
     public decimal? WidthMm { get; init; }
 
     public int? Rows { get; init; }

@@ -36,7 +36,7 @@ internal static class TicketEntries
     /// <summary>Refuses what no ticket can say.</summary>
     internal static void Require(FillBody fill)
     {
-        int?[] counts = [fill.Strikes, fill.GoodPanels, fill.UnpairedPanels, fill.FaultPanels, fill.Rows, .. Counts(fill)];
+        int?[] counts = [fill.Strikes, fill.GoodPanels, fill.UnpairedPanels, fill.FaultPanels, fill.FaultsSeen, fill.Rows, .. Counts(fill)];
         if (Array.Exists(counts, count => count is < 0 or > ShopRanges.MostCount))
         {
             throw new InputException($"a count is outside 0 to {ShopRanges.MostCount}");
@@ -85,6 +85,7 @@ internal static class TicketEntries
             Rejects = asked.Rejects,
             UnpairedPanels = asked.UnpairedPanels,
             FaultPanels = asked.FaultPanels,
+            FaultsSeen = asked.FaultsSeen,
             WidthMm = asked.WidthMm,
             Rows = asked.Rows,
             FromM = asked.FromM,

@@ -29,7 +29,8 @@ internal static class Documents
         LayoutDocument.Document, SeamsDocument.Document, SeamDesignDocument.Document, ProvenDocument.Document, WrapDocument.Document,
         TraceDocument.Document, TrialDocument.Document, GapBudgetDocument.Document,
         WaistDocument.Document, CostsDocument.Document, PressDocument.Document,
-        CompareDocument.Document, FamilyDocument.Document, UsageDocument.Document, RollDocument.Document, RollPlanDocument.Document,
+        CompareDocument.Document, FamilyDocument.Document, UsageDocument.Document, PeriodDocument.Document,
+        RollDocument.Document, RollPlanDocument.Document,
         DieOrderDocument.Document,
         DieDocument.Document, FirstArticleDocument.Document, DieLifeDocument.Document, OrderPlanDocument.Document, CheckDocument.Document,
     ];
@@ -52,7 +53,7 @@ internal static class Documents
     [
         GapBudgetListing.Columns.Listing, SeamsListing.Columns.Listing, SeamDesignListing.Columns.Listing, WaistListing.Columns.Listing,
         CompareListing.Columns.Listing, FamilyColumns.Columns.Listing,
-        UsageListing.Columns.Listing,
+        UsageListing.Columns.Listing, PeriodListing.Columns.Listing,
         StrikesListing.Columns.Listing, WorkListing.Columns.Listing, StockAfterListing.Columns.Listing,
         DiesAfterListing.Columns.Listing, OrdersAfterListing.Columns.Listing,
     ];

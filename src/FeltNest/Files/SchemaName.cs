@@ -81,6 +81,9 @@ internal static class SchemaName
     /// <summary>A cutting press.</summary>
     public const string Press = "feltnest/press/1";
 
+    /// <summary>Felt of a period's tickets against standard.</summary>
+    public const string PeriodUsage = "feltnest/period-usage/1";
+
     /// <summary>Felt used against standard.</summary>
     public const string Usage = "feltnest/usage/1";
 }

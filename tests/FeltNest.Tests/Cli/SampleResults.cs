@@ -73,6 +73,7 @@ internal static class SampleResults
         ["family"] = Family,
         ["usage"] = _ => UsageWriter.Json(UsageStudy.Run(new UsageRequest(
             RollCases.Squares, ActualsReader.Read(Demo("actuals.csv")), CostsReader.Read(Demo("costs.json"))))),
+        ["period-usage"] = _ => PeriodWriter.Json(FeltNest.Tests.Cost.Tickets.TicketCases.Period),
         ["first-article"] = _ => MeasuredWriter.FirstArticle("plate", new MeasuredPanel
         {
             ToleranceMm = 1.2,

@@ -169,6 +169,10 @@ public sealed class StudySchemaTests
     }
 
     [Fact]
+    public void The_tickets_of_a_period_fit_their_schema() =>
+        Fits("period-usage", PeriodWriter.Json(FeltNest.Tests.Cost.Tickets.TicketCases.Period));
+
+    [Fact]
     public void A_split_of_used_felt_fits_its_schema_with_and_without_costs()
     {
         IReadOnlyList<ActualRoll> rolls = ActualsReader.Read(RepositoryFile.PathOf("shapes", "demo", "actuals.csv"));

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Text.RegularExpressions;
 using FeltNest.Tests.Files;
 using Xunit;
 
@@ -6,7 +7,7 @@ namespace FeltNest.Tests.Readme;
 
 /// <summary>Every feltnest command of the README and then of each worked day runs, in its order, in a folder that holds nothing but the
 /// shapes.</summary>
-public sealed class ReadmeCommandTests : IDisposable
+public sealed partial class ReadmeCommandTests : IDisposable
 {
     // A day may build on what the README and the days before it wrote.
     private static readonly string[][] Pages =
@@ -48,10 +49,14 @@ public sealed class ReadmeCommandTests : IDisposable
         Assert.True(File.Exists(folder.Path("output/type-2-w1500-g4/layout.png")), "the main command writes where the README says");
     }
 
+    // A name with a blank stands in quotes.
+    [GeneratedRegex("\"[^\"]*\"|[^ ]+")]
+    private static partial Regex Words();
+
     private async Task<(int Code, string Messages)> RunAsync(string command)
     {
         string program = Path.Combine(AppContext.BaseDirectory, "FeltNest.Cli.dll");
-        ProcessStartInfo start = new("dotnet", [program, .. command.Split(' ', StringSplitOptions.RemoveEmptyEntries)])
+        ProcessStartInfo start = new("dotnet", [program, .. Words().Matches(command).Select(word => word.Value.Trim('"'))])
         {
             WorkingDirectory = folder.Root,
             RedirectStandardOutput = true,

@@ -14,7 +14,7 @@ internal static class BookCommand
         foreach (Command verb in (Command[])
         [
             .. FileVerbs.All(terminal), .. ListVerbs.All(terminal), .. TicketVerbs.All(terminal), .. RollVerbs.All(terminal),
-            .. DieVerbs.All(terminal),
+            .. DieVerbs.All(terminal), StandardVerb.Create(terminal),
         ])
         {
             command.Add(verb);

@@ -24,6 +24,7 @@ internal static class TicketVerbs
         Option<string?> rejects = verb.Text("--rejects", "reason:n,...", "Panels rejected, by reason, as edge:3,hole:2.");
         Option<int?> unpaired = verb.Count("--unpaired", "Of the good panels, those without a partner.");
         Option<int?> faults = verb.Count("--faults", "Panels lost to faults of the felt.");
+        Option<int?> seen = verb.Count("--faults-seen", "Faults seen on the piece, for faults a metre.");
         Option<double?> width = verb.Number("--width", ShopRanges.RollWidth.High, "mm", "Width as measured.");
         Option<int?> rows = verb.Count("--rows", "Rows really cut.");
         Option<double?> from = verb.Number("--from", ShopRanges.MostRollM, "m", "Where the felt was cut from, where not as planned.");
@@ -44,6 +45,7 @@ internal static class TicketVerbs
             Rejects = parse.GetValue(rejects) is { } text ? RejectsText.Read(text) : null,
             UnpairedPanels = parse.GetValue(unpaired),
             FaultPanels = parse.GetValue(faults),
+            FaultsSeen = parse.GetValue(seen),
             WidthMm = BookVerb.Exact(parse.GetValue(width)),
             Rows = parse.GetValue(rows),
             FromM = BookVerb.Exact(parse.GetValue(from)),

@@ -21,6 +21,9 @@ internal sealed record StrikeShape
     /// <summary>Panels of each pairing class in one strike.</summary>
     public required IReadOnlyList<int> ClassPanels { get; init; }
 
+    /// <summary>Rows across the roll; null where it is not known.</summary>
+    public int? Rows { get; init; }
+
     /// <summary>Part of the layout that covers the die's ball.</summary>
     public int Part { get; init; }
 

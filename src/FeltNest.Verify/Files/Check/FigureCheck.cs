@@ -20,6 +20,7 @@ internal static class FigureCheck
         ["feltnest/compare/1"] = CompareFigures.Check,
         ["feltnest/family/1"] = FamilyFigures.Check,
         ["feltnest/usage/1"] = UsageFigures.Check,
+        ["feltnest/period-usage/1"] = PeriodFigures.Check,
         ["feltnest/first-article/1"] = ArticleFigures.Check,
         ["feltnest/die-life/1"] = LifeFigures.Check,
     };

@@ -29,6 +29,7 @@ internal static class LayoutStrikes
                 AcrossMm = high - low,
                 GapMm = layout.GapMm,
                 LeastWidthMm = high + layout.Trims.UpperMm,
+                Rows = pattern.Panels.Select(p => Math.Round(p.Placed.YMm, 6)).Distinct().Count(),
                 OneWay = layout.Rules.OneWay,
                 ClassPanels = [.. groups[true]],
                 Part = part,
