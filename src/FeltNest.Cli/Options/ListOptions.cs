@@ -1,7 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
-using FeltNest.Files.Csv;
 using FeltNest.Files;
+using FeltNest.Files.Csv;
 
 namespace FeltNest.Cli.Options;
 

@@ -20,18 +20,18 @@ internal sealed class PeriodTickets
     /// <param name="by">What they are put together by.</param>
     public static PeriodQuestion Of(BookStore store, string since, string? until, TicketGrouping by) =>
         store.Read(book => new PeriodQuestion
-    {
-        Book = Path.GetFileNameWithoutExtension(store.Name),
-        Since = since,
-        Until = until,
-        By = by,
-        Tickets = [.. new PeriodTickets(book).Read(since, until)],
-        Standards =
+        {
+            Book = Path.GetFileNameWithoutExtension(store.Name),
+            Since = since,
+            Until = until,
+            By = by,
+            Tickets = [.. new PeriodTickets(book).Read(since, until)],
+            Standards =
         [
             .. book.States(SubjectKind.Standard, openOnly: false)
                 .SelectMany(s => ((StandardState)s.State).Versions.Select(body => BookStandards.Of(s.Name, body))),
         ],
-    });
+        });
 
     private IEnumerable<CutTicket> Read(string since, string? until)
     {

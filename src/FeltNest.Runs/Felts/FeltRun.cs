@@ -1,6 +1,6 @@
-using FeltNest.Files.Csv;
 using FeltNest.Ball.Passport;
 using FeltNest.Drawing.Sheets.Felts;
+using FeltNest.Files.Csv;
 using FeltNest.Files.Felts;
 using FeltNest.Report;
 

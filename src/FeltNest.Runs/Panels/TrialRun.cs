@@ -1,6 +1,6 @@
-using FeltNest.Files.Csv;
 using FeltNest.Ball;
 using FeltNest.Drawing.Sheets.Trials;
+using FeltNest.Files.Csv;
 using FeltNest.Files.Trials;
 using FeltNest.Panel.Trial;
 using FeltNest.Report;

@@ -44,12 +44,7 @@ internal sealed record OrdersQuestion
         CostInputs known = asked.CostsFile is { } file ? CostsReader.Read(file) : CostInputs.Bare(StockReader.CurrencyOf(lists.Stock));
         StockReader reader = new(known);
         IReadOnlyList<StockEntry> stock = reader.Entries(lists.Stock);
-        FeltPurchase[] bought = asked.OffersFile is { } list
-            ? [
-                .. OffersReader.Read(asked.Lists.Open(list))
-                    .Select(offer => NamedInput.Of(list, () => Delivered(reader.Offered(offer), offer, asked.Start))),
-            ]
-            : [];
+        FeltPurchase[] bought = Bought(asked, reader);
         IReadOnlyList<DieEntry> rack = DiesReader.Entries(lists.Dies);
         CutDie[] dies = [.. rack.Select(entry => entry.Die)];
         PressSpec[] presses = Presses(asked.PressFiles, dies);
@@ -80,6 +75,14 @@ internal sealed record OrdersQuestion
 
         return asked.FromPlanFile is { } plan ? whole.After(OrderPlanReader.Read(InputText.OfFile(plan)).Plan, asked) : whole;
     }
+
+    private static FeltPurchase[] Bought(OrdersAsk asked, StockReader reader) => asked.OffersFile is { } list
+        ?
+        [
+            .. OffersReader.Read(asked.Lists.Open(list))
+                .Select(offer => NamedInput.Of(list, () => Delivered(reader.Offered(offer), offer, asked.Start))),
+        ]
+        : [];
 
     private static ShopTexts ListsOf(OrdersAsk asked) => asked.Book?.Texts(asked.Lists) ?? new ShopTexts
     {

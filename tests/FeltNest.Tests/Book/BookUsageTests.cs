@@ -16,7 +16,7 @@ public sealed class BookUsageTests
     {
         using BookRoom room = new(kind);
         using BookStore store = Furnished(room);
-        using BookDesk desk = room.Desk(store);
+        using BookDesk desk = BookRoom.Desk(store);
         TicketEntries.FilledIn(desk, Full(1, 100, "2026-03-02"));
         TicketEntries.FilledIn(desk, Full(2, 60, "2026-03-09"));
         TicketEntries.FilledIn(desk, Full(2, 40, "2026-03-10") with { More = true });
@@ -42,7 +42,7 @@ public sealed class BookUsageTests
     {
         using BookRoom room = new(BookRoom.Sqlite);
         using BookStore store = Furnished(room);
-        using BookDesk desk = room.Desk(store);
+        using BookDesk desk = BookRoom.Desk(store);
         Write(store, Standard(1, "2026-03-01", 2));
         TicketEntries.FilledIn(desk, Full(1, 100, "2026-03-02"));
         TicketEntries.FilledIn(desk, Full(2, 100, "2026-03-09"));
@@ -59,7 +59,7 @@ public sealed class BookUsageTests
     {
         using BookRoom room = new(BookRoom.Sqlite);
         using BookStore store = Furnished(room);
-        using BookDesk desk = room.Desk(store);
+        using BookDesk desk = BookRoom.Desk(store);
         StandardAsk asked = new()
         {
             Ball = "T2",
@@ -84,7 +84,7 @@ public sealed class BookUsageTests
         using BookRoom room = new(BookRoom.Sqlite);
         using (BookStore store = Furnished(room))
         {
-            using BookDesk desk = room.Desk(store);
+            using BookDesk desk = BookRoom.Desk(store);
             Write(store, Standard(1, "2026-03-01", 2));
             TicketEntries.FilledIn(desk, Full(1, 100, "2026-03-02"));
             TicketEntries.FilledIn(desk, Full(2, 100, "2026-03-03") with

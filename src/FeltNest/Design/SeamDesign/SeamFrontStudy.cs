@@ -34,19 +34,7 @@ internal static class SeamFrontStudy
         SeamQuestion question, Func<LayoutPart, LayoutRequest> lay, IProgress<SeamMark>? progress = null, CancellationToken stop = default)
     {
         BallSpec ball = question.Ball;
-        if (ball.Panel.Flattening != FlatteningMethod.Elastic)
-        {
-            throw new InputException(
-                null, "panel.flattening",
-                $"{EnumWord.Of(ball.Panel.Flattening)}; seams are designed for elastic panels, which know strain");
-        }
-
-        if (question.TurnsWarp && ball.Panel.WarpAngleDeg is null)
-        {
-            throw new InputException(
-                AskedFor.WarpAngle, "'joint' needs felt with a warp: the ball's panel.warpAngleDeg is 'any', so no angle is better");
-        }
-
+        Require(question);
         SeamMeasuring measuring = new(lay, LayoutSearch.Of);
         (SeamChoice given, LayoutRequest roll, _) = measuring.Of(ball, stop);
         stop.ThrowIfCancellationRequested();
@@ -80,6 +68,22 @@ internal static class SeamFrontStudy
 
         FrontPart PartOf(SeamVariables variables, IProgress<SeamMark>? told) =>
             FrontPart.Of(new SeamFamilyFront(variables, question, measuring), variables.Family, question, waist, roll, told, stop);
+    }
+
+    private static void Require(SeamQuestion question)
+    {
+        PanelSpec panel = question.Ball.Panel;
+        if (panel.Flattening != FlatteningMethod.Elastic)
+        {
+            throw new InputException(
+                null, "panel.flattening", $"{EnumWord.Of(panel.Flattening)}; seams are designed for elastic panels, which know strain");
+        }
+
+        if (question.TurnsWarp && panel.WarpAngleDeg is null)
+        {
+            throw new InputException(
+                AskedFor.WarpAngle, "'joint' needs felt with a warp: the ball's panel.warpAngleDeg is 'any', so no angle is better");
+        }
     }
 
     // A seam that keeps a limit keeps every greater one: what was found for less stretch stands where more found nothing better.

@@ -25,14 +25,9 @@ internal static class SeamRowsLay
         double pitch = repeat.LengthMm;
         double step = panels.Length > 1 ? panels[1].YMm - panels[0].YMm : 0;
         double shift = panels.Length > 1 ? panels[1].XMm - panels[0].XMm : 0;
-        for (int i = 1; i < panels.Length; i++)
+        if (!Enumerable.Range(1, panels.Length - 1).All(i => IsInStep(panels[0], panels[i], i * shift, i * step, pitch)))
         {
-            double off = Math.IEEERemainder(panels[i].XMm - panels[0].XMm - (i * shift), pitch);
-            double turn = Math.IEEERemainder(panels[i].AngleDeg - panels[0].AngleDeg, 180);
-            if (Math.Abs(off) > Even || Math.Abs(turn) > Even || Math.Abs(panels[i].YMm - panels[0].YMm - (i * step)) > Even)
-            {
-                return null;
-            }
+            return null;
         }
 
         RowLattice rows = new()
@@ -54,4 +49,9 @@ internal static class SeamRowsLay
             Warp = request.Rules.WarpAngleDeg is null ? null : RowModels.Tilt,
         };
     }
+
+    private static bool IsInStep(PlacedPanel first, PlacedPanel panel, double shift, double step, double pitch) =>
+        Math.Abs(Math.IEEERemainder(panel.XMm - first.XMm - shift, pitch)) <= Even
+        && Math.Abs(Math.IEEERemainder(panel.AngleDeg - first.AngleDeg, 180)) <= Even
+        && Math.Abs(panel.YMm - first.YMm - step) <= Even;
 }

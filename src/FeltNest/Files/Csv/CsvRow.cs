@@ -10,7 +10,7 @@ internal sealed class CsvRow(CsvTable table, int line, IReadOnlyList<string> val
     private const double MostDecimal = 7e28;
 
     // What a formula leaves in a cell when it fails.
-    private static readonly HashSet<string> SheetErrors = 
+    private static readonly HashSet<string> SheetErrors =
     [
         "#NULL!", "#DIV/0!", "#VALUE!", "#REF!", "#NAME?", "#NUM!", "#N/A", WorkbookSheetPart.NeverWorkedOut,
     ];
@@ -182,7 +182,8 @@ internal sealed class CsvRow(CsvTable table, int line, IReadOnlyList<string> val
             ? Fault(column, problem)
             : new InputException(table.File, $"line {line}, {column.Name}", table.Lists.Days is null
                 ? $"{problem}, or say whether the list writes the day first or the month"
-                : $"{problem}; under the order of days that was said there is no such day") { Mend = AskedFor.ListDays };
+                : $"{problem}; under the order of days that was said there is no such day")
+            { Mend = AskedFor.ListDays };
     }
 
     // An end of a range, which may be none.

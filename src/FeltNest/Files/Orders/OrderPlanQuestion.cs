@@ -1,5 +1,5 @@
-using FeltNest.Files.Csv;
 using System.Text.Json;
+using FeltNest.Files.Csv;
 using FeltNest.Files.Fields;
 using FeltNest.Files.Json;
 using FeltNest.Files.Presses;

@@ -33,7 +33,6 @@ internal sealed class PosedOutline
         int count = Math.Clamp(n / 4, 1, 256);
         sliceHeight = (MaxY - MinY) / count;
         int[] last = new int[n];
-        int[] passing = new int[count];
         for (int i = 0; i < n; i++)
         {
             int before = (i + n - 1) % n;
@@ -41,20 +40,33 @@ internal sealed class PosedOutline
             (BeforeX[i], BeforeY[i]) = (AlongX[before], AlongY[before]);
             IsOutwardCorner[i] = (AlongX[before] * AlongY[i]) - (AlongY[before] * AlongX[i]) > 0;
             (FirstSlice[i], last[i]) = Slices(Math.Min(Y[i], Y[next]), Math.Max(Y[i], Y[next]));
-            for (int slice = FirstSlice[i]; slice <= last[i]; slice++)
+        }
+
+        slices = Sorted(FirstSlice, last, count);
+    }
+
+    // The edges that pass each slice, in rising order.
+    private static int[][] Sorted(int[] first, int[] last, int count)
+    {
+        int[] passing = new int[count];
+        for (int i = 0; i < first.Length; i++)
+        {
+            for (int slice = first[i]; slice <= last[i]; slice++)
             {
                 passing[slice]++;
             }
         }
 
-        slices = [.. passing.Select(edges => new int[edges])];
-        for (int i = n - 1; i >= 0; i--)
+        int[][] slices = [.. passing.Select(edges => new int[edges])];
+        for (int i = first.Length - 1; i >= 0; i--)
         {
-            for (int slice = FirstSlice[i]; slice <= last[i]; slice++)
+            for (int slice = first[i]; slice <= last[i]; slice++)
             {
                 slices[slice][--passing[slice]] = i;
             }
         }
+
+        return slices;
     }
 
     /// <summary>Corners, mm from the part's own origin.</summary>

@@ -23,7 +23,9 @@ public sealed class BrokenMachineTests : IDisposable
         }
 
         string[] what =
-            command == "layout" ? ["layout", Shape("outlines/dog-bone.json"), "--width", "600"] : ["panel", Shape("balls/type-2.json")];
+            command == "layout"
+                ? ["layout", Shape("outlines/dog-bone.json"), "--width", "600", "--rows", "any"]
+                : ["panel", Shape("balls/type-2.json")];
         CommandRun run = await ProgramProcess.Run(
             folder.Path("FeltNest.Cli.dll"), [.. what, "--quiet", "--out", folder.Path("out")], TestContext.Current.CancellationToken);
 

@@ -109,7 +109,7 @@ public sealed class FeltCommandTests : IDisposable
     [InlineData("F,L,2026-03-02,strip,W1,warp,200,50,1,180,,,,,,,,", "line 2, extensionMm: 180 mm is 90 % of 200 mm")]
     [InlineData("F,L,2026-03-02,strip,W1,weft,200,50,1,2,0.1,,,,,,,", "line 2, narrowingMm: is read on strips along the warp alone")]
     [InlineData("F,L,2026-03-02,strip,W1,,200,50,1,2,,,,,,,,", "line 2, direction: is blank")]
-    [InlineData("F,L,2026-3-2,thickness,T1,,,,,,,,,,3,,,", "line 2, date: '2026-3-2' is not a date")]
+    [InlineData("F,L,2026-3-2,thickness,T1,,,,,,,,,,3,,,", "line 2, date: '2026-3-2' is not a day")]
     [InlineData("F,L,2026-03-02,wrap,N1,,20,10,,,,ball,60,,3,,,", "line 2, lengthMm: 20 mm does not close once round a core of 60 mm")]
     [InlineData("F,L,2026-03-02,wrap,N1,,205,40,,,,ball,60,,3,,,", "line 2, widthMm: 40 mm on a core of 60 mm")]
     [InlineData("F,L,2026-03-02,disc,D1,,,,,,,,60,30,3,perhaps,,", "line 2, puckered: 'perhaps' is not allowed: yes, no")]

@@ -25,7 +25,10 @@ public sealed class TicketSplittingTests
     {
         CutTicket first = Ticket with
         {
-            GoodPanels = 950, FaultPanels = 20, UnpairedPanels = 10, Rejects = new Dictionary<string, int> { ["edge"] = 10, ["hole"] = 20 },
+            GoodPanels = 950,
+            FaultPanels = 20,
+            UnpairedPanels = 10,
+            Rejects = new Dictionary<string, int> { ["edge"] = 10, ["hole"] = 20 },
         };
         CutTicket second =
             Ticket with { Number = 2, OverM = 0, LeadM = 0, CutM = 31, HasPlaces = true, GoodPanels = 985, UnpairedPanels = 1 };
