@@ -28,11 +28,10 @@ internal sealed class UsageCommand
     private readonly DeskOptions desk = new();
     private readonly Option<string?> since = Day("--since", "First day of the tickets that came back, as 2026-03-02. With --book.");
     private readonly Option<string?> until = Day("--until", "Last day (default: all from --since on). With --book.");
-    private readonly Option<string> by = new("--by")
+    private readonly Option<string?> by = new("--by")
     {
-        Description = "What tickets are put together by. With --book.",
+        Description = "What tickets are put together by (default: cause). With --book.",
         HelpName = string.Join('|', EnumWord.All<TicketGrouping>()),
-        DefaultValueFactory = _ => EnumWord.Of(TicketGrouping.Cause),
         CustomParser = ParseBy,
     };
 
@@ -110,7 +109,7 @@ internal sealed class UsageCommand
             throw new InputException(null, until.Name, $"{last} lies before {first}");
         }
 
-        string word = parse.GetValue(by)!;
+        string word = parse.GetValue(by) ?? EnumWord.Of(TicketGrouping.Cause);
         using BookDesk at = desk.Desk(parse, terminal);
         PeriodQuestion question = PeriodTickets.Of(at.Store, first, last, EnumWord.Find<TicketGrouping>(word)!.Value);
         string folder = parse.GetValue(common.Out) ?? DefaultFolder.OfPeriod(question.Book, first, last, word);

@@ -62,8 +62,8 @@ public sealed class ResultPlaceTests : IDisposable
         Assert.Equal([folder.Path("out")], Directory.GetDirectories(folder.Root, "*", SearchOption.AllDirectories));
         string[] wanted =
         [
-            .. new DieRun(LayoutReader.Read(layout).Layout, 0, null, null, null).FileNames, "layout.json", "layout.png", "layout.svg",
-            "panel.json", "panel.png", "panel.svg",
+            .. new DieRun(LayoutReader.Read(layout).Layout, 0, null, null, null).FileNames, "layout.json", "layout.pdf",
+            "layout-tiles.pdf", "layout.png", "layout.svg", "panel.json", "panel.png", "panel.svg",
         ];
         Assert.Equal(
             wanted.Order(StringComparer.Ordinal),
