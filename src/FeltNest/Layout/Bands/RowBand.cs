@@ -31,7 +31,9 @@ internal sealed record RowBand
     /// <param name="near">Rows to start from.</param>
     /// <param name="tilts">Tilts allowed.</param>
     /// <param name="effort">Work to spend.</param>
-    internal static RowBand? Polished(LayoutRequest request, double low, double high, RowLattice near, TiltRange tilts, SearchEffort effort)
+    /// <param name="isNear">Whether the rows are near their best already, as those of a scan are.</param>
+    internal static RowBand? Polished(
+        LayoutRequest request, double low, double high, RowLattice near, TiltRange tilts, SearchEffort effort, bool isNear = false)
     {
         Outline turned = request.Part.Outline.Turned(near.Tilt);
         double room = high - low - (turned.MaxY - turned.MinY);
@@ -42,7 +44,7 @@ internal sealed record RowBand
 
         RowLattice rows = near with { Step = near.Rows == 1 ? 0 : room / (near.Rows - 1) };
         LayStart start = LayStart.Of(FreeCloth.Run(request, low, high), rows, tilts);
-        return LayoutPolisher.Polish(start.Model, effort.PolishSteps, effort.FirstTrust) is { } end
+        return LayoutPolisher.Polish(start.Model, effort.PolishSteps, effort.FirstTrust, isNear) is { } end
             ? new RowBand
             {
                 Low = low,

@@ -26,14 +26,16 @@ internal sealed class LayoutPolisher
     private const int MostPosed = 64;
 
     private readonly PoseModel model;
+    private readonly bool isNear;
     private readonly double radius;
     private readonly double tolerance;
     private readonly Dictionary<double, PosedOutline> posed = [];
     private bool isCrowded;
 
-    private LayoutPolisher(PoseModel model)
+    private LayoutPolisher(PoseModel model, bool isNear)
     {
         this.model = model;
+        this.isNear = isNear;
         radius = model.Part.Points.Max(p => p.Length);
 
         // What counts as kept: rounding of a few sums of the part's size, a ten-thousandth of what the check allows.
@@ -44,12 +46,14 @@ internal sealed class LayoutPolisher
     /// <param name="model">Start; its panels may overlap by a little.</param>
     /// <param name="mostSteps">Most linear programs to solve.</param>
     /// <param name="trust">First size of the box, mm.</param>
+    /// <param name="isNear">Whether the start is near its end already: then steps are solved the quick way. From afar ties between limits
+    /// lead the two ways to different ends, and the solver for large programs was seen to find the better one.</param>
     /// <returns>Parameters that keep every distance, or null when none were found near the start.</returns>
-    internal static double[]? Polish(PoseModel model, int mostSteps, double trust)
+    internal static double[]? Polish(PoseModel model, int mostSteps, double trust, bool isNear = false)
     {
         double factor = PoseScale.Of(model.Part.Points.Max(p => p.Length));
         PoseModel scaled = factor == 1 ? model : PoseScale.Scaled(model, factor);
-        return new LayoutPolisher(scaled).Run(mostSteps, trust * factor) is { } end ? PoseScale.Scaled(model, end, 1 / factor) : null;
+        return new LayoutPolisher(scaled, isNear).Run(mostSteps, trust * factor) is { } end ? PoseScale.Scaled(model, end, 1 / factor) : null;
     }
 
     private double[]? Run(int mostSteps, double trust)
@@ -145,7 +149,9 @@ internal sealed class LayoutPolisher
 
         AddEdges(at, trust, limits);
         double[] cost = [.. model.CostGradient(at).Select(g => g * costScale)];
-        return TrustStep.Solve(cost, limits, least, most, ViolationPrice);
+        return isNear
+            ? VertexProgram.Solve(cost, limits, least, most, ViolationPrice)
+            : TrustStep.Solve(cost, limits, least, most, ViolationPrice);
     }
 
     // A limit that no step within the box can break tells the linear program nothing.

@@ -20,10 +20,6 @@ internal static class TrustStep
     internal static double[]? Solve(
         double[] cost, IReadOnlyList<(double[] Factors, double Bound)> limits, double[] least, double[] most, double slackPrice)
     {
-        if (cost.Length <= VertexProgram.MostUnknowns)
-        {
-            return VertexProgram.Solve(cost, limits, least, most, slackPrice);
-        }
 
         using Solver solver = Solver.CreateSolver("GLOP");
         solver.SetSolverSpecificParametersAsString(Limits);

@@ -8,9 +8,6 @@ namespace FeltNest.Layout.Polish;
 /// solver for large programs spends on being set up.</remarks>
 internal sealed class VertexProgram
 {
-    /// <summary>Unknowns up to which this is the quicker way.</summary>
-    internal const int MostUnknowns = 12;
-
     // A limit broken by less than this, mm, is kept.
     private const double Rounding = 1e-11;
 

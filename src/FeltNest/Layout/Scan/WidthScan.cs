@@ -157,7 +157,7 @@ internal sealed class WidthScan
             .. starts.AsParallel().AsOrdered().WithDegreeOfParallelism(together)
                 .Select(s =>
                     s.Curve.Lattice(s.Rows, run.UsableWidthMm) is { } near
-                        ? RowBand.Polished(run, run.Usable.Low, run.Usable.High, near, tilts, effort)
+                        ? RowBand.Polished(run, run.Usable.Low, run.Usable.High, near, tilts, effort, isNear: true)
                         : null)
                 .OfType<RowBand>(),
         ];
