@@ -79,7 +79,9 @@ public sealed class KilledBookTests
         }
 
         // Enough kills came before the end of the writing, and enough after it, where the file itself says when.
-        Assert.True(times < 20 || kind != BookRoom.Sqlite || (whole > times / 20 && whole < times - (times / 20)), $"{whole} of {times} came in whole");
+        Assert.True(
+            times < 20 || kind != BookRoom.Sqlite || (whole > times / 20 && whole < times - (times / 20)),
+            $"{whole} of {times} came in whole");
     }
 
     private static long Length(FileInfo log)

@@ -53,7 +53,9 @@ internal sealed class LayoutPolisher
     {
         double factor = PoseScale.Of(model.Part.Points.Max(p => p.Length));
         PoseModel scaled = factor == 1 ? model : PoseScale.Scaled(model, factor);
-        return new LayoutPolisher(scaled, isNear).Run(mostSteps, trust * factor) is { } end ? PoseScale.Scaled(model, end, 1 / factor) : null;
+        return new LayoutPolisher(scaled, isNear).Run(mostSteps, trust * factor) is { } end
+            ? PoseScale.Scaled(model, end, 1 / factor)
+            : null;
     }
 
     private double[]? Run(int mostSteps, double trust)
