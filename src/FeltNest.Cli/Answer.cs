@@ -60,7 +60,8 @@ internal sealed class Answer
         (string Name, byte[] Content)[] files = [.. outcome.Files.Select(file => (file.Name, file.Content))];
         bool interrupted = found && stop.IsCancellationRequested;
         string[] said = [.. outcome.Remarks.Select(Line), .. Ended(interrupted, outcome.CutShort)];
-        return Given(results, files, outcome.Table, [.. assumed ?? [], .. notes], said, interrupted);
+        int code = Given(results, files, outcome.Table, [.. assumed ?? [], .. notes], said, interrupted);
+        return code == ExitCode.Done && outcome.Refused ? ExitCode.Violation : code;
     }
 
     private static string[] Ended(bool interrupted, bool cutShort)

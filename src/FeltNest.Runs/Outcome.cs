@@ -15,6 +15,9 @@ internal sealed record Outcome
     /// <summary>Whether the search ended before its work was done.</summary>
     public bool CutShort { get; init; }
 
+    /// <summary>Whether what was judged does not conform.</summary>
+    public bool Refused { get; init; }
+
     /// <summary>The file of a name.</summary>
     public ResultFile File(string name) => Files.First(file => file.Name == name);
 }

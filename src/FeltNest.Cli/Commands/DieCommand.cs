@@ -87,6 +87,7 @@ internal sealed class DieCommand
     private (IRun Run, string Folder) Asked(ParseResult parse)
     {
         string path = parse.GetValue(input)!;
+        measured.RefuseStrays(parse, [order, press, cavities, band]);
         if (parse.GetValue(measured.Measured) is { } points)
         {
             return (new FirstArticleRun(measured.Asked(parse, path, points)), DefaultFolder.OfMeasured(path, "measured", points));

@@ -16,6 +16,9 @@ internal sealed class MeasuredOptions
     {
         command.Add(Measured);
         command.Add(Profile);
+        command.Add(Uncertainty);
+        command.Add(Steepness);
+        command.Add(InFrame);
         command.Add(Part);
         scan = new ScanOption(command);
         command.Add(Readings);
@@ -23,12 +26,44 @@ internal sealed class MeasuredOptions
         lists = new ListOptions(command);
     }
 
+    /// <summary>Refuses options that belong to another job of the command than the one asked for.</summary>
+    /// <param name="parse">What was typed.</param>
+    /// <param name="design">Options that belong to the design of a die.</param>
+    /// <exception cref="InputException">Names the option that cannot be used, and what it belongs to.</exception>
+    public void RefuseStrays(ParseResult parse, IEnumerable<Option> design)
+    {
+        Option[] jobs = [.. ((Option[])[Measured, Readings]).Where(job => Given(parse, job))];
+        if (jobs.Length == 2)
+        {
+            throw new InputException(null, Readings.Name, $"cannot go with {Measured.Name}: give one of them");
+        }
+
+        foreach ((Option job, Option[] own) in ((Option, Option[])[])
+            [(Measured, [Profile, Uncertainty, Steepness, InFrame, Part]), (Readings, [Newer])])
+        {
+            if (!jobs.Contains(job) && own.FirstOrDefault(option => Given(parse, option)) is { } stray)
+            {
+                throw new InputException(null, stray.Name, $"belongs to {job.Name}: give it too");
+            }
+        }
+
+        if (jobs.Length == 1 && design.FirstOrDefault(option => Given(parse, option)) is { } other)
+        {
+            throw new InputException(null, other.Name, $"belongs to the design of a die and cannot go with {jobs[0].Name}");
+        }
+    }
+
+    private static bool Given(ParseResult parse, Option option) => parse.GetResult(option) is { Implicit: false };
+
     /// <summary>The question of a first article.</summary>
     public FirstArticleAsk Asked(ParseResult parse, string wanted, string points) => new()
     {
         WantedFile = wanted,
         PointsFile = points,
         ProfileMm = parse.GetValue(Profile),
+        UncertaintyMm = parse.GetValue(Uncertainty),
+        Steepness = parse.GetValue(Steepness),
+        InFrame = parse.GetValue(InFrame),
         Part = parse.GetValue(Part),
         Dpi = scan.Of(parse),
     };
@@ -50,6 +85,30 @@ internal sealed class MeasuredOptions
             + "outline).",
         HelpName = "length",
         CustomParser = result => LengthText.Positive(result),
+    };
+
+    /// <summary>Uncertainty.</summary>
+    public Option<double?> Uncertainty { get; } = new("--uncertainty")
+    {
+        Description = "With --measured: expanded uncertainty of a measured distance (k = 2), so that the verdict follows ISO 14253-1 "
+            + "(default: unknown, and said so).",
+        HelpName = "mm",
+        CustomParser = result => NumberText.Within(0.0001, 10, "mm")(result),
+    };
+
+    /// <summary>Steepness.</summary>
+    public Option<double?> Steepness { get; } = new("--steepness")
+    {
+        Description = "With --measured: steepest change of the distance along the edge, mm a mm; what may hide between points follows "
+            + "from it (default: 0.05).",
+        HelpName = "number",
+        CustomParser = result => NumberText.Within(0.001, 1, "mm a mm")(result),
+    };
+
+    /// <summary>Frame.</summary>
+    public Option<bool> InFrame { get; } = new("--in-frame")
+    {
+        Description = "With --measured: the points stand in the frame of the drawing, as with a datum: they are neither turned nor moved.",
     };
 
     /// <summary>Part of a die that cuts several.</summary>

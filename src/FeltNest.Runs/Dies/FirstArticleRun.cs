@@ -43,7 +43,14 @@ internal sealed class FirstArticleRun : IRun
     public Outcome Execute(Action? resultThere, CancellationToken search, CancellationToken interrupt)
     {
         double profile = question.ProfileMm ?? wanted.ProfileMm ?? UsualProfileMm;
-        MeasuredPanel panel = NamedInput.Of(question.PointsFile, () => PanelFitter.Fit(wanted.Outline, points, profile));
+        ProfileRule rule = new()
+        {
+            ToleranceMm = profile,
+            UncertaintyMm = question.UncertaintyMm,
+            Steepness = question.Steepness ?? ProfileRule.UsualSteepness,
+            InFrame = question.InFrame,
+        };
+        MeasuredPanel panel = NamedInput.Of(question.PointsFile, () => PanelFitter.Fit(wanted.Outline, points, rule));
         List<Remark> remarks = [.. MeasuredReport.Warnings(panel).Select(Remark.Warning)];
         if (question.ProfileMm is null && wanted.ProfileMm is null)
         {
@@ -59,6 +66,7 @@ internal sealed class FirstArticleRun : IRun
             ],
             Table = MeasuredReport.Text(wanted.Name, panel),
             Remarks = remarks,
+            Refused = panel.Verdict == Conformity.DoesNotConform,
         };
     }
 

@@ -7,25 +7,55 @@ namespace FeltNest.Report;
 /// <summary>What a measured panel and a die's life print.</summary>
 internal static class MeasuredReport
 {
-    // A stretch without a point longer than this share of the outline leaves part of it unjudged.
-    private const double WidestShare = 40;
-
     /// <summary>The judgement of a panel.</summary>
     public static string Text(string name, MeasuredPanel panel)
     {
+        double half = panel.Rule.ToleranceMm / 2;
         TextTable table = new();
-        table.Heading($"{name}: {(panel.Passed ? "PASS" : "FAIL")}")
+        table.Heading($"{name}: {ConformityWords.Of(panel.Verdict)}")
+            .Line("zone that holds all points", panel.ZoneMm, "0.000", "mm", Invariant($"wide; {panel.Rule.ToleranceMm:0.###} is allowed"))
             .Line(
                 "worst place", panel.Worst.OffMm, "+0.000;-0.000", "mm",
-                Invariant(
-                    $"at ({Math.Round(panel.Worst.Place.X, 1) + 0.0:0.0}, {Math.Round(panel.Worst.Place.Y, 1) + 0.0:0.0}); "
-                        + $"{panel.ToleranceMm / 2:0.###} either way is allowed"))
+                Invariant($"at ({Tenths(panel.Worst.Place.X)}, {Tenths(panel.Worst.Place.Y)}); {half:0.###} either way is allowed"))
             .Line("points outside the zone", panel.Failing.ToString(CultureInfo.InvariantCulture), Invariant($"of {panel.Points.Count}"))
-            .Line("mean", panel.MeanMm, "+0.000;-0.000", "mm", panel.MeanMm > 0 ? "larger all round" : "smaller all round")
-            .Line("root mean square", panel.RmsMm, "0.000", "mm")
-            .Line("turned by", panel.TurnDeg, "0.000", "degrees", "to lie best")
-            .Line("longest unmeasured stretch", panel.WidestGapMm, "0.0", "mm");
+            .Line(
+                "may hide between points", panel.HiddenMm, "0.000", "mm",
+                Invariant($"where the edge leaves its line by {panel.Rule.Steepness:0.###} mm a mm at the most"))
+            .Line(
+                "longest unmeasured stretch", panel.WidestGapMm, "0.0", "mm",
+                Invariant($"at ({Tenths(panel.WidestGapPlace.X)}, {Tenths(panel.WidestGapPlace.Y)})"));
+        if (panel.SpacingWantedMm is { } spacing)
+        {
+            table.Line("points enough for this edge", Invariant($"{panel.PointsWanted}"), Invariant($"at most {spacing:0.0} mm apart"));
+        }
+
+        Uncertain(table, panel);
+        table.Line("laid", panel.TurnDeg, "0.000", "degrees", panel.Rule.InFrame ? "in the frame of the drawing" : "turned to lie best")
+            .Heading("By least squares, as information")
+            .Line("worst place", panel.SquaresWorstMm, "+0.000;-0.000", "mm")
+            .Line("mean", panel.SquaresMeanMm, "+0.000;-0.000", "mm", panel.SquaresMeanMm > 0 ? "larger all round" : "smaller all round")
+            .Line("root mean square", panel.SquaresRmsMm, "0.000", "mm");
         return table.ToString();
+    }
+
+    private static void Uncertain(TextTable table, MeasuredPanel panel)
+    {
+        double half = panel.Rule.ToleranceMm / 2;
+        if (panel.Rule.UncertaintyMm is { } expanded)
+        {
+            table.Line(
+                "uncertainty", expanded, "0.000", "mm",
+                Invariant($"expanded, k = 2; accepted to {half - panel.GuardMm:0.000}, rejected from {half + panel.RejectGuardMm:0.000}"));
+        }
+        else
+        {
+            table.Line("uncertainty", "unknown", "judged by the values as measured, without a guard");
+        }
+
+        if (panel.Chance is { } chance)
+        {
+            table.Line("chance that the worst place is in", 100 * chance, "0.0", "%");
+        }
     }
 
     /// <summary>Warnings of a panel, one line each.</summary>
@@ -36,11 +66,34 @@ internal static class MeasuredReport
             yield return "the points lie much better mirrored: was the panel measured nap side down?";
         }
 
-        if (panel.WidestGapMm > WidestShare)
+        if (panel.Rule.UncertaintyMm is null)
         {
-            yield return Invariant($"{panel.WidestGapMm:0.0} mm of the outline have no point: that stretch is not judged");
+            yield return "the measurement uncertainty is unknown: the verdict stands on the values as measured and proves nothing by "
+                + "ISO 14253-1";
+        }
+
+        if (panel.Verdict == Conformity.Undecided)
+        {
+            yield return Undecided(panel);
         }
     }
+
+    // Near the limit no number of points helps; elsewhere it is the stretch without points that leaves it open.
+    private static string Undecided(MeasuredPanel panel)
+    {
+        double half = panel.Rule.ToleranceMm / 2;
+        if (panel.SpacingWantedMm is not { } spacing)
+        {
+            return Invariant($"undecided: the worst place is {Math.Abs(panel.Worst.OffMm):0.000} mm off, within the uncertainty of the ")
+                + Invariant($"limit {half:0.###}: measure it better, or agree with the other side");
+        }
+
+        return Invariant($"undecided: {panel.WidestGapMm:0.0} mm of the edge at ({Tenths(panel.WidestGapPlace.X)}, ")
+            + Invariant($"{Tenths(panel.WidestGapPlace.Y)}) have no point, and {panel.HiddenMm:0.000} mm may hide there: measure points ")
+            + Invariant($"at most {spacing:0.0} mm apart");
+    }
+
+    private static string Tenths(double value) => Invariant($"{Math.Round(value, 1) + 0.0:0.0}");
 
     /// <summary>The life of a die.</summary>
     public static string Text(DieLife life)

@@ -89,7 +89,7 @@ public sealed class DieCommandTests(DesignedDie designed) : IClassFixture<Design
         CommandRun good = await Judged("good.csv", designed.Die);
         CommandRun small = await Judged("small.csv", designed.Die);
         CommandRun asLayout = await Judged("good.csv", designed.Layout, "--profile", "0.5");
-        Assert.Equal((0, 0, 0), (good.Code, small.Code, asLayout.Code));
+        Assert.Equal((0, 4, 0), (good.Code, small.Code, asLayout.Code));
         Assert.True(JsonDocument.Parse(good.Out).RootElement.GetProperty("passed").GetBoolean());
         Assert.False(JsonDocument.Parse(small.Out).RootElement.GetProperty("passed").GetBoolean());
         Assert.Equal(0.5, JsonDocument.Parse(asLayout.Out).RootElement.GetProperty("panelProfileMm").GetDouble());
@@ -100,6 +100,35 @@ public sealed class DieCommandTests(DesignedDie designed) : IClassFixture<Design
         Assert.Contains("25.4 x too small: these are inches", Assert.Single(inches.Messages), StringComparison.Ordinal);
         Assert.Contains("holds 5 points: at least 12", Assert.Single(few.Messages), StringComparison.Ordinal);
         Assert.Equal(string.Empty, inches.Out + few.Out);
+    }
+
+    [Theory]
+    [InlineData("--uncertainty: belongs to --measured: give it too", "--uncertainty", "0.05")]
+    [InlineData("--in-frame: belongs to --measured: give it too", "--in-frame", "--readings", "r.csv")]
+    [InlineData("--newer: belongs to --readings: give it too", "--newer", "die.json", "--measured", "p.csv")]
+    [InlineData("--readings: cannot go with --measured: give one of them", "--readings", "r.csv", "--measured", "p.csv")]
+    [InlineData("--cavities: belongs to the design of a die and cannot go with --measured", "--measured", "p.csv", "--cavities", "4")]
+    public async Task An_option_of_another_job_is_refused(string told, params string[] options)
+    {
+        CommandRun run = await CommandRun.Of(["die", designed.Die, .. options]);
+
+        Assert.Equal((2, string.Empty), (run.Code, run.Out));
+        Assert.Contains(told, Assert.Single(run.Messages), StringComparison.Ordinal);
+    }
+
+    // The same panel: what its worst place proves depends on how well it was measured.
+    [Theory]
+    [InlineData("0.02", 0, "conforms")]
+    [InlineData("0.5", 0, "undecided")]
+    public async Task The_uncertainty_decides_what_is_proved(string uncertainty, int code, string verdict)
+    {
+        File.WriteAllText(folder.Path("round.csv"), Csv([.. DieCases.PanelLay.Parts[0].Outline.Points.Select(p => p * 1.006)], 1));
+
+        CommandRun run = await CommandRun.Of(
+            "die", designed.Layout, "--measured", folder.Path("round.csv"), "--uncertainty", uncertainty, "--out",
+            folder.Path($"u{uncertainty}"), "--json");
+
+        Assert.Equal((code, verdict), (run.Code, JsonDocument.Parse(run.Out).RootElement.GetProperty("verdict").GetString()));
     }
 
     [Fact]

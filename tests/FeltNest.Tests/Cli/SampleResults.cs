@@ -52,6 +52,17 @@ internal static class SampleResults
     private static readonly BallSpec Ball = BallReader.Read(RepositoryFile.PathOf("shapes", "balls", "type-2.json")).Ball;
     private static readonly Lazy<FlatPanel> Flat = new(() => PanelFit.Felt(Ball, PanelFlattener.Flatten(Ball)));
 
+    // A plate of 40 by 20 mm with a dent, measured every 4 mm.
+    private static MeasuredPanel MeasuredPlate => PanelFitter.Fit(
+        Outline.From([new(-20, -10), new(20, -10), new(20, 10), new(-20, 10)]),
+        [
+            .. Enumerable.Range(0, 9).Select(i => new Point2((4 * i) - 16, i == 4 ? -9.2 : -10)),
+            .. Enumerable.Range(0, 4).Select(i => new Point2(20.1, (4 * i) - 6)),
+            .. Enumerable.Range(0, 9).Select(i => new Point2(16 - (4 * i), 10.05)),
+            .. Enumerable.Range(0, 4).Select(i => new Point2(-20, 6 - (4 * i))),
+        ],
+        new ProfileRule { ToleranceMm = 1.2, UncertaintyMm = 0.06 });
+
     private static byte[] Disc() =>
         new ScanPicture { Size = (200, 200), Image = p => p * 2 }.Of([ScanPicture.Disc(new(50, 50), 30)]);
 
@@ -74,16 +85,7 @@ internal static class SampleResults
         ["usage"] = _ => UsageWriter.Json(UsageStudy.Run(new UsageRequest(
             RollCases.Squares, ActualsReader.Read(Demo("actuals.csv")), CostsReader.Read(Demo("costs.json"))))),
         ["period-usage"] = _ => PeriodWriter.Json(FeltNest.Tests.Cost.Tickets.TicketCases.Period),
-        ["first-article"] = _ => MeasuredWriter.FirstArticle("plate", new MeasuredPanel
-        {
-            ToleranceMm = 1.2,
-            Points = [(new(-20, -10), 0.2), (new(20, -10), -0.7), (new(20, 10), 0.1), (new(-20, 10), 0)],
-            TurnDeg = 3,
-            RmsMm = Math.Sqrt(0.54 / 4),
-            MeanMm = -0.1,
-            WidestGapMm = 40,
-            Mirrored = false,
-        }),
+        ["first-article"] = _ => MeasuredWriter.FirstArticle("plate", MeasuredPlate),
         ["die-life"] = _ => Life(),
         ["layout"] = _ => LayoutWriter.Write(DieCases.PanelLay, YieldAccount.Of(DieCases.PanelLay)),
         ["roll-plan"] = _ => RollPlanWriter.Json(StrikePlanner.Run(new RollRequest

@@ -55,7 +55,7 @@ public sealed class SpoiledResultTests : IDisposable
 
         string told = (await CommandRun.Of("check", path)).Out;
 
-        Assert.Contains("not checked: name, turnDeg, widestGapMm, mirrored", told, StringComparison.Ordinal);
+        Assert.Contains("not checked: name, widestGapPlace, turnDeg, mirrored", told, StringComparison.Ordinal);
     }
 
     [Theory]

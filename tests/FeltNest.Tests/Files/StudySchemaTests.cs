@@ -107,7 +107,9 @@ public sealed class StudySchemaTests
         Fits("die", DieWriter.Write(plates));
 
         MeasuredPanel measured =
-            PanelFitter.Fit(panels.Request.Layout.Parts[0].Outline, panels.Request.Layout.Parts[0].Outline.Points, 1.2);
+            PanelFitter.Fit(
+                panels.Request.Layout.Parts[0].Outline, panels.Request.Layout.Parts[0].Outline.Points,
+                new ProfileRule { ToleranceMm = 1.2 });
         Fits("first-article", MeasuredWriter.FirstArticle("panel", measured));
         using TempFolder folder = new();
         foreach (DieDesign design in new[] { panels, plates })

@@ -4,16 +4,14 @@ using FeltNest.Panel;
 
 namespace FeltNest.Die.Proof;
 
-/// <summary>Lays measured points on an outline by the rigid move that makes the sum of squared distances least.</summary>
-/// <remarks>Steps of Gauss and Newton on distances along the normals, feet sought anew each step (point to tangent, as Y. Chen, G. Medioni,
-/// <i>Image and Vision Computing</i> 10(3), 1992, from memory), from eight turns about the centroid.</remarks>
+/// <summary>Lays measured points on an outline, first by least squares, then by the best zone, and judges them.</summary>
+/// <remarks>Least squares: steps of Gauss and Newton on distances along the normals, feet sought anew each step (point to tangent, as
+/// Y. Chen, G. Medioni, <i>Image and Vision Computing</i> 10(3), 1992, from memory), from eight turns about the centroid. It finds the pose
+/// near which the zone is then made narrowest.</remarks>
 internal static class PanelFitter
 {
     /// <summary>Fewest points that settle turn and moves and leave something to judge.</summary>
     public const int FewestPoints = 12;
-
-    // Outline points are this near to each other, mm, for finding feet; feet are then exact on the polygon.
-    private const double Step = 0.5;
 
     // Turns that are tried first, and steps of each.
     private const int Starts = 8;
@@ -22,9 +20,9 @@ internal static class PanelFitter
     // Mirrored points that fit by less than this share of the others' distance were measured from behind.
     private const double MirrorShare = 0.4;
 
-    /// <summary>Fits points to an outline.</summary>
+    /// <summary>Lays points on an outline by their best zone and judges them.</summary>
     /// <exception cref="InputException">Too few points, or a size that is a slip of units.</exception>
-    public static MeasuredPanel Fit(Outline outline, IReadOnlyList<Point2> points, double toleranceMm)
+    public static MeasuredPanel Fit(Outline outline, IReadOnlyList<Point2> points, ProfileRule rule)
     {
         if (points.Count < FewestPoints)
         {
@@ -32,22 +30,56 @@ internal static class PanelFitter
         }
 
         RequireUnit(outline, points);
-        Target target = new(outline);
-        Pose best = Best(target, points);
-        Pose behind = Best(target, [.. points.Select(p => new Point2(-p.X, p.Y))]);
-        Point2[] placed = [.. points.Select(best.Apply)];
-        (Point2 Place, double OffMm)[] off = [.. placed.Select(p => (p, target.Foot(p).Signed))];
-        double[] along = [.. placed.Select(p => target.Foot(p).Along).Order()];
-        double widest = along.Zip(along.Skip(1).Append(along[0] + outline.Perimeter)).Max(pair => pair.Second - pair.First);
+        OutlineFeet feet = new(outline);
+        (RigidMove squares, double sum) = Best(feet, points);
+        double behind = Best(feet, [.. points.Select(p => new Point2(-p.X, p.Y))]).Sum;
+        (RigidMove pose, IReadOnlyList<ZonePoint> heldBy) =
+            rule.InFrame ? (RigidMove.None, []) : ZoneFit.Settle(feet, points, squares);
+        MeasuredPoint[] laid = [.. points.Select(p => Laid(feet, pose.Apply(p), squares.Apply(p)))];
+        return Judged(feet, laid, rule, pose.TurnDeg) with
+        {
+            HeldBy = heldBy,
+            Mirrored = behind < MirrorShare * MirrorShare * sum && sum / points.Count > 0.01,
+        };
+    }
+
+    private static MeasuredPoint Laid(OutlineFeet feet, Point2 place, Point2 squares)
+    {
+        (double signed, _, double along) = feet.Foot(place);
+        return new MeasuredPoint
+        {
+            Place = place,
+            OffMm = signed,
+            AlongMm = along,
+            SquaresOffMm = feet.Foot(squares).Signed,
+        };
+    }
+
+    // What the fit alone knows is filled in afterwards.
+    private static MeasuredPanel Judged(OutlineFeet feet, MeasuredPoint[] laid, ProfileRule rule, double turnDeg)
+    {
+        HiddenBetween hidden = HiddenBetween.Of([.. laid.Select(p => (p.AlongMm, p.OffMm))], feet.Perimeter, rule.Steepness);
+        double worst = laid.Max(p => Math.Abs(p.OffMm));
+        double half = rule.ToleranceMm / 2;
+        double guard = ConformityRule.AcceptGuard(rule.UncertaintyMm);
+        double reject = ConformityRule.RejectGuard(rule.UncertaintyMm, laid.Length);
         return new MeasuredPanel
         {
-            ToleranceMm = toleranceMm,
-            Points = off,
-            TurnDeg = double.RadiansToDegrees(Math.IEEERemainder(best.Turn, 2 * Math.PI)),
-            RmsMm = Math.Sqrt(off.Average(o => o.OffMm * o.OffMm)),
-            MeanMm = off.Average(o => o.OffMm),
-            WidestGapMm = widest,
-            Mirrored = behind.Sum < MirrorShare * MirrorShare * best.Sum && best.Sum / points.Count > 0.01,
+            Rule = rule,
+            Points = laid,
+            TurnDeg = turnDeg,
+            HeldBy = [],
+            PerimeterMm = feet.Perimeter,
+            WidestGapMm = hidden.WidestGapMm,
+            WidestGapPlace = feet.At(hidden.WidestGapAt),
+            HiddenMm = hidden.FarthestMm,
+            Mirrored = false,
+            Verdict = ConformityRule.Of(worst, hidden.FarthestMm, half, guard, reject),
+            GuardMm = guard,
+            RejectGuardMm = reject,
+            Chance = rule.UncertaintyMm is > 0 and { } expanded
+                ? ConformityRule.Chance(worst, expanded / ConformityRule.Coverage, -half, half)
+                : null,
         };
     }
 
@@ -81,64 +113,63 @@ internal static class PanelFitter
         return few.Max(p => few.Max(q => (p - q).Length));
     }
 
-    private static Pose Best(Target target, IReadOnlyList<Point2> points)
+    // The turns are tried with at most so many points; the best of them is settled with all.
+    private static (RigidMove Move, double Sum) Best(OutlineFeet feet, IReadOnlyList<Point2> points)
     {
+        const int enough = 400;
+        int stride = 1 + (points.Count / enough);
+        Point2[] few = [.. points.Where((_, i) => i % stride == 0)];
         Point2 centre = points.Aggregate(default(Point2), (sum, p) => sum + p) * (1.0 / points.Count);
-        double lean = target.Axis - Axis(points, centre);
-        return Enumerable.Range(0, Starts).Select(k =>
+        double lean = feet.Axis - OutlineFeet.AxisOf(points, centre);
+        (RigidMove Move, double Sum) best = Enumerable.Range(0, Starts).Select(k =>
         {
             double turn = lean + (k * 2 * Math.PI / Starts);
-            return Settled(target, points, new Pose(turn, target.Centre - centre.Turned(turn), double.PositiveInfinity));
-        }).MinBy(p => p.Sum)!;
+            return Settled(feet, few, new RigidMove(turn, feet.Centre - centre.Turned(turn)));
+        }).MinBy(p => p.Sum);
+        return stride == 1 ? best : Settled(feet, points, best.Move);
     }
 
-    // Direction of the long axis of points about a centre.
-    private static double Axis(IEnumerable<Point2> points, Point2 centre)
+    private static (RigidMove Move, double Sum) Settled(OutlineFeet feet, IReadOnlyList<Point2> points, RigidMove pose)
     {
-        double xx = 0;
-        double xy = 0;
-        double yy = 0;
-        foreach (Point2 p in points)
-        {
-            Point2 d = p - centre;
-            (xx, xy, yy) = (xx + (d.X * d.X), xy + (d.X * d.Y), yy + (d.Y * d.Y));
-        }
-
-        return Math.Atan2(2 * xy, xx - yy) / 2;
-    }
-
-    private static Pose Settled(Target target, IReadOnlyList<Point2> points, Pose pose)
-    {
+        double before = double.PositiveInfinity;
         for (int step = 0; step < Steps; step++)
         {
-            double[,] m = new double[3, 4];
-            double sum = 0;
-            foreach (Point2 p in points)
+            (double[,] m, double sum) = Normal(feet, points, pose);
+            if (Math.Abs(before - sum) <= 1e-14 * sum || Solve(m) is not { } way)
             {
-                Point2 at = pose.Apply(p);
-                (double signed, Point2 normal, _) = target.Foot(at);
-                double[] row = [normal.X, normal.Y, normal.Dot((at - pose.Move).Left)];
-                sum += signed * signed;
-                for (int i = 0; i < 3; i++)
-                {
-                    for (int k = 0; k < 3; k++)
-                    {
-                        m[i, k] += row[i] * row[k];
-                    }
-
-                    m[i, 3] -= row[i] * signed;
-                }
+                return (pose, sum);
             }
 
-            if (Math.Abs(pose.Sum - sum) <= 1e-14 * sum || Solve(m) is not { } way)
-            {
-                return pose with { Sum = sum };
-            }
-
-            pose = new Pose(pose.Turn + way[2], pose.Move + new Point2(way[0], way[1]), sum);
+            pose = new RigidMove(pose.Turn + way[2], pose.Move + new Point2(way[0], way[1]));
+            before = sum;
         }
 
-        return pose;
+        return (pose, before);
+    }
+
+    // The equations of one step: two moves and the turn about the frame's own origin as it lies now.
+    private static (double[,] Equations, double Sum) Normal(OutlineFeet feet, IReadOnlyList<Point2> points, RigidMove pose)
+    {
+        double[,] m = new double[3, 4];
+        double sum = 0;
+        foreach (Point2 p in points)
+        {
+            Point2 at = pose.Apply(p);
+            (double signed, Point2 normal, _) = feet.Foot(at);
+            double[] row = [normal.X, normal.Y, normal.Dot((at - pose.Move).Left)];
+            sum += signed * signed;
+            for (int i = 0; i < 3; i++)
+            {
+                for (int k = 0; k < 3; k++)
+                {
+                    m[i, k] += row[i] * row[k];
+                }
+
+                m[i, 3] -= row[i] * signed;
+            }
+        }
+
+        return (m, sum);
     }
 
     // Gauss's elimination of three equations; null where they leave a move open, as turns of a disc.
@@ -168,74 +199,5 @@ internal static class PanelFitter
         }
 
         return [m[0, 3] / m[0, 0], m[1, 3] / m[1, 1], m[2, 3] / m[2, 2]];
-    }
-
-    private sealed record Pose(double Turn, Point2 Move, double Sum)
-    {
-        public Point2 Apply(Point2 p) => p.Turned(Turn) + Move;
-    }
-
-    // The outline with quick feet.
-    private sealed class Target
-    {
-        private readonly Point2[] places;
-        private readonly double[] along;
-
-        public Target(Outline outline)
-        {
-            List<Point2> dense = [];
-            for (int i = 0; i < outline.Points.Count; i++)
-            {
-                Point2 a = outline.Points[i];
-                Point2 way = outline.Points[(i + 1) % outline.Points.Count] - a;
-                int parts = Math.Max(1, (int)Math.Ceiling(way.Length / Step));
-                dense.AddRange(Enumerable.Range(0, parts).Select(k => a + (way * ((double)k / parts))));
-            }
-
-            places = [.. dense];
-            along = new double[places.Length];
-            for (int i = 1; i < places.Length; i++)
-            {
-                along[i] = along[i - 1] + (places[i] - places[i - 1]).Length;
-            }
-
-            Centre = places.Aggregate(default(Point2), (sum, p) => sum + p) * (1.0 / places.Length);
-            Axis = PanelFitter.Axis(places, Centre);
-        }
-
-        public Point2 Centre { get; }
-
-        public double Axis { get; }
-
-        // Signed distance (outside positive), unit outward normal at the foot, and length along to it.
-        public (double Signed, Point2 Normal, double Along) Foot(Point2 p)
-        {
-            int near = 0;
-            double best = double.PositiveInfinity;
-            for (int i = 0; i < places.Length; i++)
-            {
-                Point2 d = places[i] - p;
-                double square = d.Dot(d);
-                (near, best) = square < best ? (i, square) : (near, best);
-            }
-
-            (double Signed, Point2 Normal, double Along) found = default;
-            double least = double.PositiveInfinity;
-            for (int s = near - 1; s <= near; s++)
-            {
-                int i = (s + places.Length) % places.Length;
-                Point2 way = places[(i + 1) % places.Length] - places[i];
-                double share = Math.Clamp((p - places[i]).Dot(way) / way.Dot(way), 0, 1);
-                Point2 off = p - (places[i] + (way * share));
-                Point2 normal = -way.Left * (1 / way.Length);
-                if (off.Length < least)
-                {
-                    least = off.Length;
-                    found = (off.Dot(normal) < 0 ? -off.Length : off.Length, normal, along[i] + (share * way.Length));
-                }
-            }
-
-            return found;
-        }
     }
 }

@@ -1,5 +1,6 @@
 using FeltNest.Die.Proof;
 using FeltNest.Files.Json;
+using FeltNest.Geometry;
 using static FeltNest.Files.Dies.DieLifeDocument;
 using static FeltNest.Files.Dies.FirstArticleDocument;
 
@@ -14,21 +15,38 @@ internal static class MeasuredWriter
     {
         using JsonOutput json = new(FirstArticleDocument.Document);
         return json.Text(FirstArticleDocument.Name, name)
-            .Flag(FirstArticleDocument.Passed, panel.Passed)
-            .Number(FirstArticleDocument.PanelProfileMm, panel.ToleranceMm)
+            .Flag(FirstArticleDocument.Passed, panel.Verdict == Conformity.Conforms)
+            .Text(FirstArticleDocument.Verdict, EnumWord.Of(panel.Verdict))
+            .Number(FirstArticleDocument.PanelProfileMm, panel.Rule.ToleranceMm)
+            .Number(FirstArticleDocument.ZoneMm, panel.ZoneMm)
             .Number(FirstArticleDocument.WorstMm, panel.Worst.OffMm)
-            .Object(
-                FirstArticleDocument.WorstPlace,
-                at => at.Number(WorstPlaceFields.X, panel.Worst.Place.X).Number(WorstPlaceFields.Y, panel.Worst.Place.Y))
-            .Number(FirstArticleDocument.MeanMm, panel.MeanMm)
-            .Number(FirstArticleDocument.RmsMm, panel.RmsMm)
+            .Object(FirstArticleDocument.WorstPlace, at => Place(at, panel.Worst.Place))
             .Number(FirstArticleDocument.Failing, panel.Failing)
-            .Number(FirstArticleDocument.TurnDeg, panel.TurnDeg)
+            .Number(FirstArticleDocument.UncertaintyMm, panel.Rule.UncertaintyMm)
+            .Number(FirstArticleDocument.GuardMm, panel.GuardMm)
+            .Number(FirstArticleDocument.RejectGuardMm, panel.RejectGuardMm)
+            .Number(FirstArticleDocument.ChanceWithin, panel.Chance)
+            .Number(FirstArticleDocument.Steepness, panel.Rule.Steepness)
+            .Number(FirstArticleDocument.HiddenMm, panel.HiddenMm)
+            .Number(FirstArticleDocument.PerimeterMm, panel.PerimeterMm)
             .Number(FirstArticleDocument.WidestGapMm, panel.WidestGapMm)
+            .Object(FirstArticleDocument.WidestGapPlace, at => Place(at, panel.WidestGapPlace))
+            .Number(FirstArticleDocument.SpacingWantedMm, panel.SpacingWantedMm)
+            .Number(FirstArticleDocument.PointsWanted, panel.PointsWanted)
+            .Flag(FirstArticleDocument.InFrame, panel.Rule.InFrame)
+            .Number(FirstArticleDocument.TurnDeg, panel.TurnDeg)
             .Flag(FirstArticleDocument.Mirrored, panel.Mirrored)
-            .Rows(FirstArticleDocument.Points, panel.Points, p => [p.Place.X, p.Place.Y, p.OffMm])
+            .Object(
+                FirstArticleDocument.LeastSquares,
+                squares => squares.Number(SquaresFields.WorstMm, panel.SquaresWorstMm)
+                    .Number(SquaresFields.MeanMm, panel.SquaresMeanMm)
+                    .Number(SquaresFields.RmsMm, panel.SquaresRmsMm))
+            .Rows(FirstArticleDocument.HeldBy, panel.HeldBy, p => [p.Place.X, p.Place.Y, p.OffMm, p.Normal.X, p.Normal.Y, p.Share])
+            .Rows(FirstArticleDocument.Points, panel.Points, p => [p.Place.X, p.Place.Y, p.OffMm, p.AlongMm, p.SquaresOffMm])
             .Finish();
     }
+
+    private static void Place(JsonOutput at, Point2 place) => at.Number(PlaceFields.X, place.X).Number(PlaceFields.Y, place.Y);
 
     /// <summary>The life's bytes. <c>die</c> has the fields of a cost file's own, where price and life are known.</summary>
     public static byte[] Life(DieLife life, DieInput die)

@@ -1,3 +1,5 @@
+using FeltNest.Numerics;
+
 namespace FeltNest.Layout.Polish;
 
 /// <summary>Makes a lay as short as its parameters allow: pitch, tilts, steps and phases together, on exact distances.</summary>

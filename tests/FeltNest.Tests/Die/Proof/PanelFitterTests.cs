@@ -20,10 +20,10 @@ public sealed class PanelFitterTests
             .. Enumerable.Range(0, 200)
                 .Select(k => At((k + 0.3) * Math.PI / 100, 0).Turned(double.DegreesToRadians(turnDeg)) + new Point2(x, y)),
         ];
-        MeasuredPanel panel = PanelFitter.Fit(Wanted, points, 1.2);
+        MeasuredPanel panel = PanelFitter.Fit(Wanted, points, Rule(1.2));
 
-        Assert.True(panel.Passed);
-        Assert.InRange(panel.RmsMm, 0, 0.003);
+        Assert.Equal(Conformity.Conforms, panel.Verdict);
+        Assert.InRange(panel.SquaresRmsMm, 0, 0.003);
         Assert.Equal(0, Math.IEEERemainder(panel.TurnDeg + turnDeg, 360), 0.01);
         Assert.False(panel.Mirrored);
     }
@@ -31,12 +31,14 @@ public sealed class PanelFitterTests
     [Fact]
     public void A_panel_cut_larger_all_round_shows_it_as_its_mean()
     {
-        MeasuredPanel panel = PanelFitter.Fit(Wanted, [.. Enumerable.Range(0, 120).Select(k => At(k * Math.PI / 60, 0.3))], 1.2);
+        MeasuredPanel panel = PanelFitter.Fit(Wanted, [.. Enumerable.Range(0, 120).Select(k => At(k * Math.PI / 60, 0.3))], Rule(1.2));
 
-        Assert.Equal(0.3, panel.MeanMm, 0.01);
-        Assert.Equal(0.3, panel.RmsMm, 0.01);
-        Assert.True(panel.Passed);
-        Assert.False(PanelFitter.Fit(Wanted, [.. Enumerable.Range(0, 120).Select(k => At(k * Math.PI / 60, 0.8))], 1.2).Passed);
+        Assert.Equal(0.3, panel.SquaresMeanMm, 0.01);
+        Assert.Equal(0.3, panel.SquaresRmsMm, 0.01);
+        Assert.Equal(Conformity.Conforms, panel.Verdict);
+        Assert.Equal(
+            Conformity.DoesNotConform,
+            PanelFitter.Fit(Wanted, [.. Enumerable.Range(0, 120).Select(k => At(k * Math.PI / 60, 0.8))], Rule(1.2)).Verdict);
     }
 
     // Henzold, Geometrical Dimensioning and Tolerancing: the zone of a profile t reaches t/2 to either side, so a place passes up to t/2.
@@ -44,12 +46,12 @@ public sealed class PanelFitterTests
     public void One_place_beyond_half_the_tolerance_fails()
     {
         Point2[] points = [.. Enumerable.Range(0, 200).Select(k => At(k * Math.PI / 100, k == 50 ? 0.75 : 0))];
-        MeasuredPanel panel = PanelFitter.Fit(Wanted, points, 1.2);
+        MeasuredPanel panel = PanelFitter.Fit(Wanted, points, Rule(1.2) with { InFrame = true });
 
-        Assert.False(panel.Passed);
+        Assert.Equal(Conformity.DoesNotConform, panel.Verdict);
         Assert.Equal(1, panel.Failing);
         Assert.Equal(0.75, panel.Worst.OffMm, 0.03);
-        Assert.True(PanelFitter.Fit(Wanted, points, 1.6).Passed);
+        Assert.Equal(Conformity.Conforms, PanelFitter.Fit(Wanted, points, Rule(1.8) with { InFrame = true }).Verdict);
     }
 
     [Fact]
@@ -57,7 +59,7 @@ public sealed class PanelFitterTests
         Assert.True(
             PanelFitter.Fit(
                 Wanted, [.. Enumerable.Range(0, 200).Select(k => At(k * Math.PI / 100, 0) is var p ? new Point2(-p.X, p.Y) : default)],
-                1.2).Mirrored);
+                Rule(1.2)).Mirrored);
 
     [Theory]
     [InlineData(1 / 25.4, "25.4 x too small")]
@@ -68,15 +70,18 @@ public sealed class PanelFitterTests
     {
         Point2[] points = [.. Enumerable.Range(0, 100).Select(k => At(k * Math.PI / 50, 0) * factor)];
 
-        Assert.Contains(told, Assert.Throws<InputException>(() => PanelFitter.Fit(Wanted, points, 1.2)).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            told, Assert.Throws<InputException>(() => PanelFitter.Fit(Wanted, points, Rule(1.2))).Message, StringComparison.Ordinal);
     }
 
     [Fact]
     public void Too_few_points_are_refused() =>
         Assert.Contains(
             "holds 11 points: at least 12",
-            Assert.Throws<InputException>(() => PanelFitter.Fit(Wanted, [.. Wanted.Points.Take(11)], 1.2)).Message,
+            Assert.Throws<InputException>(() => PanelFitter.Fit(Wanted, [.. Wanted.Points.Take(11)], Rule(1.2))).Message,
             StringComparison.Ordinal);
+
+    private static ProfileRule Rule(double tolerance) => new() { ToleranceMm = tolerance };
 
     private static Point2 At(double t, double outside)
     {

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Diagnostics;
 using FeltNest.Die;
 using FeltNest.Die.Gang;
@@ -358,7 +359,8 @@ public sealed class DieSheetTests : IDisposable
     {
         MeasuredPanel measured = PanelFitter.Fit(
             design.Request.Layout.Parts[0].Outline,
-            [.. Enumerable.Range(0, 60).Select(k => At(design.Request.Layout.Parts[0].Outline, k / 60.0))], 1.2);
+            [.. Enumerable.Range(0, 60).Select(k => At(design.Request.Layout.Parts[0].Outline, k / 60.0))],
+            new ProfileRule { ToleranceMm = 1.2 });
         DieLife life = DieLife.Of(
             "D", "A", 1.2,
             [

@@ -169,7 +169,7 @@ internal static class HostileReaders
         IReadOnlyList<Point2> points = PointsReader.Read(path);
         try
         {
-            PanelFitter.Fit(Measured.Value, points, 1.2);
+            PanelFitter.Fit(Measured.Value, points, new ProfileRule { ToleranceMm = 1.2 });
         }
         catch (InputException error) when (error.File is null)
         {

@@ -1,4 +1,4 @@
-namespace FeltNest.Layout.Polish;
+namespace FeltNest.Numerics;
 
 /// <summary>A linear program of few unknowns and many limits, with one slack shared by the limits, solved from vertex to vertex.</summary>
 /// <remarks>The dual simplex method: C. E. Lemke, <i>The dual method of solving the linear programming problem</i>, Naval Research
@@ -59,11 +59,24 @@ internal sealed class VertexProgram
     /// <param name="slackPrice">Cost of one mm of slack.</param>
     /// <returns>The change, or null when no vertex was found within the work allowed.</returns>
     internal static double[]? Solve(
+        double[] cost, IReadOnlyList<(double[] Factors, double Bound)> limits, double[] least, double[] most, double slackPrice) =>
+        Vertex(cost, limits, least, most, slackPrice)?.Change;
+
+    /// <summary>Solves as <see cref="Solve"/> does, and keeps the vertex: the change, and the limits that hold it.</summary>
+    /// <returns>The vertex, or null when none was found within the work allowed.</returns>
+    internal static VertexProgram? Vertex(
         double[] cost, IReadOnlyList<(double[] Factors, double Bound)> limits, double[] least, double[] most, double slackPrice)
     {
         VertexProgram program = new(cost, limits, least, most, slackPrice);
-        return program.Run() ? program.at[..^1] : null;
+        return program.Run() ? program : null;
     }
+
+    /// <summary>Change of each parameter.</summary>
+    internal double[] Change => at[..^1];
+
+    /// <summary>Limits of the list that hold the vertex, each with its price: what the cost would fall by were it one mm looser.</summary>
+    internal IReadOnlyList<(int Limit, double Price)> Held =>
+        [.. held.Zip(price).Where(pair => pair.First >= 0).OrderBy(pair => pair.First)];
 
     private static int LowSide(int i) => -1 - (2 * i);
 

@@ -1,9 +1,9 @@
 using CsCheck;
-using FeltNest.Layout.Polish;
+using FeltNest.Numerics;
 using Google.OrTools.LinearSolver;
 using Xunit;
 
-namespace FeltNest.Tests.Layout.Polish;
+namespace FeltNest.Tests.Numerics;
 
 /// <summary>The small linear program against a general solver (GLOP of Google OR-Tools) and a program worked by hand.</summary>
 public sealed class VertexProgramTests
