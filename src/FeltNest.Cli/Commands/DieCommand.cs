@@ -12,13 +12,15 @@ using FeltNest.Runs.Dies;
 
 namespace FeltNest.Cli.Commands;
 
-/// <summary><c>die LAYOUT --order ORDER --press PRESS</c>: the toolmaker's package; <c>--measured</c> judges a cut panel, <c>--readings</c>
+/// <summary><c>die LAYOUT --order ORDER --press PRESS</c>: the toolmaker's package; <c>--measured</c> judges a cut panel,
+/// <c>--as-made</c> the die, <c>--readings</c>
 /// a die's life.</summary>
 internal sealed class DieCommand
 {
     private readonly Argument<string> input = new("LAYOUT")
     {
-        Description = "A layout.json; with --measured also a die.json, panel.json or any outline; with --readings a die.json.",
+        Description = "A layout.json; with --measured also a die.json, panel.json or any outline; with --as-made and --readings a "
+            + "die.json.",
         HelpName = "LAYOUT",
     };
 
@@ -91,6 +93,13 @@ internal sealed class DieCommand
         if (parse.GetValue(measured.Measured) is { } points)
         {
             return (new FirstArticleRun(measured.Asked(parse, path, points)), DefaultFolder.OfMeasured(path, "measured", points));
+        }
+
+        if (parse.GetValue(measured.AsMade) is { } made)
+        {
+            return (
+                new MadeDieRun(measured.AskedOfDie(parse, path, made), measured.Lists(parse)),
+                DefaultFolder.OfMeasured(path, "made", made));
         }
 
         if (parse.GetValue(measured.Readings) is { } readings)

@@ -15,6 +15,8 @@ internal sealed class MeasuredOptions
     public MeasuredOptions(Command command)
     {
         command.Add(Measured);
+        command.Add(AsMade);
+        command.Add(Position);
         command.Add(Profile);
         command.Add(Uncertainty);
         command.Add(Steepness);
@@ -32,18 +34,22 @@ internal sealed class MeasuredOptions
     /// <exception cref="InputException">Names the option that cannot be used, and what it belongs to.</exception>
     public void RefuseStrays(ParseResult parse, IEnumerable<Option> design)
     {
-        Option[] jobs = [.. ((Option[])[Measured, Readings]).Where(job => Given(parse, job))];
-        if (jobs.Length == 2)
+        Option[] jobs = [.. ((Option[])[Measured, AsMade, Readings]).Where(job => Given(parse, job))];
+        if (jobs.Length > 1)
         {
-            throw new InputException(null, Readings.Name, $"cannot go with {Measured.Name}: give one of them");
+            throw new InputException(null, jobs[1].Name, $"cannot go with {jobs[0].Name}: give one of them");
         }
 
-        foreach ((Option job, Option[] own) in ((Option, Option[])[])
-            [(Measured, [Profile, Uncertainty, Steepness, InFrame, Part]), (Readings, [Newer])])
+        foreach ((Option[] owners, Option[] own) in ((Option[], Option[])[])
+            [
+                ([Measured, AsMade], [Profile, Uncertainty, Steepness, InFrame]), ([Measured], [Part]), ([AsMade], [Position]),
+                ([Readings], [Newer]),
+            ])
         {
-            if (!jobs.Contains(job) && own.FirstOrDefault(option => Given(parse, option)) is { } stray)
+            if (!owners.Intersect(jobs).Any() && own.FirstOrDefault(option => Given(parse, option)) is { } stray)
             {
-                throw new InputException(null, stray.Name, $"belongs to {job.Name}: give it too");
+                string owner = string.Join(" or ", owners.Select(o => o.Name));
+                throw new InputException(null, stray.Name, $"belongs to {owner}: give it too");
             }
         }
 
@@ -68,6 +74,19 @@ internal sealed class MeasuredOptions
         Dpi = scan.Of(parse),
     };
 
+    /// <summary>The question of a die as made.</summary>
+    public MadeDieAsk AskedOfDie(ParseResult parse, string die, string points) => new()
+    {
+        DieFile = die,
+        MeasuredFile = points,
+        ProfileMm = parse.GetValue(Profile),
+        PositionMm = parse.GetValue(Position),
+        UncertaintyMm = parse.GetValue(Uncertainty),
+        Steepness = parse.GetValue(Steepness),
+        InFrame = parse.GetValue(InFrame),
+        Dpi = scan.Of(parse),
+    };
+
     /// <summary>How readings are read.</summary>
     public ListReading Lists(ParseResult parse) => lists.Asked(parse);
 
@@ -78,11 +97,29 @@ internal sealed class MeasuredOptions
         HelpName = "file",
     };
 
+    /// <summary>A die as made.</summary>
+    public Option<string?> AsMade { get; } = new("--as-made")
+    {
+        Description = "The die as it was made: points of its cavities in one frame (CSV cavity,u,v), a DXF of its edges, or a picture of "
+            + "the blanks as they lie in it: all edges and all places are judged, and what to set next time is proposed.",
+        HelpName = "file",
+    };
+
+    /// <summary>Position tolerance.</summary>
+    public Option<double?> Position { get; } = new("--position")
+    {
+        Description = "With --as-made: position tolerance of a cavity, the diameter of the circle that its middle lies in (default: the "
+            + "die's own).",
+        HelpName = "length",
+        CustomParser = result => LengthText.Positive(result),
+    };
+
     /// <summary>Tolerance.</summary>
     public Option<double?> Profile { get; } = new("--profile")
     {
-        Description = "With --measured: profile tolerance of the panel, the width of the zone (default: the die's own, or 1.2 mm for an "
-            + "outline).",
+        Description = "With --measured or --as-made: profile tolerance, the width of the zone (default: the die's own, or 1.2 mm for a "
+            + "panel "
+            + "of an outline).",
         HelpName = "length",
         CustomParser = result => LengthText.Positive(result),
     };
@@ -90,7 +127,8 @@ internal sealed class MeasuredOptions
     /// <summary>Uncertainty.</summary>
     public Option<double?> Uncertainty { get; } = new("--uncertainty")
     {
-        Description = "With --measured: expanded uncertainty of a measured distance (k = 2), so that the verdict follows ISO 14253-1 "
+        Description = "With --measured or --as-made: expanded uncertainty of a measured distance (k = 2), so that the verdict follows "
+            + "ISO 14253-1 "
             + "(default: unknown, and said so).",
         HelpName = "mm",
         CustomParser = result => NumberText.Within(0.0001, 10, "mm")(result),
@@ -99,7 +137,8 @@ internal sealed class MeasuredOptions
     /// <summary>Steepness.</summary>
     public Option<double?> Steepness { get; } = new("--steepness")
     {
-        Description = "With --measured: steepest change of the distance along the edge, mm a mm; what may hide between points follows "
+        Description = "With --measured or --as-made: steepest change of the distance along the edge, mm a mm; what may hide between "
+            + "points follows "
             + "from it (default: 0.05).",
         HelpName = "number",
         CustomParser = result => NumberText.Within(0.001, 1, "mm a mm")(result),
@@ -108,7 +147,8 @@ internal sealed class MeasuredOptions
     /// <summary>Frame.</summary>
     public Option<bool> InFrame { get; } = new("--in-frame")
     {
-        Description = "With --measured: the points stand in the frame of the drawing, as with a datum: they are neither turned nor moved.",
+        Description = "With --measured or --as-made: the points stand in the frame of the drawing, as with a datum: they are neither "
+            + "turned nor moved.",
     };
 
     /// <summary>Part of a die that cuts several.</summary>

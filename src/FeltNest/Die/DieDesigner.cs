@@ -33,7 +33,7 @@ internal static class DieDesigner
         RequireRoom(request, gap, where);
         PressSpec? press = request.Press;
         StrikeJoint joint = GapFinder.Between(
-            request.Layout, gang, press?.FeedToleranceMm ?? 0, press?.GuideToleranceMm ?? 0, request.Order.Tolerances.EdgeProfileMm, work);
+            request.Layout, gang, press?.FeedToleranceMm ?? 0, press?.GuideToleranceMm ?? 0, request.Order.Tolerances, work);
         RequireApart(request, joint);
         CuttingForce force = GangChooser.Force(request, edges, gang, work);
         DieDesign bare = new()
@@ -64,8 +64,9 @@ internal static class DieDesigner
         {
             throw new NoAnswerException(Invariant(
                 $"strikes can cut into each other: the gap of {joint.NominalMm:0.00} mm between them becomes {joint.WorstMm:0.00} mm "
-                    + $"when the feed errs by {joint.FeedToleranceMm:0.##}, the guide by {joint.GuideToleranceMm:0.##} and the edge by "
-                    + $"half of {joint.EdgeProfileMm:0.##} mm: a layout with a gap of {request.Layout.GapMm - joint.WorstMm + 0.1:0.0} "
+                    + $"when the feed errs by {joint.FeedToleranceMm:0.##}, the guide by {joint.GuideToleranceMm:0.##}, the edge by half "
+                    + $"of {joint.EdgeProfileMm:0.##} and its place by half of {joint.PositionMm:0.##} mm: a layout with a gap of "
+                    + $"{request.Layout.GapMm - joint.WorstMm + 0.1:0.0} "
                     + $"mm or a better feed would do"));
         }
 
@@ -73,7 +74,8 @@ internal static class DieDesigner
         {
             throw new NoAnswerException(Invariant(
                 $"this die can cut into the band beside it: the {joint.BandMm:0.00} mm across to it become {joint.BandWorstMm:0.00} mm "
-                    + $"when both guides err by {joint.GuideToleranceMm:0.##} and both edges by half of {joint.EdgeProfileMm:0.##} mm: "
+                    + $"when both guides err by {joint.GuideToleranceMm:0.##} and edges and places by half of "
+                    + $"{joint.EdgeProfileMm:0.##} and {joint.PositionMm:0.##} mm: "
                     + $"a layout with a gap of {request.Layout.GapMm - joint.BandWorstMm + 0.1:0.0} mm, a better guide or one band "
                     + $"would do"));
         }

@@ -32,7 +32,8 @@ internal static class Documents
         CompareDocument.Document, FamilyDocument.Document, UsageDocument.Document, PeriodDocument.Document,
         RollDocument.Document, RollPlanDocument.Document,
         DieOrderDocument.Document,
-        DieDocument.Document, FirstArticleDocument.Document, DieLifeDocument.Document, OrderPlanDocument.Document, CheckDocument.Document,
+        DieDocument.Document, FirstArticleDocument.Document, MadeDieDocument.Document, DieLifeDocument.Document, OrderPlanDocument.Document,
+        CheckDocument.Document,
     ];
 
     /// <summary>The CSV lists that are read.</summary>
@@ -41,7 +42,7 @@ internal static class Documents
         OffersListing.Listing, FamilyListing.Listing, ActualsListing.Listing, OrdersListing.Listing, StockListing.Listing,
         DiesListing.Listing,
         CalendarListing.Listing, DoneListing.Listing,
-        ReadingsListing.Listing, TrialListing.Listing, FeltReadingsListing.Listing, PointsListing.Listing,
+        ReadingsListing.Listing, RingsListing.Listing, TrialListing.Listing, FeltReadingsListing.Listing, PointsListing.Listing,
     ];
 
     /// <summary>The list whose columns a line names, or null: what was given where something else is wanted.</summary>

@@ -94,8 +94,8 @@ internal static class DieReport
             .Line(
                 "between strikes, worst", design.Joint.WorstMm, "0.000", "mm",
                 Invariant(
-                    $"feed off by {design.Joint.FeedToleranceMm:0.##}, guide by {design.Joint.GuideToleranceMm:0.##} each, edges at "
-                        + $"their tolerance limit of {design.Joint.EdgeProfileMm:0.##}"));
+                    $"feed off by {design.Joint.FeedToleranceMm:0.##}, guide by {design.Joint.GuideToleranceMm:0.##} each, edges and "
+                        + $"places at their limits of {design.Joint.EdgeProfileMm:0.##} and {design.Joint.PositionMm:0.##}"));
         int bands = design.Request.Layout.Bands.Count;
         if (design.Gang.Places.Count == 1)
         {

@@ -102,9 +102,29 @@ public sealed class DieCommandTests(DesignedDie designed) : IClassFixture<Design
         Assert.Equal(string.Empty, inches.Out + few.Out);
     }
 
+    // A die made exactly as drawn: its own drawing stands for the measurement.
+    [Fact]
+    public async Task A_die_as_made_is_judged_from_its_drawing_or_from_points()
+    {
+        CommandRun drawn = await CommandRun.Of(
+            "die", designed.Die, "--as-made", Path.Combine(designed.Results, "die.dxf"), "--out", folder.Path("made"), "--json");
+        Assert.True(drawn.Code == 0, drawn.Err);
+        Assert.Equal("conforms", JsonDocument.Parse(drawn.Out).RootElement.GetProperty("verdict").GetString());
+        Assert.Equal(0, (await CommandRun.Of("check", folder.Path("made/made.json"))).Code);
+
+        JsonElement die = JsonDocument.Parse(File.ReadAllText(designed.Die)).RootElement;
+        int cavities = die.GetProperty("cavities").GetArrayLength();
+        File.WriteAllText(folder.Path("bad.csv"), $"cavity,u,v\n{cavities + 1},1,2\n");
+        CommandRun bad = await CommandRun.Of("die", designed.Die, "--as-made", folder.Path("bad.csv"));
+        Assert.Equal(2, bad.Code);
+        Assert.Contains(
+            $"line 2, cavity: {cavities + 1} is outside 1 to {cavities}", Assert.Single(bad.Messages), StringComparison.Ordinal);
+    }
+
     [Theory]
-    [InlineData("--uncertainty: belongs to --measured: give it too", "--uncertainty", "0.05")]
-    [InlineData("--in-frame: belongs to --measured: give it too", "--in-frame", "--readings", "r.csv")]
+    [InlineData("--position: belongs to --as-made: give it too", "--position", "0.5")]
+    [InlineData("--uncertainty: belongs to --measured or --as-made: give it too", "--uncertainty", "0.05")]
+    [InlineData("--in-frame: belongs to --measured or --as-made: give it too", "--in-frame", "--readings", "r.csv")]
     [InlineData("--newer: belongs to --readings: give it too", "--newer", "die.json", "--measured", "p.csv")]
     [InlineData("--readings: cannot go with --measured: give one of them", "--readings", "r.csv", "--measured", "p.csv")]
     [InlineData("--cavities: belongs to the design of a die and cannot go with --measured", "--measured", "p.csv", "--cavities", "4")]

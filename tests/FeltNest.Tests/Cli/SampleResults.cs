@@ -37,6 +37,7 @@ using FeltNest.Panel.Wrap;
 using FeltNest.Rolls.Orders;
 using FeltNest.Rolls.Plan;
 using FeltNest.Tests.Die;
+using FeltNest.Tests.Die.Proof;
 using FeltNest.Tests.Files;
 using FeltNest.Tests.Panel.Trace;
 using FeltNest.Tests.Panel.Trial;
@@ -51,6 +52,11 @@ internal static class SampleResults
 {
     private static readonly BallSpec Ball = BallReader.Read(RepositoryFile.PathOf("shapes", "balls", "type-2.json")).Ball;
     private static readonly Lazy<FlatPanel> Flat = new(() => PanelFit.Felt(Ball, PanelFlattener.Flatten(Ball)));
+
+    // The demo's die with one cavity off its place and one not measured.
+    private static MadeDie MadePanels => MadeDieJudge.Of(
+        MadeDieCases.Panels, MadeDieCases.Rings(MadeDieCases.Panels, (number, p) => p + new Point2(number == 1 ? 0.15 : 0, 0))[..^1],
+        new ProfileRule { ToleranceMm = 0.5, UncertaintyMm = 0.04 }, 0.4);
 
     // A plate of 40 by 20 mm with a dent, measured every 4 mm.
     private static MeasuredPanel MeasuredPlate => PanelFitter.Fit(
@@ -86,6 +92,7 @@ internal static class SampleResults
             RollCases.Squares, ActualsReader.Read(Demo("actuals.csv")), CostsReader.Read(Demo("costs.json"))))),
         ["period-usage"] = _ => PeriodWriter.Json(FeltNest.Tests.Cost.Tickets.TicketCases.Period),
         ["first-article"] = _ => MeasuredWriter.FirstArticle("plate", MeasuredPlate),
+        ["made-die"] = _ => MadeDieWriter.Write(MadePanels),
         ["die-life"] = _ => Life(),
         ["layout"] = _ => LayoutWriter.Write(DieCases.PanelLay, YieldAccount.Of(DieCases.PanelLay)),
         ["roll-plan"] = _ => RollPlanWriter.Json(StrikePlanner.Run(new RollRequest

@@ -64,6 +64,9 @@ internal sealed record StatedDie
     /// <summary>Profile tolerance of the edge.</summary>
     public required double EdgeProfileMm { get; init; }
 
+    /// <summary>Position tolerance of a cavity.</summary>
+    public double PositionMm { get; init; }
+
     /// <summary>Force.</summary>
     public required double ForceKn { get; init; }
 

@@ -22,6 +22,7 @@ internal static class FigureCheck
         ["feltnest/usage/1"] = UsageFigures.Check,
         ["feltnest/period-usage/1"] = PeriodFigures.Check,
         ["feltnest/first-article/1"] = ArticleFigures.Check,
+        ["feltnest/made-die/1"] = MadeDieFigures.Check,
         ["feltnest/die-life/1"] = LifeFigures.Check,
     };
 

@@ -1,4 +1,5 @@
 using FeltNest.Die.Effort;
+using FeltNest.Die.Order;
 using FeltNest.Geometry;
 using FeltNest.Layout;
 
@@ -23,21 +24,24 @@ internal static class GapFinder
         return least;
     }
 
+    // Long because it keeps four least gaps through one walk over all pairs.
     /// <summary>What stays between strikes: each strike is compared with those of the next feeds and of other places, and with the bands
     /// beside.</summary>
     /// <param name="layout">The layout.</param>
     /// <param name="gang">The die.</param>
     /// <param name="feedMm">Tolerance of one feed, mm.</param>
     /// <param name="guideMm">Tolerance of the guide, mm: two strikes may err against each other by twice that.</param>
-    /// <param name="edgeProfileMm">Profile tolerance of the edge, mm: each edge may stand half of it outside.</param>
+    /// <param name="tolerances">Each edge may stand half of its profile outside, and each cavity half of its position off its
+    /// place.</param>
     /// <param name="work">Counts what is looked at.</param>
-    internal static StrikeJoint Between(RollLayout layout, DieGang gang, double feedMm, double guideMm, double edgeProfileMm, DieWork work)
+    internal static StrikeJoint Between(
+        RollLayout layout, DieGang gang, double feedMm, double guideMm, DieTolerances tolerances, DieWork work)
     {
+        double position = gang.Cavities.Count > 1 ? tolerances.PositionMm : 0;
         Rings rings = new(layout.Parts, gang, work);
         (double Gap, Point2 Place) nominal = (double.PositiveInfinity, default);
-        (double Gap, Point2 Place) worst = nominal;
-        (double Gap, Point2 Place) across = nominal;
-        (double Gap, Point2 Place) acrossWorst = nominal;
+        ((double Gap, Point2 Place) worst, (double Gap, Point2 Place) across, (double Gap, Point2 Place) acrossWorst) =
+            (nominal, nominal, nominal);
         foreach ((Point2 move, int feeds, bool beside) in Moves(gang, work))
         {
             Point2 play = new(feedMm * Math.Max(1, feeds), 2 * guideMm);
@@ -61,13 +65,14 @@ internal static class GapFinder
         return new StrikeJoint
         {
             NominalMm = nominal.Gap,
-            WorstMm = worst.Gap - edgeProfileMm,
+            WorstMm = worst.Gap - tolerances.EdgeProfileMm - position,
             FeedToleranceMm = feedMm,
             GuideToleranceMm = guideMm,
-            EdgeProfileMm = edgeProfileMm,
+            EdgeProfileMm = tolerances.EdgeProfileMm,
+            PositionMm = position,
             Place = worst.Place,
             AcrossMm = across.Gap,
-            AcrossWorstMm = acrossWorst.Gap - edgeProfileMm,
+            AcrossWorstMm = acrossWorst.Gap - tolerances.EdgeProfileMm - position,
             BandMm = ToBands(layout, gang.Band),
         };
     }

@@ -23,7 +23,7 @@ internal static class UsualOrder
         },
         Board = Board,
         Ejection = new DieEjection { Material = "as the toolmaker advises", RoomMm = 2.4, ClearMm = 0.5 },
-        Tolerances = new DieTolerances { EdgeProfileMm = 0.5, PanelProfileMm = 1.2, General = "m" },
+        Tolerances = new DieTolerances { EdgeProfileMm = 0.5, PositionMm = 0.4, PanelProfileMm = 1.2, General = "m" },
         Force = Force,
         FeltThicknessMm = 3.2,
         Plies = 1,

@@ -22,7 +22,16 @@ internal static class PanelFitter
 
     /// <summary>Lays points on an outline by their best zone and judges them.</summary>
     /// <exception cref="InputException">Too few points, or a size that is a slip of units.</exception>
-    public static MeasuredPanel Fit(Outline outline, IReadOnlyList<Point2> points, ProfileRule rule)
+    public static MeasuredPanel Fit(Outline outline, IReadOnlyList<Point2> points, ProfileRule rule) => Laid(outline, points, rule).Panel;
+
+    /// <summary>The same, with the move that lays the points.</summary>
+    /// <param name="outline">The outline wanted.</param>
+    /// <param name="points">The points.</param>
+    /// <param name="rule">By what they are judged.</param>
+    /// <param name="lieNear">Whether the points lie near the outline already, so that no other turn is tried.</param>
+    /// <exception cref="InputException">Too few points, or a size that is a slip of units.</exception>
+    public static (MeasuredPanel Panel, RigidMove Move) Laid(
+        Outline outline, IReadOnlyList<Point2> points, ProfileRule rule, bool lieNear = false)
     {
         if (points.Count < FewestPoints)
         {
@@ -31,19 +40,20 @@ internal static class PanelFitter
 
         RequireUnit(outline, points);
         OutlineFeet feet = new(outline);
-        (RigidMove squares, double sum) = Best(feet, points);
+        (RigidMove squares, double sum) = lieNear ? Settled(feet, points, RigidMove.None) : Best(feet, points);
         double behind = Best(feet, [.. points.Select(p => new Point2(-p.X, p.Y))]).Sum;
         (RigidMove pose, IReadOnlyList<ZonePoint> heldBy) =
             rule.InFrame ? (RigidMove.None, []) : ZoneFit.Settle(feet, points, squares);
-        MeasuredPoint[] laid = [.. points.Select(p => Laid(feet, pose.Apply(p), squares.Apply(p)))];
-        return Judged(feet, laid, rule, pose.TurnDeg) with
+        MeasuredPoint[] laid = [.. points.Select(p => Point(feet, pose.Apply(p), squares.Apply(p)))];
+        MeasuredPanel panel = Judged(feet, laid, rule, pose.TurnDeg) with
         {
             HeldBy = heldBy,
             Mirrored = behind < MirrorShare * MirrorShare * sum && sum / points.Count > 0.01,
         };
+        return (panel, pose);
     }
 
-    private static MeasuredPoint Laid(OutlineFeet feet, Point2 place, Point2 squares)
+    private static MeasuredPoint Point(OutlineFeet feet, Point2 place, Point2 squares)
     {
         (double signed, _, double along) = feet.Foot(place);
         return new MeasuredPoint

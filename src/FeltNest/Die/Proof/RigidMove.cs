@@ -16,6 +16,9 @@ internal sealed record RigidMove(double Turn, Point2 Move)
     /// <summary>Where a point goes.</summary>
     public Point2 Apply(Point2 p) => p.Turned(Turn) + Move;
 
+    /// <summary>Where a point came from.</summary>
+    public Point2 Back(Point2 p) => (p - Move).Turned(-Turn);
+
     /// <summary>This move, then a small turn about a pivot and a shift.</summary>
     public RigidMove Then(double turn, Point2 pivot, Point2 shift) =>
         new(Turn + turn, pivot + (Move - pivot).Turned(turn) + shift);

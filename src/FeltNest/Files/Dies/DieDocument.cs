@@ -76,6 +76,8 @@ internal static class DieDocument
     public static readonly NumberField MassKg = Fields.Add(
         new NumberField("massKg", "board and rule; ejection and fittings are not in it"));
     public static readonly NumberField PanelProfileMm = Fields.Add(new NumberField("panelProfileMm", "profile tolerance of a cut panel"));
+    public static readonly NumberField PositionMm = Fields.Add(
+        new NumberField("positionMm", "position tolerance: diameter of the circle that the middle of a cavity lies in") { Default = 0 });
     public static readonly TextsField Notes = Fields.Add(new TextsField("notes", "what to watch"));
     public static readonly DocumentField Layout = Fields.Add(
         new DocumentField("layout", LayoutDocument.Document, "the layout, as in `layout.json`"));
@@ -162,7 +164,10 @@ internal static class DieDocument
         public static readonly NumberField NominalMm = Set.Add(
             new NumberField("nominalMm", "strikes exactly in place; null where they stand clear") { OrNull = true });
         public static readonly NumberField WorstMm = Set.Add(
-            new NumberField("worstMm", "feed and guide at their worst and both edges at the rim of their tolerance") { OrNull = true });
+            new NumberField("worstMm", "feed and guide at their worst and both edges and places at the rim of their tolerance")
+            {
+                OrNull = true,
+            });
         public static readonly NumberField AcrossMm = Set.Add(
             new NumberField("acrossMm", "between strikes side by side, exactly in place; null where one strike spans the band")
             {

@@ -115,6 +115,13 @@ internal static class DieOrderDocument
 
         public static readonly NumberField EdgeProfileMm = Set.Add(
             new NumberField("edgeProfileMm", 0.02, 5, "profile of the cutting edge: width of the zone"));
+        public static readonly NumberField PositionMm = Set.Add(
+            new NumberField(
+                "positionMm", 0, 5, "position of each cavity: diameter of the circle that its middle lies in; a trade table has 0.015 in")
+            {
+                Default = 0.4,
+            });
+
         public static readonly NumberField PanelProfileMm = Set.Add(
             new NumberField("panelProfileMm", 0.05, 10, "profile of a cut panel: width of the zone; at least that of the edge"));
         public static readonly WordField General = Set.Add(

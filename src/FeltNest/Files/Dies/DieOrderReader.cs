@@ -71,6 +71,7 @@ internal static class DieOrderReader
         DieTolerances read = new()
         {
             EdgeProfileMm = item.Number(TolerancesFields.EdgeProfileMm),
+            PositionMm = item.Number(TolerancesFields.PositionMm),
             PanelProfileMm = item.Number(TolerancesFields.PanelProfileMm),
             General = item.Word(TolerancesFields.General),
         };

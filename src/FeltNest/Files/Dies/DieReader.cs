@@ -86,6 +86,7 @@ internal static class DieReader
             FeedToleranceMm = joint.Number(JointFields.FeedToleranceMm),
             GuideToleranceMm = joint.Number(JointFields.GuideToleranceMm),
             EdgeProfileMm = joint.Number(JointFields.EdgeProfileMm),
+            PositionMm = top.Number(PositionMm),
             ForceKn = top.Number(ForceKn),
             Force = ForceOf(force),
             CommonCuts = CommonOf(top, cut.Cavities.Length),

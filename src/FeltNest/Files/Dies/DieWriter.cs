@@ -58,6 +58,7 @@ internal static class DieWriter
         Made(json, design);
         json.Number(DieDocument.MassKg, design.MassKg)
             .Number(DieDocument.PanelProfileMm, order.Tolerances.PanelProfileMm)
+            .Number(DieDocument.PositionMm, order.Tolerances.PositionMm)
             .Texts(DieDocument.Notes, design.Notes.Select(n => n.Text))
             .Embedded(DieDocument.Layout, LayoutWriter.Write(design.Request.Layout, YieldAccount.Of(design.Request.Layout)));
         return json.Finish();

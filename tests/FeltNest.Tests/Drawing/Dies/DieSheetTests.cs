@@ -11,6 +11,7 @@ using FeltNest.Geometry;
 using FeltNest.Layout;
 using FeltNest.Rolls;
 using FeltNest.Tests.Die;
+using FeltNest.Tests.Die.Proof;
 using FeltNest.Tests.Files;
 using Xunit;
 
@@ -403,6 +404,10 @@ public sealed class DieSheetTests : IDisposable
                 "measured"] = MeasuredSheet.Draw(
                     "D", [.. design.Request.Layout.Parts[0].Outline.Points.Select(p => new ArcVertex(p.X, p.Y, 0))], measured),
             ["life"] = LifeSheet.Draw(life),
+            ["made"] = MadeDieSheet.Draw(
+                MadeDieJudge.Of(
+                    MadeDieCases.Panels, MadeDieCases.Rings(MadeDieCases.Panels, (_, p) => p), new ProfileRule { ToleranceMm = 0.5 }, 0.4),
+                MadeDieCases.Panels),
         };
     }
 

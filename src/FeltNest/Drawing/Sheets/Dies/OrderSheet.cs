@@ -76,6 +76,7 @@ internal static class OrderSheet
             (
                 "profile of the edge",
                 $"{f(order.Tolerances.EdgeProfileMm)} mm (plus-minus {f(order.Tolerances.EdgeProfileMm / 2, "0.###")})"),
+            ("position of each cavity", $"in a circle of {f(order.Tolerances.PositionMm)} mm round its place"),
             ("Board and ejection", string.Empty),
             (
                 "board",
