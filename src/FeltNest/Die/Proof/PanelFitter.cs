@@ -41,7 +41,7 @@ internal static class PanelFitter
         RequireUnit(outline, points);
         OutlineFeet feet = new(outline);
         (RigidMove squares, double sum) = lieNear ? Settled(feet, points, RigidMove.None) : Best(feet, points);
-        double behind = Best(feet, [.. points.Select(p => new Point2(-p.X, p.Y))]).Sum;
+        double behind = lieNear ? double.PositiveInfinity : Best(feet, [.. points.Select(p => new Point2(-p.X, p.Y))]).Sum;
         (RigidMove pose, IReadOnlyList<ZonePoint> heldBy) =
             rule.InFrame ? (RigidMove.None, []) : ZoneFit.Settle(feet, points, squares);
         MeasuredPoint[] laid = [.. points.Select(p => Point(feet, pose.Apply(p), squares.Apply(p)))];
