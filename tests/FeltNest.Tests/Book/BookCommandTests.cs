@@ -10,6 +10,8 @@ public sealed class BookCommandTests : IDisposable
     private const string TwoOrders = "K1,T2,0.5,2026-03-04,woven,,\nK2,T2,0.1,2026-03-05,,,\n";
     private const string OneRoll = "R1,woven,L1,20,50,1.5,m,EUR,yes,,\n";
 
+    private const string OnPurpose = "take the line out, or bring in the rest alone on purpose (--again)";
+
     private readonly OrdersDesk desk = new();
 
     public void Dispose() => desk.Dispose();
@@ -101,9 +103,41 @@ public sealed class BookCommandTests : IDisposable
 
         Assert.Equal((2, 2, 0), (twice.Code, other.Code, again.Code));
         Assert.Contains("was brought in already, as entry 5 at 2026-03-02T06:00:00 by anna", twice.Err, StringComparison.Ordinal);
-        Assert.Contains("order: 'K1', 'K2' stand in the book already", other.Err, StringComparison.Ordinal);
+        Assert.Equal(
+        [
+            $"feltnest: {desk.Path("more.csv")}: line 2, order: 'K1' stands in the book already: {OnPurpose}",
+            $"feltnest: {desk.Path("more.csv")}: line 3, order: 'K2' stands in the book already: {OnPurpose}",
+        ], other.Messages);
         Assert.Contains("1 orders brought in", again.Out, StringComparison.Ordinal);
         Assert.Contains("; 2 stand already and stay as they are", again.Out, StringComparison.Ordinal);
+    }
+
+    // Blank lines count as lines of the file, and a page of faults ends with how many more there are.
+    [Fact]
+    public async Task Rolls_that_stand_in_the_book_are_told_by_their_lines_up_to_a_page()
+    {
+        await Furnished();
+        string lines = string.Concat(Enumerable.Range(1, 45).Select(i => OneRoll.Replace("R1", $"N{i}", StringComparison.Ordinal)));
+        await Book("receive", desk.Write("many.csv", OrdersDesk.StockHead + lines));
+
+        CommandRun run = await Book("receive", desk.Write("once more.csv", OrdersDesk.StockHead + "\n" + lines));
+
+        Assert.Equal((2, 41), (run.Code, run.Messages.Length));
+        Assert.EndsWith("line 3, roll: 'N1' stands in the book already: " + OnPurpose, run.Messages[0], StringComparison.Ordinal);
+        Assert.EndsWith("line 42, roll: 'N40' stands in the book already: " + OnPurpose, run.Messages[39], StringComparison.Ordinal);
+        Assert.EndsWith("and 5 more faults", run.Messages[40], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Dies_that_stand_in_the_book_are_told_by_their_lines()
+    {
+        await Furnished();
+        string list = File.ReadAllText(desk.Path("dies.csv"));
+
+        CommandRun run = await Book("die", desk.Write("other dies.csv", list + "\n"));
+
+        Assert.Equal(2, run.Code);
+        Assert.EndsWith("line 2, die: 'D1' stands in the book already: " + OnPurpose, run.Messages[0], StringComparison.Ordinal);
     }
 
     [Fact]
