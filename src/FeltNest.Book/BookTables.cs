@@ -85,13 +85,21 @@ internal sealed class BookTables(DbConnection connection, DbTransaction? transac
     /// <summary>All that is kept of a kind, in the order in which it came.</summary>
     /// <param name="kind">The kind.</param>
     /// <param name="openOnly">Only that of which work is still to come.</param>
+    public IReadOnlyList<(string Name, object State)> States(SubjectKind kind, bool openOnly) =>
+        Kept(kind, openOnly, int.MaxValue, (name, text) => (name, BookFold.State(kind, text)));
+
+    /// <summary>What is made of all that is kept of a kind, in the order in which it came: one at a time, as there can be very
+    /// many.</summary>
+    /// <param name="kind">The kind.</param>
+    /// <param name="openOnly">Only that of which work is still to come.</param>
     /// <param name="most">So many at most, the last ones.</param>
-    public IReadOnlyList<(string Name, object State)> States(SubjectKind kind, bool openOnly, int most = int.MaxValue)
+    /// <param name="make">Makes it of a name and of the state as it is kept.</param>
+    public IReadOnlyList<T> Kept<T>(SubjectKind kind, bool openOnly, int most, Func<string, string, T> make)
     {
         string open = openOnly ? "AND open = 1 " : string.Empty;
-        List<(string, object)> states = Rows(
+        List<T> states = Rows(
             $"SELECT name, state FROM kept WHERE subject = @a {open}ORDER BY rank DESC LIMIT @b",
-            row => (row.GetString(0), BookFold.State(kind, row.GetString(1))), EnumWord.Of(kind), (long)most);
+            row => make(row.GetString(0), row.GetString(1)), EnumWord.Of(kind), (long)most);
         states.Reverse();
         return states;
     }
