@@ -210,6 +210,42 @@ public sealed class BookCommandTests : IDisposable
         Assert.Equal(0, (await Book("correct", "12", "--set", "strikes=401", "--why", "typed wrong")).Code);
     }
 
+    [Fact]
+    public async Task The_balls_of_an_order_are_corrected_as_they_were_typed()
+    {
+        await Furnished();
+
+        CommandRun run = await Book("correct", "6", "--set", "balls=450", "--why", "typed wrong");
+
+        Assert.True(run.Code == 0, run.Err);
+        Assert.Equal(450, (int)JsonNode.Parse((await Show("orders", "--json")).Out)![0]!["left"]!);
+    }
+
+    // What no list could bring in would stop the next plan.
+    [Theory]
+    [InlineData(2, "widthMm=0")]
+    [InlineData(2, "lengthM=1000000000")]
+    [InlineData(2, "priceUnit=yard")]
+    [InlineData(2, "currency=?")]
+    [InlineData(2, "received=1.3.2026")]
+    [InlineData(2, "felt=")]
+    [InlineData(4, "strikesLeft=2000000000")]
+    [InlineData(6, "due=tomorrow")]
+    [InlineData(6, "due=")]
+    [InlineData(6, "balls=0")]
+    [InlineData(6, "day=2026-02-30")]
+    public async Task A_correction_to_what_no_list_could_bring_in_is_refused(int entry, string set)
+    {
+        await Furnished();
+
+        CommandRun run = await Book("correct", $"{entry}", "--set", set, "--why", "typed wrong");
+
+        Assert.Equal(2, run.Code);
+        Assert.StartsWith("feltnest: --set: " + set, Assert.Single(run.Messages), StringComparison.Ordinal);
+        Assert.Equal(0, (await Book("correct", "6", "--set", "due=2026-03-05", "--why", "moved")).Code);
+        Assert.Equal(0, (await Book("correct", "2", "--set", "received=", "--set", "widthMm=20.1", "--why", "measured")).Code);
+    }
+
     [Theory]
     [InlineData("ORDERS is missing: give the lists ORDERS, --stock, --dies, or --book")]
     [InlineData("--stock: the book says it: give --book or lists, not both", "--book", "b", "--stock", "s")]
