@@ -125,7 +125,8 @@ internal sealed class PostgresBook : BookStore
         PostgresException { SqlState: "53100" } => "the disk of the database is full: nothing of this was written; make room and try again",
         PostgresException { SqlState: "53200" or "53300" or "53400" } =>
             "the database has no memory or no connection to spare: nothing of this was written; try again",
-        PostgresException { SqlState: "25006" } => "the database may only be read: it is a copy, or was set so; nothing of this was written",
+        PostgresException { SqlState: "25006" } =>
+            "the database may only be read: it is a copy, or was set so; nothing of this was written",
         PostgresException { SqlState: "42501" } => "may not be written by this user of the database",
         PostgresException { SqlState: "28P01" or "28000" } => "the database refuses this user",
         PostgresException { SqlState: "3D000" } => "there is no such database",

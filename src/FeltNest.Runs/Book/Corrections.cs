@@ -10,7 +10,8 @@ namespace FeltNest.Runs.Book;
 internal static class Corrections
 {
     // What an entry works out by itself; the balls of an order are typed.
-    private static string[] WorkedOut(EntryKind kind) => kind == EntryKind.TicketFilledIn ? ["cutM", "leadM", "balls"] : ["wasM", "wasLeft"];
+    private static string[] WorkedOut(EntryKind kind) =>
+        kind == EntryKind.TicketFilledIn ? ["cutM", "leadM", "balls"] : ["wasM", "wasLeft"];
 
     /// <summary>Corrects an entry.</summary>
     /// <param name="desk">The desk.</param>
