@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Text;
 using System.Text.Json.Nodes;
 using FeltNest.Files.Csv;
@@ -7,6 +8,8 @@ namespace FeltNest.Runs.Book;
 /// <summary>Something of the book as lines and columns.</summary>
 internal sealed class BookTable
 {
+    private static readonly SearchValues<char> Digits = SearchValues.Create("0123456789.-");
+
     private readonly List<string[]> rows = [];
     private readonly List<(string Name, string? State)> items = [];
 
@@ -91,5 +94,5 @@ internal sealed class BookTable
     }
 
     private bool IsNumber(int column) => rows.Count > 0
-        && rows.TrueForAll(row => row[column].Length == 0 || !row[column].AsSpan().ContainsAnyExcept("0123456789.-"));
+        && rows.TrueForAll(row => row[column].Length == 0 || !row[column].AsSpan().ContainsAnyExcept(Digits));
 }
