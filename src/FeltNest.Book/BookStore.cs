@@ -132,5 +132,7 @@ internal abstract class BookStore : IDisposable
         {
             tables.Keep(subject, rank, state);
         }
+
+        tables.Send();
     }
 }

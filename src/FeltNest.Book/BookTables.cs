@@ -8,11 +8,17 @@ internal sealed class BookTables(DbConnection connection, DbTransaction? transac
 {
     private const string Columns = "number, act, kind, subject, name, at, by_whom, source, hash, body, corrects, why";
 
+    // A server is told so many statements at a time: each answer costs a way there and back.
+    private const int MostWaiting = 500;
+
     private readonly Dictionary<string, DbCommand> prepared = [];
+    private DbBatch? waiting;
+    private bool figuresWait;
 
     /// <inheritdoc/>
     public void Dispose()
     {
+        waiting?.Dispose();
         foreach (DbCommand command in prepared.Values)
         {
             command.Dispose();
@@ -33,31 +39,67 @@ internal sealed class BookTables(DbConnection connection, DbTransaction? transac
         Run("INSERT INTO touch (subject, name, entry) VALUES (@a, @b, @c)", EnumWord.Of(subject.Kind), subject.Name, entry);
 
     /// <summary>Keeps what is known of something.</summary>
-    public void Keep(Subject subject, long rank, object state) => Run(
-        "INSERT INTO kept (subject, name, open, rank, state) VALUES (@a, @b, @c, @d, @e) "
-            + "ON CONFLICT (subject, name) DO UPDATE SET open = excluded.open, state = excluded.state",
-        EnumWord.Of(subject.Kind), subject.Name, BookFold.IsOpen(state) ? 1 : 0, rank, BookFold.Text(state));
+    public void Keep(Subject subject, long rank, object state)
+    {
+        figuresWait = true;
+        Run(
+            "INSERT INTO kept (subject, name, open, rank, state) VALUES (@a, @b, @c, @d, @e) "
+                + "ON CONFLICT (subject, name) DO UPDATE SET open = excluded.open, state = excluded.state",
+            EnumWord.Of(subject.Kind), subject.Name, BookFold.IsOpen(state) ? 1 : 0, rank, BookFold.Text(state));
+    }
 
     /// <summary>Keeps nothing of something any more.</summary>
-    public void Forget(Subject subject) =>
+    public void Forget(Subject subject)
+    {
+        figuresWait = true;
         Run("DELETE FROM kept WHERE subject = @a AND name = @b", EnumWord.Of(subject.Kind), subject.Name);
+    }
+
+    /// <summary>Sends the statements that wait; where a store takes each at once there are none.</summary>
+    public void Send()
+    {
+        if (waiting is { BatchCommands.Count: > 0 })
+        {
+            waiting.ExecuteNonQuery();
+            waiting.BatchCommands.Clear();
+        }
+
+        figuresWait = false;
+    }
 
     /// <summary>What is kept of something; null for nothing.</summary>
-    public object? State(Subject subject) =>
-        Scalar("SELECT state FROM kept WHERE subject = @a AND name = @b", EnumWord.Of(subject.Kind), subject.Name) is string text
+    public object? State(Subject subject)
+    {
+        // Entries that wait change no figure: an act asks for many.
+        if (figuresWait)
+        {
+            Send();
+        }
+
+        const string Kept = "SELECT state FROM kept WHERE subject = @a AND name = @b";
+        return Command(Kept, EnumWord.Of(subject.Kind), subject.Name).ExecuteScalar() is string text
             ? BookFold.State(subject.Kind, text)
             : null;
+    }
 
     /// <summary>All that is kept of a kind, in the order in which it came.</summary>
     /// <param name="kind">The kind.</param>
     /// <param name="openOnly">Only that of which work is still to come.</param>
+    public IReadOnlyList<(string Name, object State)> States(SubjectKind kind, bool openOnly) =>
+        Kept(kind, openOnly, int.MaxValue, (name, text) => (name, BookFold.State(kind, text)));
+
+    /// <summary>What is made of all that is kept of a kind, in the order in which it came: one at a time, as there can be very
+    /// many.</summary>
+    /// <param name="kind">The kind.</param>
+    /// <param name="openOnly">Only that of which work is still to come.</param>
     /// <param name="most">So many at most, the last ones.</param>
-    public IReadOnlyList<(string Name, object State)> States(SubjectKind kind, bool openOnly, int most = int.MaxValue)
+    /// <param name="make">Makes it of a name and of the state as it is kept.</param>
+    public IReadOnlyList<T> Kept<T>(SubjectKind kind, bool openOnly, int most, Func<string, string, T> make)
     {
         string open = openOnly ? "AND open = 1 " : string.Empty;
-        List<(string, object)> states = Rows(
+        List<T> states = Rows(
             $"SELECT name, state FROM kept WHERE subject = @a {open}ORDER BY rank DESC LIMIT @b",
-            row => (row.GetString(0), BookFold.State(kind, row.GetString(1))), EnumWord.Of(kind), (long)most);
+            row => make(row.GetString(0), row.GetString(1)), EnumWord.Of(kind), (long)most);
         states.Reverse();
         return states;
     }
@@ -112,17 +154,26 @@ internal sealed class BookTables(DbConnection connection, DbTransaction? transac
     public long? LastStandingAct()
     {
         HashSet<long> undone = [];
-        using DbDataReader row = Command("SELECT act, kind, corrects FROM entry ORDER BY number DESC").ExecuteReader();
-        while (row.Read())
+        long before = LastEntry() + 1;
+        while (before > 1)
         {
-            if (row.GetString(1) == EnumWord.Of(EntryKind.Undone))
+            // A page at a time: a server sends all that it was asked for, though the first line may be enough.
+            List<(long Number, long Act, string Kind, long Corrects)> page = Rows(
+                "SELECT number, act, kind, COALESCE(corrects, 0) FROM entry WHERE number < @a ORDER BY number DESC LIMIT 100",
+                row => (row.GetInt64(0), row.GetInt64(1), row.GetString(2), row.GetInt64(3)), before);
+            foreach ((_, long act, string kind, long corrects) in page)
             {
-                undone.Add(row.GetInt64(2));
+                if (kind == EnumWord.Of(EntryKind.Undone))
+                {
+                    undone.Add(corrects);
+                }
+                else if (!undone.Contains(act))
+                {
+                    return act;
+                }
             }
-            else if (!undone.Contains(row.GetInt64(0)))
-            {
-                return row.GetInt64(0);
-            }
+
+            before = page.Count > 0 ? page[^1].Number : 0;
         }
 
         return null;
@@ -131,6 +182,7 @@ internal sealed class BookTables(DbConnection connection, DbTransaction? transac
     /// <summary>Runs statements without values: those that make the tables.</summary>
     public void Make(string statements)
     {
+        Send();
         using DbCommand command = connection.CreateCommand();
         (command.CommandText, command.Transaction) = (statements, transaction);
         command.ExecuteNonQuery();
@@ -155,6 +207,7 @@ internal sealed class BookTables(DbConnection connection, DbTransaction? transac
 
     private List<T> Rows<T>(string statement, Func<DbDataReader, T> read, params object[] values)
     {
+        Send();
         List<T> rows = [];
         using DbDataReader row = Command(statement, values).ExecuteReader();
         while (row.Read())
@@ -165,11 +218,45 @@ internal sealed class BookTables(DbConnection connection, DbTransaction? transac
         return rows;
     }
 
-    private object? Scalar(string statement, params object[] values) => Command(statement, values).ExecuteScalar();
+    private object? Scalar(string statement, params object[] values)
+    {
+        Send();
+        return Command(statement, values).ExecuteScalar();
+    }
 
-    private void Run(string statement, params object[] values) => Command(statement, values).ExecuteNonQuery();
+    private void Run(string statement, params object[] values)
+    {
+        if (!connection.CanCreateBatch)
+        {
+            Command(statement, values).ExecuteNonQuery();
+            return;
+        }
+
+        if (waiting is null)
+        {
+            waiting = connection.CreateBatch();
+            waiting.Transaction = transaction;
+        }
+
+        DbBatchCommand command = waiting.CreateBatchCommand();
+        command.CommandText = statement;
+        for (int i = 0; i < values.Length; i++)
+        {
+            DbParameter parameter = command.CreateParameter();
+            (parameter.ParameterName, parameter.Value) = (NameOf(i), values[i]);
+            command.Parameters.Add(parameter);
+        }
+
+        waiting.BatchCommands.Add(command);
+        if (waiting.BatchCommands.Count >= MostWaiting)
+        {
+            Send();
+        }
+    }
 
     // Parameters are named @a, @b ... in the order of the values.
+    private static string NameOf(int value) => $"@{(char)('a' + value)}";
+
     private DbCommand Command(string statement, params object[] values)
     {
         if (!prepared.TryGetValue(statement, out DbCommand? command))
@@ -179,7 +266,7 @@ internal sealed class BookTables(DbConnection connection, DbTransaction? transac
             for (int i = 0; i < values.Length; i++)
             {
                 DbParameter parameter = command.CreateParameter();
-                parameter.ParameterName = $"@{(char)('a' + i)}";
+                parameter.ParameterName = NameOf(i);
                 command.Parameters.Add(parameter);
             }
         }

@@ -113,6 +113,7 @@ internal sealed class BookWriter
             }
         }
 
+        tables.Send();
         changed.Clear();
     }
 

@@ -11,6 +11,11 @@ namespace FeltNest.Book;
 internal sealed class PostgresBook : BookStore
 {
     private const string LockNotAvailable = "55P03";
+    private const string TableIsThere = "42P07";
+    private const string NameIsThere = "23505";
+
+    // Goes before what the user writes, which may say otherwise: statements that come again are prepared by the server.
+    private const string Usual = "Max Auto Prepare=20;";
 
     private const string Never = """
         CREATE FUNCTION entry_stays() RETURNS trigger LANGUAGE plpgsql AS
@@ -19,7 +24,13 @@ internal sealed class PostgresBook : BookStore
         CREATE TRIGGER entry_remains BEFORE TRUNCATE ON entry FOR EACH STATEMENT EXECUTE FUNCTION entry_stays();
         """;
 
+    private const string LineBroke =
+        "the line to the database broke: an act stands whole or not at all, so look at the last entries before you write it again";
+
+    private const string HasOne = "holds a book already: a new one needs a database or a schema of its own";
+
     private readonly NpgsqlConnection connection;
+    private bool isOpen;
 
     private PostgresBook(string name, NpgsqlConnection connection, Action<string>? say)
         : base(name, say) => this.connection = connection;
@@ -41,10 +52,10 @@ internal sealed class PostgresBook : BookStore
             using BookTables tables = new(book.connection, transaction);
             if (book.Version() is not null)
             {
-                throw new InputException(book.Name, null, "holds a book already: a new one needs a database or a schema of its own");
+                throw new InputException(book.Name, null, HasOne);
             }
 
-            tables.Make("CREATE TABLE book (application TEXT NOT NULL, version INTEGER NOT NULL)");
+            book.MakeVersion(tables);
             BringUp(tables, 0, Never);
             tables.Make($"INSERT INTO book VALUES ('FeltNest', {BookSchema.Version})");
             transaction.Commit();
@@ -112,21 +123,43 @@ internal sealed class PostgresBook : BookStore
     protected override string? Problem(DbException error) => error switch
     {
         PostgresException { SqlState: "53100" } => "the disk of the database is full: nothing of this was written; make room and try again",
+        PostgresException { SqlState: "53200" or "53300" or "53400" } =>
+            "the database has no memory or no connection to spare: nothing of this was written; try again",
+        PostgresException { SqlState: "25006" } =>
+            "the database may only be read: it is a copy, or was set so; nothing of this was written",
         PostgresException { SqlState: "42501" } => "may not be written by this user of the database",
         PostgresException { SqlState: "28P01" or "28000" } => "the database refuses this user",
         PostgresException { SqlState: "3D000" } => "there is no such database",
         PostgresException { SqlState: "3F000" } => "the schema of the search path is not there",
-        PostgresException => null,
-        NpgsqlException => "the database cannot be reached, or the line broke: nothing of this act was written unless a check shows it",
+        PostgresException { SqlState: "58030" or "XX001" or "XX002" } =>
+            "the disk of the database gave an error: nothing of this was written; ask who looks after the database before going on",
+        PostgresException { SqlState: "55P03" or "57014" or "40001" or "40P01" } =>
+            "the database ended the work before it was done: nothing of this was written; try again",
+        PostgresException { SqlState: not ("57P01" or "57P02" or "57P03" or "57P05" or "25P03") } => null,
+        NpgsqlException when !isOpen => "the database cannot be reached",
+        NpgsqlException => LineBroke,
         _ => null,
     };
+
+    // Of two desks that start a book at once the second waits here for the first.
+    private void MakeVersion(BookTables tables)
+    {
+        try
+        {
+            tables.Make("CREATE TABLE book (application TEXT NOT NULL, version INTEGER NOT NULL)");
+        }
+        catch (PostgresException error) when (error.SqlState is TableIsThere or NameIsThere)
+        {
+            throw new InputException(Name, null, HasOne, error);
+        }
+    }
 
     private static PostgresBook Connected(string place, Action<string>? say)
     {
         NpgsqlConnectionStringBuilder words;
         try
         {
-            words = new NpgsqlConnectionStringBuilder(place) { Pooling = false, ApplicationName = "FeltNest" };
+            words = new NpgsqlConnectionStringBuilder(Usual + place) { Pooling = false, ApplicationName = "FeltNest" };
         }
         catch (ArgumentException error)
         {
@@ -138,6 +171,7 @@ internal sealed class PostgresBook : BookStore
         return book.Guarded(() =>
         {
             book.connection.Open();
+            book.isOpen = true;
             return book;
         });
     }

@@ -8,10 +8,20 @@ internal static class EnumWord
 {
     /// <summary>The word of a value.</summary>
     public static string Of<T>(T value)
-        where T : struct, Enum
+        where T : struct, Enum => Words<T>.OfValue.TryGetValue(value, out string? word) ? word : Spelled(value.ToString());
+
+    /// <summary>All words, in the order of the enumeration.</summary>
+    public static IReadOnlyList<string> All<T>()
+        where T : struct, Enum => [.. Enum.GetValues<T>().Select(Of)];
+
+    /// <summary>The value of a word, or null when there is none; case counts.</summary>
+    public static T? Find<T>(string word)
+        where T : struct, Enum => Words<T>.Values.TryGetValue(word, out T value) ? value : null;
+
+    private static string Spelled(string name)
     {
         StringBuilder word = new();
-        foreach (char c in value.ToString())
+        foreach (char c in name)
         {
             if (word.Length > 0 && (char.IsUpper(c) || char.IsDigit(c)))
             {
@@ -24,22 +34,13 @@ internal static class EnumWord
         return word.ToString();
     }
 
-    /// <summary>All words, in the order of the enumeration.</summary>
-    public static IReadOnlyList<string> All<T>()
-        where T : struct, Enum => [.. Enum.GetValues<T>().Select(Of)];
-
-    /// <summary>The value of a word, or null when there is none; case counts.</summary>
-    public static T? Find<T>(string word)
+    // Spelled once: a book asks for the words of every entry.
+    private static class Words<T>
         where T : struct, Enum
     {
-        foreach (T value in Enum.GetValues<T>())
-        {
-            if (Of(value) == word)
-            {
-                return value;
-            }
-        }
+        public static readonly Dictionary<T, string> OfValue =
+            Enum.GetValues<T>().Distinct().ToDictionary(value => value, value => Spelled(value.ToString()));
 
-        return null;
+        public static readonly Dictionary<string, T> Values = OfValue.ToDictionary(pair => pair.Value, pair => pair.Key);
     }
 }

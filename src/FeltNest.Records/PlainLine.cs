@@ -14,6 +14,11 @@ internal static class PlainLine
     /// lost one.</summary>
     public static string Of(string text)
     {
+        if (!text.AsSpan().ContainsAnyExceptInRange(' ', '~'))
+        {
+            return text;
+        }
+
         StringBuilder line = new(text.Length);
         foreach (Rune rune in text.EnumerateRunes())
         {

@@ -23,7 +23,7 @@ internal static class BookSize
         Timed("rolls", () => BookShow.Of(store, "rolls", null, false, 200));
         Timed("orders, open", () => BookShow.Of(store, "orders", null, true, 200));
         Timed("tickets, open, the last 200", () => BookShow.Of(store, "tickets", null, true, 200));
-        Timed("tickets, all of them", () => BookShow.Of(store, "tickets", null, false, int.MaxValue));
+        Timed("tickets, all of them", () => BookShow.Of(store, "tickets", null, false, int.MaxValue).Text());
         Timed("entries about one roll", () => BookShow.Of(store, "rolls", "R7", false, 200));
         Timed("entries about one die", () => BookShow.Of(store, "dies", "D7", false, 200));
         Timed("the last 200 entries", () => BookShow.Of(store, "entries", null, false, 200));
@@ -47,8 +47,11 @@ internal static class BookSize
     private static void Timed<T>(string what, Func<T> work)
     {
         Stopwatch watch = Stopwatch.StartNew();
+        TimeSpan before = Environment.CpuUsage.TotalTime;
         work();
-        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{what,-30}{watch.Elapsed.TotalSeconds,10:0.000} s"));
+        double processor = (Environment.CpuUsage.TotalTime - before).TotalSeconds;
+        Console.WriteLine(string.Create(
+            CultureInfo.InvariantCulture, $"{what,-30}{watch.Elapsed.TotalSeconds,10:0.000} s{processor,10:0.000} s of processor"));
     }
 
     private static long Fill(BookStore store, BookOrigin origin, int tickets)

@@ -1,3 +1,4 @@
+using System.Globalization;
 using FeltNest.Book;
 using FeltNest.Files;
 using static FeltNest.InvariantText;
@@ -19,15 +20,16 @@ internal static class BookShow
     /// <param name="name">The entries of one of them instead; null for the list.</param>
     /// <param name="openOnly">Only that of which work is still to come.</param>
     /// <param name="most">So many lines at most, the last ones.</param>
+    /// <param name="whole">Whether all that is known is wanted too, for JSON.</param>
     /// <exception cref="InputException">There is none of that name.</exception>
-    public static BookTable Of(BookStore store, string word, string? name, bool openOnly, int most)
+    public static BookTable Of(BookStore store, string word, string? name, bool openOnly, int most, bool whole = false)
     {
         int at = Words.ToList().IndexOf(word);
         return store.Read(book => (at < Kinds.Length, name) switch
         {
             (false, null) => Entries([.. book.LastEntries(most).Reverse()], book.LastEntry()),
             (false, _) => Entries([book.Entry(NumberOf(name!)) ?? throw None(word, name!)], 1),
-            (true, null) => Listed(book, Kinds[at], openOnly, most),
+            (true, null) => Listed(book, Kinds[at], openOnly, most, whole),
             (true, _) => OfOne(book, Kinds[at], name!),
         });
     }
@@ -61,7 +63,7 @@ internal static class BookShow
         ? subject.Name[..14]
         : subject.Name;
 
-    private static BookTable Listed(BookTables book, SubjectKind kind, bool openOnly, int most)
+    private static BookTable Listed(BookTables book, SubjectKind kind, bool openOnly, int most, bool whole)
     {
         BookTable table = kind switch
         {
@@ -73,13 +75,14 @@ internal static class BookShow
             SubjectKind.Standard => new("standard", "version", "from", "widthMm", "faults %", "rejects %", "unpaired %"),
             _ => new("plan", "start", "orders", "tickets", "balls", "short", "at", "by"),
         };
-        IReadOnlyList<(string Name, object State)> states = book.States(kind, openOnly, most);
-        foreach ((string name, object state) in states)
+        IReadOnlyList<(string Name, string? State, string?[] Cells)> lines = book.Kept(
+            kind, openOnly, most, (name, text) => (name, whole ? text : null, Cells(BookFold.State(kind, text))));
+        foreach ((string name, string? state, string?[] cells) in lines)
         {
-            table.Add(name, BookFold.Text(state), Cells(state));
+            table.Add(name, state, cells);
         }
 
-        table.Hidden = book.Count(kind, openOnly) - states.Count;
+        table.Hidden = book.Count(kind, openOnly) - lines.Count;
         return table;
     }
 
@@ -110,6 +113,8 @@ internal static class BookShow
         (_, <= 0) => "done",
         _ => "open",
     };
+
+    private static string N(long value) => value.ToString(CultureInfo.InvariantCulture);
 
     private static string N(decimal value) => Invariant($"{value:0.###}");
 }

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Text;
 using System.Text.Json.Nodes;
 using FeltNest.Files.Csv;
@@ -7,8 +8,10 @@ namespace FeltNest.Runs.Book;
 /// <summary>Something of the book as lines and columns.</summary>
 internal sealed class BookTable
 {
+    private static readonly SearchValues<char> Digits = SearchValues.Create("0123456789.-");
+
     private readonly List<string[]> rows = [];
-    private readonly List<(string Name, string State)> items = [];
+    private readonly List<(string Name, string? State)> items = [];
 
     /// <summary>A table.</summary>
     public BookTable(params string[] columns) => Columns = columns;
@@ -19,10 +22,17 @@ internal sealed class BookTable
     /// <summary>Lines that are not shown, as there are too many.</summary>
     public long Hidden { get; set; }
 
-    /// <summary>A line, and all that is known of it as JSON.</summary>
-    public void Add(string name, string state, params string?[] cells)
+    /// <summary>A line, and all that is known of it as JSON where that is wanted.</summary>
+    public void Add(string name, string? state, params string?[] cells)
     {
-        rows.Add([name, .. cells.Select(cell => cell ?? string.Empty)]);
+        string[] row = new string[cells.Length + 1];
+        row[0] = name;
+        for (int i = 0; i < cells.Length; i++)
+        {
+            row[i + 1] = cells[i] ?? string.Empty;
+        }
+
+        rows.Add(row);
         items.Add((name, state));
     }
 
@@ -34,18 +44,33 @@ internal sealed class BookTable
         return text.Finish();
     }
 
-    /// <summary>As JSON.</summary>
-    public string Json() => new JsonArray([.. items.Select(item => Item(item.Name, item.State))]).ToJsonString(Readable) + "\n";
+    /// <summary>As JSON, for a table whose lines hold all that is known.</summary>
+    public string Json() => new JsonArray([.. items.Select(item => Item(item.Name, item.State!))]).ToJsonString(Readable) + "\n";
 
     /// <summary>As text in columns, numbers to the right.</summary>
     public string Text()
     {
-        int[] widths = [.. Columns.Select((name, i) => rows.Select(row => Plain(row[i]).Length).Append(name.Length).Max())];
+        string[][] plain = [.. rows.Prepend([.. Columns]).Select(row => Array.ConvertAll(row, PlainLine.Of))];
+        int[] widths = [.. Columns.Select((_, i) => plain.Max(row => row[i].Length))];
+        bool[] numbers = [.. Columns.Select((_, i) => i > 0 && IsNumber(i))];
         StringBuilder text = new();
-        foreach (IReadOnlyList<string> row in rows.Prepend<IReadOnlyList<string>>(Columns))
+        foreach (string[] row in plain)
         {
-            string line = string.Join("  ", row.Select((cell, i) => Padded(Plain(cell), widths[i], i > 0 && IsNumber(i))));
-            text.Append(line.TrimEnd()).Append('\n');
+            int blanks = 0;
+            for (int i = 0; i < row.Length; i++)
+            {
+                int free = widths[i] - row[i].Length;
+                blanks += numbers[i] ? free : 0;
+                if (row[i].Length > 0)
+                {
+                    text.Append(' ', blanks).Append(row[i]);
+                    blanks = 0;
+                }
+
+                blanks += 2 + (numbers[i] ? 0 : free);
+            }
+
+            text.Append('\n');
         }
 
         return text.ToString();
@@ -69,9 +94,5 @@ internal sealed class BookTable
     }
 
     private bool IsNumber(int column) => rows.Count > 0
-        && rows.TrueForAll(row => row[column].Length == 0 || row[column].All(c => char.IsDigit(c) || c is '.' or '-'));
-
-    private static string Padded(string cell, int width, bool number) => number ? cell.PadLeft(width) : cell.PadRight(width);
-
-    private static string Plain(string cell) => PlainLine.Of(cell);
+        && rows.TrueForAll(row => row[column].Length == 0 || !row[column].AsSpan().ContainsAnyExcept(Digits));
 }

@@ -1,15 +1,14 @@
 using System.Security.Cryptography;
 using FeltNest.Book;
 using FeltNest.Files;
+using FeltNest.Files.Csv;
+using FeltNest.Files.Fields;
 
 namespace FeltNest.Runs.Book;
 
 /// <summary>Brings a list into the book, whole or not at all.</summary>
 internal sealed class BroughtIn
 {
-    // Names told of those that stand already.
-    private const int MostNames = 20;
-
     private readonly BookDesk desk;
     private readonly InputText text;
     private readonly bool again;
@@ -23,11 +22,14 @@ internal sealed class BroughtIn
     /// <summary>What it lists: rolls, dies, orders.</summary>
     public required string What { get; init; }
 
-    /// <summary>What each of its lines is.</summary>
-    public required SubjectKind Kind { get; init; }
+    /// <summary>What columns it has.</summary>
+    public required Listing Listing { get; init; }
+
+    /// <summary>The column that names each of its lines.</summary>
+    public required TextField NameColumn { get; init; }
 
     /// <summary>Writes the lines.</summary>
-    /// <param name="lines">One entry a line; the subject's name once.</param>
+    /// <param name="lines">One entry a line, in their order; the subject's name once.</param>
     /// <param name="changed">The entry for a line that stands already, or null where it is not changed.</param>
     /// <exception cref="InputException">The same list, or a name of it, stands in the book already.</exception>
     public BookSaid Write(IReadOnlyList<BookDraft> lines, Func<BookDraft, object, BookDraft?>? changed = null)
@@ -38,13 +40,14 @@ internal sealed class BroughtIn
             Subject list = new(SubjectKind.List, $"{What} {hash}");
             RefuseTwice(book, list);
             List<BookDraft> written = [];
-            List<string> standing = [];
-            foreach (BookDraft line in lines)
+            List<int> standing = [];
+            for (int i = 0; i < lines.Count; i++)
             {
+                BookDraft line = lines[i];
                 object? there = book.Tables.State(line.Subject);
                 BookDraft? draft = there is null ? line : changed?.Invoke(line, there);
                 written.AddRange(draft is null ? [] : [draft]);
-                standing.AddRange(there is not null && changed is null ? [line.Subject.Name] : []);
+                standing.AddRange(there is not null && changed is null ? [i] : []);
             }
 
             RefuseStanding(standing);
@@ -67,15 +70,24 @@ internal sealed class BroughtIn
         }
     }
 
-    private void RefuseStanding(List<string> standing)
+    // Each by its line, as all other faults of a list are.
+    private void RefuseStanding(List<int> standing)
     {
-        if (standing.Count > 0 && !again)
+        if (standing.Count == 0 || again)
         {
-            string more = standing.Count > MostNames ? $" and {standing.Count - MostNames} more" : string.Empty;
-            throw new InputException(
-                text.Name, EnumWord.Of(Kind),
-                $"{string.Join(", ", standing.Take(MostNames).Select(name => $"'{OneLine.Of(name)}'"))}{more} stand in the book already: "
-                    + "take them out of the list, or bring in the rest alone on purpose");
+            return;
         }
+
+        IReadOnlyList<CsvRow> rows = CsvTable.Read(text, Listing).Rows;
+        ListFaults faults = new(text.Name);
+        foreach (CsvRow row in standing.TakeWhile(_ => !faults.IsFull).Select(i => rows[i]))
+        {
+            faults.Add(row.Line, row.Asked(
+                NameColumn,
+                $"'{row.Text(NameColumn)}' stands in the book already: take the line out, or bring in the rest alone on purpose",
+                AskedFor.BroughtInAgain));
+        }
+
+        faults.Require();
     }
 }

@@ -9,8 +9,9 @@ namespace FeltNest.Runs.Book;
 /// <summary>Corrects entries, and takes acts back: by entries that say so.</summary>
 internal static class Corrections
 {
-    // What else an entry works out by itself.
-    private static readonly string[] WorkedOut = ["cutM", "leadM", "balls", "wasM", "wasLeft"];
+    // What an entry works out by itself; the balls of an order are typed.
+    private static string[] WorkedOut(EntryKind kind) =>
+        kind == EntryKind.TicketFilledIn ? ["cutM", "leadM", "balls"] : ["wasM", "wasLeft"];
 
     /// <summary>Corrects an entry.</summary>
     /// <param name="desk">The desk.</param>
@@ -74,11 +75,12 @@ internal static class Corrections
         JsonObject body = JsonNode.Parse(standing.Body)!.AsObject();
         foreach ((string name, string value) in set)
         {
-            if (Array.IndexOf(WorkedOut, name) >= 0)
+            if (Array.IndexOf(WorkedOut(standing.Kind), name) >= 0)
             {
                 throw new InputException(AskedFor.SetValues, $"{name} follows from the other fields");
             }
 
+            CorrectedValue.Require(standing.Kind, name, value);
             body[name] = NodeOf(name, value);
         }
 
@@ -91,7 +93,7 @@ internal static class Corrections
             throw new InputException(
                 AskedFor.SetValues,
                 $"{string.Join(", ", set.Select(s => OneLine.Of($"{s.Key}={s.Value}")))} does not fit this entry: it has "
-                    + $"{string.Join(", ", FieldsOf(standing.Kind).Except(WorkedOut))}",
+                    + $"{string.Join(", ", FieldsOf(standing.Kind).Except(WorkedOut(standing.Kind)))}",
                 error);
         }
     }

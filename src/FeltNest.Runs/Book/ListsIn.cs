@@ -24,7 +24,7 @@ internal static class ListsIn
     {
         CostInputs costs = costsFile is { } file ? CostsReader.Read(file) : CostInputs.Bare(StockReader.CurrencyOf(list));
         IReadOnlyList<StockEntry> rolls = new StockReader(costs).Entries(list);
-        return new BroughtIn(desk, list, again) { What = "rolls", Kind = SubjectKind.Roll }.Write(
+        return new BroughtIn(desk, list, again) { What = "rolls", Listing = StockListing.Listing, NameColumn = StockListing.Roll }.Write(
         [
             .. rolls.Select(roll => BookDraft.Of(
                 EntryKind.RollReceived, SubjectKind.Roll, roll.Roll.Name, BodyOf(desk, roll) with { Supplier = supplier })),
@@ -34,7 +34,7 @@ internal static class ListsIn
     /// <summary>Dies on the rack, or that can be made.</summary>
     /// <exception cref="InputException">A list that cannot be used, or one that stands in the book.</exception>
     public static BookSaid Dies(BookDesk desk, InputText list, bool again) =>
-        new BroughtIn(desk, list, again) { What = "dies", Kind = SubjectKind.Die }.Write(
+        new BroughtIn(desk, list, again) { What = "dies", Listing = DiesListing.Listing, NameColumn = DiesListing.Die }.Write(
         [
             .. DiesReader.Entries(list).Select(die => BookDraft.Of(EntryKind.DieMade, SubjectKind.Die, die.Die.Name, BodyOf(desk, die))),
         ]);
@@ -51,7 +51,12 @@ internal static class ListsIn
         [
             .. Read(list).Select(order => BookDraft.Of(EntryKind.OrderTaken, SubjectKind.Order, order.Name, BodyOf(order))),
         ];
-        BroughtIn brought = new(desk, list, again || change) { What = "orders", Kind = SubjectKind.Order };
+        BroughtIn brought = new(desk, list, again || change)
+        {
+            What = "orders",
+            Listing = OrdersListing.Listing,
+            NameColumn = OrdersListing.Order,
+        };
         BookSaid said = brought.Write(lines, change ? Changed : null);
         string[] balls = desk.Store.Read(
             book => book.States(SubjectKind.Die, openOnly: false).Select(die => ((DieState)die.State).Die.Ball).Distinct().ToArray());

@@ -5,14 +5,9 @@ using Xunit;
 namespace FeltNest.Tests.Book;
 
 /// <summary>A planner's morning at the book, word by word.</summary>
-public sealed class BookCommandTests : IDisposable
+public sealed class BookCommandTests : BookShop
 {
-    private const string TwoOrders = "K1,T2,0.5,2026-03-04,woven,,\nK2,T2,0.1,2026-03-05,,,\n";
-    private const string OneRoll = "R1,woven,L1,20,50,1.5,m,EUR,yes,,\n";
-
-    private readonly OrdersDesk desk = new();
-
-    public void Dispose() => desk.Dispose();
+    private const string OnPurpose = "take the line out, or bring in the rest alone on purpose (--again)";
 
     [Fact]
     public async Task A_plan_from_the_book_is_the_plan_from_its_lists()
@@ -21,7 +16,7 @@ public sealed class BookCommandTests : IDisposable
 
         Assert.Equal(0, (await Plan("book")).Code);
 
-        Assert.Equal(File.ReadAllText(desk.Path("out/orders.json")), File.ReadAllText(desk.Path("book/orders.json")));
+        Assert.Equal(File.ReadAllText(Desk.Path("out/orders.json")), File.ReadAllText(Desk.Path("book/orders.json")));
         Assert.Empty(JsonNode.Parse((await Show("tickets", "--json")).Out)!.AsArray());
     }
 
@@ -43,11 +38,11 @@ public sealed class BookCommandTests : IDisposable
         CommandRun next = await Plan("second", "--take", "--start", "2026-03-03");
 
         Assert.Contains("feltnest: plan 2 is taken: tickets 3 to 4; 2 tickets before it are withdrawn", next.Messages);
-        JsonNode plan = JsonNode.Parse(File.ReadAllText(desk.Path("second/orders.json")))!;
+        JsonNode plan = JsonNode.Parse(File.ReadAllText(Desk.Path("second/orders.json")))!;
         JsonNode rest = plan["assignments"]![0]!;
         Assert.Equal((3, "K1", "R1", 600), ((int)rest["number"]!, (string)rest["order"]!, (string)rest["roll"]!, (int)rest["strikes"]!));
         Assert.Equal("D1", (string)plan["presses"]![0]!["mountedDie"]!);
-        Assert.Equal(0, (await CommandRun.Of("check", desk.Path("second/orders.json"))).Code);
+        Assert.Equal(0, (await CommandRun.Of("check", Desk.Path("second/orders.json"))).Code);
         Assert.Equal(0, (await Book("check")).Code);
         Assert.Contains("withdrawn", (await Show("tickets", "1")).Out + (await Show("tickets")).Out, StringComparison.Ordinal);
     }
@@ -95,15 +90,47 @@ public sealed class BookCommandTests : IDisposable
     {
         await Furnished();
 
-        CommandRun twice = await Book("order", desk.Path("orders.csv"));
-        CommandRun other = await Book("order", desk.Write("more.csv", OrdersDesk.OrderHead + TwoOrders + "K3,T2,0.2,2026-03-06,,,\n"));
-        CommandRun again = await Book("order", desk.Path("more.csv"), "--again");
+        CommandRun twice = await Book("order", Desk.Path("orders.csv"));
+        CommandRun other = await Book("order", Desk.Write("more.csv", OrdersDesk.OrderHead + TwoOrders + "K3,T2,0.2,2026-03-06,,,\n"));
+        CommandRun again = await Book("order", Desk.Path("more.csv"), "--again");
 
         Assert.Equal((2, 2, 0), (twice.Code, other.Code, again.Code));
         Assert.Contains("was brought in already, as entry 5 at 2026-03-02T06:00:00 by anna", twice.Err, StringComparison.Ordinal);
-        Assert.Contains("order: 'K1', 'K2' stand in the book already", other.Err, StringComparison.Ordinal);
+        Assert.Equal(
+        [
+            $"feltnest: {Desk.Path("more.csv")}: line 2, order: 'K1' stands in the book already: {OnPurpose}",
+            $"feltnest: {Desk.Path("more.csv")}: line 3, order: 'K2' stands in the book already: {OnPurpose}",
+        ], other.Messages);
         Assert.Contains("1 orders brought in", again.Out, StringComparison.Ordinal);
         Assert.Contains("; 2 stand already and stay as they are", again.Out, StringComparison.Ordinal);
+    }
+
+    // Blank lines count as lines of the file, and a page of faults ends with how many more there are.
+    [Fact]
+    public async Task Rolls_that_stand_in_the_book_are_told_by_their_lines_up_to_a_page()
+    {
+        await Furnished();
+        string lines = string.Concat(Enumerable.Range(1, 45).Select(i => OneRoll.Replace("R1", $"N{i}", StringComparison.Ordinal)));
+        await Book("receive", Desk.Write("many.csv", OrdersDesk.StockHead + lines));
+
+        CommandRun run = await Book("receive", Desk.Write("once more.csv", OrdersDesk.StockHead + "\n" + lines));
+
+        Assert.Equal((2, 41), (run.Code, run.Messages.Length));
+        Assert.EndsWith("line 3, roll: 'N1' stands in the book already: " + OnPurpose, run.Messages[0], StringComparison.Ordinal);
+        Assert.EndsWith("line 42, roll: 'N40' stands in the book already: " + OnPurpose, run.Messages[39], StringComparison.Ordinal);
+        Assert.EndsWith("and 5 more faults", run.Messages[40], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Dies_that_stand_in_the_book_are_told_by_their_lines()
+    {
+        await Furnished();
+        string list = File.ReadAllText(Desk.Path("dies.csv"));
+
+        CommandRun run = await Book("die", Desk.Write("other dies.csv", list + "\n"));
+
+        Assert.Equal(2, run.Code);
+        Assert.EndsWith("line 2, die: 'D1' stands in the book already: " + OnPurpose, run.Messages[0], StringComparison.Ordinal);
     }
 
     [Fact]
@@ -111,7 +138,7 @@ public sealed class BookCommandTests : IDisposable
     {
         await Furnished();
 
-        CommandRun run = await Book("order", desk.Write("new.csv", OrdersDesk.OrderHead + "K2,T2,0.3,2026-03-05,,,\n"), "--change");
+        CommandRun run = await Book("order", Desk.Write("new.csv", OrdersDesk.OrderHead + "K2,T2,0.3,2026-03-05,,,\n"), "--change");
 
         Assert.Equal((0, string.Empty), (run.Code, run.Err));
         JsonNode order = JsonNode.Parse((await Show("orders", "--json")).Out)![1]!;
@@ -130,50 +157,17 @@ public sealed class BookCommandTests : IDisposable
             Assert.Equal(0, (await Receive(name)).Code);
         }
 
-        Assert.Equal(0, (await Book("export", desk.Path("lists"))).Code);
+        Assert.Equal(0, (await Book("export", Desk.Path("lists"))).Code);
 
-        string list = File.ReadAllText(desk.Path("lists/stock.csv"));
+        string list = File.ReadAllText(Desk.Path("lists/stock.csv"));
         Assert.All(list.Split('\n').Skip(1), line => Assert.DoesNotMatch("^\"?[=+@-]|,\"?[=+@]|,\"?-[^0-9]", line));
-        string second = desk.Path("second.db");
+        string second = Desk.Path("second.db");
         await CommandRun.Of("book", "start", "--book", second);
-        Assert.Equal(0, (await CommandRun.Of("book", "receive", desk.Path("lists/stock.csv"), "--book", second)).Code);
-        await CommandRun.Of("book", "export", desk.Path("again"), "--book", second);
-        Assert.Equal(list, File.ReadAllText(desk.Path("again/stock.csv")));
+        Assert.Equal(0, (await CommandRun.Of("book", "receive", Desk.Path("lists/stock.csv"), "--book", second)).Code);
+        await CommandRun.Of("book", "export", Desk.Path("again"), "--book", second);
+        Assert.Equal(list, File.ReadAllText(Desk.Path("again/stock.csv")));
         JsonArray rolls = JsonNode.Parse((await CommandRun.Of("book", "show", "rolls", "--json", "--book", second)).Out)!.AsArray();
         Assert.Equal(["R1", .. names], rolls.Select(roll => (string)roll!["name"]!));
-    }
-
-    [Fact]
-    public async Task Only_its_own_hand_takes_an_act_back_without_being_asked()
-    {
-        await Furnished();
-
-        CommandRun other = await CommandRun.Of("book", "undo", "--book", desk.Path("room.db"), "--by", "otto", "--at", "2026-03-02");
-        CommandRun own = await Book("undo", "--why", "wrong list");
-
-        Assert.Equal("feltnest: --sure: the last act, entry 5 (list brought in), is by anna: give this to take it back all the same",
-            Assert.Single(other.Messages));
-        Assert.Equal("entry 8 takes back entry 5 (list brought in) and 2 entries with it\n", own.Out);
-        Assert.Equal("[]\n", (await Show("orders", "--json")).Out);
-    }
-
-    [Theory]
-    [InlineData("--set: strikez=5 does not fit this entry", "strikez=5")]
-    [InlineData("--set: balls follows from the other fields", "balls=5")]
-    [InlineData("--set: strikes=-5 is below 0", "strikes=-5")]
-    [InlineData("--set: strikes=many does not fit this entry", "strikes=many")]
-    [InlineData("--set: strikes=1.5 does not fit this entry", "strikes=1.5")]
-    public async Task A_correction_that_cannot_be_is_refused(string problem, string set)
-    {
-        await Furnished();
-        await Plan("first", "--take");
-        await Book("ticket", "1", "--strikes", "400");
-
-        CommandRun run = await Book("correct", "12", "--set", set, "--why", "typed wrong");
-
-        Assert.Equal(2, run.Code);
-        Assert.Contains(problem, Assert.Single(run.Messages), StringComparison.Ordinal);
-        Assert.Equal(0, (await Book("correct", "12", "--set", "strikes=401", "--why", "typed wrong")).Code);
     }
 
     [Theory]
@@ -208,48 +202,19 @@ public sealed class BookCommandTests : IDisposable
     {
         await Furnished();
         FeltNest.Runs.Book.BookLists early;
-        using (FeltNest.Book.BookStore store = FeltNest.Book.Books.Open(desk.Path("room.db")))
+        using (FeltNest.Book.BookStore store = FeltNest.Book.Books.Open(Desk.Path("room.db")))
         {
             early = FeltNest.Runs.Book.BookLists.Of(store);
         }
 
         await Plan("first", "--take");
 
-        using FeltNest.Book.BookStore later = FeltNest.Book.Books.Open(desk.Path("room.db"));
+        using FeltNest.Book.BookStore later = FeltNest.Book.Books.Open(Desk.Path("room.db"));
         using FeltNest.Runs.Book.BookDesk hand = new(later, BookRoom.Hand());
         FeltNest.Rolls.Orders.Planned.OrderPlan plan =
-            FeltNest.Files.Orders.OrderPlanReader.Read(FeltNest.Files.InputText.OfFile(desk.Path("first/orders.json"))).Plan;
+            FeltNest.Files.Orders.OrderPlanReader.Read(FeltNest.Files.InputText.OfFile(Desk.Path("first/orders.json"))).Plan;
         InputException fault = Assert.Throws<InputException>(() => FeltNest.Runs.Book.PlanTaking.Take(hand, plan, early));
 
         Assert.EndsWith("plan 1 was taken while this one was made: it was not taken; plan again", fault.Message, StringComparison.Ordinal);
     }
-
-    private async Task Furnished()
-    {
-        await desk.Planned(TwoOrders, OneRoll);
-        await CommandRun.Of("book", "start", "--book", desk.Path("room.db"));
-        foreach ((string verb, string list) in ((string, string)[])[("receive", "stock.csv"), ("die", "dies.csv"), ("order", "orders.csv")])
-        {
-            CommandRun run = await Book(verb, desk.Path(list));
-            Assert.Equal((0, string.Empty), (run.Code, run.Err));
-        }
-    }
-
-    private Task<CommandRun> Book(params string[] words) => CommandRun.Of(
-        ["book", .. words, "--book", desk.Path("room.db"),
-            .. words[0] is "check" or "export" ? Array.Empty<string>() : ["--by", "anna", "--at", "2026-03-02T06:00"]]);
-
-    private Task<CommandRun> Show(params string[] words) => CommandRun.Of(["book", "show", .. words, "--book", desk.Path("room.db")]);
-
-    private Task<CommandRun> Receive(string name) => Book(
-        "receive", $"--name={name}", "--felt", "woven", "--lot", "L1", "--width", "20", "--length", "30", "--price", "1.5", "--price-unit",
-        "m",
-        "--currency", "EUR");
-
-    private Task<CommandRun> Plan(string to, params string[] options) => CommandRun.Of(
-    [
-        "orders", "--book", desk.Path("room.db"), "--press", desk.Path("press.json"), "--least-remnant", "0.5", "--out", desk.Path(to),
-        .. options.Contains("--start") ? Array.Empty<string>() : ["--start", "2026-03-02"],
-        .. options.Contains("--take") ? ["--by", "anna", "--at", "2026-03-02T06:20"] : Array.Empty<string>(), .. options,
-    ]);
 }

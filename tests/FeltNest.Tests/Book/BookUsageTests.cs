@@ -37,6 +37,21 @@ public sealed class BookUsageTests
         Assert.Equal(3, PeriodTickets.Of(store, "2026-03-01", null, TicketGrouping.Roll).Tickets.Count);
     }
 
+    // Received with 500 m, measured as 480 m: for each metre used 500 / 480 are paid.
+    [Fact]
+    public void Felt_that_a_tape_misses_is_invoiced_all_the_same()
+    {
+        using BookRoom room = new(BookRoom.Sqlite);
+        using BookStore store = Furnished(room);
+        using BookDesk desk = BookRoom.Desk(store);
+        RollEntries.Measured(desk, "R1", new RollMeasure { LeftM = 480 });
+        TicketEntries.FilledIn(desk, Full(1, 100, "2026-03-02"));
+
+        CutTicket ticket = Assert.Single(PeriodTickets.Of(store, "2026-03-01", null, TicketGrouping.Roll).Tickets);
+
+        Assert.Equal((500m / 480, 480m), (ticket.InvoicedShare, ticket.RollLengthM));
+    }
+
     [Fact]
     public void A_new_version_of_a_standard_changes_no_day_before_it()
     {

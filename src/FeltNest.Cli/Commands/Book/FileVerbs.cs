@@ -48,7 +48,7 @@ internal static class FileVerbs
         {
             BookTable table = BookShow.Of(
                 desk.Store, parse.GetValue(what)!, parse.GetValue(name), parse.GetValue(open),
-                parse.GetValue(all) ? int.MaxValue : UsualLines);
+                parse.GetValue(all) ? int.MaxValue : UsualLines, parse.GetValue(json));
             string shown = (parse.GetValue(json), parse.GetValue(csv)) switch
             {
                 (true, _) => table.Json(),

@@ -24,9 +24,10 @@ internal sealed class CsvRow(CsvTable table, int line, IReadOnlyList<string> val
     /// <summary>Whether numbers that are asked about are meant.</summary>
     public bool Insisted => table.Lists?.Insisted == true;
 
-    /// <summary>A question about a number of this line that can hardly be: it is refused until somebody insists.</summary>
-    public InputException Asked(Field column, string question) =>
-        new(table.File, $"line {line}, {column.Name}", question) { Mend = AskedFor.Insisted };
+    /// <summary>A question about one column of this line, such as a number that can hardly be: it is refused until it is said to be
+    /// meant.</summary>
+    public InputException Asked(Field column, string question, AskedFor meant = AskedFor.Insisted) =>
+        new(table.File, $"line {line}, {column.Name}", question) { Mend = meant };
 
     /// <summary>An error about this line that makes all lines behind it too many.</summary>
     public InputException TooMany(Field column, string problem)

@@ -113,6 +113,30 @@ public sealed class TicketSplittingTests
         }
     });
 
+    // 1,000 panels of 45 m2 struck, and ten rows where the layout has nine: more rows than planned take no felt away.
+    [Fact]
+    public void More_rows_than_the_layout_has_are_no_loss() => Assert.Equal(
+        0, M2(TicketSplitting.Of(Ticket with { LayoutRows = 9, Rows = 10 }, null)!, TicketCause.Width));
+
+    // 18 EUR a metre of 1.5 m: 12 EUR a square metre. A promise of 12 USD says nothing about felt paid in EUR.
+    [Fact]
+    public void A_price_promised_in_another_currency_is_not_taken()
+    {
+        CutTicket ticket = Ticket with { PricePerMetre = 36 };
+
+        Assert.Equal(12 * 45.6m, Priced("EUR") - Extra());
+        Assert.Equal(24 * 45.6m, Priced("USD") - (2 * Extra()));
+
+        decimal Priced(string currency) => TicketSplitting.Of(ticket, Standard with { Currency = currency })!.StandardMoney;
+
+        // What the standard allows beyond the 45.6 m2 of the ticket, at 12 EUR.
+        decimal Extra() => 12 * (TicketSplitting.Of(ticket, Standard)!.StandardM2 - 45.6m);
+    }
+
+    [Fact]
+    public void A_ticket_without_a_whole_pair_has_no_part_in_the_sum() => Assert.Null(
+        TicketSplitting.Of(Ticket with { GoodPanels = 5, UnpairedPanels = 5 }, null));
+
     private static readonly Gen<CutTicket> Tickets =
         from strikes in Gen.Int[1, 200]
         from lost in Gen.Int[0, 9]

@@ -195,6 +195,40 @@ public sealed class ListTextTests : IDisposable
         Assert.Equal("and 17 more faults", fault.Further[^1].Problem);
     }
 
+    // Forty stand on a page: one more is counted, not told.
+    [Theory]
+    [InlineData(40, 39, "line 41, due")]
+    [InlineData(41, 40, null)]
+    public void A_page_holds_forty_faults(int lines, int behind, string? last)
+    {
+        InputException fault = Refused(
+            Head + string.Concat(Enumerable.Range(1, lines).Select(i => $"K{i},T2,1,no day\n")), new ListReading());
+
+        Assert.Equal((behind, last), (fault.Further.Count, fault.Further[^1].Field));
+    }
+
+    [Fact]
+    public void One_list_has_one_decimal_mark() => Assert.Contains(
+        "line 3, thousandBalls: '1.500' has a decimal '.' where line 2 has a decimal ',': use one of them",
+        Refused("order;ball;thousandBalls;due\nK1;T2;2,4;2026-03-31\nK2;T2;1.500;2026-03-31\n", new ListReading()).Message,
+        StringComparison.Ordinal);
+
+    [Fact]
+    public void A_line_with_a_value_too_many_is_refused() => Assert.Contains(
+        "line 2: has 5 values where the line of names has 4; are these decimal commas?",
+        Refused(Head + "K1,T2,2,4,2026-03-31\n", new ListReading()).Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void A_separator_of_two_letters_is_none() => Assert.Contains(
+        "line 1: 'sep=;;' tells no separator",
+        Refused("sep=;;\norder;ball;thousandBalls;due\nK1;T2;1;2026-03-31\n", new ListReading()).Message, StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("1999-12-31")]
+    [InlineData("2200-01-01")]
+    public void A_day_of_another_century_is_refused(string day) => Assert.Contains(
+        $"'{day}' is not a day", Refused($"{Head}K1,T2,1,{day}\n", new ListReading()).Message, StringComparison.Ordinal);
+
     [Fact]
     public void What_a_formula_left_when_it_failed_is_no_name() => Assert.Contains(
         "line 2, order: '#REF!' is an error of the sheet", Refused(Head + "#REF!,T2,1,2026-03-31\n", new ListReading()).Message,

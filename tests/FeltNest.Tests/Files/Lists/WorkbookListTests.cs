@@ -54,12 +54,16 @@ public sealed class WorkbookListTests : IDisposable
     [InlineData("line 3, thousandBalls: '#DIV/0!' is an error of the sheet")]
     [InlineData("line 3, order: '#NO VALUE' is an error of the sheet")]
     [InlineData("line 3, due: '2026-03-31T12:00' is not a day")]
+    [InlineData("line 4, due: '06:00' is not a day")]
     public void Faults_of_cells_are_told_by_row_and_column(string told)
     {
         InputException fault = Refused(Of(("s",
             [
                 Head, [Text("K1"), Text("T2"), Number("0.015", 3), Number("46112", 1)],
                 [SampleWorkbook.Formula("1+1"), Text("T2"), Error("#DIV/0!"), Number("46112.5", 2)],
+
+                // A quarter of a day: a time alone, with no day.
+                [Text("K3"), Text("T2"), Number("1"), Number("0.25", 2)],
             ])));
         Assert.Contains(told, string.Join("\n", fault.Further.Select(one => one.Message).Prepend(fault.Message)), StringComparison.Ordinal);
     }
