@@ -1,6 +1,5 @@
 using FeltNest.Die.Proof;
 using FeltNest.Drawing.Sheets.Dies;
-using FeltNest.Files;
 using FeltNest.Files.Csv;
 using FeltNest.Files.Dies;
 using FeltNest.Report;

@@ -104,7 +104,11 @@ internal static class MeasuredReport
             .Line("allowed off the outline", life.ToleranceMm / 2, "0.###", "mm")
             .Line(
                 "drift reaches it at", life.DriftLimit is { } limit ? Invariant($"{limit:0}") : "not seen",
-                "strikes, the first cavity and ply to do so")
+                life.First is { LimitFrom: { } early } first
+                    ? Invariant(
+                        $"strikes, the first to do so; {early:0} to {(first.LimitTo is { } late ? Invariant($"{late:0}") : "no end")}, "
+                            + $"95 %")
+                    : "strikes, the first cavity and ply to do so")
             .Line("stated life", life.StatedLife is { } stated ? Invariant($"{stated}") : "not stated", "strikes")
             .Line("re-rule at", life.ReRuleAt is { } at ? Invariant($"{at:0}") : "not known", "strikes, whichever comes first");
         if (life.Drifts.Count > 0)
@@ -140,6 +144,30 @@ internal static class MeasuredReport
         if (life.ReRuleAt is { } at && life.Strikes >= at)
         {
             yield return Invariant($"due for re-ruling: {life.Strikes} strikes, {at:0} is the limit");
+        }
+
+        if (life.First?.LimitFrom is { } from && life.Strikes >= from && life.Strikes < (life.ReRuleAt ?? double.PositiveInfinity))
+        {
+            yield return Invariant($"the limit may be reached already: {life.Strikes} strikes, {from:0} is the early end of its interval");
+        }
+
+        foreach (DieDrift d in life.Drifts)
+        {
+            switch (d.Fit)
+            {
+                case DriftFit.OneOff:
+                    yield return $"cavity {d.Cavity}, {d.Ply}: one reading lies off the line of the others: the drift may not be used "
+                        + $"before "
+                        + "it is measured again";
+                    break;
+                case DriftFit.Bends:
+                    yield return $"cavity {d.Cavity}, {d.Ply}: the readings bend, a straight line does not fit: read more often, the limit "
+                        + "may come earlier";
+                    break;
+                case DriftFit.TooFew:
+                    yield return $"cavity {d.Cavity}, {d.Ply}: fewer than four readings: whether a straight line fits is not known";
+                    break;
+            }
         }
 
         if (life.Drifts.Count == 0)

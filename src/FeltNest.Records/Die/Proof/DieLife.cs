@@ -30,6 +30,9 @@ internal sealed record DieLife
     /// <summary>Strikes at which the first drift leaves the tolerance; null where none does.</summary>
     public double? DriftLimit => Drifts.Select(d => d.LimitStrikes).Where(l => l is not null).DefaultIfEmpty(null).Min();
 
+    /// <summary>The drift that leaves the tolerance first, or null.</summary>
+    public DieDrift? First => Drifts.Where(d => d.LimitStrikes is not null).MinBy(d => d.LimitStrikes);
+
     /// <summary>Strikes at which to rule again: the drift's limit or the stated life, whichever comes first; null where neither is
     /// known.</summary>
     public double? ReRuleAt => (DriftLimit, StatedLife) switch

@@ -58,5 +58,37 @@ internal static class LifeFigures
         drift.Same("perThousandMm", 1000 * slope, Shares.Room(1000 * slope));
         double? limit = slope > 0 ? Math.Max(0, (half - start) / slope) : null;
         drift.Same("limitStrikes", limit, Shares.Room(limit ?? 0));
+        double rest = readings.Sum(r => Math.Pow(r.Number("worstMm") - start - (slope * r.Number("strikes")), 2));
+        double? scatter = n > 2 ? Math.Sqrt(rest / (n - 2)) : null;
+        drift.Same("scatterMm", scatter, Shares.Room(scatter ?? 0));
+        foreach (string end in (string[])["limitFrom", "limitTo"])
+        {
+            // The tolerance lies on the border of the band there: as far off the line as 95 per cent of all lines reach.
+            if (drift.Optional(end) is > 0 and { } at && scatter is > 0 and { } known)
+            {
+                double reach = known * Math.Sqrt((1 / n) + (Math.Pow(at - (x / n), 2) / (below / n)));
+                double outside = Outside(Math.Abs(half - start - (slope * at)) / reach, n - 2);
+                drift.Keep(Math.Abs(outside - 0.05) <= 1e-5, end, $"leaves {Shown(outside)} outside where 0.05 is wanted");
+            }
+        }
+
+        drift.Keep((drift.Optional("limitFrom") ?? 0) <= (limit ?? double.PositiveInfinity) + 1, "limitFrom", "is after limitStrikes");
+    }
+
+    private static string Shown(double share) => share.ToString("0.#####", System.Globalization.CultureInfo.InvariantCulture);
+
+    // Share of Student's distribution outside a factor on both sides: its density added up by Simpson's rule over the angle whose tangent
+    // is the factor over the root of the freedoms.
+    private static double Outside(double factor, double freedom)
+    {
+        const int parts = 2000;
+        double Upto(double angle)
+        {
+            double Density(int i) => Math.Pow(Math.Cos(angle * i / parts), freedom - 1);
+            double sum = Density(0) + Density(parts) + Enumerable.Range(1, parts - 1).Sum(i => Density(i) * (i % 2 == 1 ? 4 : 2));
+            return sum * angle / parts / 3;
+        }
+
+        return 1 - (Upto(Math.Atan(factor / Math.Sqrt(freedom))) / Upto(Math.PI / 2));
     }
 }

@@ -30,18 +30,24 @@ internal static class DriftLines
     // The drift of readings at two counts of strikes or more.
     private static DieDrift Line(int cavity, string ply, IReadOnlyList<DieReading> readings, double toleranceMm)
     {
-        double meanX = readings.Average(r => (double)r.Strikes);
-        double meanY = readings.Average(r => r.WorstMm);
-        double slope =
-            readings.Sum(r => (r.Strikes - meanX) * (r.WorstMm - meanY)) / readings.Sum(r => (r.Strikes - meanX) * (r.Strikes - meanX));
-        double start = meanY - (slope * meanX);
+        (double X, double Y)[] points = [.. readings.Select(r => ((double)r.Strikes, r.WorstMm))];
+        DriftLine line = DriftLine.Of(points);
+        (double? from, double? to) = line.Crossing(toleranceMm / 2);
         return new DieDrift
         {
             Cavity = cavity,
             Ply = ply,
-            StartMm = start,
-            PerThousandMm = 1000 * slope,
-            LimitStrikes = slope > 0 ? Math.Max(0, ((toleranceMm / 2) - start) / slope) : null,
+            StartMm = line.Start,
+            PerThousandMm = 1000 * line.Slope,
+            ScatterMm = line.Scatter,
+            Count = points.Length,
+            MeanStrikes = line.MeanX,
+            SquaredStrikes = line.SquaredX,
+            Student = line.Factor,
+            LimitStrikes = line.Slope > 0 ? Math.Max(0, ((toleranceMm / 2) - line.Start) / line.Slope) : null,
+            LimitFrom = from,
+            LimitTo = to,
+            Fit = DriftDoubt.Of(points),
         };
     }
 }

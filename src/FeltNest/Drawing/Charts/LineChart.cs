@@ -96,13 +96,16 @@ internal sealed record LineChart
         }
     }
 
+    // A line may end before the plot does.
+    private static double Last(ChartSeries line) => line.Values.LastOrDefault(double.IsFinite);
+
     // Names beside the ends of their lines, pushed apart from below where lines end close together.
     private IEnumerable<Mark> Names(Box plot, ChartAxis up)
     {
         double free = double.NegativeInfinity;
-        foreach (ChartSeries line in Series.Where(s => s.Name.Length > 0).OrderBy(s => s.Values[^1]))
+        foreach (ChartSeries line in Series.Where(s => s.Name.Length > 0).OrderBy(Last))
         {
-            double y = Math.Max(plot.MinY + (up.Share(line.Values[^1]) * plot.Height), free);
+            double y = Math.Max(plot.MinY + (up.Share(Last(line)) * plot.Height), free);
             yield return new TextMark
             {
                 Text = line.Name,

@@ -1,3 +1,4 @@
+using FeltNest.Die.Proof;
 using FeltNest.Files.Fields;
 
 namespace FeltNest.Files.Dies;
@@ -53,6 +54,13 @@ internal static class DieLifeDocument
         public static readonly TextField Ply = Set.Add(new TextField("ply"));
         public static readonly NumberField StartMm = Set.Add(new NumberField("startMm", "at no strikes"));
         public static readonly NumberField PerThousandMm = Set.Add(new NumberField("perThousandMm", "mm in a thousand strikes"));
+        public static readonly NumberField ScatterMm = Set.Add(
+            new NumberField("scatterMm", "of the readings about the line; null with fewer than three") { OrNull = true });
+        public static readonly NumberField LimitFrom = Set.Add(
+            new NumberField("limitFrom", "early end of limitStrikes, 95 per cent; null where it cannot be told") { OrNull = true });
+        public static readonly NumberField LimitTo = Set.Add(
+            new NumberField("limitTo", "late end; null where there may be none") { OrNull = true });
+        public static readonly EnumField<DriftFit> Fit = Set.Add(new EnumField<DriftFit>("fit", "how well a straight line fits"));
         public static readonly NumberField LimitStrikes = Set.Add(
             new NumberField("limitStrikes", "where the line reaches half the tolerance") { OrNull = true });
     }

@@ -75,6 +75,10 @@ internal static class MeasuredWriter
                         .Text(DriftFields.Ply, d.Ply)
                         .Number(DriftFields.StartMm, d.StartMm)
                         .Number(DriftFields.PerThousandMm, d.PerThousandMm)
+                        .Number(DriftFields.ScatterMm, d.ScatterMm)
+                        .Number(DriftFields.LimitFrom, d.LimitFrom)
+                        .Number(DriftFields.LimitTo, d.LimitTo)
+                        .Text(DriftFields.Fit, EnumWord.Of(d.Fit))
                         .Number(DriftFields.LimitStrikes, d.LimitStrikes))
             .Objects(
                 DieLifeDocument.Readings, life.Readings,

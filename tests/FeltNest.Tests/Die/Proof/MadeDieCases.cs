@@ -1,4 +1,3 @@
-using System.Text;
 using FeltNest.Die;
 using FeltNest.Die.Check;
 using FeltNest.Die.Proof;

@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Diagnostics;
 using FeltNest.Die;
 using FeltNest.Die.Gang;

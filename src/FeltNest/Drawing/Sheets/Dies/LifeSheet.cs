@@ -27,7 +27,7 @@ internal static class LifeSheet
     /// <summary>Draws the sheet.</summary>
     public static Sheet Draw(DieLife life)
     {
-        double[] strikes = [.. life.Readings.Select(r => (double)r.Strikes).Distinct().Order()];
+        double[] strikes = Places(life);
         LineChart chart = new()
         {
             Title = "Worst place off the outline, mm",
@@ -48,11 +48,51 @@ internal static class LifeSheet
             [
                 .. Head(life, named),
                 .. chart.Draw(new Box { MinX = Left, MinY = 66, MaxX = Right, MaxY = Height - 32 }),
-                .. FigureTable.Draw(new Point2(Left, 60), 128, Figures(life)),
-                .. TextBlock.Draw(new Point2(Left + 138, 60), 128, Words),
-                .. TextBlock.Draw(new Point2(Left, 30), Right - Left, SafetyWords.Brief),
+                .. FigureTable.Draw(new Point2(Left, 63), 128, Figures(life)),
+                .. TextBlock.Draw(new Point2(Left + 138, 63), 128, Words),
+                .. TextBlock.Draw(new Point2(Left, 27), Right - Left, SafetyWords.Brief),
             ],
         };
+    }
+
+    // Counts of strikes with a reading, and even steps to where the line reaches the tolerance, so that it is drawn on to there.
+    private static double[] Places(DieLife life)
+    {
+        const int steps = 40;
+        double end = life.Strikes * 1.1;
+        foreach (double? far in (double?[])[life.First?.LimitTo, life.DriftLimit, life.ReRuleAt])
+        {
+            end = Math.Max(end, Math.Min(far ?? 0, 3.0 * Math.Max(1, life.Strikes)));
+        }
+
+        return
+        [
+            .. life.Readings.Select(r => (double)r.Strikes).Concat(Enumerable.Range(0, steps + 1).Select(i => Math.Round(end * i / steps)))
+                .Distinct()
+                .Order(),
+        ];
+    }
+
+    // The drift that is first at the tolerance, drawn on with its band.
+    private static IEnumerable<ChartSeries> Drawn(DieLife life, double[] strikes)
+    {
+        if ((life.First ?? life.Drifts.FirstOrDefault()) is not { } first)
+        {
+            yield break;
+        }
+
+        yield return new ChartSeries($"line {first.Cavity} {first.Ply}", [.. strikes.Select(first.LineMm)], new Pen(0.25, Ink.Soft), true);
+        if (first.BandMm(0) is null)
+        {
+            yield break;
+        }
+
+        foreach (int side in (int[])[1, -1])
+        {
+            yield return new ChartSeries(
+                string.Empty, [.. strikes.Select(x => Math.Max(0, first.LineMm(x) + (side * first.BandMm(x)!.Value)))],
+                new Pen(0.18, Ink.Soft, 1.5, 1), true);
+        }
     }
 
     // The tolerance, and a line of the worst readings of each cavity and ply.
@@ -74,8 +114,9 @@ internal static class LifeSheet
             new("allowed", [.. strikes.Select(_ => life.ToleranceMm / 2)], new Pen(0.35, Warning, 3, 1), true),
             .. groups.Select((g, i) =>
                 new ChartSeries(
-                    double.IsFinite(Worst(g, strikes[^1])) ? $"{g.Cavity} {g.Ply}" : string.Empty, [.. strikes.Select(x => Worst(g, x))],
+                    $"{g.Cavity} {g.Ply}", [.. strikes.Select(x => Worst(g, x))],
                     new Pen(0.35, colours[i % colours.Length]))),
+            .. Drawn(life, strikes),
         ];
     }
 
@@ -104,10 +145,20 @@ internal static class LifeSheet
     [
         ("strikes so far", F(life.Strikes)),
         ("drift reaches the tolerance at", F(life.DriftLimit)),
+        ("between, 95 %", life.First is { LimitFrom: { } early } first ? $"{F(early)} and {F(first.LimitTo)}" : "not known"),
+        ("a straight line", Fit(life.First?.Fit)),
         ("stated life", F(life.StatedLife)),
         ("re-rule at", $"{F(life.ReRuleAt)} strikes"),
         ("last readings", life.Failed ? "OUTSIDE the tolerance" : "within the tolerance"),
     ];
+
+    private static string Fit(DriftFit? fit) => fit switch
+    {
+        DriftFit.Line => "fits",
+        DriftFit.OneOff => "DOES NOT FIT: one reading lies off",
+        DriftFit.Bends => "DOES NOT FIT: the readings bend",
+        _ => "not known: fewer than four readings",
+    };
 
     private static string F(double? value) => value is { } number ? number.ToString("0", CultureInfo.InvariantCulture) : "not known";
 }
