@@ -29,6 +29,7 @@ internal sealed class ResultFile
         ".dxf" => "image/vnd.dxf",
         ".csv" => "text/csv",
         ".html" => "text/html",
+        ".txt" => "text/plain",
         _ => "application/json",
     };
 

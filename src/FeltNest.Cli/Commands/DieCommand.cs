@@ -102,6 +102,11 @@ internal sealed class DieCommand
                 DefaultFolder.OfMeasured(path, "made", made));
         }
 
+        if (parse.GetValue(measured.QuoteAnswer) is { } answer)
+        {
+            return (new QuoteAnswerRun(path, answer, measured.CostsOf(parse)), DefaultFolder.OfMeasured(path, "quoted", answer));
+        }
+
         if (parse.GetValue(measured.Readings) is { } readings)
         {
             return (new LifeRun(

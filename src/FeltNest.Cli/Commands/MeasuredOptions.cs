@@ -25,6 +25,8 @@ internal sealed class MeasuredOptions
         scan = new ScanOption(command);
         command.Add(Readings);
         command.Add(Newer);
+        command.Add(QuoteAnswer);
+        command.Add(Costs);
         lists = new ListOptions(command);
     }
 
@@ -34,7 +36,7 @@ internal sealed class MeasuredOptions
     /// <exception cref="InputException">Names the option that cannot be used, and what it belongs to.</exception>
     public void RefuseStrays(ParseResult parse, IEnumerable<Option> design)
     {
-        Option[] jobs = [.. ((Option[])[Measured, AsMade, Readings]).Where(job => Given(parse, job))];
+        Option[] jobs = [.. ((Option[])[Measured, AsMade, Readings, QuoteAnswer]).Where(job => Given(parse, job))];
         if (jobs.Length > 1)
         {
             throw new InputException(null, jobs[1].Name, $"cannot go with {jobs[0].Name}: give one of them");
@@ -43,7 +45,7 @@ internal sealed class MeasuredOptions
         foreach ((Option[] owners, Option[] own) in ((Option[], Option[])[])
             [
                 ([Measured, AsMade], [Profile, Uncertainty, Steepness, InFrame]), ([Measured], [Part]), ([AsMade], [Position]),
-                ([Readings], [Newer]),
+                ([Readings], [Newer]), ([QuoteAnswer], [Costs]),
             ])
         {
             if (!owners.Intersect(jobs).Any() && own.FirstOrDefault(option => Given(parse, option)) is { } stray)
@@ -86,6 +88,11 @@ internal sealed class MeasuredOptions
         InFrame = parse.GetValue(InFrame),
         Dpi = scan.Of(parse),
     };
+
+    /// <summary>The costs that go with an answer.</summary>
+    /// <exception cref="InputException">There are none.</exception>
+    public string CostsOf(ParseResult parse) =>
+        parse.GetValue(Costs) ?? throw new InputException(null, Costs.Name, "is needed: the answer's price goes into a costs file");
 
     /// <summary>How readings are read.</summary>
     public ListReading Lists(ParseResult parse) => lists.Asked(parse);
@@ -162,6 +169,20 @@ internal sealed class MeasuredOptions
     public Option<string?> Readings { get; } = new("--readings")
     {
         Description = "First-article readings of a die.json by date and strikes (CSV): drift, and when to rule again.",
+        HelpName = "file",
+    };
+
+    /// <summary>A maker's answer.</summary>
+    public Option<string?> QuoteAnswer { get; } = new("--quote-answer")
+    {
+        Description = "The maker's answer to the request for a quote (JSON): its price and life go into a new costs file.",
+        HelpName = "file",
+    };
+
+    /// <summary>Costs that the answer goes into.</summary>
+    public Option<string?> Costs { get; } = new("--costs")
+    {
+        Description = "With --quote-answer: the costs file that the answer goes into; it is not changed itself.",
         HelpName = "file",
     };
 

@@ -1,3 +1,4 @@
+using System.Text;
 using FeltNest.Die;
 using FeltNest.Die.Gang;
 using FeltNest.Die.Order;
@@ -34,7 +35,7 @@ internal sealed class DieRun : IRun
     public IReadOnlyList<string> FileNames =>
     [
         "die.json", "die.dxf", .. Enumerable.Range(0, parts).Select(i => Cavity(i, parts)), "board.dxf", "die.pdf",
-        .. DieSheets.Names(parts).SelectMany(s => new[] { $"{s}.svg", $"{s}.png" }),
+        .. DieSheets.Names(parts).SelectMany(s => new[] { $"{s}.svg", $"{s}.png" }), "quote.html", "quote.txt",
     ];
 
     /// <inheritdoc/>
@@ -75,6 +76,10 @@ internal sealed class DieRun : IRun
                 File($"{name}.png", () => PngWriter.Write(drawn.Value[i])),
             }),
         ];
+        // The request names every file that goes with it; pictures are there to be looked at and hold nothing of their own.
+        ResultFile[] sent = [.. files.Where(file => !file.Name.EndsWith(".png", StringComparison.Ordinal))];
+        files.Add(File("quote.html", () => QuoteRequest.Html(design, Hashed(sent))));
+        files.Add(File("quote.txt", () => Encoding.UTF8.GetBytes(QuoteRequest.Text(design, Hashed(sent)))));
         return files;
 
         ResultFile File(string name, Func<byte[]> make) => new(name, () =>
@@ -83,6 +88,8 @@ internal sealed class DieRun : IRun
             return make();
         });
     }
+
+    private static IEnumerable<(string Name, byte[] Bytes)> Hashed(ResultFile[] files) => files.Select(file => (file.Name, file.Content));
 
     private static string Cavity(int place, int count) => $"{CutParts.Named("cavity", CutParts.Letter(place, count))}.dxf";
 }

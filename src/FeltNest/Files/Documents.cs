@@ -31,7 +31,7 @@ internal static class Documents
         WaistDocument.Document, CostsDocument.Document, PressDocument.Document,
         CompareDocument.Document, FamilyDocument.Document, UsageDocument.Document, PeriodDocument.Document,
         RollDocument.Document, RollPlanDocument.Document,
-        DieOrderDocument.Document,
+        DieOrderDocument.Document, DieQuoteDocument.Document,
         DieDocument.Document, FirstArticleDocument.Document, MadeDieDocument.Document, DieLifeDocument.Document, OrderPlanDocument.Document,
         CheckDocument.Document,
     ];

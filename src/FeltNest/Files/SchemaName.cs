@@ -69,6 +69,9 @@ internal static class SchemaName
     /// <summary>Measured panel judged.</summary>
     public const string FirstArticle = "feltnest/first-article/1";
 
+    /// <summary>A maker's answer to a request for a quote.</summary>
+    public const string DieQuote = "feltnest/die-quote/1";
+
     /// <summary>Die as it was made, judged.</summary>
     public const string MadeDie = "feltnest/made-die/1";
 

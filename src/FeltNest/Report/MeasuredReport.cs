@@ -151,28 +151,27 @@ internal static class MeasuredReport
             yield return Invariant($"the limit may be reached already: {life.Strikes} strikes, {from:0} is the early end of its interval");
         }
 
-        foreach (DieDrift d in life.Drifts)
+        foreach (string doubt in life.Drifts.SelectMany(Doubts))
         {
-            switch (d.Fit)
-            {
-                case DriftFit.OneOff:
-                    yield return $"cavity {d.Cavity}, {d.Ply}: one reading lies off the line of the others: the drift may not be used "
-                        + $"before "
-                        + "it is measured again";
-                    break;
-                case DriftFit.Bends:
-                    yield return $"cavity {d.Cavity}, {d.Ply}: the readings bend, a straight line does not fit: read more often, the limit "
-                        + "may come earlier";
-                    break;
-                case DriftFit.TooFew:
-                    yield return $"cavity {d.Cavity}, {d.Ply}: fewer than four readings: whether a straight line fits is not known";
-                    break;
-            }
+            yield return doubt;
         }
 
         if (life.Drifts.Count == 0)
         {
             yield return "no cavity and ply was read at two counts of strikes: no drift can be seen yet";
         }
+    }
+
+    // What speaks against the straight line of a drift.
+    private static IEnumerable<string> Doubts(DieDrift drift)
+    {
+        string named = $"cavity {drift.Cavity}, {drift.Ply}";
+        return drift.Fit switch
+        {
+            DriftFit.OneOff => [$"{named}: one reading lies off the line of the others: do not use the drift before it is measured again"],
+            DriftFit.Bends => [$"{named}: the readings bend, a straight line does not fit: read more often, the limit may come earlier"],
+            DriftFit.TooFew => [$"{named}: fewer than four readings: whether a straight line fits is not known"],
+            _ => [],
+        };
     }
 }

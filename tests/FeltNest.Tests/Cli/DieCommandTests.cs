@@ -6,6 +6,8 @@ using FeltNest.Die.Gang;
 using FeltNest.Files;
 using FeltNest.Files.Dies;
 using FeltNest.Files.Layouts;
+using FeltNest.Cost.Sheet;
+using FeltNest.Files.Costs;
 using FeltNest.Geometry;
 using FeltNest.Layout;
 using FeltNest.Tests.Die;
@@ -33,7 +35,7 @@ public sealed class DieCommandTests(DesignedDie designed) : IClassFixture<Design
         Assert.Equal(
             [
                 "board.dxf", "cavity.dxf", "cavity.png", "cavity.svg", "die.dxf", "die.json", "die.pdf", "die.png", "die.svg", "order.png",
-                "order.svg", "section.png", "section.svg", "template.png", "template.svg",
+                "order.svg", "quote.html", "quote.txt", "section.png", "section.svg", "template.png", "template.svg",
             ],
             Directory.GetFiles(designed.Results).Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal));
         JsonElement die = JsonDocument.Parse(run.Out).RootElement;
@@ -119,6 +121,74 @@ public sealed class DieCommandTests(DesignedDie designed) : IClassFixture<Design
         Assert.Equal(2, bad.Code);
         Assert.Contains(
             $"line 2, cavity: {cavities + 1} is outside 1 to {cavities}", Assert.Single(bad.Messages), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_request_for_a_quote_names_the_hash_of_every_file_that_goes_with_it()
+    {
+        string request = File.ReadAllText(Path.Combine(designed.Results, "quote.txt"));
+        string page = File.ReadAllText(Path.Combine(designed.Results, "quote.html"));
+
+        Assert.All(
+            (string[])["die.json", "die.dxf", "cavity.dxf", "board.dxf", "die.pdf"],
+            name =>
+            {
+                byte[] hash = System.Security.Cryptography.SHA256.HashData(File.ReadAllBytes(Path.Combine(designed.Results, name)));
+                string line = request.Split('\n').Single(l => l.StartsWith($"{name} ", StringComparison.Ordinal));
+                Assert.EndsWith(Convert.ToHexStringLower(hash), line, StringComparison.Ordinal);
+                Assert.Contains(Convert.ToHexStringLower(hash), page, StringComparison.Ordinal);
+            });
+        Assert.Contains("local codes", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task An_answer_s_price_and_life_go_into_the_costs_and_nothing_else_changes()
+    {
+        string costs = RepositoryFile.PathOf("shapes", "demo", "costs.json");
+        string answer = RepositoryFile.PathOf("shapes", "demo", "dies", "quote-answer.json");
+        CommandRun run = await CommandRun.Of(
+            "die", designed.Die, "--quote-answer", answer, "--costs", costs, "--out", folder.Path("quoted"), "--json");
+        Assert.True(run.Code == 0, run.Err);
+
+        JsonNode before = JsonNode.Parse(File.ReadAllText(costs))!;
+        JsonNode after = JsonNode.Parse(File.ReadAllText(folder.Path("quoted/costs.json")))!;
+        DieCost die = CostsReader.Read(folder.Path("quoted/costs.json")).Die!;
+        Assert.Equal((2150, 55000, 2, 690), ((int)die.Price, die.LifeStrikes, die.ReRules, (int)die.ReRulePrice));
+        before.AsObject().Remove("die");
+        after.AsObject().Remove("die");
+        Assert.True(JsonNode.DeepEquals(before, after));
+    }
+
+    [Theory]
+    [InlineData("die: 'other' is another die than 'gang die A'", "die", "other")]
+    [InlineData("revision: 'Z' is not the die's: A", "revision", "Z")]
+    [InlineData("dieSha256: is the hash of another file", "dieSha256", "00ff")]
+    [InlineData("currency: is EUR and the quote is in GBP", "currency", "GBP")]
+    [InlineData("reRulePrice: is missing: the die can be ruled again 2 times", "reRulePrice", null)]
+    public async Task An_answer_that_does_not_belong_here_is_refused(string told, string field, string? value)
+    {
+        JsonNode answer = JsonNode.Parse(File.ReadAllText(RepositoryFile.PathOf("shapes", "demo", "dies", "quote-answer.json")))!;
+        answer[field] = value;
+        File.WriteAllText(folder.Path("answer.json"), answer.ToJsonString());
+
+        CommandRun run = await CommandRun.Of(
+            "die", designed.Die, "--quote-answer", folder.Path("answer.json"), "--costs",
+            RepositoryFile.PathOf("shapes", "demo", "costs.json"), "--out", folder.Path("no"));
+
+        Assert.Equal((2, string.Empty), (run.Code, run.Out));
+        Assert.Contains(told, Assert.Single(run.Messages), StringComparison.Ordinal);
+        Assert.False(Directory.Exists(folder.Path("no")));
+    }
+
+    [Theory]
+    [InlineData("--quote-answer", "a.json", "--costs: is needed")]
+    [InlineData("--costs", "c.json", "--costs: belongs to --quote-answer: give it too")]
+    public async Task An_answer_and_costs_go_together(string option, string value, string told)
+    {
+        CommandRun run = await CommandRun.Of("die", designed.Die, option, value);
+
+        Assert.Equal(2, run.Code);
+        Assert.Contains(told, Assert.Single(run.Messages), StringComparison.Ordinal);
     }
 
     [Theory]

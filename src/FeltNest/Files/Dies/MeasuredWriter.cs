@@ -66,20 +66,7 @@ internal static class MeasuredWriter
                 .Number(DieFields.LifeStrikes, Math.Max(1, Math.Floor(life.ReRuleAt ?? wear.LifeStrikes)))
                 .Number(DieFields.ReRules, wear.ReRules)
                 .Number(DieFields.ReRulePrice, (double)wear.ReRulePrice))
-            .Objects(
-                DieLifeDocument.Drifts, life.Drifts,
-                (
-                    item,
-                    d) => item
-                        .Number(DriftFields.Cavity, d.Cavity)
-                        .Text(DriftFields.Ply, d.Ply)
-                        .Number(DriftFields.StartMm, d.StartMm)
-                        .Number(DriftFields.PerThousandMm, d.PerThousandMm)
-                        .Number(DriftFields.ScatterMm, d.ScatterMm)
-                        .Number(DriftFields.LimitFrom, d.LimitFrom)
-                        .Number(DriftFields.LimitTo, d.LimitTo)
-                        .Text(DriftFields.Fit, EnumWord.Of(d.Fit))
-                        .Number(DriftFields.LimitStrikes, d.LimitStrikes))
+            .Objects(DieLifeDocument.Drifts, life.Drifts, Drift)
             .Objects(
                 DieLifeDocument.Readings, life.Readings,
                 (
@@ -93,4 +80,15 @@ internal static class MeasuredWriter
                         .Number(ReadingFields.WorstMm, r.WorstMm))
             .Finish();
     }
+
+    private static void Drift(JsonOutput item, DieDrift drift) => item
+        .Number(DriftFields.Cavity, drift.Cavity)
+        .Text(DriftFields.Ply, drift.Ply)
+        .Number(DriftFields.StartMm, drift.StartMm)
+        .Number(DriftFields.PerThousandMm, drift.PerThousandMm)
+        .Number(DriftFields.ScatterMm, drift.ScatterMm)
+        .Number(DriftFields.LimitFrom, drift.LimitFrom)
+        .Number(DriftFields.LimitTo, drift.LimitTo)
+        .Text(DriftFields.Fit, EnumWord.Of(drift.Fit))
+        .Number(DriftFields.LimitStrikes, drift.LimitStrikes);
 }

@@ -76,7 +76,7 @@ internal static class LifeSheet
     // The drift that is first at the tolerance, drawn on with its band.
     private static IEnumerable<ChartSeries> Drawn(DieLife life, double[] strikes)
     {
-        if ((life.First ?? life.Drifts.FirstOrDefault()) is not { } first)
+        if ((life.First ?? (life.Drifts.Count > 0 ? life.Drifts[0] : null)) is not { } first)
         {
             yield break;
         }
