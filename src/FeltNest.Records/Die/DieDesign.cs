@@ -37,6 +37,9 @@ public sealed record DieDesign
     /// <summary>What to watch.</summary>
     public required IReadOnlyList<MakeNote> Notes { get; init; }
 
+    /// <summary>Where the rule of one cavity stands nearer to itself than bodies and ejection have room.</summary>
+    public IReadOnlyList<NarrowPlace> Narrow { get; init; } = [];
+
     // Density of steel, kg/mm3 (7850 kg/m3, handbook value from memory).
     private const double Steel = 7.85e-6;
 

@@ -36,6 +36,18 @@ public sealed record DieRule
     /// <summary>Least gap from edge to edge at which the bodies of two rules and what ejects between them have room, mm.</summary>
     public double LeastGapMm(double ejectionMm) => (2 * BodyInWasteMm) + ejectionMm;
 
+    /// <summary>Body that stands on the panel's side of the cutting edge, mm.</summary>
+    public double BodyInPanelMm => ThicknessMm - BodyInWasteMm;
+
+    /// <summary>Least width of a neck from edge to edge at which the two bodies inside it and what ejects between them have room,
+    /// mm.</summary>
+    public double LeastNeckMm(double ejectionMm) => (2 * BodyInPanelMm) + ejectionMm;
+
+    /// <summary>Least distance of two edges at which their bodies stand beside each other and the board between them is no thinner than
+    /// nothing, mm.</summary>
+    /// <param name="inPanel">Whether the panel lies between them, or the waste.</param>
+    public double BodiesMm(bool inPanel) => Math.Max(ThicknessMm, 2 * (inPanel ? BodyInPanelMm : BodyInWasteMm));
+
     /// <summary>Inside radius of the body where the edge bends with a radius, mm.</summary>
     /// <param name="radiusMm">Radius of the edge.</param>
     /// <param name="outward">True where the edge bulges outwards, so that the panel lies inside the bend.</param>

@@ -16,7 +16,7 @@ internal static class Makeability
     /// <summary>The notes of a die.</summary>
     public static IEnumerable<MakeNote> Of(DieDesign design, DieWork work) =>
     [
-        .. Overload(design), .. Assumed(design), .. Bends(design), .. CommonCutAndEjection(design), .. Gaps(design, work),
+        .. Overload(design), .. Assumed(design), .. Bends(design), .. Own(design), .. CommonCutAndEjection(design), .. Gaps(design, work),
         .. Stack(design), .. OnPress(design),
     ];
 
@@ -56,6 +56,42 @@ internal static class Makeability
             }
         }
     }
+
+    // Where the rule of a cavity stands near to itself, and corners too sharp for a mitre.
+    private static IEnumerable<MakeNote> Own(DieDesign design)
+    {
+        DieOrder order = design.Request.Order;
+        foreach (NarrowPlace narrow in design.Narrow.Take(MostBends))
+        {
+            double body = narrow.InPanel ? order.Rule.BodyInPanelMm : order.Rule.BodyInWasteMm;
+            yield return new MakeNote(
+                Invariant(
+                    $"{narrow.Name} of {narrow.WidthMm:0.00} mm near ({narrow.Place.X:0.0}, {narrow.Place.Y:0.0})"
+                        + $"{OfPart(design, narrow.Part)}, {narrow.LengthMm:0.#} mm long, leaves "
+                        + $"{Math.Max(0, narrow.WidthMm - (2 * body)):0.00} mm of board and ejection between the rule and itself, "
+                        + $"{order.Ejection.RoomMm:0.##} is wanted: {narrow.Name} {(2 * body) + order.Ejection.RoomMm:0.00}"),
+                narrow.Place);
+        }
+
+        if (design.Narrow.Count > MostBends)
+        {
+            yield return new MakeNote($"{design.Narrow.Count - MostBends} more places where a rule stands near to itself", null);
+        }
+
+        foreach (int part in design.Parts)
+        {
+            foreach ((Point2 at, double deg) in design.Edges[part]!.Needles().Take(MostBends))
+            {
+                yield return new MakeNote(
+                    Invariant(
+                        $"corner of {deg:0.0} degrees at ({at.X:0.0}, {at.Y:0.0}){OfPart(design, part)}: no rule is mitred so sharp, and "
+                            + $"bodies of {order.Rule.ThicknessMm:0.##} mm stand in each other there"), at);
+            }
+        }
+    }
+
+    private static string OfPart(DieDesign design, int part) =>
+        design.Letter(part) is { Length: > 0 } letter ? $" of part {letter}" : string.Empty;
 
     private static IEnumerable<MakeNote> CommonCutAndEjection(DieDesign design)
     {
