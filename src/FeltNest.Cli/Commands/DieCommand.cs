@@ -1,5 +1,6 @@
 using System.CommandLine;
 using FeltNest.Cli.Options;
+using FeltNest.Die.Bend;
 using FeltNest.Die.Gang;
 using FeltNest.Die.Order;
 using FeltNest.Files.Dies;
@@ -51,6 +52,13 @@ internal sealed class DieCommand
         CustomParser = NumberText.WholeWithin(1, 100),
     };
 
+    private readonly Option<string?> bends = new("--bends")
+    {
+        Description = "Test bends of your own rule on your own bender (CSV: insideRadiusMm, angleSetDeg, angleGotDeg); without them "
+            + "springback is unknown.",
+        HelpName = "file",
+    };
+
     private readonly Terminal terminal;
     private readonly MeasuredOptions measured;
     private readonly CommonOptions common;
@@ -59,7 +67,7 @@ internal sealed class DieCommand
     {
         this.terminal = terminal;
         command.Add(input);
-        foreach (Option option in (Option[])[order, press, cavities, band])
+        foreach (Option option in (Option[])[order, press, cavities, band, bends])
         {
             command.Add(option);
         }
@@ -101,8 +109,10 @@ internal sealed class DieCommand
         RollLayout layout = LayoutReader.Read(path).Layout;
         DieOrder? asked = parse.GetValue(order) is { } file ? DieOrderReader.Read(file) : null;
         PressSpec? machine = parse.GetValue(press) is { } named ? PressReader.Read(named) : null;
+        IReadOnlyList<BendTest>? tests =
+            parse.GetValue(bends) is { } listed ? BendTestsReader.Read(measured.Lists(parse).Open(listed)) : null;
         return (
-            new DieRun(layout, parse.GetValue(band) - 1, asked, machine, parse.GetValue(cavities)),
+            new DieRun(layout, parse.GetValue(band) - 1, asked, machine, parse.GetValue(cavities), tests),
             DefaultFolder.OfDie(path, parse.GetValue(order), parse.GetValue(press), parse.GetValue(cavities), parse.GetValue(band)));
     }
 }

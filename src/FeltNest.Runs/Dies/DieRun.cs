@@ -1,4 +1,5 @@
 using FeltNest.Die;
+using FeltNest.Die.Bend;
 using FeltNest.Die.Gang;
 using FeltNest.Die.Order;
 using FeltNest.Drawing;
@@ -23,17 +24,19 @@ internal sealed class DieRun : IRun
     /// <param name="order">What the shop wants of it; null for the figures usual where the shop has written none.</param>
     /// <param name="press">The press, or null.</param>
     /// <param name="cavities">Number of cavities, or null for as many as tile the layout and the press takes.</param>
+    /// <param name="bends">Test bends of the shop's own rule; none where it has made none.</param>
     /// <exception cref="InputException">The layout has no such band.</exception>
-    public DieRun(RollLayout layout, int band, DieOrder? order, PressSpec? press, int? cavities)
+    public DieRun(RollLayout layout, int band, DieOrder? order, PressSpec? press, int? cavities, IReadOnlyList<BendTest>? bends = null)
     {
-        request = new GangRequest(layout, band, order ?? UsualOrder.Of(layout), press, cavities);
+        request = new GangRequest(layout, band, order ?? UsualOrder.Of(layout), press, cavities) { Bends = bends ?? [] };
         parts = CutParts.Of(layout, band).Count;
     }
 
     /// <inheritdoc/>
     public IReadOnlyList<string> FileNames =>
     [
-        "die.json", "die.dxf", .. Enumerable.Range(0, parts).Select(i => Cavity(i, parts)), "board.dxf", "die.pdf",
+        "die.json", "die.dxf", .. Enumerable.Range(0, parts).Select(i => Cavity(i, parts)), "board.dxf", "rule.csv",
+        "rule-stock.csv", "die.pdf",
         .. DieSheets.Names(parts).SelectMany(s => new[] { $"{s}.svg", $"{s}.png" }),
     ];
 
@@ -68,6 +71,8 @@ internal sealed class DieRun : IRun
             File("die.dxf", () => DieDxf.Gang(design)),
             .. parts.Select((part, i) => File(Cavity(i, parts.Count), () => DieDxf.Cavity(design, part))),
             File("board.dxf", () => DieDxf.Board(design)),
+            File("rule.csv", () => StripWriter.Csv(design)),
+            File("rule-stock.csv", () => StripWriter.StockCsv(design)),
             File("die.pdf", () => PdfWriter.Write(drawn.Value)),
             .. DieSheets.Names(parts.Count).SelectMany((name, i) => new[]
             {

@@ -1,8 +1,10 @@
+using FeltNest.Die.Bend;
 using FeltNest.Die.Edge;
 using FeltNest.Die.Effort;
 using FeltNest.Die.Gang;
 using FeltNest.Die.Make;
 using FeltNest.Die.Order;
+using FeltNest.Die.Stock;
 using FeltNest.Geometry;
 using FeltNest.Layout;
 using FeltNest.Rolls;
@@ -50,7 +52,9 @@ internal static class DieDesigner
             LeastGapPlace = where,
             Notes = [],
             Narrow = narrow,
+            Springback = request.Bends.Count > 0 ? SpringbackFit.Of(request.Bends, request.Order.Rule.ThicknessMm) : null,
         };
+        bare = WithRule(bare);
 
         // Outlines of the ejection are one piece of work that cannot be broken off half way: who stops does not wait for it.
         EjectionPieces ejection =
@@ -58,6 +62,18 @@ internal static class DieDesigner
         DieDesign whole = bare with { Ejection = ejection };
         MakeNote[] notes = [.. Makeability.Of(whole, work)];
         return whole with { Notes = notes };
+    }
+
+    // The rule in pieces, and how they are cut from stock.
+    private static DieDesign WithRule(DieDesign design)
+    {
+        DieOrder order = design.Request.Order;
+        IReadOnlyList<RuleStrip> strips = RuleStrips.Of(design);
+        return design with
+        {
+            Strips = strips,
+            Stock = StockCutter.Of(strips, order.Wishes.Quantity, order.Rule.StockMm, order.Rule.CutLossMm),
+        };
     }
 
     // Neither two strikes nor a strike and the band beside it may come into each other at the worst feed and guide.

@@ -42,6 +42,7 @@ internal static class Documents
         DiesListing.Listing,
         CalendarListing.Listing, DoneListing.Listing,
         ReadingsListing.Listing, TrialListing.Listing, FeltReadingsListing.Listing, PointsListing.Listing,
+        BendTestsListing.Listing,
     ];
 
     /// <summary>The list whose columns a line names, or null: what was given where something else is wanted.</summary>
@@ -56,5 +57,6 @@ internal static class Documents
         UsageListing.Columns.Listing, PeriodListing.Columns.Listing,
         StrikesListing.Columns.Listing, WorkListing.Columns.Listing, StockAfterListing.Columns.Listing,
         DiesAfterListing.Columns.Listing, OrdersAfterListing.Columns.Listing,
+        RuleListing.Columns.Listing, RuleStockListing.Columns.Listing,
     ];
 }

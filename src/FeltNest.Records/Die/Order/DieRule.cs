@@ -19,6 +19,15 @@ public sealed record DieRule
     /// the die maker.</summary>
     public required double LeastBendMm { get; init; }
 
+    /// <summary>Where the neutral line of a bend lies, share of the thickness from its inner face; null for the usual shares.</summary>
+    public double? NeutralShare { get; init; }
+
+    /// <summary>Length of one piece of stock, mm; null where the shop does not say.</summary>
+    public double? StockMm { get; init; }
+
+    /// <summary>Lost at each cut, mm.</summary>
+    public double CutLossMm { get; init; }
+
     /// <summary>Thickness in points of 1/72 inch, rounded to a half.</summary>
     public double Points => Math.Round(ThicknessMm / 25.4 * 72 * 2) / 2;
 

@@ -38,6 +38,9 @@ internal sealed class DieCheck
         DieGapCheck gaps = new(layout, die, violations);
         gaps.Run(Tiles());
         CheckBoard();
+        OwnRuleCheck.Run(die, violations);
+        CloseRuleCheck.Run(layout, die, violations);
+        RuleStripCheck.Run(die, violations);
         double shared = layout.GapMm == 0 || die.CommonCuts.Count > 0 ? new CommonCutCheck(die).Run(die, violations) : 0;
         foreach ((string field, double stated, double found, double slack) in RuleLengthCheck.Of(layout, die, shared))
         {

@@ -64,6 +64,15 @@ internal static class DieDocument
         new ObjectsField("arcs", ArcFields.Set, "edge of the first part that is cut, in its own frame"));
     public static readonly ObjectsField Edges = Fields.Add(
         new ObjectsField("edges", EdgeFields.Set, "edge of every part that the die cuts"));
+    public static readonly ObjectsField Strips = Fields.Add(
+        new ObjectsField("strips", StripFields.Set, "pieces of rule as they are cut to length, notched and bent") { Optional = true });
+    public static readonly ObjectField Stock = Fields.Add(
+        new ObjectField(
+            "stock", StockFields.Set, "how the pieces of all dies ordered are cut from stock; null where its length is not stated")
+        {
+            Optional = true,
+            OrNull = true,
+        });
     public static readonly ObjectField Strike = Fields.Add(new ObjectField("strike", StrikeFields.Set, "how the die is struck"));
     public static readonly ObjectField Joint = Fields.Add(new ObjectField("joint", JointFields.Set, "gap between the cuts of two strikes"));
     public static readonly ObjectField Board = Fields.Add(new ObjectField("board", BoardFields.Set));
@@ -120,7 +129,29 @@ internal static class DieDocument
         public static readonly ObjectsField Arcs = Set.Add(new ObjectsField("arcs", ArcFields.Set, "as above"));
         public static readonly ObjectField RuleJoint = Set.Add(
             new ObjectField("ruleJoint", RuleJointFields.Set, "where the rule closes on itself, in the part's frame"));
+        public static readonly ObjectsField Narrow = Set.Add(
+            new ObjectsField(
+                "narrow", NarrowFields.Set, "where the rule of the cavity stands nearer to itself than bodies and ejection have room")
+            {
+                Optional = true,
+            });
         public static readonly RowsField Bridges = Set.Add(new RowsField("bridges", ["x", "y"], "middles of the bridges [x, y], mm"));
+    }
+
+    /// <summary>Fields of <c>edges[].narrow[]</c>.</summary>
+    internal static class NarrowFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly WordField Between = Set.Add(
+            new WordField("between", [Panel, Waste], "what lies between the two stretches: a neck of the panel, or a slit of the waste"));
+        public static readonly NumberField WidthMm = Set.Add(new NumberField("widthMm", "least width from edge to edge"));
+        public static readonly NumberField X = Set.Add(new NumberField("x", "its middle, in the part's frame") { Unit = "mm" });
+        public static readonly NumberField Y = Set.Add(new NumberField("y") { Unit = "mm" });
+        public static readonly NumberField LengthMm = Set.Add(new NumberField("lengthMm", "length over which it is too narrow"));
+
+        internal const string Panel = "panel";
+        internal const string Waste = "waste";
     }
 
     /// <summary>Fields of <c>edges[].ruleJoint</c>.</summary>
@@ -132,6 +163,71 @@ internal static class DieDocument
         public static readonly NumberField Y = Set.Add(new NumberField("y") { Unit = "mm" });
         public static readonly NumberField RadiusMm = Set.Add(
             new NumberField("radiusMm", "radius of the edge there; null where straight") { OrNull = true });
+    }
+
+    /// <summary>Fields of <c>strips[]</c>.</summary>
+    internal static class StripFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly WholeField Panel = Set.Add(new WholeField("panel", "place in the layout's list of panels"));
+        public static readonly WholeField Number = Set.Add(new WholeField("number", "from 1 in the part"));
+        public static readonly WholeField Count = Set.Add(new WholeField("count", "such pieces in one die"));
+        public static readonly NumberField MiddleMm = Set.Add(
+            new NumberField("middleMm", "middle line of the body when bent, as in the slot of the board"));
+        public static readonly NumberField BlankMm = Set.Add(
+            new NumberField("blankMm", "flat piece: neutral line of the bent body; mitred ends are measured in the middle of the body"));
+        public static readonly NumberField StartMitreDeg = Set.Add(
+            new NumberField("startMitreDeg", "cut off square: half the bend of the corner; null for a square end") { OrNull = true });
+        public static readonly NumberField EndMitreDeg = Set.Add(new NumberField("endMitreDeg", "the same of the end") { OrNull = true });
+        public static readonly ObjectsField Bends = Set.Add(new ObjectsField("bends", BendFields.Set, "bends in order along the flat piece"));
+        public static readonly RowsField Notches = Set.Add(
+            new RowsField("notches", ["fromMm", "toMm"], "notches over bridges [from, to] along the flat piece, mm"));
+    }
+
+    /// <summary>Fields of <c>strips[].bends[]</c>.</summary>
+    internal static class BendFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly NumberField FromMm = Set.Add(new NumberField("fromMm", "where it begins along the flat piece"));
+        public static readonly NumberField ToMm = Set.Add(new NumberField("toMm", "where it ends"));
+        public static readonly NumberField TurnDeg = Set.Add(
+            new NumberField("turnDeg", "angle in the die; above 0 toward the panel, below toward the waste"));
+        public static readonly NumberField InsideRadiusMm = Set.Add(
+            new NumberField("insideRadiusMm", "radius of the inner face of the body in the die"));
+        public static readonly NumberField NeutralShare = Set.Add(
+            new NumberField("neutralShare", "where the bend keeps its length, share of the thickness from its inner face"));
+        public static readonly NumberField SetTurnDeg = Set.Add(
+            new NumberField("setTurnDeg", "angle to form before it springs back; null where no test bends are known") { OrNull = true });
+        public static readonly NumberField SetRadiusMm = Set.Add(
+            new NumberField("setRadiusMm", "inside radius to form; null where no test bends are known") { OrNull = true });
+        public static readonly FlagField Tested = Set.Add(
+            new FlagField("tested", "whether the test bends reach that radius") { Default = false });
+    }
+
+    /// <summary>Fields of <c>stock</c>.</summary>
+    internal static class StockFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly NumberField LengthMm = Set.Add(new NumberField("lengthMm", "one length of stock"));
+        public static readonly NumberField CutLossMm = Set.Add(new NumberField("cutLossMm", "lost at each cut"));
+        public static readonly WholeField Dies = Set.Add(new WholeField("dies", "dies it is for"));
+        public static readonly WholeField Lengths = Set.Add(new WholeField("lengths", "lengths of stock taken"));
+        public static readonly WholeField Bound = Set.Add(new WholeField("bound", "fewest that any plan can take"));
+        public static readonly ObjectsField Cuts = Set.Add(new ObjectsField("cuts", CutFields.Set, "how the lengths are cut"));
+    }
+
+    /// <summary>Fields of <c>stock.cuts[]</c>.</summary>
+    internal static class CutFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly WholeField Times = Set.Add(new WholeField("times", "lengths cut so"));
+        public static readonly RowsField Pieces = Set.Add(
+            new RowsField("pieces", ["strip", "count"], "pieces [place in the list of strips from 0, count]"));
+        public static readonly NumberField OffcutMm = Set.Add(new NumberField("offcutMm", "what is left over"));
     }
 
     /// <summary>Fields of <c>strike</c>.</summary>
@@ -204,6 +300,8 @@ internal static class DieDocument
 
         public static readonly NumberField ThicknessMm = Set.Add(new NumberField("thicknessMm"));
         public static readonly NumberField HeightMm = Set.Add(new NumberField("heightMm"));
+        public static readonly NumberField EjectionRoomMm = Set.Add(
+            new NumberField("ejectionRoomMm", "width that ejection needs between two rules") { Optional = true });
         public static readonly TextField Bevel = Set.Add(new TextField("bevel", "as in the order"));
     }
 
@@ -218,6 +316,8 @@ internal static class DieDocument
         public static readonly NumberField LengthMm = Set.Add(new NumberField("lengthMm", "length of cutting edge it is worked out from"));
         public static readonly NumberField EjectionPercent = Set.Add(new NumberField("ejectionPercent"));
         public static readonly NumberField ReservePercent = Set.Add(new NumberField("reservePercent"));
+        public static readonly NumberField CloseMm = Set.Add(
+            new NumberField("closeMm", "rules no further apart than this are close") { Optional = true });
         public static readonly NumberField BareKn = Set.Add(new NumberField("bareKn", "edge alone"));
     }
 

@@ -75,6 +75,17 @@ internal static class DieOrderDocument
         public static readonly NumberField LeastBendMm = Set.Add(
             new NumberField(
                 "leastBendMm", 0.1, 50, "least inside radius of a bend; 1.5 for 2 point, 2.5 for 3 point are common practice, no source"));
+        public static readonly NumberField NeutralShare = Set.Add(
+            new NumberField(
+                "neutralShare", 0.2, 0.6,
+                "where a bend keeps its length, share of the thickness from its inner face; left out, 0.33 below an inside radius of twice "
+                    + "the thickness and 0.5 from there on")
+            {
+                Optional = true,
+            });
+        public static readonly NumberField StockMm = Set.Add(
+            new NumberField("stockMm", 100, 100_000, "length of one piece of stock; left out, no stock list is made") { Optional = true });
+        public static readonly NumberField CutLossMm = Set.Add(new NumberField("cutLossMm", 0, 20, "lost at each cut") { Default = 0 });
     }
 
     /// <summary>Fields of <c>board</c>.</summary>

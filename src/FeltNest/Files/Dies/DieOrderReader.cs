@@ -47,6 +47,9 @@ internal static class DieOrderReader
         Bevel = rule.Word(RuleFields.Bevel),
         Hardness = rule.Text(RuleFields.Hardness),
         LeastBendMm = rule.Number(RuleFields.LeastBendMm),
+        NeutralShare = rule.OptionalNumber(RuleFields.NeutralShare),
+        StockMm = rule.OptionalNumber(RuleFields.StockMm),
+        CutLossMm = rule.Number(RuleFields.CutLossMm),
     };
 
     private static DieBoard BoardOf(JsonFields board) => new()

@@ -54,7 +54,9 @@ internal static class DieWriter
             .Arcs(DieDocument.Arcs, design.Edges[design.Parts[0]]!.Arcs.Vertices)
             .Objects(
                 DieDocument.Edges, design.Edges.Select((e, i) => (Edge: e, Part: i)).Where(e => e.Edge is not null),
-                (item, e) => Edge(item, design, e.Edge!, e.Part));
+                (item, e) => Edge(item, design, e.Edge!, e.Part))
+            .Objects(DieDocument.Strips, design.Strips, StripWriter.Strip)
+            .ObjectOrNull(DieDocument.Stock, design.Stock, (item, stock) => StripWriter.Stock(item, stock, order.Wishes.Quantity));
         Made(json, design);
         json.Number(DieDocument.MassKg, design.MassKg)
             .Number(DieDocument.PanelProfileMm, order.Tolerances.PanelProfileMm)
@@ -90,6 +92,7 @@ internal static class DieWriter
             .Object(DieDocument.Rule, rule => rule
                 .Number(RuleFields.ThicknessMm, order.Rule.ThicknessMm)
                 .Number(RuleFields.HeightMm, order.Rule.HeightMm)
+                .Number(RuleFields.EjectionRoomMm, order.Ejection.RoomMm)
                 .Text(RuleFields.Bevel, EnumWord.Of(order.Rule.Bevel)))
             .Object(DieDocument.Force, force => force
                 .Number(ForceFields.NPerMmPerPly, order.Force.NPerMmPerPly)
@@ -98,6 +101,7 @@ internal static class DieWriter
                 .Number(ForceFields.LengthMm, design.Force.EdgeMm)
                 .Number(ForceFields.EjectionPercent, order.Force.EjectionPercent)
                 .Number(ForceFields.ReservePercent, order.Force.ReservePercent)
+                .Number(ForceFields.CloseMm, order.Force.CloseMm)
                 .Number(ForceFields.BareKn, design.Force.BareKn))
             .ObjectOrNull(DieDocument.Press, design.Request.Press, Press)
             .ObjectOrNull(DieDocument.Wear, order.Wear, (item, wear) => item
@@ -129,6 +133,14 @@ internal static class DieWriter
                 .Number(RuleJointFields.X, design.Places[part]!.Joint.X)
                 .Number(RuleJointFields.Y, design.Places[part]!.Joint.Y)
                 .Number(RuleJointFields.RadiusMm, design.Places[part]!.JointRadiusMm))
+        .Objects(
+            EdgeFields.Narrow, design.Narrow.Where(n => n.Part == part),
+            (item, n) => item
+                .Text(NarrowFields.Between, n.InPanel ? NarrowFields.Panel : NarrowFields.Waste)
+                .Number(NarrowFields.WidthMm, n.WidthMm)
+                .Number(NarrowFields.X, n.Place.X)
+                .Number(NarrowFields.Y, n.Place.Y)
+                .Number(NarrowFields.LengthMm, n.LengthMm))
         .Rows(EdgeFields.Bridges, design.Places[part]!.Bridges, b => [b.Place.X, b.Place.Y]);
 
     private static void Board(JsonOutput json, DieDesign design) => json

@@ -75,18 +75,18 @@ public sealed class NarrowPlacesTests
             r => r.All(p => Math.Abs(p.X - at.XMm) < 10 && Math.Abs(p.Y - at.YMm) < 10) && r.Max(p => p.X) - r.Min(p => p.X) > 15);
     }
 
-    private static DieDesign Design(RollLayout layout, RuleBevel bevel) => DieDesigner.Run(
+    internal static DieDesign Design(RollLayout layout, RuleBevel bevel) => DieDesigner.Run(
         new GangRequest(
             layout, 0, DieCases.Order with { Rule = DieCases.Order.Rule with { Bevel = bevel, ThicknessMm = 0.71 } }, null, null),
         TestContext.Current.CancellationToken);
 
     // A plate of 60 x 40 with a slit 30 deep from its upper side, and one with its middle 20 mm cut down to a neck.
-    private static RollLayout Slit(double wide) => Lay([
+    internal static RollLayout Slit(double wide) => Lay([
         new(-30, -20), new(30, -20), new(30, 20), new(wide / 2, 20), new(wide / 2, -10), new(-wide / 2, -10), new(-wide / 2, 20),
         new(-30, 20),
     ]);
 
-    private static RollLayout Neck(double wide) => Lay([
+    internal static RollLayout Neck(double wide) => Lay([
         new(-30, -20), new(-10, -20), new(-10, -wide / 2), new(10, -wide / 2), new(10, -20), new(30, -20), new(30, 20), new(10, 20),
         new(10, wide / 2), new(-10, wide / 2), new(-10, 20), new(-30, 20),
     ]);
