@@ -1,5 +1,6 @@
 using System.Globalization;
 using FeltNest.Die.Bend;
+using FeltNest.Die.Board;
 using FeltNest.Die.Edge;
 using FeltNest.Die.Gang;
 using FeltNest.Die.Make;
@@ -50,6 +51,9 @@ public sealed record DieDesign
 
     /// <summary>How they are cut from stock; null where no length of stock is stated or a piece is longer.</summary>
     public RuleStock? Stock { get; init; }
+
+    /// <summary>What a laser cuts of the board; null where the order does not say how.</summary>
+    public BoardCut? Cut { get; init; }
 
     // Density of steel, kg/mm3 (7850 kg/m3, handbook value from memory).
     private const double Steel = 7.85e-6;

@@ -2,7 +2,9 @@ using FeltNest.Die;
 using FeltNest.Die.Bend;
 using FeltNest.Die.Gang;
 using FeltNest.Die.Order;
+using FeltNest.Die.Board;
 using FeltNest.Drawing;
+using FeltNest.Drawing.Boards;
 using FeltNest.Drawing.Sheets.Dies;
 using FeltNest.Drawing.Writers;
 using FeltNest.Files.Dies;
@@ -37,8 +39,12 @@ internal sealed class DieRun : IRun
     [
         "die.json", "die.dxf", .. Enumerable.Range(0, parts).Select(i => Cavity(i, parts)), "board.dxf", "rule.csv",
         "rule-stock.csv", "die.pdf",
-        .. DieSheets.Names(parts).SelectMany(s => new[] { $"{s}.svg", $"{s}.png" }),
+        .. DieSheets.Names(parts).SelectMany(s => new[] { $"{s}.svg", $"{s}.png" }), .. Laser,
     ];
+
+    private IEnumerable<string> Laser => request.Order.Board.Laser is { } laser
+        ? ["board-cut.dxf", "board-cut.svg", "board-cut.pdf", .. laser.EjectionSheet is null ? Array.Empty<string>() : ["ejection-cut.dxf"]]
+        : [];
 
     /// <inheritdoc/>
     public IReadOnlyList<string> Notes => [];
@@ -80,6 +86,21 @@ internal sealed class DieRun : IRun
                 File($"{name}.png", () => PngWriter.Write(drawn.Value[i])),
             }),
         ];
+        if (design.Cut is { } cut)
+        {
+            Lazy<BoardCut> engraved = new(() => BoardEngraving.Of(cut));
+            files.AddRange([
+                File("board-cut.dxf", () => BoardCutDxf.Board(design, engraved.Value)),
+                File("board-cut.svg", () => SvgWriter.Write(BoardCutSheet.Draw(design, engraved.Value))),
+                File("board-cut.pdf", () => PdfWriter.Write([BoardCutSheet.Draw(design, engraved.Value)])),
+            ]);
+        }
+
+        if (design.Request.Order.Board.Laser?.EjectionSheet is { } sheet)
+        {
+            files.Add(File("ejection-cut.dxf", () => BoardCutDxf.Ejection(design, sheet.LengthMm, sheet.WidthMm)));
+        }
+
         return files;
 
         ResultFile File(string name, Func<byte[]> make) => new(name, () =>

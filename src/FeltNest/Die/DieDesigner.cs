@@ -1,4 +1,5 @@
 using FeltNest.Die.Bend;
+using FeltNest.Die.Board;
 using FeltNest.Die.Edge;
 using FeltNest.Die.Effort;
 using FeltNest.Die.Gang;
@@ -73,6 +74,7 @@ internal static class DieDesigner
         {
             Strips = strips,
             Stock = StockCutter.Of(strips, order.Wishes.Quantity, order.Rule.StockMm, order.Rule.CutLossMm),
+            Cut = BoardCutter.Of(design),
         };
     }
 

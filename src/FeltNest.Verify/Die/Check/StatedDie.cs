@@ -83,6 +83,9 @@ internal sealed record StatedDie
     /// <summary>Body of the rule and where it stands near to itself; null in files that do not tell.</summary>
     public StatedOwnRule? Own { get; init; }
 
+    /// <summary>The board for a laser; null where there is none.</summary>
+    public StatedLaser? Laser { get; init; }
+
     /// <summary>Pieces of rule; null in files that do not tell.</summary>
     public IReadOnlyList<StatedStrip>? Strips { get; init; }
 

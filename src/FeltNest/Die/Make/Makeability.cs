@@ -16,7 +16,7 @@ internal static class Makeability
     /// <summary>The notes of a die.</summary>
     public static IEnumerable<MakeNote> Of(DieDesign design, DieWork work) =>
     [
-        .. Overload(design), .. Assumed(design), .. Bends(design), .. Own(design), .. CommonCutAndEjection(design), .. Gaps(design, work),
+        .. Overload(design), .. Assumed(design), .. Bends(design), .. Own(design), .. OnLaser(design), .. CommonCutAndEjection(design), .. Gaps(design, work),
         .. Stack(design), .. OnPress(design),
     ];
 
@@ -87,6 +87,29 @@ internal static class Makeability
                         $"corner of {deg:0.0} degrees at ({at.X:0.0}, {at.Y:0.0}){OfPart(design, part)}: no rule is mitred so sharp, and "
                             + $"bodies of {order.Rule.ThicknessMm:0.##} mm stand in each other there"), at);
             }
+        }
+    }
+
+    // What the laser's board has no room for, and pieces that no length of stock gives.
+    private static IEnumerable<MakeNote> OnLaser(DieDesign design)
+    {
+        IReadOnlyList<string> left = design.Cut?.LeftOut ?? [];
+        foreach (string words in left.Take(MostBends))
+        {
+            yield return new MakeNote($"board for the laser: {words}", null);
+        }
+
+        if (left.Count > MostBends)
+        {
+            yield return new MakeNote($"board for the laser: {left.Count - MostBends} more have no room", null);
+        }
+
+        if (design.Request.Order.Rule.StockMm is { } stock && design.Strips.Any(s => s.BlankMm > stock + 1e-6))
+        {
+            yield return new MakeNote(
+                Invariant(
+                    $"a piece of rule of {design.Strips.Max(s => s.BlankMm):0.0} mm is longer than the {stock:0.##} mm of a length of stock"),
+                null);
         }
     }
 

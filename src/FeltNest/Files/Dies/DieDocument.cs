@@ -285,12 +285,31 @@ internal static class DieDocument
         public static readonly NumberField WidthMm = Set.Add(new NumberField("widthMm", "across"));
         public static readonly NumberField LandMm = Set.Add(new NumberField("landMm", "outside the outermost edge"));
         public static readonly NumberField ThicknessMm = Set.Add(new NumberField("thicknessMm"));
+        public static readonly ObjectField Laser = Set.Add(
+            new ObjectField("laser", CutBoardFields.Set, "board-cut.dxf; null where the order does not say how it is cut")
+            {
+                Optional = true,
+                OrNull = true,
+            });
         public static readonly NumberField LoadXMm = Set.Add(new NumberField("loadXMm", "centre of the length of cutting edge"));
         public static readonly NumberField LoadYMm = Set.Add(new NumberField("loadYMm"));
         public static readonly NumberField OnBedXMm = Set.Add(new NumberField("onBedXMm", "the board's middle from the bed's"));
         public static readonly NumberField OnBedYMm = Set.Add(new NumberField("onBedYMm"));
         public static readonly NumberField LoadOffBedXMm = Set.Add(new NumberField("loadOffBedXMm", "the load from the bed's middle"));
         public static readonly NumberField LoadOffBedYMm = Set.Add(new NumberField("loadOffBedYMm"));
+    }
+
+    /// <summary>Fields of <c>board.laser</c>.</summary>
+    internal static class CutBoardFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly NumberField KerfMm = Set.Add(new NumberField("kerfMm", "taken off all lines that are cut through"));
+        public static readonly NumberField SlotMm = Set.Add(new NumberField("slotMm", "width of a slot when cut"));
+        public static readonly NumberField BridgesMm = Set.Add(new NumberField("bridgesMm", "length of one bridge"));
+        public static readonly FlagField Mirrored = Set.Add(new FlagField("mirrored", "drawn from the die's side"));
+        public static readonly RowsField Splits = Set.Add(
+            new RowsField("splits", ["x", "y"], "where the board is split [x, y], the other 0, mm from its lower left corner as drawn"));
     }
 
     /// <summary>Fields of <c>rule</c>.</summary>

@@ -97,10 +97,20 @@ internal static class DieReader
             BandMm = Gap(joint, JointFields.BandMm),
             BandWorstMm = Gap(joint, JointFields.BandWorstMm),
             Own = OwnOf(top, force, top.Object(Rule)),
+            Laser = board.OptionalObject(BoardFields.Laser) is { } laser ? LaserOf(laser, cut.File) : null,
             Strips = top.Has(Strips) ? StripReader.Strips(top.Objects(Strips), cut.Edges, cut.File) : null,
             Stock = top.OptionalObject(Stock) is { } stock ? StripReader.Stock(stock, top.OptionalObjects(Strips).Count, cut.File) : null,
         };
     }
+
+    private static StatedLaser LaserOf(JsonFields laser, string file) => new()
+    {
+        KerfMm = laser.Number(CutBoardFields.KerfMm),
+        SlotMm = laser.Number(CutBoardFields.SlotMm),
+        BridgeMm = laser.Number(CutBoardFields.BridgesMm),
+        Mirrored = laser.Flag(CutBoardFields.Mirrored),
+        Splits = [.. JsonShapes.Pairs(laser, CutBoardFields.Splits, file)],
+    };
 
     // What the file says of the rule beside itself; older files say nothing.
     private static StatedOwnRule? OwnOf(JsonFields top, JsonFields force, JsonFields rule)

@@ -148,6 +148,12 @@ internal static class DieWriter
         .Number(BoardFields.WidthMm, design.Gang.BoardWidthMm)
         .Number(BoardFields.LandMm, design.Request.Order.Board.LandMm)
         .Number(BoardFields.ThicknessMm, design.Request.Order.Board.ThicknessMm)
+        .ObjectOrNull(BoardFields.Laser, design.Cut, (laser, cut) => laser
+            .Number(CutBoardFields.KerfMm, design.Request.Order.Board.Laser!.KerfMm)
+            .Number(CutBoardFields.SlotMm, design.Request.Order.Board.Laser.SlotMm ?? design.Request.Order.Rule.ThicknessMm)
+            .Number(CutBoardFields.BridgesMm, design.Request.Order.Board.BridgeMm)
+            .Flag(CutBoardFields.Mirrored, design.Request.Order.DieView)
+            .Rows(CutBoardFields.Splits, cut.Splits, s => cut.SplitsAlongX ? [s, 0] : [0, s]))
         .Number(BoardFields.LoadXMm, design.Gang.LoadCentre.X)
         .Number(BoardFields.LoadYMm, design.Gang.LoadCentre.Y)
         .Number(BoardFields.OnBedXMm, design.Gang.BoardCentreOnBed.X)
