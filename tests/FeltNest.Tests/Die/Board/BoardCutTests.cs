@@ -98,7 +98,8 @@ public sealed class BoardCutTests
 
         Assert.Equal(3 * cavities, cut.Holes.Count(h => h.Layer == BoardCut.Air));
         Assert.Equal(2, cut.Holes.Count(h => h.Layer == BoardCut.Pin));
-        Assert.All(cut.Holes.Where(h => h.Layer == BoardCut.Pin), h => Assert.Equal(design.Gang.BoardWidthMm / 2, h.At.Y, 1e-9));
+        Assert.True(design.Gang.BoardWidthMm > design.Gang.BoardLengthMm);
+        Assert.All(cut.Holes.Where(h => h.Layer == BoardCut.Pin), h => Assert.Equal(design.Gang.BoardLengthMm / 2, h.At.X, 1e-9));
         Assert.All(cut.Holes.Where(h => h.Layer == BoardCut.Air), h => Assert.Equal(4 - 0.2, h.DiameterMm, 1e-9));
         Assert.Equal(
             Enumerable.Range(1, cavities).Select(n => $"{n}").Append("FEED +X  NAP +X").Append("gang die A REV A 2026-12-01").Order(),
