@@ -33,7 +33,10 @@ internal static class CheckCommand
             quiet,
         };
         command.SetAction((parse, stop) =>
-            Task.Run(() => Run(terminal, new CheckRun(parse.GetValue(file)!, parse.GetValue(board)), parse.GetValue(file)!, parse.GetValue(json), parse.GetValue(quiet)), stop));
+            Task.Run(
+                () => Run(
+                    terminal, new CheckRun(parse.GetValue(file)!, parse.GetValue(board)), parse.GetValue(file)!, parse.GetValue(json),
+                    parse.GetValue(quiet)), stop));
         return command;
     }
 

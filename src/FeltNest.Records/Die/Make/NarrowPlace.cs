@@ -24,7 +24,8 @@ public sealed record NarrowPlace
     /// the circle over it. A bend or a corner of 80 degrees and more is none.</summary>
     public const double AnotherRule = Math.PI / 2 * 1.001;
 
-    /// <summary>Sine of the most that the way across may lean from square to either edge, 15 degrees: what leans more is a corner.</summary>
+    /// <summary>Sine of the most that the way across may lean from square to either edge, 15 degrees: what leans more is a
+    /// corner.</summary>
     public const double MostLean = 0.2588;
 
     /// <summary>What it is called.</summary>

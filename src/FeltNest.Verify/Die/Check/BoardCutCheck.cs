@@ -8,8 +8,8 @@ using static FeltNest.InvariantText;
 namespace FeltNest.Die.Check;
 
 /// <summary>Reads a board for the laser back against its die with NetTopologySuite; shares no code with the design.</summary>
-/// <remarks>Of a band of length L and width w area and girth are L w and 2 (L + w): so its width is found whatever its bends. Slots must lie
-/// beside the cutting edges, be as long as the rule less its bridges, and leave the board between them.</remarks>
+/// <remarks>Of a band of length L and width w area and girth are L w and 2 (L + w): so its width is found whatever its bends. Slots must
+/// lie beside the cutting edges, be as long as the rule less its bridges, and leave the board between them.</remarks>
 internal sealed class BoardCutCheck
 {
     private const double Chord = 5e-4;
@@ -19,7 +19,8 @@ internal sealed class BoardCutCheck
     private const double ClearMm = 2;
     private const double StrokeMm = 0.25;
 
-    // Corners of the rule go on to their mitres, up to so much of a slot's width: share of it; and the length of all may be off by this share.
+    // Corners of the rule go on to their mitres, up to so much of a slot's width: share of it; and the length of all may be off by this
+    // share.
     private const double Mitre = 12;
     private const double LengthShare = 5e-3;
 
@@ -119,7 +120,8 @@ internal sealed class BoardCutCheck
             // Mitred corners stand further off than the sides.
             if (worst > far || near < 2)
             {
-                violations.Add(Invariant($"slot {i + 1} near ({slot[0].X:0.#}, {slot[0].Y:0.#}): stands {worst:0.##} mm off every cutting edge"));
+                violations.Add(
+                    Invariant($"slot {i + 1} near ({slot[0].X:0.#}, {slot[0].Y:0.#}): stands {worst:0.##} mm off every cutting edge"));
             }
         }
     }
@@ -133,7 +135,8 @@ internal sealed class BoardCutCheck
         {
             foreach (Make.NarrowPlace narrow in rule.Narrow)
             {
-                stands = Math.Min(stands, narrow.WidthMm - (2 * (narrow.InPanel ? rule.ThicknessMm - rule.BodyInWasteMm : rule.BodyInWasteMm)));
+                stands =
+                    Math.Min(stands, narrow.WidthMm - (2 * (narrow.InPanel ? rule.ThicknessMm - rule.BodyInWasteMm : rule.BodyInWasteMm)));
             }
 
             // Slots may be wider or narrower than the rule, and the lines stand inside what is burnt away.
@@ -175,7 +178,8 @@ internal sealed class BoardCutCheck
             if (Math.Min(found, other) < ClearMm - Slack - k)
             {
                 violations.Add(Invariant(
-                    $"{layer} at ({at.X:0.#}, {at.Y:0.#}): {Math.Min(found, other):0.##} mm from a slot or hole, {ClearMm:0.##} is wanted"));
+                    $"{layer} at ({at.X:0.#}, {at.Y:0.#}): {Math.Min(found, other):0.##} mm from a slot or hole, {ClearMm:0.##} is "
+                        + $"wanted"));
             }
         }
 

@@ -102,7 +102,8 @@ internal static class CloseRuleCheck
                 double part = next / length;
                 places.Add(
                     new Coordinate(
-                        corners[i].X + ((corners[i + 1].X - corners[i].X) * part), corners[i].Y + ((corners[i + 1].Y - corners[i].Y) * part)));
+                        corners[i].X + ((corners[i + 1].X - corners[i].X) * part),
+                        corners[i].Y + ((corners[i + 1].Y - corners[i].Y) * part)));
             }
 
             next -= length;

@@ -30,7 +30,8 @@ internal sealed class DieCheck
     /// <param name="layout">The layout.</param>
     /// <param name="die">The die.</param>
     /// <param name="board">Its board for the laser as drawn, or null where that is not asked about.</param>
-    public static CheckVerdict Verify(RollLayout layout, StatedDie die, StatedBoardCut? board = null) => new DieCheck(layout, die).Run(board);
+    public static CheckVerdict Verify(RollLayout layout, StatedDie die, StatedBoardCut? board = null) =>
+        new DieCheck(layout, die).Run(board);
 
     private CheckVerdict Run(StatedBoardCut? board)
     {

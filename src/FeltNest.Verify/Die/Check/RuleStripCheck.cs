@@ -1,4 +1,3 @@
-using FeltNest.Geometry;
 using static FeltNest.InvariantText;
 
 namespace FeltNest.Die.Check;
@@ -125,13 +124,14 @@ internal static class RuleStripCheck
         if (stock.Cuts.Sum(c => c.Times) != stock.Lengths || stock.Bound > stock.Lengths || stock.Bound < least)
         {
             violations.Add(
-                $"stock: {stock.Lengths} lengths and a bound of {stock.Bound} are stated, {stock.Cuts.Sum(c => c.Times)} are cut and a bound "
+                $"stock: {stock.Lengths} lengths and a bound of {stock.Bound} are stated, {stock.Cuts.Sum(c => c.Times)} are cut and a "
+                    + $"bound "
                     + $"of {least} was found");
         }
     }
 
-    // Dual feasible functions (G. S. Lueker 1983; S. P. Fekete, J. Schepers, Mathematical Programming 91 (2001) 11-31; from memory): whatever
-    // goes on one length sums to at most 1 under each, so the sum of all pieces is a bound from below.
+    // Dual feasible functions (G. S. Lueker 1983; S. P. Fekete, J. Schepers, Mathematical Programming 91 (2001) 11-31; from memory):
+    // whatever goes on one length sums to at most 1 under each, so the sum of all pieces is a bound from below.
     private static int Least(StatedStock stock, IReadOnlyList<StatedStrip> strips)
     {
         double room = stock.LengthMm + stock.LossMm;

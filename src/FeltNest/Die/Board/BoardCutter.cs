@@ -1,4 +1,3 @@
-using FeltNest.Die.Edge;
 using FeltNest.Die.Gang;
 using FeltNest.Die.Order;
 using FeltNest.Geometry;
@@ -50,7 +49,8 @@ internal sealed class BoardCutter
         else
         {
             leftOut.Add(Invariant(
-                $"the board of {length:0.#} x {width:0.#} mm goes in no pieces on a bed of {laser.BedLengthMm:0.#} x {laser.BedWidthMm:0.#} mm"));
+                $"the board of {length:0.#} x {width:0.#} mm goes in no pieces on a bed of {laser.BedLengthMm:0.#} x "
+                    + $"{laser.BedWidthMm:0.#} mm"));
         }
 
         foreach ((int piece, IReadOnlyList<ArcVertex> line) in outlines.Of(splits, alongX))
@@ -114,7 +114,8 @@ internal sealed class BoardCutter
                     y > laser.DowelMm + BoardCut.ClearMm && y < across - laser.DowelMm - BoardCut.ClearMm
                     && slots.Clear(Place(at - deep, y), Place(at + deep, y), (laser.DowelMm / 2) + BoardCut.ClearMm)),
             ];
-            double[] taken = free.Length == 0 ? [] : [free[0], .. free[^1] - free[0] > 4 * laser.DowelMm ? [free[^1]] : Array.Empty<double>()];
+            double[] taken =
+                free.Length == 0 ? [] : [free[0], .. free[^1] - free[0] > 4 * laser.DowelMm ? [free[^1]] : Array.Empty<double>()];
             if (taken.Length < 2)
             {
                 leftOut.Add(Invariant($"the split at {at:0.#} mm has no room for two dowels of {laser.DowelMm:0.#} mm clear of the slots"));
@@ -226,7 +227,9 @@ internal sealed class BoardCutter
         double reach = wide / 2;
         bool whole = splits.All(s => Math.Abs(Along(at) - s) >= reach);
         Point2 half = new(reach, 0);
-        if (whole && slots.Clear(at - half, at + half, (high / 2) + 0.5) && holes.All(h => Away(h, Nearest(h, at, reach)) > (high / 2) + 0.5))
+        if (whole
+            && slots.Clear(at - half, at + half, (high / 2) + 0.5)
+            && holes.All(h => Away(h, Nearest(h, at, reach)) > (high / 2) + 0.5))
         {
             labels.Add(new BoardLabel(text, Apart(at, Piece(at)), wide, high));
             return;

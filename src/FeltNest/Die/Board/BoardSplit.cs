@@ -11,8 +11,8 @@ internal static class BoardSplit
     // Places looked at, mm apart.
     private const double Step = 1;
 
-    /// <summary>Places, ascending, with the direction in which they count; none where the board goes on the bed, null where it does not even
-    /// when split.</summary>
+    /// <summary>Places, ascending, with the direction in which they count; none where the board goes on the bed, null where it does not
+    /// even when split.</summary>
     /// <param name="lengthMm">Board along x.</param>
     /// <param name="widthMm">Along y.</param>
     /// <param name="laser">The bed.</param>

@@ -17,12 +17,14 @@ internal static class BoardWords
         [
             Invariant($"{order.Name}{revision}: board, {order.Board.Material} {order.Board.ThicknessMm:0.##} mm, 1:1 in mm"),
             Invariant(
-                $"kerf {laser.KerfMm:0.###} mm is taken off: cut ON the lines; slots become {slot:0.###} mm, drawn {slot - laser.KerfMm:0.###}"),
+                $"kerf {laser.KerfMm:0.###} mm is taken off: cut ON the lines; slots become {slot:0.###} mm, drawn "
+                    + $"{slot - laser.KerfMm:0.###}"),
             $"{(order.DieView ? "DIE VIEW: seen from the edges" : "PANEL VIEW: mirror for the die's side")}; origin: the engraved corner",
             "SLOT, PIN, SCREW, AIR, BOARD: cut through; ENGRAVE: single strokes; DOWEL: middle lines of dowels, drilled, not cut",
             .. Splits(cut, laser),
             SafetyWords.Trial,
-            "Cut a test slot in the same board first: the rule must go in by hand with a mallet and stand. Laser: its maker's guards, extraction, "
+            "Cut a test slot in the same board first: the rule must go in by hand with a mallet and stand. Laser: its maker's guards, "
+                + "extraction, "
                 + "never left alone; local codes and qualified people come first; no risk assessment.",
         ];
     }
@@ -32,7 +34,10 @@ internal static class BoardWords
         :
         [
             Invariant(
-                $"split at {(cut.SplitsAlongX ? "x" : "y")} = {string.Join(", ", cut.Splits.Select(s => Invariant($"{s:0.##}")))} mm, pieces drawn "
-                    + $"{BoardCut.ApartMm:0.#} mm apart; dowels {laser.DowelMm:0.#} x {6 * laser.DowelMm:0.#} mm in the middle of the board's thickness"),
+                $"split at {(cut.SplitsAlongX ? "x" : "y")} = {string.Join(", ", cut.Splits.Select(s => Invariant($"{s:0.##}")))} mm, "
+                    + $"pieces drawn "
+                    + $"{BoardCut.ApartMm:0.#} mm apart; dowels {laser.DowelMm:0.#} x {6 * laser.DowelMm:0.#} mm in the middle of the "
+                    + $"board's thickness"),
+            "see that each part of a cavity at the split hangs on a bridge",
         ];
 }

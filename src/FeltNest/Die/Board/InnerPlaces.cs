@@ -40,7 +40,8 @@ internal sealed class InnerPlaces
     public Point2? Next(double radius)
     {
         double Room((Point2 At, double FromEdge) o) => Math.Min(
-            o.FromEdge - radius - clear, taken.Select(t => (t.At - o.At).Length - t.Radius - radius - clear).DefaultIfEmpty(double.PositiveInfinity).Min());
+            o.FromEdge - radius - clear,
+            taken.Select(t => (t.At - o.At).Length - t.Radius - radius - clear).DefaultIfEmpty(double.PositiveInfinity).Min());
         if (open.Count == 0)
         {
             return null;

@@ -16,8 +16,8 @@ internal static class CloseRules
     // A place of the outline this near to a shared run is on it, mm: the edge itself may lie 0.02 off the outline.
     private const double OnRun = 0.05;
 
-    /// <summary>Length of edge of all cavities that has another cavity's edge, or another stretch of its own, within reach, mm. A common cut is looked at once, and as the
-    /// edge of both its cavities.</summary>
+    /// <summary>Length of edge of all cavities that has another cavity's edge, or another stretch of its own, within reach, mm. A common
+    /// cut is looked at once, and as the edge of both its cavities.</summary>
     public static double LengthMm(
         IReadOnlyList<LayoutPart> parts, IReadOnlyList<DieCavity> cavities, CommonCuts common, double reachMm, DieWork work)
     {

@@ -43,7 +43,9 @@ internal static class EjectionOutlines
         IReadOnlyList<IReadOnlyList<Point2>> web =
             PolygonSets.Remainder(board, [.. gang.Cavities.Select(c => Placed(outside[c.Placed.Part][0], c))], least);
         IEnumerable<IReadOnlyList<Point2>> pockets = gang.Cavities.SelectMany(c => outside[c.Placed.Part].Skip(1).SelectMany(pocket =>
-            Pocket(Placed(pocket, c), gang.Cavities.Where(o => o.Number != c.Number).Select(o => Placed(outside[o.Placed.Part][0], o)), least)));
+            Pocket(
+                Placed(pocket, c), gang.Cavities.Where(o => o.Number != c.Number).Select(o => Placed(outside[o.Placed.Part][0], o)),
+                least)));
         return new EjectionPieces(
             [.. gang.Cavities.SelectMany(c => inside[c.Placed.Part].Select(r => Placed(r, c))), .. web, .. pockets],
             [.. gang.Cavities.Where(c => inside[c.Placed.Part].Count == 0).Select(c => c.Number)]);

@@ -16,7 +16,8 @@ internal static class Makeability
     /// <summary>The notes of a die.</summary>
     public static IEnumerable<MakeNote> Of(DieDesign design, DieWork work) =>
     [
-        .. Overload(design), .. Assumed(design), .. Bends(design), .. Own(design), .. OnLaser(design), .. CommonCutAndEjection(design), .. Gaps(design, work),
+        .. Overload(design), .. Assumed(design), .. Bends(design), .. Own(design), .. OnLaser(design), .. CommonCutAndEjection(design),
+        .. Gaps(design, work),
         .. Stack(design), .. OnPress(design),
     ];
 
@@ -108,7 +109,8 @@ internal static class Makeability
         {
             yield return new MakeNote(
                 Invariant(
-                    $"a piece of rule of {design.Strips.Max(s => s.BlankMm):0.0} mm is longer than the {stock:0.##} mm of a length of stock"),
+                    $"a piece of rule of {design.Strips.Max(s => s.BlankMm):0.0} mm is longer than the {stock:0.##} mm of a length of "
+                        + $"stock"),
                 null);
         }
     }

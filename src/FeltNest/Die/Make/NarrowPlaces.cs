@@ -75,7 +75,7 @@ internal sealed class NarrowPlaces
         return places;
     }
 
-    private bool Holds((double From, double To) stretch, double along) => stretch.From <= stretch.To
+    private static bool Holds((double From, double To) stretch, double along) => stretch.From <= stretch.To
         ? along >= stretch.From && along <= stretch.To
         : along >= stretch.From || along <= stretch.To;
 

@@ -13,8 +13,8 @@ internal static class RulePlacing
     // Fewest bridges of a cavity: the board inside it hangs on them.
     private const int FewestBridges = 2;
 
-    /// <summary>The places of an edge: the joint at a mitre, else in the middle of the run with the largest radius, bridges evenly by length, each moved to
-    /// the flattest place within a quarter of its step.</summary>
+    /// <summary>The places of an edge: the joint at a mitre, else in the middle of the run with the largest radius, bridges evenly by
+    /// length, each moved to the flattest place within a quarter of its step.</summary>
     public static RulePlaces Of(DieEdge edge, DieBoard board)
     {
         double total = edge.Pieces.Sum(p => p.LengthMm);

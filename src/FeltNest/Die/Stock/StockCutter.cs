@@ -5,8 +5,8 @@ namespace FeltNest.Die.Stock;
 
 /// <summary>Cuts the pieces of rule from the fewest lengths of stock.</summary>
 /// <remarks>The cutting-stock problem in one dimension (P. C. Gilmore, R. E. Gomory, "A linear programming approach to the cutting-stock
-/// problem", <em>Operations Research</em> 9 (1961) 849-859; from memory). All ways to fill a length are listed, and a model of whole numbers
-/// chooses among them, so its bound is that of the problem itself.</remarks>
+/// problem", <em>Operations Research</em> 9 (1961) 849-859; from memory). All ways to fill a length are listed, and a model of whole
+/// numbers chooses among them, so its bound is that of the problem itself.</remarks>
 internal static class StockCutter
 {
     // Ways to fill a length that are listed at most; above it the first fit stands, and what it takes is only bounded by the length of all.

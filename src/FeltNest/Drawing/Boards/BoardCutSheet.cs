@@ -2,7 +2,6 @@ using FeltNest.Die;
 using FeltNest.Die.Board;
 using FeltNest.Drawing.Parts;
 using FeltNest.Geometry;
-using static FeltNest.InvariantText;
 
 namespace FeltNest.Drawing.Boards;
 

@@ -14,7 +14,8 @@ internal static class BendTestsReader
         IReadOnlyList<BendTest> tests = CsvTable.Read(text, Listing).Each(Test);
         return tests.Count >= SpringbackFit.Fewest
             ? tests
-            : throw new InputException(text.Name, null, $"has {tests.Count} test bends: at least {SpringbackFit.Fewest} are needed for a fit");
+            : throw new InputException(
+                text.Name, null, $"has {tests.Count} test bends: at least {SpringbackFit.Fewest} are needed for a fit");
     }
 
     private static BendTest Test(CsvRow row)
@@ -28,6 +29,7 @@ internal static class BendTestsReader
         return test.AngleGotDeg <= test.AngleSetDeg
             ? test
             : throw row.Fault(
-                AngleGotDeg, InvariantText.Invariant($"{test.AngleGotDeg} is more than the {test.AngleSetDeg} it was formed to: allowed is less"));
+                AngleGotDeg,
+                InvariantText.Invariant($"{test.AngleGotDeg} is more than the {test.AngleSetDeg} it was formed to: allowed is less"));
     }
 }

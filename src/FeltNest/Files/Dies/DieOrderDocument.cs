@@ -128,7 +128,8 @@ internal static class DieOrderDocument
             new NumberField("pinMm", 0, 50, "diameter of two register pins on the board's centre line; 0 for none") { Default = 0 });
         public static readonly NumberField ScrewMm = Set.Add(
             new NumberField("screwMm", 0, 20, "diameter of screws round the rim; 0 for none") { Default = 0 });
-        public static readonly NumberField AirHoleMm = Set.Add(new NumberField("airHoleMm", 0.5, 50, "diameter of air holes") { Default = 4 });
+        public static readonly NumberField AirHoleMm =
+            Set.Add(new NumberField("airHoleMm", 0.5, 50, "diameter of air holes") { Default = 4 });
         public static readonly WholeField AirHoles = Set.Add(new WholeField("airHoles", 0, 20, "air holes in each cavity") { Default = 0 });
         public static readonly NumberField DowelMm = Set.Add(
             new NumberField("dowelMm", 2, 20, "diameter of dowels across a split") { Default = 6 });

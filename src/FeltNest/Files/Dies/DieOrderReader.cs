@@ -98,7 +98,8 @@ internal static class DieOrderReader
         return slot > read.KerfMm && holes
             ? read
             : throw laser.Fault(
-                LaserFields.KerfMm, FormattableString.Invariant($"{read.KerfMm} mm is no narrower than a slot of {slot} mm or than a hole"));
+                LaserFields.KerfMm,
+                FormattableString.Invariant($"{read.KerfMm} mm is no narrower than a slot of {slot} mm or than a hole"));
     }
 
     private static DieEjection EjectionOf(JsonFields ejection) => new()

@@ -9,6 +9,7 @@ using FeltNest.Files.Outlines;
 using FeltNest.Geometry;
 using FeltNest.Layout;
 using static FeltNest.Files.Dies.DieDocument;
+using static FeltNest.Files.Dies.DieRuleFields;
 
 namespace FeltNest.Files.Dies;
 

@@ -8,6 +8,7 @@ using FeltNest.Files.Rolls;
 using FeltNest.Rolls;
 using FeltNest.Yield;
 using static FeltNest.Files.Dies.DieDocument;
+using static FeltNest.Files.Dies.DieRuleFields;
 
 namespace FeltNest.Files.Dies;
 

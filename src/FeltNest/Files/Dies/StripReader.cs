@@ -1,7 +1,7 @@
 using FeltNest.Die.Check;
 using FeltNest.Files.Json;
 using FeltNest.Geometry;
-using static FeltNest.Files.Dies.DieDocument;
+using static FeltNest.Files.Dies.DieRuleFields;
 
 namespace FeltNest.Files.Dies;
 
@@ -13,7 +13,8 @@ internal static class StripReader
 
     /// <summary>The pieces.</summary>
     /// <exception cref="InputException">Names the field, the value found and what is allowed.</exception>
-    public static IReadOnlyList<StatedStrip> Strips(IReadOnlyList<JsonFields> items, IReadOnlyDictionary<int, ArcOutline> edges, string file) =>
+    public static IReadOnlyList<StatedStrip> Strips(
+        IReadOnlyList<JsonFields> items, IReadOnlyDictionary<int, ArcOutline> edges, string file) =>
         [.. items.Select(item => new StatedStrip
         {
             Part = item.Whole(StripFields.Panel) is var part && edges.ContainsKey(part)

@@ -2,7 +2,7 @@ using FeltNest.Die;
 using FeltNest.Die.Bend;
 using FeltNest.Die.Stock;
 using FeltNest.Files.Json;
-using static FeltNest.Files.Dies.DieDocument;
+using static FeltNest.Files.Dies.DieRuleFields;
 
 namespace FeltNest.Files.Dies;
 

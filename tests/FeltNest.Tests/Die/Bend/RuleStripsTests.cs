@@ -72,14 +72,15 @@ public sealed class RuleStripsTests
         Assert.Equal(2 * 6.0, design.Strips.SelectMany(s => s.Notches).Sum(n => n.ToMm - n.FromMm), 1e-6);
     }
 
-    // A corner that points into the panel is mitred the other way and shortens the body outside: the slit's 30 mm sides run from a corner of
-    // the plate to one of the bottom, where they gain and lose 0.355.
+    // A corner that points into the panel is mitred the other way and shortens the body outside: the slit's 30 mm sides run from a corner
+    // of the plate to one of the bottom, where they gain and lose 0.355.
     [Fact]
     public void Inward_corners_are_mitred_the_other_way()
     {
         DieDesign design = NarrowPlacesTests.Design(NarrowPlacesTests.Slit(3), RuleBevel.SideWaste);
 
-        Assert.Equal(2, design.Strips.Count(s => s is { StartMitreDeg: > 0, EndMitreDeg: < 0 } or { StartMitreDeg: < 0, EndMitreDeg: > 0 }));
+        Assert.Equal(
+            2, design.Strips.Count(s => s is { StartMitreDeg: > 0, EndMitreDeg: < 0 } or { StartMitreDeg: < 0, EndMitreDeg: > 0 }));
         Assert.Equal(3 - 0.71, design.Strips.Single(s => s is { StartMitreDeg: < 0, EndMitreDeg: < 0 }).BlankMm, 1e-9);
     }
 
@@ -98,7 +99,9 @@ public sealed class RuleStripsTests
         Point2 last = end + (new Point2(Math.Cos(turn), Math.Sin(turn)) * 25);
         LayoutPart part = DieCases.Plates.Parts[0] with
         {
-            Arcs = ArcOutline.From([new(0, 0, 0), new(start.X, start.Y, turn), new(end.X, end.Y, 0), new(last.X, last.Y, 0), new(0, 40, 0)]),
+            Arcs = ArcOutline.From([
+                new(0, 0, 0), new(start.X, start.Y, turn), new(end.X, end.Y, 0), new(last.X, last.Y, 0), new(0, 40, 0),
+            ]),
         };
         part = part with { Outline = part.Arcs.ContainingPolygon(1e-3) };
         RollLayout layout = DieCases.Of(80, new PlacedPanel { Part = 0, XMm = 10, YMm = 17, AngleDeg = 0 }) with { Parts = [part] };

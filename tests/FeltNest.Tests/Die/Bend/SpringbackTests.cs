@@ -86,7 +86,10 @@ public sealed class SpringbackTests
     [InlineData("insideRadiusMm,angleSetDeg,angleGotDeg\n5,90,80\n5,60,50\n", "has 2 test bends: at least 3 are needed for a fit")]
     [InlineData("insideRadiusMm,angleSetDeg,angleGotDeg\n5,90,80\n5,60,61\n5,60,50\n", "61 is more than the 60 it was formed to")]
     public void Test_bends_that_cannot_be_fitted_are_refused(string text, string told) =>
-        Assert.Contains(told, Assert.Throws<InputException>(() => BendTestsReader.Read(InputText.Of("bends.csv", System.Text.Encoding.UTF8.GetBytes(text)))).Message);
+        Assert.Contains(
+            told,
+            Assert.Throws<InputException>(() =>
+                BendTestsReader.Read(InputText.Of("bends.csv", System.Text.Encoding.UTF8.GetBytes(text)))).Message);
 
     private static BendTest Test(double inside, double set, double got) =>
         new() { InsideRadiusMm = inside, AngleSetDeg = set, AngleGotDeg = got };

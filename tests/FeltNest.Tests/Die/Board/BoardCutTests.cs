@@ -14,7 +14,8 @@ using Xunit;
 
 namespace FeltNest.Tests.Die.Board;
 
-/// <summary>Boards for a laser, read back from their drawing. Widths and lengths of slots are plain geometry of plates and circles.</summary>
+/// <summary>Boards for a laser, read back from their drawing. Widths and lengths of slots are plain geometry of plates and
+/// circles.</summary>
 public sealed class BoardCutTests
 {
     // A slot of 0.7 less a kerf of 0.2 is drawn 0.5 wide. Of a band area and girth tell the width.
@@ -33,8 +34,8 @@ public sealed class BoardCutTests
         Assert.Equal(4 * Design(DieCases.PanelLay, Laser).Gang.Cavities.Count, slots.Length);
     }
 
-    // Plates of 40 x 20, rule of 0.71 outside: the middle line is 40.71 x 20.71, less two bridges of 6 a ring; the beam burns 0.1 more off each
-    // bridge than is drawn, so the bands are 0.2 shorter a slot.
+    // Plates of 40 x 20, rule of 0.71 outside: the middle line is 40.71 x 20.71, less two bridges of 6 a ring; the beam burns 0.1 more off
+    // each bridge than is drawn, so the bands are 0.2 shorter a slot.
     [Fact]
     public void Corners_are_cut_through_and_bridges_are_left()
     {
@@ -54,7 +55,8 @@ public sealed class BoardCutTests
         Assert.Empty(Violations(design, drawn));
         Assert.Contains(Violations(design, drawn, l => l with { KerfMm = 0.3 }), v => v.Contains("mm wide, 0.4 is wanted"));
         Assert.Contains(Violations(design, drawn, l => l with { Mirrored = true }), v => v.Contains("off every cutting edge"));
-        Assert.Contains(Violations(design, OntoSlot(drawn, "CIRCLE", "AIR")), v => v.StartsWith("AIR at") && v.Contains("from a slot or hole"));
+        Assert.Contains(
+            Violations(design, OntoSlot(drawn, "CIRCLE", "AIR")), v => v.StartsWith("AIR at") && v.Contains("from a slot or hole"));
         Assert.Contains(Violations(design, OntoSlot(drawn, "VERTEX", "ENGRAVE")), v => v.StartsWith("engraving near"));
         Assert.Contains(Violations(design, drawn.Replace("$EXTMAX\r\n 10\r\n", "$EXTMAX\r\n 10\r\n-")), v => v.Contains("extents"));
         Assert.Contains(Violations(design, Without(drawn, "SLOT")), v => v.Contains("rule less bridges"));
@@ -117,7 +119,8 @@ public sealed class BoardCutTests
 
         Assert.Equal(Math.Max(220, design.Gang.BoardLengthMm + 20), sheet.WidthMm, 1e-9);
         Assert.Contains(
-            InvariantText.Invariant($"/MediaBox [0 0 {Math.Round(sheet.WidthMm * 72 / 25.4, 3)} {Math.Round(sheet.HeightMm * 72 / 25.4, 3)}]"), pdf);
+            InvariantText.Invariant(
+                $"/MediaBox [0 0 {Math.Round(sheet.WidthMm * 72 / 25.4, 3)} {Math.Round(sheet.HeightMm * 72 / 25.4, 3)}]"), pdf);
     }
 
     // Foam of the pieces' own area, on sheets they go on, no piece on another.
@@ -129,7 +132,9 @@ public sealed class BoardCutTests
         double placed = nest.Sum(p => p.Rings.Sum(Area));
 
         Assert.Equal(design.Ejection.Rings.Sum(Area), placed, 1e-6 * placed);
-        Assert.All(nest, p => Assert.All(p.Rings[0], q => Assert.True(q.X >= 3 - 1e-6 && q.Y >= 3 - 1e-6 && q.X <= 297 + 1e-6 && q.Y <= 197 + 1e-6)));
+        Assert.All(
+            nest,
+            p => Assert.All(p.Rings[0], q => Assert.True(q.X >= 3 - 1e-6 && q.Y >= 3 - 1e-6 && q.X <= 297 + 1e-6 && q.Y <= 197 + 1e-6)));
         foreach (((int Sheet, IReadOnlyList<IReadOnlyList<Point2>> Rings) a, int i) in nest.Select((p, i) => (p, i)))
         {
             Assert.DoesNotContain(nest.Skip(i + 1), b => b.Sheet == a.Sheet && Boxes(a.Rings[0], b.Rings[0]));
@@ -146,7 +151,8 @@ public sealed class BoardCutTests
         string changed = order[..at] + $"\"laser\": {{ {laser} " + order[order.IndexOf('}', at)..];
 
         Assert.Contains(
-            told, Assert.Throws<InputException>(() => DieOrderReader.Read(InputText.Of("order.json", Encoding.UTF8.GetBytes(changed)))).Message);
+            told,
+            Assert.Throws<InputException>(() => DieOrderReader.Read(InputText.Of("order.json", Encoding.UTF8.GetBytes(changed)))).Message);
     }
 
     private static BoardLaser Laser => new()

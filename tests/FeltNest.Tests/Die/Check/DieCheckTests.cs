@@ -76,7 +76,8 @@ public sealed class DieCheckTests : IDisposable
         Assert.Empty(Verdict(design, _ => { }).Violations);
         Assert.Contains(
             Verdict(design, root => root["edges"]![0]!["narrow"]![0]!["widthMm"] = wide + 0.05).Violations,
-            v => v.StartsWith($"edges[].narrow of part 0: {(slit ? "slit" : "neck")} of {InvariantText.Invariant($"{wide + 0.05:0.###}")} mm is stated"));
+            v => v.StartsWith(
+                $"edges[].narrow of part 0: {(slit ? "slit" : "neck")} of {InvariantText.Invariant($"{wide + 0.05:0.###}")} mm is stated"));
         Assert.Contains(
             Verdict(design, root => root["edges"]![0]!.AsObject().Remove("narrow")).Violations, v => v.StartsWith("edges[].narrow"));
         Assert.Contains(

@@ -62,7 +62,9 @@ internal static class RuleSheet
                 .. DieParts.Base(
                     size, order,
                     new SheetPlace { Number = number, Count = count, Scale = "-", Part = DieParts.OfPart(design, part, "Rule") }),
-                Words("flat pieces seen from the panel's side, foot down, joint at the left; positions in mm along the neutral line", left, corner.Y + 3),
+                Words(
+                    "flat pieces seen from the panel's side, foot down, joint at the left; positions in mm along the neutral line", left,
+                    corner.Y + 3),
                 .. strips.Take(Drawn).SelectMany((s, i) =>
                     Flat(design, s, new Point2(left, corner.Y - (i * Room)), right - left - 2)),
                 .. Table(rows, new Point2(left, corner.Y - top), Math.Max(1, PerBlock(room)), Blocks(right - left)),
@@ -169,7 +171,8 @@ internal static class RuleSheet
     }
 
     private static PathMark Tick(Point2 lowerLeft) => new(
-        [Chain.Rectangle(new Box { MinX = lowerLeft.X, MinY = lowerLeft.Y, MaxX = lowerLeft.X + BoxMm, MaxY = lowerLeft.Y + BoxMm })], Ink.Narrow);
+        [Chain.Rectangle(new Box { MinX = lowerLeft.X, MinY = lowerLeft.Y, MaxX = lowerLeft.X + BoxMm, MaxY = lowerLeft.Y + BoxMm })],
+        Ink.Narrow);
 
     private static IEnumerable<Mark> Side(DieDesign design, int part, RuleStrip[] strips, PaperSize size)
     {

@@ -28,7 +28,8 @@ internal static class RuleWords
     public static string Known(Springback? springback) => springback is null
         ? "UNKNOWN: no test bends were given (--bends)"
         : Invariant(
-            $"{springback.Tests.Count} test bends, Y/E {springback.YieldOverModulus:0.00000}, scatter {springback.ScatterDeg:0.00} degrees");
+            $"{springback.Tests.Count} test bends, Y/E {springback.YieldOverModulus:0.00000}, scatter {springback.ScatterDeg:0.00} "
+                + $"degrees");
 
     /// <summary>The ends of a piece.</summary>
     public static string Ends(RuleStrip strip) => (strip.StartMitreDeg, strip.EndMitreDeg) is (null, null)
