@@ -86,21 +86,7 @@ internal sealed class DieRun : IRun
                 File($"{name}.png", () => PngWriter.Write(drawn.Value[i])),
             }),
         ];
-        if (design.Cut is { } cut)
-        {
-            Lazy<BoardCut> engraved = new(() => BoardEngraving.Of(cut));
-            files.AddRange([
-                File("board-cut.dxf", () => BoardCutDxf.Board(design, engraved.Value)),
-                File("board-cut.svg", () => SvgWriter.Write(BoardCutSheet.Draw(design, engraved.Value))),
-                File("board-cut.pdf", () => PdfWriter.Write([BoardCutSheet.Draw(design, engraved.Value)])),
-            ]);
-        }
-
-        if (design.Request.Order.Board.Laser?.EjectionSheet is { } sheet)
-        {
-            files.Add(File("ejection-cut.dxf", () => BoardCutDxf.Ejection(design, sheet.LengthMm, sheet.WidthMm)));
-        }
-
+        files.AddRange(OfLaser(design).Select(made => File(made.Name, made.Make)));
         return files;
 
         ResultFile File(string name, Func<byte[]> make) => new(name, () =>
@@ -108,6 +94,23 @@ internal sealed class DieRun : IRun
             stop.ThrowIfCancellationRequested();
             return make();
         });
+    }
+
+    // The board for the laser and the foam, where the order says how they are cut.
+    private static IEnumerable<(string Name, Func<byte[]> Make)> OfLaser(DieDesign design)
+    {
+        if (design.Cut is { } cut)
+        {
+            Lazy<BoardCut> engraved = new(() => BoardEngraving.Of(cut));
+            yield return ("board-cut.dxf", () => BoardCutDxf.Board(design, engraved.Value));
+            yield return ("board-cut.svg", () => SvgWriter.Write(BoardCutSheet.Draw(design, engraved.Value)));
+            yield return ("board-cut.pdf", () => PdfWriter.Write([BoardCutSheet.Draw(design, engraved.Value)]));
+        }
+
+        if (design.Request.Order.Board.Laser?.EjectionSheet is { } sheet)
+        {
+            yield return ("ejection-cut.dxf", () => BoardCutDxf.Ejection(design, sheet.LengthMm, sheet.WidthMm));
+        }
     }
 
     private static string Cavity(int place, int count) => $"{CutParts.Named("cavity", CutParts.Letter(place, count))}.dxf";

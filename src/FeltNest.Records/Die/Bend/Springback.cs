@@ -42,7 +42,7 @@ public sealed record Springback
         }
 
         double inside = high - (ThicknessMm / 2);
-        return new BendSetting(turnDeg * wanted / high, inside, Reaches(inside));
+        return new BendSetting { TurnDeg = turnDeg * wanted / high, InsideRadiusMm = inside, Tested = Reaches(inside) };
     }
 
     // A radius counts as tested between the least and the greatest of the formers, and a tenth beyond.

@@ -3,8 +3,17 @@ using FeltNest.Geometry;
 namespace FeltNest.Die.Board;
 
 /// <summary>Words to engrave.</summary>
-/// <param name="Text">The words.</param>
-/// <param name="Middle">Middle of the room, mm.</param>
-/// <param name="WideMm">Room along, mm.</param>
-/// <param name="HighMm">Room across, mm.</param>
-public sealed record BoardLabel(string Text, Point2 Middle, double WideMm, double HighMm);
+public sealed record BoardLabel
+{
+    /// <summary>The words.</summary>
+    public required string Text { get; init; }
+
+    /// <summary>Middle of the room, mm.</summary>
+    public required Point2 Middle { get; init; }
+
+    /// <summary>Room along, mm.</summary>
+    public required double WideMm { get; init; }
+
+    /// <summary>Room across, mm.</summary>
+    public required double HighMm { get; init; }
+}

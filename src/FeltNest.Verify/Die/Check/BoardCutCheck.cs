@@ -183,6 +183,12 @@ internal sealed class BoardCutCheck
             }
         }
 
+        Strokes();
+        Pieces(k);
+    }
+
+    private void Strokes()
+    {
         foreach (IReadOnlyList<ArcVertex> stroke in board.Strokes)
         {
             LineString line = Line(stroke);
@@ -196,6 +202,10 @@ internal sealed class BoardCutCheck
             }
         }
 
+    }
+
+    private void Pieces(double k)
+    {
         if (board.Outlines.Count != laser.Splits.Count + 1)
         {
             violations.Add($"board: {board.Outlines.Count} pieces are drawn, {laser.Splits.Count} splits make {laser.Splits.Count + 1}");

@@ -84,6 +84,7 @@ internal sealed class RuleStrips
 
     private IEnumerable<double> Turns(double along) => [along - walk.Length, along, along + walk.Length, along + (2 * walk.Length)];
 
+    // Long because it goes once along the piece and then writes it down.
     private RuleStrip Strip(double from, double to)
     {
         double outside = rule.MiddleInWasteMm;

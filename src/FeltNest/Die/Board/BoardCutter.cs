@@ -231,7 +231,7 @@ internal sealed class BoardCutter
             && slots.Clear(at - half, at + half, (high / 2) + 0.5)
             && holes.All(h => Away(h, Nearest(h, at, reach)) > (high / 2) + 0.5))
         {
-            labels.Add(new BoardLabel(text, Apart(at, Piece(at)), wide, high));
+            labels.Add(new BoardLabel { Text = text, Middle = Apart(at, Piece(at)), WideMm = wide, HighMm = high });
             return;
         }
 

@@ -48,15 +48,19 @@ internal static class BoardSplit
             double before = places.Count > 0 ? places[^1] : 0;
             double low = Math.Max(before + 1, longer - ((pieces - k) * room));
             double high = Math.Min(before + room, longer - 1);
-            double even = longer * k / pieces;
-            int looks = Math.Max(1, (int)((high - low) / Step));
-            places.Add(Enumerable.Range(0, looks + 1)
-                .Select(i => low + ((high - low) * i / looks))
-                .OrderBy(x => crossings(x, alongX))
-                .ThenBy(x => Math.Abs(x - even))
-                .First());
+            places.Add(Best(low, high, longer * k / pieces, x => crossings(x, alongX)));
         }
 
         return (places, alongX);
+    }
+
+    private static double Best(double low, double high, double even, Func<double, int> crossings)
+    {
+        int looks = Math.Max(1, (int)((high - low) / Step));
+        return Enumerable.Range(0, looks + 1)
+            .Select(i => low + ((high - low) * i / looks))
+            .OrderBy(crossings)
+            .ThenBy(x => Math.Abs(x - even))
+            .First();
     }
 }

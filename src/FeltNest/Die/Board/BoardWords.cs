@@ -22,7 +22,6 @@ internal static class BoardWords
             $"{(order.DieView ? "DIE VIEW: seen from the edges" : "PANEL VIEW: mirror for the die's side")}; origin: the engraved corner",
             "SLOT, PIN, SCREW, AIR, BOARD: cut through; ENGRAVE: single strokes; DOWEL: middle lines of dowels, drilled, not cut",
             .. Splits(cut, laser),
-            SafetyWords.Trial,
             "Cut a test slot in the same board first: the rule must go in by hand with a mallet and stand. Laser: its maker's guards, "
                 + "extraction, "
                 + "never left alone; local codes and qualified people come first; no risk assessment.",

@@ -32,6 +32,7 @@ internal sealed class NarrowPlaces
         return found;
     }
 
+    // Long because it goes once round the edge, stretch by stretch.
     // Stretches narrower than so much on one side, each told once and not again from its other edge.
     private List<NarrowPlace> Side(int part, bool inPanel, double within)
     {

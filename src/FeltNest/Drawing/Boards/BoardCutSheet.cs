@@ -33,7 +33,7 @@ internal static class BoardCutSheet
                 .. cut.Lines.GroupBy(l => l.Layer).Select(g =>
                     new PathMark([.. g.Select(l => new Chain(l.Line, l.Closed).Placed(1, 0, by))], Through(g.Key))),
                 new PathMark([.. cut.Holes.Select(h => Chain.Circle(h.At + by, h.DiameterMm / 2))], Cut),
-                .. TextBlock.Draw(new Point2(Rim, by.Y - 4), wide - (2 * Rim), BoardWords.Of(design, cut)),
+                .. TextBlock.Draw(new Point2(Rim, by.Y - 4), wide - (2 * Rim), [.. BoardWords.Of(design, cut), SafetyWords.Trial]),
                 .. ScaleBar.Draw(new Point2(Rim + 2, 6), 100, 1),
             ],
         };

@@ -28,7 +28,7 @@ internal static class BoardCutDxf
             dxf.Circle(hole.Layer, hole.At, hole.DiameterMm / 2);
         }
 
-        Notes(dxf, BoardWords.Of(design, cut));
+        Notes(dxf, [.. BoardWords.Of(design, cut), SafetyWords.Trial]);
         return dxf.Finish();
     }
 

@@ -26,7 +26,7 @@ internal static class RuleWords
 
     /// <summary>What is known of springback.</summary>
     public static string Known(Springback? springback) => springback is null
-        ? "UNKNOWN: no test bends were given (--bends)"
+        ? "UNKNOWN: no test bends were given"
         : Invariant(
             $"{springback.Tests.Count} test bends, Y/E {springback.YieldOverModulus:0.00000}, scatter {springback.ScatterDeg:0.00} "
                 + $"degrees");
