@@ -125,15 +125,23 @@ internal sealed class NarrowPlaces
     private readonly record struct Facing(double WideMm, Point2 Middle, double Along);
 
     // A place of the edge with the directions in which the edge comes and goes on.
-    private readonly record struct Spot(Point2 At, double Along, Point2 Comes, Point2 Goes)
+    private readonly record struct Spot
     {
+        public required Point2 At { get; init; }
+
+        public required double Along { get; init; }
+
+        public required Point2 Comes { get; init; }
+
+        public required Point2 Goes { get; init; }
+
         public static Spot Of(EdgeWalk walk, int piece, double share)
         {
             IReadOnlyList<EdgePiece> all = walk.Pieces;
             Point2 here = all[piece].Direction(share);
             Point2 comes = share <= 0 ? all[(piece + all.Count - 1) % all.Count].Direction(1) : here;
             Point2 goes = share >= 1 ? all[(piece + 1) % all.Count].Direction(0) : here;
-            return new Spot(all[piece].At(share), walk.Along(piece, share), comes, goes);
+            return new Spot { At = all[piece].At(share), Along = walk.Along(piece, share), Comes = comes, Goes = goes };
         }
 
         public bool Looks(Point2 across, bool inPanel) =>

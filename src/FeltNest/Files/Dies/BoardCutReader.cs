@@ -1,6 +1,7 @@
 using FeltNest.Die.Board;
 using FeltNest.Die.Check;
 using FeltNest.Files.Dxf;
+using FeltNest.Files.Outlines;
 using FeltNest.Geometry;
 
 namespace FeltNest.Files.Dies;
@@ -28,14 +29,17 @@ internal static class BoardCutReader
 
         return new StatedBoardCut
         {
-            Slots = slots,
-            Outlines = outlines,
+            Slots = [.. slots.Select(s => Shape(text.Name, BoardCut.Slot, s))],
+            Outlines = [.. outlines.Select(o => Shape(text.Name, BoardCut.Outside, o))],
             Strokes = Of(BoardCut.Engrave),
             Holes = [.. drawing.Entities.Where(e => e.Kind == "CIRCLE" && Layer(e) is BoardCut.Pin or BoardCut.Screw or BoardCut.Air)
                 .Select(e => (Layer(e), new Point2(e.Number(10), e.Number(20)), e.Number(40)))],
             Extents = drawing.Extents,
         };
     }
+
+    private static IReadOnlyList<ArcVertex> Shape(string file, string layer, IReadOnlyList<ArcVertex> line) =>
+        OutlineReader.Shaped(file, layer, () => ArcOutline.From(line)).Vertices;
 
     private static string Layer(DxfEntity entity) => entity.Groups.FirstOrDefault(g => g.Code == 8).Text ?? string.Empty;
 

@@ -66,7 +66,7 @@ internal static class RuleSheet
                     "flat pieces seen from the panel's side, foot down, joint at the left; positions in mm along the neutral line", left,
                     corner.Y + 3),
                 .. strips.Take(Drawn).SelectMany((s, i) =>
-                    Flat(design, s, new Point2(left, corner.Y - (i * Room)), right - left - 2)),
+                    Flat(design, s, new Point2(left, corner.Y - (i * Room)), (right - left - 2) / strips.Max(one => one.BlankMm))),
                 .. Table(rows, new Point2(left, corner.Y - top), Math.Max(1, PerBlock(room)), Blocks(right - left)),
                 .. caution,
                 .. Side(design, part, strips, size),
@@ -85,9 +85,8 @@ internal static class RuleSheet
     }
 
     // The flat piece to scale along, with its bends numbered and its notches.
-    private static IEnumerable<Mark> Flat(DieDesign design, RuleStrip strip, Point2 at, double wide)
+    private static IEnumerable<Mark> Flat(DieDesign design, RuleStrip strip, Point2 at, double scale)
     {
-        double scale = wide / strip.BlankMm;
         double high = at.Y - 6;
         Point2 Place(double along, double down) => new(at.X + (along * scale), high - down);
         yield return Words(Invariant($"{RuleWords.Name(design, strip)}: {strip.BlankMm:0.00} mm"), at.X, at.Y - 4);
