@@ -63,7 +63,7 @@ public sealed class BoardCutTests
     }
 
     [Fact]
-    public void Plates_and_a_die_view_and_common_cuts_pass_too()
+    public void Plates_two_parts_and_die_views_pass_too()
     {
         foreach (DieDesign design in new[]
         {
@@ -74,7 +74,7 @@ public sealed class BoardCutTests
         }
     }
 
-    // A board of more than 150 on a bed of 150 x 120: two pieces, each on the bed, 20 mm apart as drawn, two dowels of 3 x 2 x 3 mm across.
+    // A board longer than a bed of 200 x 200: pieces that each go on the bed, two dowels across a split, each drawn in both pieces.
     [Fact]
     public void A_board_longer_than_the_bed_is_split_with_dowels_across()
     {
