@@ -1,6 +1,7 @@
 using System.Text;
 using FeltNest.Die.Check;
 using FeltNest.Files;
+using FeltNest.Files.Dies;
 using FeltNest.Files.Check;
 using FeltNest.Files.Layouts;
 using FeltNest.Layout.Check;
@@ -16,14 +17,22 @@ internal sealed class CheckRun
 {
     private readonly string path;
     private readonly CheckedInput read;
+    private readonly StatedBoardCut? board;
 
     /// <summary>Reads a result.</summary>
     /// <param name="path">Its file.</param>
+    /// <param name="boardFile">Board for the laser of a die, to be read back; null for none.</param>
     /// <exception cref="InputException">No result of this program, or one that cannot be read.</exception>
-    public CheckRun(string path)
+    public CheckRun(string path, string? boardFile = null)
     {
         this.path = path;
         read = CheckedReader.Read(path);
+        board = boardFile is null ? null : BoardCutReader.Read(boardFile);
+        if (board is not null && read is not CheckedInput.OfDie)
+        {
+            throw new InputException(path, null, "is no die: a board is read back against the die.json that it is of");
+        }
+
         Verdict = Judged() with { NotChecked = read.File.NotSeen };
     }
 
@@ -49,7 +58,7 @@ internal sealed class CheckRun
         CheckedInput.OfLayout lay => WithYield(LayoutCheck.Verify(lay.Layout.Layout), lay.Layout),
         CheckedInput.OfRollPlan { Plan: var plan } =>
             WithYield(RollPlanCheck.Verify(plan.Layout.Layout, plan.Roll, plan.Plan), plan.Layout),
-        CheckedInput.OfDie { Die: var die } => WithYield(DieCheck.Verify(die.Layout.Layout, die.Die), die.Layout),
+        CheckedInput.OfDie { Die: var die } => WithYield(DieCheck.Verify(die.Layout.Layout, die.Die, board), die.Layout),
         CheckedInput.OfOrders orders => Orders(orders),
         _ => Figures(read.File),
     };

@@ -60,7 +60,7 @@ public sealed partial class ArchitectureTests
 
     [Theory]
     [InlineData("SkiaSharp", "Drawing,Files")]
-    [InlineData("Google.OrTools", "Layout,Cost,Rolls")]
+    [InlineData("Google.OrTools", "Layout,Cost,Rolls,Die")]
     [InlineData("NetTopologySuite", "Geometry")]
     [InlineData("MathNet.Numerics", "Numerics")]
     [InlineData("DocumentFormat.OpenXml", "Files")]

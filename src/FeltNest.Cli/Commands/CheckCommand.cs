@@ -17,23 +17,31 @@ internal static class CheckCommand
                 + "compare.json ...",
             HelpName = "FILE",
         };
+        Option<string?> board = new("--board")
+        {
+            Description = "With a die.json: its board for the laser (board-cut.dxf), read back: slots, holes, engraving.",
+            HelpName = "file",
+        };
         Option<bool> json = new("--json") { Description = "Print the verdict as JSON on stdout and nothing else." };
         Option<bool> quiet = new("--quiet", "-q") { Description = "No report; the exit code and one line on a violation." };
         Command command = new(
             "check", "Verify a result from its file alone: geometry with a second engine, figures by working them out again.")
         {
             file,
+            board,
             json,
             quiet,
         };
         command.SetAction((parse, stop) =>
-            Task.Run(() => Run(terminal, parse.GetValue(file)!, parse.GetValue(json), parse.GetValue(quiet)), stop));
+            Task.Run(
+                () => Run(
+                    terminal, new CheckRun(parse.GetValue(file)!, parse.GetValue(board)), parse.GetValue(file)!, parse.GetValue(json),
+                    parse.GetValue(quiet)), stop));
         return command;
     }
 
-    private static int Run(Terminal terminal, string path, bool json, bool quiet)
+    private static int Run(Terminal terminal, CheckRun run, string path, bool json, bool quiet)
     {
-        CheckRun run = new(path);
         if (json)
         {
             terminal.Results.Write(run.Json);

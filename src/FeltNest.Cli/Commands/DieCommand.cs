@@ -1,5 +1,6 @@
 using System.CommandLine;
 using FeltNest.Cli.Options;
+using FeltNest.Die.Bend;
 using FeltNest.Die.Gang;
 using FeltNest.Die.Order;
 using FeltNest.Files.Dies;
@@ -53,6 +54,13 @@ internal sealed class DieCommand
         CustomParser = NumberText.WholeWithin(1, 100),
     };
 
+    private readonly Option<string?> bends = new("--bends")
+    {
+        Description = "Test bends of your own rule on your own bender (CSV: insideRadiusMm, angleSetDeg, angleGotDeg); without them "
+            + "springback is unknown.",
+        HelpName = "file",
+    };
+
     private readonly Terminal terminal;
     private readonly MeasuredOptions measured;
     private readonly CommonOptions common;
@@ -61,7 +69,7 @@ internal sealed class DieCommand
     {
         this.terminal = terminal;
         command.Add(input);
-        foreach (Option option in (Option[])[order, press, cavities, band])
+        foreach (Option option in (Option[])[order, press, cavities, band, bends])
         {
             command.Add(option);
         }
@@ -89,7 +97,7 @@ internal sealed class DieCommand
     private (IRun Run, string Folder) Asked(ParseResult parse)
     {
         string path = parse.GetValue(input)!;
-        measured.RefuseStrays(parse, [order, press, cavities, band]);
+        measured.RefuseStrays(parse, [order, press, cavities, band, bends]);
         if (parse.GetValue(measured.Measured) is { } points)
         {
             return (new FirstArticleRun(measured.Asked(parse, path, points)), DefaultFolder.OfMeasured(path, "measured", points));
@@ -116,8 +124,10 @@ internal sealed class DieCommand
         RollLayout layout = LayoutReader.Read(path).Layout;
         DieOrder? asked = parse.GetValue(order) is { } file ? DieOrderReader.Read(file) : null;
         PressSpec? machine = parse.GetValue(press) is { } named ? PressReader.Read(named) : null;
+        IReadOnlyList<BendTest>? tests =
+            parse.GetValue(bends) is { } listed ? BendTestsReader.Read(measured.Lists(parse).Open(listed)) : null;
         return (
-            new DieRun(layout, parse.GetValue(band) - 1, asked, machine, parse.GetValue(cavities)),
+            new DieRun(layout, parse.GetValue(band) - 1, asked, machine, parse.GetValue(cavities), tests),
             DefaultFolder.OfDie(path, parse.GetValue(order), parse.GetValue(press), parse.GetValue(cavities), parse.GetValue(band)));
     }
 }

@@ -1,7 +1,10 @@
 using System.Globalization;
+using FeltNest.Die.Bend;
+using FeltNest.Die.Board;
 using FeltNest.Die.Edge;
 using FeltNest.Die.Gang;
 using FeltNest.Die.Make;
+using FeltNest.Die.Stock;
 using FeltNest.Geometry;
 
 namespace FeltNest.Die;
@@ -36,6 +39,21 @@ public sealed record DieDesign
 
     /// <summary>What to watch.</summary>
     public required IReadOnlyList<MakeNote> Notes { get; init; }
+
+    /// <summary>Where the rule of one cavity stands nearer to itself than bodies and ejection have room.</summary>
+    public IReadOnlyList<NarrowPlace> Narrow { get; init; } = [];
+
+    /// <summary>How the rule springs back; null without test bends.</summary>
+    public Springback? Springback { get; init; }
+
+    /// <summary>The pieces of rule.</summary>
+    public IReadOnlyList<RuleStrip> Strips { get; init; } = [];
+
+    /// <summary>How they are cut from stock; null where no length of stock is stated or a piece is longer.</summary>
+    public RuleStock? Stock { get; init; }
+
+    /// <summary>What a laser cuts of the board; null where the order does not say how.</summary>
+    public BoardCut? Cut { get; init; }
 
     // Density of steel, kg/mm3 (7850 kg/m3, handbook value from memory).
     private const double Steel = 7.85e-6;

@@ -69,6 +69,60 @@ internal static class PolygonSets
         return Rings(BufferOp.Buffer(BufferOp.Buffer(left, -least / 2, rules), least / 2, rules));
     }
 
+    /// <summary>The band to both sides of a line, ends square, corners mitred, counter-clockwise.</summary>
+    public static Point2[] Band(IReadOnlyList<Point2> line, double halfWidth)
+    {
+        BufferParameters rules = new(8, EndCapStyle.Flat, JoinStyle.Mitre, 10) { SimplifyFactor = 0 };
+        LineString middle = Factory.CreateLineString([.. line.Select(p => new Coordinate(p.X, p.Y))]);
+        return Rings(BufferOp.Buffer(middle, halfWidth, rules))[0];
+    }
+
+    /// <summary>Pieces with their holes, those that are longer or wider than a size parted into what is not: each as its shell and its
+    /// holes.</summary>
+    /// <param name="rings">Shells counter-clockwise, each followed by its holes clockwise.</param>
+    /// <param name="length">Most along x.</param>
+    /// <param name="width">Most along y.</param>
+    public static IEnumerable<IReadOnlyList<Point2[]>> Parted(IReadOnlyList<IReadOnlyList<Point2>> rings, double length, double width)
+    {
+        foreach (Polygon piece in Pieces(rings))
+        {
+            Envelope box = piece.EnvelopeInternal;
+            int across = (int)Math.Ceiling(box.Width / length);
+            int up = (int)Math.Ceiling(box.Height / width);
+            for (int i = 0; i < across * up; i++)
+            {
+                (double wide, double high) = (box.Width / across, box.Height / up);
+                (double x, double y) = (box.MinX + (i % across * wide), box.MinY + (i / across * high));
+                NetTopologySuite.Geometries.Geometry part = across * up == 1
+                    ? piece
+                    : piece.Intersection(Factory.ToGeometry(new Envelope(x, x + wide, y, y + high)));
+                for (int k = 0; k < part.NumGeometries; k++)
+                {
+                    if (part.GetGeometryN(k) is Polygon { IsEmpty: false } whole)
+                    {
+                        yield return Rings(whole);
+                    }
+                }
+            }
+        }
+    }
+
+    private static IEnumerable<Polygon> Pieces(IReadOnlyList<IReadOnlyList<Point2>> rings)
+    {
+        LinearRing[] all = [.. rings.Select(r => (LinearRing)ToPolygon(r).ExteriorRing)];
+        for (int i = 0; i < all.Length;)
+        {
+            int next = i + 1;
+            while (next < all.Length && !all[next].IsCCW)
+            {
+                next++;
+            }
+
+            yield return Factory.CreatePolygon(all[i], all[(i + 1)..next]);
+            i = next;
+        }
+    }
+
     /// <summary>The polygon with fewer corners, nowhere further than <paramref name="tolerance"/> mm from the given one, still
     /// simple.</summary>
     public static IReadOnlyList<Point2> Simplified(IReadOnlyList<Point2> corners, double tolerance) =>

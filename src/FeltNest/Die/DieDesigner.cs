@@ -1,8 +1,11 @@
+using FeltNest.Die.Bend;
+using FeltNest.Die.Board;
 using FeltNest.Die.Edge;
 using FeltNest.Die.Effort;
 using FeltNest.Die.Gang;
 using FeltNest.Die.Make;
 using FeltNest.Die.Order;
+using FeltNest.Die.Stock;
 using FeltNest.Geometry;
 using FeltNest.Layout;
 using FeltNest.Rolls;
@@ -27,6 +30,8 @@ internal static class DieDesigner
     {
         IReadOnlyList<LayoutPart> parts = request.Layout.Parts;
         IReadOnlyList<DieEdge?> edges = EdgeFitter.Edges(request.Layout, request.Band, stop);
+        IReadOnlyList<NarrowPlace> narrow = NarrowPlaces.Of(edges, request.Order, work);
+        RequireOwnRoom(request, narrow);
         DieGang gang = GangChooser.Choose(request, edges, work);
         RulePlaces?[] places = [.. edges.Select(edge => edge is null ? null : RulePlacing.Of(edge, request.Order.Board))];
         (double gap, Point2 where) = GapFinder.Within(parts, gang, request.Layout.GapMm, work);
@@ -47,7 +52,10 @@ internal static class DieDesigner
             LeastGapMm = gap,
             LeastGapPlace = where,
             Notes = [],
+            Narrow = narrow,
+            Springback = request.Bends.Count > 0 ? SpringbackFit.Of(request.Bends, request.Order.Rule.ThicknessMm) : null,
         };
+        bare = WithRule(bare);
 
         // Outlines of the ejection are one piece of work that cannot be broken off half way: who stops does not wait for it.
         EjectionPieces ejection =
@@ -55,6 +63,19 @@ internal static class DieDesigner
         DieDesign whole = bare with { Ejection = ejection };
         MakeNote[] notes = [.. Makeability.Of(whole, work)];
         return whole with { Notes = notes };
+    }
+
+    // The rule in pieces, and how they are cut from stock.
+    private static DieDesign WithRule(DieDesign design)
+    {
+        DieOrder order = design.Request.Order;
+        IReadOnlyList<RuleStrip> strips = RuleStrips.Of(design);
+        return design with
+        {
+            Strips = strips,
+            Stock = StockCutter.Of(strips, order.Wishes.Quantity, order.Rule.StockMm, order.Rule.CutLossMm),
+            Cut = BoardCutter.Of(design),
+        };
     }
 
     // Neither two strikes nor a strike and the band beside it may come into each other at the worst feed and guide.
@@ -81,12 +102,25 @@ internal static class DieDesigner
         }
     }
 
+    // The same holds for the rule of one cavity where it comes back beside itself, and no common cut is a way out.
+    private static void RequireOwnRoom(GangRequest request, IReadOnlyList<NarrowPlace> narrow)
+    {
+        DieRule rule = request.Order.Rule;
+        if (narrow.Where(n => n.WidthMm < rule.BodiesMm(n.InPanel) - 1e-4).MinBy(n => n.WidthMm - rule.BodiesMm(n.InPanel)) is { } worst)
+        {
+            throw new NoAnswerException(Invariant(
+                $"the rule of {rule.ThicknessMm:0.##} mm has no room beside itself: a {worst.Name} of {worst.WidthMm:0.00} mm near "
+                    + $"({worst.Place.X:0.0}, {worst.Place.Y:0.0}) of \"{request.Layout.Parts[worst.Part].Name}\", over "
+                    + $"{worst.LengthMm:0.#} mm of edge, must hold two bodies of together {rule.BodiesMm(worst.InPanel):0.00} mm: a wider "
+                    + $"{worst.Name}, a thinner rule or another bevel would do"));
+        }
+    }
+
     // Bodies of two rules must have room beside each other, unless the shop asks for a common cut.
     private static void RequireRoom(GangRequest request, double gap, Point2 where)
     {
         DieRule rule = request.Order.Rule;
-        double bodies = Math.Max(rule.ThicknessMm, 2 * rule.BodyInWasteMm);
-        if (gap < bodies - 1e-4 && !request.Order.CommonCut)
+        if (gap < rule.BodiesMm(false) - 1e-4 && !request.Order.CommonCut)
         {
             throw new NoAnswerException(Invariant(
                 $"two rules of {rule.ThicknessMm:0.##} mm have no room in a gap of {gap:0.00} mm near ({where.X:0.0}, {where.Y:0.0}) of "

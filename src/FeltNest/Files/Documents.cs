@@ -43,6 +43,7 @@ internal static class Documents
         DiesListing.Listing,
         CalendarListing.Listing, DoneListing.Listing,
         ReadingsListing.Listing, RingsListing.Listing, TrialListing.Listing, FeltReadingsListing.Listing, PointsListing.Listing,
+        BendTestsListing.Listing,
     ];
 
     /// <summary>The list whose columns a line names, or null: what was given where something else is wanted.</summary>
@@ -57,5 +58,6 @@ internal static class Documents
         UsageListing.Columns.Listing, PeriodListing.Columns.Listing,
         StrikesListing.Columns.Listing, WorkListing.Columns.Listing, StockAfterListing.Columns.Listing,
         DiesAfterListing.Columns.Listing, OrdersAfterListing.Columns.Listing,
+        RuleListing.Columns.Listing, RuleStockListing.Columns.Listing,
     ];
 }

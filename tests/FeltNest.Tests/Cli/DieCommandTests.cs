@@ -27,6 +27,39 @@ public sealed class DieCommandTests(DesignedDie designed) : IClassFixture<Design
     public void Dispose() => folder.Dispose();
 
     [Fact]
+    public async Task A_board_for_the_laser_is_read_back_against_its_die()
+    {
+        string board = Path.Combine(designed.Results, "board-cut.dxf");
+        string other = folder.Path("board-cut.dxf");
+        File.WriteAllText(other, File.ReadAllText(board).Replace("$EXTMAX\r\n 10\r\n", "$EXTMAX\r\n 10\r\n-"));
+
+        Assert.Equal(0, (await CommandRun.Of("check", designed.Die, "--board", board, "--quiet")).Code);
+        Assert.Equal(4, (await CommandRun.Of("check", designed.Die, "--board", other, "--quiet")).Code);
+        CommandRun layout = await CommandRun.Of("check", designed.Layout, "--board", board, "--quiet");
+        Assert.Equal(2, layout.Code);
+        Assert.Contains("is no die", layout.Err);
+        CommandRun edge = await CommandRun.Of("check", designed.Die, "--board", Path.Combine(designed.Results, "cavity.dxf"), "--quiet");
+        Assert.Equal(2, edge.Code);
+        Assert.Contains("has no closed lines on layer SLOT", edge.Err);
+    }
+
+    [Fact]
+    public async Task Test_bends_set_the_bends_and_those_that_cannot_be_are_refused()
+    {
+        string bends = folder.Write("bends.csv", "insideRadiusMm,angleSetDeg,angleGotDeg\n5,90,95\n10,90,80\n20,90,60\n");
+        string place = folder.Path("out");
+        string demo = RepositoryFile.PathOf("shapes", "demo", "dies", "test-bends.csv");
+        CommandRun refused = await CommandRun.Of("die", designed.Layout, "--order", Order, "--bends", bends, "--out", place, "--quiet");
+
+        Assert.Equal(2, refused.Code);
+        Assert.Contains("bends.csv: line 2, angleGotDeg: 95 is more than the 90 it was formed to", refused.Err);
+        Assert.Equal(
+            0, (await CommandRun.Of("die", designed.Layout, "--order", Order, "--bends", demo, "--out", place, "--quiet")).Code);
+        string[] bend = File.ReadLines(Path.Combine(place, "rule.csv")).First(l => l.Contains(",bend,")).Split(',');
+        Assert.True(double.Parse(bend[8], CultureInfo.InvariantCulture) > double.Parse(bend[5], CultureInfo.InvariantCulture));
+    }
+
+    [Fact]
     public async Task A_die_is_designed_written_checked_and_planned_with()
     {
         CommandRun run = designed.Run;
@@ -34,8 +67,10 @@ public sealed class DieCommandTests(DesignedDie designed) : IClassFixture<Design
         Assert.Equal(0, run.Code);
         Assert.Equal(
             [
-                "board.dxf", "cavity.dxf", "cavity.png", "cavity.svg", "die.dxf", "die.json", "die.pdf", "die.png", "die.svg", "order.png",
-                "order.svg", "quote.html", "quote.txt", "section.png", "section.svg", "template.png", "template.svg",
+                "board-cut.dxf", "board-cut.pdf", "board-cut.svg", "board.dxf", "cavity.dxf", "cavity.png", "cavity.svg", "die.dxf",
+                "die.json", "die.pdf", "die.png", "die.svg", "ejection-cut.dxf", "order.png", "order.svg", "quote.html", "quote.txt", "rule-stock.csv",
+                "rule-stock.png", "rule-stock.svg", "rule.csv", "rule.png", "rule.svg", "section.png", "section.svg", "template.png",
+                "template.svg",
             ],
             Directory.GetFiles(designed.Results).Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal));
         JsonElement die = JsonDocument.Parse(run.Out).RootElement;

@@ -47,6 +47,22 @@ public sealed record DieEdge
         return Arcs.Perimeter + (outsideMm * turned);
     }
 
+    /// <summary>Corners too sharp for a mitre, with the angle that is left in the panel or in the waste, degrees.</summary>
+    public IEnumerable<(Point2 At, double Deg)> Needles()
+    {
+        IReadOnlyList<EdgePiece> pieces = Pieces;
+        foreach (int i in Corners)
+        {
+            Point2 a = pieces[(i + pieces.Count - 1) % pieces.Count].Direction(1);
+            Point2 b = pieces[i].Direction(0);
+            double left = 180 - double.RadiansToDegrees(Math.Abs(Math.Atan2(a.Cross(b), a.Dot(b))));
+            if (left < SharpestMitreDeg)
+            {
+                yield return (pieces[i].Start, left);
+            }
+        }
+    }
+
     /// <summary>The pieces in order, as arcs with centre and radius or straight (radius infinite).</summary>
     public IReadOnlyList<EdgePiece> Pieces =>
         [.. Arcs.Vertices.Select((v, i) => EdgePiece.Of(v, Arcs.Vertices[(i + 1) % Arcs.Vertices.Count].Point))];

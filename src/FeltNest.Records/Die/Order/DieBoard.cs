@@ -18,6 +18,9 @@ public sealed record DieBoard
     /// <summary>Length of edge to one bridge, mm.</summary>
     public required double BridgeEveryMm { get; init; }
 
+    /// <summary>How it is cut on a laser; null where the shop does not say.</summary>
+    public BoardLaser? Laser { get; init; }
+
     /// <summary>Length of a bridge, mm.</summary>
     public required double BridgeMm { get; init; }
 }

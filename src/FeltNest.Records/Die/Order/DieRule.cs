@@ -19,6 +19,15 @@ public sealed record DieRule
     /// the die maker.</summary>
     public required double LeastBendMm { get; init; }
 
+    /// <summary>Where the neutral line of a bend lies, share of the thickness from its inner face; null for the usual shares.</summary>
+    public double? NeutralShare { get; init; }
+
+    /// <summary>Length of one piece of stock, mm; null where the shop does not say.</summary>
+    public double? StockMm { get; init; }
+
+    /// <summary>Lost at each cut, mm.</summary>
+    public double CutLossMm { get; init; }
+
     /// <summary>Thickness in points of 1/72 inch, rounded to a half.</summary>
     public double Points => Math.Round(ThicknessMm / 25.4 * 72 * 2) / 2;
 
@@ -35,6 +44,18 @@ public sealed record DieRule
 
     /// <summary>Least gap from edge to edge at which the bodies of two rules and what ejects between them have room, mm.</summary>
     public double LeastGapMm(double ejectionMm) => (2 * BodyInWasteMm) + ejectionMm;
+
+    /// <summary>Body that stands on the panel's side of the cutting edge, mm.</summary>
+    public double BodyInPanelMm => ThicknessMm - BodyInWasteMm;
+
+    /// <summary>Least width of a neck from edge to edge at which the two bodies inside it and what ejects between them have room,
+    /// mm.</summary>
+    public double LeastNeckMm(double ejectionMm) => (2 * BodyInPanelMm) + ejectionMm;
+
+    /// <summary>Least distance of two edges at which their bodies stand beside each other and the board between them is no thinner than
+    /// nothing, mm.</summary>
+    /// <param name="inPanel">Whether the panel lies between them, or the waste.</param>
+    public double BodiesMm(bool inPanel) => Math.Max(ThicknessMm, 2 * (inPanel ? BodyInPanelMm : BodyInWasteMm));
 
     /// <summary>Inside radius of the body where the edge bends with a radius, mm.</summary>
     /// <param name="radiusMm">Radius of the edge.</param>

@@ -27,9 +27,13 @@ internal sealed class DieCheck
     private DieCheck(RollLayout layout, StatedDie die) => (this.layout, this.die) = (layout, die);
 
     /// <summary>Checks a die; the verdict's gap is the least between two cuts of one strike or of two.</summary>
-    public static CheckVerdict Verify(RollLayout layout, StatedDie die) => new DieCheck(layout, die).Run();
+    /// <param name="layout">The layout.</param>
+    /// <param name="die">The die.</param>
+    /// <param name="board">Its board for the laser as drawn, or null where that is not asked about.</param>
+    public static CheckVerdict Verify(RollLayout layout, StatedDie die, StatedBoardCut? board = null) =>
+        new DieCheck(layout, die).Run(board);
 
-    private CheckVerdict Run()
+    private CheckVerdict Run(StatedBoardCut? board)
     {
         CheckVerdict lay = LayoutCheck.Verify(layout);
         violations.AddRange(lay.Violations);
@@ -38,6 +42,14 @@ internal sealed class DieCheck
         DieGapCheck gaps = new(layout, die, violations);
         gaps.Run(Tiles());
         CheckBoard();
+        OwnRuleCheck.Run(die, violations);
+        CloseRuleCheck.Run(layout, die, violations);
+        RuleStripCheck.Run(die, violations);
+        if (board is not null)
+        {
+            BoardCutCheck.Run(die, board, violations);
+        }
+
         double shared = layout.GapMm == 0 || die.CommonCuts.Count > 0 ? new CommonCutCheck(die).Run(die, violations) : 0;
         foreach ((string field, double stated, double found, double slack) in RuleLengthCheck.Of(layout, die, shared))
         {

@@ -83,6 +83,18 @@ internal sealed record StatedDie
     /// <summary>How far the middle of the rule's body stands outside the cutting edge, mm.</summary>
     public double MiddleInWasteMm { get; init; }
 
+    /// <summary>Body of the rule and where it stands near to itself; null in files that do not tell.</summary>
+    public StatedOwnRule? Own { get; init; }
+
+    /// <summary>The board for a laser; null where there is none.</summary>
+    public StatedLaser? Laser { get; init; }
+
+    /// <summary>Pieces of rule; null in files that do not tell.</summary>
+    public IReadOnlyList<StatedStrip>? Strips { get; init; }
+
+    /// <summary>How they are cut from stock, or null.</summary>
+    public StatedStock? Stock { get; init; }
+
     /// <summary>Least gap between strikes side by side, mm; infinite where one strike spans the band.</summary>
     public double AcrossMm { get; init; } = double.PositiveInfinity;
 

@@ -22,12 +22,12 @@ internal static class EjectionOutlines
             ? Math.Max(order.Rule.BodyInWasteMm, order.Rule.ThicknessMm - order.Rule.BodyInWasteMm)
             : order.Rule.ThicknessMm - order.Rule.BodyInWasteMm;
         Dictionary<int, IReadOnlyList<IReadOnlyList<Point2>>> inside = [];
-        Dictionary<int, IReadOnlyList<Point2>> outside = [];
+        Dictionary<int, IReadOnlyList<Point2[]>> outside = [];
         foreach (int part in design.Parts)
         {
             IReadOnlyList<Point2> edge = design.Edges[part]!.Arcs.ContainingPolygon(Chord).Points;
             inside[part] = Strip(edge, inPanel + clear + Chord, least);
-            outside[part] = PolygonSets.Offset(edge, order.Rule.BodyInWasteMm + clear)[0];
+            outside[part] = PolygonSets.Offset(edge, order.Rule.BodyInWasteMm + clear);
         }
 
         IReadOnlyList<Point2> Placed(IReadOnlyList<Point2> ring, DieCavity c) =>
@@ -41,10 +41,24 @@ internal static class EjectionOutlines
             new(rim, gang.BoardWidthMm - rim),
         ];
         IReadOnlyList<IReadOnlyList<Point2>> web =
-            PolygonSets.Remainder(board, [.. gang.Cavities.Select(c => Placed(outside[c.Placed.Part], c))], least);
+            PolygonSets.Remainder(board, [.. gang.Cavities.Select(c => Placed(outside[c.Placed.Part][0], c))], least);
+        IEnumerable<IReadOnlyList<Point2>> pockets = gang.Cavities.SelectMany(c => outside[c.Placed.Part].Skip(1).SelectMany(pocket =>
+            Pocket(
+                Placed(pocket, c), gang.Cavities.Where(o => o.Number != c.Number).Select(o => Placed(outside[o.Placed.Part][0], o)),
+                least)));
         return new EjectionPieces(
-            [.. gang.Cavities.SelectMany(c => inside[c.Placed.Part].Select(r => Placed(r, c))), .. web],
+            [.. gang.Cavities.SelectMany(c => inside[c.Placed.Part].Select(r => Placed(r, c))), .. web, .. pockets],
             [.. gang.Cavities.Where(c => inside[c.Placed.Part].Count == 0).Select(c => c.Number)]);
+    }
+
+    // Waste that the rule of one cavity closes in, as behind a narrow mouth; another cavity may stand in it.
+    private static IReadOnlyList<IReadOnlyList<Point2>> Pocket(
+        IReadOnlyList<Point2> pocket, IEnumerable<IReadOnlyList<Point2>> others, double least)
+    {
+        (double low, double high) = (pocket.Min(p => p.X), pocket.Max(p => p.X));
+        (double down, double up) = (pocket.Min(p => p.Y), pocket.Max(p => p.Y));
+        return PolygonSets.Remainder(
+            pocket, [.. others.Where(o => o.All(p => p.X >= low && p.X <= high && p.Y >= down && p.Y <= up))], least);
     }
 
     // Along the rule inside a cavity: between two lines so far inside the edge; places narrower than the least are left out.

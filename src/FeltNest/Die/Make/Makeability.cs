@@ -16,7 +16,8 @@ internal static class Makeability
     /// <summary>The notes of a die.</summary>
     public static IEnumerable<MakeNote> Of(DieDesign design, DieWork work) =>
     [
-        .. Overload(design), .. Assumed(design), .. Bends(design), .. CommonCutAndEjection(design), .. Gaps(design, work),
+        .. Overload(design), .. Assumed(design), .. Bends(design), .. Own(design), .. OnLaser(design), .. CommonCutAndEjection(design),
+        .. Gaps(design, work),
         .. Stack(design), .. OnPress(design),
     ];
 
@@ -56,6 +57,66 @@ internal static class Makeability
             }
         }
     }
+
+    // Where the rule of a cavity stands near to itself, and corners too sharp for a mitre.
+    private static IEnumerable<MakeNote> Own(DieDesign design)
+    {
+        DieOrder order = design.Request.Order;
+        foreach (NarrowPlace narrow in design.Narrow.Take(MostBends))
+        {
+            double body = narrow.InPanel ? order.Rule.BodyInPanelMm : order.Rule.BodyInWasteMm;
+            yield return new MakeNote(
+                Invariant(
+                    $"{narrow.Name} of {narrow.WidthMm:0.00} mm near ({narrow.Place.X:0.0}, {narrow.Place.Y:0.0})"
+                        + $"{OfPart(design, narrow.Part)}, {narrow.LengthMm:0.#} mm long, leaves "
+                        + $"{Math.Max(0, narrow.WidthMm - (2 * body)):0.00} mm of board and ejection between the rule and itself, "
+                        + $"{order.Ejection.RoomMm:0.##} is wanted: {narrow.Name} {(2 * body) + order.Ejection.RoomMm:0.00}"),
+                narrow.Place);
+        }
+
+        if (design.Narrow.Count > MostBends)
+        {
+            yield return new MakeNote($"{design.Narrow.Count - MostBends} more places where a rule stands near to itself", null);
+        }
+
+        foreach (int part in design.Parts)
+        {
+            foreach ((Point2 at, double deg) in design.Edges[part]!.Needles().Take(MostBends))
+            {
+                yield return new MakeNote(
+                    Invariant(
+                        $"corner of {deg:0.0} degrees at ({at.X:0.0}, {at.Y:0.0}){OfPart(design, part)}: no rule is mitred so sharp, and "
+                            + $"bodies of {order.Rule.ThicknessMm:0.##} mm stand in each other there"), at);
+            }
+        }
+    }
+
+    // What the laser's board has no room for, and pieces that no length of stock gives.
+    private static IEnumerable<MakeNote> OnLaser(DieDesign design)
+    {
+        IReadOnlyList<string> left = design.Cut?.LeftOut ?? [];
+        foreach (string words in left.Take(MostBends))
+        {
+            yield return new MakeNote($"board for the laser: {words}", null);
+        }
+
+        if (left.Count > MostBends)
+        {
+            yield return new MakeNote($"board for the laser: {left.Count - MostBends} more have no room", null);
+        }
+
+        if (design.Request.Order.Rule.StockMm is { } stock && design.Strips.Any(s => s.BlankMm > stock + 1e-6))
+        {
+            yield return new MakeNote(
+                Invariant(
+                    $"a piece of rule of {design.Strips.Max(s => s.BlankMm):0.0} mm is longer than the {stock:0.##} mm of a length of "
+                        + $"stock"),
+                null);
+        }
+    }
+
+    private static string OfPart(DieDesign design, int part) =>
+        design.Letter(part) is { Length: > 0 } letter ? $" of part {letter}" : string.Empty;
 
     private static IEnumerable<MakeNote> CommonCutAndEjection(DieDesign design)
     {

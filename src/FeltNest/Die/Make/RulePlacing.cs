@@ -13,8 +13,8 @@ internal static class RulePlacing
     // Fewest bridges of a cavity: the board inside it hangs on them.
     private const int FewestBridges = 2;
 
-    /// <summary>The places of an edge: the joint in the middle of the run with the largest radius, bridges evenly by length, each moved to
-    /// the flattest place within a quarter of its step.</summary>
+    /// <summary>The places of an edge: the joint at a mitre, else in the middle of the run with the largest radius, bridges evenly by
+    /// length, each moved to the flattest place within a quarter of its step.</summary>
     public static RulePlaces Of(DieEdge edge, DieBoard board)
     {
         double total = edge.Pieces.Sum(p => p.LengthMm);
@@ -33,7 +33,9 @@ internal static class RulePlacing
             last++;
         }
 
-        int joint = (first + last) / 2;
+        // A rule that is mitred is cut there anyhow: it needs no other joint.
+        Point2? mitre = edge.Corners.Count > 0 ? edge.Arcs.Vertices[edge.Corners[0]].Point : null;
+        int joint = mitre is null ? (first + last) / 2 : CornerAt(edge, edge.Corners[0], total);
         int count = Math.Max(FewestBridges, (int)Math.Round(total / board.BridgeEveryMm));
         List<(Point2, Point2)> bridges = [];
         for (int b = 0; b < count; b++)
@@ -46,8 +48,11 @@ internal static class RulePlacing
             bridges.Add((along[at].Place, along[at].Direction));
         }
 
-        return new RulePlaces(along[joint].Place, along[joint].Radius, bridges);
+        return new RulePlaces(mitre ?? along[joint].Place, along[joint].Radius, bridges);
     }
+
+    private static int CornerAt(DieEdge edge, int corner, double total) =>
+        Math.Min(Looks - 1, (int)(edge.Pieces.Take(corner).Sum(p => p.LengthMm) / total * Looks));
 
     private static (Point2 Place, Point2 Direction, double Radius)[] Along(DieEdge edge, double total)
     {
@@ -60,7 +65,7 @@ internal static class RulePlacing
         // A mitred corner is as bent as a rule can be.
         foreach (int corner in edge.Corners)
         {
-            int at = Math.Min(Looks - 1, (int)(pieces.Take(corner).Sum(p => p.LengthMm) / total * Looks));
+            int at = CornerAt(edge, corner, total);
             along[at] = along[at] with { Radius = 0 };
         }
 

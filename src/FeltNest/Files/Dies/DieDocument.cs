@@ -4,6 +4,7 @@ using FeltNest.Files.Json;
 using FeltNest.Files.Layouts;
 using FeltNest.Files.Rolls;
 using FeltNest.Layout.Limits;
+using static FeltNest.Files.Dies.DieRuleFields;
 
 namespace FeltNest.Files.Dies;
 
@@ -64,6 +65,15 @@ internal static class DieDocument
         new ObjectsField("arcs", ArcFields.Set, "edge of the first part that is cut, in its own frame"));
     public static readonly ObjectsField Edges = Fields.Add(
         new ObjectsField("edges", EdgeFields.Set, "edge of every part that the die cuts"));
+    public static readonly ObjectsField Strips = Fields.Add(
+        new ObjectsField("strips", StripFields.Set, "pieces of rule as they are cut to length, notched and bent") { Optional = true });
+    public static readonly ObjectField Stock = Fields.Add(
+        new ObjectField(
+            "stock", StockFields.Set, "how the pieces of all dies ordered are cut from stock; null where its length is not stated")
+        {
+            Optional = true,
+            OrNull = true,
+        });
     public static readonly ObjectField Strike = Fields.Add(new ObjectField("strike", StrikeFields.Set, "how the die is struck"));
     public static readonly ObjectField Joint = Fields.Add(new ObjectField("joint", JointFields.Set, "gap between the cuts of two strikes"));
     public static readonly ObjectField Board = Fields.Add(new ObjectField("board", BoardFields.Set));
@@ -122,6 +132,12 @@ internal static class DieDocument
         public static readonly ObjectsField Arcs = Set.Add(new ObjectsField("arcs", ArcFields.Set, "as above"));
         public static readonly ObjectField RuleJoint = Set.Add(
             new ObjectField("ruleJoint", RuleJointFields.Set, "where the rule closes on itself, in the part's frame"));
+        public static readonly ObjectsField Narrow = Set.Add(
+            new ObjectsField(
+                "narrow", NarrowFields.Set, "where the rule of the cavity stands nearer to itself than bodies and ejection have room")
+            {
+                Optional = true,
+            });
         public static readonly RowsField Bridges = Set.Add(new RowsField("bridges", ["x", "y"], "middles of the bridges [x, y], mm"));
     }
 
@@ -194,6 +210,12 @@ internal static class DieDocument
         public static readonly NumberField WidthMm = Set.Add(new NumberField("widthMm", "across"));
         public static readonly NumberField LandMm = Set.Add(new NumberField("landMm", "outside the outermost edge"));
         public static readonly NumberField ThicknessMm = Set.Add(new NumberField("thicknessMm"));
+        public static readonly ObjectField Laser = Set.Add(
+            new ObjectField("laser", CutBoardFields.Set, "board-cut.dxf; null where the order does not say how it is cut")
+            {
+                Optional = true,
+                OrNull = true,
+            });
         public static readonly NumberField LoadXMm = Set.Add(new NumberField("loadXMm", "centre of the length of cutting edge"));
         public static readonly NumberField LoadYMm = Set.Add(new NumberField("loadYMm"));
         public static readonly NumberField OnBedXMm = Set.Add(new NumberField("onBedXMm", "the board's middle from the bed's"));
@@ -209,6 +231,8 @@ internal static class DieDocument
 
         public static readonly NumberField ThicknessMm = Set.Add(new NumberField("thicknessMm"));
         public static readonly NumberField HeightMm = Set.Add(new NumberField("heightMm"));
+        public static readonly NumberField EjectionRoomMm = Set.Add(
+            new NumberField("ejectionRoomMm", "width that ejection needs between two rules") { Optional = true });
         public static readonly TextField Bevel = Set.Add(new TextField("bevel", "as in the order"));
     }
 
@@ -223,6 +247,8 @@ internal static class DieDocument
         public static readonly NumberField LengthMm = Set.Add(new NumberField("lengthMm", "length of cutting edge it is worked out from"));
         public static readonly NumberField EjectionPercent = Set.Add(new NumberField("ejectionPercent"));
         public static readonly NumberField ReservePercent = Set.Add(new NumberField("reservePercent"));
+        public static readonly NumberField CloseMm = Set.Add(
+            new NumberField("closeMm", "rules no further apart than this are close") { Optional = true });
         public static readonly NumberField BareKn = Set.Add(new NumberField("bareKn", "edge alone"));
     }
 

@@ -75,6 +75,17 @@ internal static class DieOrderDocument
         public static readonly NumberField LeastBendMm = Set.Add(
             new NumberField(
                 "leastBendMm", 0.1, 50, "least inside radius of a bend; 1.5 for 2 point, 2.5 for 3 point are common practice, no source"));
+        public static readonly NumberField NeutralShare = Set.Add(
+            new NumberField(
+                "neutralShare", 0.2, 0.6,
+                "where a bend keeps its length, share of the thickness from its inner face; left out, 0.33 below an inside radius of twice "
+                    + "the thickness and 0.5 from there on")
+            {
+                Optional = true,
+            });
+        public static readonly NumberField StockMm = Set.Add(
+            new NumberField("stockMm", 100, 100_000, "length of one piece of stock; left out, no stock list is made") { Optional = true });
+        public static readonly NumberField CutLossMm = Set.Add(new NumberField("cutLossMm", 0, 20, "lost at each cut") { Default = 0 });
     }
 
     /// <summary>Fields of <c>board</c>.</summary>
@@ -90,6 +101,47 @@ internal static class DieOrderDocument
         public static readonly NumberField BridgeEveryMm = Set.Add(
             new NumberField("bridgeEveryMm", 20, 1000, "length of edge to one bridge; never fewer than 2 a cavity"));
         public static readonly NumberField BridgeMm = Set.Add(new NumberField("bridgeMm", 1, 15, "length of a bridge"));
+        public static readonly ObjectField Laser = Set.Add(
+            new ObjectField("laser", LaserFields.Set, "how the board is cut on a laser; left out, no board for it is made")
+            {
+                Optional = true,
+            });
+    }
+
+    /// <summary>Fields of <c>board.laser</c>.</summary>
+    internal static class LaserFields
+    {
+        internal static readonly FieldSet Set = new();
+
+        public static readonly NumberField KerfMm = Set.Add(
+            new NumberField("kerfMm", 0, 2, "width that the beam burns away in this board's material: cut a test slot and measure it"));
+        public static readonly NumberField SlotMm = Set.Add(
+            new NumberField("slotMm", 0.2, 10, "width of a slot when cut; left out, the thickness of the rule; wider than the kerf")
+            {
+                Optional = true,
+            });
+        public static readonly NumberField BedLengthMm = Set.Add(
+            new NumberField("bedLengthMm", 100, 20_000, "longer side of the bed; longer boards are split") { Optional = true });
+        public static readonly NumberField BedWidthMm = Set.Add(
+            new NumberField("bedWidthMm", 100, 20_000, "shorter side of the bed; with `bedLengthMm`") { Optional = true });
+        public static readonly NumberField PinMm = Set.Add(
+            new NumberField("pinMm", 0, 50, "diameter of two register pins on the board's centre line; 0 for none") { Default = 0 });
+        public static readonly NumberField ScrewMm = Set.Add(
+            new NumberField("screwMm", 0, 20, "diameter of screws round the rim; 0 for none") { Default = 0 });
+        public static readonly NumberField AirHoleMm =
+            Set.Add(new NumberField("airHoleMm", 0.5, 50, "diameter of air holes") { Default = 4 });
+        public static readonly WholeField AirHoles = Set.Add(new WholeField("airHoles", 0, 20, "air holes in each cavity") { Default = 0 });
+        public static readonly NumberField DowelMm = Set.Add(
+            new NumberField("dowelMm", 2, 20, "diameter of dowels across a split") { Default = 6 });
+        public static readonly NumberField LettersMm = Set.Add(
+            new NumberField("lettersMm", 1.5, 20, "height of engraved letters") { Default = 4 });
+        public static readonly NumberField SheetLengthMm = Set.Add(
+            new NumberField("ejectionSheetLengthMm", 100, 10_000, "sheet that the ejection is cut from; left out, it is not nested")
+            {
+                Optional = true,
+            });
+        public static readonly NumberField SheetWidthMm = Set.Add(
+            new NumberField("ejectionSheetWidthMm", 100, 10_000, "across; with `ejectionSheetLengthMm`") { Optional = true });
     }
 
     /// <summary>Fields of <c>ejection</c>.</summary>

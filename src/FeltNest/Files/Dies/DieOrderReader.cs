@@ -23,7 +23,7 @@ internal static class DieOrderReader
         {
             Name = top.Text(Name),
             Rule = RuleOf(top.Object(Rule)),
-            Board = BoardOf(top.Object(Board)),
+            Board = BoardOf(top.Object(Board), top.Object(Rule).Number(RuleFields.ThicknessMm)),
             Ejection = EjectionOf(top.Object(Ejection)),
             Tolerances = TolerancesOf(top.Object(Tolerances)),
             Force = ForceOf(top.Object(Force)),
@@ -47,9 +47,12 @@ internal static class DieOrderReader
         Bevel = rule.Word(RuleFields.Bevel),
         Hardness = rule.Text(RuleFields.Hardness),
         LeastBendMm = rule.Number(RuleFields.LeastBendMm),
+        NeutralShare = rule.OptionalNumber(RuleFields.NeutralShare),
+        StockMm = rule.OptionalNumber(RuleFields.StockMm),
+        CutLossMm = rule.Number(RuleFields.CutLossMm),
     };
 
-    private static DieBoard BoardOf(JsonFields board) => new()
+    private static DieBoard BoardOf(JsonFields board, double ruleMm) => new()
     {
         Material = board.Text(BoardFields.Material),
         ThicknessMm = board.Number(BoardFields.ThicknessMm),
@@ -57,7 +60,47 @@ internal static class DieOrderReader
         DensityKgPerM3 = board.Number(BoardFields.DensityKgPerM3),
         BridgeEveryMm = board.Number(BoardFields.BridgeEveryMm),
         BridgeMm = board.Number(BoardFields.BridgeMm),
+        Laser = board.OptionalObject(BoardFields.Laser) is { } laser ? LaserOf(laser, ruleMm) : null,
     };
+
+    private static BoardLaser LaserOf(JsonFields laser, double ruleMm)
+    {
+        double? bedLength = laser.OptionalNumber(LaserFields.BedLengthMm);
+        double? bedWidth = laser.OptionalNumber(LaserFields.BedWidthMm);
+        double? sheetLength = laser.OptionalNumber(LaserFields.SheetLengthMm);
+        double? sheetWidth = laser.OptionalNumber(LaserFields.SheetWidthMm);
+        BoardLaser read = new()
+        {
+            KerfMm = laser.Number(LaserFields.KerfMm),
+            SlotMm = laser.OptionalNumber(LaserFields.SlotMm),
+            BedLengthMm = bedLength,
+            BedWidthMm = bedWidth,
+            PinMm = laser.Number(LaserFields.PinMm),
+            ScrewMm = laser.Number(LaserFields.ScrewMm),
+            AirHoleMm = laser.Number(LaserFields.AirHoleMm),
+            AirHoles = laser.Whole(LaserFields.AirHoles),
+            DowelMm = laser.Number(LaserFields.DowelMm),
+            LettersMm = laser.Number(LaserFields.LettersMm),
+            EjectionSheet = sheetLength is { } along && sheetWidth is { } across ? (along, across) : null,
+        };
+        if (bedLength is null != bedWidth is null || bedLength < bedWidth)
+        {
+            throw laser.Fault(LaserFields.BedLengthMm, "length and width are given together, and the length is the longer side");
+        }
+
+        if (sheetLength is null != sheetWidth is null)
+        {
+            throw laser.Fault(LaserFields.SheetLengthMm, "length and width of the sheet are given together");
+        }
+
+        double slot = read.SlotMm ?? ruleMm;
+        bool holes = new[] { read.PinMm, read.ScrewMm, read.AirHoleMm }.All(d => d == 0 || d > read.KerfMm);
+        return slot > read.KerfMm && holes
+            ? read
+            : throw laser.Fault(
+                LaserFields.KerfMm,
+                FormattableString.Invariant($"{read.KerfMm} mm is no narrower than a slot of {slot} mm or than a hole"));
+    }
 
     private static DieEjection EjectionOf(JsonFields ejection) => new()
     {

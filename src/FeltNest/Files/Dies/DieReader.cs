@@ -1,5 +1,6 @@
 using System.Text.Json;
 using FeltNest.Die.Check;
+using FeltNest.Die.Make;
 using FeltNest.Die.Order;
 using FeltNest.Files.Fields;
 using FeltNest.Files.Json;
@@ -8,6 +9,7 @@ using FeltNest.Files.Outlines;
 using FeltNest.Geometry;
 using FeltNest.Layout;
 using static FeltNest.Files.Dies.DieDocument;
+using static FeltNest.Files.Dies.DieRuleFields;
 
 namespace FeltNest.Files.Dies;
 
@@ -50,7 +52,7 @@ internal static class DieReader
         return new DieInput
         {
             Layout = layout,
-            Die = DieOf(top, strike, new Cut { Cavities = cavities, Edges = edges, Bands = layout.Layout.Bands.Count }),
+            Die = DieOf(top, strike, new Cut { Cavities = cavities, Edges = edges, Bands = layout.Layout.Bands.Count, File = path }),
             Repeats = strike.Whole(StrikeFields.Repeats),
             Wear = top.OptionalObject(Wear) is { } wear ? WearOf(wear) : null,
             Replaces = top.OptionalText(Replaces),
@@ -96,6 +98,48 @@ internal static class DieReader
             AcrossWorstMm = Gap(joint, JointFields.AcrossWorstMm),
             BandMm = Gap(joint, JointFields.BandMm),
             BandWorstMm = Gap(joint, JointFields.BandWorstMm),
+            Own = OwnOf(top, force, top.Object(Rule)),
+            Laser = board.OptionalObject(BoardFields.Laser) is { } laser ? LaserOf(laser, cut.File) : null,
+            Strips = top.Has(Strips) ? StripReader.Strips(top.Objects(Strips), cut.Edges, cut.File) : null,
+            Stock = top.OptionalObject(Stock) is { } stock ? StripReader.Stock(stock, top.OptionalObjects(Strips).Count, cut.File) : null,
+        };
+    }
+
+    private static StatedLaser LaserOf(JsonFields laser, string file) => new()
+    {
+        KerfMm = laser.Number(CutBoardFields.KerfMm),
+        SlotMm = laser.Number(CutBoardFields.SlotMm),
+        BridgeMm = laser.Number(CutBoardFields.BridgesMm),
+        Mirrored = laser.Flag(CutBoardFields.Mirrored),
+        Splits = [.. JsonShapes.Pairs(laser, CutBoardFields.Splits, file)],
+    };
+
+    // What the file says of the rule beside itself; older files say nothing.
+    private static StatedOwnRule? OwnOf(JsonFields top, JsonFields force, JsonFields rule)
+    {
+        if (rule.OptionalNumber(RuleFields.EjectionRoomMm) is not { } room || force.OptionalNumber(ForceFields.CloseMm) is not { } close)
+        {
+            return null;
+        }
+
+        double thick = rule.Number(RuleFields.ThicknessMm);
+        return new StatedOwnRule
+        {
+            ThicknessMm = thick,
+            BodyInWasteMm = (thick / 2) + MiddleInWaste(rule),
+            RoomMm = room,
+            CloseMm = close,
+            Narrow =
+            [
+                .. top.Objects(Edges).SelectMany(edge => edge.OptionalObjects(EdgeFields.Narrow).Select(n => new NarrowPlace
+                {
+                    Part = edge.Whole(EdgeFields.Panel),
+                    InPanel = n.Word(NarrowFields.Between) == NarrowFields.Panel,
+                    WidthMm = n.Number(NarrowFields.WidthMm),
+                    Place = new Point2(n.Number(NarrowFields.X), n.Number(NarrowFields.Y)),
+                    LengthMm = n.Number(NarrowFields.LengthMm),
+                })),
+            ],
         };
     }
 
@@ -180,5 +224,7 @@ internal static class DieReader
         public required Dictionary<int, ArcOutline> Edges { get; init; }
 
         public required int Bands { get; init; }
+
+        public required string File { get; init; }
     }
 }

@@ -8,6 +8,7 @@ using FeltNest.Files.Rolls;
 using FeltNest.Rolls;
 using FeltNest.Yield;
 using static FeltNest.Files.Dies.DieDocument;
+using static FeltNest.Files.Dies.DieRuleFields;
 
 namespace FeltNest.Files.Dies;
 
@@ -54,7 +55,9 @@ internal static class DieWriter
             .Arcs(DieDocument.Arcs, design.Edges[design.Parts[0]]!.Arcs.Vertices)
             .Objects(
                 DieDocument.Edges, design.Edges.Select((e, i) => (Edge: e, Part: i)).Where(e => e.Edge is not null),
-                (item, e) => Edge(item, design, e.Edge!, e.Part));
+                (item, e) => Edge(item, design, e.Edge!, e.Part))
+            .Objects(DieDocument.Strips, design.Strips, StripWriter.Strip)
+            .ObjectOrNull(DieDocument.Stock, design.Stock, (item, stock) => StripWriter.Stock(item, stock, order.Wishes.Quantity));
         Made(json, design);
         json.Number(DieDocument.MassKg, design.MassKg)
             .Number(DieDocument.PanelProfileMm, order.Tolerances.PanelProfileMm)
@@ -91,6 +94,7 @@ internal static class DieWriter
             .Object(DieDocument.Rule, rule => rule
                 .Number(RuleFields.ThicknessMm, order.Rule.ThicknessMm)
                 .Number(RuleFields.HeightMm, order.Rule.HeightMm)
+                .Number(RuleFields.EjectionRoomMm, order.Ejection.RoomMm)
                 .Text(RuleFields.Bevel, EnumWord.Of(order.Rule.Bevel)))
             .Object(DieDocument.Force, force => force
                 .Number(ForceFields.NPerMmPerPly, order.Force.NPerMmPerPly)
@@ -99,6 +103,7 @@ internal static class DieWriter
                 .Number(ForceFields.LengthMm, design.Force.EdgeMm)
                 .Number(ForceFields.EjectionPercent, order.Force.EjectionPercent)
                 .Number(ForceFields.ReservePercent, order.Force.ReservePercent)
+                .Number(ForceFields.CloseMm, order.Force.CloseMm)
                 .Number(ForceFields.BareKn, design.Force.BareKn))
             .ObjectOrNull(DieDocument.Press, design.Request.Press, Press)
             .ObjectOrNull(DieDocument.Wear, order.Wear, (item, wear) => item
@@ -130,6 +135,14 @@ internal static class DieWriter
                 .Number(RuleJointFields.X, design.Places[part]!.Joint.X)
                 .Number(RuleJointFields.Y, design.Places[part]!.Joint.Y)
                 .Number(RuleJointFields.RadiusMm, design.Places[part]!.JointRadiusMm))
+        .Objects(
+            EdgeFields.Narrow, design.Narrow.Where(n => n.Part == part),
+            (item, n) => item
+                .Text(NarrowFields.Between, n.InPanel ? NarrowFields.Panel : NarrowFields.Waste)
+                .Number(NarrowFields.WidthMm, n.WidthMm)
+                .Number(NarrowFields.X, n.Place.X)
+                .Number(NarrowFields.Y, n.Place.Y)
+                .Number(NarrowFields.LengthMm, n.LengthMm))
         .Rows(EdgeFields.Bridges, design.Places[part]!.Bridges, b => [b.Place.X, b.Place.Y]);
 
     private static void Board(JsonOutput json, DieDesign design) => json
@@ -137,6 +150,12 @@ internal static class DieWriter
         .Number(BoardFields.WidthMm, design.Gang.BoardWidthMm)
         .Number(BoardFields.LandMm, design.Request.Order.Board.LandMm)
         .Number(BoardFields.ThicknessMm, design.Request.Order.Board.ThicknessMm)
+        .ObjectOrNull(BoardFields.Laser, design.Cut, (laser, cut) => laser
+            .Number(CutBoardFields.KerfMm, design.Request.Order.Board.Laser!.KerfMm)
+            .Number(CutBoardFields.SlotMm, design.Request.Order.Board.Laser.SlotMm ?? design.Request.Order.Rule.ThicknessMm)
+            .Number(CutBoardFields.BridgesMm, design.Request.Order.Board.BridgeMm)
+            .Flag(CutBoardFields.Mirrored, design.Request.Order.DieView)
+            .Rows(CutBoardFields.Splits, cut.Splits, s => cut.SplitsAlongX ? [s, 0] : [0, s]))
         .Number(BoardFields.LoadXMm, design.Gang.LoadCentre.X)
         .Number(BoardFields.LoadYMm, design.Gang.LoadCentre.Y)
         .Number(BoardFields.OnBedXMm, design.Gang.BoardCentreOnBed.X)

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using FeltNest.Geometry;
 
 namespace FeltNest.Files.Dxf;
 
@@ -8,6 +9,9 @@ namespace FeltNest.Files.Dxf;
 /// <param name="Entities">Entities in order; vertices of old polylines are entities of their own.</param>
 internal sealed record DxfDrawing(int? Unit, IReadOnlyList<DxfEntity> Entities)
 {
+    /// <summary>Corners of the drawing as its header states them, or null where it does not.</summary>
+    public (Point2 Low, Point2 High)? Extents { get; private init; }
+
     // Long because it goes through the sections of a drawing once, in their order.
     /// <summary>The drawing of a file.</summary>
     /// <exception cref="InputException">Binary, not in pairs of code and value, or without entities.</exception>
@@ -23,6 +27,7 @@ internal sealed record DxfDrawing(int? Unit, IReadOnlyList<DxfEntity> Entities)
         int? unit = null;
         List<DxfEntity> entities = [];
         bool found = false;
+        Dictionary<string, Point2> corners = [];
         string section = string.Empty;
         for (int i = 0; i < groups.Count; i++)
         {
@@ -43,6 +48,10 @@ internal sealed record DxfDrawing(int? Unit, IReadOnlyList<DxfEntity> Entities)
                 unit = int.TryParse(group.Text, NumberStyles.Integer, CultureInfo.InvariantCulture, out int code)
                     ? code
                     : throw new InputException(path, $"line {group.Line}, $INSUNITS", $"'{OneLine.Of(group.Text)}' is not a whole number");
+            }
+            else if (section == "HEADER" && group is { Code: 9, Text: "$EXTMIN" or "$EXTMAX" } && i + 2 < groups.Count)
+            {
+                corners[group.Text] = new Point2(Loose(groups[i + 1].Text), Loose(groups[i + 2].Text));
             }
             else if (section == "ENTITIES" && group.Code == 0)
             {
@@ -65,8 +74,17 @@ internal sealed record DxfDrawing(int? Unit, IReadOnlyList<DxfEntity> Entities)
 
         return found
             ? new DxfDrawing(unit, entities)
+            {
+                Extents = corners.TryGetValue("$EXTMIN", out Point2 low) && corners.TryGetValue("$EXTMAX", out Point2 high)
+                    ? (low, high)
+                    : null,
+            }
             : throw new InputException(path, null, "has no ENTITIES section: is it a DXF drawing?");
     }
+
+    // What is no number holds nothing: no drawing is refused for its extents.
+    private static double Loose(string text) =>
+        double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out double value) ? value : double.NaN;
 
     private static List<DxfGroup> Groups(string path, string text)
     {

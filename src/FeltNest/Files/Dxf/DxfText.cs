@@ -59,6 +59,18 @@ internal sealed class DxfText
             .Group(1, string.Concat(words.Select(c => c is >= ' ' and <= '~' ? c : '?')));
     }
 
+    /// <summary>A circle.</summary>
+    public DxfText Circle(string layer, Point2 centre, double radius)
+    {
+        Reach(centre - new Point2(radius, radius));
+        Reach(centre + new Point2(radius, radius));
+        return Group(0, "CIRCLE").Group(8, layer)
+            .Group(10, Number(centre.X))
+            .Group(20, Number(centre.Y))
+            .Group(30, "0.0")
+            .Group(40, Number(radius));
+    }
+
     /// <summary>A point.</summary>
     public DxfText Point(string layer, Point2 at)
     {

@@ -2,8 +2,10 @@ using System.Text.Json.Nodes;
 using FeltNest.Die;
 using FeltNest.Die.Check;
 using FeltNest.Die.Gang;
+using FeltNest.Die.Order;
 using FeltNest.Files.Dies;
 using FeltNest.Layout.Check;
+using FeltNest.Tests.Die.Make;
 using FeltNest.Tests.Files;
 using Xunit;
 
@@ -56,6 +58,64 @@ public sealed class DieCheckTests : IDisposable
                 case "across worst": root["joint"]!["acrossWorstMm"] = 3.0; break;
                 case "gap": root["leastGapMm"] = 4.5; break;
                 default: root["board"]!["widthMm"] = 50.0; break;
+            }
+        });
+
+        Assert.Contains(verdict.Violations, v => v.Contains(told, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData(3, true)]
+    [InlineData(3, false)]
+    [InlineData(1.6, true)]
+    public void A_slit_and_a_neck_and_the_force_they_add_are_measured_again(double wide, bool slit)
+    {
+        DieDesign design = slit
+            ? NarrowPlacesTests.Design(NarrowPlacesTests.Slit(wide), RuleBevel.SideWaste)
+            : NarrowPlacesTests.Design(NarrowPlacesTests.Neck(wide), RuleBevel.SidePanel);
+        Assert.Empty(Verdict(design, _ => { }).Violations);
+        Assert.Contains(
+            Verdict(design, root => root["edges"]![0]!["narrow"]![0]!["widthMm"] = wide + 0.05).Violations,
+            v => v.StartsWith(
+                $"edges[].narrow of part 0: {(slit ? "slit" : "neck")} of {InvariantText.Invariant($"{wide + 0.05:0.###}")} mm is stated"));
+        Assert.Contains(
+            Verdict(design, root => root["edges"]![0]!.AsObject().Remove("narrow")).Violations, v => v.StartsWith("edges[].narrow"));
+        Assert.Contains(
+            Verdict(design, root => root["rule"]!["thicknessMm"] = 2.0).Violations, v => v.EndsWith("has no room for the rule"));
+        Assert.Contains(
+            Verdict(design, root => root["force"]!["closeAddedMm"] = (double)root["force"]!["closeAddedMm"]! - 10).Violations,
+            v => v.StartsWith("force.closeAddedMm"));
+    }
+
+    [Theory]
+    [InlineData("bend", "strips[0].bends[3]")]
+    [InlineData("angle", "turn in degrees")]
+    [InlineData("radius", "they end")]
+    [InlineData("middle", "middleMm")]
+    [InlineData("blank", "blankMm")]
+    [InlineData("notch", "strips[0].notches")]
+    [InlineData("count", "not one of each piece")]
+    [InlineData("cut", "of piece 0 are cut")]
+    [InlineData("bound", "stock: ")]
+    [InlineData("offcut", "stock.cuts[0]")]
+    public void A_rule_that_was_changed_is_a_violation(string change, string told)
+    {
+        CheckVerdict verdict = Verdict(DieCases.Panels, root =>
+        {
+            JsonNode strip = root["strips"]![0]!;
+            JsonNode bend = strip["bends"]![3]!;
+            switch (change)
+            {
+                case "bend": bend["toMm"] = (double)bend["toMm"]! + 0.1; break;
+                case "angle": bend["turnDeg"] = (double)bend["turnDeg"]! + 0.1; break;
+                case "radius": bend["insideRadiusMm"] = (double)bend["insideRadiusMm"]! + 1; break;
+                case "middle": strip["middleMm"] = (double)strip["middleMm"]! + 0.1; break;
+                case "blank": strip["blankMm"] = (double)strip["blankMm"]! - 2.23; break;
+                case "notch": strip["notches"]![0]![0] = 1e4; break;
+                case "count": strip["count"] = 1; break;
+                case "cut": root["stock"]!["cuts"]![0]!["times"] = 1; break;
+                case "bound": root["stock"]!["bound"] = (int)root["stock"]!["bound"]! - 1; break;
+                default: root["stock"]!["cuts"]![0]!["offcutMm"] = 500.0; break;
             }
         });
 

@@ -89,14 +89,15 @@ public sealed class RuleTests
     }
 
     [Fact]
-    public void Joint_and_bridges_of_a_plate_keep_off_its_corners()
+    public void The_rule_of_a_plate_closes_at_a_mitre_and_bridges_keep_off_its_corners()
     {
-        // Straight all round: what is left to keep clear of are the four mitred corners.
+        // Cut at four mitred corners anyhow, it needs no other joint; bridges keep clear of them.
         DieEdge edge = EdgeFitter.Fit(DieCases.Plates.Parts[0], TestContext.Current.CancellationToken);
         RulePlaces places = RulePlacing.Of(edge, DieCases.Order.Board);
 
         Assert.Equal(4, edge.Corners.Count);
-        Assert.All(edge.Arcs.Vertices, v => Assert.True((v.Point - places.Joint).Length > 6));
+        Assert.Equal(edge.Arcs.Vertices[0].Point, places.Joint);
+        Assert.Equal(0, places.JointRadiusMm);
         Assert.All(
             places.Bridges,
             b => Assert.All(edge.Arcs.Vertices, v => Assert.True((v.Point - b.Place).Length >= DieCases.Order.Board.BridgeMm / 2)));

@@ -2,6 +2,7 @@ using System.Diagnostics;
 using System.Text;
 using System.Text.Json;
 using FeltNest.Die;
+using FeltNest.Die.Make;
 using FeltNest.Files;
 using FeltNest.Files.Dies;
 using FeltNest.Files.Dxf;

@@ -4,6 +4,7 @@ using FeltNest.Cost.Sheet;
 using FeltNest.Die;
 using FeltNest.Die.Gang;
 using FeltNest.Die.Proof;
+using FeltNest.Drawing.Boards;
 using FeltNest.Files;
 using FeltNest.Files.Balls;
 using FeltNest.Files.Costs;
@@ -46,6 +47,12 @@ internal static class HostileReaders
 
     private static readonly Lazy<byte[]> Die = new(() =>
         DieWriter.Write(DieDesigner.Run(new GangRequest(DieCases.Plates, 0, DieCases.Order, null, null))));
+
+    private static readonly Lazy<byte[]> Board = new(() =>
+    {
+        DieDesign design = DieDesigner.Run(new GangRequest(DieCases.Plates, 0, DieCases.Order, null, null));
+        return BoardCutDxf.Board(design, BoardEngraving.Of(design.Cut!));
+    });
 
     private static readonly Lazy<Outline> Measured = new(() =>
         PartReader.Read(RepositoryFile.PathOf("shapes", "outlines", "dog-bone.json")).Outline!.Centred);
@@ -105,6 +112,10 @@ internal static class HostileReaders
         ("felt readings", ".csv", path => FeltReadingsReader.Read(path), () => [.. Folder("demo", "felt-readings.csv")]),
         ("felt", ".json", path => FeltReader.Read(path), () => [Felt()]),
         ("readings", ".csv", path => ReadingsReader.Read(path, 32), () => [.. Folder("demo/dies", "readings.csv")]),
+        (
+            "test bends", ".csv", path => BendTestsReader.Read(InputText.OfFile(path)),
+            () => [.. Folder("demo/dies", "test-bends.csv")]),
+        ("board for the laser", ".dxf", path => BoardCutReader.Read(path), () => [Board.Value]),
         ("measured points", ".csv", ReadMeasured, () => [.. Folder("demo/dies", "measured-panel.csv")]),
         ("checked file", ".json", path => Check(path), () => [Layout.Value, RollPlan(), OrderPlan()]),
         ("checked die", ".json", path => Check(path), () => [Die.Value]),

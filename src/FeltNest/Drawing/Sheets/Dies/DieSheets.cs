@@ -2,13 +2,13 @@ using FeltNest.Die;
 
 namespace FeltNest.Drawing.Sheets.Dies;
 
-/// <summary>All sheets of a die, in their order: gang, cavity, edge section, template, order.</summary>
+/// <summary>All sheets of a die, in their order: gang, cavity, edge section, template, rule, stock, order.</summary>
 internal static class DieSheets
 {
     /// <summary>Their names: every different part has a cavity and a template of its own.</summary>
     /// <param name="parts">How many different parts the die cuts.</param>
     public static IReadOnlyList<string> Names(int parts) =>
-        ["die", .. Each("cavity", parts), "section", .. Each("template", parts), "order"];
+        ["die", .. Each("cavity", parts), "section", .. Each("template", parts), .. Each("rule", parts), "rule-stock", "order"];
 
     /// <summary>Draws them.</summary>
     /// <exception cref="OperationCanceledException">Broken off between two of them.</exception>
@@ -23,6 +23,8 @@ internal static class DieSheets
             .. parts.Select((part, i) => (Func<Sheet>)(() => CavitySheet.Draw(design, part, 2 + i, count))),
             () => SectionSheet.Draw(design, before, count),
             .. parts.Select((part, i) => (Func<Sheet>)(() => TemplateSheet.Draw(design, part, before + 1 + i, count))),
+            .. parts.Select((part, i) => (Func<Sheet>)(() => RuleSheet.Draw(design, part, before + parts.Count + 1 + i, count))),
+            () => RuleStockSheet.Draw(design, count - 1, count),
             () => OrderSheet.Draw(design, count, count),
         ];
         List<Sheet> drawn = [];

@@ -1,9 +1,8 @@
 using FeltNest.Die.Edge;
-using FeltNest.Die.Make;
 using FeltNest.Die.Order;
 using FeltNest.Geometry;
 
-namespace FeltNest.Files.Dies;
+namespace FeltNest.Die.Make;
 
 /// <summary>Middle line of the slot of one cavity in runs: slots, and the bridges between them.</summary>
 internal static class SlotRuns
@@ -16,6 +15,16 @@ internal static class SlotRuns
     /// <param name="own">Stretches of the edge that are this cavity's to draw, mm along, or null for all of it: a common cut is the earlier
     /// cavity's.</param>
     public static IEnumerable<(IReadOnlyList<ArcVertex> Run, bool Bridge)> Of(
+        DieEdge edge, RulePlaces places, DieBoard board, double outsideMm, IReadOnlyList<(double From, double To)>? own) =>
+        Stretches(edge, places, board, outsideMm, own).SelectMany(s => s.Runs.Select(run => (run, s.Bridge)));
+
+    /// <summary>The same from bridge to bridge: runs of one stretch meet at corners.</summary>
+    /// <param name="edge">The edge.</param>
+    /// <param name="places">Where the bridges stand.</param>
+    /// <param name="board">Length of a bridge.</param>
+    /// <param name="outsideMm">How far outside the edge the rule's middle stands, mm.</param>
+    /// <param name="own">Stretches of the edge that are this cavity's to draw, mm along, or null for all of it.</param>
+    public static IEnumerable<(IReadOnlyList<IReadOnlyList<ArcVertex>> Runs, bool Bridge)> Stretches(
         DieEdge edge, RulePlaces places, DieBoard board, double outsideMm, IReadOnlyList<(double From, double To)>? own)
     {
         EdgeWalk walk = new(edge.Pieces);
@@ -29,10 +38,7 @@ internal static class SlotRuns
             foreach ((double begin, double end, bool bridge) in Within(from, to, total, own).Select(s => (s.From, s.To, true))
                 .Concat(Within(to, next, total, own).Select(s => (s.From, s.To, false))))
             {
-                foreach (IReadOnlyList<ArcVertex> run in Stretch(edge, walk, begin, end, outsideMm))
-                {
-                    yield return (run, bridge);
-                }
+                yield return (Stretch(edge, walk, begin, end, outsideMm), bridge);
             }
         }
     }
