@@ -68,7 +68,8 @@ public sealed class DieCommandTests(DesignedDie designed) : IClassFixture<Design
         Assert.Equal(
             [
                 "board-cut.dxf", "board-cut.pdf", "board-cut.svg", "board.dxf", "cavity.dxf", "cavity.png", "cavity.svg", "die.dxf",
-                "die.json", "die.pdf", "die.png", "die.svg", "ejection-cut.dxf", "order.png", "order.svg", "quote.html", "quote.txt", "rule-stock.csv",
+                "die.json", "die.pdf", "die.png", "die.svg", "ejection-cut.dxf", "order.png", "order.svg",
+                "quote.html", "quote.txt", "rule-stock.csv",
                 "rule-stock.png", "rule-stock.svg", "rule.csv", "rule.png", "rule.svg", "section.png", "section.svg", "template.png",
                 "template.svg",
             ],

@@ -98,7 +98,9 @@ internal static class MadeDieFigures
         double opened = bend.Number("openedPercent") / 100;
         double got = wanted * (1 - opened);
         bend.Same("gotDeg", got, Shares.Room(got));
-        double set = Math.Abs(opened) > 2 * bend.Number("errorPercent") / 100 ? wanted / (1 - opened) : wanted;
+        double error = bend.Number("errorPercent") / 100;
+        bend.Keep(error is >= 0 and < 1, "errorPercent", "is no standard error of a share");
+        double set = Math.Abs(opened) > 2 * error ? wanted / (1 - opened) : wanted;
         bend.Same("setDeg", set, Shares.Room(set));
     }
 }

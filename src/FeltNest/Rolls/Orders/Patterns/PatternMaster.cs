@@ -44,6 +44,9 @@ internal sealed class PatternMaster
         }
     }
 
+    /// <summary>1 where money counts, 0 where balls short alone do.</summary>
+    public double CostShare => costShare;
+
     /// <summary>Rows and columns.</summary>
     public MasterRows Rows { get; } = new();
 

@@ -22,6 +22,7 @@ internal sealed class PatternPricing
     private const byte Piece = 3;
     private readonly OrderRequest question;
     private readonly IReadOnlyList<FeltKind> kinds;
+    private readonly double costShare;
     private readonly double[] feed;
     private readonly double[] over;
     private readonly int[] least;
@@ -33,9 +34,12 @@ internal sealed class PatternPricing
     private bool[][] opened = [];
 
     /// <summary>A pricing of kinds that the same dies cut with the same shares.</summary>
-    public PatternPricing(OrderRequest question, IReadOnlyList<FeltKind> kinds)
+    /// <param name="question">The question.</param>
+    /// <param name="kinds">The kinds.</param>
+    /// <param name="costShare">1 where money counts, 0 where balls short alone do: felt is free then.</param>
+    public PatternPricing(OrderRequest question, IReadOnlyList<FeltKind> kinds, double costShare)
     {
-        (this.question, this.kinds) = (question, kinds);
+        (this.question, this.kinds, this.costShare) = (question, kinds, costShare);
         StrikeShape[] shapes = [.. kinds[0].Dies.Select(d => question.Dies[d.Die].Shape)];
         feed = [.. shapes.Select(s => s.FeedMm / 1000)];
         over = [.. shapes.Select(s => s.OverMm / 1000)];
@@ -64,12 +68,13 @@ internal sealed class PatternPricing
             FeltKind kind = kinds[k];
             int end = Math.Min(steps - 1, Steps(kind.ClearM));
             int at = end;
-            double gain = best[end] - kind.WholeCost;
+            double gain = best[end] - (costShare * kind.WholeCost);
             if (kind.KeepingM > 0)
             {
-                int[] tops = keeping.TryGetValue(kind.MetreCost, out int[]? known) ? known : keeping[kind.MetreCost] = Tops(kind.MetreCost);
+                double metre = costShare * kind.MetreCost;
+                int[] tops = keeping.TryGetValue(metre, out int[]? known) ? known : keeping[metre] = Tops(metre);
                 int top = tops[Math.Min(steps - 1, Steps(kind.KeepingM))];
-                double kept = best[top] - (top * StepM * kind.MetreCost) - kind.BeginCost;
+                double kept = best[top] - (top * StepM * metre) - (costShare * kind.BeginCost);
                 (at, gain) = kept > gain ? (top, kept) : (at, gain);
             }
 

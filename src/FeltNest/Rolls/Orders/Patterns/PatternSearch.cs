@@ -20,7 +20,7 @@ internal sealed class PatternSearch
         (this.felt, this.master) = (felt, master);
         pricing =
         [
-            .. felt.CutAlike.Select(kinds => (kinds, new PatternPricing(question, kinds))),
+            .. felt.CutAlike.Select(kinds => (kinds, new PatternPricing(question, kinds, master.CostShare))),
         ];
         foreach ((FeltKind[] kinds, PatternPricing own) in pricing)
         {

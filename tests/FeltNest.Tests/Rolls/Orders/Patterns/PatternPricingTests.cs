@@ -20,7 +20,7 @@ public sealed class PatternPricingTests
                     Strike = [.. kind.Dies.Select(_ => random.NextDouble())],
                     Piece = [.. kind.Dies.Select(_ => 0.3 * random.NextDouble())],
                 };
-                PatternPricing pricing = new(question, [kind]);
+                PatternPricing pricing = new(question, [kind], 1);
                 (RollPattern? pattern, double reduced) = pricing.Best(values, [0.0])[0];
                 double best = EveryPattern(question, kind, values, pricing, 0);
                 double loose = EveryPattern(question, kind, values, pricing, pricing.StepM);
