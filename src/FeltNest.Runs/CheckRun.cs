@@ -1,8 +1,8 @@
 using System.Text;
 using FeltNest.Die.Check;
 using FeltNest.Files;
-using FeltNest.Files.Dies;
 using FeltNest.Files.Check;
+using FeltNest.Files.Dies;
 using FeltNest.Files.Layouts;
 using FeltNest.Layout.Check;
 using FeltNest.Report;

@@ -1,9 +1,9 @@
 using System.Text;
 using FeltNest.Die;
 using FeltNest.Die.Bend;
+using FeltNest.Die.Board;
 using FeltNest.Die.Gang;
 using FeltNest.Die.Order;
-using FeltNest.Die.Board;
 using FeltNest.Drawing;
 using FeltNest.Drawing.Boards;
 using FeltNest.Drawing.Sheets.Dies;

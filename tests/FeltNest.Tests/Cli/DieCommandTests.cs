@@ -1,13 +1,13 @@
 using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using FeltNest.Cost.Sheet;
 using FeltNest.Die;
 using FeltNest.Die.Gang;
 using FeltNest.Files;
+using FeltNest.Files.Costs;
 using FeltNest.Files.Dies;
 using FeltNest.Files.Layouts;
-using FeltNest.Cost.Sheet;
-using FeltNest.Files.Costs;
 using FeltNest.Geometry;
 using FeltNest.Layout;
 using FeltNest.Tests.Die;

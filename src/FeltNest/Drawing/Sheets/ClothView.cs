@@ -52,7 +52,8 @@ internal sealed class ClothView
     /// <param name="layout">The layout.</param>
     /// <param name="mostHigh">Greatest height of the felt on paper, mm.</param>
     /// <param name="mostWide">Greatest length of it on paper, mm.</param>
-    public static ClothView Of(RollLayout layout, double mostHigh = MostHigh, double mostWide = MostWide)
+    /// <param name="fills">Whether the roll is shown as long as the paper is, and not only some repeats of it.</param>
+    public static ClothView Of(RollLayout layout, double mostHigh = MostHigh, double mostWide = MostWide, bool fills = false)
     {
         double repeat = layout.Bands.Max(band => band.Repeat.LengthMm);
         double panel = layout.Parts.Max(part => Math.Max(part.Outline.MaxX - part.Outline.MinX, part.Outline.MaxY - part.Outline.MinY));
@@ -60,8 +61,8 @@ internal sealed class ClothView
         int divisor = Array.Find(Scales, d => layout.RollWidthMm / d <= mostHigh && least / d <= mostWide);
         divisor = divisor == 0 ? Scales[^1] : divisor;
         // Two repeats where they fit, and never so little that the picture shows no interlock.
-        double window =
-            Math.Max(least, Math.Min(Math.Min(UsualWide, mostWide) * divisor, Math.Max((2 * repeat) + panel, LeastWide * divisor)));
+        double usual = Math.Min(Math.Min(UsualWide, mostWide) * divisor, Math.Max((2 * repeat) + panel, LeastWide * divisor));
+        double window = Math.Max(least, fills ? mostWide * divisor : usual);
         // Small parts on a wide roll: no longer a piece than shows so many of them, unless one repeat needs it.
         window = Math.Max(least, Math.Min(window, MostCopies * 1000 / layout.PanelsPerMetre));
         return new ClothView(layout, divisor, window);

@@ -29,8 +29,12 @@ internal static class LayoutPrint
         double wide = size.WidthMm - (2 * LayoutSheet.Margin) - LayoutSheet.LeftRoom - LayoutSheet.RightRoom;
         double column = LayoutSheet.FiguresGap + LayoutSheet.FiguresWidth;
         double high = top - LayoutSheet.Margin - below;
-        ClothView view = ClothView.Of(layout, high, wide);
-        bool beside = view.PaperWidth <= wide - column && Fits(layout, yields, view, top);
+        ClothView whole = ClothView.Of(layout, high, wide, fills: true);
+        ClothView narrow = ClothView.Of(layout, high, wide - column, fills: true);
+
+        // Figures stand beside the felt where that costs none of its scale.
+        bool beside = narrow.Scale.Equals(whole.Scale) && Fits(layout, yields, narrow, top);
+        ClothView view = beside ? narrow : whole;
         Point2 corner = new(LayoutSheet.Margin + LayoutSheet.LeftRoom, top - view.PaperHeight);
         Symbol[] symbols = [.. view.Symbols()];
         Mark[] felt =

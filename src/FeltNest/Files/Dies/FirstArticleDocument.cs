@@ -48,7 +48,10 @@ internal static class FirstArticleDocument
     public static readonly NumberField SpacingWantedMm = Fields.Add(
         new NumberField(
             "spacingWantedMm",
-            "points no further apart leave nothing hidden beyond the limit; null where no spacing is enough") { OrNull = true });
+            "points no further apart leave nothing hidden beyond the limit; null where no spacing is enough")
+        {
+            OrNull = true,
+        });
     public static readonly WholeField PointsWanted = Fields.Add(
         new WholeField("pointsWanted", "points evenly spread at that spacing; null where no number is enough") { OrNull = true });
     public static readonly FlagField InFrame = Fields.Add(
