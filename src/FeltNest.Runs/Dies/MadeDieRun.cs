@@ -40,8 +40,9 @@ internal sealed class MadeDieRun : IRun
             Steepness = question.Steepness ?? ProfileRule.UsualSteepness,
             InFrame = question.InFrame,
         };
+        double position = question.PositionMm ?? Stated();
         MadeDie made =
-            NamedInput.Of(question.MeasuredFile, () => MadeDieJudge.Of(die.Die, rings, rule, question.PositionMm ?? die.Die.PositionMm));
+            NamedInput.Of(question.MeasuredFile, () => MadeDieJudge.Of(die.Die, rings, rule, position));
         return new Outcome
         {
             Files =
@@ -54,4 +55,10 @@ internal sealed class MadeDieRun : IRun
             Refused = made.Verdict == Conformity.DoesNotConform,
         };
     }
+
+    // A die's file may be older than this field, and no place is ever exact.
+    private double Stated() => die.Die.PositionMm > 0
+        ? die.Die.PositionMm
+        : throw new InputException(
+            question.DieFile, DieDocument.PositionMm.Name, "is not stated: give the position tolerance with the question");
 }

@@ -150,6 +150,14 @@ public sealed class DieCommandTests(DesignedDie designed) : IClassFixture<Design
         Assert.Equal("conforms", JsonDocument.Parse(drawn.Out).RootElement.GetProperty("verdict").GetString());
         Assert.Equal(0, (await CommandRun.Of("check", folder.Path("made/made.json"))).Code);
 
+        JsonNode older = JsonNode.Parse(File.ReadAllText(designed.Die))!;
+        older.AsObject().Remove("positionMm");
+        File.WriteAllText(folder.Path("older.json"), older.ToJsonString());
+        CommandRun unstated = await CommandRun.Of(
+            "die", folder.Path("older.json"), "--as-made", Path.Combine(designed.Results, "die.dxf"), "--out", folder.Path("older"));
+        Assert.Equal(2, unstated.Code);
+        Assert.Contains("positionMm: is not stated", Assert.Single(unstated.Messages), StringComparison.Ordinal);
+
         JsonElement die = JsonDocument.Parse(File.ReadAllText(designed.Die)).RootElement;
         int cavities = die.GetProperty("cavities").GetArrayLength();
         File.WriteAllText(folder.Path("bad.csv"), $"cavity,u,v\n{cavities + 1},1,2\n");

@@ -21,9 +21,9 @@ internal static class MadeDieJudge
     /// <exception cref="InputException">Rings that are not those of this die, or too few points of one.</exception>
     public static MadeDie Of(StatedDie die, IReadOnlyList<MeasuredRing> rings, ProfileRule rule, double positionMm)
     {
-        Dictionary<int, Outline> edges = die.Edges.ToDictionary(pair => pair.Key, pair => pair.Value.ContainingPolygon(Chord));
-        Dictionary<int, Point2> middles = edges.ToDictionary(pair => pair.Key, pair => new OutlineFeet(pair.Value).Centre);
-        Point2[] wanted = [.. die.Cavities.Select(placed => Home(placed).Apply(middles[placed.Part]))];
+        Dictionary<int, OutlineFeet> edges =
+            die.Edges.ToDictionary(pair => pair.Key, pair => new OutlineFeet(pair.Value.ContainingPolygon(Chord)));
+        Point2[] wanted = [.. die.Cavities.Select(placed => Home(placed).Apply(edges[placed.Part].Centre))];
         (IReadOnlyList<int> match, bool mirrored) = Matched(rings, wanted);
         IReadOnlyList<MeasuredRing> seen = mirrored ? Mirrored(rings) : rings;
         RigidMove rough = rule.InFrame ? RigidMove.None : PlaceFit.Squares([.. seen.Select((ring, i) => (Middle(ring), wanted[match[i]]))]);
@@ -46,7 +46,7 @@ internal static class MadeDieJudge
             NotMeasured = [.. Enumerable.Range(1, wanted.Length).Except(cavities.Select(c => c.Number))],
             TurnDeg = pose.TurnDeg,
             Mirrored = mirrored,
-            Bends = [.. edges.OrderBy(e => e.Key).SelectMany(e => Bends(e.Key, e.Value, die, cavities))],
+            Bends = [.. edges.OrderBy(e => e.Key).SelectMany(e => Bends(e.Key, e.Value.Outline, die, cavities))],
         };
     }
 
@@ -91,19 +91,19 @@ internal static class MadeDieJudge
     // Laid roughly where it belongs first, so that an edge that is the same after half a turn keeps its own ends. One ring alone tells no
     // turn.
     private static Ring Fitted(
-        int number, MeasuredRing ring, Outline edge, ProfileRule rule, RigidMove rough, RigidMove home, bool turnIsKnown)
+        int number, MeasuredRing ring, OutlineFeet edge, ProfileRule rule, RigidMove rough, RigidMove home, bool turnIsKnown)
     {
         Point2[] near = [.. ring.Points.Select(p => home.Back(rough.Apply(p)))];
         (MeasuredPanel panel, RigidMove pose) = PanelFitter.Laid(edge, near, rule with { InFrame = false }, turnIsKnown);
-        Point2 middle = rough.Back(home.Apply(pose.Back(new OutlineFeet(edge).Centre)));
+        Point2 middle = rough.Back(home.Apply(pose.Back(edge.Centre)));
         return new Ring(number, ring.Points, panel, middle);
     }
 
     private static MadeCavity Cavity(
-        StatedDie die, Ring ring, Point2 wanted, RigidMove pose, Dictionary<int, Outline> edges, double positionMm)
+        StatedDie die, Ring ring, Point2 wanted, RigidMove pose, Dictionary<int, OutlineFeet> edges, double positionMm)
     {
         PlacedPanel placed = die.Cavities[ring.Number - 1];
-        OutlineFeet feet = new(edges[placed.Part]);
+        OutlineFeet feet = edges[placed.Part];
         RigidMove home = Home(placed);
         Point2 off = pose.Apply(ring.Middle) - wanted;
         double inPlace = ring.Points

@@ -14,6 +14,7 @@ internal sealed class OutlineFeet
     /// <summary>Prepares an outline.</summary>
     public OutlineFeet(Outline outline)
     {
+        Outline = outline;
         List<Point2> dense = [];
         for (int i = 0; i < outline.Points.Count; i++)
         {
@@ -34,6 +35,9 @@ internal sealed class OutlineFeet
         Centre = places.Aggregate(default(Point2), (sum, p) => sum + p) * (1.0 / places.Length);
         Axis = AxisOf(places, Centre);
     }
+
+    /// <summary>The outline.</summary>
+    public Outline Outline { get; }
 
     /// <summary>Mean place of the outline.</summary>
     public Point2 Centre { get; }

@@ -22,24 +22,24 @@ internal static class PanelFitter
 
     /// <summary>Lays points on an outline by their best zone and judges them.</summary>
     /// <exception cref="InputException">Too few points, or a size that is a slip of units.</exception>
-    public static MeasuredPanel Fit(Outline outline, IReadOnlyList<Point2> points, ProfileRule rule) => Laid(outline, points, rule).Panel;
+    public static MeasuredPanel Fit(Outline outline, IReadOnlyList<Point2> points, ProfileRule rule) =>
+        Laid(new OutlineFeet(outline), points, rule).Panel;
 
     /// <summary>The same, with the move that lays the points.</summary>
-    /// <param name="outline">The outline wanted.</param>
+    /// <param name="feet">The outline wanted.</param>
     /// <param name="points">The points.</param>
     /// <param name="rule">By what they are judged.</param>
     /// <param name="lieNear">Whether the points lie near the outline already, so that no other turn is tried.</param>
     /// <exception cref="InputException">Too few points, or a size that is a slip of units.</exception>
     public static (MeasuredPanel Panel, RigidMove Move) Laid(
-        Outline outline, IReadOnlyList<Point2> points, ProfileRule rule, bool lieNear = false)
+        OutlineFeet feet, IReadOnlyList<Point2> points, ProfileRule rule, bool lieNear = false)
     {
         if (points.Count < FewestPoints)
         {
             throw new InputException($"holds {points.Count} points: at least {FewestPoints}, spread all round the panel, are wanted");
         }
 
-        RequireUnit(outline, points);
-        OutlineFeet feet = new(outline);
+        RequireUnit(feet.Outline, points);
         (RigidMove squares, double sum) = lieNear ? Settled(feet, points, RigidMove.None) : Best(feet, points);
         double behind = lieNear ? double.PositiveInfinity : Best(feet, [.. points.Select(p => new Point2(-p.X, p.Y))]).Sum;
         (RigidMove pose, IReadOnlyList<ZonePoint> heldBy) =

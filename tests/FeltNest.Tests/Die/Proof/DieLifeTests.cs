@@ -76,7 +76,7 @@ public sealed class DieLifeTests
             doubted += drift.Fit == DriftFit.Line ? 0 : 1;
         }
 
-        Assert.InRange(held, 380 - 14, 380 + 14);
+        Assert.InRange(held, 380 - 13, 380 + 13);
         Assert.InRange(doubted, 0, 40 + 18);
     }
 

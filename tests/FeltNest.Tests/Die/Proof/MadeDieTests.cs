@@ -1,7 +1,10 @@
 using CsCheck;
 using FeltNest.Die.Check;
 using FeltNest.Die.Proof;
+using FeltNest.Files;
+using FeltNest.Files.Dies;
 using FeltNest.Geometry;
+using FeltNest.Tests.Panel.Trace;
 using NetTopologySuite.Algorithm;
 using NetTopologySuite.Geometries;
 using Xunit;
@@ -99,6 +102,25 @@ public sealed class MadeDieTests
 
         Assert.All(made.Cavities, c => Assert.Equal(0.5, c.OffMm.X, 1e-3));
         Assert.Equal(Conformity.DoesNotConform, made.Verdict);
+    }
+
+    // Two discs of radius 30 mm on a scan of 2 pixels a mm: each is a ring of its own, at its place and of its size.
+    [Fact]
+    public void Blanks_on_a_scan_are_rings_in_one_frame()
+    {
+        byte[] picture = new ScanPicture { Size = (400, 200), Image = p => p * 2 }
+            .Of([ScanPicture.Disc(new(50, 50), 30), ScanPicture.Disc(new(150, 50), 30)]);
+
+        IReadOnlyList<MeasuredRing> rings = RingsReader.Read(InputText.Of("blanks.png", picture) with { Dpi = 2 * 25.4 }, 2);
+
+        Assert.Equal(2, rings.Count);
+        Assert.All(rings, ring =>
+        {
+            Point2 middle = ring.Points.Aggregate(default(Point2), (sum, p) => sum + p) * (1.0 / ring.Points.Count);
+            Assert.All(ring.Points, p => Assert.Equal(30, (p - middle).Length, 0.5));
+        });
+        double[] left = [.. rings.Select(ring => ring.Points.Min(p => p.X)).Order()];
+        Assert.Equal(100, left[1] - left[0], 0.5);
     }
 
     [Fact]
